@@ -1,0 +1,23 @@
+/** What the values of a column are, so that each face can show them its own way. */
+export type ColumnKind = "text" | "day" | "count" | "share" | "hours" | "number";
+
+export interface AnswerColumn {
+  readonly name: string;
+  readonly kind: ColumnKind;
+}
+
+/** null is "not known" or "does not apply"; it is never shown as 0. A day is a CivilDay. */
+export type AnswerValue = string | number | boolean | null;
+
+/** A named list of columns and its rows: the one shape in which every capability answers. */
+export interface Answer {
+  readonly columns: readonly AnswerColumn[];
+  readonly rows: readonly (readonly AnswerValue[])[];
+  /** A closing sentence, such as how many rows could not be used. */
+  readonly remark: string | null;
+}
+
+/** Names columns with their kinds, in order. @example columns({ Batch: "text", "Done on": "day" }) */
+export function columns(kinds: Readonly<Record<string, ColumnKind>>): AnswerColumn[] {
+  return Object.keys(kinds).map((name) => ({ name, kind: kinds[name] as ColumnKind }));
+}

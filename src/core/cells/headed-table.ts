@@ -1,0 +1,82 @@
+import { normalText } from "../words/normal-text";
+import { type Cell, cellText, type Grid, isBlank } from "./cell";
+
+/** A small table whose header names its columns in known words, in any order, below title lines. */
+export interface HeadedTable<Field extends string> {
+  /** Row of the header, from 0. */
+  readonly headerRow: number;
+  readonly columnOf: Readonly<Partial<Record<Field, number>>>;
+  /** Rows below the header that hold anything, from 0. */
+  readonly rows: readonly number[];
+  /** The cell of a field in a row; blank where the table lacks the column. */
+  cell(row: number, field: Field): Cell;
+}
+
+const ROWS_SEARCHED = 10;
+
+/**
+ * Finds the header among the first ten rows: the row with the most known words, if it has all
+ * that are asked for.
+ *
+ * @param words    normal-form headers by field
+ * @param required fields without which a row is no header
+ * @returns null when no row is a header
+ */
+export function headedTable<Field extends string>(
+  grid: Grid,
+  words: Readonly<Record<Field, readonly string[]>>,
+  required: readonly NoInfer<Field>[],
+): HeadedTable<Field> | null {
+  let best: { row: number; columnOf: Partial<Record<Field, number>>; found: number } | null = null;
+  for (let row = 0; row < Math.min(ROWS_SEARCHED, grid.rowCount); row += 1) {
+    const columnOf = matchRow(grid, row, words);
+    const found = Object.keys(columnOf).length;
+    if (required.every((field) => columnOf[field] !== undefined) && found > (best?.found ?? 0)) {
+      best = { row, columnOf, found };
+    }
+  }
+  if (best === null) return null;
+  const { row: headerRow, columnOf } = best;
+  return {
+    headerRow,
+    columnOf,
+    rows: filledRows(grid, headerRow + 1),
+    cell: (row, field) => {
+      const column = columnOf[field];
+      return column === undefined ? "" : grid.at(row, column);
+    },
+  };
+}
+
+function matchRow<Field extends string>(
+  grid: Grid,
+  row: number,
+  words: Readonly<Record<Field, readonly string[]>>,
+): Partial<Record<Field, number>> {
+  const columnOf: Partial<Record<Field, number>> = {};
+  for (let column = 0; column < grid.columnCount; column += 1) {
+    const header = normalText(cellText(grid.at(row, column)));
+    if (header === "") continue;
+    for (const field of Object.keys(words) as Field[]) {
+      if (columnOf[field] === undefined && words[field].includes(header)) {
+        columnOf[field] = column;
+        break;
+      }
+    }
+  }
+  return columnOf;
+}
+
+/** Rows from `first` on that hold anything, from 0. */
+export function filledRows(grid: Grid, first: number): number[] {
+  const rows: number[] = [];
+  for (let row = first; row < grid.rowCount; row += 1) {
+    for (let column = 0; column < grid.columnCount; column += 1) {
+      if (!isBlank(grid.at(row, column))) {
+        rows.push(row);
+        break;
+      }
+    }
+  }
+  return rows;
+}

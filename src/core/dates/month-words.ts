@@ -1,0 +1,40 @@
+import { allLanguages } from "../words/all-languages";
+
+const MONTH_OF_WORD: ReadonlyMap<string, number> = new Map(
+  allLanguages.flatMap((words) =>
+    words.months.flatMap((names, index) => names.map((name) => [name, index + 1] as const)),
+  ),
+);
+
+const FILLERS: ReadonlySet<string> = new Set(
+  allLanguages.flatMap((words) => [...words.dateFillers, ...words.weekdays]),
+);
+
+/** Which third of a month a word speaks of: 0 the first, 1 the middle, 2 the last. */
+const THIRD_OF_WORD: ReadonlyMap<string, 0 | 1 | 2> = new Map(
+  allLanguages.flatMap((words) => [
+    ...words.early.map((word) => [word, 0] as const),
+    ...words.middle.map((word) => [word, 1] as const),
+    ...words.late.map((word) => [word, 2] as const),
+  ]),
+);
+
+const WEEK_WORDS: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.week));
+
+/** 1 to 12, or null; the word in its normal form. */
+export function monthOfWord(word: string): number | null {
+  return MONTH_OF_WORD.get(word) ?? null;
+}
+
+export function thirdOfWord(word: string): 0 | 1 | 2 | null {
+  return THIRD_OF_WORD.get(word) ?? null;
+}
+
+export function isWeekWord(word: string): boolean {
+  return WEEK_WORDS.has(word);
+}
+
+/** Weekday names and small words that a date may hold without their changing it. */
+export function isDateFiller(word: string): boolean {
+  return FILLERS.has(word);
+}
