@@ -1,0 +1,69 @@
+import { InputError } from "../input-error";
+import type { BatchFact, EventFact } from "../words/language-words";
+import { normalText } from "../words/normal-text";
+import type { HeaderWords, Target } from "./header-words";
+
+const FACT_NAMES: Readonly<Record<BatchFact | EventFact, string>> = {
+  batch: "Batch",
+  fromLot: "From lot",
+  variety: "Variety",
+  rootstock: "Rootstock",
+  method: "Method",
+  place: "Place",
+  grafter: "Grafter",
+  scionSource: "Scion source",
+  culled: "Culled",
+  dispatched: "Dispatched",
+  closed: "Closed",
+  note: "Note",
+  eventDay: "Day",
+  eventStep: "Step",
+  eventCount: "Count",
+  eventPerson: "Person",
+};
+
+/** A target in a person's words. */
+export function targetName(target: Target): string {
+  if (target.kind !== "step") return FACT_NAMES[target.fact];
+  return target.what === "day" ? `the day of ${target.key}` : `the plants counted at ${target.key}`;
+}
+
+/** The fact that one of our column names stands for; null when it is none of them. */
+export function factNamed(name: string): string | null {
+  const wanted = normalText(name);
+  const found = Object.entries(FACT_NAMES).find(([, text]) => normalText(text) === wanted);
+  return found?.[0] ?? null;
+}
+
+/**
+ * What a person has said of the columns of a sheet.
+ *
+ * @param told    our column name by the header in the sheet
+ * @param headers the headers that the sheet has
+ * @throws InputError "unknown-column" when either is not known
+ */
+export function targetsTold(
+  told: ReadonlyMap<string, string>,
+  headers: readonly string[],
+  words: HeaderWords,
+): ReadonlyMap<string, Target> {
+  const targets = new Map<string, Target>();
+  for (const [header, name] of told) {
+    const inSheet = headers.find((one) => normalText(one) === normalText(header));
+    if (inSheet === undefined) {
+      throw new InputError(
+        "unknown-column",
+        `columns names the header "${header}", which records lacks`,
+      );
+    }
+    const target = words.understand(name)[0]?.target;
+    if (target === undefined) {
+      throw new InputError(
+        "unknown-column",
+        `columns names "${name}", which is none of our columns`,
+      );
+    }
+    targets.set(inSheet, target);
+  }
+  return targets;
+}

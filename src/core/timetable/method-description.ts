@@ -1,0 +1,21 @@
+/** A step as it is written down in a method's own file. */
+export interface StepDescription {
+  readonly name: string;
+  /** Name of the step that the days are counted from; null for the first. */
+  readonly after: string | null;
+  /** From, usual and by, in whole days. */
+  readonly days: readonly [from: number, usual: number, by: number];
+  readonly counted?: boolean;
+  readonly keptOf100?: number;
+  readonly perPersonHour?: number;
+  /** As readNeeds reads it. */
+  readonly needs?: string;
+  readonly caution?: string;
+  readonly source: string;
+}
+
+/** A built-in method as it is written down. */
+export interface MethodDescription {
+  readonly name: string;
+  readonly steps: readonly StepDescription[];
+}

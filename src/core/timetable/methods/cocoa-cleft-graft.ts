@@ -1,0 +1,109 @@
+import { inches } from "../lengths";
+import type { MethodDescription } from "../method-description";
+import type { PracticeMeasure } from "../practice";
+
+const COMMON = "Common practice, no source";
+
+const BLADES =
+  "Blades: cut away from the body, keep knives sheathed, clean and disinfect between stocks as the product's label says. Strong alcohol burns and catches fire: no flame near it.";
+
+/** Cocoa raised from seed and grafted by cleft in the nursery at about three months. */
+export const cocoaCleftGraft: MethodDescription = {
+  name: "Cocoa cleft graft",
+  steps: [
+    {
+      name: "Sowing",
+      after: null,
+      days: [0, 0, 0],
+      counted: true,
+      needs: `seed 1; pod ${Math.round(1e4 / 35.3) / 1e4}; bag 1; potting mix 1.43 l`,
+      caution:
+        "Wash the seed clean of pulp before sowing, or it does not come up. Wash hands after handling treated seed; read the label.",
+      source:
+        "35.3 seeds a pod: Trop. Agric. 49(2), Amelonado, Nigeria. Bag 15 x 23 cm: CPCRI; 1.43 l by geometry when filled to 20 cm. Washing: common practice, no source",
+    },
+    {
+      name: "Germination",
+      after: "Sowing",
+      days: [7, 10, 14],
+      counted: true,
+      keptOf100: 85,
+      source:
+        "Days: CPCRI (10), The Hindu 2004 quoting CPCRI (10-15); up to 14 common practice, no source. Kept: Ndubuaku 2003, Trop. Agric. 80(1), 85 % in beds",
+    },
+    {
+      name: "Grafting",
+      after: "Sowing",
+      days: [75, 90, 120],
+      counted: true,
+      keptOf100: 80,
+      needs: `scion 1; wrap strip ${inches(15)} cm`,
+      caution: `${BLADES} Moving scion wood between farms may need a plant-health permit: ask first.`,
+      source:
+        "Days: N'zi et al. 2023, Heliyon 9(8):e18732 (start at 3 months); CPCRI (3-4 months); IASRI e-course (2-3 months). Kept: grade-out 20 %, Siyag 2014 Table 2.3, tree nurseries in general (weak for cocoa). Wrap: common practice, no source",
+    },
+    {
+      name: "First release",
+      after: "Grafting",
+      days: [12, 14, 18],
+      caution: "Blades: slit the wrap on the side away from the union and away from the hand.",
+      source: COMMON,
+    },
+    {
+      name: "Bud break",
+      after: "First release",
+      days: [10, 14, 21],
+      source: `${COMMON}. First growth 10-15 days after grafting itself is reported: Ridwan et al. 2015`,
+    },
+    {
+      name: "Take count",
+      after: "Grafting",
+      days: [28, 30, 35],
+      counted: true,
+      keptOf100: 75,
+      source:
+        "Days: IASRI e-course (union within 30), Tchatchoua et al. 2023 (scored from day 28). Kept: IASRI 60-80 %, CPCRI 80 %; 75 lies between",
+    },
+    { name: "First flush", after: "First release", days: [21, 28, 35], source: COMMON },
+    {
+      name: "Flush hardening",
+      after: "Grafting",
+      days: [40, 44, 56],
+      caution:
+        "Sprays: only products registered for the crop, by a trained person, as the label says.",
+      source: COMMON,
+    },
+    { name: "Branching", after: "Grafting", days: [50, 60, 75], source: COMMON },
+    { name: "Union closed", after: "Grafting", days: [80, 90, 105], source: COMMON },
+    {
+      name: "Ready",
+      after: "Grafting",
+      days: [105, 112, 122],
+      counted: true,
+      keptOf100: 90,
+      caution:
+        "Moving plants may spread pests and need a plant-health certificate: follow the rules of the place they leave and the place they go to.",
+      source: `Days: ${COMMON.toLowerCase()}; IASRI e-course has 90. Kept: bed loss 10 %, Siyag 2014 Table 2.3 row F1, tree nurseries in general (weak for cocoa)`,
+    },
+  ],
+};
+
+/** How the work is measured out by hand. */
+export const cocoaCleftGraftMeasures: readonly PracticeMeasure[] = [
+  measure("Grafting", "stock cut above the soil", inches(12), inches(15), "cm"),
+  measure("Grafting", "cleft, and wedge of the scion", inches(1.5), inches(2), "cm"),
+  measure("Grafting", "scion, from the second-last flush", inches(5), inches(6), "cm"),
+  measure("Grafting", "buds on the scion", 5, 6, "pieces"),
+  measure("Grafting", "width of the wrap strip", inches(1.5), inches(1.5), "cm"),
+  measure("Grafting", "length of the wrap strip, about", inches(15), inches(15), "cm"),
+];
+
+function measure(
+  step: string,
+  name: string,
+  from: number,
+  to: number,
+  unit: PracticeMeasure["unit"],
+): PracticeMeasure {
+  return { step, measure: name, from, to, unit, source: COMMON };
+}

@@ -1,0 +1,141 @@
+import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
+import { headedTable } from "../cells/headed-table";
+import { errorShown } from "../cells/upstream";
+import { InputError } from "../input-error";
+import { allLanguages } from "../words/all-languages";
+import { normalText } from "../words/normal-text";
+import {
+  type BuiltTimetable,
+  buildMethods,
+  type StepRow,
+  type TimetableFault,
+} from "./build-methods";
+import { builtInMethods } from "./built-in-methods";
+import type { MethodDescription } from "./method-description";
+import type { Method, Timetable } from "./timetable";
+import { TIMETABLE_COLUMNS, TIMETABLE_WORDS, type TimetableField } from "./timetable-columns";
+
+const YES: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.yes));
+
+/**
+ * Reads a nursery's own timetable.
+ *
+ * @param grid a range with the header of a timetable; title lines above it, any order of columns
+ * @returns the methods that can be used, and what is wrong with the others
+ * @throws InputError "no-header"
+ */
+export function readTimetable(grid: Grid): BuiltTimetable {
+  const table = headedTable(grid, TIMETABLE_WORDS, ["step", "after"]);
+  if (table === null) {
+    throw new InputError(
+      "no-header",
+      `timetable has no header row with Step and After in its first ten rows; it starts with ${startOf(grid)}`,
+    );
+  }
+  const unread: TimetableFault[] = [];
+  const rows: StepRow[] = [];
+  let method = "";
+  for (const row of table.rows) {
+    const text = (field: TimetableField) => cellText(table.cell(row, field));
+    const number = (field: TimetableField) => {
+      const cell = table.cell(row, field);
+      const value = readNumber(cell);
+      if (value === undefined) {
+        unread.push({
+          row: row + 1,
+          column: field,
+          found: cellText(cell),
+          trouble: `${columnName(field)} holds no number`,
+        });
+      }
+      return value ?? null;
+    };
+    // A method's name may stand in its first row only.
+    method = text("method") || method || "This nursery's method";
+    if (text("step") === "") continue;
+    rows.push({
+      row: row + 1,
+      method,
+      step: text("step"),
+      after: text("after"),
+      from: number("from"),
+      usual: number("usual"),
+      by: number("by"),
+      counted: readYes(table.cell(row, "counted")),
+      keptOf100: number("kept"),
+      perPersonHour: number("perPersonHour"),
+      needs: text("needs"),
+      caution: text("caution"),
+      source: text("source"),
+    });
+  }
+  const built = buildMethods(rows);
+  return { timetable: built.timetable, faults: [...unread, ...built.faults] };
+}
+
+/** The methods that come with the add-in. */
+export function builtInTimetable(): Timetable {
+  const built = buildMethods(builtInMethods.flatMap(rowsOf));
+  if (built.faults.length > 0) throw new Error(`built-in timetable: ${built.faults[0]?.trouble}`);
+  return built.timetable;
+}
+
+/**
+ * The method of a name, whatever its capitals, spaces and accents.
+ *
+ * @returns null when the timetable has no such method
+ */
+export function methodNamed(timetable: Timetable, name: string): Method | null {
+  const wanted = normalText(name);
+  return timetable.methods.find((method) => normalText(method.name) === wanted) ?? null;
+}
+
+/** The sentence for a timetable that can't be used; null when nothing is wrong with it. */
+export function faultSentence(faults: readonly TimetableFault[]): string | null {
+  const [first, ...more] = faults;
+  if (first === undefined) return null;
+  const others = more.length === 0 ? "" : `; ${more.length} more: see BATCH_CHECK`;
+  return `timetable row ${first.row}, ${columnName(first.column)}: ${first.trouble}${others}`;
+}
+
+/** The header under which a field of a timetable is written. */
+export function columnName(field: TimetableField): string {
+  const place = (Object.keys(TIMETABLE_WORDS) as TimetableField[]).indexOf(field);
+  return TIMETABLE_COLUMNS[place]?.name ?? field;
+}
+
+function rowsOf(method: MethodDescription): StepRow[] {
+  return method.steps.map((step, index) => ({
+    row: index + 1,
+    method: method.name,
+    step: step.name,
+    after: step.after ?? "",
+    from: step.days[0],
+    usual: step.days[1],
+    by: step.days[2],
+    counted: step.counted ?? false,
+    keptOf100: step.keptOf100 ?? null,
+    perPersonHour: step.perPersonHour ?? null,
+    needs: step.needs ?? "",
+    caution: step.caution ?? "",
+    source: step.source,
+  }));
+}
+
+function readNumber(cell: Cell): number | null | undefined {
+  if (isBlank(cell)) return null;
+  if (typeof cell === "number") return Number.isFinite(cell) ? cell : undefined;
+  const text = cellText(cell).replace(/\s*%$/, "").replace(",", ".");
+  return /^-?\d+(?:\.\d+)?$/.test(text) ? Number(text) : undefined;
+}
+
+function readYes(cell: Cell): boolean {
+  return (
+    cell === true || (typeof cell === "number" ? cell !== 0 : YES.has(normalText(cellText(cell))))
+  );
+}
+
+function startOf(grid: Grid): string {
+  const cell = grid.at(0, 0);
+  return isBlank(cell) ? "a blank cell" : (errorShown(cell) ?? `"${cellText(cell).slice(0, 40)}"`);
+}

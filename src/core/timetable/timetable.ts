@@ -1,0 +1,45 @@
+import type { Need } from "./needs";
+
+/** Something that happens to every batch of a method. */
+export interface Step {
+  readonly name: string;
+  /** The key under which records know the step; see words/step-key.ts. */
+  readonly key: string;
+  /** Place of the step that the days are counted from, in the method's list; null for the first step. */
+  readonly after: number | null;
+  /** Whole days after that step: the earliest, the usual and the latest. 0 for the first step. */
+  readonly from: number;
+  readonly usual: number;
+  readonly by: number;
+  /** Whether plants are counted at the step. */
+  readonly counted: boolean;
+  /** Plants that pass the step, a share 0 to 1; null where nothing is counted or lost. */
+  readonly kept: number | null;
+  /** Plants that one person does in an hour; null when not known. */
+  readonly perPersonHour: number | null;
+  readonly needs: readonly Need[];
+  readonly caution: string;
+  readonly source: string;
+}
+
+/** A crop and a way of raising it, with its steps; a step stands behind the one it is counted from. */
+export interface Method {
+  readonly name: string;
+  readonly steps: readonly Step[];
+  /** The step at which plants are fit for sale: the one known as "ready", else the last. */
+  readonly ready: number;
+}
+
+/** The methods that a nursery works by, in the order of its table. */
+export interface Timetable {
+  readonly methods: readonly Method[];
+}
+
+/** Usual days from the first step to each step, along the steps that each is counted from. */
+export function usualDaysFromStart(method: Method): readonly number[] {
+  const days: number[] = [];
+  for (const step of method.steps) {
+    days.push(step.after === null ? 0 : (days[step.after] as number) + step.usual);
+  }
+  return days;
+}
