@@ -1,0 +1,115 @@
+import { type Answer, type AnswerValue, columns } from "../answer";
+import type { CivilDay } from "../dates/civil-day";
+import { stateFinder } from "../projection/batch-state";
+import { leftOutRemark, type Records } from "../records/records";
+import { methodFinder } from "../timetable/method-of-batch";
+import type { Step, Timetable } from "../timetable/timetable";
+import { taskWindow } from "./task-window";
+
+const COLUMNS = columns({
+  "Do on": "day",
+  Task: "text",
+  Batch: "text",
+  Place: "text",
+  Plants: "count",
+  From: "day",
+  By: "day",
+  Status: "text",
+  "Days late": "count",
+  Hours: "hours",
+  Caution: "text",
+});
+
+export interface DueQuestion {
+  readonly records: Records;
+  readonly timetable: Timetable;
+  readonly asOf: CivilDay;
+  /** How far to look ahead, whole days, 0 or more. */
+  readonly daysAhead: number;
+}
+
+/** A step of a batch that has to be done. */
+export interface Task {
+  readonly batch: string;
+  readonly place: string;
+  readonly step: Step;
+  /** Plants standing; null when never counted. */
+  readonly plants: number | null;
+  /** The usual day, or the as-of day once that is past. */
+  readonly doOn: CivilDay;
+  readonly from: CivilDay;
+  readonly by: CivilDay;
+  readonly status: "late" | "due" | "coming";
+  readonly daysLate: number;
+  /** Null when the plants or the work rate are not known. */
+  readonly hours: number | null;
+}
+
+/** What is to be done, soonest first; late before due before coming on one day. */
+export function dueTasks({ records, timetable, asOf, daysAhead }: DueQuestion): readonly Task[] {
+  const methodOf = methodFinder(timetable);
+  const findState = stateFinder(records, asOf);
+  const tasks: Task[] = [];
+  for (const batch of records.batches) {
+    const method = methodOf(batch);
+    if (method === null || batch.closed) continue;
+    const state = findState(batch, method);
+    if (!state.open) continue;
+    for (let place = state.reached + 1; place < method.steps.length; place += 1) {
+      const window = taskWindow(state, place);
+      if (window === null || window.from > asOf + daysAhead) continue;
+      const step = method.steps[place] as Step;
+      const { from, usual, by } = window;
+      const status = by < asOf ? "late" : from <= asOf ? "due" : "coming";
+      tasks.push({
+        batch: batch.name,
+        place: batch.place,
+        step,
+        plants: state.plants,
+        doOn: usual < asOf ? asOf : usual,
+        from,
+        by,
+        status,
+        daysLate: status === "late" ? asOf - by : 0,
+        hours:
+          state.plants === null || step.perPersonHour === null
+            ? null
+            : state.plants / step.perPersonHour,
+      });
+    }
+  }
+  return tasks.sort(soonestFirst);
+}
+
+export function dueAnswer(question: DueQuestion): Answer {
+  const rows = dueTasks(question).map((task): AnswerValue[] => [
+    task.doOn,
+    task.step.name,
+    task.batch,
+    task.place || null,
+    task.plants,
+    task.from,
+    task.by,
+    task.status,
+    task.daysLate,
+    task.hours === null ? null : Math.round(task.hours * 10) / 10,
+    task.step.caution || null,
+  ]);
+  return { columns: COLUMNS, rows, remark: leftOutRemark(question.records) };
+}
+
+const STATUS_ORDER = { late: 0, due: 1, coming: 2 } as const;
+
+function soonestFirst(a: Task, b: Task): number {
+  return (
+    a.doOn - b.doOn ||
+    STATUS_ORDER[a.status] - STATUS_ORDER[b.status] ||
+    b.daysLate - a.daysLate ||
+    compareText(a.place, b.place) ||
+    compareText(a.batch, b.batch)
+  );
+}
+
+function compareText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

@@ -1,0 +1,28 @@
+/** The public list of core: everything that the rest of the project may use, by hand. */
+
+// Answers and errors
+export type { Answer, AnswerColumn, AnswerValue, ColumnKind } from "./answer";
+// Cells and days
+export { type Cell, type DayCell, type Grid, gridOf, isBlank } from "./cells/cell";
+export { readCount } from "./cells/read-count";
+export { errorShown, isLoading } from "./cells/upstream";
+// Capabilities: inputs to Answer
+export { checkAnswer } from "./check/check-answer";
+export { type CivilDay, civilDay, daysLater, yearMonthDay } from "./dates/civil-day";
+export { isoDay, sentenceDay } from "./dates/day-text";
+export { type DayOrder, dayColumnReader } from "./dates/read-day-column";
+export { dayOfSerial, serialOfDay } from "./dates/serial";
+export { dueAnswer } from "./due/due-answer";
+export { InputError, type InputErrorCode } from "./input-error";
+export { stagesAnswer } from "./projection/stages-answer";
+export { stepsAnswer } from "./projection/steps-answer";
+// Tables
+export { type ReadingOptions, readRecords } from "./records/read-records";
+export type { Records } from "./records/records";
+export { summaryAnswer } from "./takes/summary-answer";
+export { MORE_TAKEN_THAN_GRAFTED, takeRange, takeRate } from "./takes/take-rate";
+export type { BuiltTimetable } from "./timetable/build-methods";
+export { cocoaCleftGraftMeasures } from "./timetable/methods/cocoa-cleft-graft";
+export { builtInTimetable, faultSentence, readTimetable } from "./timetable/read-timetable";
+export type { Timetable } from "./timetable/timetable";
+export { timetableAnswer } from "./timetable/timetable-answer";

@@ -1,0 +1,24 @@
+import betainc from "@stdlib/math-base-special-betainc";
+import type { Beta } from "./beta-moments";
+
+const HALVINGS = 50;
+
+/**
+ * The share below which a beta-distributed share falls with a given chance.
+ *
+ * @param chance 0 to 1
+ *
+ * Method: bisection on the regularised incomplete beta function.
+ */
+export function betaQuantile({ a, b }: Beta, chance: number): number {
+  if (chance <= 0) return 0;
+  if (chance >= 1) return 1;
+  let low = 0;
+  let high = 1;
+  for (let halving = 0; halving < HALVINGS; halving += 1) {
+    const middle = (low + high) / 2;
+    if (betainc(middle, a, b, true, false) < chance) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}

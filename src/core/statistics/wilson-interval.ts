@@ -1,0 +1,56 @@
+import normalQuantile from "@stdlib/stats-base-dists-normal-quantile";
+import { InputError } from "../input-error";
+
+export interface ShareInterval {
+  /** Shares, 0 to 1. */
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface WilsonOptions {
+  /** 0 to trials; need not be whole when trials were made fewer for spread. */
+  readonly successes: number;
+  /** Above 0. */
+  readonly trials: number;
+  /** How many of 100 such intervals should hold, as a share strictly between 0 and 1. */
+  readonly level: number;
+}
+
+/**
+ * The Wilson score interval for a share.
+ *
+ * Assumes independent plants with one common chance. Stays inside 0 to 1, and is usable when none
+ * or all succeed.
+ *
+ * @throws InputError "level-out-of-range" | "not-a-count" | "more-taken-than-grafted"
+ *
+ * Method: without continuity correction.
+ * Source: Wilson, E. B. (1927). Probable inference, the law of succession, and statistical
+ *   inference. J. Amer. Statist. Assoc. 22, 209-212; method 3 of Newcombe, R. G. (1998).
+ *   Statist. Med. 17, 857-872.
+ *
+ * @example wilsonInterval({ successes: 15, trials: 20, level: 0.95 }) // { low: 0.5313, high: 0.8881 }
+ */
+export function wilsonInterval({ successes, trials, level }: WilsonOptions): ShareInterval {
+  if (!(level > 0 && level < 1)) {
+    throw new InputError("level-out-of-range", `level must lie between 0 and 1; found ${level}`);
+  }
+  if (!(trials > 0) || !(successes >= 0)) {
+    throw new InputError(
+      "not-a-count",
+      `an interval needs plants; found ${successes} of ${trials}`,
+    );
+  }
+  if (successes > trials) {
+    throw new InputError("more-taken-than-grafted", `${successes} of ${trials} is more than all`);
+  }
+  const z = normalQuantile((1 + level) / 2, 0, 1);
+  const share = successes / trials;
+  const centre = share + (z * z) / (2 * trials);
+  const half = z * Math.sqrt((share * (1 - share)) / trials + (z * z) / (4 * trials * trials));
+  const scale = 1 + (z * z) / trials;
+  return {
+    low: successes === 0 ? 0 : (centre - half) / scale,
+    high: successes === trials ? 1 : (centre + half) / scale,
+  };
+}
