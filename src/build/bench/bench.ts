@@ -1,0 +1,101 @@
+import { readFileSync, statSync } from "node:fs";
+import { createContext, runInContext, Script } from "node:vm";
+import { bigTable } from "./big-table";
+
+/** Times the built file in a bare VM context. Run by npm run bench. */
+
+const CODE = "dist/Code.js";
+const SIZES = [1_000, 10_000, 100_000] as const;
+const AS_OF = new Date(2026, 10, 25);
+const OPEN_SHARE = 0.2;
+
+const CALLS: readonly (readonly [name: string, formula: string])[] = [
+  ["BATCH_STAGES", "BATCH_STAGES(records, '', asOf)"],
+  ["BATCH_STEPS", "BATCH_STEPS(records, '', asOf)"],
+  ["BATCH_DUE", "BATCH_DUE(records, '', asOf, 7)"],
+  ["BATCH_CHECK", "BATCH_CHECK(records, '', asOf)"],
+  ["TAKE_SUMMARY", "TAKE_SUMMARY(records, 'Variety')"],
+  ["TAKE_RATE", "TAKE_RATE(taken, grafted)"],
+  ["TAKE_RANGE", "TAKE_RANGE(taken, grafted)"],
+];
+
+function context() {
+  const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
+  return createContext({
+    SpreadsheetApp: {
+      getActiveSpreadsheet: () => ({
+        getSpreadsheetTimeZone: () => zone,
+        getSpreadsheetLocale: () => "en_GB",
+      }),
+    },
+  });
+}
+
+/** Fastest of some runs, in milliseconds: what the work costs when nothing else disturbs it. */
+function fastest(runs: number, work: () => unknown): number {
+  let best = Number.POSITIVE_INFINITY;
+  for (let run = 0; run < runs; run += 1) {
+    const start = performance.now();
+    work();
+    best = Math.min(best, performance.now() - start);
+  }
+  return best;
+}
+
+const PLAIN_PASS = `(() => {
+  let texts = 0, numbers = 0, others = 0;
+  for (const row of records) for (const cell of row) {
+    const kind = typeof cell;
+    if (kind === 'string') texts += 1; else if (kind === 'number') numbers += 1; else others += 1;
+  }
+  return texts + numbers + others;
+})()`;
+
+const code = readFileSync(CODE, "utf8");
+const script = new Script(code);
+const loads = Array.from({ length: 7 }, () => {
+  const fresh = context();
+  const start = performance.now();
+  runInContext(code, fresh);
+  return performance.now() - start;
+}).sort((a, b) => a - b);
+console.log(`${CODE}: ${(statSync(CODE).size / 1024).toFixed(0)} KB (aim: below 350)`);
+console.log(
+  `load in a fresh context: median ${(loads[3] as number).toFixed(1)} ms (aim: below 40)\n`,
+);
+
+console.log(
+  "function      batches x 25   ms        plain pass ms   ratio   growth per batch from 1,000",
+);
+const perBatchAtStart = new Map<string, number>();
+for (const size of SIZES) {
+  const sandbox = context();
+  script.runInContext(sandbox);
+  const records = bigTable(size, OPEN_SHARE, AS_OF).rows;
+  Object.assign(sandbox, {
+    records,
+    asOf: AS_OF,
+    grafted: records.slice(1).map((row) => [row[13]]),
+    taken: records.slice(1).map((row) => [row[16]]),
+  });
+  const runs = size === 100_000 ? 3 : 7;
+  const plain = new Script(PLAIN_PASS);
+  const pass = fastest(runs * 3, () => plain.runInContext(sandbox));
+  for (const [name, formula] of CALLS) {
+    const call = new Script(formula);
+    const took = fastest(runs, () => call.runInContext(sandbox));
+    const perBatch = took / size;
+    if (!perBatchAtStart.has(name)) perBatchAtStart.set(name, perBatch);
+    const growth = perBatch / (perBatchAtStart.get(name) as number);
+    console.log(
+      [
+        name.padEnd(14),
+        size.toLocaleString("en-GB").padStart(12),
+        took.toFixed(1).padStart(12),
+        pass.toFixed(2).padStart(14),
+        (took / pass).toFixed(1).padStart(9),
+        growth.toFixed(2).padStart(12),
+      ].join(""),
+    );
+  }
+}

@@ -1,0 +1,73 @@
+import {
+  type Cell,
+  type CivilDay,
+  type DayOrder,
+  dayColumnReader,
+  errorShown,
+  InputError,
+  isBlank,
+  isLoading,
+  isoDay,
+} from "../core";
+
+/** Left out, or a blank cell. */
+export function isMissing(value: unknown): boolean {
+  if (Array.isArray(value)) {
+    return value.every((row) => (Array.isArray(row) ? row.every(isMissing) : isMissing(row)));
+  }
+  return value === undefined || value === null || value === "";
+}
+
+/** @throws InputError when the cell that an argument points at is not ready */
+export function mustBeReady(name: string, cell: Cell): void {
+  if (isLoading(cell)) throw new InputError("not-ready-yet", `${name} is still loading`);
+  const shown = errorShown(cell);
+  if (shown !== null) throw new InputError("not-ready-yet", `${name} shows ${shown}`);
+}
+
+/** @throws InputError "argument-missing" | "argument-unreadable" | "not-ready-yet" */
+export function dayArgument(name: string, cell: Cell, localeOrder: DayOrder | null): CivilDay {
+  mustBeReady(name, cell);
+  if (isBlank(cell)) throw new InputError("argument-missing", `${name} is missing: give a day`);
+  const reading = dayColumnReader(() => [cell], { localeOrder, asOf: null })(cell);
+  if (reading.kind === "day") return reading.day;
+  throw new InputError("argument-unreadable", `${name} must be a day; found ${said(cell)}`);
+}
+
+/** A share strictly between 0 and 1. @throws InputError "level-out-of-range" | "not-ready-yet" */
+export function levelArgument(name: string, cell: Cell, usual: number): number {
+  mustBeReady(name, cell);
+  if (isBlank(cell)) return usual;
+  if (typeof cell === "number" && cell > 0 && cell < 1) return cell;
+  throw new InputError(
+    "level-out-of-range",
+    `${name} must lie between 0 and 1, such as 0.8 or 80%; found ${said(cell)}`,
+  );
+}
+
+/** A whole number, 0 or more. @throws InputError "argument-unreadable" | "not-ready-yet" */
+export function wholeNumberArgument(name: string, cell: Cell, usual: number): number {
+  mustBeReady(name, cell);
+  if (isBlank(cell)) return usual;
+  if (typeof cell === "number" && Number.isInteger(cell) && cell >= 0) return cell;
+  throw new InputError(
+    "argument-unreadable",
+    `${name} must be a whole number, 0 or more; found ${said(cell)}`,
+  );
+}
+
+/** @throws InputError "argument-missing" | "argument-unreadable" | "not-ready-yet" */
+export function textArgument(name: string, cell: Cell): string {
+  mustBeReady(name, cell);
+  if (isBlank(cell)) throw new InputError("argument-missing", `${name} is missing: give a name`);
+  if (typeof cell === "string") return cell.trim();
+  throw new InputError("argument-unreadable", `${name} must be a text; found ${said(cell)}`);
+}
+
+/** A cell in a sentence. */
+export function said(cell: Cell): string {
+  if (typeof cell === "object") return isoDay(cell.day);
+  if (typeof cell !== "string") return String(cell);
+  const text = cell.length > 40 ? `${cell.slice(0, 40)}…` : cell;
+  return `"${text}"`;
+}

@@ -1,0 +1,95 @@
+import {
+  type Answer,
+  type BuiltTimetable,
+  builtInTimetable,
+  type Cell,
+  type CivilDay,
+  faultSentence,
+  type Grid,
+  InputError,
+  type Records,
+  readRecords,
+  readTimetable,
+  type Timetable,
+} from "../core";
+import { type CellOut, cellsOut } from "./answer-out";
+import { dayArgument, isMissing, said } from "./arguments";
+import { cellIn, gridIn } from "./cells-in";
+import { type DaysOfInstants, daysOfInstants } from "./days-of-instants";
+import type { Host } from "./host";
+import { localeOrder } from "./locale-order";
+
+/** The one way in from a spreadsheet's values to core's, and out again. */
+export interface Door {
+  grid(value: unknown): Grid;
+  cell(value: unknown): Cell;
+  day(name: string, value: unknown): CivilDay;
+  /** A timetable that can be used whole; the built-in one where none is given. */
+  timetable(value: unknown): Timetable;
+  /** A timetable with what is wrong in it. */
+  timetableWithFaults(value: unknown): BuiltTimetable;
+  records(value: unknown, with_: RecordsWith): Records;
+  out(answer: Answer): CellOut[][];
+}
+
+export interface RecordsWith {
+  readonly timetable: Timetable;
+  readonly asOf: CivilDay | null;
+  /** The columns argument: our name, the header in the sheet. */
+  readonly columns: unknown;
+}
+
+/** A door is made for each call, so that nothing of one spreadsheet is kept for another. */
+export function openDoor(host: Host): Door {
+  const days: DaysOfInstants = daysOfInstants(host);
+  const order = () => localeOrder(host.locale());
+  const timetableWithFaults = (value: unknown): BuiltTimetable =>
+    isMissing(value)
+      ? { timetable: builtInTimetable(), faults: [] }
+      : readTimetable(gridIn(value, days));
+  return {
+    grid: (value) => gridIn(value, days),
+    cell: (value) => cellIn(value, days),
+    day: (name, value) => dayArgument(name, cellIn(value, days), order()),
+    timetableWithFaults,
+    timetable: (value) => {
+      const { timetable, faults } = timetableWithFaults(value);
+      const sentence = faultSentence(faults);
+      if (sentence !== null) throw new InputError("timetable-unusable", sentence);
+      return timetable;
+    },
+    records: (value, { timetable, asOf, columns }) => {
+      if (isMissing(value)) {
+        throw new InputError(
+          "argument-missing",
+          "records is missing: give the range of your table",
+        );
+      }
+      return readRecords(gridIn(value, days), {
+        stepNames: timetable.methods.flatMap((method) => method.steps.map((step) => step.name)),
+        asOf,
+        localeOrder: order(),
+        told: toldColumns(gridIn(columns, days)),
+      });
+    },
+    out: (answer) => cellsOut(answer, days),
+  };
+}
+
+/** Our column name by the header in the sheet, from two columns of cells. */
+function toldColumns(grid: Grid): ReadonlyMap<string, string> {
+  const told = new Map<string, string>();
+  for (let row = 0; row < grid.rowCount; row += 1) {
+    const name = grid.at(row, 0);
+    const header = grid.at(row, 1);
+    if (name === "" && header === "") continue;
+    if (typeof name !== "string" || typeof header !== "string" || header === "") {
+      throw new InputError(
+        "argument-unreadable",
+        `columns must be two columns of text, our name and the header in your sheet; found ${said(name)} beside ${said(header)}`,
+      );
+    }
+    told.set(header, name);
+  }
+  return told;
+}

@@ -1,0 +1,17 @@
+import { InputError } from "../core";
+import { type Host, openDoor } from "../door/index";
+import type { FunctionEntry, FunctionResult, RawArguments } from "./entry";
+
+/**
+ * Answers a custom function. Whatever goes wrong is one sentence that starts with the function's
+ * name, since the cell's note is all that a person sees of it.
+ */
+export function callFunction(entry: FunctionEntry, host: Host, args: RawArguments): FunctionResult {
+  try {
+    return entry.run(openDoor(host), args);
+  } catch (error) {
+    const message = error instanceof Error ? error.message : String(error);
+    if (error instanceof InputError) throw new Error(`${entry.name}: ${message}`);
+    throw new Error(`${entry.name} failed by a fault of its own, please report it: ${message}`);
+  }
+}

@@ -1,0 +1,64 @@
+import { type Cell, InputError, MORE_TAKEN_THAN_GRAFTED, readCount } from "../core";
+import { type CellOut, type Door, rowsOf } from "../door/index";
+import type { FunctionResult } from "./entry";
+
+type Answered = (taken: number | null, grafted: number | null) => CellOut[];
+
+/**
+ * Answers for a pair of counts, or for each pair of two ranges of one shape. In a range a pair that
+ * can't be right says so in its own cell; a single one is refused.
+ *
+ * @throws InputError "shapes-differ" | "not-a-count" | "more-taken-than-grafted"
+ */
+export function forEachPair(
+  door: Door,
+  taken: unknown,
+  grafted: unknown,
+  answer: Answered,
+): FunctionResult {
+  const took = rowsOf(taken);
+  const made = rowsOf(grafted);
+  const width = took[0]?.length ?? 0;
+  if (took.length !== made.length || width !== (made[0]?.length ?? 0)) {
+    throw new InputError(
+      "shapes-differ",
+      `taken and grafted must be of one size; found ${shape(took)} and ${shape(made)}`,
+    );
+  }
+  if (took.length === 1 && width === 1) {
+    const single = answer(
+      countOf("taken", door.cell(taken)),
+      countOf("grafted", door.cell(grafted)),
+    );
+    return single.length === 1 ? (single[0] as CellOut) : [single];
+  }
+  return took.map((row, index) =>
+    row.flatMap((value, column) =>
+      answerInList(door.cell(value), door.cell(made[index]?.[column]), answer),
+    ),
+  );
+}
+
+function answerInList(taken: Cell, grafted: Cell, answer: Answered): CellOut[] {
+  const width = answer(null, null).length;
+  const say = (text: string) => [text, ...Array<CellOut>(width - 1).fill("")];
+  const took = readCount(taken);
+  const made = readCount(grafted);
+  if (took.kind === "unread" || made.kind === "unread") {
+    return took.kind === "unread" && made.kind === "unread" ? say("") : say("not a count");
+  }
+  const takes = took.kind === "count" ? took.count : null;
+  const grafts = made.kind === "count" ? made.count : null;
+  if (takes !== null && grafts !== null && takes > grafts) return say(MORE_TAKEN_THAN_GRAFTED);
+  return answer(takes, grafts);
+}
+
+function countOf(name: string, cell: Cell): number | null {
+  const reading = readCount(cell);
+  if (reading.kind === "unread") throw new InputError("not-a-count", `${name}: ${reading.why}`);
+  return reading.kind === "count" ? reading.count : null;
+}
+
+function shape(rows: readonly (readonly unknown[])[]): string {
+  return `${rows.length} by ${rows[0]?.length ?? 0}`;
+}

@@ -1,0 +1,21 @@
+import { batchCheck } from "./batch-check";
+import { batchDue } from "./batch-due";
+import { batchStages } from "./batch-stages";
+import { batchSteps } from "./batch-steps";
+import type { FunctionEntry } from "./entry";
+import { takeRange } from "./take-range";
+import { takeRate } from "./take-rate";
+import { takeSummary } from "./take-summary";
+import { timetable } from "./timetable";
+
+/** Every custom function, in the order of the reference. */
+export const registry: readonly FunctionEntry[] = [
+  timetable,
+  batchStages,
+  batchSteps,
+  batchDue,
+  batchCheck,
+  takeRate,
+  takeRange,
+  takeSummary,
+];
