@@ -1,0 +1,81 @@
+import { parseArgs } from "node:util";
+import { PersonError } from "./person-error";
+import { serialOfIso } from "./serial-day";
+
+/** What the person asked the report for. */
+export interface ReportOptions {
+  readonly help: boolean;
+  /** As it was typed; undefined for the sample nursery. */
+  readonly file?: string;
+  /** Serial day number. */
+  readonly asOf?: number;
+  readonly sheet?: string;
+  /** Whole days. */
+  readonly daysAhead?: number;
+  /** Folder for the calculated workbook, as it was typed. */
+  readonly out: string;
+}
+
+export const REPORT_HELP = `Usage: npm start -- [FILE] [options]
+
+Opens a workbook (.xlsx) or a table (.csv) with the records of batches, calculates the due
+list, the stages, the take rates and the check of the records with the add-in's own sheet
+functions, prints them, and writes the calculated workbook beside them. FILE itself is only
+read. Without FILE an invented nursery is opened.
+
+  --as-of YYYY-MM-DD   the day to look from (else the workbook's As-of day, else today)
+  --sheet NAME         the tab that holds the records (else it is found by its header)
+  --days-ahead N       how far the due list looks ahead (else the workbook's Days ahead, else 7)
+  --out DIR            folder for the calculated workbook (out)
+  --help               this text
+`;
+
+const MOST_DAYS_AHEAD = 3660;
+
+/** @throws PersonError when the words make no sense */
+export function readReportOptions(words: readonly string[]): ReportOptions {
+  const { values, positionals } = parse(words);
+  if (positionals.length > 1) {
+    throw new PersonError(`One file at a time: got ${positionals.join(" and ")}`);
+  }
+  const daysAhead = values["days-ahead"];
+  if (
+    daysAhead !== undefined &&
+    (!/^\d+$/.test(daysAhead) || Number(daysAhead) > MOST_DAYS_AHEAD)
+  ) {
+    throw new PersonError(
+      `--days-ahead needs a whole number of days from 0 to ${MOST_DAYS_AHEAD}, got "${daysAhead}"`,
+    );
+  }
+  const asOf = values["as-of"] === undefined ? undefined : serialOfIso(values["as-of"]);
+  if (asOf === null || (asOf !== undefined && !Number.isInteger(asOf))) {
+    throw new PersonError(`--as-of needs a day as YYYY-MM-DD, got "${values["as-of"]}"`);
+  }
+  return {
+    help: values.help ?? false,
+    out: values.out ?? "out",
+    ...(positionals[0] === undefined ? {} : { file: positionals[0] }),
+    ...(daysAhead === undefined ? {} : { daysAhead: Number(daysAhead) }),
+    ...(asOf === undefined ? {} : { asOf }),
+    ...(values.sheet === undefined ? {} : { sheet: values.sheet }),
+  };
+}
+
+function parse(words: readonly string[]) {
+  try {
+    return parseArgs({
+      args: [...words],
+      allowPositionals: true,
+      options: {
+        help: { type: "boolean", short: "h" },
+        "as-of": { type: "string" },
+        sheet: { type: "string" },
+        "days-ahead": { type: "string" },
+        out: { type: "string" },
+      },
+    });
+  } catch (error) {
+    const [sentence] = (error as Error).message.split(/[.\n]/);
+    throw new PersonError(`${sentence} (--help lists the options)`);
+  }
+}

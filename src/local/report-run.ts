@@ -1,0 +1,159 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { freeName, withAsOf } from "./as-of-cell";
+import { type Bundle, loadBundle } from "./bundle";
+import { cautionLines } from "./cautions";
+import { cellText } from "./cell-text";
+import { openWorkbook } from "./engine";
+import { openFile } from "./open-file";
+import { PersonError } from "./person-error";
+import { recordsSheet, timetableSheet } from "./records-sheet";
+import { wholeColumns } from "./references";
+import { REPORT_HELP, type ReportOptions, readReportOptions } from "./report-options";
+import { answerOf, draftOf, type ResultTab, resultTabs, withFormats } from "./result-tabs";
+import { serialOfIso } from "./serial-day";
+import { settingReference } from "./settings-tab";
+import type { SheetCells } from "./sheet-cells";
+import { textTable } from "./tables";
+import { workbookData } from "./workbook-data";
+import { wrapText } from "./wrap-text";
+import { writeXlsx } from "./xlsx-out";
+
+/** Where the report runs, and how it speaks. */
+export interface ReportSurroundings {
+  /** The project's folder, with dist/ and sample-sheets/ in it. */
+  readonly root: string;
+  /** Folders in which a file that is named without one is looked for, the first one first. */
+  readonly folders: readonly string[];
+  /** Today as YYYY-MM-DD. */
+  readonly today: string;
+  /** The time zone of this process. */
+  readonly zone: string;
+  readonly print: (text: string) => void;
+  readonly progress: (text: string) => void;
+}
+
+const BUILT_FILE = "dist/Code.js";
+const SAMPLE = "sample-sheets/hillside-nursery/hillside-nursery.xlsx";
+const LINE_WIDTH = 120;
+
+/**
+ * Opens a nursery's file, lets the add-in calculate it, prints the answers and writes the
+ * calculated copy.
+ * @param words the words after the program's name
+ * @throws PersonError when something is wrong that the person can mend
+ */
+export async function runReport(words: readonly string[], at: ReportSurroundings): Promise<void> {
+  const options = readReportOptions(words);
+  if (options.help) return at.print(REPORT_HELP);
+
+  const file = findFile(options.file, at);
+  at.progress(`Calculating ${path.basename(file)} ...`);
+  const bundle = loadBuiltFile(at);
+  const addInNames = new Set(bundle.functions.map(({ name }) => name.toUpperCase()));
+  const opened = openFile(file, addInNames);
+  const records = recordsSheet(opened, options.sheet);
+  const timetable = timetableSheet(opened);
+  const asOf = withAsOf(opened, options.asOf, serialOfIso(at.today) ?? 0);
+  const tabs = resultTabs({
+    records: wholeColumns(records),
+    timetable: timetable ? wholeColumns(timetable) : "",
+    asOf: asOf.reference,
+    daysAhead: String(options.daysAhead ?? settingReference(opened, "Days ahead") ?? 7),
+    level: settingReference(opened, "Level") ?? "",
+  }).map((tab) => ({ ...tab, name: freeName(tab.name, asOf.drafts) }));
+
+  const workbook = openWorkbook(
+    workbookData(path.basename(file), [
+      ...tabs.map((tab) => draftOf(tab, tab.name)),
+      ...asOf.drafts,
+    ]),
+    bundle,
+  );
+  await workbook.settled();
+  const sheets = workbook.sheets();
+  workbook.close();
+
+  const results = sheets.map((sheet) => {
+    const tab = tabs.find(({ name }) => name === sheet.name);
+    return tab ? withFormats(sheet, tab.shares) : sheet;
+  });
+  refuseIfNothingWorked(tabs, results);
+
+  const day = cellText(
+    results.find(({ name }) => name === asOf.sheet)?.rows[asOf.row]?.[asOf.column],
+  );
+  const ownTimetable = timetable ? `tab ${timetable.name}` : "the built-in one";
+  at.print(
+    `${path.basename(file)} as of ${day}\nRecords: tab ${records.name}. Timetable: ${ownTimetable}.\n`,
+  );
+  for (const tab of tabs) at.print(section(tab, results));
+  at.print(`Calculated workbook: ${save(results, file, options, at, addInNames)}\n`);
+}
+
+function findFile(named: string | undefined, at: ReportSurroundings): string {
+  if (named === undefined) return path.join(at.root, SAMPLE);
+  const candidates = at.folders.map((folder) => path.resolve(folder, named));
+  const found = candidates.find((candidate) => existsSync(candidate));
+  if (!found) throw new PersonError(`There is no file ${named}`);
+  return found;
+}
+
+function loadBuiltFile(at: ReportSurroundings): Bundle {
+  const file = path.join(at.root, BUILT_FILE);
+  if (!existsSync(file)) {
+    throw new PersonError(`The add-in is not built: ${BUILT_FILE} is missing (npm run build)`);
+  }
+  return loadBundle(readFileSync(file, "utf8"), {
+    spreadsheetZone: at.zone,
+    scriptZone: at.zone,
+    locale: "en_GB",
+  });
+}
+
+/** If no answer came out, the table itself is at fault, and one sentence says it best. */
+function refuseIfNothingWorked(tabs: readonly ResultTab[], results: readonly SheetCells[]): void {
+  const troubles = tabs.map((tab) => {
+    const sheet = results.find(({ name }) => name === tab.name);
+    return sheet ? answerOf(sheet).trouble : "";
+  });
+  const [first] = troubles;
+  if (first && troubles.every(Boolean)) throw new PersonError(first);
+}
+
+function section(tab: ResultTab, results: readonly SheetCells[]): string {
+  const sheet = results.find(({ name }) => name === tab.name);
+  const { rows, trouble } = sheet ? answerOf(sheet) : { rows: [], trouble: "not calculated" };
+  const title = `${tab.heading}\n${"═".repeat(tab.heading.length)}\n`;
+  if (trouble) return `${title}${trouble}\n`;
+  const table = textTable(rows, {
+    width: LINE_WIDTH,
+    limit: tab.limit,
+    ...(tab.columns ? { columns: tab.columns } : {}),
+  });
+  const cautions = cautionLines(rows).flatMap((line) => wrapText(line, LINE_WIDTH));
+  const below = cautions.length > 0 ? `\n\nCautions\n${cautions.join("\n")}` : "";
+  return `${title}${table}${below}\n`;
+}
+
+function save(
+  results: readonly SheetCells[],
+  file: string,
+  options: ReportOptions,
+  at: ReportSurroundings,
+  addInNames: ReadonlySet<string>,
+): string {
+  const name = `${path.basename(file, path.extname(file))}-calculated.xlsx`;
+  const folder = path.resolve(at.folders[0] ?? ".", options.out);
+  try {
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(path.join(folder, name), writeXlsx(results, addInNames));
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code;
+    if (!code) throw error;
+    throw new PersonError(
+      `${path.join(options.out, name)} can't be written (${code}): is it open in another program?`,
+    );
+  }
+  return path.join(options.out, name);
+}

@@ -1,0 +1,125 @@
+import { cellText } from "./cell-text";
+import type { Cell, SheetCells } from "./sheet-cells";
+import { formulaCell, type SheetDraft, textCell } from "./workbook-data";
+
+/** One answer of the add-in in a tab of its own. */
+export interface ResultTab {
+  readonly name: string;
+  /** What stands above it, on the tab and in the terminal. */
+  readonly heading: string;
+  /** Without its leading "=". */
+  readonly formula: string;
+  /** Columns that are shares from 0 to 1, shown as per cent. */
+  readonly shares: readonly string[];
+  /** How the terminal prints it; the tab always has it all. */
+  readonly columns?: readonly string[];
+  readonly limit: number;
+}
+
+/** The parts of the formulas, as references or values. */
+export interface FormulaParts {
+  readonly records: string;
+  /** '' for the built-in timetable. */
+  readonly timetable: string;
+  readonly asOf: string;
+  readonly daysAhead: string;
+  /** '' for the add-in's own. */
+  readonly level: string;
+}
+
+/** The answers of the report, in the order in which a grower's day needs them. */
+export function resultTabs(parts: FormulaParts): ResultTab[] {
+  const { records, timetable, asOf, daysAhead, level } = parts;
+  return [
+    {
+      name: "Due list",
+      heading: "Due list: what is late, due and coming",
+      formula: `BATCH_DUE(${records},${timetable},${asOf},${daysAhead})`,
+      shares: [],
+      columns: ["Do on", "Task", "Batch", "Place", "Plants", "From", "By", "Status", "Days late"],
+      limit: 40,
+    },
+    {
+      name: "Stages",
+      heading: "Stages: where every open batch stands and when it is likely ready",
+      formula: `BATCH_STAGES(${records},${timetable},${asOf}${level && `,${level}`})`,
+      shares: [],
+      columns: [
+        "Batch",
+        "Variety",
+        "Last step",
+        "Plants",
+        "Next step",
+        "Next from",
+        "Next by",
+        "Ready likely",
+        "Fewest ready",
+        "Likely ready",
+        "Most ready",
+      ],
+      limit: 40,
+    },
+    ...["Variety", "Grafter"].map((by) => ({
+      name: `Takes by ${by.toLowerCase()}`,
+      heading: `Take rates by ${by.toLowerCase()}`,
+      formula: `TAKE_SUMMARY(${records},"${by}")`,
+      shares: ["Take rate", "From", "To"],
+      limit: 20,
+    })),
+    {
+      name: "Check",
+      heading: "Check: what in the records could not be used or looks wrong",
+      formula: `BATCH_CHECK(${records},${timetable},${asOf})`,
+      shares: [],
+      columns: ["Row", "Column", "Found", "Trouble", "What to do"],
+      limit: 10,
+    },
+  ];
+}
+
+/** Rows above the formula: the heading, how it was made, and a blank one. */
+const FORMULA_ROW = 3;
+
+/** Rows of an answer's tab: a task for each step of some thousand batches has to fit. */
+const ROOM = 100_000;
+
+/** The tab on its way into the engine. */
+export function draftOf(tab: ResultTab, name: string): SheetDraft {
+  return {
+    name,
+    room: ROOM,
+    rows: [
+      [textCell(tab.heading)],
+      // Text, not a formula: it is what the written copy keeps (see xlsx-out.ts).
+      [textCell(`made by ${tab.formula}`)],
+      [],
+      [formulaCell(`=${tab.formula}`)],
+    ],
+  };
+}
+
+/** The answer on a calculated tab: its rows, header first, or the sentence that says why not. */
+export function answerOf(sheet: SheetCells): {
+  rows: readonly (readonly (Cell | null)[])[];
+  trouble: string | null;
+} {
+  const rows = sheet.rows.slice(FORMULA_ROW);
+  const first = rows[0]?.[0];
+  const failed = typeof first?.value === "string" && first.value.startsWith("#");
+  return { rows, trouble: failed ? (first.message ?? first.value) : null };
+}
+
+/** The calculated tab with shares as per cent and other broken numbers to two decimals. */
+export function withFormats(sheet: SheetCells, shares: readonly string[]): SheetCells {
+  const header = sheet.rows[FORMULA_ROW] ?? [];
+  const isShare = header.map((cell) => shares.includes(cellText(cell)));
+  const format = (cell: Cell | null, column: number): Cell | null => {
+    if (typeof cell?.value !== "number" || cell.pattern !== "") return cell;
+    if (isShare[column]) return { ...cell, pattern: "0.0%" };
+    return Number.isInteger(cell.value) ? cell : { ...cell, pattern: "0.00" };
+  };
+  return {
+    ...sheet,
+    rows: sheet.rows.map((row, index) => (index <= FORMULA_ROW ? row : row.map(format))),
+  };
+}

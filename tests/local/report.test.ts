@@ -1,0 +1,229 @@
+import { spawnSync } from "node:child_process";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openWorkbook } from "../../src/local/engine";
+import { runReport } from "../../src/local/report-run";
+import { numberCell, textCell, workbookData } from "../../src/local/workbook-data";
+import { readXlsx } from "../../src/local/xlsx-in";
+import { writeXlsx } from "../../src/local/xlsx-out";
+import { fakeBundle } from "./fake-bundle";
+
+/** Stands for the built add-in: each answer shows which arguments arrived. */
+const CODE = `
+function shape(table) { return Array.isArray(table) ? table.length + ' x ' + table[0].length : table === '' ? 'none' : String(table); }
+function day(value) { return Object.prototype.toString.call(value) === '[object Date]' ? value : 'no day: ' + value; }
+/** @customfunction */
+function BATCH_DUE(records, timetable, asOf, daysAhead) {
+  if (records[0].indexOf('Batch') < 0) throw new Error('BATCH_DUE: no header in records');
+  return [['Do on', 'Task', 'Batch', 'Place', 'Status', 'Caution'],
+    [day(asOf), 'Grafting', '=' + records[1][records[0].indexOf('Batch')], shape(records), daysAhead + ' ahead', 'Blades cut: wear gloves']];
+}
+/** @customfunction */
+function BATCH_STAGES(records, timetable, asOf, level) {
+  if (records[0].indexOf('Batch') < 0) throw new Error('BATCH_STAGES: no header in records');
+  return [['Batch', 'Variety', 'Last step'], [shape(timetable), 'level ' + level, '']];
+}
+/** @customfunction */
+function TAKE_SUMMARY(records, by) {
+  if (records[0].indexOf(by) < 0) throw new Error('TAKE_SUMMARY: no column ' + by);
+  return [[by, 'Grafted', 'Taken', 'Take rate', 'Batch spread'], ['Amber', 100, 81, 0.8125, 15.26881], ['2 rows left out: see BATCH_CHECK', '', '', '', '']];
+}
+/** @customfunction */
+function BATCH_CHECK(records, timetable, asOf) {
+  if (records[0].indexOf('Batch') < 0) throw new Error('BATCH_CHECK: no header in records');
+  var head = [['Row', 'Column', 'Found', 'Trouble', 'What happens', 'What to do']];
+  if (records.length < 2000) return head;
+  return head.concat(records.slice(1).map(function (row, i) { return [i + 2, 'Batch', row[0], '', '', '']; }));
+}
+`;
+const TABLE = "Batch,Variety,Sown,Grafted on,Takes\nB1,Amber,2026-01-05,2026-03-30,80\n";
+
+let root: string;
+let printed: string;
+const at = (name: string) => path.join(root, name);
+async function report(...words: string[]): Promise<string> {
+  printed = "";
+  await runReport(words, {
+    root,
+    folders: [root],
+    today: "2026-03-14",
+    zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+    print: (text) => {
+      printed += `${text}\n`;
+    },
+    progress: () => {},
+  });
+  return printed;
+}
+
+async function saveWorkbook(name: string): Promise<void> {
+  const workbook = openWorkbook(
+    workbookData("t", [
+      { name: "Due list", rows: [[textCell("my own due list")]] },
+      { name: "Batches", rows: TABLE.split("\n").map((line) => line.split(",").map(textCell)) },
+      {
+        name: "Timetable",
+        rows: [[textCell("Method"), textCell("Step"), textCell("After")], [textCell("x")]],
+      },
+      {
+        name: "Settings",
+        rows: [
+          [textCell("As-of day"), numberCell(46000, "d mmm yyyy")],
+          [textCell("Days ahead"), numberCell(21)],
+          [textCell("Level"), numberCell(0.9)],
+        ],
+      },
+    ]),
+    fakeBundle(),
+  );
+  await workbook.settled();
+  writeFileSync(at(name), writeXlsx(workbook.sheets(), new Set()));
+  workbook.close();
+}
+
+beforeAll(async () => {
+  root = mkdtempSync(path.join(tmpdir(), "report-"));
+  mkdirSync(at("dist"));
+  writeFileSync(at("dist/Code.js"), CODE);
+  writeFileSync(at("mine.csv"), TABLE);
+  writeFileSync(at("empty.csv"), "\n\n");
+  writeFileSync(at("notes.txt"), "Batch");
+  writeFileSync(at("fake.xlsx"), "Batch,Sown");
+  writeFileSync(at("orders.csv"), "Order,Customer\n1,x\n");
+  await saveWorkbook("book.xlsx");
+});
+afterAll(() => rmSync(root, { recursive: true, force: true }));
+
+describe("report", () => {
+  it("prints every answer of a csv table, as of today", async () => {
+    const text = await report("mine.csv");
+    expect(text).toContain(
+      "mine.csv as of 2026-03-14\nRecords: tab mine. Timetable: the built-in one.",
+    );
+    expect(text).toMatch(/2026-03-14 {2}Grafting {2}=B1 +1000 x 5 +7 ahead/);
+    expect(text).toContain("Cautions\nGrafting: Blades cut: wear gloves");
+    expect(text).toMatch(/none +level undefined/);
+    expect(text).toMatch(/Amber +100 +81 +81.3% +15.269\n2 rows left out: see BATCH_CHECK/);
+    expect(text).toContain(
+      "Take rates by grafter\n═════════════════════\nTAKE_SUMMARY: no column Grafter",
+    );
+    expect(text).toContain("What to do\n───  ──────  ─────  ───────  ──────────\n(none)\n");
+    for (const line of text.split("\n")) expect(line.length).toBeLessThanOrEqual(120);
+  });
+
+  it("has room for an answer with more rows than a new sheet", async () => {
+    const rows = Array.from({ length: 3000 }, (_, index) => `B${index},Amber,2026-01-05,,`);
+    writeFileSync(at("long.csv"), `${TABLE}${rows.join("\n")}\n`);
+    const text = await report("long.csv");
+    expect(text).toMatch(/long\.csv as of/);
+    const copy = readXlsx(readFileSync(at("out/long-calculated.xlsx")), "copy", new Set());
+    expect(copy[4]?.rows).toHaveLength(4 + 3001);
+  });
+
+  it("takes day, level and days ahead from the workbook's Settings, and its timetable", async () => {
+    const text = await report("book.xlsx");
+    expect(text).toContain(
+      "book.xlsx as of 2025-12-09\nRecords: tab Batches. Timetable: tab Timetable.",
+    );
+    expect(text).toMatch(/2025-12-09 .* 21 ahead/);
+    expect(text).toMatch(/1000 x 3 +level 0.9/);
+  });
+
+  it("lets options win over the workbook", async () => {
+    const text = await report("book.xlsx", "--as-of", "2026-05-01", "--days-ahead", "3");
+    expect(text).toContain("as of 2026-05-01");
+    expect(text).toMatch(/2026-05-01 .* 3 ahead/);
+  });
+
+  it("writes a calculated copy with the answers in tabs of their own, and not the file", async () => {
+    const before = readFileSync(at("book.xlsx"));
+    expect(await report("book.xlsx", "--out", "here")).toContain("here/book-calculated.xlsx");
+    expect(readFileSync(at("book.xlsx"))).toEqual(before);
+    const copy = readXlsx(readFileSync(at("here/book-calculated.xlsx")), "copy", new Set());
+    expect(copy.map(({ name }) => name)).toEqual([
+      "Due list 2",
+      "Stages",
+      "Takes by variety",
+      "Takes by grafter",
+      "Check",
+      "Due list",
+      "Batches",
+      "Timetable",
+      "Settings",
+    ]);
+    expect(copy[5]?.rows).toEqual([[textCell("my own due list")]]);
+    expect(copy[0]?.rows[1]?.[0]).toEqual(
+      textCell("made by BATCH_DUE(Batches!A:E,Timetable!A:C,Settings!$B$1,Settings!$B$2)"),
+    );
+    expect(copy[0]?.rows[4]?.slice(0, 3)).toEqual([
+      numberCell(46000, "yyyy-mm-dd"),
+      textCell("Grafting"),
+      textCell("=B1"),
+    ]);
+    expect(copy[2]?.rows[4]?.[3]).toEqual(numberCell(0.8125, "0.0%"));
+    expect(copy[2]?.rows[4]?.[4]).toEqual(numberCell(15.26881, "0.00"));
+    expect(copy[3]?.rows[3]?.[0]).toEqual(textCell("#ERROR! TAKE_SUMMARY: no column Grafter"));
+  });
+
+  it("prints how it is used", async () => {
+    const help = await report("--help");
+    for (const option of ["--as-of", "--sheet", "--days-ahead", "--out", "--help"]) {
+      expect(help).toContain(option);
+    }
+  });
+
+  it.each([
+    [["nowhere.xlsx"], "There is no file nowhere.xlsx"],
+    [["notes.txt"], "notes.txt is neither an .xlsx workbook nor a .csv table"],
+    [["fake.xlsx"], "fake.xlsx is not an .xlsx workbook, whatever its name says"],
+    [["empty.csv"], "empty.csv is empty"],
+    [["dist"], /is not a file but a folder or the like$/],
+    [["mine.csv", "--sheet", "Other"], 'There is no tab named "Other"; the tabs are: mine'],
+    [["mine.csv", "--as-of", "soon"], '--as-of needs a day as YYYY-MM-DD, got "soon"'],
+    [["orders.csv"], /^No tab looks like the records of batches/],
+    [["book.xlsx", "--sheet", "Settings"], "BATCH_DUE: no header in records"],
+    [["mine.csv", "--out", "notes.txt"], /can't be written/],
+  ])("refuses %j in one sentence", async (words, sentence) => {
+    const error = await report(...words).then(
+      () => null,
+      (reason: Error) => reason,
+    );
+    expect(error?.name).toBe("PersonError");
+    expect(error?.message).toMatch(sentence);
+    expect(error?.message).not.toContain("\n");
+  });
+
+  it("says that the add-in is not built", async () => {
+    const bare = mkdtempSync(path.join(tmpdir(), "bare-"));
+    writeFileSync(path.join(bare, "a.csv"), TABLE);
+    await expect(
+      runReport(["a.csv"], {
+        root: bare,
+        folders: [bare],
+        today: "2026-03-14",
+        zone: "UTC",
+        print: () => {},
+        progress: () => {},
+      }),
+    ).rejects.toThrow("dist/Code.js is missing");
+    rmSync(bare, { recursive: true });
+  });
+});
+
+describe("the program", () => {
+  const run = (...words: string[]) =>
+    spawnSync("node", ["src/build/run.mjs", "src/local/report.ts", ...words], { encoding: "utf8" });
+
+  it("ends with 1 and one sentence on stderr when the person can mend it", () => {
+    const { status, stdout, stderr } = run("nowhere.xlsx");
+    expect([status, stdout, stderr]).toEqual([1, "", "There is no file nowhere.xlsx\n"]);
+  }, 30_000);
+
+  it("ends with 0 and nothing on stderr for --help", () => {
+    const { status, stdout, stderr } = run("--help");
+    expect([status, stderr]).toEqual([0, ""]);
+    expect(stdout).toMatch(/^Usage: /);
+  }, 30_000);
+});

@@ -1,0 +1,4 @@
+import { defineConfig } from "vitest/config";
+export default defineConfig({
+  test: { include: ["tests/**/*.test.ts"], server: { deps: { inline: [/@univerjs\//] } } },
+});
