@@ -1,0 +1,20 @@
+/**
+ * Makes the sheets of this folder: `node sample-sheets/blank-template/make.mjs`.
+ * Another folder may be named to write there instead.
+ */
+import { dirname } from "node:path";
+import { fileURLToPath } from "node:url";
+import { dayFromIso } from "../make/days.mjs";
+import { settingsRows } from "../make/settings-sheet.mjs";
+import { writeSheetFiles } from "../make/sheet-files.mjs";
+import { crewHeader, ordersHeader, placesHeader, recordsHeader } from "../make/sheet-headers.mjs";
+import { timetableRows } from "../make/timetable-sheet.mjs";
+
+writeSheetFiles(process.argv[2] ?? dirname(fileURLToPath(import.meta.url)), "blank-template", [
+  { sheet: "Records", rows: [recordsHeader] },
+  { sheet: "Timetable", rows: timetableRows() },
+  { sheet: "Orders", rows: [ordersHeader] },
+  { sheet: "Crew", rows: [crewHeader] },
+  { sheet: "Places", rows: [placesHeader] },
+  { sheet: "Settings", rows: settingsRows(dayFromIso("2026-11-25")) },
+]);
