@@ -60,6 +60,8 @@ export function dueTasks({ records, timetable, asOf, daysAhead }: DueQuestion): 
       if (window === null || window.from > asOf + daysAhead) continue;
       const step = method.steps[place] as Step;
       const { from, usual, by } = window;
+      // A step that can't be recorded is a reminder in its time; nobody could ever tick it off.
+      if (!state.recordable[place] && by < asOf) continue;
       const status = by < asOf ? "late" : from <= asOf ? "due" : "coming";
       tasks.push({
         batch: batch.name,

@@ -8,6 +8,8 @@ export interface BatchState {
   readonly batch: Batch;
   readonly method: Method;
   readonly asOf: CivilDay;
+  /** Whether the table has a column for the step; without one nobody can know that it is not done. */
+  readonly recordable: readonly boolean[];
   /** Days done, up to the as-of day. */
   readonly doneOn: readonly (CivilDay | null)[];
   /** Days written down that lie after the as-of day: what is planned. */
@@ -72,6 +74,7 @@ function stateOf(
     batch,
     method,
     asOf,
+    recordable: places.map((place) => place !== -1),
     doneOn,
     plannedOn,
     counts,
@@ -98,10 +101,4 @@ function plantsStanding(
   const dispatched = batch.dispatched ?? 0;
   const left = first - (batch.culled ?? 0) - dispatched;
   return Math.max(0, Math.min(last - dispatched, left));
-}
-
-/** The first step still to come; null when the batch has reached the end of its method. */
-export function nextStep(state: BatchState): number | null {
-  const next = state.reached + 1;
-  return next < state.method.steps.length ? next : null;
 }

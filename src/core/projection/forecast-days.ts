@@ -17,7 +17,8 @@ export interface DayRange {
  *
  * A step's day is the day of the last recorded step before it on its line of After, plus the
  * lengths of the steps between, each independent; a step known to be still waiting on the as-of
- * day lasts longer than that, and a step passed without a record lasted no longer.
+ * day lasts longer than that, and a step passed without a record lasted no longer. Of a step that
+ * the table has no column for neither is known.
  *
  * @param level how many of 100 ranges should hold, as a share
  */
@@ -38,7 +39,7 @@ export function dayForecaster(
     const key = `${numberOf(state.method, names)} ${step} ${places.length} ${passed} ${waited}`;
     let range = ranges.get(key);
     if (range === undefined) {
-      const distribution = daysAlong(state.method, places, state.reached, waited, forecaster);
+      const distribution = daysAlong(state, places, waited, forecaster);
       const side = (1 - level) / 2;
       range = [side, 0.5, 1 - side].map((chance) => dayQuantile(distribution, chance));
       ranges.set(key, range);
@@ -74,9 +75,8 @@ function lineTo(state: BatchState, step: number): Line | null {
 
 /** Days from the anchor to the last step of a line. */
 function daysAlong(
-  method: Method,
+  { method, reached, recordable }: BatchState,
   places: readonly number[],
-  reached: number,
   waited: number,
   forecaster: Forecaster,
 ): DayDistribution {
@@ -86,6 +86,8 @@ function daysAlong(
     const unheld: DayDistribution = days === null ? length : sum(days, length);
     if (place <= reached) {
       days = onlyDays(unheld, 0, waited) ?? { first: waited, mass: Float64Array.of(1) };
+    } else if (!recordable[place]) {
+      days = unheld;
     } else {
       days = onlyDays(unheld, waited + 1, Number.POSITIVE_INFINITY) ?? longerThan(length, waited);
     }

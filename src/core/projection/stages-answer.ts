@@ -5,10 +5,11 @@ import { taskWindow } from "../due/task-window";
 import { leftOutRemark, type Records } from "../records/records";
 import { methodFinder } from "../timetable/method-of-batch";
 import type { Timetable } from "../timetable/timetable";
-import { type BatchState, nextStep, stateFinder } from "./batch-state";
+import { type BatchState, stateFinder } from "./batch-state";
 import { dayForecaster } from "./forecast-days";
 import { plantForecaster } from "./forecast-plants";
 import { type Forecaster, timetableForecaster } from "./forecaster";
+import { nextStep } from "./next-step";
 
 const COLUMNS = columns({
   Batch: "text",

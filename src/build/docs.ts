@@ -1,0 +1,11 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { functionReference } from "./function-reference";
+import { timetablePage } from "./timetable-page";
+
+/** Writes the generated pages. Run by npm run docs; a test fails when a page is stale. */
+const pages: readonly (readonly [path: string, text: string])[] = [
+  ["src/functions/README.md", await functionReference(readFileSync("dist/Code.js", "utf8"))],
+  ["src/core/timetable/README.md", timetablePage()],
+];
+for (const [path, text] of pages) writeFileSync(path, text);
+console.log(pages.map(([path]) => path).join("\n"));
