@@ -29,7 +29,8 @@ export function mustBeReady(name: string, cell: Cell): void {
 export function dayArgument(name: string, cell: Cell, localeOrder: DayOrder | null): CivilDay {
   mustBeReady(name, cell);
   if (isBlank(cell)) throw new InputError("argument-missing", `${name} is missing: give a day`);
-  const reading = dayColumnReader(() => [cell], { localeOrder, asOf: null })(cell);
+  const reader = dayColumnReader(() => [cell], { usualOrder: () => localeOrder, asOf: null });
+  const reading = reader.read(cell);
   if (reading.kind === "day") return reading.day;
   throw new InputError("argument-unreadable", `${name} must be a day; found ${said(cell)}`);
 }
@@ -38,11 +39,18 @@ export function dayArgument(name: string, cell: Cell, localeOrder: DayOrder | nu
 export function levelArgument(name: string, cell: Cell, usual: number): number {
   mustBeReady(name, cell);
   if (isBlank(cell)) return usual;
-  if (typeof cell === "number" && cell > 0 && cell < 1) return cell;
+  const level = typeof cell === "string" ? percent(cell) : cell;
+  if (typeof level === "number" && level > 0 && level < 1) return level;
   throw new InputError(
     "level-out-of-range",
     `${name} must lie between 0 and 1, such as 0.8 or 80%; found ${said(cell)}`,
   );
+}
+
+/** "80 %" as a share; null when the text is no per cent. */
+function percent(text: string): number | null {
+  const match = /^\s*(\d+(?:[.,]\d+)?)\s*%\s*$/.exec(text);
+  return match ? Number((match[1] as string).replace(",", ".")) / 100 : null;
 }
 
 /** A whole number, 0 or more. @throws InputError "argument-unreadable" | "not-ready-yet" */

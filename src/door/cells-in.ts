@@ -17,7 +17,7 @@ export function gridIn(value: unknown, days: DaysOfInstants): Grid {
   const byInstant = new Map<number, DayCell>();
   const dayCell = (milliseconds: number): DayCell => {
     const quarters = milliseconds / QUARTER_HOUR;
-    const key = Math.floor(quarters);
+    const key = quarters | 0;
     const known = key === quarters ? byQuarter : byInstant;
     const name = key === quarters ? key : milliseconds;
     let cell = known.get(name);
@@ -36,7 +36,8 @@ export function gridIn(value: unknown, days: DaysOfInstants): Grid {
       if (typeof value === "number") return value - value === 0 ? value : "#NUM!";
       if (typeof value === "boolean") return value;
       const instant = instantIn(value);
-      return instant === null ? "" : dayCell(instant);
+      if (instant === null) return "";
+      return instant < FIRST_INSTANT || instant > LAST_INSTANT ? "#NUM!" : dayCell(instant);
     },
   };
 }
@@ -58,3 +59,7 @@ function instantIn(value: unknown): number | null {
   const instant = (value as Date).getTime();
   return instant - instant === 0 ? instant : null;
 }
+
+/** Years 1 to 9999: what lies outside is no date of a sheet, and its clock can't be read. */
+const FIRST_INSTANT = -62_135_596_800_000;
+const LAST_INSTANT = 253_402_300_799_999;

@@ -16,6 +16,7 @@ import { type CellOut, cellsOut } from "./answer-out";
 import { dayArgument, isMissing, said } from "./arguments";
 import { cellIn, gridIn } from "./cells-in";
 import { type DaysOfInstants, daysOfInstants } from "./days-of-instants";
+import { decimalMark } from "./decimal-mark";
 import type { Host } from "./host";
 import { localeOrder } from "./locale-order";
 
@@ -30,6 +31,8 @@ export interface Door {
   timetableWithFaults(value: unknown): BuiltTimetable;
   records(value: unknown, with_: RecordsWith): Records;
   out(answer: Answer): CellOut[][];
+  /** A day as a spreadsheet takes it: its first instant in the spreadsheet's zone. */
+  date(day: CivilDay): Date;
 }
 
 export interface RecordsWith {
@@ -69,10 +72,12 @@ export function openDoor(host: Host): Door {
         stepNames: timetable.methods.flatMap((method) => method.steps.map((step) => step.name)),
         asOf,
         localeOrder: order(),
+        decimalMark: decimalMark(host.locale()),
         told: toldColumns(gridIn(columns, days)),
       });
     },
     out: (answer) => cellsOut(answer, days),
+    date: (day) => new Date(days.instantOf(day)),
   };
 }
 

@@ -2,21 +2,23 @@ import type { DayOrder } from "../core";
 
 /**
  * Which of day and month a locale writes first in dates of two numbers; null where the year comes
- * first, so that two numbers alone say nothing.
+ * first, so that two numbers alone say nothing, and where the locale is not known.
  *
- * Source: Unicode CLDR, short date patterns, as carried by Intl in the tests' own check.
+ * Source: Unicode CLDR short date patterns, as carried by Intl.
+ *
+ * @param locale such as "en_GB"
  */
 export function localeOrder(locale: string): DayOrder | null {
-  const [language, ...parts] = locale.replace(/-/g, "_").split("_");
-  const country = parts.find((part) => /^[A-Z]{2}$/.test(part));
-  if (language === "en") {
-    if (country === undefined || country === "US" || country === "PH") return "month-first";
-    return country === "CA" || country === "ZA" ? null : "day-first";
+  // The Gregorian calendar and Latin digits, since that is what people type.
+  const tag = `${locale.replace(/_/g, "-")}-u-ca-gregory-nu-latn`;
+  try {
+    if (Intl.DateTimeFormat.supportedLocalesOf([tag]).length === 0) return null;
+    const parts = new Intl.DateTimeFormat(tag, { dateStyle: "short" }).formatToParts(0);
+    const first = parts.find(({ type }) => type === "day" || type === "month" || type === "year");
+    if (first?.type === "day") return "day-first";
+    return first?.type === "month" ? "month-first" : null;
+  } catch {
+    // Intl throws at what is no locale's code at all.
+    return null;
   }
-  if (YEAR_FIRST.has(language ?? "")) return null;
-  return country === "PR" || country === "PA" ? "month-first" : "day-first";
 }
-
-const YEAR_FIRST: ReadonlySet<string> = new Set([
-  ...["ja", "ko", "zh", "hu", "lt", "sv", "eu", "mn", "si", "ky"],
-]);

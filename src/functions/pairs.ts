@@ -1,4 +1,11 @@
-import { type Cell, InputError, MORE_TAKEN_THAN_GRAFTED, readCount } from "../core";
+import {
+  type Cell,
+  errorShown,
+  InputError,
+  isLoading,
+  MORE_TAKEN_THAN_GRAFTED,
+  readCount,
+} from "../core";
 import { type CellOut, type Door, rowsOf } from "../door/index";
 import type { FunctionResult } from "./entry";
 
@@ -32,21 +39,27 @@ export function forEachPair(
     );
     return single.length === 1 ? (single[0] as CellOut) : [single];
   }
+  const columns = took.reduce((most, row) => Math.max(most, row.length), 0);
   return took.map((row, index) =>
-    row.flatMap((value, column) =>
-      answerInList(door.cell(value), door.cell(made[index]?.[column]), answer),
-    ),
+    Array.from({ length: columns }, (_, column) =>
+      answerInList(door.cell(row[column]), door.cell(made[index]?.[column]), answer),
+    ).flat(),
   );
 }
 
 function answerInList(taken: Cell, grafted: Cell, answer: Answered): CellOut[] {
   const width = answer(null, null).length;
   const say = (text: string) => [text, ...Array<CellOut>(width - 1).fill("")];
+  for (const cell of [taken, grafted]) {
+    if (isLoading(cell)) throw new InputError("not-ready-yet", "a cell is still loading");
+    const shown = errorShown(cell);
+    if (shown !== null) return say(`the cell shows ${shown}`);
+  }
   const took = readCount(taken);
   const made = readCount(grafted);
-  if (took.kind === "unread" || made.kind === "unread") {
-    return took.kind === "unread" && made.kind === "unread" ? say("") : say("not a count");
-  }
+  // Two texts side by side are the header of the two columns.
+  if (took.kind === "unread" && made.kind === "unread") return say("");
+  if (took.kind === "unread" || made.kind === "unread") return say("not a count");
   const takes = took.kind === "count" ? took.count : null;
   const grafts = made.kind === "count" ? made.count : null;
   if (takes !== null && grafts !== null && takes > grafts) return say(MORE_TAKEN_THAN_GRAFTED);

@@ -1,4 +1,5 @@
 import { type Cell, cellText, isBlank } from "./cell";
+import { type CountTextReading, type DecimalMark, readCountText } from "./read-count-text";
 import { errorShown } from "./upstream";
 
 /** What a cell says when a number of plants is due in it. */
@@ -7,29 +8,54 @@ export type CountReading =
   | { readonly kind: "count"; readonly count: number; readonly readAs: string | null }
   | { readonly kind: "unread"; readonly why: string };
 
+export interface CountHabits {
+  /** How the workbook's locale writes decimals; null when not known. */
+  readonly decimalMark: DecimalMark | null;
+  /** The plants counted before, of which a share can be taken; null when not known. */
+  readonly outOf: number | null;
+}
+
+/** No batch is larger; a count above has too many noughts. */
+const MOST_PLANTS = 10_000_000;
+
 const BLANK: CountReading = { kind: "blank" };
+const PLAIN: CountHabits = { decimalMark: null, outOf: null };
 
 /**
- * Reads a number of plants: a whole number, 0 or more. Blank is not 0.
+ * Reads a number of plants: a whole number, 0 or more. Blank is not 0, and words for "not
+ * counted" are blank.
  *
  * @returns `readAs` says how the text was understood where it wasn't plainly a number
  */
-export function readCount(cell: Cell): CountReading {
-  if (typeof cell === "number") return readNumber(cell, null);
+export function readCount(cell: Cell, habits: CountHabits = PLAIN): CountReading {
+  if (typeof cell === "number") {
+    // A cell formatted as a per cent arrives as its share, and no plant is a part of one.
+    const share = cell > 0 && cell < 1 && habits.outOf !== null;
+    return share ? ofText({ kind: "share", share: cell }, habits.outOf) : wholeNumber(cell, null);
+  }
   if (isBlank(cell)) return BLANK;
   if (typeof cell === "boolean") return unread("a tick box, not a number of plants");
   if (typeof cell === "object") return unread("a date, not a number of plants");
   const shown = errorShown(cell);
   if (shown !== null) return unread(`the cell shows ${shown}`);
-  const text = cellText(cell);
-  if (/^[+-]?\d+(?:\.\d+)?$/.test(text)) return readNumber(Number(text), null);
-  return unread("not a number of plants");
+  return ofText(readCountText(cellText(cell), habits.decimalMark), habits.outOf);
 }
 
-function readNumber(value: number, readAs: string | null): CountReading {
+function ofText(reading: CountTextReading, outOf: number | null): CountReading {
+  if (reading.kind === "nothing") return BLANK;
+  if (reading.kind === "unread") return reading;
+  if (reading.kind === "number") return wholeNumber(reading.value, reading.readAs);
+  if (outOf === null) return unread("a per cent where a number of plants is due");
+  const count = Math.round(outOf * reading.share);
+  const percent = Math.round(reading.share * 1000) / 10;
+  return { kind: "count", count, readAs: `${count}, which is ${percent} % of ${outOf}` };
+}
+
+function wholeNumber(value: number, readAs: string | null): CountReading {
   if (!Number.isFinite(value)) return unread("not a number of plants");
   if (value < 0) return unread("a number of plants can't be below 0");
   if (!Number.isInteger(value)) return unread("a part of a plant");
+  if (value > MOST_PLANTS) return unread("too large to be a number of plants");
   return { kind: "count", count: value, readAs };
 }
 

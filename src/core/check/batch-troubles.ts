@@ -1,15 +1,16 @@
 import type { CivilDay } from "../dates/civil-day";
 import { sentenceDay } from "../dates/day-text";
 import type { Batch } from "../records/batch";
+import { likeName } from "../records/batch-names";
 import type { Records } from "../records/records";
 import { COST, type Trouble } from "../records/trouble";
 import { methodFinder } from "../timetable/method-of-batch";
-import type { Method, Timetable } from "../timetable/timetable";
+import type { Method, Step, Timetable } from "../timetable/timetable";
 
 /**
  * Troubles that show only when the cells of a batch are held against each other: names used
- * twice, methods that the timetable lacks, counts that rise, days that run backwards or lie in
- * the future.
+ * twice, methods that the timetable lacks, counts that rise, days that run backwards, come sooner
+ * than they can, or lie in the future.
  *
  * @param asOf null when the question has no day; then no day is in the future
  */
@@ -19,12 +20,12 @@ export function batchTroubles(
   asOf: CivilDay | null,
 ): Trouble[] {
   const troubles: Trouble[] = [];
-  const firstRowOf = new Map<string, number>();
+  const firstOf = new Map<string, Batch>();
   const methodOf = methodFinder(timetable);
   for (const batch of records.batches) {
-    const key = batch.name.toLowerCase();
-    const first = firstRowOf.get(key);
-    if (first === undefined) firstRowOf.set(key, batch.row);
+    const key = likeName(batch.name);
+    const first = firstOf.get(key);
+    if (first === undefined) firstOf.set(key, batch);
     else troubles.push(sameName(batch, first));
     const method = methodOf(batch);
     if (method === null) troubles.push(noMethod(batch, records));
@@ -34,14 +35,17 @@ export function batchTroubles(
   return troubles;
 }
 
-function sameName(batch: Batch, firstRow: number): Trouble {
+function sameName(batch: Batch, first: Batch): Trouble {
+  const same = batch.name === first.name;
   return {
     row: batch.row,
     column: "Batch",
     found: batch.name,
-    trouble: `Row ${firstRow} has the same name`,
+    trouble: same
+      ? `Row ${first.row} has the same name`
+      : `Nearly the same name as "${first.name}" in row ${first.row}`,
     whatHappens: "Both rows are used, each as a batch of its own",
-    whatToDo: "Give each batch a name of its own",
+    whatToDo: "Give each batch a name that can't be mistaken",
     cost: COST.doubt,
   };
 }
@@ -63,17 +67,17 @@ function noMethod(batch: Batch, records: Records): Trouble {
 
 function alongTheSteps(batch: Batch, method: Method, records: Records): Trouble[] {
   const troubles: Trouble[] = [];
-  const place = (key: string) => records.stepKeys.indexOf(key);
+  const placeOf = (key: string) => records.stepKeys.indexOf(key);
   let before: { name: string; count: number } | null = null;
   for (const step of method.steps) {
-    const at = place(step.key);
+    const at = placeOf(step.key);
     if (at === -1) continue;
     const count = batch.counts[at] ?? null;
     if (step.counted && count !== null) {
       if (before !== null && count > before.count) {
         troubles.push({
           row: batch.row,
-          column: headerOf(records, step.key, "count"),
+          column: headerOf(records, batch, step.key, "count"),
           found: String(count),
           trouble: `More plants than the ${before.count} at ${before.name}`,
           whatHappens: "Both counts are used as they stand",
@@ -83,22 +87,40 @@ function alongTheSteps(batch: Batch, method: Method, records: Records): Trouble[
       }
       before = { name: step.name, count };
     }
-    const parent = step.after === null ? null : method.steps[step.after];
-    const day = batch.days[at] ?? null;
-    const earlier = parent ? (batch.days[place(parent.key)] ?? null) : null;
-    if (parent && day !== null && earlier !== null && day < earlier) {
+    const parent = step.after === null ? undefined : method.steps[step.after];
+    if (parent === undefined) continue;
+    const trouble = tooSoon(step, parent, batch.days[at] ?? null, batch.days[placeOf(parent.key)]);
+    if (trouble !== null) {
       troubles.push({
         row: batch.row,
-        column: headerOf(records, step.key, "day"),
-        found: sentenceDay(day),
-        trouble: `Before ${parent.name} on ${sentenceDay(earlier)}`,
-        whatHappens: "Both days are used as they stand",
-        whatToDo: "Check both days",
-        cost: COST.doubt,
+        column: headerOf(records, batch, step.key, "day"),
+        ...trouble,
       });
     }
   }
   return troubles;
+}
+
+/** A day before the step it is counted from, or within half of the timetable's earliest. */
+function tooSoon(
+  step: Step,
+  parent: Step,
+  day: CivilDay | null,
+  earlier: CivilDay | null | undefined,
+): Omit<Trouble, "row" | "column"> | null {
+  if (day === null || earlier == null) return null;
+  const days = day - earlier;
+  if (days >= step.from / 2) return null;
+  return {
+    found: sentenceDay(day),
+    trouble:
+      days < 0
+        ? `Before ${parent.name} on ${sentenceDay(earlier)}`
+        : `${days} days after ${parent.name}, where ${step.from} is the least by the timetable`,
+    whatHappens: "Both days are used as they stand",
+    whatToDo: "Check both days",
+    cost: COST.doubt,
+  };
 }
 
 function inTheFuture(batch: Batch, records: Records, asOf: CivilDay): Trouble[] {
@@ -108,7 +130,7 @@ function inTheFuture(batch: Batch, records: Records, asOf: CivilDay): Trouble[] 
       : [
           {
             row: batch.row,
-            column: headerOf(records, records.stepKeys[at] as string, "day"),
+            column: headerOf(records, batch, records.stepKeys[at] as string, "day"),
             found: sentenceDay(day),
             trouble: `After the as-of day, ${sentenceDay(asOf)}`,
             whatHappens: "Read as planned, not as done",
@@ -119,9 +141,13 @@ function inTheFuture(batch: Batch, records: Records, asOf: CivilDay): Trouble[] 
   );
 }
 
-function headerOf(records: Records, key: string, what: "day" | "count"): string {
+function headerOf(records: Records, batch: Batch, key: string, what: "day" | "count"): string {
   const match = records.columns.find(
-    ({ target }) => target?.kind === "step" && target.key === key && target.what === what,
+    ({ table, target }) =>
+      table === batch.table &&
+      target?.kind === "step" &&
+      target.key === key &&
+      target.what === what,
   );
   return match?.header ?? key;
 }

@@ -24,12 +24,7 @@ export function checkAnswer(
   built: BuiltTimetable,
   asOf: CivilDay | null,
 ): Answer {
-  const troubles = [
-    ...built.faults.map(ofTimetable),
-    ...records.troubles,
-    ...batchTroubles(records, built.timetable, asOf),
-  ].sort(byCost);
-  const rows = troubles.map((one) => [
+  const rows: (string | number | null)[][] = checkTroubles(records, built, asOf).map((one) => [
     one.row,
     one.column || null,
     one.found || null,
@@ -40,16 +35,29 @@ export function checkAnswer(
   if (rows.length === 0) {
     rows.push([null, null, null, "No trouble found", "Every row is used", "Nothing"]);
   }
-  const { heading, used, leftOut, blank } = records.rows;
-  rows.push([
-    null,
-    null,
-    null,
-    `${heading + used + leftOut + blank} rows in the range`,
-    `${used} used, ${leftOut} left out, ${blank} blank, ${heading} down to the header`,
-    null,
-  ]);
+  const { heading, used, leftOut, notBatches, blank } = records.rows;
+  const all = heading + used + leftOut + notBatches + blank;
+  rows.push([null, null, null, `${all} rows in the range`, tallySentence(records), null]);
   return { columns: COLUMNS, rows, remark: null };
+}
+
+/** The troubles themselves, costliest first. */
+export function checkTroubles(
+  records: Records,
+  built: BuiltTimetable,
+  asOf: CivilDay | null,
+): readonly Trouble[] {
+  return [
+    ...built.faults.map(ofTimetable),
+    ...records.troubles,
+    ...batchTroubles(records, built.timetable, asOf),
+  ].sort(byCost);
+}
+
+/** What became of every row, in words. */
+export function tallySentence({ rows }: Records): string {
+  const { heading, used, leftOut, notBatches, blank } = rows;
+  return `${used} used, ${leftOut} left out, ${notBatches} no batches (sums, headings, notes), ${heading} header and above, ${blank} blank`;
 }
 
 function ofTimetable(fault: TimetableFault): Trouble {

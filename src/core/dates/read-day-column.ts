@@ -2,7 +2,7 @@ import { type Cell, cellText, isBlank } from "../cells/cell";
 import { errorShown } from "../cells/upstream";
 import type { CivilDay } from "./civil-day";
 import { sentenceDay } from "./day-text";
-import { type DayTextReading, readDayText } from "./read-day-text";
+import { type DayTextReading, inOrder, readDayText, type UndatedDay } from "./read-day-text";
 import { dayOfSerial } from "./serial";
 
 /** Which of day and month comes first in dates of two numbers. */
@@ -12,13 +12,24 @@ export type DayOrder = "day-first" | "month-first";
 export type DayReading =
   | { readonly kind: "blank" }
   | { readonly kind: "day"; readonly day: CivilDay; readonly readAs: string | null }
+  | UndatedDay
   | { readonly kind: "unread"; readonly why: string };
 
+/** What the dates of a column give away of their order. */
+export type OrderShown = DayOrder | "none" | "mixed";
+
 export interface DayColumnHabits {
-  /** The order that the workbook's locale writes; null when not known. */
-  readonly localeOrder: DayOrder | null;
+  /** The order that other columns of the table or the workbook's locale write; null when not known. */
+  readonly usualOrder: () => DayOrder | null;
   /** The day the answer is asked for; null when the question has none. */
   readonly asOf: CivilDay | null;
+}
+
+/** Reads the cells of one column of days. */
+export interface DayColumnReader {
+  read(cell: Cell): DayReading;
+  /** Looks through the column for dates that can be read one way only. */
+  orderShown(): OrderShown;
 }
 
 const BLANK: DayReading = { kind: "blank" };
@@ -28,57 +39,56 @@ const SERIALS_OF_OUR_TIME = { from: 32874, to: 73050 };
 
 /**
  * A reader for one column of days. The order of day and month is settled by the column's own
- * dates (a first number above 12 can't be a month), else by the workbook's locale, else a date
- * that could be read both ways is left unread.
+ * dates (a first number above 12 can't be a month), else by the usual order, else a date that
+ * could be read both ways is left unread; so it is where the column's own dates contradict each
+ * other.
  *
  * @param cells gives every cell of the column; looked through for evidence once a date needs it
  */
 export function dayColumnReader(
   cells: () => Iterable<Cell>,
-  habits: DayColumnHabits,
-): (cell: Cell) => DayReading {
+  { usualOrder, asOf }: DayColumnHabits,
+): DayColumnReader {
   const seen = new Map<string, DayTextReading>();
   const readText = (text: string): DayTextReading => {
     let reading = seen.get(text);
     if (reading === undefined) {
-      reading = readDayText(text, habits.asOf);
+      reading = readDayText(text);
       seen.set(text, reading);
     }
     return reading;
   };
-  let order: DayOrder | null | undefined;
-  const settledOrder = (): DayOrder | null => {
-    if (order === undefined) {
-      const shown = orderShown(cells(), readText);
-      order = shown === "none" ? habits.localeOrder : shown === "mixed" ? null : shown;
-    }
-    return order;
+  let shown: OrderShown | undefined;
+  const orderShown = (): OrderShown => {
+    shown ??= evidence(cells(), readText);
+    return shown;
   };
-  return (cell) => {
-    if (typeof cell === "object") return { kind: "day", day: cell.day, readAs: null };
-    if (typeof cell === "number") return readSerial(cell, habits.asOf);
-    if (typeof cell === "boolean") return { kind: "unread", why: "a tick box, not a date" };
-    if (isBlank(cell)) return BLANK;
-    const error = errorShown(cell);
-    if (error !== null) return { kind: "unread", why: `the cell shows ${error}` };
-    const reading = readText(cellText(cell));
-    return reading.kind === "either-order" ? settle(reading, settledOrder()) : reading;
+  return {
+    orderShown,
+    read: (cell) => {
+      if (typeof cell === "object") return { kind: "day", day: cell.day, readAs: null };
+      if (typeof cell === "number") return readSerial(cell, asOf);
+      if (typeof cell === "boolean") return { kind: "unread", why: "a tick box, not a date" };
+      if (isBlank(cell)) return BLANK;
+      const error = errorShown(cell);
+      if (error !== null) return { kind: "unread", why: `the cell shows ${error}` };
+      const reading = readText(cellText(cell));
+      if (reading.kind !== "either-order") return reading;
+      const own = orderShown();
+      return settle(reading, own === "none" ? usualOrder() : own === "mixed" ? null : own);
+    },
   };
 }
 
-/** The order that the dates themselves give away. */
-function orderShown(
-  cells: Iterable<Cell>,
-  readText: (text: string) => DayTextReading,
-): DayOrder | "none" | "mixed" {
+function evidence(cells: Iterable<Cell>, readText: (text: string) => DayTextReading): OrderShown {
   let dayFirst = 0;
   let monthFirst = 0;
   for (const cell of cells) {
     if (typeof cell !== "string" || cell === "") continue;
     const reading = readText(cellText(cell));
     if (reading.kind !== "either-order") continue;
-    if (reading.monthFirst === null) dayFirst += 1;
-    else if (reading.dayFirst === null) monthFirst += 1;
+    if (reading.first > 12) dayFirst += 1;
+    else if (reading.second > 12) monthFirst += 1;
   }
   if (dayFirst > 0 && monthFirst > 0) return "mixed";
   if (dayFirst > 0) return "day-first";
@@ -86,31 +96,39 @@ function orderShown(
 }
 
 function settle(
-  { dayFirst, monthFirst }: Extract<DayTextReading, { kind: "either-order" }>,
+  reading: Extract<DayTextReading, { kind: "either-order" }>,
   order: DayOrder | null,
 ): DayReading {
-  if (dayFirst === null || monthFirst === null) {
-    const only = dayFirst ?? monthFirst;
-    if (only === null) return { kind: "unread", why: "not a date" };
-    const expected = order === null || (order === "day-first") === (dayFirst !== null);
-    return { kind: "day", day: only, readAs: expected ? null : sentenceDay(only) };
+  const ways = [inOrder(reading, "day-first"), inOrder(reading, "month-first")] as const;
+  const possible = ways.filter((way) => way !== null);
+  if (order !== null) {
+    const way = ways[order === "day-first" ? 0 : 1];
+    if (way !== null) return typeof way === "number" ? day(way) : way;
   }
-  if (order === null) {
-    return {
-      kind: "unread",
-      why: `either ${sentenceDay(dayFirst)} or ${sentenceDay(monthFirst)}`,
-    };
+  const [first, second] = possible;
+  if (first === undefined) return { kind: "unread", why: "no such day in the calendar" };
+  if (second === undefined) {
+    if (typeof first !== "number") return first;
+    return { kind: "day", day: first, readAs: order === null ? null : sentenceDay(first) };
   }
-  return { kind: "day", day: order === "day-first" ? dayFirst : monthFirst, readAs: null };
+  const said = possible.map((way) =>
+    typeof way === "number" ? sentenceDay(way) : `${reading.first} and ${reading.second}`,
+  );
+  return {
+    kind: "unread",
+    why: typeof first === "number" ? `either ${said[0]} or ${said[1]}` : "day or month first",
+  };
+}
+
+function day(settled: CivilDay): DayReading {
+  return { kind: "day", day: settled, readAs: null };
 }
 
 function readSerial(serial: number, asOf: CivilDay | null): DayReading {
-  const day = dayOfSerial(serial);
+  const read = dayOfSerial(serial);
   const plausible =
     asOf === null
       ? serial >= SERIALS_OF_OUR_TIME.from && serial <= SERIALS_OF_OUR_TIME.to
-      : Math.abs(day - asOf) <= SERIAL_RANGE_DAYS;
-  return plausible
-    ? { kind: "day", day, readAs: null }
-    : { kind: "unread", why: "a number, not a date" };
+      : Math.abs(read - asOf) <= SERIAL_RANGE_DAYS;
+  return plausible ? day(read) : { kind: "unread", why: "a number, not a date" };
 }

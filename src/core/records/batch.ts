@@ -1,9 +1,11 @@
 import type { CivilDay } from "../dates/civil-day";
 
-/** Plants raised together, as one row of the records tells it. Text that was not given is empty. */
+/** Plants raised together, as the records tell it. Text that was not given is empty. */
 export interface Batch {
-  /** Row in the range, from 1. */
+  /** The batch's own row in the range, from 1; for a batch known from a log only, its first line. */
   readonly row: number;
+  /** Which of the range's tables the row stands in, from 0. */
+  readonly table: number;
   readonly name: string;
   readonly fromLot: string;
   readonly variety: string;
@@ -14,9 +16,28 @@ export interface Batch {
   readonly scionSource: string;
   readonly culled: number | null;
   readonly dispatched: number | null;
+  /** Plants that other batches were made of; see lots.ts. */
+  readonly given: number;
+  /** Of those, plants that left before the last count, so that the count is without them. */
+  readonly givenBeforeCount: number;
+  /** Plants that came from another batch by a line of their own; null when none. */
+  readonly received: number | null;
   readonly closed: boolean;
   /** Day of each step, in the order of the records' stepKeys; null where not recorded. */
   readonly days: readonly (CivilDay | null)[];
   /** Plants counted at each step, in the same order; null where not counted, which is not 0. */
   readonly counts: readonly (number | null)[];
 }
+
+/** The facts that are plain text. */
+export const TEXT_FACTS = [
+  "fromLot",
+  "variety",
+  "rootstock",
+  "method",
+  "place",
+  "grafter",
+  "scionSource",
+] as const;
+
+export type TextFact = (typeof TEXT_FACTS)[number];

@@ -2,6 +2,7 @@ import { allLanguages } from "../words/all-languages";
 import type { BatchFact, EventFact } from "../words/language-words";
 import { normalText } from "../words/normal-text";
 import { stepKey } from "../words/step-key";
+import { isLeaveAlone } from "./target-names";
 
 /** What a column of a records table can hold. */
 export type Target =
@@ -40,8 +41,12 @@ interface Phrase {
  * The words for a records table: every language's, and the names of a timetable's own steps.
  *
  * @param stepNames names of the steps that the timetable has
+ * @param told      what a person has said of headers: our column name by the header in the sheet
  */
-export function headerWords(stepNames: readonly string[]): HeaderWords {
+export function headerWords(
+  stepNames: readonly string[],
+  told: ReadonlyMap<string, string> = new Map(),
+): HeaderWords {
   const phrases = new Map<string, Phrase[]>();
   const add = (word: string, target: Target, openAspect = false) => {
     const known = phrases.get(word) ?? [];
@@ -67,8 +72,34 @@ export function headerWords(stepNames: readonly string[]): HeaderWords {
     }
   }
   for (const name of stepNames) addStep(normalText(name), stepKey(name), "open");
-  return { understand: (header) => understand(normalText(header), phrases) };
+  const understood = new Map<string, readonly Understanding[]>();
+  for (const [header, name] of told) {
+    const best = isLeaveAlone(name) ? undefined : understand(normalText(name), phrases)[0];
+    const ways = best === undefined ? [] : [{ ...best, openAspect: false, sureness: 3 as const }];
+    understood.set(header.replace(/\s+/g, " ").trim(), ways);
+  }
+  return {
+    understand: (header) => {
+      let ways = understood.get(header);
+      if (ways === undefined) {
+        ways =
+          header.length > LONGEST ? [] : understand(normalText(withoutDayForm(header)), phrases);
+        understood.set(header, ways);
+      }
+      return ways;
+    },
+  };
 }
+
+/** "(dd/mm/yyyy)", "[jj-mm-aaaa]": how the days of a column are written, which says that they are days. */
+const DAY_FORM = /[([]?\b([dmyjahbt]{1,4})([/.-])([dmyjahbt]{1,4})\2([dmyjahbt]{1,4})\b[)\]]?/i;
+
+function withoutDayForm(header: string): string {
+  return header.replace(DAY_FORM, " date ");
+}
+
+/** No header is longer; a note may be. */
+const LONGEST = 80;
 
 const DAY_WORDS = wordSet((words) => words.dayWords);
 const COUNT_WORDS = wordSet((words) => words.countWords);
@@ -82,24 +113,53 @@ function understand(
   const whole = phrases.get(header);
   if (whole !== undefined) return whole.map((phrase) => ({ ...phrase, sureness: 3 }));
   const words = header.split(" ");
-  const saysDay = words.some((word) => DAY_WORDS.has(word));
-  const saysCount = words.some((word) => COUNT_WORDS.has(word));
-  const core = words
-    .filter((word) => !DAY_WORDS.has(word) && !COUNT_WORDS.has(word) && !FILLERS.has(word))
-    .join(" ");
-  return (phrases.get(core) ?? [])
-    .filter(({ target, openAspect }) => {
-      if (target.kind !== "step") return true;
-      if (saysDay === saysCount) return true;
-      return openAspect
-        ? target.what === (saysDay ? "day" : "count")
-        : (target.what === "day") === saysDay;
-    })
-    .map((phrase) => ({
-      target: phrase.target,
-      openAspect: phrase.openAspect && saysDay === saysCount,
-      sureness: 2,
-    }));
+  for (const { core, rest } of cores(words)) {
+    const known = phrases.get(core.join(" "));
+    if (known === undefined) continue;
+    const day = rest.some((word) => DAY_WORDS.has(word));
+    const count = rest.some((word) => COUNT_WORDS.has(word));
+    // "Takes date" is the day of the take count, though "Takes" alone is its plants.
+    const says = day === count ? null : day ? "day" : "count";
+    const ways = new Map<string, Understanding>();
+    for (const { target, openAspect } of known) {
+      const told: Target =
+        target.kind === "step" && says !== null ? { ...target, what: says } : target;
+      const key = targetKey(told);
+      if (!ways.has(key)) {
+        ways.set(key, { target: told, openAspect: openAspect && says === null, sureness: 2 });
+      }
+    }
+    return [...ways.values()];
+  }
+  return [];
+}
+
+/**
+ * What may be the name in a header once "date", "no." and the like are set aside: first what stands
+ * between those at its ends, the longest first, since a name may hold such a word itself
+ * ("Survival count no."); then what is left without any of them.
+ */
+function* cores(
+  words: readonly string[],
+): Iterable<{ readonly core: readonly string[]; readonly rest: readonly string[] }> {
+  const isAside = (word: string) =>
+    DAY_WORDS.has(word) || COUNT_WORDS.has(word) || FILLERS.has(word);
+  let most = 0;
+  while (most < words.length && isAside(words[most] as string)) most += 1;
+  // Where every word is such a word, the name may be any of them.
+  let least = most === words.length ? 0 : words.length;
+  while (least > most && isAside(words[least - 1] as string)) least -= 1;
+  for (let length = words.length - 1; length >= 1; length -= 1) {
+    for (let first = 0; first + length <= words.length; first += 1) {
+      if (first > most || first + length < least) continue;
+      const end = first + length;
+      yield {
+        core: words.slice(first, end),
+        rest: [...words.slice(0, first), ...words.slice(end)],
+      };
+    }
+  }
+  yield { core: words.filter((word) => !isAside(word)), rest: words.filter(isAside) };
 }
 
 function wordSet(

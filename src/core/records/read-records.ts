@@ -1,30 +1,35 @@
-import { cellText, type Grid, isBlank } from "../cells/cell";
+import { cellText, type Grid } from "../cells/cell";
 import { errorShown, isLoading } from "../cells/upstream";
-import type { CivilDay } from "../dates/civil-day";
-import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
+import { allLanguages } from "../words/all-languages";
+import { stepKey } from "../words/step-key";
 import type { Batch } from "./batch";
-import { findHeader, headersOf } from "./find-header";
+import type { ReadingHabits } from "./cell-readers";
+import { fillDowns } from "./fill-downs";
+import { findTables } from "./find-tables";
+import { gatherEvents } from "./gather-events";
 import { headerWords } from "./header-words";
-import { type ColumnMatch, matchColumns } from "./match-columns";
+import { linkLots } from "./lots";
+import { type ColumnMatch, type MatchedTable, matchColumns } from "./match-columns";
+import { type LogEvent, readLog } from "./read-log";
+import { readRows } from "./read-rows";
 import type { Records } from "./records";
-import { isTotalsRow, looksLikeHeader } from "./row-kinds";
-import { rowReader } from "./row-reader";
+import { type DayColumn, rowReader } from "./row-reader";
+import { ROW_KIND, rowTally } from "./row-tally";
+import { alignSteps } from "./step-order";
 import { targetsTold } from "./target-names";
 import { COST, type Trouble } from "./trouble";
 
-export interface ReadingOptions {
-  /** Names of the timetable's steps, which may be columns of the table. */
+export interface ReadingOptions extends ReadingHabits {
+  /** Names of the timetable's steps, which may be columns of the table, in the timetable's order. */
   readonly stepNames: readonly string[];
-  readonly asOf: CivilDay | null;
-  /** How the workbook's locale writes dates of two numbers. */
-  readonly localeOrder: DayOrder | null;
   /** Columns that a person has named by hand: our column name by the header in the sheet. */
   readonly told: ReadonlyMap<string, string>;
 }
 
 /**
- * Reads a nursery's records table, one row a batch.
+ * Reads a nursery's records: tables of one row a batch, logs of one row an event, or both, beside
+ * or under one another.
  *
  * Every row of the range is either used, or listed among the troubles, or blank. A cell that
  * can't be read leaves out the cell, never the table.
@@ -33,83 +38,100 @@ export interface ReadingOptions {
  *   reads from is still loading; "unknown-column" when `told` names what is not there
  */
 export function readRecords(grid: Grid, options: ReadingOptions): Records {
-  const words = headerWords(options.stepNames);
-  const headerRow = findHeader(grid, words);
-  if (headerRow === null) throw noHeader(grid);
-  const headers = headersOf(grid, headerRow);
-  const { matches, troubles: columnTroubles } = matchColumns(
-    grid,
-    headers,
-    headerRow + 1,
+  const words = headerWords(options.stepNames, options.told);
+  const areas = findTables(grid, words);
+  if (areas.length === 0) throw noHeader(grid);
+  const troubles: Trouble[] = [];
+  const columns: ColumnMatch[] = [];
+  const tally = rowTally(grid.rowCount);
+  const told = targetsTold(
+    options.told,
+    areas.flatMap(({ header }) => header.headers),
     words,
-    targetsTold(options.told, headers, words),
   );
-  const troubles: Trouble[] = [...columnTroubles];
-  const nameColumn = matches.find(
-    ({ target }) => target?.kind === "fact" && target.fact === "batch",
-  );
-  const reader = rowReader(grid, headerRow + 1, matches, options, troubles);
-  const batches: Batch[] = [];
-  let leftOut = 0;
-  let blank = 0;
-  for (let row = headerRow + 1; row < grid.rowCount; row += 1) {
-    if (isBlankRow(grid, row, matches)) {
-      blank += 1;
-      continue;
+  const knownSteps = new Set([
+    ...allLanguages.flatMap((one) => Object.keys(one.steps)),
+    ...options.stepNames.map(stepKey),
+  ]);
+  const tables: { stepKeys: readonly string[]; batches: readonly Batch[] }[] = [];
+  const events: LogEvent[] = [];
+  const matched = areas.map((area, table) => matchColumns(grid, area, table, words, told));
+  const dayColumns: DayColumn[] = [];
+  const downs = fillDowns(grid, areas, matched, troubles);
+  const stepOrder = options.stepNames.map(stepKey);
+  const readers = areas.map((area, table) => {
+    const one = matched[table] as MatchedTable;
+    return one.kind === "log"
+      ? null
+      : rowReader(
+          grid,
+          area,
+          one.matches,
+          options,
+          troubles,
+          downs[table] ?? new Map(),
+          dayColumns,
+          stepOrder,
+        );
+  });
+  areas.forEach((area, table) => {
+    const one = matched[table] as MatchedTable;
+    columns.push(...one.matches);
+    troubles.push(...one.troubles);
+    tally.mark(area.header.row, ROW_KIND.heading);
+    if (area.header.height === 2) tally.mark(area.header.row + 1, ROW_KIND.heading);
+    for (const row of area.repeats) tally.mark(row, ROW_KIND.heading);
+    const reader = readers[table] ?? null;
+    if (reader === null) {
+      const log = readLog(grid, area, one.matches, knownSteps, options, troubles);
+      events.push(...log.events);
+      for (const event of log.events) tally.mark(event.row - 1, ROW_KIND.used);
+      for (const row of log.leftOut) tally.mark(row, ROW_KIND.leftOut);
+      for (const row of log.notEvents) tally.mark(row, ROW_KIND.notBatch);
+    } else {
+      tables.push(readRows(grid, area, one.matches, tally, troubles, reader));
     }
-    const notABatch = whyNotABatch(grid, row, matches, nameColumn);
-    if (notABatch !== null) {
-      troubles.push({ ...notABatch, row: row + 1 });
-      leftOut += 1;
-    } else batches.push(reader.read(row));
+  });
+  for (const row of tally.outside(grid, areas)) {
+    tally.mark(row, ROW_KIND.notBatch);
+    troubles.push({
+      row: row + 1,
+      column: "",
+      found: firstText(grid, row),
+      trouble: "Stands outside the tables",
+      whatHappens: "The row is not read",
+      whatToDo: "Nothing, unless it belongs to a table: then move it under a header",
+      cost: COST.reading,
+    });
   }
+  const eventKeys = events.flatMap(({ what }) => (what.kind === "step" ? [what.key] : []));
+  const stepKeys = stepOrderOf(options, [
+    ...tables.flatMap((table) => table.stepKeys),
+    ...eventKeys,
+  ]);
+  const rows = tables.flatMap((table) => alignSteps(table.batches, table.stepKeys, stepKeys));
   return {
-    batches,
-    stepKeys: reader.stepKeys,
+    batches: linkLots(gatherEvents(rows, events, stepKeys, troubles), troubles),
+    stepKeys,
     troubles,
-    columns: matches,
-    rows: { heading: headerRow + 1, used: batches.length, leftOut, blank },
+    columns,
+    rows: tally.count(grid, areas),
     textIn: (batch, column) => cellText(grid.at(batch.row - 1, column)),
   };
 }
 
-function isBlankRow(grid: Grid, row: number, matches: readonly ColumnMatch[]): boolean {
-  for (const { column } of matches) if (!isBlank(grid.at(row, column))) return false;
-  return true;
+function firstText(grid: Grid, row: number): string {
+  for (let column = 0; column < grid.columnCount; column += 1) {
+    const text = cellText(grid.at(row, column));
+    if (text !== "") return text;
+  }
+  return "";
 }
 
-function whyNotABatch(
-  grid: Grid,
-  row: number,
-  matches: readonly ColumnMatch[],
-  nameColumn: ColumnMatch | undefined,
-): Omit<Trouble, "row"> | null {
-  const first = nameColumn ?? matches.find(({ column }) => !isBlank(grid.at(row, column)));
-  if (first === undefined) return null;
-  const cell = grid.at(row, first.column);
-  if (typeof cell !== "string" || cell === "") return null;
-  const found = cellText(cell);
-  if (isTotalsRow(found)) {
-    return {
-      column: first.header,
-      found,
-      trouble: "A row of sums, not a batch",
-      whatHappens: "The row is left out",
-      whatToDo: "Nothing, if it is a row of sums; else give the batch another name",
-      cost: COST.row,
-    };
-  }
-  if (found === first.header && looksLikeHeader(grid, row, matches)) {
-    return {
-      column: first.header,
-      found,
-      trouble: "The header again, not a batch",
-      whatHappens: "The row is left out",
-      whatToDo: "Nothing",
-      cost: COST.row,
-    };
-  }
-  return null;
+/** Steps in the timetable's order, then in the order in which they were found. */
+function stepOrderOf({ stepNames }: ReadingOptions, found: readonly string[]): readonly string[] {
+  const have = new Set(found);
+  return [...new Set([...stepNames.map(stepKey), ...found])].filter((key) => have.has(key));
 }
 
 function noHeader(grid: Grid): InputError {

@@ -5,25 +5,31 @@ import type { Trouble } from "./trouble";
 /** A nursery's table, read: its batches, and everything in it that a person should look at. */
 export interface Records {
   readonly batches: readonly Batch[];
-  /** Keys of the steps that the table has columns for. */
+  /** Keys of the steps that the tables have columns or lines for. */
   readonly stepKeys: readonly string[];
   readonly troubles: readonly Trouble[];
+  /** Columns of every table in the range. */
   readonly columns: readonly ColumnMatch[];
   readonly rows: RowTally;
-  /** The text of any column in a batch's row, known to us or not. */
+  /** The text in a batch's row under a column of the range, known to us or not. */
   textIn(batch: Batch, column: number): string;
 }
 
-/** Every row below the top of the range is one of these. */
+/** Every row of the range is one of these. */
 export interface RowTally {
-  /** Rows down to and with the header. */
+  /** The row of the range's first header, from 1; of a header of two rows the upper. */
+  readonly firstHeader: number;
+  /** Headers, and what stands above the first. */
   readonly heading: number;
   readonly used: number;
+  /** Rows that hold something, of which nothing could be used. */
   readonly leftOut: number;
+  /** Sums, headings of sections, notes. */
+  readonly notBatches: number;
   readonly blank: number;
 }
 
-/** The closing sentence of a table function; null when every row was used. */
+/** The closing sentence of a table function; null when nothing was left out. */
 export function leftOutRemark(records: Records): string | null {
   const { leftOut } = records.rows;
   if (leftOut === 0) return null;
@@ -32,7 +38,7 @@ export function leftOutRemark(records: Records): string | null {
     : `${leftOut} rows left out: see BATCH_CHECK`;
 }
 
-/** The place of a step among the records' steps; null when the table has no column for it. */
+/** The place of a step among the records' steps; null when the tables have none for it. */
 export function stepPlace(records: Records, key: string): number | null {
   const place = records.stepKeys.indexOf(key);
   return place === -1 ? null : place;

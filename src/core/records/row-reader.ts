@@ -1,186 +1,198 @@
-import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
-import { readCount } from "../cells/read-count";
-import { errorShown, isLoading } from "../cells/upstream";
+import type { Cell, Grid } from "../cells/cell";
 import type { CivilDay } from "../dates/civil-day";
-import { type DayReading, dayColumnReader } from "../dates/read-day-column";
-import { InputError } from "../input-error";
-import { allLanguages } from "../words/all-languages";
+import { sentenceDay } from "../dates/day-text";
+import { type DayColumnReader, type DayOrder, dayColumnReader } from "../dates/read-day-column";
+import type { UndatedDay } from "../dates/read-day-text";
+import { settleYear } from "../dates/settle-year";
 import type { BatchFact } from "../words/language-words";
-import { normalText } from "../words/normal-text";
-import type { Batch } from "./batch";
+import { type Batch, TEXT_FACTS } from "./batch";
+import { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
+import type { FilledDown } from "./fill-down";
+import type { TableArea } from "./find-tables";
 import type { ColumnMatch } from "./match-columns";
-import type { ReadingOptions } from "./read-records";
 import { COST, type Trouble } from "./trouble";
 
+/** Reads the rows of one table that has a row a batch. */
 export interface RowReader {
+  /** Keys of the steps that the table has columns for. */
   readonly stepKeys: readonly string[];
-  /** Reads one row, from 0, as a batch; what can't be read goes to the troubles. */
-  read(row: number): Batch;
+  /** Counts of a row in the order of stepKeys, culled and dispatched last, listing nothing. */
+  bareCounts(row: number): (number | null)[];
+  hasDay(row: number): boolean;
+  /** Whether anything with a digit stands where days and plants are due in a row, readable or not. */
+  hasNumber(row: number): boolean;
+  /** Reads one row, from 0; what can't be read goes to the troubles. */
+  read(row: number, sectionYear: number | null): Batch;
 }
 
 interface StepColumns {
   readonly day: DayColumn | null;
-  readonly count: ColumnMatch | null;
+  readonly count: ColumnMatch | undefined;
 }
 
-interface DayColumn {
+export interface DayColumn extends DayColumnReader {
   readonly match: ColumnMatch;
-  readonly reading: (cell: Cell) => DayReading;
 }
 
-const YES: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.yes));
-const NO: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.no));
-
-/** Makes the reader for the rows under one header. */
 export function rowReader(
   grid: Grid,
-  firstRow: number,
+  area: TableArea,
   matches: readonly ColumnMatch[],
-  options: ReadingOptions,
+  habits: ReadingHabits,
   troubles: Trouble[],
+  down: ReadonlyMap<BatchFact, FilledDown>,
+  allDayColumns: DayColumn[],
+  stepOrder: readonly string[],
 ): RowReader {
-  const factColumn = new Map<BatchFact, ColumnMatch>();
-  const dayColumn = new Map<string, ColumnMatch>();
-  const countColumn = new Map<string, ColumnMatch>();
-  for (const match of matches) {
-    const { target } = match;
-    if (target === null || target.kind === "event") continue;
-    if (target.kind === "fact") factColumn.set(target.fact, match);
-    else (target.what === "day" ? dayColumn : countColumn).set(target.key, match);
-  }
-  const stepKeys = [...new Set([...dayColumn.keys(), ...countColumn.keys()])];
-  const makeDayColumn = (match: ColumnMatch): DayColumn => ({
-    match,
-    reading: dayColumnReader(() => cellsBelow(grid, firstRow, match.column), options),
-  });
-  const steps = stepKeys.map((key): StepColumns => {
-    const day = dayColumn.get(key);
-    return {
-      day: day === undefined ? null : makeDayColumn(day),
-      count: countColumn.get(key) ?? null,
+  const cells = cellReaders(grid, habits, troubles);
+  const silent = cellReaders(grid, habits, []);
+  const { facts, dayMatches, countMatches } = byTarget(matches);
+  const dayColumns: DayColumn[] = [];
+  const dayColumn = (match: ColumnMatch): DayColumn => {
+    const column = {
+      match,
+      ...dayColumnReader(() => cellsOf(grid, area, match.column), {
+        asOf: habits.asOf,
+        usualOrder: () => tableOrder(dayColumns) ?? tableOrder(allDayColumns) ?? habits.localeOrder,
+      }),
     };
+    dayColumns.push(column);
+    allDayColumns.push(column);
+    return column;
+  };
+  // In the timetable's order, since a per cent is one of the plants at the step before.
+  const found = new Set([...dayMatches.keys(), ...countMatches.keys()]);
+  const stepKeys = [...new Set([...stepOrder, ...found])].filter((key) => found.has(key));
+  const steps = stepKeys.map((key): StepColumns => {
+    const match = dayMatches.get(key);
+    return { day: match ? dayColumn(match) : null, count: countMatches.get(key) };
   });
-  const closedMatch = factColumn.get("closed");
-  const closedColumn = closedMatch === undefined ? null : makeDayColumn(closedMatch);
+  const stepCells = [
+    ...dayMatches.values(),
+    ...countMatches.values(),
+    ...[facts.get("culled"), facts.get("dispatched")].filter((match) => match !== undefined),
+  ];
+  const closedMatch = facts.get("closed");
+  const closedColumn = closedMatch ? dayColumn(closedMatch) : null;
 
-  const listUnread = (row: number, match: ColumnMatch, cell: Cell, why: string) => {
-    if (isLoading(cell)) {
-      throw new InputError(
-        "not-ready-yet",
-        `records is still loading at row ${row + 1}, column "${match.header}"`,
-      );
+  const daysIn = (row: number, sectionYear: number | null): (CivilDay | null)[] => {
+    const days: (CivilDay | null)[] = [];
+    let undated: { place: number; day: UndatedDay }[] | null = null;
+    for (const { day: column } of steps) {
+      const day = column === null ? null : cells.day(row, column.match, column.read);
+      if (day === null || typeof day === "number") days.push(day);
+      else {
+        undated ??= [];
+        undated.push({ place: days.length, day });
+        days.push(null);
+      }
     }
-    troubles.push({
-      row: row + 1,
-      column: match.header,
-      found: cellText(cell),
-      trouble: sentence(why),
-      whatHappens: "The cell is left out, the rest of the row is used",
-      whatToDo: "Correct the cell, or empty it",
-      cost: COST.cell,
+    if (undated === null) return days;
+    const neighbours = days.filter((day): day is CivilDay => day !== null);
+    for (const { place, day } of undated) {
+      const match = dayMatches.get(stepKeys[place] as string) as ColumnMatch;
+      const settled = settleYear(day, { neighbours, sectionYear, asOf: habits.asOf });
+      days[place] = settled;
+      if (settled === null) cells.listUnread(row, match, "a date without a year");
+      else cells.listReading(row, match, sentenceDay(settled));
+    }
+    return days;
+  };
+  const countsIn = (row: number, reader: CellReaders): (number | null)[] => {
+    let before: number | null = null;
+    return steps.map(({ count }) => {
+      const counted = reader.count(row, count, before);
+      before = counted ?? before;
+      return counted;
     });
   };
-  const listReading = (row: number, match: ColumnMatch, cell: Cell, readAs: string) => {
-    troubles.push({
-      row: row + 1,
-      column: match.header,
-      found: cellText(cell),
-      trouble: "Not plainly written",
-      whatHappens: `Read as ${readAs}`,
-      whatToDo: "Nothing if that is right; else write it out",
-      cost: COST.reading,
-    });
+  const fact = (row: number, name: BatchFact): string => {
+    const match = facts.get(name);
+    return cells.text(down.get(name)?.rowFor(row) ?? row, match);
   };
-  const day = (row: number, column: DayColumn | null): CivilDay | null => {
-    if (column === null) return null;
-    const cell = grid.at(row, column.match.column);
-    if (typeof cell === "object") return cell.day;
-    if (cell === "") return null;
-    const reading = column.reading(cell);
-    if (reading.kind === "blank") return null;
-    if (reading.kind === "unread") {
-      listUnread(row, column.match, cell, reading.why);
-      return null;
-    }
-    if (reading.readAs !== null) listReading(row, column.match, cell, reading.readAs);
-    return reading.day;
-  };
-  const count = (row: number, match: ColumnMatch | null | undefined): number | null => {
-    if (match === null || match === undefined) return null;
-    const cell = grid.at(row, match.column);
-    if (cell === "") return null;
-    const reading = readCount(cell);
-    if (reading.kind === "blank") return null;
-    if (reading.kind === "unread") {
-      listUnread(row, match, cell, reading.why);
-      return null;
-    }
-    if (reading.readAs !== null) listReading(row, match, cell, reading.readAs);
-    return reading.count;
-  };
-  const text = (row: number, fact: BatchFact): string => {
-    const match = factColumn.get(fact);
-    if (match === undefined) return "";
-    const cell = grid.at(row, match.column);
-    if (cell === "") return "";
-    const shown = errorShown(cell);
-    if (shown === null && !isLoading(cell)) return cellText(cell);
-    listUnread(row, match, cell, `the cell shows ${shown ?? "Loading..."}`);
-    return "";
-  };
-  const closed = (row: number): boolean => {
-    if (closedColumn === null) return false;
-    const cell = grid.at(row, closedColumn.match.column);
-    if (typeof cell === "object") return true;
-    if (isBlank(cell)) return false;
-    if (typeof cell === "boolean") return cell;
-    const normal = normalText(cellText(cell));
-    if (NO.has(normal)) return false;
-    if (YES.has(normal)) return true;
-    if (closedColumn.reading(cell).kind === "day") return true;
-    listUnread(row, closedColumn.match, cell, "neither a day nor yes or no");
-    return false;
-  };
-  const name = (row: number): string => {
-    const given = text(row, "batch");
+  const nameIn = (row: number): string => {
+    const given = cells.text(row, facts.get("batch"));
     if (given !== "") return given;
-    troubles.push({
-      row: row + 1,
-      column: factColumn.get("batch")?.header ?? "",
-      found: "",
-      trouble: "The batch has no name",
-      whatHappens: `It is called "Row ${row + 1}"`,
-      whatToDo: "Give the batch a name of its own",
-      cost: COST.doubt,
-    });
+    troubles.push(nameless(row, facts.get("batch")?.header ?? ""));
     return `Row ${row + 1}`;
   };
 
   return {
     stepKeys,
-    read: (row) => ({
-      row: row + 1,
-      name: name(row),
-      fromLot: text(row, "fromLot"),
-      variety: text(row, "variety"),
-      rootstock: text(row, "rootstock"),
-      method: text(row, "method"),
-      place: text(row, "place"),
-      grafter: text(row, "grafter"),
-      scionSource: text(row, "scionSource"),
-      culled: count(row, factColumn.get("culled")),
-      dispatched: count(row, factColumn.get("dispatched")),
-      closed: closed(row),
-      days: steps.map((step) => day(row, step.day)),
-      counts: steps.map((step) => count(row, step.count)),
-    }),
+    bareCounts: (row) => [
+      ...countsIn(row, silent),
+      silent.count(row, facts.get("culled"), null),
+      silent.count(row, facts.get("dispatched"), null),
+    ],
+    hasDay: (row) =>
+      steps.some(({ day }) => day !== null && silent.day(row, day.match, day.read) !== null),
+    hasNumber: (row) =>
+      stepCells.some(({ column }) => {
+        const cell = grid.at(row, column);
+        return typeof cell === "string" ? /\d/.test(cell) : true;
+      }),
+    read: (row, sectionYear) => {
+      const name = nameIn(row);
+      const [fromLot, variety, rootstock, method, place, grafter, scionSource] = TEXT_FACTS.map(
+        (one) => fact(row, one),
+      ) as [string, string, string, string, string, string, string];
+      return {
+        row: row + 1,
+        table: matches[0]?.table ?? 0,
+        name,
+        fromLot,
+        variety,
+        rootstock,
+        method,
+        place,
+        grafter,
+        scionSource,
+        culled: cells.count(row, facts.get("culled"), null),
+        dispatched: cells.count(row, facts.get("dispatched"), null),
+        given: 0,
+        givenBeforeCount: 0,
+        received: null,
+        closed: closedColumn !== null && cells.yes(row, closedColumn.match, closedColumn.read),
+        days: daysIn(row, sectionYear),
+        counts: countsIn(row, cells),
+      };
+    },
   };
 }
 
-function* cellsBelow(grid: Grid, firstRow: number, column: number): Iterable<Cell> {
-  for (let row = firstRow; row < grid.rowCount; row += 1) yield grid.at(row, column);
+function byTarget(matches: readonly ColumnMatch[]) {
+  const facts = new Map<BatchFact, ColumnMatch>();
+  const dayMatches = new Map<string, ColumnMatch>();
+  const countMatches = new Map<string, ColumnMatch>();
+  for (const match of matches) {
+    const { target } = match;
+    if (target === null || target.kind === "event") continue;
+    if (target.kind === "fact") facts.set(target.fact, match);
+    else (target.what === "day" ? dayMatches : countMatches).set(target.key, match);
+  }
+  return { facts, dayMatches, countMatches };
 }
 
-function sentence(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
+/** The order that the other day columns of the table give away, if they agree. */
+function tableOrder(columns: readonly DayColumn[]): DayOrder | null {
+  const shown = new Set(columns.map((column) => column.orderShown()));
+  if (shown.has("mixed") || (shown.has("day-first") && shown.has("month-first"))) return null;
+  if (shown.has("day-first")) return "day-first";
+  return shown.has("month-first") ? "month-first" : null;
+}
+
+function nameless(row: number, column: string): Trouble {
+  return {
+    row: row + 1,
+    column,
+    found: "",
+    trouble: "The batch has no name",
+    whatHappens: `It is called "Row ${row + 1}"`,
+    whatToDo: "Give the batch a name of its own",
+    cost: COST.doubt,
+  };
+}
+
+function* cellsOf(grid: Grid, { firstRow, endRow }: TableArea, column: number): Iterable<Cell> {
+  for (let row = firstRow; row < endRow; row += 1) yield grid.at(row, column);
 }

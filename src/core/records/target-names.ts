@@ -3,7 +3,7 @@ import type { BatchFact, EventFact } from "../words/language-words";
 import { normalText } from "../words/normal-text";
 import type { HeaderWords, Target } from "./header-words";
 
-const FACT_NAMES: Readonly<Record<BatchFact | EventFact, string>> = {
+export const FACT_NAMES: Readonly<Record<BatchFact | EventFact, string>> = {
   batch: "Batch",
   fromLot: "From lot",
   variety: "Variety",
@@ -35,8 +35,15 @@ export function factNamed(name: string): string | null {
   return found?.[0] ?? null;
 }
 
+/** What a person writes for a column that is not to be read at all. */
+export const LEAVE_ALONE = "Leave alone";
+
+export function isLeaveAlone(name: string): boolean {
+  return normalText(name) === normalText(LEAVE_ALONE);
+}
+
 /**
- * What a person has said of the columns of a sheet.
+ * What a person has said of the columns of a sheet; null for a column to leave alone.
  *
  * @param told    our column name by the header in the sheet
  * @param headers the headers that the sheet has
@@ -46,8 +53,8 @@ export function targetsTold(
   told: ReadonlyMap<string, string>,
   headers: readonly string[],
   words: HeaderWords,
-): ReadonlyMap<string, Target> {
-  const targets = new Map<string, Target>();
+): ReadonlyMap<string, Target | null> {
+  const targets = new Map<string, Target | null>();
   for (const [header, name] of told) {
     const inSheet = headers.find((one) => normalText(one) === normalText(header));
     if (inSheet === undefined) {
@@ -55,6 +62,10 @@ export function targetsTold(
         "unknown-column",
         `columns names the header "${header}", which records lacks`,
       );
+    }
+    if (isLeaveAlone(name)) {
+      targets.set(inSheet, null);
+      continue;
     }
     const target = words.understand(name)[0]?.target;
     if (target === undefined) {

@@ -1,5 +1,5 @@
 import { InputError } from "../input-error";
-import type { Batch } from "../records/batch";
+import { type Batch, TEXT_FACTS } from "../records/batch";
 import type { Records } from "../records/records";
 import { factNamed } from "../records/target-names";
 import { normalText } from "../words/normal-text";
@@ -25,17 +25,44 @@ export function groupColumns(by: string, records: Records): readonly GroupColumn
 function groupColumn(name: string, records: Records): GroupColumn {
   const fact = factNamed(name);
   const wanted = normalText(name);
-  const column =
-    records.columns.find(({ target }) => target?.kind === "fact" && target.fact === fact) ??
-    records.columns.find(({ header }) => wanted !== "" && normalText(header) === wanted);
-  if (column === undefined) {
-    const known = records.columns.map(({ header }) => header).filter((header) => header !== "");
+  const matches = records.columns.filter(
+    ({ target }) => target?.kind === "fact" && target.fact === fact,
+  );
+  if (fact !== null && matches.length > 0) return ofFact(matches[0]?.header ?? name, fact);
+  const named = records.columns.filter(
+    ({ header }) => wanted !== "" && normalText(header) === wanted,
+  );
+  const first = named[0];
+  if (first === undefined) {
+    const known = new Set(records.columns.map(({ header }) => header));
+    known.delete("");
     throw new InputError(
       "unknown-column",
-      `by names "${name}", which is no column of the records; they have: ${known.join(", ")}`,
+      `by names "${name}", which is no column of the records; they have: ${[...known].join(", ")}`,
     );
   }
-  return { name: column.header, valueOf: (batch) => records.textIn(batch, column.column) };
+  if (first.target?.kind === "fact") return ofFact(first.header, first.target.fact);
+  const columnIn = new Map(named.map(({ table, column }) => [table, column]));
+  return {
+    name: first.header,
+    valueOf: (batch) => {
+      const column = columnIn.get(batch.table);
+      return column === undefined ? "" : records.textIn(batch, column);
+    },
+  };
+}
+
+/** A fact is taken from the batch, where it is filled down and gathered from logs. */
+function ofFact(name: string, fact: string): GroupColumn {
+  const textFact = TEXT_FACTS.find((one) => one === fact);
+  return {
+    name,
+    valueOf: (batch) => {
+      if (textFact !== undefined) return batch[textFact];
+      if (fact === "batch") return batch.name;
+      return fact === "closed" && batch.closed ? "yes" : "";
+    },
+  };
 }
 
 /** Batches that share the same texts in the group columns, in order of those texts. */

@@ -54,17 +54,20 @@ export function summaryAnswer({ records, by, level }: SummaryQuestion): Answer {
     ];
   });
   return {
-    columns: columns({
-      ...Object.fromEntries(by_.map(({ name }) => [name, "text" as const])),
-      Batches: "count",
-      Grafted: "count",
-      Taken: "count",
-      "Take rate": "share",
-      From: "share",
-      To: "share",
-      "Batch spread": "number",
-      Remark: "text",
-    }),
+    // A column may be asked for twice, so the group columns are no keys of one object.
+    columns: [
+      ...by_.map(({ name }) => ({ name, kind: "text" as const })),
+      ...columns({
+        Batches: "count",
+        Grafted: "count",
+        Taken: "count",
+        "Take rate": "share",
+        From: "share",
+        To: "share",
+        "Batch spread": "number",
+        Remark: "text",
+      }),
+    ],
     rows,
     remark: leftOutRemark(records),
   };
@@ -117,9 +120,11 @@ function neededPlace(records: Records, key: string, name: string): number {
   const place = stepPlace(records, key);
   const counted =
     place !== null &&
-    records.columns.some(
+    // A table has a column for the counts; a log has lines with some.
+    (records.columns.some(
       ({ target }) => target?.kind === "step" && target.key === key && target.what === "count",
-    );
+    ) ||
+      records.batches.some(({ counts }) => counts[place] !== null));
   if (place === null || !counted) {
     throw new InputError("unknown-column", `records has no column for ${name}`);
   }

@@ -35,6 +35,9 @@ export interface BuiltTimetable {
   readonly faults: readonly TimetableFault[];
 }
 
+/** Ten years: more is a slip, and would make forecasts of millions of days. */
+const MOST_DAYS = 3660;
+
 /**
  * Holds the rows of a timetable against each other and puts each method's steps in order: a step
  * stands behind the one it is counted from, and earlier usual days come first.
@@ -79,6 +82,17 @@ function checkWindows(group: readonly StepRow[], faults: TimetableFault[]): void
           `the days of ${row.step} must rise from From day to Usual day to By day`,
         );
       } else if (from < 0) report("from", from, `${row.step} can't come before ${row.after}`);
+      else {
+        const window = { from, usual, by } as const;
+        for (const column of ["from", "usual", "by"] as const) {
+          const days = window[column];
+          if (!Number.isInteger(days)) {
+            report(column, days, `the days of ${row.step} must be whole days`);
+          } else if (days > MOST_DAYS) {
+            report(column, days, `${row.step} can't take longer than ten years, ${MOST_DAYS} days`);
+          }
+        }
+      }
     }
     if (row.keptOf100 !== null && (row.keptOf100 <= 0 || row.keptOf100 > 100)) {
       report(

@@ -1,6 +1,6 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
-import { headedTable } from "../cells/headed-table";
-import { errorShown } from "../cells/upstream";
+import { type HeadedTable, headedTable } from "../cells/headed-table";
+import { errorShown, isLoading } from "../cells/upstream";
 import { InputError } from "../input-error";
 import { allLanguages } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
@@ -22,7 +22,8 @@ const YES: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.y
  *
  * @param grid a range with the header of a timetable; title lines above it, any order of columns
  * @returns the methods that can be used, and what is wrong with the others
- * @throws InputError "no-header"
+ * @throws InputError "no-header"; "not-ready-yet" when a cell that it reads shows an error or is
+ *   still loading
  */
 export function readTimetable(grid: Grid): BuiltTimetable {
   const table = headedTable(grid, TIMETABLE_WORDS, ["step", "after"]);
@@ -36,6 +37,7 @@ export function readTimetable(grid: Grid): BuiltTimetable {
   const rows: StepRow[] = [];
   let method = "";
   for (const row of table.rows) {
+    mustBeReady(table, row);
     const text = (field: TimetableField) => cellText(table.cell(row, field));
     const number = (field: TimetableField) => {
       const cell = table.cell(row, field);
@@ -52,7 +54,12 @@ export function readTimetable(grid: Grid): BuiltTimetable {
     };
     // A method's name may stand in its first row only.
     method = text("method") || method || "This nursery's method";
-    if (text("step") === "") continue;
+    if (text("step") === "") {
+      if (["after", "from", "usual", "by"].some((field) => text(field as TimetableField) !== "")) {
+        unread.push({ row: row + 1, column: "step", found: "", trouble: "the step has no name" });
+      }
+      continue;
+    }
     rows.push({
       row: row + 1,
       method,
@@ -102,6 +109,20 @@ export function faultSentence(faults: readonly TimetableFault[]): string | null 
 export function columnName(field: TimetableField): string {
   const place = (Object.keys(TIMETABLE_WORDS) as TimetableField[]).indexOf(field);
   return TIMETABLE_COLUMNS[place]?.name ?? field;
+}
+
+/** A step whose days are not calculated yet would silently lack them. */
+function mustBeReady(table: HeadedTable<TimetableField>, row: number): void {
+  for (const field of Object.keys(table.columnOf) as TimetableField[]) {
+    const cell = table.cell(row, field);
+    const shown = isLoading(cell) ? "is still loading" : errorShown(cell);
+    if (shown !== null) {
+      throw new InputError(
+        "not-ready-yet",
+        `timetable row ${row + 1}, ${columnName(field)}, ${shown.startsWith("#") ? `shows ${shown}` : shown}`,
+      );
+    }
+  }
 }
 
 function rowsOf(method: MethodDescription): StepRow[] {

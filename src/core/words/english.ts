@@ -204,5 +204,7 @@ export const english: LanguageWords = {
   about: ["about", "approx", "approximately", "around", "circa", "ca", "c", "some", "est", "over"],
   dozen: ["doz", "dozen", "dz"],
   trays: ["tray", "trays", "row", "rows", "box", "boxes", "bed", "beds", "bundle", "bundles"],
+  moved: ["moved", "move", "shifted", "moved to"],
+  splitOff: ["split off", "split", "given", "given to", "divided", "taken out"],
   nothing: ["-", "--", "n a", "na", "nil", "none", "?", "tbc", "not counted", "not yet", "pending"],
 };

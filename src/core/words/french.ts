@@ -188,6 +188,8 @@ export const french: LanguageWords = {
     ...["plaque", "plaques", "caissette", "caissettes", "caisse", "caisses", "rang", "rangs"],
     ...["terrine", "terrines", "planche", "planches", "botte", "bottes"],
   ],
+  moved: ["deplace", "deplaces", "deplacement", "transfere", "transfert"],
+  splitOff: ["separe", "separation", "divise", "partage", "dedouble", "cede"],
   nothing: [
     ...["neant", "rien", "nd", "pas compte", "non compte", "a compter", "en attente", "aucun"],
     "nc",

@@ -18,7 +18,19 @@ export const indonesian: LanguageWords = {
   ],
   // "minggu" is both Sunday and week; beside a month's name it is Sunday.
   weekdays: [
-    ...["senin", "selasa", "rabu", "kamis", "jumat", "jum at", "sabtu", "minggu", "ahad", "hari"],
+    ...[
+      "senin",
+      "selasa",
+      "rabu",
+      "kamis",
+      "jumat",
+      "jum at",
+      "sabtu",
+      "minggu",
+      "ahad",
+      "hari",
+      "min",
+    ],
     ...["sen", "sel", "rab", "kam", "jum", "sab"],
   ],
   early: ["awal"],
@@ -177,5 +189,7 @@ export const indonesian: LanguageWords = {
     ...["baki", "kotak", "bedeng", "bedengan", "baris", "ikat", "nampan", "keranjang", "peti"],
     ...["tray", "petak"],
   ],
+  moved: ["dipindah", "pindah", "dipindahkan", "pindahan"],
+  splitOff: ["dipisah", "pisah", "dipecah", "dipisahkan"],
   nothing: ["nihil", "tidak ada", "tdk ada", "kosong", "belum dihitung", "blm dihitung", "belum"],
 };

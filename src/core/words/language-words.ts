@@ -61,6 +61,10 @@ export interface LanguageWords {
   readonly dozen: readonly string[];
   /** Containers whose number is multiplied: "20 trays x 54". */
   readonly trays: readonly string[];
+  /** What a log calls plants being put elsewhere. */
+  readonly moved: readonly string[];
+  /** What a log calls plants leaving a batch to become another. */
+  readonly splitOff: readonly string[];
   /** Words of a cell that stands for "nothing noted". */
   readonly nothing: readonly string[];
 }

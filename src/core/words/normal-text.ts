@@ -9,7 +9,7 @@ const NOT_WORD = /[^\p{L}\p{N}]+/gu;
  */
 export function normalText(text: string): string {
   return text
-    .replace(/[n№]\s?[°º]|№|#/giu, " no ")
+    .replace(/n\.?\s?[°º]|№|#/giu, " no ")
     .normalize("NFKD")
     .replace(MARKS, "")
     .toLowerCase()

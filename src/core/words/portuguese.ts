@@ -206,5 +206,7 @@ export const portuguese: LanguageWords = {
     ...["bandeja", "bandejas", "caixa", "caixas", "fileira", "fileiras", "canteiro", "canteiros"],
     ...["linha", "linhas", "feixe", "feixes", "tubete", "tubetes"],
   ],
+  moved: ["mudado", "mudados", "transferido", "transferidos", "transferencia"],
+  splitOff: ["separado", "separados", "divisao", "dividido", "repartido"],
   nothing: ["nada", "nenhum", "nenhuma", "sem dado", "s d", "nao contado", "a contar", "pendente"],
 };

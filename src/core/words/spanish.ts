@@ -201,6 +201,8 @@ export const spanish: LanguageWords = {
     ...["bandeja", "bandejas", "charola", "charolas", "caja", "cajas", "fila", "filas", "hilera"],
     ...["hileras", "cama", "camas", "cubeta", "cubetas", "mazo", "mazos"],
   ],
+  moved: ["movido", "movidos", "traslado", "trasladado", "trasladados"],
+  splitOff: ["separado", "separados", "division", "dividido", "apartado"],
   nothing: [
     ...["nada", "ninguno", "ninguna", "sin dato", "s d", "s n", "sin contar", "no contado"],
     "pendiente",

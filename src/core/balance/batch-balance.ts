@@ -1,0 +1,57 @@
+import type { CivilDay } from "../dates/civil-day";
+import type { Batch } from "../records/batch";
+import { lastCounted, startedWith } from "../records/lots";
+
+/**
+ * Where the plants of a batch went:
+ * started = standing + given + dispatched + culled + unexplained, to the plant.
+ */
+export interface BatchBalance {
+  readonly started: number;
+  readonly culled: number;
+  readonly given: number;
+  readonly dispatched: number;
+  /** What should be left of what came in. */
+  readonly shouldStand: number;
+  /** What stands by the last count, less what left since; none once the batch is closed. */
+  readonly standing: number;
+  readonly lastCount: number;
+  readonly countedOn: CivilDay | null;
+  /** Plants that are gone without a word; below 0 when more stand than can. */
+  readonly unexplained: number;
+  /** Plants that left after the last count. */
+  readonly leftSince: number;
+}
+
+/**
+ * Balances a batch. Plants culled are taken to have gone before the last count, when there is a
+ * count after the first; plants dispatched after it; plants given to another batch before it when
+ * that batch began before the day of the count.
+ *
+ * @returns null when nothing was ever counted
+ */
+export function batchBalance(batch: Batch): BatchBalance | null {
+  const started = startedWith(batch);
+  if (started === null) return null;
+  const place = lastCounted(batch);
+  const lastCount = place === null ? started : (batch.counts[place] as number);
+  const counts = batch.counts.filter((count) => count !== null).length;
+  const culled = batch.culled ?? 0;
+  const dispatched = batch.dispatched ?? 0;
+  const countedAgain = counts > (batch.received !== null && batch.fromLot !== "" ? 0 : 1);
+  const leftSince = dispatched + batch.given - batch.givenBeforeCount + (countedAgain ? 0 : culled);
+  const shouldStand = started - culled - batch.given - dispatched;
+  const standing = batch.closed ? 0 : Math.max(0, lastCount - leftSince);
+  return {
+    started,
+    culled,
+    given: batch.given,
+    dispatched,
+    shouldStand,
+    standing,
+    lastCount,
+    countedOn: place === null ? null : (batch.days[place] ?? null),
+    unexplained: shouldStand - standing,
+    leftSince,
+  };
+}

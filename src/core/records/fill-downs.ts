@@ -1,0 +1,77 @@
+import { type Grid, isBlank } from "../cells/cell";
+import type { BatchFact } from "../words/language-words";
+import { TEXT_FACTS } from "./batch";
+import { type ColumnPart, type FilledDown, filledDown } from "./fill-down";
+import type { TableArea } from "./find-tables";
+import type { MatchedTable } from "./match-columns";
+import { batchRows } from "./read-rows";
+import { COST, type Trouble } from "./trouble";
+
+/**
+ * Which rows of each table take a fact from a row above, because the column has the habit of merged
+ * cells; what is done, and what might be meant, is said once a column.
+ */
+export function fillDowns(
+  grid: Grid,
+  areas: readonly TableArea[],
+  matched: readonly MatchedTable[],
+  troubles: Trouble[],
+): readonly Map<BatchFact, FilledDown>[] {
+  const downs = areas.map(() => new Map<BatchFact, FilledDown>());
+  const isBatch = areas.map((area, table) =>
+    batchRows(grid, area, (matched[table] as MatchedTable).matches),
+  );
+  for (const name of TEXT_FACTS) {
+    let header = "";
+    const own: number[] = [];
+    const parts: ColumnPart[] = [];
+    areas.forEach((area, table) => {
+      const { kind, matches } = matched[table] as MatchedTable;
+      const match = matches.find(({ target }) => target?.kind === "fact" && target.fact === name);
+      if (kind === "log" || match === undefined) return;
+      header = match.header;
+      own.push(table);
+      const sown = matches
+        .filter(({ target }) => target?.kind === "step" && target.key === "sowing")
+        .map(({ column }) => column);
+      const nameColumn =
+        matches.find(({ target }) => target?.kind === "fact" && target.fact === "batch")?.column ??
+        null;
+      parts.push({
+        area,
+        column: match.column,
+        isBatch: isBatch[table] ?? (() => false),
+        // A batch that was sown in the nursery itself was taken from no lot.
+        ...(name === "fromLot"
+          ? { isOwn: (row: number) => sown.some((at) => !isBlank(grid.at(row, at))) }
+          : {}),
+        isNamed: (row) => nameColumn === null || !isBlank(grid.at(row, nameColumn)),
+      });
+    });
+    const down = filledDown(grid, parts);
+    if (down === null || (down === "maybe" && name === "fromLot")) continue;
+    if (down === "maybe") {
+      troubles.push({
+        row: null,
+        column: header,
+        found: "",
+        trouble: "Blank cells stand below a value",
+        whatHappens: "They are left blank",
+        whatToDo: "Fill them in where the value above is meant",
+        cost: COST.doubt,
+      });
+      continue;
+    }
+    for (const table of own) downs[table]?.set(name, down);
+    troubles.push({
+      row: null,
+      column: header,
+      found: `${down.filled} blank cells`,
+      trouble: "One value seems to stand for the rows below it",
+      whatHappens: "Blank cells are read as the value above them",
+      whatToDo: "Nothing if that is right; else fill the cells in",
+      cost: COST.reading,
+    });
+  }
+  return downs;
+}

@@ -1,0 +1,124 @@
+import type { CivilDay } from "../dates/civil-day";
+import { type Batch, TEXT_FACTS, type TextFact } from "./batch";
+import { likeName } from "./batch-names";
+import type { LogEvent } from "./read-log";
+import { COST, type Trouble } from "./trouble";
+
+interface Draft {
+  batch: Batch | null;
+  readonly events: LogEvent[];
+}
+
+/**
+ * Puts the lines of a log to the batches they speak of. A batch that only the log knows becomes a
+ * batch of its own.
+ *
+ * Of several counts of one step the last by its day counts; plants culled and dispatched add up;
+ * the person of the grafting is the grafter; the place is the last that is named. What the
+ * batch's own row says comes first.
+ *
+ * @param stepKeys the steps of the outcome, which hold those of the rows and of the events
+ */
+export function gatherEvents(
+  batches: readonly Batch[],
+  events: readonly LogEvent[],
+  stepKeys: readonly string[],
+  troubles: Trouble[],
+): readonly Batch[] {
+  if (events.length === 0) return batches;
+  const drafts = new Map<string, Draft>();
+  const rows: Draft[] = batches.map((batch) => ({ batch, events: [] }));
+  for (const draft of rows) {
+    const key = likeName((draft.batch as Batch).name);
+    if (!drafts.has(key)) drafts.set(key, draft);
+  }
+  for (const event of events) {
+    const key = likeName(event.batch);
+    let draft = drafts.get(key);
+    if (draft === undefined) {
+      draft = { batch: null, events: [] };
+      drafts.set(key, draft);
+      rows.push(draft);
+      if (batches.length > 0) troubles.push(unknownBatch(event));
+    } else sayIfSpeltOtherwise(draft, event, troubles);
+    draft.events.push(event);
+  }
+  return rows.map(({ batch, events: own }) => together(batch, own, stepKeys));
+}
+
+function together(
+  batch: Batch | null,
+  events: readonly LogEvent[],
+  stepKeys: readonly string[],
+): Batch {
+  const days = stepKeys.map((_, place) => batch?.days[place] ?? null);
+  const counts = stepKeys.map((_, place) => batch?.counts[place] ?? null);
+  const facts = Object.fromEntries(TEXT_FACTS.map((fact) => [fact, batch?.[fact] ?? ""])) as Record<
+    TextFact,
+    string
+  >;
+  let culled = batch?.culled ?? null;
+  let dispatched = batch?.dispatched ?? null;
+  let received = batch?.received ?? null;
+  let closed = batch?.closed ?? false;
+  // Without a day a line counts as the first: a dated one is surer.
+  const inOrder = [...events].sort((a, b) => (a.day ?? 0) - (b.day ?? 0) || a.row - b.row);
+  for (const event of inOrder) {
+    for (const fact of TEXT_FACTS) {
+      const said = event.facts[fact] ?? "";
+      if (said !== "" && (fact === "place" || facts[fact] === "")) facts[fact] = said;
+    }
+    const { what, count, day } = event;
+    if (what.kind === "step") {
+      const place = stepKeys.indexOf(what.key);
+      if (batch?.counts[place] == null && count !== null) counts[place] = count;
+      if (batch?.days[place] == null && day !== null) days[place] = day;
+      if (what.key === "grafting" && facts.grafter === "") facts.grafter = event.person;
+    } else if (what.kind === "culled") culled = (culled ?? 0) + (count ?? 0);
+    else if (what.kind === "dispatched") dispatched = (dispatched ?? 0) + (count ?? 0);
+    else if (what.kind === "splitOff" && count !== null) received = (received ?? 0) + count;
+    else if (what.kind === "closed") closed = true;
+  }
+  const first = events[0];
+  return {
+    row: batch?.row ?? first?.row ?? 1,
+    table: batch?.table ?? first?.table ?? 0,
+    name: batch?.name ?? first?.batch ?? "",
+    ...facts,
+    culled,
+    dispatched,
+    given: batch?.given ?? 0,
+    givenBeforeCount: batch?.givenBeforeCount ?? 0,
+    received,
+    closed,
+    days: days as readonly (CivilDay | null)[],
+    counts,
+  };
+}
+
+function unknownBatch(event: LogEvent): Trouble {
+  return {
+    row: event.row,
+    column: "",
+    found: event.batch,
+    trouble: "The table of batches has no such batch",
+    whatHappens: "The log's lines make a batch of their own",
+    whatToDo: "Add the batch to the table, or correct the name",
+    cost: COST.doubt,
+  };
+}
+
+function sayIfSpeltOtherwise(draft: Draft, event: LogEvent, troubles: Trouble[]): void {
+  const name = draft.batch?.name ?? draft.events[0]?.batch ?? "";
+  const bare = (text: string) => text.toLowerCase().replace(/\s+/g, "");
+  if (bare(name) === bare(event.batch)) return;
+  troubles.push({
+    row: event.row,
+    column: "",
+    found: event.batch,
+    trouble: `Written otherwise than "${name}"`,
+    whatHappens: `Read as "${name}"`,
+    whatToDo: "Nothing if it is the same batch; else give it a name of its own",
+    cost: COST.reading,
+  });
+}

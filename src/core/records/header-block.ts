@@ -1,0 +1,99 @@
+import { cellText, type Grid } from "../cells/cell";
+import { type HeaderWords, targetKey } from "./header-words";
+
+/** Some neighbouring columns of a grid. */
+export interface ColumnSpan {
+  readonly first: number;
+  /** One past the last. */
+  readonly end: number;
+}
+
+/** A header of one row, or of two with groups above. */
+export interface HeaderBlock {
+  /** First row of the header, from 0. */
+  readonly row: number;
+  readonly height: 1 | 2;
+  /** One text for each column of the span: what the header says of it. */
+  readonly headers: readonly string[];
+  /** How many different things it names. */
+  readonly named: number;
+}
+
+/**
+ * Reads a row as a header, and it with the row below as a header of groups and parts ("Grafting"
+ * over "Date" and "No."), whichever names more.
+ *
+ * @returns null when the row names fewer than two things, or neither a batch nor a step
+ */
+export function headerAt(
+  grid: Grid,
+  row: number,
+  span: ColumnSpan,
+  words: HeaderWords,
+): HeaderBlock | null {
+  const upper = rowTexts(grid, row, span);
+  const one = asHeader(row, 1, upper, words);
+  // One text alone is a title, not a row of groups.
+  const mayBeGroups = upper.filter((text) => text !== "").length >= 2;
+  const two =
+    mayBeGroups && row + 1 < grid.rowCount && isAllText(grid, row + 1, span)
+      ? asHeader(row, 2, joinedTexts(grid, row, span, words), words)
+      : null;
+  if (two === null) return one;
+  // A title or a batch above a header is no row of groups: with it the header says no more.
+  const lower = asHeader(row + 1, 1, rowTexts(grid, row + 1, span), words);
+  return two.named > Math.max(one?.named ?? 0, lower?.named ?? 0) ? two : one;
+}
+
+/** The texts of a row; what is no text is blank. */
+export function rowTexts(grid: Grid, row: number, { first, end }: ColumnSpan): string[] {
+  const texts: string[] = [];
+  for (let column = first; column < end; column += 1) {
+    const cell = grid.at(row, column);
+    texts.push(typeof cell === "string" ? cellText(cell) : "");
+  }
+  return texts;
+}
+
+function asHeader(
+  row: number,
+  height: 1 | 2,
+  headers: readonly string[],
+  words: HeaderWords,
+): HeaderBlock | null {
+  const named = new Set<string>();
+  let telling = false;
+  for (const header of headers) {
+    const best = header === "" ? undefined : words.understand(header)[0];
+    if (best === undefined) continue;
+    named.add(targetKey(best.target));
+    telling ||= best.target.kind === "step" || targetKey(best.target) === "fact batch";
+  }
+  return telling && named.size >= 2 ? { row, height, headers, named: named.size } : null;
+}
+
+/** Digits in the lower row mean that it holds a batch already. */
+function isAllText(grid: Grid, row: number, { first, end }: ColumnSpan): boolean {
+  let filled = false;
+  for (let column = first; column < end; column += 1) {
+    const cell = grid.at(row, column);
+    if (cell === "") continue;
+    if (typeof cell !== "string" || /\d/.test(cell)) return false;
+    filled = true;
+  }
+  return filled;
+}
+
+/** A group's text counts for the columns to its right up to the next, since merged cells hold it once. */
+function joinedTexts(grid: Grid, row: number, span: ColumnSpan, words: HeaderWords): string[] {
+  const upper = rowTexts(grid, row, span);
+  const lower = rowTexts(grid, row + 1, span);
+  let group = "";
+  return lower.map((part, index) => {
+    const own = upper[index] as string;
+    if (own !== "") group = own;
+    if (part === "") return own;
+    const ways = [`${group} ${part}`, `${part} ${group}`, part, own];
+    return ways.find((way) => words.understand(way).length > 0) ?? `${group} ${part}`.trim();
+  });
+}

@@ -1,0 +1,142 @@
+import type { CivilDay } from "../dates/civil-day";
+import type { Batch } from "./batch";
+import { likeName } from "./batch-names";
+import { COST, type Trouble } from "./trouble";
+
+/**
+ * Links batches to the lots that they were taken from: how many plants each lot gave, and whether
+ * it had them. A batch that has no lot of its own but lines of plants split off gave them away.
+ *
+ * @returns the batches with what they gave; those in a circle of lots give nothing
+ */
+export function linkLots(batches: readonly Batch[], troubles: Trouble[]): readonly Batch[] {
+  const hasLots = batches.some(({ fromLot, received }) => fromLot !== "" || received !== null);
+  if (!hasLots) return batches;
+  const placeOf = new Map<string, number>();
+  batches.forEach((batch, place) => {
+    const key = likeName(batch.name);
+    if (!placeOf.has(key)) placeOf.set(key, place);
+  });
+  const parents = batches.map((batch) => {
+    if (batch.fromLot === "") return null;
+    const place = placeOf.get(likeName(batch.fromLot));
+    if (place === undefined) troubles.push(noSuchLot(batch));
+    return place ?? null;
+  });
+  const inCircle = circles(parents);
+  const children = batches.map((): Batch[] => []);
+  parents.forEach((parent, child) => {
+    const batch = batches[child] as Batch;
+    if (parent === null) return;
+    if (inCircle[child]) troubles.push(goesInACircle(batch));
+    else children[parent]?.push(batch);
+  });
+  return batches.map((batch, place) => {
+    const own = batch.fromLot === "" ? (batch.received ?? 0) : 0;
+    const taken = (children[place] ?? []).map((child) => ({
+      plants: startedWith(child) ?? 0,
+      day: firstDay(child),
+    }));
+    const given = own + taken.reduce((sum, { plants }) => sum + plants, 0);
+    const lot = parents[place] ?? null;
+    const spelt = lot === null ? batch.fromLot : (batches[lot] as Batch).name;
+    if (given === 0 && spelt === batch.fromLot) return batch;
+    const counted = lastCountDay(batch);
+    const before = taken
+      .filter(({ day }) => counted !== null && day !== null && day < counted)
+      .reduce((sum, { plants }) => sum + plants, 0);
+    const linked = { ...batch, fromLot: spelt, given, givenBeforeCount: before };
+    if (given > mostToGive(linked)) troubles.push(overdrawn(linked, children[place] ?? []));
+    return linked;
+  });
+}
+
+/** The first count of a batch, or what came to it from a lot by a line of its own. */
+export function startedWith(batch: Batch): number | null {
+  if (batch.fromLot !== "" && batch.received !== null) return batch.received;
+  return batch.counts.find((count) => count !== null) ?? null;
+}
+
+/** Place of the latest counted step, by the order of the records' steps; null when none. */
+export function lastCounted(batch: Batch): number | null {
+  for (let place = batch.counts.length - 1; place >= 0; place -= 1) {
+    if ((batch.counts[place] ?? null) !== null) return place;
+  }
+  return null;
+}
+
+function mostToGive(batch: Batch): number {
+  const place = lastCounted(batch);
+  const last = place === null ? startedWith(batch) : (batch.counts[place] ?? null);
+  if (last === null) return Number.POSITIVE_INFINITY;
+  const left = (startedWith(batch) ?? last) - (batch.culled ?? 0) - (batch.dispatched ?? 0);
+  return Math.min(left, last + batch.givenBeforeCount);
+}
+
+function lastCountDay(batch: Batch): CivilDay | null {
+  const place = lastCounted(batch);
+  return place === null ? null : (batch.days[place] ?? null);
+}
+
+function firstDay(batch: Batch): CivilDay | null {
+  return batch.days.find((day) => day !== null) ?? null;
+}
+
+/** Which batches lie on a circle of lots. */
+function circles(parents: readonly (number | null)[]): boolean[] {
+  const state = new Uint8Array(parents.length); // 0 not seen, 1 on the path, 2 done
+  const inCircle = parents.map(() => false);
+  for (let start = 0; start < parents.length; start += 1) {
+    const path: number[] = [];
+    let place: number | null = start;
+    while (place !== null && state[place] === 0) {
+      state[place] = 1;
+      path.push(place);
+      place = parents[place] ?? null;
+    }
+    if (place !== null && state[place] === 1) {
+      for (const one of path.slice(path.indexOf(place))) inCircle[one] = true;
+    }
+    for (const one of path) state[one] = 2;
+  }
+  return inCircle;
+}
+
+function noSuchLot(batch: Batch): Trouble {
+  return {
+    row: batch.row,
+    column: "From lot",
+    found: batch.fromLot,
+    trouble: "No batch of that name in the range",
+    whatHappens: "The batch stands on its own",
+    whatToDo: "Correct the lot's name, or take its table into the range",
+    cost: COST.doubt,
+  };
+}
+
+function goesInACircle(batch: Batch): Trouble {
+  return {
+    row: batch.row,
+    column: "From lot",
+    found: batch.fromLot,
+    trouble: "The lots go round in a circle",
+    whatHappens: "No plants are counted as given",
+    whatToDo: "Correct the lot",
+    cost: COST.doubt,
+  };
+}
+
+function overdrawn(lot: Batch, children: readonly Batch[]): Trouble {
+  const names = children.map(({ name }) => name).slice(0, 6);
+  return {
+    row: lot.row,
+    column: "Batch",
+    found: lot.name,
+    trouble: `${lot.given} plants taken, ${Math.max(0, mostToGive(lot))} were there (${names.join(", ")}${
+      children.length > names.length ? " …" : ""
+    })`,
+    whatHappens: "All counts are used as they stand",
+    whatToDo: "Check the counts of the lot and of the batches taken from it",
+    cost: COST.doubt,
+  };
+}

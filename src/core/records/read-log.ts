@@ -1,0 +1,184 @@
+import { type Cell, cellText, type Grid } from "../cells/cell";
+import type { CivilDay } from "../dates/civil-day";
+import { sentenceDay } from "../dates/day-text";
+import { dayColumnReader } from "../dates/read-day-column";
+import { settleYear } from "../dates/settle-year";
+import { allLanguages } from "../words/all-languages";
+import type { BatchFact, EventFact } from "../words/language-words";
+import { normalText } from "../words/normal-text";
+import { stepKey } from "../words/step-key";
+import { TEXT_FACTS, type TextFact } from "./batch";
+import { cellReaders, type ReadingHabits } from "./cell-readers";
+import type { TableArea } from "./find-tables";
+import type { ColumnMatch } from "./match-columns";
+import { isTotalsText, rowOutline } from "./row-kinds";
+import { COST, type Trouble } from "./trouble";
+
+/** One line of a log: something that was done to a batch. */
+export interface LogEvent {
+  /** Row in the range, from 1. */
+  readonly row: number;
+  readonly table: number;
+  readonly batch: string;
+  readonly what:
+    | { readonly kind: "step"; readonly key: string }
+    | { readonly kind: "culled" | "dispatched" | "moved" | "splitOff" | "closed" };
+  readonly day: CivilDay | null;
+  readonly count: number | null;
+  readonly person: string;
+  readonly facts: Readonly<Partial<Record<TextFact, string>>>;
+}
+
+export interface LogReading {
+  readonly events: readonly LogEvent[];
+  /** Rows, from 0, of which nothing could be used. */
+  readonly leftOut: readonly number[];
+  /** Rows, from 0, that hold something but no event. */
+  readonly notEvents: readonly number[];
+}
+
+const wordSet = (pick: (words: (typeof allLanguages)[number]) => readonly string[]) =>
+  new Set(allLanguages.flatMap(pick));
+const CULLED = wordSet((words) => words.facts.culled);
+const DISPATCHED = wordSet((words) => words.facts.dispatched);
+const MOVED = wordSet((words) => words.moved);
+const SPLIT_OFF = wordSet((words) => words.splitOff);
+const CLOSED = wordSet((words) => words.facts.closed);
+
+/** Reads a log, one row an event. @param stepKeys keys of the steps that the timetable or a language knows */
+export function readLog(
+  grid: Grid,
+  area: TableArea,
+  matches: readonly ColumnMatch[],
+  stepKeys: ReadonlySet<string>,
+  habits: ReadingHabits,
+  troubles: Trouble[],
+): LogReading {
+  const cells = cellReaders(grid, habits, troubles);
+  const matchOf = (fact: BatchFact | EventFact): ColumnMatch | undefined =>
+    matches.find(({ target }) => target !== null && target.kind !== "step" && target.fact === fact);
+  const batchMatch = matchOf("batch");
+  const stepMatch = matchOf("eventStep");
+  const dayMatch = matchOf("eventDay");
+  const countMatch = matchOf("eventCount");
+  const personMatch = matchOf("eventPerson");
+  const factMatches = TEXT_FACTS.map((fact) => [fact, matchOf(fact)] as const);
+  const column = (match: ColumnMatch) =>
+    dayColumnReader(() => cellsOf(grid, area, match.column), {
+      asOf: habits.asOf,
+      usualOrder: () => habits.localeOrder,
+    });
+  const dayReader = dayMatch === undefined ? null : column(dayMatch);
+  const events: LogEvent[] = [];
+  const leftOut: number[] = [];
+  const notEvents: number[] = [];
+  let before: CivilDay | null = null;
+
+  const dayIn = (row: number): CivilDay | null => {
+    if (dayMatch === undefined || dayReader === null) return null;
+    const day = cells.day(row, dayMatch, dayReader.read);
+    if (day === null || typeof day === "number") return day;
+    const settled = settleYear(day, {
+      neighbours: before === null ? [] : [before],
+      sectionYear: null,
+      asOf: habits.asOf,
+    });
+    if (settled === null) cells.listUnread(row, dayMatch, "a date without a year");
+    else cells.listReading(row, dayMatch, sentenceDay(settled));
+    return settled;
+  };
+  const leaveOut = (row: number, match: ColumnMatch | undefined, why: string, todo: string) => {
+    leftOut.push(row);
+    troubles.push({
+      row: row + 1,
+      column: match?.header ?? "",
+      found: match === undefined ? "" : cellText(grid.at(row, match.column)),
+      trouble: why,
+      whatHappens: "The line is left out",
+      whatToDo: todo,
+      cost: COST.row,
+    });
+  };
+
+  for (let row = area.firstRow; row < area.endRow; row += 1) {
+    if (area.repeats.has(row)) continue;
+    const outline = rowOutline(grid, row, area);
+    if (outline.filled === 0) continue;
+    const lone = cellText(grid.at(row, outline.first));
+    if (outline.filled === 1 || isTotalsText(lone)) {
+      notEvents.push(row);
+      troubles.push(notAnEvent(row, lone));
+      continue;
+    }
+    const batch = cells.text(row, batchMatch);
+    if (batch === "") {
+      leaveOut(row, batchMatch, "The line names no batch", "Write which batch it was");
+      continue;
+    }
+    const what = whatWasDone(cells.text(row, stepMatch), stepKeys);
+    if (what === null) {
+      leaveOut(row, stepMatch, "Not a step of the timetable", "Use a step's name, or add the step");
+      continue;
+    }
+    const day = dayIn(row);
+    if (dayMatch !== undefined && day === null && cellText(grid.at(row, dayMatch.column)) === "") {
+      troubles.push(undatedEvent(row, dayMatch));
+    }
+    before = day ?? before;
+    const facts: Partial<Record<TextFact, string>> = {};
+    for (const [fact, match] of factMatches) {
+      const text = cells.text(row, match);
+      if (text !== "") facts[fact] = text;
+    }
+    events.push({
+      row: row + 1,
+      table: matches[0]?.table ?? 0,
+      batch,
+      what,
+      day,
+      count: cells.count(row, countMatch, null),
+      person: cells.text(row, personMatch),
+      facts,
+    });
+  }
+  return { events, leftOut, notEvents };
+}
+
+function whatWasDone(text: string, stepKeys: ReadonlySet<string>): LogEvent["what"] | null {
+  const normal = normalText(text);
+  if (CULLED.has(normal)) return { kind: "culled" };
+  if (DISPATCHED.has(normal)) return { kind: "dispatched" };
+  if (MOVED.has(normal)) return { kind: "moved" };
+  if (SPLIT_OFF.has(normal)) return { kind: "splitOff" };
+  if (CLOSED.has(normal)) return { kind: "closed" };
+  const key = stepKey(text);
+  return stepKeys.has(key) ? { kind: "step", key } : null;
+}
+
+function notAnEvent(row: number, found: string): Trouble {
+  return {
+    row: row + 1,
+    column: "",
+    found,
+    trouble: "A heading, a note or a row of sums",
+    whatHappens: "The row is not read",
+    whatToDo: "Nothing",
+    cost: COST.reading,
+  };
+}
+
+function undatedEvent(row: number, match: ColumnMatch): Trouble {
+  return {
+    row: row + 1,
+    column: match.header,
+    found: "",
+    trouble: "The line has no day",
+    whatHappens: "Its number is used, no day",
+    whatToDo: "Write the day",
+    cost: COST.doubt,
+  };
+}
+
+function* cellsOf(grid: Grid, { firstRow, endRow }: TableArea, column: number): Iterable<Cell> {
+  for (let row = firstRow; row < endRow; row += 1) yield grid.at(row, column);
+}

@@ -1,0 +1,135 @@
+import { type Cell, cellText, type Grid } from "../cells/cell";
+import type { Batch } from "./batch";
+
+import type { TableArea } from "./find-tables";
+import type { ColumnMatch } from "./match-columns";
+import { batchNames, isTotalsText, rowOutline, yearNamed } from "./row-kinds";
+import type { RowReader } from "./row-reader";
+import { ROW_KIND, type TallyingRows } from "./row-tally";
+import { runningSums } from "./running-sums";
+import { COST, type Trouble } from "./trouble";
+
+/**
+ * Reads a table of one row a batch. Headings of sections, notes, and rows of sums (by their word, or
+ * by their numbers) are listed, not read as batches.
+ */
+export function readRows(
+  grid: Grid,
+  area: TableArea,
+  matches: readonly ColumnMatch[],
+  tally: TallyingRows,
+  troubles: Trouble[],
+  reader: RowReader,
+): { readonly stepKeys: readonly string[]; readonly batches: readonly Batch[] } {
+  const nameColumn =
+    matches.find(({ target }) => target?.kind === "fact" && target.fact === "batch")?.column ??
+    null;
+  const names = batchNames(grid, area, nameColumn);
+  // "Signed | | Kesto" below a table: no number in it where plants and days stand, and named unlike
+  // the batches that there are.
+  const isNote = (nameCell: Cell, row: number): boolean => {
+    if (nameColumn === null || !names.any() || names.like(row, nameColumn)) return false;
+    const name = cellText(nameCell);
+    const isSentence = name.split(" ").length >= 3;
+    return (isSentence || !/\d/.test(name)) && !reader.hasNumber(row);
+  };
+  const sums = runningSums(reader.stepKeys.length + 2);
+  const batches: Batch[] = [];
+  // A season's heading stands above its table's header as often as below it.
+  let sectionYear = yearAbove(grid, area);
+  const setAside = (row: number, column: number, trouble: string) => {
+    tally.mark(row, ROW_KIND.notBatch);
+    troubles.push({
+      row: row + 1,
+      column: "",
+      found: cellText(grid.at(row, column)),
+      trouble,
+      whatHappens: "The row is not read as a batch",
+      whatToDo: "Nothing, unless it is a batch: then name it as the others are named",
+      cost: COST.reading,
+    });
+  };
+  for (let row = area.firstRow; row < area.endRow; row += 1) {
+    if (area.repeats.has(row)) {
+      tally.mark(row, ROW_KIND.heading);
+      sums.newTable();
+      continue;
+    }
+    const { filled, first } = rowOutline(grid, row, area);
+    if (filled === 0) continue;
+    const nameCell = nameColumn === null ? "" : grid.at(row, nameColumn);
+    if (filled === 1 && !names.like(row, first)) {
+      setAside(row, first, "A heading or a note");
+      sectionYear = yearNamed(cellText(grid.at(row, first))) ?? sectionYear;
+      continue;
+    }
+    const said = nameCell === "" ? totalsColumn(grid, row, area) : nameColumn;
+    if (said !== null && isTotalsText(cellText(grid.at(row, said)))) {
+      setAside(row, said, "A row of sums");
+      sums.reset();
+      continue;
+    }
+    if (nameCell === "" && !reader.hasDay(row) && sums.matches(reader.bareCounts(row))) {
+      setAside(row, first, "A row of sums, by its numbers");
+      sums.reset();
+      continue;
+    }
+    if (filled === 2 && isNote(nameCell, row)) {
+      setAside(row, nameColumn ?? first, "A note, without a day or plants");
+      continue;
+    }
+    const batch = reader.read(row, sectionYear);
+    sums.add([...batch.counts, batch.culled, batch.dispatched]);
+    batches.push(batch);
+    tally.mark(row, ROW_KIND.used);
+  }
+  return { stepKeys: reader.stepKeys, batches };
+}
+
+/** Whether a row is one of batches, by its words and its outline. */
+export function batchRows(
+  grid: Grid,
+  area: TableArea,
+  matches: readonly ColumnMatch[],
+): (row: number) => boolean {
+  const nameColumn =
+    matches.find(({ target }) => target?.kind === "fact" && target.fact === "batch")?.column ??
+    null;
+  const names = batchNames(grid, area, nameColumn);
+  const isBatch = (row: number): boolean => {
+    if (area.repeats.has(row)) return false;
+    const { filled, first } = rowOutline(grid, row, area);
+    if (filled === 0 || (filled === 1 && !names.like(row, first))) return false;
+    const nameCell = nameColumn === null ? "" : grid.at(row, nameColumn);
+    const said = nameCell === "" ? totalsColumn(grid, row, area) : nameColumn;
+    return !(said !== null && isTotalsText(cellText(grid.at(row, said))));
+  };
+  // Every column asks for the same rows. 0 is not known yet, 1 no, 2 yes.
+  const known = new Uint8Array(Math.max(0, area.endRow - area.firstRow));
+  return (row) => {
+    const place = row - area.firstRow;
+    if (known[place] === 0) known[place] = isBatch(row) ? 2 : 1;
+    return known[place] === 2;
+  };
+}
+
+/** The column in which a nameless row says that it holds sums; null when none does. */
+function totalsColumn(grid: Grid, row: number, { span }: TableArea): number | null {
+  for (let column = span.first; column < span.end; column += 1) {
+    const cell = grid.at(row, column);
+    if (typeof cell === "string" && cell !== "" && isTotalsText(cellText(cell))) return column;
+  }
+  return null;
+}
+
+/** The year of a heading in the three rows above a table. */
+function yearAbove(grid: Grid, area: TableArea): number | null {
+  for (let row = area.header.row - 1; row >= Math.max(0, area.header.row - 3); row -= 1) {
+    const { filled, first } = rowOutline(grid, row, area);
+    if (filled === 1) {
+      const year = yearNamed(cellText(grid.at(row, first)));
+      if (year !== null) return year;
+    }
+  }
+  return null;
+}

@@ -1,0 +1,143 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { balanceAnswer } from "../../../src/core";
+import { batchBalance } from "../../../src/core/balance/batch-balance";
+import { type LotRow, lotsTable } from "./lots-table";
+
+const RUNS = { numRuns: 100, seed: 20261125 };
+const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: null, freq: 3 });
+
+/** Batches that name any lot: one of the others, themselves, one that isn't there, or none. */
+const genealogy: fc.Arbitrary<LotRow[]> = fc.integer({ min: 1, max: 14 }).chain((size) =>
+  fc.tuple(
+    ...Array.from({ length: size }, (_, place) =>
+      fc.record({
+        name: fc.constant(nameOf(place)),
+        from: fc.oneof(
+          { weight: 2, arbitrary: fc.constant("") },
+          { weight: 6, arbitrary: fc.nat(size - 1).map(nameOf) },
+          { weight: 1, arbitrary: fc.constant("Lot 99") },
+        ),
+        days: fc.array(maybe(fc.nat(600)), { minLength: 5, maxLength: 5 }),
+        counts: fc.array(maybe(fc.nat(400)), { minLength: 5, maxLength: 5 }),
+        culled: maybe(fc.nat(300)),
+        dispatched: maybe(fc.nat(300)),
+        closed: fc.boolean(),
+      }),
+    ),
+  ),
+);
+
+function nameOf(place: number): string {
+  return `L${String.fromCharCode(65 + place)}-${place + 1}`;
+}
+
+/** Whether a batch comes round to itself by its lots. */
+function isInCircle(rows: readonly LotRow[], start: LotRow): boolean {
+  let one: LotRow | undefined = start;
+  for (let step = 0; step < rows.length; step += 1) {
+    one = rows.find(({ name }) => name === one?.from);
+    if (one === undefined) return false;
+    if (one === start) return true;
+  }
+  return false;
+}
+
+function firstCount({ counts }: LotRow): number {
+  return counts?.find((count) => count !== null) ?? 0;
+}
+
+describe("the balance of batches and lots", () => {
+  it("accounts for every plant that came in, whatever the lots", () => {
+    fc.assert(
+      fc.property(genealogy, (rows) => {
+        const [, ...batches] = lotsTable(rows).batches;
+        expect(batches.map(({ name }) => name)).toEqual(rows.map(({ name }) => name));
+        for (const batch of batches) {
+          const balance = batchBalance(batch);
+          if (balance === null) {
+            expect(batch.counts.every((count) => count === null)).toBe(true);
+            continue;
+          }
+          const { started, standing, given, dispatched, culled, unexplained } = balance;
+          expect(standing + given + dispatched + culled + unexplained).toBe(started);
+          expect(standing).toBeGreaterThanOrEqual(0);
+          if (batch.closed) expect(standing).toBe(0);
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  it("says that a lot gave what the batches taken from it started with", () => {
+    fc.assert(
+      fc.property(genealogy, (rows) => {
+        const [, ...batches] = lotsTable(rows).batches;
+        rows.forEach((row, place) => {
+          const children = rows.filter(
+            (child) => child.from === row.name && !isInCircle(rows, child),
+          );
+          const given = children.reduce((sum, child) => sum + firstCount(child), 0);
+          expect([row.name, batches[place]?.given]).toEqual([row.name, given]);
+        });
+      }),
+      RUNS,
+    );
+  });
+
+  it("names every batch in a circle of lots, and every lot that isn't there", () => {
+    fc.assert(
+      fc.property(genealogy, (rows) => {
+        const { troubles, batches: all } = lotsTable(rows);
+        const batches = all.slice(1);
+        const rowsWith = (part: string) =>
+          troubles.filter(({ trouble }) => trouble.includes(part)).map(({ row }) => row);
+        const rowsOf = (is: (row: LotRow) => boolean) =>
+          rows.flatMap((row, place) => (is(row) ? [batches[place]?.row] : []));
+        expect(rowsWith("circle")).toEqual(rowsOf((row) => isInCircle(rows, row)));
+        expect(rowsWith("No batch of that name")).toEqual(rowsOf(({ from }) => from === "Lot 99"));
+      }),
+      RUNS,
+    );
+  });
+
+  it("names every lot that gave more than it had, and to whom", () => {
+    fc.assert(
+      fc.property(genealogy, (rows) => {
+        const { troubles, batches } = lotsTable(rows);
+        for (const batch of batches) {
+          const balance = batchBalance(batch);
+          if (balance === null || balance.given === 0 || balance.shouldStand >= 0) continue;
+          const said = troubles.find(
+            ({ row, trouble }) => row === batch.row && trouble.includes("plants taken"),
+          );
+          expect(said?.trouble).toContain(`${balance.given} plants taken`);
+          const child = rows.find((one) => one.from === batch.name && !isInCircle(rows, one));
+          expect(said?.trouble).toContain(child?.name);
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  it("shows the same sums in the table that people see", () => {
+    fc.assert(
+      fc.property(genealogy, (rows) => {
+        const answer = balanceAnswer(lotsTable(rows));
+        const at = (row: (typeof answer.rows)[number], name: string) =>
+          Number(row[answer.columns.findIndex((column) => column.name === name)] ?? 0);
+        expect(answer.rows).toHaveLength(rows.length + 1);
+        for (const row of answer.rows) {
+          const left =
+            at(row, "Started with") -
+            at(row, "Culled") -
+            at(row, "Given to batches") -
+            at(row, "Dispatched");
+          if (row[1] === null) expect(row[9]).toBe("No plants counted yet");
+          else expect(at(row, "Should stand")).toBe(left);
+        }
+      }),
+      RUNS,
+    );
+  });
+});

@@ -1,0 +1,38 @@
+import { type Cell, gridOf } from "../../../src/core/cells/cell";
+import { type ReadingOptions, readRecords } from "../../../src/core/records/read-records";
+import type { Records } from "../../../src/core/records/records";
+import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
+import { day } from "../../support/days";
+
+const stepNames = builtInTimetable().methods.flatMap((method) =>
+  method.steps.map((step) => step.name),
+);
+
+/** Reads rows of cells as records of the built-in method, asked for on 2026-11-25. */
+export function reading(
+  rows: readonly (readonly Cell[])[],
+  options: Partial<ReadingOptions> = {},
+): Records {
+  return readRecords(gridOf(rows), {
+    stepNames,
+    asOf: day("2026-11-25"),
+    localeOrder: "day-first",
+    decimalMark: ".",
+    told: new Map(),
+    ...options,
+  });
+}
+
+/** What one batch says of a step. */
+export function atStep(records: Records, batch: number, key: string) {
+  const place = records.stepKeys.indexOf(key);
+  return {
+    day: records.batches[batch]?.days[place] ?? null,
+    count: records.batches[batch]?.counts[place] ?? null,
+  };
+}
+
+/** The troubles in short: row, column, trouble. */
+export function troublesOf(records: Records): string[] {
+  return records.troubles.map(({ row, column, trouble }) => `${row ?? "-"} ${column}: ${trouble}`);
+}
