@@ -33,6 +33,7 @@ function usualDay(state: BatchState, place: number): CivilDay | null {
   const known = state.doneOn[place] ?? state.plannedOn[place] ?? null;
   if (known !== null) return known;
   const usual = taskWindow(state, place)?.usual ?? null;
-  const stillToCome = place > state.reached;
+  // Whether a step without a column is still to come nobody can know.
+  const stillToCome = place > state.reached && state.recordable[place];
   return usual !== null && stillToCome && usual < state.asOf ? state.asOf : usual;
 }

@@ -23,6 +23,8 @@ export interface BatchState {
   readonly lastCounted: number | null;
   /** Plants standing; null when never counted. */
   readonly plants: number | null;
+  /** Plants written down for a day to come, where none stand yet, and the step they are planned at. */
+  readonly planned: { readonly plants: number; readonly at: number } | null;
   /** Not closed, and not known to be empty. */
   readonly open: boolean;
 }
@@ -55,14 +57,17 @@ function stateOf(
   let reached = -1;
   let lastDone: number | null = null;
   let lastCounted: number | null = null;
+  let planned: BatchState["planned"] = null;
   for (let step = 0; step < places.length; step += 1) {
     const place = places[step] as number;
     const day = place === -1 ? null : (batch.days[place] ?? null);
-    const planned = day !== null && day > asOf;
-    const done = planned ? null : day;
-    const count = planned || place === -1 ? null : (batch.counts[place] ?? null);
+    const toCome = day !== null && day > asOf;
+    const done = toCome ? null : day;
+    const written = place === -1 ? null : (batch.counts[place] ?? null);
+    const count = toCome ? null : written;
+    if (toCome && written !== null) planned ??= { plants: written, at: step };
     doneOn.push(done);
-    plannedOn.push(planned ? day : null);
+    plannedOn.push(toCome ? day : null);
     counts.push(count);
     if (done !== null || count !== null) reached = step;
     if (done !== null && (lastDone === null || done >= (doneOn[lastDone] as number)))
@@ -82,23 +87,36 @@ function stateOf(
     lastDone,
     lastCounted,
     plants,
+    planned: plants === null ? planned : null,
     open: !batch.closed && plants !== 0,
   };
 }
 
 /**
- * The plants of the last count less those dispatched since, and never more than what the first
- * count leaves after all that were culled and dispatched.
+ * The plants of the last count less those that left since, and never more than what the first
+ * count leaves after all that were culled, given to other batches and dispatched.
  */
 function plantsStanding(
   batch: Batch,
   counts: readonly (number | null)[],
   lastCounted: number | null,
 ): number | null {
-  if (lastCounted === null) return null;
-  const last = counts[lastCounted] as number;
-  const first = counts.find((count) => count !== null) as number;
+  const came = batch.fromLot === "" ? null : batch.received;
+  const started = came ?? counts.find((count) => count !== null) ?? null;
+  if (started === null) return null;
   const dispatched = batch.dispatched ?? 0;
-  const left = first - (batch.culled ?? 0) - dispatched;
-  return Math.max(0, Math.min(last - dispatched, left));
+  const left = started - (batch.culled ?? 0) - batch.given - dispatched;
+  if (lastCounted === null) return Math.max(0, left);
+  const last = counts[lastCounted] as number;
+  const since = dispatched + batch.given - batch.givenBeforeCount;
+  return Math.max(0, Math.min(last - since, left));
+}
+
+/** The plants that a forecast starts from, and the step at which they stand or are planned; null when unknown. */
+export function startOfForecast(
+  state: BatchState,
+): { readonly plants: number; readonly at: number } | null {
+  if (state.plants === null) return state.planned;
+  // Plants that came from a lot by a line of their own stand where the batch stands.
+  return { plants: state.plants, at: state.lastCounted ?? state.reached };
 }

@@ -1,6 +1,7 @@
-import type { CivilDay } from "../dates/civil-day";
-import { type DayDistribution, dayQuantile, onlyDays, sum } from "../statistics/day-distribution";
-import { longerThan } from "../statistics/step-length";
+import { type CivilDay, daysLater } from "../dates/civil-day";
+import { type DayDistribution, onlyDays, pointAt, sum } from "../statistics/day-distribution";
+import { nearestEnds } from "../statistics/nearest-ends";
+import { longerThan, type StepLength } from "../statistics/step-length";
 import type { Method, Step } from "../timetable/timetable";
 import type { BatchState } from "./batch-state";
 import type { Forecaster } from "./forecaster";
@@ -10,6 +11,14 @@ export interface DayRange {
   readonly from: CivilDay;
   readonly likely: CivilDay;
   readonly by: CivilDay;
+}
+
+/** What is expected of the day of a step. */
+export interface DayForecaster {
+  /** Null when no step on its line of After has a day. */
+  range(state: BatchState, step: number): DayRange | null;
+  /** Chances of days, as civil days; null likewise. */
+  distribution(state: BatchState, step: number): DayDistribution | null;
 }
 
 /**
@@ -26,30 +35,61 @@ export function dayForecaster(
   forecaster: Forecaster,
   asOf: CivilDay,
   level: number,
-): (state: BatchState, step: number) => DayRange | null {
-  const ranges = new Map<string, readonly number[]>();
+): DayForecaster {
+  const side = (1 - level) / 2;
+  const known = new Map<string, Waited>();
   const names = new Map<Method, number>();
-  return (state, step) => {
-    const line = lineTo(state, step);
+  const ask = (state: BatchState, step: number): { from: CivilDay; waited: Waited } | null => {
+    const line = directLine(state, step, forecaster) ?? lineTo(state, step);
     if (line === null) return null;
     const { anchorDay, places, passed } = line;
-    if (places.length === 0) return { from: anchorDay, likely: anchorDay, by: anchorDay };
-    const waited = asOf - anchorDay;
+    const days = asOf - anchorDay;
     // Batches of one method that wait equally long on the same line share one forecast.
-    const key = `${numberOf(state.method, names)} ${step} ${places.length} ${passed} ${waited}`;
-    let range = ranges.get(key);
-    if (range === undefined) {
-      const distribution = daysAlong(state, places, waited, forecaster);
-      const side = (1 - level) / 2;
-      range = [side, 0.5, 1 - side].map((chance) => dayQuantile(distribution, chance));
-      ranges.set(key, range);
+    const key = `${numberOf(state.method, names)} ${step} ${line.direct ?? places.length} ${passed} ${days} ${line.direct !== null}`;
+    let waited = known.get(key);
+    if (waited === undefined) {
+      const distribution =
+        line.direct !== null
+          ? directDays(state, line.direct, step, days, forecaster)
+          : places.length === 0
+            ? pointAt(0)
+            : daysAlong(state, places, days, forecaster);
+      const { low, middle, high } = nearestEnds(distribution.mass, side);
+      const { first } = distribution;
+      waited = { distribution, range: [first + low, first + middle, first + high] };
+      known.set(key, waited);
     }
-    const [from, likely, by] = range.map((days) => anchorDay + days) as CivilDay[];
-    return { from, likely, by } as DayRange;
+    return { from: anchorDay, waited };
+  };
+  return {
+    range: (state, step) => {
+      const asked = ask(state, step);
+      if (asked === null) return null;
+      const [from, likely, by] = asked.waited.range;
+      return {
+        from: daysLater(asked.from, from),
+        likely: daysLater(asked.from, likely),
+        by: daysLater(asked.from, by),
+      };
+    },
+    distribution: (state, step) => {
+      const asked = ask(state, step);
+      if (asked === null) return null;
+      const { first, mass } = asked.waited.distribution;
+      return { first: asked.from + first, mass };
+    },
   };
 }
 
+/** A forecast in days from the anchor. */
+interface Waited {
+  readonly distribution: DayDistribution;
+  readonly range: readonly [from: number, likely: number, by: number];
+}
+
 interface Line {
+  /** The step that the days are counted from straight away, past the steps between; null else. */
+  readonly direct: number | null;
   /** Day of the last step on the line that is recorded or planned. */
   readonly anchorDay: CivilDay;
   /** Steps after it, down to the one asked for. */
@@ -65,12 +105,36 @@ function lineTo(state: BatchState, step: number): Line | null {
   let at: number | null = step;
   while (at !== null) {
     const anchorDay = state.doneOn[at] ?? state.plannedOn[at] ?? null;
-    if (anchorDay !== null) return { anchorDay, places, passed };
+    if (anchorDay !== null) return { direct: null, anchorDay, places, passed };
     places.unshift(at);
     if (at <= state.reached) passed += 1;
     at = state.method.steps[at]?.after ?? null;
   }
   return null;
+}
+
+/**
+ * Straight from the step done last, where the nursery has seen enough batches go that way: what
+ * happened late in a batch tells more than what happened at the start of its line.
+ */
+function directLine(state: BatchState, step: number, forecaster: Forecaster): Line | null {
+  const { lastDone, method } = state;
+  if (lastDone === null || step <= state.reached || !state.recordable[step]) return null;
+  if ((state.plannedOn[step] ?? null) !== null) return null;
+  if (forecaster.straight(method, lastDone, step) === null) return null;
+  const anchorDay = state.doneOn[lastDone] as CivilDay;
+  return { direct: lastDone, anchorDay, places: [step], passed: 0 };
+}
+
+function directDays(
+  { method }: BatchState,
+  after: number,
+  step: number,
+  waited: number,
+  forecaster: Forecaster,
+): DayDistribution {
+  const length = forecaster.straight(method, after, step) as StepLength;
+  return longerThan(length, waited);
 }
 
 /** Days from the anchor to the last step of a line. */

@@ -1,21 +1,43 @@
-import { type ShareMoments, WHOLE } from "../statistics/beta-moments";
+import { product, type ShareMoments, WHOLE } from "../statistics/beta-moments";
+import { newBatchShare, SPREAD_OF_A_NEW_BATCH } from "../statistics/share-prior";
 import { type StepLength, windowLength } from "../statistics/step-length";
 import type { Method, Step } from "../timetable/timetable";
 
 /**
  * What is believed of batches to come: how long each step takes, and what share of the plants
- * passes it. A forecaster may know more than the timetable; nothing else in the projection does.
+ * passes. A forecaster may know more than the timetable; nothing else in the projection does.
  */
 export interface Forecaster {
   length(method: Method, step: Step): StepLength;
-  /** The share that a new batch keeps at a counted step. */
-  kept(method: Method, step: Step, variety: string): ShareMoments;
+  /**
+   * How long it takes from one step straight to a later one, by place, past the steps between; null
+   * where too few batches were seen to go that way.
+   */
+  straight(method: Method, after: number, upTo: number): StepLength | null;
+  /** The share of plants that a new batch keeps after one step, up to and with another; by place. */
+  kept(method: Method, after: number, upTo: number, variety: string): ShareMoments;
+  /** One possible truth about the shares, drawn once and common to all batches. */
+  draw(uniform: () => number): SharesDrawn;
 }
 
-/** The timetable's share counts like so many batches of the nursery's own (our choice). */
-const PRIOR_BATCHES = 3;
-/** Mean correlation of plants within a batch before anything is recorded (our choice). */
-const PRIOR_CORRELATION = 0.1;
+/** A possible truth about the shares kept. */
+export interface SharesDrawn {
+  /** The shares that stand between two steps of a method, each a beta about its mean. */
+  between(method: Method, after: number, upTo: number, variety: string): readonly DrawnShare[];
+}
+
+export interface DrawnShare {
+  readonly mean: number;
+  /** Of the plants within a batch. */
+  readonly correlation: number;
+}
+
+/** The timetable's share kept after one step, up to and with another. */
+export function timetableShare(method: Method, after: number, upTo: number): number {
+  let share = 1;
+  for (let place = after + 1; place <= upTo; place += 1) share *= method.steps[place]?.kept ?? 1;
+  return share;
+}
 
 /** A forecaster that believes the timetable alone. */
 export function timetableForecaster(): Forecaster {
@@ -29,17 +51,22 @@ export function timetableForecaster(): Forecaster {
       }
       return length;
     },
-    kept: (_method, step) => (step.kept === null ? WHOLE : newBatchShare(step.kept)),
+    straight: () => null,
+    kept: (method, after, upTo) => {
+      let share = WHOLE;
+      for (let place = after + 1; place <= upTo; place += 1) {
+        const kept = method.steps[place]?.kept ?? null;
+        if (kept !== null) share = product(share, newBatchShare(kept));
+      }
+      return share;
+    },
+    draw: () => ({
+      between: (method, after, upTo) =>
+        method.steps
+          .slice(after + 1, upTo + 1)
+          .flatMap(({ kept }) =>
+            kept === null ? [] : [{ mean: kept, correlation: SPREAD_OF_A_NEW_BATCH }],
+          ),
+    }),
   };
-}
-
-/**
- * Moments of the share that a new batch keeps when the mean share m is known as well as a few
- * batches tell it: E[X] = m, Var(X) = m(1 − m)(r + (1 − r) r/b), with r the correlation within a
- * batch and r/b the remaining doubt about the mean, both as shares of m(1 − m).
- */
-export function newBatchShare(mean: number): ShareMoments {
-  const doubt = PRIOR_CORRELATION / PRIOR_BATCHES;
-  const spread = PRIOR_CORRELATION + (1 - PRIOR_CORRELATION) * doubt;
-  return { mean, meanSquare: mean * mean + mean * (1 - mean) * spread };
 }

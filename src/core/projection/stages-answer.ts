@@ -2,14 +2,13 @@ import { type Answer, type AnswerValue, columns } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
 import { sentenceDay } from "../dates/day-text";
 import { taskWindow } from "../due/task-window";
-import { leftOutRemark, type Records } from "../records/records";
-import { methodFinder } from "../timetable/method-of-batch";
-import type { Timetable } from "../timetable/timetable";
-import { type BatchState, stateFinder } from "./batch-state";
-import { dayForecaster } from "./forecast-days";
-import { plantForecaster } from "./forecast-plants";
-import { type Forecaster, timetableForecaster } from "./forecaster";
+import type { Batch } from "../records/batch";
+import { leftOutRemark } from "../records/records";
+import type { BatchState } from "./batch-state";
+import type { Forecaster } from "./forecaster";
 import { nextStep } from "./next-step";
+import { type Projection, type ProjectionQuestion, project } from "./project";
+import { isSilent } from "./silence";
 
 const COLUMNS = columns({
   Batch: "text",
@@ -32,58 +31,55 @@ const COLUMNS = columns({
   Remark: "text",
 });
 
-export interface ProjectionQuestion {
-  readonly records: Records;
-  readonly timetable: Timetable;
-  readonly asOf: CivilDay;
-  /** How many of 100 ranges should hold, as a share strictly between 0 and 1. */
-  readonly level: number;
+/**
+ * Where each open batch stands, what comes next, and when how many plants will be ready.
+ *
+ * @param believing what is believed of batches to come; what the records teach, if left out
+ */
+export function stagesAnswer(question: ProjectionQuestion, believing?: Forecaster): Answer {
+  const projection = project(question, believing);
+  const rows: AnswerValue[][] = [];
+  for (const { batch, state } of projection.batches) {
+    if (state === null) {
+      if (!batch.closed) rows.push(withoutMethod(batch));
+    } else if (state.open) rows.push(rowOf(state, projection));
+  }
+  return { columns: COLUMNS, rows, remark: leftOutRemark(question.records) };
 }
 
-/** Where each open batch stands, what comes next, and when how many plants will be ready. */
-export function stagesAnswer(
-  { records, timetable, asOf, level }: ProjectionQuestion,
-  forecaster: Forecaster = timetableForecaster(),
-): Answer {
-  const methodOf = methodFinder(timetable);
-  const findState = stateFinder(records, asOf);
-  const days = dayForecaster(forecaster, asOf, level);
-  const plants = plantForecaster(forecaster, level);
-  const rows: AnswerValue[][] = [];
-  for (const batch of records.batches) {
-    const method = methodOf(batch);
-    if (method === null) {
-      if (!batch.closed) rows.push(withoutMethod(batch));
-      continue;
-    }
-    const state = findState(batch, method);
-    if (!state.open) continue;
-    const next = nextStep(state);
-    const nextDays = next === null ? null : days(state, next);
-    const readyDays = days(state, method.ready);
-    const readyPlants = plants(state, method.ready);
-    rows.push([
-      batch.name,
-      batch.variety || null,
-      method.name,
-      batch.place || null,
-      state.lastDone === null ? null : (method.steps[state.lastDone]?.name ?? null),
-      state.lastDone === null ? null : (state.doneOn[state.lastDone] ?? null),
-      state.plants,
-      next === null ? null : (method.steps[next]?.name ?? null),
-      nextDays?.from ?? null,
-      nextDays?.likely ?? null,
-      nextDays?.by ?? null,
-      readyDays?.from ?? null,
-      readyDays?.likely ?? null,
-      readyDays?.by ?? null,
-      readyPlants?.fewest ?? null,
-      readyPlants?.likely ?? null,
-      readyPlants?.most ?? null,
-      remarkOn(state, next),
-    ]);
-  }
-  return { columns: COLUMNS, rows, remark: leftOutRemark(records) };
+function rowOf(state: BatchState, { days, plants }: Projection): AnswerValue[] {
+  const { batch, method, lastDone } = state;
+  const next = nextStep(state);
+  const silent = isSilent(state);
+  const nextDays = next === null || silent ? null : days.range(state, next);
+  const readyDays = silent ? null : days.range(state, method.ready);
+  const readyPlants = silent ? null : plants(state, method.ready);
+  return [
+    batch.name,
+    batch.variety || null,
+    method.name,
+    batch.place || null,
+    lastDone === null ? null : (method.steps[lastDone]?.name ?? null),
+    lastDone === null ? null : (state.doneOn[lastDone] ?? null),
+    state.plants,
+    next === null ? null : (method.steps[next]?.name ?? null),
+    nextDays?.from ?? null,
+    nextDays?.likely ?? null,
+    nextDays?.by ?? null,
+    readyDays?.from ?? null,
+    readyDays?.likely ?? null,
+    readyDays?.by ?? null,
+    readyPlants?.fewest ?? null,
+    readyPlants?.likely ?? null,
+    readyPlants?.most ?? null,
+    silent ? silenceRemark(state) : remarkOn(state, next),
+  ];
+}
+
+function silenceRemark({ lastDone, doneOn }: BatchState): string {
+  const since = lastDone === null ? null : (doneOn[lastDone] ?? null);
+  const when = since === null ? "" : ` since ${sentenceDay(since)}`;
+  return `Nothing recorded${when}: set aside. Close it, or record what happened`;
 }
 
 function remarkOn(state: BatchState, next: number | null): string | null {
@@ -94,12 +90,14 @@ function remarkOn(state: BatchState, next: number | null): string | null {
   if (next === null) return null;
   const window = taskWindow(state, next);
   if (window !== null && window.by < state.asOf) {
-    return `${state.method.steps[next]?.name} was due by ${sentenceDay(window.by)}`;
+    const since = sentenceDay(state.doneOn[state.lastDone] as CivilDay);
+    const name = state.method.steps[next]?.name;
+    return `${name} was due by ${sentenceDay(window.by)}; nothing recorded since ${since}`;
   }
   return state.plants === null ? "No plants counted yet" : null;
 }
 
-function withoutMethod(batch: Records["batches"][number]): AnswerValue[] {
+function withoutMethod(batch: Batch): AnswerValue[] {
   const row: AnswerValue[] = COLUMNS.map(() => null);
   row[0] = batch.name;
   row[1] = batch.variety || null;

@@ -1,11 +1,8 @@
 import { type Answer, type AnswerValue, columns } from "../answer";
 import { leftOutRemark } from "../records/records";
-import { methodFinder } from "../timetable/method-of-batch";
-import { stateFinder } from "./batch-state";
-import { dayForecaster } from "./forecast-days";
-import { plantForecaster } from "./forecast-plants";
-import { type Forecaster, timetableForecaster } from "./forecaster";
-import type { ProjectionQuestion } from "./stages-answer";
+import type { Forecaster } from "./forecaster";
+import { type ProjectionQuestion, project } from "./project";
+import { isSilent } from "./silence";
 
 const COLUMNS = columns({
   Batch: "text",
@@ -22,25 +19,21 @@ const COLUMNS = columns({
 
 /**
  * Every step of every batch: what is recorded, and for steps still to come what is expected. A
- * closed batch has nothing still to come.
+ * closed batch, and one forgotten long ago, has nothing still to come.
+ *
+ * @param believing what is believed of batches to come; what the records teach, if left out
  */
-export function stepsAnswer(
-  { records, timetable, asOf, level }: ProjectionQuestion,
-  forecaster: Forecaster = timetableForecaster(),
-): Answer {
-  const methodOf = methodFinder(timetable);
-  const findState = stateFinder(records, asOf);
-  const days = dayForecaster(forecaster, asOf, level);
-  const plants = plantForecaster(forecaster, level);
+export function stepsAnswer(question: ProjectionQuestion, believing?: Forecaster): Answer {
+  const { batches, days, plants } = project(question, believing);
   const rows: AnswerValue[][] = [];
-  for (const batch of records.batches) {
-    const method = methodOf(batch);
-    if (method === null) continue;
-    const state = findState(batch, method);
+  for (const { batch, state } of batches) {
+    if (state === null) continue;
+    const { method } = state;
+    const ongoing = state.open && !isSilent(state);
     for (let place = 0; place < method.steps.length; place += 1) {
       const step = method.steps[place];
-      const toCome = state.open && place > state.reached;
-      const when = toCome ? days(state, place) : null;
+      const toCome = ongoing && place > state.reached;
+      const when = toCome ? days.range(state, place) : null;
       const many = toCome && step?.counted ? plants(state, place) : null;
       rows.push([
         batch.name,
@@ -56,5 +49,5 @@ export function stepsAnswer(
       ]);
     }
   }
-  return { columns: COLUMNS, rows, remark: leftOutRemark(records) };
+  return { columns: COLUMNS, rows, remark: leftOutRemark(question.records) };
 }

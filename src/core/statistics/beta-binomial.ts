@@ -1,6 +1,7 @@
 import gammaln from "@stdlib/math-base-special-gammaln";
 import type { Beta } from "./beta-moments";
 import { betaQuantile } from "./beta-quantile";
+import { nearestEnds } from "./nearest-ends";
 
 /** Above this many plants a count is as good as a share: its own chance adds under half a plant in 100. */
 const SUMMED_UP_TO = 5000;
@@ -37,6 +38,27 @@ export function betaBinomialQuantiles(
     quantiles.push(count);
   }
   return quantiles;
+}
+
+/**
+ * The range of plants that holds with a given chance, as nearly as whole plants allow, and the middle.
+ *
+ * The ends are the whole numbers at which the chance outside comes nearest to what it should be on
+ * each side. Quantiles rounded outward would hold more often than they say, the more so the fewer
+ * the plants.
+ */
+export function betaBinomialRange(
+  plants: number,
+  share: Beta,
+  level: number,
+): { readonly fewest: number; readonly likely: number; readonly most: number } {
+  const side = (1 - level) / 2;
+  if (plants === 0 || plants > SUMMED_UP_TO) {
+    const [fewest, likely, most] = betaBinomialQuantiles(plants, share, [side, 0.5, 1 - side]);
+    return { fewest: fewest as number, likely: likely as number, most: most as number };
+  }
+  const { low, middle, high } = nearestEnds(betaBinomialProbabilities(plants, share), side);
+  return { fewest: low, likely: middle, most: high };
 }
 
 /** P(count = k) for k = 0 … plants. */

@@ -34,18 +34,19 @@ export function windowLength({ from, usual, by }: StepWindow): StepLength {
   const span = by - from + 1;
   const a = 1 + (4 * (usual - low)) / span;
   const b = 1 + (4 * (by + 0.5 - usual)) / span;
-  const tail = lateTail(Math.max(1, (by - from) / 2));
-  const mass = new Float64Array(span + tail.days.length);
+  const lateness = latenessOfMean((by - from) / 2);
+  const late = lateDays(lateness);
+  const mass = new Float64Array(span + late.length);
   let below = 0;
   for (let i = 0; i < span; i += 1) {
     const upTo = betainc((i + 1) / span, a, b, true, false);
     mass[i] = INSIDE_WINDOW * (upTo - below);
     below = upTo;
   }
-  for (let i = 0; i < tail.days.length; i += 1) {
-    mass[span + i] = (1 - INSIDE_WINDOW) * (tail.days[i] as number);
+  for (let i = 0; i < late.length; i += 1) {
+    mass[span + i] = (1 - INSIDE_WINDOW) * (late[i] as number);
   }
-  return { first: from, mass, lateness: tail.lateness };
+  return { first: from, mass, lateness };
 }
 
 /**
@@ -55,16 +56,11 @@ export function windowLength({ from, usual, by }: StepWindow): StepLength {
 export function longerThan(length: StepLength, days: number): DayDistribution {
   const left = onlyDays(length, days + 1, Number.POSITIVE_INFINITY);
   if (left !== null) return left;
-  return { first: days + 1, mass: tailOf(length.lateness) };
+  return { first: days + 1, mass: lateDays(length.lateness) };
 }
 
-/** A geometric tail on 1, 2, 3 … days with the given mean. */
-export function lateTail(meanDays: number): { lateness: number; days: Float64Array } {
-  const lateness = 1 - 1 / Math.max(1.0001, meanDays);
-  return { lateness, days: tailOf(lateness) };
-}
-
-function tailOf(lateness: number): Float64Array {
+/** Chances of 1, 2, 3 … more days when each ends the lateness with the same chance. */
+export function lateDays(lateness: number): Float64Array {
   const days: number[] = [];
   let left = 1;
   while (left > TAIL_CUT) {
@@ -73,4 +69,8 @@ function tailOf(lateness: number): Float64Array {
   }
   days[days.length - 1] = (days[days.length - 1] as number) + left;
   return Float64Array.from(days);
+}
+
+function latenessOfMean(meanDays: number): number {
+  return 1 - 1 / Math.max(1.0001, meanDays);
 }

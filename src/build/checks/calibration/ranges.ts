@@ -1,0 +1,74 @@
+import { builtInTimetable, type CivilDay, readRecords, stagesAnswer } from "../../../core";
+import { type Forecaster, timetableForecaster } from "../../../core/projection/forecaster";
+import { plainRanges } from "./plain-rivals";
+import type { NurseryState } from "./records-on-day";
+
+/** Both ends belong to it. */
+export interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** What is said of one open batch; null where nothing is said. */
+export interface BatchRanges {
+  /** Civil days between which it becomes ready. */
+  readonly days: Range | null;
+  /** Plants that become ready. */
+  readonly plants: Range | null;
+}
+
+/** Says of every open batch of a table, by its name, when how many plants are ready. */
+export type RangesOf = (state: NurseryState, level: number) => ReadonlyMap<string, BatchRanges>;
+
+export const WHO = ["ours", "timetable alone", "mean and sd", "quantiles"] as const;
+export type Who = (typeof WHO)[number];
+
+/** Ours and its rivals, all on the same table. */
+export const RANGES_OF: Readonly<Record<Who, RangesOf>> = {
+  ours: (state, level) => stagesRanges(state, level),
+  "timetable alone": (state, level) => stagesRanges(state, level, timetableForecaster()),
+  "mean and sd": plainRanges("mean and sd"),
+  quantiles: plainRanges("quantiles"),
+};
+
+const timetable = builtInTimetable();
+const stepNames = timetable.methods.flatMap(({ steps }) => steps.map(({ name }) => name));
+
+/** BATCH_STAGES on the table, as a nursery asks it. */
+function stagesRanges(
+  { grid, asOf }: NurseryState,
+  level: number,
+  forecaster?: Forecaster,
+): ReadonlyMap<string, BatchRanges> {
+  const today = asOf as CivilDay;
+  const records = readRecords(grid, {
+    stepNames,
+    asOf: today,
+    localeOrder: null,
+    decimalMark: null,
+    told: new Map(),
+  });
+  const question = { records, timetable, asOf: today, level };
+  const answer =
+    forecaster === undefined ? stagesAnswer(question) : stagesAnswer(question, forecaster);
+  const place = (name: string) => {
+    const found = answer.columns.findIndex((column) => column.name === name);
+    if (found === -1) throw new Error(`BATCH_STAGES has no column ${name}`);
+    return found;
+  };
+  const batch = place("Batch");
+  const between = (low: string, high: string) => {
+    const [from, to] = [place(low), place(high)];
+    return (row: readonly unknown[]): Range | null => {
+      const [first, last] = [row[from], row[to]];
+      return typeof first === "number" && typeof last === "number"
+        ? { low: first, high: last }
+        : null;
+    };
+  };
+  const days = between("Ready from", "Ready by");
+  const plants = between("Fewest ready", "Most ready");
+  return new Map(
+    answer.rows.map((row) => [String(row[batch]), { days: days(row), plants: plants(row) }]),
+  );
+}

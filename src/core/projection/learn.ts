@@ -1,0 +1,232 @@
+import { product, type ShareMoments, WHOLE } from "../statistics/beta-moments";
+import { learnedLength } from "../statistics/censored-lengths";
+import { withLateTail } from "../statistics/late-tail";
+import { type KeptCount, shareCounts } from "../statistics/share-counts";
+import { type SharePosterior, sharePosterior } from "../statistics/share-posterior";
+import { type StepLength, type StepWindow, windowLength } from "../statistics/step-length";
+import type { Method, Step } from "../timetable/timetable";
+import type { BatchState } from "./batch-state";
+import { type DrawnShare, type Forecaster, timetableShare } from "./forecaster";
+import { isSilent } from "./silence";
+
+/** Batches that the timetable's days are worth beside the nursery's own (our choice). */
+const TIMETABLE_WORTH = 3;
+
+/**
+ * A forecaster that knows the nursery's own records beside the timetable.
+ *
+ * Days: batches that were seen to pass a step, and batches still waiting for it; a batch that went
+ * on without the step being recorded says nothing of it, nor does one that fell silent long ago.
+ * Shares: batches counted at one counted step and at the next that the nursery counts.
+ *
+ * @param states where the batches stand, by what is known on the as-of day
+ */
+export function learn(states: readonly BatchState[]): Forecaster {
+  const byMethod = new Map<Method, BatchState[]>();
+  for (const state of states) {
+    const list = byMethod.get(state.method);
+    if (list === undefined) byMethod.set(state.method, [state]);
+    else list.push(state);
+  }
+  const lengths = new Map<Step, StepLength>();
+  const straights = new Map<string, StepLength | null>();
+  const chains = new Map<Method, Chain>();
+  const chainOf = (method: Method): Chain => {
+    let chain = chains.get(method);
+    if (chain === undefined) {
+      chain = countedChain(method, byMethod.get(method) ?? []);
+      chains.set(method, chain);
+    }
+    return chain;
+  };
+  return {
+    length: (method, step) => {
+      let length = lengths.get(step);
+      if (length === undefined) {
+        length = lengthOf(method, step, byMethod.get(method) ?? []);
+        lengths.set(step, length);
+      }
+      return length;
+    },
+    straight: (method, after, upTo) => {
+      const key = `${method.name}\n${after} ${upTo}`;
+      let length = straights.get(key);
+      if (length === undefined) {
+        length = straightLength(method, after, upTo, byMethod.get(method) ?? []);
+        straights.set(key, length);
+      }
+      return length;
+    },
+    kept: (method, after, upTo, variety) =>
+      linksBetween(chainOf(method), after, upTo).reduce(
+        (share: ShareMoments, link) => product(share, link.posterior.newBatch(variety)),
+        WHOLE,
+      ),
+    draw: (uniform) => {
+      const drawn = new Map<Link, ReturnType<SharePosterior["draw"]>>();
+      return {
+        between: (method, after, upTo, variety) =>
+          linksBetween(chainOf(method), after, upTo).map((link): DrawnShare => {
+            let truth = drawn.get(link);
+            if (truth === undefined) {
+              truth = link.posterior.draw(uniform);
+              drawn.set(link, truth);
+            }
+            return { mean: truth.meanOf(variety), correlation: truth.correlation };
+          }),
+      };
+    },
+  };
+}
+
+function lengthOf(method: Method, step: Step, states: readonly BatchState[]): StepLength {
+  const place = method.steps.indexOf(step);
+  const done: number[] = [];
+  const waiting: number[] = [];
+  for (const state of states) {
+    const start = step.after === null ? null : (state.doneOn[step.after] ?? null);
+    if (start === null) continue;
+    const day = state.doneOn[place] ?? null;
+    if (day !== null) {
+      if (day >= start) done.push(day - start);
+    } else if (state.open && place > state.reached && state.recordable[place] && !isSilent(state)) {
+      waiting.push(state.asOf - start);
+    }
+  }
+  const recorded = { done, waiting };
+  return withLateTail(learnedLength(windowLength(step), TIMETABLE_WORTH, recorded), recorded);
+}
+
+/** Batches that must have gone a stretch before it is learned as one. */
+const FEWEST_SEEN = 8;
+/** What the timetable's wide window between two far steps is worth then (our choice). */
+const WINDOW_WORTH = 1;
+
+function straightLength(
+  method: Method,
+  after: number,
+  upTo: number,
+  states: readonly BatchState[],
+): StepLength | null {
+  const done: number[] = [];
+  const waiting: number[] = [];
+  for (const state of states) {
+    const start = state.doneOn[after] ?? null;
+    if (start === null) continue;
+    const day = state.doneOn[upTo] ?? null;
+    if (day !== null) {
+      if (day >= start) done.push(day - start);
+    } else if (state.open && upTo > state.reached && state.recordable[upTo] && !isSilent(state)) {
+      waiting.push(state.asOf - start);
+    }
+  }
+  if (done.length < FEWEST_SEEN) return null;
+  const recorded = { done, waiting };
+  const prior = windowLength(windowBetween(method, after, upTo));
+  return withLateTail(learnedLength(prior, WINDOW_WORTH, recorded), recorded);
+}
+
+/**
+ * The timetable's window between two steps, from their days since the start. What is early and late
+ * at the two ends adds up as independent lengths do, by squares.
+ */
+function windowBetween(method: Method, after: number, upTo: number): StepWindow {
+  const sinceStart = (place: number, side: "from" | "usual" | "by"): number => {
+    const step = method.steps[place] as Step;
+    return step.after === null ? 0 : sinceStart(step.after, side) + step[side];
+  };
+  const early = (place: number) => sinceStart(place, "usual") - sinceStart(place, "from");
+  const late = (place: number) => sinceStart(place, "by") - sinceStart(place, "usual");
+  const usual = Math.max(0, sinceStart(upTo, "usual") - sinceStart(after, "usual"));
+  return {
+    from: Math.max(0, Math.round(usual - Math.hypot(early(upTo), late(after)))),
+    usual,
+    by: Math.round(usual + Math.hypot(late(upTo), early(after))),
+  };
+}
+
+/** The steps at which a nursery really counts, with what is learned from each to the next. */
+interface Chain {
+  readonly method: Method;
+  readonly links: readonly Link[];
+  /** Links that only the timetable knows, kept since making one takes time. */
+  readonly stretches: Map<string, Link>;
+}
+
+interface Link {
+  /** Places of the steps. */
+  readonly after: number;
+  readonly upTo: number;
+  readonly posterior: SharePosterior;
+}
+
+function countedChain(method: Method, states: readonly BatchState[]): Chain {
+  const counted = method.steps
+    .map((_, place) => place)
+    .filter(
+      (place) =>
+        method.steps[place]?.counted &&
+        (place === method.ready || states.some((state) => state.counts[place] !== null)),
+    );
+  const links: Link[] = [];
+  for (let i = 1; i < counted.length; i += 1) {
+    const after = counted[i - 1] as number;
+    const upTo = counted[i] as number;
+    links.push({ after, upTo, posterior: learnShare(method, after, upTo, states) });
+  }
+  return { method, links, stretches: new Map() };
+}
+
+function learnShare(
+  method: Method,
+  after: number,
+  upTo: number,
+  states: readonly BatchState[],
+): SharePosterior {
+  const byVariety = new Map<string, KeptCount[]>();
+  for (const { batch, counts } of states) {
+    const of = counts[after] ?? null;
+    const kept = counts[upTo] ?? null;
+    // Plants that went to another batch between the counts were not lost.
+    if (of === null || kept === null || of === 0 || kept > of || batch.given > 0) continue;
+    const list = byVariety.get(batch.variety);
+    if (list === undefined) byVariety.set(batch.variety, [{ kept, of }]);
+    else list.push({ kept, of });
+  }
+  const share = timetableShare(method, after, upTo);
+  const lossSeen = [...byVariety.values()].some((list) => list.some(({ kept, of }) => kept < of));
+  // Where neither the timetable nor the records know of a loss there is nothing to learn.
+  if (share === 1 && !lossSeen) return sharePosterior(new Map(), share);
+  return sharePosterior(
+    new Map([...byVariety].map(([variety, list]) => [variety, shareCounts(list)])),
+    share,
+  );
+}
+
+/**
+ * The links from one step to another. Where the nursery's chain does not start or end there, the
+ * timetable's share stands for the stretch that it leaves out.
+ */
+function linksBetween(chain: Chain, after: number, upTo: number): readonly Link[] {
+  const within = chain.links.filter((link) => link.after >= after && link.upTo <= upTo);
+  const parts: Link[] = [];
+  let at = after;
+  for (const link of within) {
+    if (link.after > at) parts.push(stretch(chain, at, link.after));
+    parts.push(link);
+    at = link.upTo;
+  }
+  if (at < upTo) parts.push(stretch(chain, at, upTo));
+  return parts;
+}
+
+function stretch({ method, stretches }: Chain, after: number, upTo: number): Link {
+  const key = `${after} ${upTo}`;
+  let link = stretches.get(key);
+  if (link === undefined) {
+    const share = timetableShare(method, after, upTo);
+    link = { after, upTo, posterior: sharePosterior(new Map(), share) };
+    stretches.set(key, link);
+  }
+  return link;
+}

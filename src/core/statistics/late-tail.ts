@@ -1,0 +1,39 @@
+import type { RecordedLengths } from "./censored-lengths";
+import { lateDays, type StepLength } from "./step-length";
+
+/** Batches beyond this many from the last are too few to tell single days apart. */
+const FEW = 5;
+
+/**
+ * The same length with its late end drawn smooth: beyond the day after which fewer than a handful
+ * of batches were seen, lateness ends at one daily chance. Without it a batch that waits longer
+ * than nearly all before it would be promised for the very day of the one that was later still.
+ *
+ * Method: exponential completion of a survival curve from its last observations, the prior's mean
+ *   lateness counting as one of them.
+ * Source: Brown, B. W., Hollander, M., Korwar, R. M. (1974). Nonparametric tests of independence
+ *   for censored data. In Reliability and Biometry, 327-354 (completion of the curve; citation
+ *   from memory).
+ */
+export function withLateTail(length: StepLength, { done, waiting }: RecordedLengths): StepLength {
+  if (done.length === 0) return length;
+  const sorted = [...done].sort((a, b) => a - b);
+  const from = sorted[Math.max(0, sorted.length - FEW)] as number;
+  const late = [...done, ...waiting].filter((days) => days > from).map((days) => days - from);
+  const ended = done.filter((days) => days > from).length;
+  const priorMean = 1 / (1 - length.lateness);
+  const meanLateness = (late.reduce((sum, days) => sum + days, 0) + priorMean) / (ended + 1);
+  const lateness = 1 - 1 / Math.max(1.0001, meanLateness);
+  const kept = from - length.first + 1;
+  if (kept <= 0 || kept >= length.mass.length) return { ...length, lateness };
+  const before = length.mass.slice(0, kept);
+  const left = 1 - before.reduce((sum, chance) => sum + chance, 0);
+  if (left <= 1e-9) return { ...length, lateness };
+  const tail = lateDays(lateness);
+  const mass = new Float64Array(kept + tail.length);
+  mass.set(before);
+  tail.forEach((chance, day) => {
+    mass[kept + day] = left * chance;
+  });
+  return { first: length.first, mass, lateness };
+}

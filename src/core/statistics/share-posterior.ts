@@ -1,0 +1,267 @@
+import type { ShareMoments } from "./beta-moments";
+import { logLikelihood, type ShareCounts } from "./share-counts";
+import { newBatchShare, SHARE_PRIOR, spreadWeights } from "./share-prior";
+
+/** What a nursery's records and the timetable together say of the share kept at a step. */
+export interface SharePosterior {
+  /** Moments of the share of a new batch; a group that was never recorded is like the others. */
+  newBatch(group: string): ShareMoments;
+  /** Draws what is unknown once, to be shared by many batches. @param uniform 0 to 1 */
+  draw(uniform: () => number): SharedDraw;
+}
+
+/** One possible truth. */
+export interface SharedDraw {
+  /** Mean share of a group, the same at every call. */
+  meanOf(group: string): number;
+  /** Correlation of the plants within a batch. */
+  readonly correlation: number;
+}
+
+// Looking these up on Math costs more than calling them where the global object is guarded.
+const { exp, log } = Math;
+
+/** No share is believed to be nearer to all, or to none, than this once plants are counted. */
+const MOST_BELIEVED = 0.97;
+const MEANS = 101;
+const NURSERY_MEANS = 41;
+
+/**
+ * The posterior of a three-level model: batches of a group (a variety) about the group's mean,
+ * groups about the nursery's, the nursery's about the timetable's; each level a beta. How far
+ * groups and batches differ is learned too, so groups are drawn together by as much as the
+ * records say that they are alike.
+ *
+ * @param groups the counts by group
+ * @param timetableMean the timetable's share, 0 to 1
+ *
+ * Method: sums over a grid of means and correlations. Its cost grows with the number of groups
+ *   and the logarithm of the largest batch, not with the number of batches.
+ */
+export function sharePosterior(
+  groups: ReadonlyMap<string, ShareCounts>,
+  timetableMean: number,
+): SharePosterior {
+  const names = [...groups.keys()].sort();
+  if (names.length === 0) return priorOnly(timetableMean);
+  // A timetable that knows of no loss is set right by counts that do.
+  const grid = makeGrid(Math.min(MOST_BELIEVED, Math.max(1 - MOST_BELIEVED, timetableMean)));
+  const likelihoods = names.map((name) => likelihoodTable(groups.get(name) as ShareCounts, grid));
+  const cells = cellWeights(grid, likelihoods);
+  const placeOf = new Map(names.map((name, place) => [name, place]));
+  const moments = new Map<string, ShareMoments>();
+  return {
+    newBatch: (group) => {
+      const place = placeOf.get(group) ?? -1;
+      const key = place === -1 ? "" : group;
+      let known = moments.get(key);
+      if (known === undefined) {
+        known = momentsOf(grid, cells, likelihoods[place] ?? null);
+        moments.set(key, known);
+      }
+      return known;
+    },
+    draw: (uniform) => {
+      const cell = pick(cells.weights, cells.total, uniform());
+      const { batchSpread } = place3(cell, grid);
+      const drawn = new Map<string, number>();
+      return {
+        correlation: batchSpread.value,
+        meanOf: (group) => {
+          let mean = drawn.get(group);
+          if (mean === undefined) {
+            const place = placeOf.get(group) ?? -1;
+            mean = drawMean(grid, cell, likelihoods[place] ?? null, uniform());
+            drawn.set(group, mean);
+          }
+          return mean;
+        },
+      };
+    },
+  };
+}
+
+function priorOnly(mean: number): SharePosterior {
+  const moments = newBatchShare(mean);
+  if (mean <= 0 || mean >= 1) {
+    return { newBatch: () => moments, draw: () => ({ meanOf: () => mean, correlation: 0 }) };
+  }
+  const grid = makeGrid(mean);
+  const cells = cellWeights(grid, []);
+  return {
+    newBatch: () => moments,
+    draw: (uniform) => {
+      const cell = pick(cells.weights, cells.total, uniform());
+      const drawn = new Map<string, number>();
+      return {
+        correlation: place3(cell, grid).batchSpread.value,
+        meanOf: (group) => {
+          let own = drawn.get(group);
+          if (own === undefined) {
+            own = drawMean(grid, cell, null, uniform());
+            drawn.set(group, own);
+          }
+          return own;
+        },
+      };
+    },
+  };
+}
+
+interface Grid {
+  /** Means of groups. */
+  readonly means: Float64Array;
+  /** Weights of the nursery's mean. */
+  readonly nurseryWeights: Float64Array;
+  readonly groupWeights: readonly number[];
+  readonly batchWeights: readonly number[];
+  /** [group spread][nursery mean] → weights of the group means, adding up to 1. */
+  readonly groupMeans: readonly (readonly Float64Array[])[];
+}
+
+function makeGrid(timetableMean: number): Grid {
+  const means = grid01(MEANS);
+  const nurseryMeans = grid01(NURSERY_MEANS);
+  return {
+    means,
+    nurseryWeights: betaWeights(nurseryMeans, timetableMean, SHARE_PRIOR.nursery),
+    groupWeights: spreadWeights(SHARE_PRIOR.varieties),
+    batchWeights: spreadWeights(SHARE_PRIOR.batches),
+    groupMeans: SHARE_PRIOR.varieties.values.map((spread) =>
+      Array.from(nurseryMeans, (mean) => betaWeights(means, mean, spread)),
+    ),
+  };
+}
+
+/** Points inside 0 to 1, closer together towards the ends, where shares vary less. */
+function grid01(points: number): Float64Array {
+  return Float64Array.from({ length: points }, (_, i) => {
+    const sine = Math.sin(((i + 0.5) / points) * (Math.PI / 2));
+    return sine * sine;
+  });
+}
+
+/** Weights of grid points under a beta of given mean and correlation. */
+function betaWeights(points: Float64Array, mean: number, correlation: number): Float64Array {
+  const total = (1 - correlation) / correlation;
+  const a = mean * total;
+  const b = (1 - mean) * total;
+  // The points are even in the arcsine; the change of variable adds half a power at each end.
+  const logs = points.map((x) => (a - 0.5) * log(x) + (b - 0.5) * log(1 - x));
+  const largest = logs.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY);
+  const weights = logs.map((value) => exp(value - largest));
+  const sum = weights.reduce((all, weight) => all + weight, 0);
+  return weights.map((weight) => weight / sum);
+}
+
+/** [batch spread] → likelihood of each group mean, the largest of the table being 1. */
+type LikelihoodTable = readonly Float64Array[];
+
+function likelihoodTable(counts: ShareCounts, { means }: Grid): LikelihoodTable {
+  const logs = SHARE_PRIOR.batches.values.map((spread) =>
+    means.map((mean) => logLikelihood(counts, mean, spread)),
+  );
+  const largest = logs.reduce(
+    (most, row) => row.reduce((best, value) => Math.max(best, value), most),
+    Number.NEGATIVE_INFINITY,
+  );
+  return logs.map((row) => row.map((value) => exp(value - largest)));
+}
+
+interface CellWeights {
+  /** One weight a cell (batch spread, group spread, nursery mean), in that nesting. */
+  readonly weights: Float64Array;
+  readonly total: number;
+}
+
+function cellWeights(grid: Grid, likelihoods: readonly LikelihoodTable[]): CellWeights {
+  const { batchWeights, groupWeights, nurseryWeights, groupMeans } = grid;
+  const logs = new Float64Array(batchWeights.length * groupWeights.length * NURSERY_MEANS);
+  let cell = 0;
+  let largest = Number.NEGATIVE_INFINITY;
+  for (let batch = 0; batch < batchWeights.length; batch += 1) {
+    for (let group = 0; group < groupWeights.length; group += 1) {
+      for (let nursery = 0; nursery < NURSERY_MEANS; nursery += 1) {
+        const among = groupMeans[group]?.[nursery] as Float64Array;
+        let weight = log(
+          (batchWeights[batch] as number) *
+            (groupWeights[group] as number) *
+            (nurseryWeights[nursery] as number),
+        );
+        for (const table of likelihoods) weight += log(dot(among, table[batch] as Float64Array));
+        logs[cell] = weight;
+        if (weight > largest) largest = weight;
+        cell += 1;
+      }
+    }
+  }
+  const weights = logs.map((log) => exp(log - largest));
+  return { weights, total: weights.reduce((sum, weight) => sum + weight, 0) };
+}
+
+function place3(cell: number, { groupWeights }: Grid) {
+  const nursery = cell % NURSERY_MEANS;
+  const group = Math.floor(cell / NURSERY_MEANS) % groupWeights.length;
+  const batch = Math.floor(cell / (NURSERY_MEANS * groupWeights.length));
+  return {
+    nursery,
+    group,
+    batchSpread: { place: batch, value: SHARE_PRIOR.batches.values[batch] as number },
+  };
+}
+
+function momentsOf(grid: Grid, { weights, total }: CellWeights, table: LikelihoodTable | null) {
+  let mean = 0;
+  let meanSquare = 0;
+  weights.forEach((weight, cell) => {
+    // A cell of no weight to speak of costs as much as another.
+    if (weight < total * 1e-9) return;
+    const { nursery, group, batchSpread } = place3(cell, grid);
+    const among = grid.groupMeans[group]?.[nursery] as Float64Array;
+    const likelihood = table?.[batchSpread.place];
+    let all = 0;
+    let first = 0;
+    let second = 0;
+    for (let i = 0; i < MEANS; i += 1) {
+      const own = likelihood === undefined ? 1 : (likelihood[i] as number);
+      const chance = (among[i] as number) * own;
+      const x = grid.means[i] as number;
+      all += chance;
+      first += chance * x;
+      second += chance * (x * x + x * (1 - x) * batchSpread.value);
+    }
+    if (all === 0) return;
+    mean += (weight * first) / all;
+    meanSquare += (weight * second) / all;
+  });
+  return { mean: mean / total, meanSquare: meanSquare / total };
+}
+
+function drawMean(grid: Grid, cell: number, table: LikelihoodTable | null, chance: number): number {
+  const { nursery, group, batchSpread } = place3(cell, grid);
+  const among = grid.groupMeans[group]?.[nursery] as Float64Array;
+  const likelihood = table?.[batchSpread.place] ?? null;
+  if (likelihood === null) return grid.means[pick(among, 1, chance)] as number;
+  let left = chance * dot(among, likelihood);
+  for (let i = 0; i < MEANS; i += 1) {
+    left -= (among[i] as number) * (likelihood[i] as number);
+    if (left < 0) return grid.means[i] as number;
+  }
+  return grid.means[MEANS - 1] as number;
+}
+
+function dot(one: Float64Array, other: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < one.length; i += 1) sum += (one[i] as number) * (other[i] as number);
+  return sum;
+}
+
+/** The first place at which the weights so far reach the chance. */
+function pick(weights: Float64Array, total: number, chance: number): number {
+  let left = chance * total;
+  for (let i = 0; i < weights.length; i += 1) {
+    left -= weights[i] as number;
+    if (left < 0) return i;
+  }
+  return weights.length - 1;
+}

@@ -1,0 +1,106 @@
+import { describe, expect, it } from "vitest";
+import { samplesSentence } from "../../../src/core/germination/samples";
+import { fixture } from "../../support/fixtures";
+
+interface RangeRow {
+  readonly meanHigh: number;
+  readonly meanLow: number;
+  readonly fourReplicates: number | null;
+  readonly twoReplicates: number | null;
+}
+const { expected } = fixture<unknown, { readonly largestRange: readonly RangeRow[] }>(
+  "us-7cfr-201-55",
+);
+
+/** Samples of 100 seeds with a mean (to the nearest whole number) and a range; null where none can be. */
+function samplesWith(count: 2 | 4, mean: number, range: number): number[] | null {
+  for (let low = 0; low + range <= 100; low += 1) {
+    const high = low + range;
+    if (count === 2) {
+      if (Math.round((low + high) / 2) === mean) return [low, high];
+      continue;
+    }
+    for (let third = low; third <= high; third += 1) {
+      for (let fourth = third; fourth <= high; fourth += 1) {
+        if (Math.round((low + high + third + fourth) / 4) === mean) {
+          return [low, third, fourth, high];
+        }
+      }
+    }
+  }
+  return null;
+}
+
+const CASES = expected.largestRange.flatMap(({ meanHigh, meanLow, ...ranges }) =>
+  [meanHigh, meanLow].flatMap((mean) => [
+    { count: 4 as const, mean, allowed: ranges.fourReplicates },
+    { count: 2 as const, mean, allowed: ranges.twoReplicates },
+  ]),
+);
+
+describe("published values: 7 CFR 201.55(a), largest range between samples of 100 seeds", () => {
+  it.each(CASES)("$count samples with the mean $mean: $allowed", ({ count, mean, allowed }) => {
+    const samples = count === 4 ? "four samples" : "two samples";
+    if (allowed === null) {
+      const some = samplesWith(count, mean, 1) ?? samplesWith(count, mean, 2);
+      expect(samplesSentence(some as number[], 100)).toMatch(
+        new RegExp(
+          `^The ${samples} differ by [12]; no published range is at hand for a mean of ${mean} %$`,
+        ),
+      );
+      return;
+    }
+    const within = samplesWith(count, mean, allowed);
+    expect(within).not.toBeNull();
+    expect(samplesSentence(within as number[], 100)).toBe(
+      `The ${samples} differ by ${allowed}; ${allowed} are allowed at a mean of ${mean} % (7 CFR 201.55)`,
+    );
+    const beyond = samplesWith(count, mean, allowed + 1);
+    // Near 0 and 100 no samples can differ by more.
+    if (beyond === null) return;
+    expect(samplesSentence(beyond, 100)).toBe(
+      `The ${samples} differ by ${allowed + 1}, more than the ${allowed} allowed at a mean of ${mean} % (7 CFR 201.55): test again`,
+    );
+  });
+
+  it("can be overstepped at nearly every mean, or little was shown", () => {
+    const cases = CASES.filter(({ allowed }) => allowed !== null);
+    const overstepped = cases.filter(
+      ({ count, mean, allowed }) => samplesWith(count, mean, (allowed as number) + 1) !== null,
+    );
+    expect(overstepped.length).toBeGreaterThan(0.9 * cases.length);
+  });
+});
+
+describe("samplesSentence", () => {
+  it("does not mind the order of the samples", () => {
+    expect(samplesSentence([95, 88, 91, 90], 100)).toBe(samplesSentence([88, 90, 91, 95], 100));
+  });
+
+  it.each([[[90]], [[90, 91, 92]], [[]], [[90, 91, 92, 93, 94]]])(
+    "says nothing of %j: not two or four samples",
+    (germinated) => {
+      expect(samplesSentence(germinated, 100)).toBeNull();
+    },
+  );
+
+  it("does not hold the ranges to samples of another size", () => {
+    expect(samplesSentence([40, 20], 50)).toBe(
+      "The published ranges for two samples hold for 100 seeds each; these have 50",
+    );
+  });
+
+  it.each([
+    [[70, 71], 71],
+    [[70, 70], 70],
+    [[50, 50], 50],
+    [[51, 51], 51],
+    [[0, 0], 0],
+    [[100, 100], 100],
+  ])("knows no range at %j", (germinated, mean) => {
+    if (mean === 71) return expect(samplesSentence(germinated, 100)).toContain("14 are allowed");
+    expect(samplesSentence(germinated, 100)).toBe(
+      `The two samples differ by 0; no published range is at hand for a mean of ${mean} %`,
+    );
+  });
+});

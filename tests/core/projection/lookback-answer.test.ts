@@ -1,0 +1,243 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Cell } from "../../../src/core/cells/cell";
+import { lookbackAnswer } from "../../../src/core/projection/lookback-answer";
+import { stagesAnswer } from "../../../src/core/projection/stages-answer";
+import { rowsByName } from "../../support/answers";
+import { day } from "../../support/days";
+import { reading } from "../records/reading";
+import { AS_OF, type Facts, later, questionOf } from "./nursery";
+
+const DAYS_BEFORE = 120;
+const THEN = later(AS_OF, -DAYS_BEFORE);
+
+function look(batches: readonly Facts[], daysBefore = DAYS_BEFORE) {
+  const rows = rowsByName(lookbackAnswer({ ...questionOf(batches), daysBefore }));
+  return { listed: rows.slice(0, -1), last: rows.at(-1) };
+}
+
+/** A batch on its way, grafted so many days before the day that is looked back to. */
+function underWay(name: string, graftedAgo: number, more: Facts = {}): Facts {
+  return {
+    ...{ Batch: name, Variety: "Alba", Place: "Bay 1", "Grafts made": 120 },
+    ...{ "Grafted on": later(THEN, -graftedAgo), ...more },
+  };
+}
+
+/** Finished batches of long ago, from which the shares and days are learned. */
+const PAST: readonly Facts[] = Array.from({ length: 12 }, (_, at) => ({
+  ...{ Batch: `P-${at}`, Variety: "Alba", Place: "Bay 1", "Grafts made": 100 },
+  ...{ "Grafted on": later("2025-01-06", 7 * at), Takes: 60 + at, "Ready plants": 50 + at },
+  "Take count day": later("2025-02-05", 7 * at),
+  "Ready on": later("2025-04-21", 7 * at + ((5 * at) % 16)),
+}));
+
+describe("looking back", () => {
+  it("says what would have been said then, and what came of it", () => {
+    const batches = [
+      ...PAST,
+      underWay("B-1", 20, { "Ready on": later(THEN, 92), "Ready plants": 66 }),
+    ];
+    const { listed, last } = look(batches);
+    expect(listed.map(({ Batch }) => Batch)).toEqual(["B-1"]);
+    const known = [...PAST, underWay("B-1", 20)];
+    const [stage] = rowsByName(stagesAnswer(questionOf(known, { asOf: THEN }))).filter(
+      ({ Batch }) => Batch === "B-1",
+    );
+    expect(listed[0]).toEqual({
+      ...{ Batch: "B-1", "Ready from": stage?.["Ready from"], "Ready by": stage?.["Ready by"] },
+      ...{ "Was ready": later(THEN, 92), Were: 66 },
+      ...{ Fewest: stage?.["Fewest ready"], Most: stage?.["Most ready"] },
+      ...{ "Day held": "yes", "Count held": "yes" },
+    });
+    expect(last).toMatchObject({ Batch: "Held", "Day held": "1 of 1", "Count held": "1 of 1" });
+  });
+
+  it("holds the ranges to what was, at their very ends too", () => {
+    const [first] = look([
+      ...PAST,
+      underWay("B-1", 20, { "Ready on": later(THEN, 92), "Ready plants": 66 }),
+    ]).listed;
+    const held = (readyOn: string, plants: number) => {
+      const { listed, last } = look([
+        ...PAST,
+        underWay("B-1", 20, { "Ready on": readyOn, "Ready plants": plants }),
+      ]);
+      expect(last).toMatchObject({
+        "Day held": `${listed[0]?.["Day held"] === "yes" ? 1 : 0} of 1`,
+        "Count held": `${listed[0]?.["Count held"] === "yes" ? 1 : 0} of 1`,
+      });
+      return [listed[0]?.["Day held"], listed[0]?.["Count held"]];
+    };
+    const [from, by] = [String(first?.["Ready from"]), String(first?.["Ready by"])];
+    const [fewest, most] = [first?.Fewest as number, first?.Most as number];
+    expect(held(from, fewest)).toEqual(["yes", "yes"]);
+    expect(held(by, most)).toEqual(["yes", "yes"]);
+    expect(held(later(from, -1), fewest - 1)).toEqual(["no", "no"]);
+    expect(held(later(by, 1), most + 1)).toEqual(["no", "no"]);
+  });
+
+  it("lists a batch once its outcome is known: it was ready, or its whole range is past", () => {
+    const { listed, last } = look([
+      ...PAST,
+      underWay("ready", 20, { "Ready on": later(THEN, 92), "Ready plants": 66 }),
+      // Forecast for about 112 days after grafting, which lies beyond the as-of day.
+      underWay("not yet", -1),
+      underWay("on its way still", 2),
+      underWay("should be ready", 60),
+      underWay("ready, not counted", 25, { "Ready on": later(THEN, 88) }),
+      underWay("ready after the as-of day", 60, { "Ready on": later(AS_OF, 3) }),
+    ]);
+    expect(
+      listed.map((row) => [
+        row.Batch,
+        row["Was ready"],
+        row.Were,
+        row["Day held"],
+        row["Count held"],
+      ]),
+    ).toEqual([
+      ["ready", later(THEN, 92), 66, "yes", "yes"],
+      ["should be ready", null, null, "no", null],
+      ["ready, not counted", later(THEN, 88), null, "yes", null],
+      ["ready after the as-of day", null, null, "no", null],
+    ]);
+    expect(last).toMatchObject({ "Day held": "2 of 4", "Count held": "1 of 1" });
+  });
+
+  it("leaves out batches that were ready, not begun or forgotten then, or closed without a word", () => {
+    const { listed, last } = look([
+      ...PAST,
+      underWay("ready then", 120, { "Ready on": later(THEN, -3), "Ready plants": 66 }),
+      underWay("not begun then", -5, { "Ready on": later(AS_OF, -1), "Ready plants": 66 }),
+      underWay("forgotten then", 400, { "Ready on": later(AS_OF, -5), "Ready plants": 6 }),
+      underWay("closed since", 60, { Closed: "yes" }),
+    ]);
+    expect(listed).toEqual([]);
+    expect(last).toMatchObject({
+      Batch: "No batch was forecast then whose outcome is known now",
+      ...{ "Day held": null, "Count held": null },
+    });
+  });
+
+  it("ends with its one row where there are no batches at all", () => {
+    expect(look([]).listed).toEqual([]);
+    expect(look([]).last?.Batch).toBe("No batch was forecast then whose outcome is known now");
+  });
+});
+
+describe("looking back sees nothing of what came later", () => {
+  const RANGE = ["Ready from", "Ready by", "Fewest", "Most"] as const;
+  const begun: readonly Facts[] = [
+    underWay("B-1", 20),
+    underWay("B-2", 50, {
+      "First release": later(THEN, -36),
+      "Take count day": later(THEN, -20),
+      Takes: 80,
+    }),
+    underWay("B-3", 80, { "First release": later(THEN, -66), "First flush": later(THEN, -40) }),
+    { Batch: "B-4", Variety: "Nera", Place: "Bay 1", Sown: later(THEN, -60), "Seeds sown": 200 },
+  ];
+  const rangesOf = (batches: readonly Facts[]) =>
+    new Map(look(batches).listed.map((row) => [row.Batch, RANGE.map((name) => row[name])]));
+  const done: Facts = { "Ready on": later(THEN, 110), "Ready plants": 60 };
+  const plain = rangesOf([...PAST, ...begun.map((facts) => ({ ...facts, ...done }))]);
+
+  it("and has the four batches in view", () => {
+    expect([...plain.keys()]).toEqual(["B-1", "B-2", "B-3", "B-4"]);
+  });
+
+  const anyLaterDay = fc
+    .integer({ min: 1, max: DAYS_BEFORE + 60 })
+    .map((days) => later(THEN, days));
+  const anyCount = fc.integer({ min: 0, max: 200 });
+  /** Whatever is written down later: days after the day looked back to, counts with them. */
+  const laterFacts = fc.record<Record<string, Cell>>(
+    {
+      "Bud break": anyLaterDay,
+      Branching: anyLaterDay,
+      "Union closed": anyLaterDay,
+      "Ready on": anyLaterDay,
+      "Ready plants": anyCount,
+      Culled: anyCount,
+      Dispatched: anyCount,
+      Closed: fc.constantFrom<Cell>("yes", "no", later(THEN, 5)),
+    },
+    { requiredKeys: [] },
+  );
+
+  it("whatever is done to the batches then under way, and to later ones", () => {
+    fc.assert(
+      fc.property(
+        fc.tuple(laterFacts, laterFacts, laterFacts, laterFacts),
+        fc.array(fc.tuple(anyLaterDay, anyCount, anyCount), { maxLength: 4 }),
+        (changes, others) => {
+          const changed = begun.map((facts, at) => ({ ...facts, ...changes[at] }));
+          const later_ = others.map(([grafted, plants, taken], at) => ({
+            ...{ Batch: `L-${at}`, Variety: "Alba", Place: "Bay 1", "Grafted on": grafted },
+            ...{ "Grafts made": plants, "Take count day": later(grafted, 30), Takes: taken },
+          }));
+          for (const [name, range] of rangesOf([...PAST, ...changed, ...later_])) {
+            expect([name, range]).toEqual([name, plain.get(name)]);
+          }
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it("nor of batches taken from a lot later", () => {
+    const child = {
+      ...{ Batch: "C-1", "From lot": "B-1", Variety: "Alba", Place: "Bay 1" },
+      ...{ "Grafted on": later(THEN, 10), "Grafts made": 90 },
+    };
+    const batches = [...PAST, ...begun.map((facts) => ({ ...facts, ...done })), child];
+    expect(rangesOf(batches).get("B-1")).toEqual(plain.get("B-1"));
+  });
+
+  it("nor of plants that came from a lot by a line of a later day", () => {
+    const log = (lines: Cell[][]) => {
+      const records = reading([
+        ["Day", "Batch", "From lot", "Step", "Count"],
+        [later(THEN, -90), "B-1", "", "Sowing", 200],
+        [later(THEN, -20), "B-2", "B-1", "Grafting", ""],
+        ...lines,
+        [later(THEN, 92), "B-2", "", "Ready", ""],
+      ]);
+      return rowsByName(lookbackAnswer({ ...questionOf([]), records, daysBefore: DAYS_BEFORE }))[0];
+    };
+    const unknown = log([]);
+    expect(unknown).toMatchObject({ Batch: "B-2", Fewest: null, Most: null });
+    expect(log([[later(THEN, 30), "B-2", "B-1", "Split off", 50]])).toEqual(unknown);
+  });
+
+  it("nor of what older batches came to after that day", () => {
+    const slow = { Batch: "S-1", Variety: "Alba", Place: "Bay 1", "Grafts made": 100 };
+    const older = { ...slow, "Grafted on": later(THEN, -90) };
+    const withOlder = (facts: Facts) =>
+      rangesOf([...PAST, ...begun.map((one) => ({ ...one, ...done })), { ...older, ...facts }]);
+    const unknown = withOlder({});
+    for (const facts of [
+      { "Ready on": later(THEN, 1), "Ready plants": 1 },
+      { "Ready on": later(THEN, 100), "Ready plants": 100 },
+      { Closed: "yes" },
+      { Dispatched: 100 },
+    ]) {
+      for (const name of ["B-1", "B-2", "B-3", "B-4"]) {
+        expect([name, withOlder(facts).get(name)]).toEqual([name, unknown.get(name)]);
+      }
+    }
+  });
+
+  it("and looks no farther back than it is told", () => {
+    const batches = [...PAST, ...begun.map((facts) => ({ ...facts, ...done }))];
+    const known = (daysBefore: number) => {
+      const { listed } = look(batches, daysBefore);
+      return listed.map(({ Batch }) => Batch);
+    };
+    // Ready on day 110 of 120: known on the way up to 10 days before the as-of day.
+    expect(known(11)).toContain("B-1");
+    expect(known(10)).toEqual([]);
+    expect(day(AS_OF) - day(later(THEN, 110))).toBe(10);
+  });
+});

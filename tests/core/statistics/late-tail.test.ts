@@ -1,0 +1,80 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { learnedLength } from "../../../src/core/statistics/censored-lengths";
+import { withLateTail } from "../../../src/core/statistics/late-tail";
+import { longerThan, windowLength } from "../../../src/core/statistics/step-length";
+
+const PRIOR = windowLength({ from: 10, usual: 20, by: 40 });
+const added = (chances: ArrayLike<number>) => Array.from(chances).reduce((a, b) => a + b, 0);
+
+function learned(done: readonly number[], waiting: readonly number[] = []) {
+  const recorded = { done, waiting };
+  const length = learnedLength(PRIOR, 3, recorded);
+  return { length, tailed: withLateTail(length, recorded) };
+}
+
+describe("a late end drawn smooth", () => {
+  it("changes nothing where nothing was finished", () => {
+    const length = learnedLength(PRIOR, 3, { done: [], waiting: [30, 50] });
+    expect(withLateTail(length, { done: [], waiting: [30, 50] })).toBe(length);
+  });
+
+  it("keeps every day up to the fifth-last finished batch", () => {
+    const done = Array.from({ length: 30 }, (_, batch) => 15 + batch);
+    const { length, tailed } = learned(done);
+    const from = 15 + 25;
+    for (let day = 0; day <= from; day += 1) {
+      expect(tailed.mass[day - tailed.first] ?? 0).toBe(length.mass[day - length.first] ?? 0);
+    }
+    expect(added(tailed.mass)).toBeCloseTo(1, 9);
+  });
+
+  it("ends at one daily chance: batches ended over days spent late, the timetable's as one", () => {
+    const done = Array.from({ length: 30 }, (_, batch) => 15 + batch);
+    const waiting = [20, 60];
+    const { tailed } = learned(done, waiting);
+    const from = 40;
+    // Four ended 1, 2, 3, 4 days late, one still waits after 20; the timetable's mean is 15 days.
+    const priorMean = 1 / (1 - PRIOR.lateness);
+    const mean = (1 + 2 + 3 + 4 + 20 + priorMean) / (4 + 1);
+    expect(priorMean).toBeCloseTo(15, 9);
+    expect(tailed.lateness).toBeCloseTo(1 - 1 / mean, 12);
+    const tail = tailed.mass.slice(from + 1 - tailed.first);
+    const left = added(tail);
+    expect(tail[0]).toBeCloseTo(left / mean, 9);
+    for (let at = 0; at + 2 < Math.min(40, tail.length); at += 1) {
+      expect((tail[at + 1] as number) / (tail[at] as number)).toBeCloseTo(1 - 1 / mean, 9);
+    }
+  });
+
+  it("does not promise a late batch for the very day of the one that was later still", () => {
+    const done = [...Array.from({ length: 60 }, (_, batch) => 15 + (batch % 20)), 200];
+    const { length, tailed } = learned(done);
+    const waited = 150;
+    // Without the tail nearly all that is left stands on one day.
+    const alone = longerThan(length, waited);
+    expect(Math.max(...alone.mass)).toBeGreaterThan(0.5);
+    const smooth = longerThan(tailed, waited);
+    expect(smooth.first).toBe(waited + 1);
+    expect(Math.max(...smooth.mass)).toBeLessThan(0.1);
+    expect(smooth.mass.indexOf(Math.max(...smooth.mass))).toBe(0);
+  });
+
+  it("is a distribution whatever was recorded, in any order", () => {
+    const days = fc.array(fc.integer({ min: 0, max: 400 }), { maxLength: 15 });
+    fc.assert(
+      fc.property(days, days, (done, waiting) => {
+        const { tailed } = learned(done, waiting);
+        expect(added(tailed.mass)).toBeCloseTo(1, 8);
+        expect(tailed.mass.every((chance) => chance >= 0)).toBe(true);
+        expect(tailed.lateness >= 0 && tailed.lateness < 1).toBe(true);
+        const turned = learned([...done].reverse(), [...waiting].reverse()).tailed;
+        expect(turned.first).toBe(tailed.first);
+        turned.mass.forEach((chance, at) => {
+          expect(chance).toBeCloseTo(tailed.mass[at] as number, 12);
+        });
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
