@@ -1,5 +1,7 @@
 import { callFunction, type FunctionResult, registry } from "./functions/index";
-import { addMenu, openGuide } from "./workbook/menu";
+import { addMenu, openSidebar, refreshDueList, writeTicked } from "./workbook/menu";
+import { sidebarCall } from "./workbook/sidebar-call";
+import { recordOnEdit } from "./workbook/ticked-tasks";
 import { workbookHost } from "./workbook/workbook-host";
 
 /** Answers a custom function by its name; the stubs in the built file call it. */
@@ -9,4 +11,11 @@ export function answer(name: string, args: ArrayLike<unknown>): FunctionResult {
   return callFunction(entry, workbookHost(), Array.from(args));
 }
 
-export { addMenu as onOpen, openGuide as showGuide };
+export {
+  addMenu as onOpen,
+  openSidebar as showSidebar,
+  recordOnEdit as onEdit,
+  refreshDueList,
+  sidebarCall,
+  writeTicked,
+};

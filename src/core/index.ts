@@ -2,23 +2,30 @@
 
 // Answers and errors
 export type { Answer, AnswerColumn, AnswerValue, ColumnKind } from "./answer";
+// Capabilities: inputs to Answer
+export { balanceAnswer } from "./balance/balance-answer";
 // Cells and days
 export { type Cell, type DayCell, type Grid, gridOf, isBlank } from "./cells/cell";
 export { readCount } from "./cells/read-count";
 export { errorShown, isLoading } from "./cells/upstream";
-// Capabilities: inputs to Answer
-export { checkAnswer } from "./check/check-answer";
+export { checkAnswer, checkTroubles, tallySentence } from "./check/check-answer";
 export { type CivilDay, civilDay, daysLater, yearMonthDay } from "./dates/civil-day";
 export { isoDay, sentenceDay } from "./dates/day-text";
 export { type DayOrder, dayColumnReader } from "./dates/read-day-column";
 export { dayOfSerial, serialOfDay } from "./dates/serial";
-export { dueAnswer } from "./due/due-answer";
+export { calendarText } from "./due/calendar";
+export { dueAnswer, dueTasks, type Task } from "./due/due-answer";
+export { germinationAnswer } from "./germination/summary-answer";
 export { InputError, type InputErrorCode } from "./input-error";
+export { lookbackAnswer } from "./projection/lookback-answer";
+export { readyAnswer } from "./projection/ready-answer";
 export { stagesAnswer } from "./projection/stages-answer";
 export { stepsAnswer } from "./projection/steps-answer";
+export { choiceOf, columnChoices } from "./records/column-choices";
 // Tables
 export { type ReadingOptions, readRecords } from "./records/read-records";
 export type { Records } from "./records/records";
+export { LEAVE_ALONE } from "./records/target-names";
 export { summaryAnswer } from "./takes/summary-answer";
 export { MORE_TAKEN_THAN_GRAFTED, takeRange, takeRate } from "./takes/take-rate";
 export type { BuiltTimetable } from "./timetable/build-methods";

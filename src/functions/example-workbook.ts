@@ -34,5 +34,15 @@ export const exampleWorkbook: Readonly<Record<string, readonly (readonly (string
       ["A-03", "Amberlow", "Bay 1", "", "2026-09-01", 260, "", "", "", "", "", "", ""],
       ["B-03", "Brindlecap", "Bay 2", "", "2026-11-17", 300, "", "", "", "", "", "", ""],
     ],
+    Germination: [
+      ["Day", "Came up"],
+      [4, 0],
+      [5, 4],
+      [6, 17],
+      [7, 10],
+      [8, 7],
+      [9, 1],
+      [11, 1],
+    ],
     Settings: [["As-of day", "2026-11-25"]],
   };

@@ -1,8 +1,12 @@
+import { batchBalance } from "./batch-balance";
 import { batchCheck } from "./batch-check";
 import { batchDue } from "./batch-due";
+import { batchLookback } from "./batch-lookback";
+import { batchReady } from "./batch-ready";
 import { batchStages } from "./batch-stages";
 import { batchSteps } from "./batch-steps";
 import type { FunctionEntry } from "./entry";
+import { germinationSummary } from "./germination-summary";
 import { takeRange } from "./take-range";
 import { takeRate } from "./take-rate";
 import { takeSummary } from "./take-summary";
@@ -14,8 +18,12 @@ export const registry: readonly FunctionEntry[] = [
   batchStages,
   batchSteps,
   batchDue,
+  batchReady,
+  batchLookback,
+  batchBalance,
   batchCheck,
   takeRate,
   takeRange,
   takeSummary,
+  germinationSummary,
 ];

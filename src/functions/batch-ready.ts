@@ -1,0 +1,14 @@
+import { readyAnswer } from "../core";
+import type { FunctionEntry } from "./entry";
+import { AS_OF, COLUMNS, LEVEL, RECORDS, TIMETABLE } from "./parameters";
+import { projectionQuestion } from "./projection-question";
+
+export const batchReady: FunctionEntry = {
+  name: "BATCH_READY",
+  sentence: "How many plants will be ready, by month and variety and all together, as ranges.",
+  parameters: [RECORDS, TIMETABLE, AS_OF, LEVEL, COLUMNS],
+  answers:
+    "One row a month and variety, and All. Plants ready already stand in the month of the as-of day. Batches counts those whose likely day lies in the month.",
+  example: "=BATCH_READY(Records!A1:M7, , Settings!B1)",
+  run: (door, args) => door.out(readyAnswer(projectionQuestion(door, args))),
+};

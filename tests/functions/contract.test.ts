@@ -1,0 +1,123 @@
+import { describe, expect, it } from "vitest";
+import { registry } from "../../src/functions/registry";
+import { ask, askRows } from "../support/ask";
+
+const RECORDS = [
+  ["Batch", "Variety", "Grafted on", "Grafts made", "Takes"],
+  ["B1", "Alba", "2026-11-01", 100, 80],
+];
+const AS_OF = "2026-11-25";
+
+/** The functions of this stage as the contract writes them: arguments, then the answer's columns. */
+const CONTRACT = {
+  TIMETABLE: {
+    parameters: "[method]",
+    ask: [],
+    columns:
+      "Method · Step · After · From day · Usual day · By day · Counted · Kept of 100 · Per person-hour · Needs · Caution · Source",
+  },
+  BATCH_STAGES: {
+    parameters: "records, timetable, asOf, [level], [columns]",
+    ask: [RECORDS, "", AS_OF],
+    columns:
+      "Batch · Variety · Method · Place · Last step · Done on · Plants · Next step · Next from · Next likely · Next by · Ready from · Ready likely · Ready by · Fewest ready · Likely ready · Most ready · Remark",
+  },
+  BATCH_STEPS: {
+    parameters: "records, timetable, asOf, [level], [columns]",
+    ask: [RECORDS, "", AS_OF],
+    columns:
+      "Batch · Step · Recorded on · Recorded count · From · Likely · By · Fewest · Likely count · Most",
+  },
+  BATCH_DUE: {
+    parameters: "records, timetable, asOf, [daysAhead], [columns]",
+    ask: [RECORDS, "", AS_OF, 60],
+    columns:
+      "Do on · Task · Batch · Place · Plants · From · By · Status · Days late · Hours · Caution",
+  },
+  BATCH_READY: {
+    parameters: "records, timetable, asOf, [level], [columns]",
+    ask: [RECORDS, "", AS_OF],
+    columns: "Month · Variety · Batches · Fewest · Likely · Most",
+  },
+  BATCH_LOOKBACK: {
+    parameters: "records, timetable, asOf, daysBefore, [level], [columns]",
+    ask: [RECORDS, "", AS_OF, 10],
+    columns:
+      "Batch · Ready from · Ready by · Was ready · Fewest · Most · Were · Day held · Count held",
+  },
+  BATCH_BALANCE: {
+    parameters: "records, [columns]",
+    ask: [RECORDS],
+    columns:
+      "Batch · Started with · Culled · Given to batches · Dispatched · Should stand · Last counted · Counted on · Unexplained · Remark",
+  },
+  GERMINATION_SUMMARY: {
+    parameters: "days, counts, sown",
+    ask: [[[4], [7]], [[10], [30]], 50],
+    columns: "Measure · Value · Unit",
+  },
+  BATCH_CHECK: {
+    parameters: "records, [timetable], [asOf], [columns]",
+    ask: [RECORDS],
+    columns: "Row · Column · Found · Trouble · What happens · What to do",
+  },
+  TAKE_SUMMARY: {
+    parameters: "records, by, [level], [columns]",
+    ask: [RECORDS, "Variety"],
+    columns: "Variety · Batches · Grafted · Taken · Take rate · From · To · Batch spread · Remark",
+  },
+} as const;
+
+describe.each(Object.entries(CONTRACT))("%s", (name, { parameters, ask: args, columns }) => {
+  it("takes the arguments of the contract, the columns argument last where it reads records", () => {
+    const entry = registry.find((one) => one.name === name);
+    const said = entry?.parameters.map((one) => (one.optional ? `[${one.name}]` : one.name));
+    expect(said?.join(", ")).toBe(parameters);
+  });
+
+  it("answers with exactly the columns of the contract, as the first row", () => {
+    const [header, ...rows] = askRows(name, args);
+    expect(header?.join(" · ")).toBe(columns);
+    expect(rows.length).toBeGreaterThan(0);
+    for (const row of rows) {
+      expect(row).toHaveLength(columns.split(" · ").length);
+      expect(row.some((cell) => cell !== "")).toBe(true);
+    }
+  });
+});
+
+describe("TAKE_RATE and TAKE_RANGE", () => {
+  it("take the arguments of the contract and answer without a header", () => {
+    const said = (name: string) =>
+      registry
+        .find((one) => one.name === name)
+        ?.parameters.map((one) => (one.optional ? `[${one.name}]` : one.name))
+        .join(", ");
+    expect(said("TAKE_RATE")).toBe("taken, grafted");
+    expect(said("TAKE_RANGE")).toBe("taken, grafted, [level]");
+    expect(ask("TAKE_RATE", [80, 100])).toBe(0.8);
+    expect(askRows("TAKE_RANGE", [80, 100])).toEqual([[expect.any(Number), expect.any(Number)]]);
+  });
+});
+
+describe("the registry", () => {
+  it("holds the functions of this stage", () => {
+    expect(registry.map(({ name }) => name)).toEqual(
+      expect.arrayContaining([...Object.keys(CONTRACT), "TAKE_RATE", "TAKE_RANGE"]),
+    );
+    expect(new Set(registry.map(({ name }) => name)).size).toBe(registry.length);
+  });
+
+  it.each(registry)("says what $name does, in the words of one sentence", (entry) => {
+    // A name like a cell's (three letters and digits) or one that ends in "_" can't be called.
+    expect(entry.name).toMatch(/^[A-Z]+(_[A-Z]+)*$/);
+    for (const sentence of [entry.sentence, ...entry.parameters.map((one) => one.sentence)]) {
+      expect(sentence).toMatch(/^[A-Z].*\.$/);
+      // The formula helper drops line breaks and tags, and "*/" would end the comment.
+      expect(sentence).not.toMatch(/[\n<>]|\*\//);
+    }
+    expect(entry.example.startsWith(`=${entry.name}(`)).toBe(true);
+    const order = entry.parameters.map((one) => one.optional);
+    expect(order).toEqual([...order].sort());
+  });
+});

@@ -1,0 +1,105 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { ask, askRows } from "../support/ask";
+import { recordsTable } from "../support/nasty-tables";
+
+const AS_OF = "2026-11-25";
+const QUESTIONS: readonly (readonly [string, (records: unknown) => unknown[]])[] = [
+  ["BATCH_STAGES", (records) => [records, "", AS_OF]],
+  ["BATCH_STEPS", (records) => [records, "", AS_OF]],
+  ["BATCH_DUE", (records) => [records, "", AS_OF, 60]],
+  ["BATCH_READY", (records) => [records, "", AS_OF]],
+  ["BATCH_LOOKBACK", (records) => [records, "", AS_OF, 120]],
+  ["BATCH_BALANCE", (records) => [records]],
+  ["BATCH_CHECK", (records) => [records, "", AS_OF]],
+  ["TAKE_SUMMARY", (records) => [records, "Batch"]],
+];
+
+/** A table without cells that are still loading: those are refused at the first one that is met. */
+const table = recordsTable.map((rows) =>
+  rows.map((row) => row.map((cell) => (cell === "Loading..." ? "" : cell))),
+);
+
+/**
+ * The answer, or the sentence that refuses it. Troubles of one row may come in any order, and a row
+ * with two cells that read "Total" may be named by either.
+ */
+function answerOf(name: string, args: unknown[]): unknown {
+  try {
+    const rows = askRows(name, args);
+    if (name !== "BATCH_CHECK") return rows;
+    return rows
+      .map(([row, column, found, trouble, ...rest]) =>
+        String(trouble).startsWith("A row of sums")
+          ? JSON.stringify([row, trouble, ...rest])
+          : JSON.stringify([row, column, found, trouble, ...rest]),
+      )
+      .sort();
+  } catch (error) {
+    return String(error).replace(/they have: .*/s, "");
+  }
+}
+
+describe.each(QUESTIONS)("%s", (name, args) => {
+  it("answers alike whatever the order of the columns", () => {
+    const shuffled = table.chain((rows) => {
+      const width = Math.max(...rows.map((row) => row.length));
+      const places = Array.from({ length: width }, (_, place) => place);
+      return fc.shuffledSubarray(places, { minLength: width, maxLength: width }).map((order) => ({
+        rows,
+        turned: rows.map((row) => order.map((place) => row[place])),
+      }));
+    });
+    fc.assert(
+      fc.property(shuffled, ({ rows, turned }) => {
+        expect(answerOf(name, args(turned))).toEqual(answerOf(name, args(rows)));
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it("answers alike with blank rows below, however many", () => {
+    fc.assert(
+      fc.property(table, fc.integer({ min: 1, max: 400 }), (rows, more) => {
+        const longer = [...rows, ...Array.from({ length: more }, () => ["", "", null, undefined])];
+        const plain = answerOf(name, args(rows));
+        if (name === "BATCH_CHECK") {
+          const troubles = (answer: unknown) =>
+            (answer as string[]).filter((line) => !line.includes("rows in the range"));
+          expect(troubles(answerOf(name, args(longer)))).toEqual(troubles(plain));
+        } else expect(answerOf(name, args(longer))).toEqual(plain);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it("answers the same twice", () => {
+    fc.assert(
+      fc.property(table, (rows) => {
+        expect(answerOf(name, args(rows))).toEqual(answerOf(name, args(rows)));
+      }),
+      { numRuns: 20 },
+    );
+  });
+});
+
+describe("BATCH_CHECK", () => {
+  it("counts every row of the range once: used, left out, no batch, header, or blank", () => {
+    fc.assert(
+      fc.property(table, (rows) => {
+        const answer = ask("BATCH_CHECK", [rows, "", AS_OF]) as unknown[][];
+        const last = answer.at(-1) ?? [];
+        const numbers = String(last[4]).match(/\d+/g)?.map(Number) ?? [];
+        expect(last[3]).toBe(`${rows.length} rows in the range`);
+        expect(numbers.reduce((sum, count) => sum + count, 0)).toBe(rows.length);
+        const leftOut = answer.filter((row) => String(row[4]) === "The line is left out");
+        expect(leftOut).toHaveLength(numbers[1] as number);
+        const setAside = answer.filter(
+          (row) => String(row[4]) === "The row is not read as a batch",
+        );
+        expect(setAside).toHaveLength(numbers[2] as number);
+      }),
+      { numRuns: 100 },
+    );
+  });
+});

@@ -1,0 +1,156 @@
+import { describe, expect, it } from "vitest";
+import { ask, askRows } from "../support/ask";
+
+const printed = (rows: unknown[][]) =>
+  rows.map((row) => row.map((cell) => (typeof cell === "number" ? cell.toFixed(4) : cell)));
+
+describe("published values: Newcombe (1998), Statist. Med. 17:857-872, Table I, method 3", () => {
+  const CASES = [
+    [81, 263, "0.2553", "0.3662"],
+    [15, 148, "0.0624", "0.1605"],
+    [0, 20, "0.0000", "0.1611"],
+    [1, 29, "0.0061", "0.1718"],
+  ] as const;
+
+  it.each(CASES)("TAKE_RANGE(%i, %i) is %s to %s", (taken, grafted, low, high) => {
+    expect(printed(askRows("TAKE_RANGE", [taken, grafted]))).toEqual([[low, high]]);
+  });
+
+  it("TAKE_RANGE answers two columns of counts at once", () => {
+    const taken = CASES.map(([count]) => [count]);
+    const grafted = CASES.map(([, count]) => [count]);
+    expect(printed(askRows("TAKE_RANGE", [taken, grafted]))).toEqual(
+      CASES.map(([, , low, high]) => [low, high]),
+    );
+  });
+});
+
+describe("TAKE_RATE", () => {
+  it("answers one pair with one value, and blank where it is not counted yet", () => {
+    expect(ask("TAKE_RATE", [81, 263])).toBe(81 / 263);
+    expect(ask("TAKE_RATE", [[[81]], [[263]]])).toBe(81 / 263);
+    expect(ask("TAKE_RATE", ["", 263])).toBe("");
+    expect(ask("TAKE_RATE", [81, ""])).toBe("");
+    expect(ask("TAKE_RATE", [0, 0])).toBe("");
+    expect(ask("TAKE_RATE", [0, 20])).toBe(0);
+  });
+
+  it("answers each pair of two ranges in its own place, in a column, a row or a grid", () => {
+    expect(
+      ask("TAKE_RATE", [
+        [[8], [""], [0]],
+        [[10], [10], [10]],
+      ]),
+    ).toEqual([[0.8], [""], [0]]);
+    expect(ask("TAKE_RATE", [[[8, 5]], [[10, 10]]])).toEqual([[0.8, 0.5]]);
+    const grid = [
+      [1, 2],
+      [3, 4],
+    ];
+    expect(ask("TAKE_RATE", [grid, grid])).toEqual([
+      [1, 1],
+      [1, 1],
+    ]);
+  });
+
+  it("says in the list which pair can't be right, and goes on", () => {
+    expect(
+      ask("TAKE_RATE", [
+        [[11], ["many"], [5]],
+        [[10], [10], [10]],
+      ]),
+    ).toEqual([["more taken than grafted"], ["not a count"], [0.5]]);
+  });
+
+  it("leaves the row of two headers blank", () => {
+    expect(
+      ask("TAKE_RATE", [
+        [["Takes"], [5]],
+        [["Grafts made"], [10]],
+      ]),
+    ).toEqual([[""], [0.5]]);
+  });
+
+  // Blank would say "not counted yet" of a pair whose cells can't be read at all.
+  it("does not show a blank for a pair of cells that show errors", () => {
+    expect(
+      ask("TAKE_RATE", [
+        [["#N/A"], [5]],
+        [["#N/A"], [10]],
+      ]),
+    ).toEqual([["the cell shows #N/A"], [0.5]]);
+  });
+
+  it("says which cell shows an error, and refuses to answer while one is loading", () => {
+    expect(
+      ask("TAKE_RATE", [
+        [["#REF!"], [5]],
+        [[10], [10]],
+      ]),
+    ).toEqual([["the cell shows #REF!"], [0.5]]);
+    expect(
+      ask("TAKE_RATE", [
+        [[10], [5]],
+        [["#DIV/0! (of 10)"], [10]],
+      ]),
+    ).toEqual([["the cell shows #DIV/0!"], [0.5]]);
+    expect(() => ask("TAKE_RATE", ["#REF!", 10])).toThrow("TAKE_RATE: taken: the cell shows #REF!");
+    expect(() => ask("TAKE_RATE", ["Loading...", 10])).toThrow(/^TAKE_RATE: taken/);
+    expect(() =>
+      ask("TAKE_RATE", [
+        [["Loading..."], [5]],
+        [[10], [10]],
+      ]),
+    ).toThrow("TAKE_RATE: a cell is still loading");
+    expect(() =>
+      ask("TAKE_RANGE", [
+        [[5], [5]],
+        [[10], ["Loading..."]],
+      ]),
+    ).toThrow("TAKE_RANGE: a cell is still loading");
+  });
+
+  it.each([
+    [[[1, 2]], [[1], [2]], "found 1 by 2 and 2 by 1"],
+    [[[1], [2]], [[1], [2], [3]], "found 2 by 1 and 3 by 1"],
+    [1, [[1], [2]], "found 1 by 1 and 2 by 1"],
+  ])("refuses ranges of two sizes: %j and %j", (taken, grafted, found) => {
+    expect(() => ask("TAKE_RATE", [taken, grafted])).toThrow(
+      `TAKE_RATE: taken and grafted must be of one size; ${found}`,
+    );
+  });
+
+  it.each([
+    [5, 4, "TAKE_RATE: 5 taken of 4 grafted"],
+    ["many", 4, "TAKE_RATE: taken: not a number of plants"],
+    [1, -4, "TAKE_RATE: grafted: a number of plants can't be below 0"],
+    [1, true, "TAKE_RATE: grafted: a tick box, not a number of plants"],
+  ])("refuses the single pair %j and %j", (taken, grafted, sentence) => {
+    expect(() => ask("TAKE_RATE", [taken, grafted])).toThrow(new Error(sentence));
+  });
+});
+
+describe("TAKE_RANGE", () => {
+  it("is two blanks where it is not counted yet, and as wide in every row", () => {
+    expect(ask("TAKE_RANGE", ["", 20])).toEqual([["", ""]]);
+    const rows = askRows("TAKE_RANGE", [
+      [[5], [""], [11], ["x"]],
+      [[10], [10], [10], [10]],
+    ]);
+    expect(rows.map((row) => row.length)).toEqual([2, 2, 2, 2]);
+    expect(rows.slice(1)).toEqual([
+      ["", ""],
+      ["more taken than grafted", ""],
+      ["not a count", ""],
+    ]);
+  });
+
+  it("takes a level", () => {
+    const [[low, high]] = askRows("TAKE_RANGE", [50, 100, 0.5]) as [[number, number]];
+    const [[lower, higher]] = askRows("TAKE_RANGE", [50, 100]) as [[number, number]];
+    expect(lower < low && low < 0.5 && 0.5 < high && high < higher).toBe(true);
+    expect(() => ask("TAKE_RANGE", [50, 100, 3])).toThrow(
+      "TAKE_RANGE: level must lie between 0 and 1, such as 0.8 or 80%; found 3",
+    );
+  });
+});
