@@ -1,0 +1,85 @@
+import type { AheadBatch, AheadRow } from "../../workbook/sidebar-calls";
+import { counted, countText } from "../controls/count-words";
+import { dayText, monthText, windowText } from "../controls/day-words";
+import { element } from "../controls/element";
+import { longList } from "../controls/long-list";
+import { rangeTrack } from "../controls/range-track";
+import { userText } from "../controls/user-text";
+
+export interface MonthItemOptions {
+  readonly row: AheadRow;
+  /** What the full width stands for, plants. */
+  readonly most: number;
+  readonly batches: readonly AheadBatch[];
+  /** Whether the batches' varieties are to be told. */
+  readonly tellVariety: boolean;
+}
+
+/** A month's range as a button; pressed, it lists the batches behind it. */
+export function monthItem({ row, most, batches, tellVariety }: MonthItemOptions): HTMLElement {
+  const { fewest, likely } = row;
+  const range = [fewest, likely, row.most].map(countText).join(" – ");
+  const label = `${countText(fewest)} to ${countText(row.most)} plants, likely ${countText(likely)}`;
+  const button = element(
+    "button",
+    { type: "button", class: "drawn", "aria-expanded": "false" },
+    element(
+      "span",
+      { class: "drawn-words" },
+      element("span", {}, monthText(row.month)),
+      element("span", {}, range),
+    ),
+    rangeTrack({ from: fewest, likely, to: row.most, most, mark: "tick", label }),
+  );
+  const behind = element("div", { class: "behind", hidden: true });
+  button.addEventListener("click", () => {
+    const open = button.getAttribute("aria-expanded") !== "true";
+    button.setAttribute("aria-expanded", String(open));
+    behind.hidden = !open;
+    if (open && !behind.hasChildNodes()) behind.append(batchList(batches, tellVariety));
+  });
+  return element("div", {}, button, behind);
+}
+
+function batchList(batches: readonly AheadBatch[], tellVariety: boolean): Node {
+  if (batches.length === 0) {
+    return element(
+      "p",
+      {},
+      "No batch is likely in this month; those of other months may still fall into it.",
+    );
+  }
+  return element(
+    "div",
+    {},
+    element("p", {}, `${counted(batches.length, "batch", "batches")} likely in this month:`),
+    longList(batches, (batch) => batchWords(batch, tellVariety)),
+  );
+}
+
+function batchWords(batch: AheadBatch, tellVariety: boolean): HTMLElement {
+  const { readyFrom, readyLikely, readyBy, fewest, likely, most, variety, place } = batch;
+  const facts = [tellVariety ? variety : "", place].filter((fact) => fact !== "");
+  const days =
+    readyFrom === null || readyBy === null
+      ? "day not known"
+      : `${windowText(readyFrom, readyBy)}${readyLikely === null ? "" : `, likely ${dayText(readyLikely)}`}`;
+  const plants =
+    fewest === null || likely === null || most === null
+      ? "plants not counted"
+      : `${[fewest, likely, most].map(countText).join(" – ")} plants`;
+  return element(
+    "div",
+    { class: "batch" },
+    element("p", {}, element("strong", {}, userText(batch.batch))),
+    facts.length === 0
+      ? null
+      : element(
+          "p",
+          {},
+          ...facts.flatMap((fact, index) => [index === 0 ? "" : " · ", userText(fact)]),
+        ),
+    element("p", {}, days),
+    element("p", {}, plants),
+  );
+}

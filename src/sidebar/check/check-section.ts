@@ -1,0 +1,52 @@
+import type { CheckAnswer } from "../../workbook/sidebar-calls";
+import { countText } from "../controls/count-words";
+import { disclosure } from "../controls/disclosure";
+import { element } from "../controls/element";
+import { longList } from "../controls/long-list";
+import { wholeText } from "../controls/user-text";
+import { whileWorking } from "../controls/while-working";
+import type { Section, SidebarContext } from "../section";
+import { byCost } from "./costs";
+import { troubleItem } from "./trouble-item";
+
+/** With more troubles than this, only the costliest are unfolded. */
+const TROUBLES_UNFOLDED = 20;
+
+/** What could not be read or is hardly meant so; each leads to its cell. */
+export function checkSection(context: SidebarContext): Section {
+  const { call, status } = context;
+  const body = element("div");
+  const again = element("button", { type: "button", class: "plain" }, "Read again");
+  const load = () =>
+    whileWorking({
+      status,
+      doing: "Checking the records",
+      controls: [again],
+      work: async () => show(await call("sidebarCheck", null)),
+    });
+  const show = ({ rows, tally }: CheckAnswer) => {
+    const groups = byCost(rows).map((group, index) =>
+      disclosure({
+        kind: "group",
+        open: index === 0 || rows.length <= TROUBLES_UNFOLDED,
+        summary: element(
+          "h3",
+          {},
+          `${group.title} `,
+          element("span", { class: "tally" }, countText(group.rows.length)),
+        ),
+        content: () => longList(group.rows, (row) => troubleItem(context, row)),
+      }),
+    );
+    body.replaceChildren(
+      element("div", {}, wholeText(tally)),
+      rows.length === 0
+        ? element("p", {}, "No trouble found.")
+        : element("p", {}, "Press a place to select its cell in the sheet."),
+      ...groups,
+    );
+  };
+  again.addEventListener("click", () => void load());
+  const heading = element("h2", {}, "Troubles in the records");
+  return { element: element("section", {}, heading, body, again), load };
+}

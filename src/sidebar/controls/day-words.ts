@@ -1,0 +1,44 @@
+const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+
+interface DayParts {
+  readonly year: string;
+  readonly month: string;
+  readonly day: string;
+}
+
+/** ISO 8601 text in parts; null for anything else, which is then shown as it is. */
+function partsOf(iso: string): DayParts | null {
+  const [, year, monthNumber, day] = /^(\d{4})-(\d\d)-(\d\d)$/.exec(iso) ?? [];
+  const month = MONTHS[Number(monthNumber) - 1];
+  if (year === undefined || month === undefined || day === undefined) return null;
+  return { year, month, day: String(Number(day)) };
+}
+
+/** @example dayText("2026-11-05") // "5 Nov 2026" */
+export function dayText(iso: string): string {
+  const parts = partsOf(iso);
+  return parts === null ? iso : `${parts.day} ${parts.month} ${parts.year}`;
+}
+
+/**
+ * The days of a window without saying twice what both share.
+ *
+ * @example windowText("2026-11-10", "2026-11-16") // "10 – 16 Nov 2026"
+ */
+export function windowText(from: string, by: string): string {
+  const first = partsOf(from);
+  const last = partsOf(by);
+  if (first === null || last === null || from === by) {
+    return from === by ? dayText(from) : `${dayText(from)} – ${dayText(by)}`;
+  }
+  if (first.year !== last.year) return `${dayText(from)} – ${dayText(by)}`;
+  if (first.month !== last.month) return `${first.day} ${first.month} – ${dayText(by)}`;
+  return `${first.day} – ${dayText(by)}`;
+}
+
+/** @example monthText("2026-11") // "Nov 2026" */
+export function monthText(iso: string): string {
+  const [, year, monthNumber] = /^(\d{4})-(\d\d)$/.exec(iso) ?? [];
+  const month = MONTHS[Number(monthNumber) - 1];
+  return year === undefined || month === undefined ? iso : `${month} ${year}`;
+}

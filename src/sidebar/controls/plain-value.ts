@@ -1,0 +1,12 @@
+import type { PlainValue } from "../../workbook/sidebar-calls";
+import { dayText } from "./day-words";
+import { element } from "./element";
+import { wholeText } from "./user-text";
+
+/** A cell's value in words: a blank cell is named, a day is said as a day. */
+export function plainValue(value: PlainValue): HTMLElement {
+  if (value === null || value === "") return element("span", { class: "quiet" }, "blank");
+  if (typeof value === "boolean") return element("span", {}, value ? "yes" : "no");
+  if (typeof value === "number") return element("span", {}, String(value));
+  return wholeText(dayText(value));
+}

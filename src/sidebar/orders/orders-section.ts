@@ -1,0 +1,19 @@
+import { element } from "../controls/element";
+import type { Section } from "../section";
+
+/** Says what is to come, and no more. */
+export function ordersSection(): Section {
+  const section = element(
+    "section",
+    {},
+    element("h2", {}, "Orders"),
+    element(
+      "p",
+      {},
+      "Whether each open order can be filled in time is not worked out yet; it will be shown here, from a tab such as ",
+      element("strong", {}, "Orders"),
+      " in the blank template (Order, Customer, Variety, Wanted, By, Delivered, Closed), which you can fill in already.",
+    ),
+  );
+  return { element: section, load: async () => {} };
+}

@@ -1,0 +1,59 @@
+import type { AnswerOf, CallResult, RequestOf, SidebarCallName } from "../workbook/sidebar-calls";
+
+/** `google.script.run`: every function of the script under its name, and two builders. */
+export interface ScriptRunner {
+  withSuccessHandler(handler: (result: unknown) => void): ScriptRunner;
+  withFailureHandler(handler: (error: unknown) => void): ScriptRunner;
+  readonly [name: string]: unknown;
+}
+
+/** Asks the script. Rejects with a sentence for the person, never resolves without an answer. */
+export type Call = <Name extends SidebarCallName>(
+  name: Name,
+  request: RequestOf<Name>,
+) => Promise<AnswerOf<Name>>;
+
+const NO_ANSWER =
+  "The script gave no answer. Try again; if it stays so, close this page and open it again from the menu.";
+
+/** The runner as a function that returns promises and knows what each call is asked and answers. */
+export function scriptCall(runner: ScriptRunner): Call {
+  return (name, request) =>
+    new Promise((resolve, reject) => {
+      const run = runner
+        .withSuccessHandler((result) => {
+          try {
+            resolve(unwrapped<AnswerOf<typeof name>>(result));
+          } catch (error) {
+            reject(error);
+          }
+        })
+        .withFailureHandler((error) => reject(new Error(failureSentence(error))));
+      const ask = run[name];
+      if (typeof ask !== "function") {
+        reject(new Error(`The script has no ${name}. Build and push it again, then reload.`));
+      } else if (request === null) ask.call(run);
+      else ask.call(run, request);
+    });
+}
+
+/** The data of a result. Null comes where a value can't pass to the page: that is a failure too. */
+export function unwrapped<Answer>(result: unknown): Answer {
+  if (typeof result !== "object" || result === null) throw new Error(NO_ANSWER);
+  const envelope = result as CallResult<Answer>;
+  if (!envelope.ok) throw new Error(envelope.error || NO_ANSWER);
+  if (envelope.data === null || envelope.data === undefined) throw new Error(NO_ANSWER);
+  return envelope.data;
+}
+
+/** What a failure of the way to the script says, with what to do where the cause is known. */
+export function failureSentence(error: unknown): string {
+  const message =
+    typeof error === "object" && error !== null && "message" in error ? error.message : error;
+  if (typeof message !== "string" || message === "") return NO_ANSWER;
+  // Seen where a browser is signed in with several accounts at once.
+  if (message.includes("PERMISSION_DENIED")) {
+    return `${message} If this browser is signed in with several accounts, sign out of all but the one that owns the workbook, then open this page again.`;
+  }
+  return message;
+}

@@ -1,0 +1,28 @@
+import type { OpenAnswer, SetUpState } from "../workbook/sidebar-calls";
+import type { StatusLine } from "./controls/status-line";
+import type { Call } from "./script-call";
+
+export type SectionKey = "today" | "ahead" | "takes" | "orders" | "check" | "set-up";
+
+/** What every section is given. */
+export interface SidebarContext {
+  readonly call: Call;
+  readonly status: StatusLine;
+  /** What the script said when the page opened; null until it did. */
+  opened(): OpenAnswer | null;
+  /** Asks once more, after the workbook was set up. */
+  reopen(): Promise<OpenAnswer>;
+  /** Leads to a section. */
+  go(key: SectionKey): void;
+}
+
+export interface Section {
+  readonly element: HTMLElement;
+  /** Reads anew what the section shows. */
+  load(): Promise<void>;
+}
+
+/** How the workbook is set up; null where it is not yet. */
+export function setUpOf(context: SidebarContext): SetUpState | null {
+  return context.opened()?.setUp ?? null;
+}

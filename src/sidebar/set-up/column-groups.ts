@@ -1,0 +1,48 @@
+import type { ColumnGuess } from "../../workbook/sidebar-calls";
+
+/** Columns that want the same of the person. */
+export interface ColumnGroup {
+  readonly title: string;
+  readonly columns: readonly ColumnGuess[];
+  readonly open: boolean;
+}
+
+/** So few columns are all shown at once. */
+const ALL_SHOWN = 8;
+
+/** Those to look at first, then those left alone, which may be missed, then those that are sure. */
+export function columnGroups(columns: readonly ColumnGuess[]): readonly ColumnGroup[] {
+  const of = (...kinds: readonly ColumnGuess["sure"][]) =>
+    columns.filter(({ sure }) => kinds.includes(sure));
+  const few = columns.length <= ALL_SHOWN;
+  return [
+    { title: "Please look", columns: of("guessed", "likely"), open: true },
+    { title: "Left alone", columns: of("not used"), open: few },
+    { title: "Sure", columns: of("told", "sure"), open: few },
+  ].filter((group) => group.columns.length > 0);
+}
+
+/** How sure the reading is, in words. */
+export const SURE_WORDS: Readonly<Record<ColumnGuess["sure"], string>> = {
+  told: "as you told it",
+  sure: "sure",
+  likely: "likely",
+  guessed: "a guess, please look",
+  "not used": "left alone",
+};
+
+/** What more than one column is read as, each with the headers. */
+export function readTwice(
+  readings: readonly { readonly header: string; readonly readAs: string | null }[],
+): readonly { readonly readAs: string; readonly headers: readonly string[] }[] {
+  const headersOf = new Map<string, string[]>();
+  for (const { header, readAs } of readings) {
+    if (readAs === null) continue;
+    const headers = headersOf.get(readAs) ?? [];
+    headersOf.set(readAs, headers);
+    headers.push(header);
+  }
+  return [...headersOf]
+    .filter(([, headers]) => headers.length > 1)
+    .map(([readAs, headers]) => ({ readAs, headers }));
+}

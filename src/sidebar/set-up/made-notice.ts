@@ -1,0 +1,26 @@
+import type { SetUpAnswer } from "../../workbook/sidebar-calls";
+import { element } from "../controls/element";
+import { userText } from "../controls/user-text";
+
+/** Which tabs were made, which stayed, and the way on. */
+export function madeNotice({ made, kept }: SetUpAnswer, onToday: () => void): HTMLElement {
+  const today = element("button", { type: "button", class: "main" }, "Go to Today");
+  today.addEventListener("click", onToday);
+  return element(
+    "div",
+    { class: "written", role: "group", "aria-label": "Tabs made", tabindex: -1 },
+    tabNames("Made", made),
+    tabNames("Kept as they were", kept),
+    today,
+  );
+}
+
+function tabNames(title: string, names: readonly string[]): HTMLElement | null {
+  if (names.length === 0) return null;
+  return element(
+    "div",
+    {},
+    element("p", {}, element("strong", {}, `${title}:`)),
+    element("ul", { class: "cells" }, ...names.map((name) => element("li", {}, userText(name)))),
+  );
+}

@@ -1,0 +1,127 @@
+import type { OpenAnswer } from "../../workbook/sidebar-calls";
+import { actionButton } from "../controls/action-button";
+import { choice } from "../controls/choice";
+import { counted } from "../controls/count-words";
+import { dayText } from "../controls/day-words";
+import { element } from "../controls/element";
+import { field } from "../controls/field";
+import { shortened } from "../controls/shortened";
+import { userText } from "../controls/user-text";
+import { whileWorking } from "../controls/while-working";
+import type { Section, SidebarContext } from "../section";
+import { type ColumnsForm, columnsForm } from "./columns-form";
+import { madeNotice } from "./made-notice";
+import { type MethodChoice, methodChoice } from "./method-choice";
+
+/** Which tab holds the records, how its columns are read, which methods: then the tabs are made. */
+export function setUpSection(context: SidebarContext): Section {
+  const { call, status } = context;
+  const head = element("div");
+  const fields = element("fieldset", { class: "bare" });
+  const columns = element("div");
+  const result = element("div");
+  let form: ColumnsForm | null = null;
+  let methods: MethodChoice = methodChoice([]);
+  let tab = "";
+
+  const readColumns = () =>
+    whileWorking({
+      status,
+      doing: "Reading the columns",
+      controls: [fields],
+      work: async () => {
+        form = null;
+        columns.replaceChildren();
+        result.replaceChildren();
+        form = columnsForm(await call("sidebarColumns", { tab }));
+        columns.replaceChildren(form.element, methods.element, make);
+      },
+    });
+  const show = (opened: OpenAnswer) => {
+    head.replaceChildren(...openingWords(opened));
+    methods = methodChoice(opened.methods);
+    const tabs = tabsOf(opened);
+    if (!tabs.some(({ value }) => value === tab)) tab = tabs[0]?.value ?? "";
+    const select = choice(tabs, tab);
+    select.addEventListener("change", () => {
+      tab = select.value;
+      void readColumns();
+    });
+    fields.replaceChildren(...(tabs.length === 0 ? [] : [field("Tab with your records", select)]));
+    fields.append(again);
+    columns.replaceChildren();
+  };
+  const make = actionButton({
+    label: "Make the tabs",
+    kind: "main",
+    status,
+    doing: "Making the tabs",
+    work: async () => {
+      const chosen = methods.chosen();
+      if (form === null) return;
+      if (methods.element.querySelector("input") !== null && chosen.length === 0) {
+        throw new Error("Tick at least one method: its steps make the timetable.");
+      }
+      const answer = await call("sidebarSetUp", { tab, columns: form.changes(), methods: chosen });
+      const notice = madeNotice(answer, () => context.go("today"));
+      result.replaceChildren(notice);
+      notice.focus();
+      head.replaceChildren(...openingWords(await context.reopen()));
+      status.say("The tabs are made.");
+    },
+  });
+  const again = element("button", { type: "button", class: "plain" }, "Read again");
+  again.addEventListener("click", () => {
+    void whileWorking({
+      status,
+      doing: "Reading the workbook",
+      controls: [again],
+      work: async () => show(await context.reopen()),
+    }).then(() => (tab === "" ? undefined : readColumns()));
+  });
+
+  /** Once only: what the person has corrected and not yet used must not be lost by looking away. */
+  const load = async () => {
+    const opened = context.opened();
+    if (form !== null || opened === null) return;
+    show(opened);
+    if (tab !== "") await readColumns();
+  };
+  const heading = element("h2", {}, "Set up");
+  return { element: element("section", {}, heading, head, fields, columns, result), load };
+}
+
+function openingWords({ setUp, zoneWarning, candidates }: OpenAnswer): HTMLElement[] {
+  const words =
+    setUp === null
+      ? element("p", {}, "Not set up yet. Your own table stays as it is; tabs are added beside it.")
+      : element(
+          "p",
+          {},
+          "Set up: the records are in ",
+          userText(setUp.recordsTab),
+          `, the as-of day is ${dayText(setUp.asOf)}. Made again, the tabs are renewed.`,
+        );
+  const found =
+    candidates.length > 0
+      ? null
+      : element(
+          "p",
+          { class: "note" },
+          "No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, put one batch in each row below, and read again.",
+        );
+  const zones =
+    zoneWarning === null ? null : element("p", { class: "note" }, shortened(zoneWarning, 400));
+  return [words, found, zones].filter((one) => one !== null);
+}
+
+/** The tab in use first, then the others as they come. */
+function tabsOf({ candidates, setUp }: OpenAnswer): { value: string; label: string }[] {
+  const inUse = candidates.filter(({ tab }) => tab === setUp?.recordsTab);
+  return [...inUse, ...candidates.filter((one) => !inUse.includes(one))].map(
+    ({ tab, batches }) => ({
+      value: tab,
+      label: `${shortened(tab, 40)} (${counted(batches, "batch", "batches")})`,
+    }),
+  );
+}

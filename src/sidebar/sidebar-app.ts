@@ -1,0 +1,89 @@
+import type { OpenAnswer } from "../workbook/sidebar-calls";
+import { aheadSection } from "./ahead/ahead-section";
+import { checkSection } from "./check/check-section";
+import { actionButton } from "./controls/action-button";
+import { element } from "./controls/element";
+import { statusLine } from "./controls/status-line";
+import { tabList } from "./controls/tab-list";
+import { needsSetUp } from "./needs-set-up";
+import { ordersSection } from "./orders/orders-section";
+import type { Call } from "./script-call";
+import type { Section, SectionKey, SidebarContext } from "./section";
+import { setUpSection } from "./set-up/set-up-section";
+import { takesSection } from "./takes/takes-section";
+import { todaySection } from "./today/today-section";
+
+interface Entry {
+  readonly key: SectionKey;
+  readonly title: string;
+  readonly section: Section;
+}
+
+export interface SidebarApp {
+  readonly sections: HTMLElement;
+  readonly status: HTMLElement;
+  /** Asks the script what it is bound to, and opens the section that fits. */
+  open(): Promise<void>;
+}
+
+/** The page's six sections, of which one is shown, and the line that tells what happens. */
+export function sidebarApp(call: Call): SidebarApp {
+  const status = statusLine();
+  let opened: OpenAnswer | null = null;
+  const context: SidebarContext = {
+    call,
+    status,
+    opened: () => opened,
+    reopen: async () => {
+      opened = await call("sidebarOpen", null);
+      return opened;
+    },
+    go: (key) => {
+      choose(key);
+      document.getElementById(`tab-${key}`)?.focus();
+    },
+  };
+  const needing = (section: Section) => needsSetUp(context, section);
+  const entries: readonly Entry[] = [
+    { key: "today", title: "Today", section: needing(todaySection(context)) },
+    { key: "ahead", title: "Ahead", section: needing(aheadSection(context)) },
+    { key: "takes", title: "Takes", section: needing(takesSection(context)) },
+    { key: "orders", title: "Orders", section: ordersSection() },
+    { key: "check", title: "Check", section: needing(checkSection(context)) },
+    { key: "set-up", title: "Set up", section: setUpSection(context) },
+  ];
+  const panels = entries.map(({ section }) => element("div", {}, section.element));
+  const tabs = tabList(
+    "Sections",
+    entries.map(({ key, title }, index) => ({ key, title, panel: panels[index] as HTMLElement })),
+    (key) => choose(key),
+  );
+  const choose = (key: string) => {
+    tabs.show(key);
+    void entries.find((entry) => entry.key === key)?.section.load();
+  };
+  const start = element("div", { class: "start" });
+  const sections = element("div", {}, start);
+
+  const open = async () => {
+    const end = status.working("Reading the workbook");
+    try {
+      const { setUp } = await context.reopen();
+      sections.replaceChildren(tabs.element, ...panels);
+      choose(setUp === null ? "set-up" : "today");
+    } catch (error) {
+      start.replaceChildren(tryAgain);
+      status.fail(error instanceof Error ? error.message : String(error));
+    } finally {
+      end();
+    }
+  };
+  const tryAgain = actionButton({
+    label: "Try again",
+    kind: "main",
+    status,
+    doing: "Reading the workbook",
+    work: open,
+  });
+  return { sections, status: status.element, open };
+}

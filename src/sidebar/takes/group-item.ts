@@ -1,0 +1,37 @@
+import type { TakesRow } from "../../workbook/sidebar-calls";
+import { counted, countText, percentText } from "../controls/count-words";
+import { element } from "../controls/element";
+import { rangeTrack } from "../controls/range-track";
+import { userText, wholeText } from "../controls/user-text";
+
+/** A group's take rate as a dot on its range, with the counts that it comes from. */
+export function groupItem(row: TakesRow): HTMLElement {
+  const { group, rate, from, to, remark } = row;
+  return element(
+    "div",
+    { class: "drawn" },
+    element(
+      "p",
+      { class: "drawn-words" },
+      userText(group),
+      element("span", {}, rate === null ? "not counted yet" : percentText(rate)),
+    ),
+    rate === null || from === null || to === null
+      ? null
+      : rangeTrack({ from, likely: rate, to, most: 1, mark: "dot", label: rangeWords(row) }),
+    row.batches === 0 ? null : element("p", { class: "quiet" }, countWords(row)),
+    remark === null ? null : element("div", { class: "note" }, wholeText(remark)),
+  );
+}
+
+/** @example rangeWords(row) // "78 %, range 69 % to 85 %" */
+export function rangeWords({ rate, from, to }: TakesRow): string {
+  if (rate === null) return "not counted yet";
+  if (from === null || to === null) return percentText(rate);
+  return `${percentText(rate)}, range ${percentText(from)} to ${percentText(to)}`;
+}
+
+/** @example countWords(row) // "251 taken of 320 grafted, 2 batches" */
+export function countWords({ taken, grafted, batches }: TakesRow): string {
+  return `${countText(taken)} taken of ${countText(grafted)} grafted, ${counted(batches, "batch", "batches")}`;
+}

@@ -1,0 +1,86 @@
+import type { TakesAnswer, TakesRow } from "../../workbook/sidebar-calls";
+import { choice } from "../controls/choice";
+import { countText, percentText } from "../controls/count-words";
+import { disclosure } from "../controls/disclosure";
+import { element } from "../controls/element";
+import { field } from "../controls/field";
+import { longList } from "../controls/long-list";
+import { numberTable } from "../controls/number-table";
+import { scaleLine } from "../controls/scale-line";
+import { shortened } from "../controls/shortened";
+import { whileWorking } from "../controls/while-working";
+import type { Section, SidebarContext } from "../section";
+import { groupItem } from "./group-item";
+
+/** Asked for before the script has said what it offers. */
+const FIRST = "Variety";
+
+/** Take rates by any column, as a dot on its range, with counts. */
+export function takesSection({ call, status }: SidebarContext): Section {
+  const fields = element("fieldset", { class: "bare" });
+  const body = element("div");
+  let by = FIRST;
+
+  const load = () =>
+    whileWorking({
+      status,
+      doing: "Counting takes",
+      controls: [fields],
+      work: async () => show(await call("sidebarTakes", { by })),
+    });
+  const show = (answer: TakesAnswer) => {
+    by = answer.by;
+    const columns = answer.columns.includes(by) ? answer.columns : [by, ...answer.columns];
+    const select = choice(
+      columns.map((column) => ({ value: column, label: column })),
+      by,
+    );
+    select.addEventListener("change", () => {
+      by = select.value;
+      void load().then(() => fields.querySelector("select")?.focus());
+    });
+    fields.replaceChildren(field("By", select), again);
+    body.replaceChildren(...drawn(answer));
+  };
+  const again = element("button", { type: "button", class: "plain" }, "Read again");
+  again.addEventListener("click", () => void load());
+  fields.append(again);
+  const heading = element("h2", {}, "Grafts that took");
+  return { element: element("section", {}, heading, fields, body), load };
+}
+
+function drawn({ rows, by }: TakesAnswer): Node[] {
+  if (rows.length === 0) {
+    return [element("p", {}, "No batch with grafts made stands in the records yet.")];
+  }
+  const spread = rows.map((row) => row.spread).find((one) => one !== null) ?? null;
+  return [
+    element("p", {}, `The dot is the take rate, the bar its range.${spreadWords(spread)}`),
+    element(
+      "div",
+      { role: "group", "aria-label": `Take rates by ${shortened(by)}` },
+      scaleLine("0 %", "100 %"),
+      longList(rows, groupItem),
+    ),
+    disclosure({ summary: "The same as a table", content: () => takesTable(rows, by) }),
+  ];
+}
+
+/** Said only where batches differ more than by chance, which is when the ranges were widened. */
+function spreadWords(spread: number | null): string {
+  if (spread === null || spread <= 1) return "";
+  return ` Batches of one group differ more than by chance alone (batch spread ${Math.round(spread * 10) / 10}, where 1 is chance alone), so the ranges are wider.`;
+}
+
+function takesTable(rows: readonly TakesRow[], by: string): HTMLElement {
+  const share = (value: number | null) => (value === null ? "" : percentText(value));
+  return numberTable({
+    title: `Take rates by ${shortened(by)}`,
+    headers: [shortened(by, 40), "Batches", "Grafted", "Taken", "Rate", "From", "To"],
+    rows: rows.map(({ group, batches, grafted, taken, rate, from, to }) => [
+      group,
+      ...[batches, grafted, taken].map(countText),
+      ...[rate, from, to].map(share),
+    ]),
+  });
+}

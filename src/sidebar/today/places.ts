@@ -1,0 +1,42 @@
+import type { DueTask } from "../../workbook/sidebar-calls";
+import { countText } from "../controls/count-words";
+
+/** What is to be done at one place. */
+export interface PlaceTasks {
+  /** Empty where the records name none. */
+  readonly place: string;
+  /** Late, then due, then coming; soonest first in each. */
+  readonly tasks: readonly DueTask[];
+}
+
+export const STATUSES = ["late", "due", "coming"] as const;
+
+/** Tasks by place, in the order in which names are counted ("Bay 2" before "Bay 10"). */
+export function byPlace(tasks: readonly DueTask[]): readonly PlaceTasks[] {
+  const places = new Map<string, DueTask[]>();
+  for (const task of tasks) {
+    const there = places.get(task.place) ?? [];
+    places.set(task.place, there);
+    there.push(task);
+  }
+  const order = new Intl.Collator("en", { numeric: true });
+  return [...places]
+    .sort(([a], [b]) => Number(a === "") - Number(b === "") || order.compare(a, b))
+    .map(([place, there]) => ({
+      place,
+      tasks: STATUSES.flatMap((status) => there.filter((task) => task.status === status)),
+    }));
+}
+
+/** @example statusTally(tasks) // "2 late, 1 coming" */
+export function statusTally(tasks: readonly DueTask[]): string {
+  return STATUSES.map((status) => ({
+    status,
+    count: tasks.filter((task) => task.status === status).length,
+  }))
+    .filter(({ count }) => count > 0)
+    .map(({ status, count }) => `${countText(count)} ${status}`)
+    .join(", ");
+}
+
+export const NO_PLACE = "No place named";

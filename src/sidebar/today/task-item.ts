@@ -1,0 +1,108 @@
+import type { DueTask } from "../../workbook/sidebar-calls";
+import { windowText } from "../controls/day-words";
+import { disclosure } from "../controls/disclosure";
+import { element } from "../controls/element";
+import { isolated } from "../controls/shortened";
+import { userText, wholeText } from "../controls/user-text";
+import type { SidebarContext } from "../section";
+import { askedList } from "./asked-list";
+import { type DoneEntry, doneForm } from "./done-form";
+import { hoursWords, plantsWords, statusWords } from "./task-words";
+import { writtenNotice } from "./written-notice";
+
+export interface TaskItemOptions {
+  readonly context: SidebarContext;
+  readonly task: DueTask;
+  readonly asOf: string;
+  /** Who did the task before: most often the same person. */
+  readonly lastWho: () => string;
+  readonly onWritten: (notice: HTMLElement, who: string) => void;
+}
+
+/** A task with its facts, and all that leads to its being marked done. */
+export function taskItem(options: TaskItemOptions): HTMLElement {
+  const { task } = options;
+  const status = element("span", { class: `mark ${task.status}` }, statusWords(task));
+  const hours = hoursWords(task);
+  const facts = [plantsWords(task), hours].filter((fact) => fact !== null).join(" · ");
+  return element(
+    "article",
+    { class: "task" },
+    element("h4", {}, userText(task.task), " · ", userText(task.batch)),
+    element("p", {}, status, ` ${windowText(task.from, task.by)}`),
+    element("p", {}, facts),
+    task.caution === ""
+      ? null
+      : disclosure({ summary: "Caution", content: () => wholeText(task.caution) }),
+    task.dayHeader === null
+      ? element("p", { class: "quiet" }, "A reminder: the records have no column for this step.")
+      : markDone(options, status),
+  );
+}
+
+/** The place under a task that holds in turn the button, the form, the questions, the notice. */
+function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
+  const { context, task, asOf, lastWho, onWritten } = options;
+  const place = element("div", { class: "mark-done" });
+  const what = `${task.task}, ${task.batch}`;
+  const label = `Mark done: ${isolated(task.task)}, ${isolated(task.batch)}`;
+  const open = element(
+    "button",
+    { type: "button", class: "plain", "aria-label": label },
+    "Mark done",
+  );
+  let form: HTMLFormElement | null = null;
+
+  const showButton = () => {
+    place.replaceChildren(open);
+    open.focus();
+  };
+  /** @param sure the questions that were asked and answered already */
+  const record = async (entry: DoneEntry, sure: readonly string[]): Promise<void> => {
+    const request = { batch: task.batch, task: task.task, ...entry, sure };
+    const answer = await context.call("sidebarRecord", request);
+    if (answer.written.length === 0 && answer.asked.length === 0) {
+      throw new Error("Nothing was written. Read the list again: the row may have changed.");
+    }
+    if (answer.written.length === 0) {
+      const asked = askedList({
+        questions: answer.asked,
+        status: context.status,
+        onAnyway: () => record(entry, [...sure, ...answer.asked.map(({ question }) => question)]),
+        onLeave: () => {
+          showButton();
+          context.status.say("Nothing was written.");
+        },
+      });
+      place.replaceChildren(asked);
+      asked.focus();
+      return;
+    }
+    form = null;
+    const before = mark.textContent;
+    mark.textContent = "Done";
+    const onTakenBack = () => {
+      mark.textContent = before;
+      if (place.isConnected) place.append(open);
+    };
+    const notice = writtenNotice({ context, what, answer, onTakenBack });
+    place.replaceChildren(notice);
+    notice.focus();
+    context.status.say("Written to the records.");
+    onWritten(notice, entry.who);
+  };
+  open.addEventListener("click", () => {
+    form ??= doneForm({
+      task,
+      day: asOf,
+      who: lastWho(),
+      status: context.status,
+      onSave: (entry) => record(entry, []),
+      onCancel: showButton,
+    });
+    place.replaceChildren(form);
+    form.querySelector("input")?.focus();
+  });
+  place.append(open);
+  return place;
+}

@@ -1,0 +1,117 @@
+import type { DueTask, TodayAnswer } from "../../workbook/sidebar-calls";
+import { actionButton } from "../controls/action-button";
+import { counted } from "../controls/count-words";
+import { dayText } from "../controls/day-words";
+import { disclosure } from "../controls/disclosure";
+import { element } from "../controls/element";
+import { field } from "../controls/field";
+import { wholeText } from "../controls/user-text";
+import { whileWorking } from "../controls/while-working";
+import { type Section, type SidebarContext, setUpOf } from "../section";
+import { placeGroup } from "./place-group";
+import { byPlace, statusTally } from "./places";
+import { printElement } from "./print-element";
+import { roundSheet } from "./round-sheet";
+import { saveFile } from "./save-file";
+import { taskItem } from "./task-item";
+
+/** With more tasks than this the places are folded: the person chooses where to look. */
+const TASKS_UNFOLDED = 30;
+const USUAL_DAYS_AHEAD = 7;
+
+/** What is late, due and coming, by place; marking done, the round sheet and the calendar file. */
+export function todaySection(context: SidebarContext): Section {
+  const { call, status } = context;
+  const daysAhead = element("input", { type: "number", min: 0, max: 730, step: 1, required: true });
+  const controls = element("fieldset", { class: "bare" });
+  const head = element("div");
+  const earlier = element("div");
+  const list = element("div");
+  let answer: TodayAnswer | null = null;
+  let lastWho = "";
+  let notices: HTMLElement[] = [];
+
+  /** Null where the number is none; the browser says so then. */
+  const wanted = () => {
+    if (daysAhead.value === "" && !daysAhead.validity.badInput) {
+      daysAhead.value = String(setUpOf(context)?.daysAhead ?? USUAL_DAYS_AHEAD);
+    }
+    return daysAhead.reportValidity() ? { daysAhead: Number(daysAhead.value) } : null;
+  };
+  const load = async () => {
+    const request = wanted();
+    if (request === null) return;
+    await whileWorking({
+      status,
+      doing: "Reading the due list",
+      controls: [controls],
+      work: async () => {
+        answer = await call("sidebarToday", request);
+        keepNotices();
+        show(answer, request.daysAhead);
+      },
+    });
+  };
+  const show = ({ asOf, tasks, remark }: TodayAnswer, days: number) => {
+    head.replaceChildren(
+      element("h2", {}, dayText(asOf)),
+      element("p", {}, tasks.length === 0 ? nothingDue(days) : `${statusTally(tasks)}.`),
+    );
+    if (remark !== null) head.append(element("div", { class: "note" }, wholeText(remark)));
+    const open = tasks.length <= TASKS_UNFOLDED;
+    const item = (task: DueTask) =>
+      taskItem({ context, task, asOf, lastWho: () => lastWho, onWritten });
+    list.replaceChildren(...byPlace(tasks).map((group) => placeGroup(group, open, item)));
+  };
+  const onWritten = (notice: HTMLElement, who: string) => {
+    lastWho = who;
+    notices.push(notice);
+  };
+  /** What was written stays in sight, and can be taken back, when the list is read anew. */
+  const keepNotices = () => {
+    if (notices.length === 0) return;
+    const kept = [...earlier.querySelectorAll<HTMLElement>(".written"), ...notices];
+    notices = [];
+    const summary = `${counted(kept.length, "task", "tasks")} marked done since this page opened`;
+    const content = () => element("div", {}, ...kept);
+    earlier.replaceChildren(disclosure({ summary, content, open: true }));
+  };
+
+  const print = async () => {
+    if (answer === null || answer.tasks.length === 0) {
+      status.say("Nothing to print: the list is empty.");
+      return;
+    }
+    const { asOf, tasks } = answer;
+    const content = roundSheet({ workbook: context.opened()?.workbook ?? "", asOf, tasks });
+    await printElement({ title: `Round sheet ${asOf}`, content, styleId: "round-sheet-style" });
+  };
+  const saveCalendar = async () => {
+    const request = wanted();
+    if (request === null) return;
+    const { fileName, text } = await call("sidebarCalendar", request);
+    saveFile(fileName, "text/calendar;charset=utf-8", text);
+    status.say("The calendar file is among your downloads: open it with your calendar.");
+  };
+
+  daysAhead.addEventListener("change", () => void load());
+  const again = element("button", { type: "button", class: "plain" }, "Read again");
+  again.addEventListener("click", () => void load());
+  const printing = { label: "Print round sheet", status, doing: "Making the round sheet" };
+  const saving = { label: "Calendar file", status, doing: "Making the calendar file" };
+  controls.append(
+    element("div", { class: "beside" }, field("Days ahead", daysAhead), again),
+    element(
+      "div",
+      { class: "buttons" },
+      actionButton({ ...printing, work: print }),
+      actionButton({ ...saving, work: saveCalendar }),
+    ),
+  );
+  return { element: element("section", {}, head, controls, earlier, list), load };
+}
+
+function nothingDue(daysAhead: number): string {
+  const days = daysAhead === 0 ? "today" : `in the next ${counted(daysAhead, "day", "days")}`;
+  return `Nothing is late, due or coming ${days}.`;
+}

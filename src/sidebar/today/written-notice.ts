@@ -1,0 +1,73 @@
+import type { CellWritten, RecordAnswer } from "../../workbook/sidebar-calls";
+import { actionButton } from "../controls/action-button";
+import { element } from "../controls/element";
+import { plainValue } from "../controls/plain-value";
+import { isolated } from "../controls/shortened";
+import { userText } from "../controls/user-text";
+import type { SidebarContext } from "../section";
+import { questionAsked } from "./asked-list";
+
+export interface WrittenOptions {
+  readonly context: SidebarContext;
+  /** What was marked done, as "Grafting, H26-039". */
+  readonly what: string;
+  readonly answer: RecordAnswer;
+  readonly onTakenBack: () => void;
+}
+
+/** What was written where, and the button that takes it back. */
+export function writtenNotice({ context, what, answer, onTakenBack }: WrittenOptions): HTMLElement {
+  const { logId, written } = answer;
+  const notice = element(
+    "div",
+    { class: "written", role: "group", "aria-label": `Written: ${isolated(what)}`, tabindex: -1 },
+    element("p", {}, element("strong", {}, "Done and written: "), userText(what)),
+    cellList(written),
+  );
+  if (logId === null) return notice;
+  const takeBack = actionButton({
+    label: "Take back",
+    status: context.status,
+    doing: "Taking it back",
+    work: async () => {
+      const { restored, asked } = await context.call("sidebarTakeBack", { logId });
+      if (restored.length === 0 && asked.length === 0) {
+        throw new Error("Nothing was taken back: the log has no such writing any more.");
+      }
+      const done = restored.length > 0;
+      notice.replaceChildren(
+        element(
+          "p",
+          {},
+          element("strong", {}, done ? "Taken back: " : "Not taken back: "),
+          userText(what),
+        ),
+        cellList(restored),
+        ...asked.map(questionAsked),
+      );
+      notice.focus();
+      context.status.say(done ? "Taken back." : "Not taken back: see why above.");
+      if (done) onTakenBack();
+    },
+  });
+  notice.append(takeBack);
+  return notice;
+}
+
+function cellList(cells: readonly CellWritten[]): HTMLElement {
+  return element(
+    "ul",
+    { class: "cells" },
+    ...cells.map(({ where, header, value }) =>
+      element(
+        "li",
+        {},
+        userText(header),
+        ": ",
+        plainValue(value),
+        " ",
+        element("span", { class: "quiet" }, "in ", userText(where)),
+      ),
+    ),
+  );
+}

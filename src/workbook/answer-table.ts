@@ -1,0 +1,40 @@
+import { type Answer, type AnswerValue, type CivilDay, isoDay } from "../core";
+
+/** A row of an answer, its values by column name. */
+export interface AnswerRow {
+  /** '' when not known. */
+  text(column: string): string;
+  number(column: string): number | null;
+  /** ISO text. */
+  day(column: string): string | null;
+  /** The first column's text. */
+  first(): string;
+}
+
+/** An answer with its rows by column name, for a page that takes nothing but text and numbers. */
+export function answerTable(answer: Answer): {
+  readonly rows: readonly AnswerRow[];
+  readonly remark: string | null;
+} {
+  const places = new Map(answer.columns.map(({ name }, place) => [name, place]));
+  const valueIn = (row: readonly AnswerValue[], column: string): AnswerValue => {
+    const place = places.get(column);
+    if (place === undefined) throw new Error(`the answer has no column ${column}`);
+    return row[place] ?? null;
+  };
+  return {
+    remark: answer.remark,
+    rows: answer.rows.map((row) => ({
+      text: (column) => String(valueIn(row, column) ?? ""),
+      number: (column) => {
+        const value = valueIn(row, column);
+        return typeof value === "number" ? value : null;
+      },
+      day: (column) => {
+        const value = valueIn(row, column);
+        return typeof value === "number" ? isoDay(value as CivilDay) : null;
+      },
+      first: () => String(row[0] ?? ""),
+    })),
+  };
+}

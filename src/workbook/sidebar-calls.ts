@@ -1,0 +1,296 @@
+/**
+ * The calls that the sidebar page may make, as types: what each is asked and what it answers.
+ *
+ * Only numbers, text, yes/no, null and lists and records of them pass between the page and the
+ * script, so every day is ISO 8601 text ("2026-11-25") and "nothing there" is null, never missing.
+ */
+
+/** What comes back from every call. A null in its place is a failure of the way between. */
+export type CallResult<Answer> =
+  | { readonly ok: true; readonly data: Answer }
+  /** One sentence for the person: what is wrong and what to do. */
+  | { readonly ok: false; readonly error: string };
+
+/** What a call is given and gives. A request of null is a call without an argument. */
+interface CallShape<Request, Answer> {
+  readonly request: Request;
+  readonly answer: Answer;
+}
+
+export interface SidebarCalls {
+  readonly sidebarOpen: CallShape<null, OpenAnswer>;
+  readonly sidebarToday: CallShape<DaysAheadRequest, TodayAnswer>;
+  readonly sidebarAhead: CallShape<null, AheadAnswer>;
+  readonly sidebarTakes: CallShape<TakesRequest, TakesAnswer>;
+  readonly sidebarCheck: CallShape<null, CheckAnswer>;
+  readonly sidebarColumns: CallShape<ColumnsRequest, ColumnsAnswer>;
+  readonly sidebarSetUp: CallShape<SetUpRequest, SetUpAnswer>;
+  readonly sidebarRecord: CallShape<RecordRequest, RecordAnswer>;
+  readonly sidebarTakeBack: CallShape<TakeBackRequest, TakeBackAnswer>;
+  readonly sidebarSelect: CallShape<SelectRequest, SelectAnswer>;
+  readonly sidebarCalendar: CallShape<DaysAheadRequest, CalendarAnswer>;
+}
+
+export type SidebarCallName = keyof SidebarCalls;
+export type RequestOf<Name extends SidebarCallName> = SidebarCalls[Name]["request"];
+export type AnswerOf<Name extends SidebarCallName> = SidebarCalls[Name]["answer"];
+
+/** A cell's value as it may pass between script and page; a day is ISO text. */
+export type PlainValue = string | number | boolean | null;
+
+export interface OpenAnswer {
+  /** The workbook's name. */
+  readonly workbook: string;
+  /** A sentence where the zones of script and workbook differ. */
+  readonly zoneWarning: string | null;
+  /** Null until the tabs are made. */
+  readonly setUp: SetUpState | null;
+  /** Tabs that may hold the records, likeliest first. */
+  readonly candidates: readonly TabCandidate[];
+  /** Names of the methods that are known. */
+  readonly methods: readonly string[];
+}
+
+export interface SetUpState {
+  readonly recordsTab: string;
+  readonly asOf: string;
+  /** How many of 1 such ranges should hold, 0 to 1. */
+  readonly level: number;
+  /** How far the due list looks ahead, whole days, 0 or more. */
+  readonly daysAhead: number;
+}
+
+export interface TabCandidate {
+  readonly tab: string;
+  /** How many batches it seems to hold. */
+  readonly batches: number;
+}
+
+export interface DaysAheadRequest {
+  /** Whole days, 0 or more. */
+  readonly daysAhead: number;
+}
+
+export interface TodayAnswer {
+  readonly asOf: string;
+  /** Soonest first. */
+  readonly tasks: readonly DueTask[];
+  /** What was left out, in a sentence. */
+  readonly remark: string | null;
+}
+
+export interface DueTask {
+  readonly batch: string;
+  /** Empty where the records name none. */
+  readonly place: string;
+  readonly task: string;
+  /** Null when never counted. */
+  readonly plants: number | null;
+  readonly doOn: string;
+  readonly from: string;
+  readonly by: string;
+  readonly status: "late" | "due" | "coming";
+  /** 0 unless late. */
+  readonly daysLate: number;
+  /** Person-hours; null when plants or work rate are not known. */
+  readonly hours: number | null;
+  /** Empty where there is none. */
+  readonly caution: string;
+  /** Whether plants are counted at this step. */
+  readonly counted: boolean;
+  /** The header in the person's own table that the count goes under; null where there is none. */
+  readonly countHeader: string | null;
+  /** The same for the day; null where the step can't be recorded. */
+  readonly dayHeader: string | null;
+}
+
+export interface AheadAnswer {
+  readonly rows: readonly AheadRow[];
+  readonly batches: readonly AheadBatch[];
+  readonly remark: string | null;
+}
+
+/** Plants ready in a month, of a variety or of "All". */
+export interface AheadRow {
+  /** As "2026-11". */
+  readonly month: string;
+  readonly variety: string;
+  /** Batches whose likely day lies in the month. */
+  readonly batches: number;
+  readonly fewest: number;
+  readonly likely: number;
+  readonly most: number;
+}
+
+export interface AheadBatch {
+  readonly batch: string;
+  readonly variety: string;
+  readonly place: string;
+  /** Month of the likely day, as "2026-11". */
+  readonly month: string;
+  readonly readyFrom: string | null;
+  readonly readyLikely: string | null;
+  readonly readyBy: string | null;
+  readonly fewest: number | null;
+  readonly likely: number | null;
+  readonly most: number | null;
+}
+
+export interface TakesRequest {
+  /** One of the columns offered. */
+  readonly by: string;
+}
+
+export interface TakesAnswer {
+  readonly by: string;
+  /** What takes can be grouped by. */
+  readonly columns: readonly string[];
+  readonly rows: readonly TakesRow[];
+}
+
+export interface TakesRow {
+  readonly group: string;
+  /** Batches whose takes are counted. */
+  readonly batches: number;
+  readonly grafted: number;
+  readonly taken: number;
+  /** Shares, 0 to 1; null where nothing is counted yet. */
+  readonly rate: number | null;
+  readonly from: number | null;
+  readonly to: number | null;
+  /** How much more batches of a group differ than by chance alone, which is 1. */
+  readonly spread: number | null;
+  readonly remark: string | null;
+}
+
+export interface CheckAnswer {
+  /** Costliest first. */
+  readonly rows: readonly CheckRow[];
+  /** One sentence that counts the rows used and left out. */
+  readonly tally: string;
+}
+
+export interface CheckRow {
+  /** Row of the records tab, from 1; null where the trouble is about a column or the whole table. */
+  readonly row: number | null;
+  /** Header as it stands in the sheet; empty where the trouble is about a row. */
+  readonly column: string;
+  readonly found: string;
+  readonly trouble: string;
+  readonly whatHappens: string;
+  readonly whatToDo: string;
+  /** 1 a row is lost, 2 a column, 3 a cell, 4 used but in doubt, 5 used in a reading that is said. */
+  readonly cost: 1 | 2 | 3 | 4 | 5;
+}
+
+export interface ColumnsRequest {
+  readonly tab: string;
+}
+
+export interface ColumnsAnswer {
+  readonly tab: string;
+  readonly batches: number;
+  readonly columns: readonly ColumnGuess[];
+  /** Everything that a column may be read as. */
+  readonly choices: readonly string[];
+}
+
+export interface ColumnGuess {
+  /** From 0 at the left of the range read. */
+  readonly column: number;
+  readonly header: string;
+  /** One of the choices; null where the column is left alone. */
+  readonly readAs: string | null;
+  readonly sure: "told" | "sure" | "likely" | "guessed" | "not used";
+  /** What else it might be. */
+  readonly others: readonly string[];
+  /** Up to three values from below the header. */
+  readonly samples: readonly string[];
+}
+
+export interface SetUpRequest {
+  readonly tab: string;
+  /** Only the columns that the person changed. */
+  readonly columns: readonly ColumnChoice[];
+  readonly methods: readonly string[];
+}
+
+export interface ColumnChoice {
+  readonly header: string;
+  /** Null: leave it alone. */
+  readonly readAs: string | null;
+}
+
+export interface SetUpAnswer {
+  /** Names of the tabs that were made. */
+  readonly made: readonly string[];
+  /** Names of the tabs that were there and stayed as they were. */
+  readonly kept: readonly string[];
+}
+
+export interface RecordRequest {
+  readonly batch: string;
+  readonly task: string;
+  readonly day: string;
+  /** Null where not counted; never 0 in its place. */
+  readonly count: number | null;
+  readonly who: string;
+  readonly note: string;
+  /**
+   * The questions, word for word, that the person has seen and answered with "write anyway"; empty
+   * at first. A question that came up since is asked again, so nobody's edit is overwritten unseen.
+   */
+  readonly sure: readonly string[];
+}
+
+export interface RecordAnswer {
+  /** Empty when something was asked. */
+  readonly written: readonly CellWritten[];
+  /** Not empty only if nothing was written. */
+  readonly asked: readonly Question[];
+  /** What takes this writing back; null when nothing was written. */
+  readonly logId: string | null;
+}
+
+export interface CellWritten {
+  /** Tab and cell, as "Records!N12". */
+  readonly where: string;
+  readonly header: string;
+  readonly value: PlainValue;
+}
+
+export interface Question {
+  readonly question: string;
+  /** What stands in the cell now; null for a blank cell or where no cell is meant. */
+  readonly stands: PlainValue;
+  /** What would stand there. */
+  readonly would: PlainValue;
+}
+
+export interface TakeBackRequest {
+  readonly logId: string;
+}
+
+export interface TakeBackAnswer {
+  readonly restored: readonly CellWritten[];
+  /** Cells left as they are, because someone changed them since. */
+  readonly asked: readonly Question[];
+}
+
+export interface SelectRequest {
+  /** Row of the records tab, from 1; null selects the column's header. */
+  readonly row: number | null;
+  /** Header as it stands in the sheet; empty selects the whole row. */
+  readonly column: string;
+}
+
+export interface SelectAnswer {
+  /** Tab and cell, as "Records!N12". */
+  readonly selected: string;
+}
+
+export interface CalendarAnswer {
+  readonly fileName: string;
+  /** The file's text, RFC 5545. */
+  readonly text: string;
+}

@@ -1,0 +1,255 @@
+import type {
+  AheadAnswer,
+  CheckAnswer,
+  ColumnGuess,
+  ColumnsAnswer,
+  DueTask,
+  OpenAnswer,
+  TakesAnswer,
+  TodayAnswer,
+} from "../../src/workbook/sidebar-calls";
+import type { Answers } from "./script-runner";
+
+/** Answers of an invented nursery, always the same. */
+
+export const opened: OpenAnswer = {
+  workbook: "Hillside nursery (invented)",
+  zoneWarning: null,
+  setUp: { recordsTab: "Records", asOf: "2026-11-25", level: 0.8, daysAhead: 14 },
+  candidates: [
+    { tab: "Records", batches: 64 },
+    { tab: "Old list", batches: 12 },
+  ],
+  methods: ["Cocoa cleft graft"],
+};
+
+const firstRelease: DueTask = {
+  batch: "H26-039",
+  place: "Bay 2 north",
+  task: "First release",
+  plants: 104,
+  doOn: "2026-11-25",
+  from: "2026-11-10",
+  by: "2026-11-16",
+  status: "late",
+  daysLate: 9,
+  hours: 1.3,
+  caution: "Blades: slit the wrap on the side away from the union and away from the hand.",
+  counted: false,
+  countHeader: null,
+  dayHeader: "First release",
+};
+
+export const takeCount: DueTask = {
+  ...firstRelease,
+  task: "Take count",
+  doOn: "2026-11-28",
+  from: "2026-11-26",
+  by: "2026-12-03",
+  status: "coming",
+  daysLate: 0,
+  hours: null,
+  caution: "",
+  counted: true,
+  countHeader: "Takes",
+  dayHeader: "Take count day",
+};
+
+export const today: TodayAnswer = {
+  asOf: "2026-11-25",
+  tasks: [
+    firstRelease,
+    {
+      ...firstRelease,
+      batch: "H26-028",
+      task: "Union closed",
+      plants: 1090,
+      from: "2026-11-15",
+      by: "2026-12-10",
+      status: "due",
+      daysLate: 0,
+      hours: null,
+      caution: "",
+      dayHeader: null,
+    },
+    takeCount,
+    { ...takeCount, batch: "H26-044", place: "Bay 1 south", plants: null },
+    { ...takeCount, batch: "H26-045", place: "", plants: 1, from: "2026-12-30", by: "2027-01-02" },
+  ],
+  remark: "3 rows left out: see Check",
+};
+
+export const ahead: AheadAnswer = {
+  rows: [
+    ...[row("2026-11", "Amberlow", 0, 0, 0, 100), row("2026-11", "All", 0, 0, 0, 100)],
+    ...[row("2026-12", "Amberlow", 1, 0, 71, 109), row("2026-12", "Brindlecap", 1, 0, 94, 104)],
+    row("2026-12", "All", 2, 64, 104, 207),
+  ],
+  batches: [
+    {
+      batch: "A-02",
+      variety: "Amberlow",
+      place: "Bay 1",
+      month: "2026-12",
+      readyFrom: "2026-11-29",
+      readyLikely: "2026-12-17",
+      readyBy: "2027-02-05",
+      fewest: 84,
+      likely: 103,
+      most: 110,
+    },
+    {
+      batch: "B-01",
+      variety: "Brindlecap",
+      place: "",
+      month: "2026-12",
+      readyFrom: "2026-12-05",
+      readyLikely: "2026-12-11",
+      readyBy: "2026-12-19",
+      fewest: null,
+      likely: null,
+      most: null,
+    },
+  ],
+  remark: null,
+};
+
+function row(
+  ...[month, variety, batches, fewest, likely, most]: [
+    string,
+    string,
+    number,
+    number,
+    number,
+    number,
+  ]
+): AheadAnswer["rows"][number] {
+  return { month, variety, batches, fewest, likely, most };
+}
+
+export const takes: TakesAnswer = {
+  by: "Variety",
+  columns: ["Variety", "Grafter", "Place"],
+  rows: [
+    {
+      group: "Amberlow",
+      batches: 2,
+      grafted: 320,
+      taken: 251,
+      rate: 0.784,
+      from: 0.694,
+      to: 0.854,
+      spread: 3.287,
+      remark: null,
+    },
+    {
+      group: "Brindlecap",
+      batches: 0,
+      grafted: 0,
+      taken: 0,
+      rate: null,
+      from: null,
+      to: null,
+      spread: 3.287,
+      remark: "1 batch not counted yet",
+    },
+  ],
+};
+
+export const check: CheckAnswer = {
+  rows: [
+    {
+      row: 12,
+      column: "",
+      found: "",
+      trouble: "No batch name",
+      whatHappens: "The row is left out",
+      whatToDo: "Write the batch's name into the row",
+      cost: 1,
+    },
+    {
+      row: 1407,
+      column: "Ready plants",
+      found: "soon",
+      trouble: "Not a number of plants",
+      whatHappens: "The cell is left out, the rest of the row is used",
+      whatToDo: "Correct the cell, or empty it",
+      cost: 3,
+    },
+    {
+      row: null,
+      column: "Takes",
+      found: "Takes, Take 2",
+      trouble: "Two columns for one",
+      whatHappens: "The first is used",
+      whatToDo: "Rename the other",
+      cost: 2,
+    },
+    {
+      row: null,
+      column: "",
+      found: "",
+      trouble: "Days are read with the day first",
+      whatHappens: "3/9/2026 is 3 September",
+      whatToDo: "Nothing, if that is right",
+      cost: 5,
+    },
+  ],
+  tally: "70 rows in the range: 64 used, 3 left out, 3 header and above.",
+};
+
+function guess(column: number, header: string, more: Partial<ColumnGuess>): ColumnGuess {
+  return { column, header, readAs: null, sure: "not used", others: [], samples: [], ...more };
+}
+
+export const columns: ColumnsAnswer = {
+  tab: "Records",
+  batches: 64,
+  columns: [
+    guess(0, "Batch", { readAs: "Batch", sure: "sure", samples: ["H26-001", "H26-002"] }),
+    guess(1, "Var.", { readAs: "Variety", sure: "likely", others: ["Rootstock"] }),
+    guess(2, "Grafted", {
+      readAs: "Grafted on",
+      sure: "guessed",
+      others: ["Grafts made"],
+      samples: ["2026-07-26", "2026-08-20", "about 24 Aug"],
+    }),
+    guess(3, "Weather", { samples: ["rain", "sun", "rain"] }),
+    guess(4, "", { samples: ["x"] }),
+    guess(5, "Takes", { readAs: "Takes", sure: "told", samples: ["88", "68", "75"] }),
+  ],
+  choices: [
+    "Batch",
+    "Variety",
+    "Rootstock",
+    "Grafted on",
+    "Grafts made",
+    "Take count day",
+    "Takes",
+  ],
+};
+
+/** Everything that the page may ask, answered. */
+export const fixedAnswers: Answers = {
+  sidebarOpen: () => opened,
+  sidebarToday: () => today,
+  sidebarAhead: () => ahead,
+  sidebarTakes: ({ by }) => ({ ...takes, by }),
+  sidebarCheck: () => check,
+  sidebarColumns: ({ tab }) => ({ ...columns, tab }),
+  sidebarSetUp: () => ({ made: ["Due", "Ready", "Takes"], kept: ["Timetable"] }),
+  sidebarSelect: ({ row: at, column }) => ({ selected: `Records!${column}${at}` }),
+  sidebarCalendar: () => ({ fileName: "due-list-2026-11-25.ics", text: "BEGIN:VCALENDAR\r\n" }),
+  sidebarRecord: ({ day, count }) => ({
+    written: [
+      { where: "Records!Q40", header: "Take count day", value: day },
+      ...(count === null ? [] : [{ where: "Records!R40", header: "Takes", value: count }]),
+    ],
+    asked: [],
+    logId: "log-1",
+  }),
+  sidebarTakeBack: () => ({
+    restored: [{ where: "Records!Q40", header: "Take count day", value: null }],
+    asked: [],
+  }),
+};

@@ -1,0 +1,55 @@
+/**
+ * Makes the pictures of src/sidebar/pictures anew, from the invented answers of the tests:
+ * node src/build/run.mjs tests/sidebar/make-pictures.ts
+ */
+import { mkdirSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { fixedAnswers } from "./fixed-answers";
+import { startSidebarTest } from "./open-sidebar";
+
+const FOLDER = "src/sidebar/pictures";
+
+interface Picture {
+  readonly name: string;
+  readonly section: string;
+  readonly before?: (page: Page) => Promise<void>;
+  readonly zoomed?: boolean;
+}
+
+const pictures: readonly Picture[] = [
+  { name: "today", section: "Today" },
+  {
+    name: "mark-done",
+    section: "Today",
+    before: async (page) => {
+      const task = page.getByRole("article").filter({ hasText: "H26-044" });
+      await task.getByRole("button", { name: "Mark done" }).click();
+      await task.getByRole("spinbutton").fill("88");
+    },
+  },
+  {
+    name: "ahead",
+    section: "Ahead",
+    before: (page) => page.getByRole("button", { name: /Dec 2026/ }).click(),
+  },
+  { name: "takes", section: "Takes" },
+  { name: "orders", section: "Orders" },
+  { name: "check", section: "Check" },
+  { name: "set-up", section: "Set up" },
+  { name: "today-at-200-percent", section: "Today", zoomed: true },
+];
+
+mkdirSync(FOLDER, { recursive: true });
+const test = await startSidebarTest();
+for (const { name, section: title, before, zoomed = false } of pictures) {
+  const view = zoomed
+    ? { width: 150, height: 400, scale: 2 }
+    : { width: 300, height: 800, scale: 1 };
+  const { page, section } = await test.begin(fixedAnswers, view);
+  await section(title);
+  await before?.(page);
+  await page.mouse.move(0, 0);
+  await page.screenshot({ path: `${FOLDER}/${name}.png` });
+  await page.close();
+}
+await test.close();

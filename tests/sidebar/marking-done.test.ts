@@ -1,0 +1,202 @@
+import type { Locator, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import type { RecordAnswer, RecordRequest } from "../../src/workbook/sidebar-calls";
+import { fixedAnswers } from "./fixed-answers";
+import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import type { Answers, NoAnswer } from "./script-runner";
+
+let test: SidebarTest;
+let sidebar: OpenSidebar;
+let page: Page;
+beforeAll(async () => {
+  test = await startSidebarTest();
+}, 60_000);
+afterEach(() => page.close());
+afterAll(() => test.close());
+
+type Recorder = (
+  request: RecordRequest,
+) => RecordAnswer | Promise<RecordAnswer | NoAnswer> | NoAnswer;
+
+async function open(record?: Recorder, more: Answers = {}): Promise<void> {
+  const sidebarRecord = (record ?? fixedAnswers.sidebarRecord) as Answers["sidebarRecord"];
+  sidebar = await test.open({ ...fixedAnswers, ...more, ...(sidebarRecord && { sidebarRecord }) });
+  page = sidebar.page;
+}
+const task = (batch: string): Locator => page.getByRole("article").filter({ hasText: batch });
+const save = (batch: string) => task(batch).getByRole("button", { name: "Save" }).click();
+const begin = (batch: string) =>
+  task(batch).getByRole("button", { name: "Mark done" }).first().click();
+const requests = () =>
+  sidebar.asked
+    .filter(({ name }) => name === "sidebarRecord")
+    .map(({ request }) => request as RecordRequest);
+
+describe("marking a task done", () => {
+  it("offers the as-of day, and a count only where the step is counted", async () => {
+    await open();
+    await begin("H26-044");
+    expect(await task("H26-044").getByLabel(/^Day/).inputValue()).toBe("2026-11-25");
+    expect(
+      await task("H26-044")
+        .getByLabel(/^Count/)
+        .count(),
+    ).toBe(1);
+    const release = page.getByRole("article").filter({ hasText: "First release" });
+    await release.getByRole("button", { name: "Mark done" }).click();
+    expect(await release.getByLabel(/^Count/).count()).toBe(0);
+  });
+
+  it("is not offered where the records have no column for the step", async () => {
+    await open();
+    expect(await task("H26-028").textContent()).toContain("the records have no column");
+    expect(await task("H26-028").getByRole("button", { name: "Mark done" }).count()).toBe(0);
+  });
+
+  it("keeps a blank count and none apart", async () => {
+    await open();
+    await begin("H26-044");
+    await save("H26-044");
+    await task("H26-044").getByText("Done and written").waitFor();
+    await begin("H26-045");
+    await task("H26-045")
+      .getByLabel(/^Count/)
+      .fill("0");
+    await save("H26-045");
+    await task("H26-045").getByText("Done and written").waitFor();
+    expect(requests().map(({ count }) => count)).toEqual([null, 0]);
+  });
+
+  it.each(["-1", "1.5"])("asks nothing of the script with a count of %s", async (count) => {
+    await open();
+    await begin("H26-044");
+    await task("H26-044")
+      .getByLabel(/^Count/)
+      .fill(count);
+    await save("H26-044");
+    expect(await page.locator("form:invalid").count()).toBe(1);
+    expect(requests()).toEqual([]);
+  });
+
+  it("shows what was written where, takes it back, and offers the task again", async () => {
+    await open();
+    await begin("H26-044");
+    await task("H26-044")
+      .getByLabel(/^Count/)
+      .fill("88");
+    await save("H26-044");
+    await task("H26-044").getByText("Done and written").waitFor();
+    const written = await task("H26-044").textContent();
+    expect(written).toContain("Take count day: 25 Nov 2026 in Records!Q40");
+    expect(written).toContain("Takes: 88 in Records!R40");
+    expect(written).not.toContain("Coming");
+    await task("H26-044").getByRole("button", { name: "Take back" }).click();
+    await task("H26-044").getByText("Taken back: ").waitFor();
+    expect(await task("H26-044").textContent()).toContain("Take count day: blank in Records!Q40");
+    expect(await task("H26-044").textContent()).toContain("Coming");
+    expect(sidebar.asked.at(-1)).toEqual({ name: "sidebarTakeBack", request: { logId: "log-1" } });
+    await begin("H26-044");
+    expect(await page.locator("form").count()).toBe(1);
+  });
+
+  it("offers the name given before", async () => {
+    await open();
+    await begin("H26-044");
+    await task("H26-044").getByLabel("Who").fill("Tavi");
+    await save("H26-044");
+    await task("H26-044").getByText("Done and written").waitFor();
+    await begin("H26-045");
+    expect(await task("H26-045").getByLabel("Who").inputValue()).toBe("Tavi");
+  });
+
+  it("keeps what was written in sight when the list is read again", async () => {
+    await open();
+    await begin("H26-044");
+    await save("H26-044");
+    await task("H26-044").getByText("Done and written").waitFor();
+    await page.getByRole("button", { name: "Read again" }).click();
+    await page.getByText("1 task marked done since this page opened").waitFor();
+    await page.getByRole("button", { name: "Take back" }).click();
+    await page.getByText("Taken back: ").waitFor();
+    expect(sidebar.asked.at(-1)?.name).toBe("sidebarTakeBack");
+  });
+});
+
+describe("what the script asks", () => {
+  const question = { question: "Takes (R40) holds 80 already.", stands: 80, would: 88 };
+  const asking: Recorder = (request) =>
+    request.sure.includes(question.question)
+      ? { written: [{ where: "Records!R40", header: "Takes", value: 88 }], asked: [], logId: "a" }
+      : { written: [], asked: [question], logId: null };
+
+  it("is shown with both values, and written only after that", async () => {
+    await open(asking);
+    await begin("H26-044");
+    await save("H26-044");
+    await page.getByText("Nothing is written yet.").waitFor();
+    const values = await page.locator(".pairs > *").allTextContents();
+    expect(values).toEqual(["Stands now", "80", "Would be", "88"]);
+    await page.getByRole("button", { name: "Write anyway" }).click();
+    await page.getByText("Done and written").waitFor();
+    expect(requests().map(({ sure }) => sure)).toEqual([[], [question.question]]);
+  });
+
+  it("is asked again where something else came up, with what was answered kept", async () => {
+    const second = {
+      question: "Take count day (Q40) holds a day.",
+      stands: "2026-11-24",
+      would: "",
+    };
+    await open((request) =>
+      request.sure.length === 1
+        ? { written: [], asked: [second], logId: null }
+        : asking({ ...request, sure: request.sure.filter((_, index) => index === 0) }),
+    );
+    await begin("H26-044");
+    await save("H26-044");
+    await page.getByRole("button", { name: "Write anyway" }).click();
+    await page.getByText(second.question).waitFor();
+    expect(await page.locator(".pairs > *").allTextContents()).toEqual([
+      ...["Stands now", "24 Nov 2026", "Would be", "blank"],
+    ]);
+    await page.getByRole("button", { name: "Write anyway" }).click();
+    await page.getByText("Done and written").waitFor();
+    expect(requests().at(-1)?.sure).toEqual([question.question, second.question]);
+  });
+
+  it("can be left as it is; the entries are still there after that", async () => {
+    await open(asking);
+    await begin("H26-044");
+    await task("H26-044").getByLabel("Note").fill("second round");
+    await save("H26-044");
+    await page.getByRole("button", { name: "Leave as it is" }).click();
+    expect(await page.locator("#status").textContent()).toContain("Nothing was written.");
+    expect(requests()).toHaveLength(1);
+    await begin("H26-044");
+    expect(await task("H26-044").getByLabel("Note").inputValue()).toBe("second round");
+  });
+
+  it("has no pair of values where it is about no cell", async () => {
+    const plain = { question: "12 Dec 2026 lies after today.", stands: null, would: null };
+    await open(() => ({ written: [], asked: [plain], logId: null }));
+    await begin("H26-044");
+    await save("H26-044");
+    await page.getByText(plain.question).waitFor();
+    expect(await page.locator(".pairs").count()).toBe(0);
+  });
+});
+
+describe("taking back", () => {
+  it("says what was left because someone changed it since", async () => {
+    const changed = { question: "Takes (R40) was changed since.", stands: 90, would: 80 };
+    await open(undefined, { sidebarTakeBack: () => ({ restored: [], asked: [changed] }) });
+    await begin("H26-044");
+    await save("H26-044");
+    await page.getByRole("button", { name: "Take back" }).click();
+    await page.getByText("Not taken back: ").first().waitFor();
+    expect(await page.locator(".pairs > *").allTextContents()).toEqual([
+      ...["Stands now", "90", "Would be", "80"],
+    ]);
+    expect(await task("H26-044").getByRole("button", { name: "Mark done" }).count()).toBe(0);
+  });
+});

@@ -1,0 +1,124 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { fixedAnswers } from "./fixed-answers";
+import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import type { Answers } from "./script-runner";
+
+const TEXTS: Readonly<Record<string, string>> = {
+  "a formula": '=IMPORTXML("//example/", "//a")',
+  "an image that would run": '<img src="x" onerror="window.hurt = true">',
+  "the end of a script": "</script><script>window.hurt = true</script><!--",
+  "server code": "<?= hurt() ?>",
+  "50,000 characters": "x".repeat(50_000),
+  "50,000 characters of two units": "\u{1F331}".repeat(25_000),
+  emoji: "\u{1F331} \u{1F469}\u200d\u{1F33E} é",
+  "right to left": "שתילים ערוגה 3",
+  "a turned direction": "abc\u202edef",
+};
+
+/** Where only one of a few words may stand, or a day. */
+const FIXED = /^(status|sure|asOf|doOn|from|by|month|ready.*|choices|recordsTab|logId)$/;
+
+/** The same data with another text in every place that may hold a person's text. */
+function withText<Value>(value: Value, text: string, key = ""): Value {
+  if (FIXED.test(key)) return value;
+  if (typeof value === "string" && value !== "All") return text as Value;
+  if (Array.isArray(value)) return value.map((one) => withText(one, text, key)) as Value;
+  if (typeof value !== "object" || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value).map(([name, one]) => [name, withText(one, text, name)]),
+  ) as Value;
+}
+
+function answersWith(text: string): Answers {
+  const changed = Object.entries(fixedAnswers).map(([name, answer]) => [
+    name,
+    async (request: never) => withText(await answer(request), text),
+  ]);
+  return Object.fromEntries(changed) as Answers;
+}
+
+let test: SidebarTest;
+beforeAll(async () => {
+  test = await startSidebarTest();
+}, 60_000);
+afterAll(() => test.close());
+
+describe.each(Object.entries(TEXTS))("%s", (_, text) => {
+  const start = text.slice(0, 40);
+  let sidebar: OpenSidebar;
+  beforeAll(async () => {
+    sidebar = await test.open(answersWith(text));
+  });
+  afterAll(() => sidebar.page.close());
+
+  const isPlain = () =>
+    sidebar.page.evaluate(() => ({
+      hurt: "hurt" in window,
+      scripts: document.querySelectorAll("script").length,
+      images: document.querySelectorAll("img").length,
+      wide: document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    }));
+  const PLAIN = { hurt: false, scripts: 1, images: 0, wide: 0 };
+
+  it.each(["Today", "Ahead", "Takes", "Check", "Set up"])("is text in %s", async (title) => {
+    const { page, section } = sidebar;
+    await section(title);
+    if (title === "Ahead") await page.getByRole("button", { name: /Dec 2026/ }).click();
+    await page.evaluate(() => {
+      for (const details of document.querySelectorAll("details")) details.open = true;
+    });
+    const shown = await page.locator("[role=tabpanel]:not([hidden])").textContent();
+    expect(shown).toContain(start);
+    expect(shown).not.toContain("\ufffd");
+    expect(await isPlain()).toEqual(PLAIN);
+    expect(sidebar.complaints).toEqual([]);
+  });
+
+  it("is text when written, and in an error", async () => {
+    const { page, section } = sidebar;
+    await section("Today");
+    await page.getByRole("button", { name: "Mark done" }).first().click();
+    await page.getByRole("button", { name: "Save" }).click();
+    await page.getByText("Done and written").waitFor();
+    expect(await page.locator(".written").textContent()).toContain(start);
+    const failing = await test.open({
+      ...fixedAnswers,
+      sidebarToday: () => {
+        throw new Error(text);
+      },
+    });
+    expect(await failing.page.locator("#status").textContent()).toContain(text);
+    expect(await failing.page.evaluate(() => "hurt" in window)).toBe(false);
+    await failing.page.close();
+    expect(await isPlain()).toEqual(PLAIN);
+  });
+
+  it("is text on the printed round sheet", async () => {
+    const { page } = sidebar;
+    await page.getByRole("button", { name: "Print round sheet" }).click();
+    const frame = page.frameLocator("iframe.print-frame");
+    await frame.locator("table").first().waitFor({ state: "attached" });
+    expect(await frame.locator("main").textContent()).toContain(start);
+    expect(await frame.locator("script, img").count()).toBe(0);
+    expect(await isPlain()).toEqual(PLAIN);
+    expect(sidebar.complaints).toEqual([]);
+  });
+});
+
+describe("a text of 50,000 characters", () => {
+  it("is cut where it is one of many, and whole on demand", async () => {
+    const text = TEXTS["50,000 characters"] ?? "";
+    const { page, section } = await test.open(answersWith(text));
+    await section("Check");
+    const trouble = page.locator(".trouble").first();
+    const cut = (await trouble.textContent()) ?? "";
+    expect(cut).toContain("(50,000 characters in all)");
+    expect(cut.length).toBeLessThan(2000);
+    await trouble.getByText("All of it").first().click();
+    await page.waitForFunction(
+      (whole) => [...document.querySelectorAll("bdi")].some((one) => one.textContent === whole),
+      text,
+    );
+    await page.close();
+  });
+});

@@ -1,0 +1,66 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { inlineScript, sidebarPage } from "../../src/build/sidebar-page";
+import { registry } from "../../src/functions/index";
+
+let html: string;
+beforeAll(async () => {
+  html = await sidebarPage(registry);
+});
+
+describe("the built page", () => {
+  it("is small", () => {
+    expect(Buffer.byteLength(html)).toBeLessThan(60_000);
+  });
+
+  it("is one file that asks for no other", () => {
+    expect(html.match(/<script/g)).toHaveLength(1);
+    expect(html.match(/<\/script/g)).toHaveLength(1);
+    expect(html).not.toMatch(
+      /\bsrc=|<link|@import|url\(|\bfetch\(|XMLHttpRequest|WebSocket|import\(/,
+    );
+    // The one address is the name of the drawing language, which nothing asks for.
+    expect(html.match(/https?:\/\/[^"'\s]+/g)).toEqual(["http://www.w3.org/2000/svg"]);
+  });
+
+  it("holds nothing that a server would take for code, and nothing left to fill in", () => {
+    expect(html).not.toContain("<?");
+    expect(html).not.toContain("<!-- ");
+  });
+
+  it("puts no data in as markup", () => {
+    expect(html).not.toMatch(/innerHTML|outerHTML|insertAdjacentHTML|document\.write|\beval\(/);
+  });
+
+  it("is plain Latin letters, whatever it is pasted through", () => {
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: all of ASCII is meant.
+    expect(html).toMatch(/^[\x00-\x7f]*$/);
+  });
+
+  it("lists every function with its sentence and example, escaped", () => {
+    const escaped = (text: string) =>
+      text
+        .replace(/&/g, "&amp;")
+        .replace(/</g, "&lt;")
+        .replace(/>/g, "&gt;")
+        .replace(/"/g, "&quot;");
+    for (const { name, sentence, example } of registry) {
+      expect(html).toContain(`<code>${name}</code>`);
+      expect(html).toContain(escaped(sentence));
+      expect(html).toContain(escaped(example));
+    }
+  });
+
+  it("warns of blades, alcohol, flame, sprays and moving plants", () => {
+    expect(html).toMatch(/blades.*alcohol.*flame.*sprays.*plants that move.*labels.*rules/is);
+  });
+});
+
+describe("inlineScript", () => {
+  it("keeps an end of script in a text from ending the script", () => {
+    expect(inlineScript('a="</script>";b="</SCRIPT >"')).toBe('a="<\\/script>";b="<\\/SCRIPT >"');
+  });
+
+  it("refuses the start of a comment", () => {
+    expect(() => inlineScript("if(a<!--b)c()")).toThrow("<!--");
+  });
+});

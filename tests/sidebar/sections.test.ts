@@ -1,0 +1,114 @@
+import axe from "axe-core";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { fixedAnswers } from "./fixed-answers";
+import { expectGolden, markupOf } from "./golden";
+import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+
+const SECTIONS = ["Today", "Ahead", "Takes", "Orders", "Check", "Set up"];
+const PANEL = "[role=tabpanel]:not([hidden])";
+
+let test: SidebarTest;
+beforeAll(async () => {
+  test = await startSidebarTest();
+}, 60_000);
+afterAll(() => test.close());
+
+/** What axe-core finds wrong, as text that names the rule and the place. */
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  const { violations: found } = (await page.evaluate("axe.run()")) as axe.AxeResults;
+  return found.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
+}
+
+/** Opens all that can be opened, so that nothing stays unseen. */
+async function unfold(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    for (const details of document.querySelectorAll("details")) details.open = true;
+    for (const button of document.querySelectorAll<HTMLElement>("[aria-expanded=false]")) {
+      button.click();
+    }
+  });
+  // What a disclosure holds is made when its toggle event comes.
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll("details")].every(({ children }) => children.length > 1),
+  );
+}
+
+describe.each(SECTIONS)("the section %s", (title) => {
+  const name = title.toLowerCase().replace(" ", "-");
+  let sidebar: OpenSidebar;
+  beforeAll(async () => {
+    sidebar = await test.open(fixedAnswers);
+    await sidebar.section(title);
+  });
+  afterAll(() => sidebar.page.close());
+
+  it("has the markup that was looked at", async () => {
+    expectGolden(name, await markupOf(sidebar.page, PANEL));
+  });
+
+  it("has nothing that axe-core finds wrong, all unfolded", async () => {
+    await unfold(sidebar.page);
+    expect(await violations(sidebar.page)).toEqual([]);
+    expectGolden(`${name}-unfolded`, await markupOf(sidebar.page, PANEL));
+  });
+
+  it("needs no sideways scrolling at 200 % zoom, where 300 pixels hold 150", async () => {
+    await sidebar.page.setViewportSize({ width: 150, height: 400 });
+    const [needed, given] = await sidebar.page.evaluate(() => {
+      const { scrollWidth, clientWidth } = document.documentElement;
+      return [scrollWidth, clientWidth];
+    });
+    expect(needed).toBe(given);
+  });
+
+  it("asks nothing of a network and throws nothing", () => {
+    expect(sidebar.complaints).toEqual([]);
+  });
+});
+
+describe("the states between", () => {
+  it("have nothing that axe-core finds wrong: form, question, notice, failure, progress", async () => {
+    const question = {
+      question: "Takes (R40) holds 80 already. Write 88 over it?",
+      stands: "80",
+      would: "88",
+    };
+    let failing = true;
+    const { page } = await test.open({
+      ...fixedAnswers,
+      sidebarRecord: (request) =>
+        request.sure.length === 0
+          ? { written: [], asked: [question], logId: null }
+          : (fixedAnswers.sidebarRecord?.(request) ?? "no answer"),
+      sidebarTakeBack: () => {
+        if (failing) throw new Error("The records are locked. Try again in a minute.");
+        return new Promise(() => {});
+      },
+    });
+    const group = page.getByRole("article").filter({ hasText: "H26-044" });
+    await group.getByRole("button", { name: "Mark done" }).click();
+    expect(await violations(page)).toEqual([]);
+    await group.getByLabel(/^Count/).fill("88");
+    expectGolden("done-form", await markupOf(page, "form"));
+    await group.getByRole("button", { name: "Save" }).click();
+    await group.getByText("Stands now").waitFor();
+    expect(await violations(page)).toEqual([]);
+    expectGolden("asked", await markupOf(page, ".asked"));
+    await group.getByRole("button", { name: "Write anyway" }).click();
+    await group.getByText("Done and written").waitFor();
+    expect(await violations(page)).toEqual([]);
+    expectGolden("written", await markupOf(page, ".written"));
+    await group.getByRole("button", { name: "Take back" }).click();
+    await page.getByText("The records are locked").waitFor();
+    expect(await violations(page)).toEqual([]);
+    expectGolden("failed", await markupOf(page, "#status"));
+    failing = false;
+    await group.getByRole("button", { name: "Take back" }).click();
+    await page.getByText("Taking it back …").waitFor();
+    expect(await violations(page)).toEqual([]);
+    expectGolden("working", await markupOf(page, "#status"));
+    await page.close();
+  });
+});

@@ -1,0 +1,139 @@
+import type { Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import type { OpenAnswer } from "../../src/workbook/sidebar-calls";
+import { columns, fixedAnswers, opened } from "./fixed-answers";
+import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import type { Answers } from "./script-runner";
+
+let test: SidebarTest;
+let sidebar: OpenSidebar;
+let page: Page;
+beforeAll(async () => {
+  test = await startSidebarTest();
+}, 60_000);
+afterEach(() => page.close());
+afterAll(() => test.close());
+
+/** A workbook that is not set up until the tabs are made. */
+async function openNew(more: Partial<OpenAnswer> = {}, answers: Answers = {}): Promise<void> {
+  let made = false;
+  sidebar = await test.open({
+    ...fixedAnswers,
+    sidebarOpen: () => ({ ...opened, setUp: made ? opened.setUp : null, ...more }),
+    sidebarSetUp: () => {
+      made = true;
+      return { made: ["Due", "Ready"], kept: ["Timetable"] };
+    },
+    ...answers,
+  });
+  page = sidebar.page;
+  await page.waitForFunction(() => document.querySelector(":disabled") === null);
+}
+const chosenTab = () => page.locator("[role=tab][aria-selected=true]").textContent();
+const panel = () => page.locator("[role=tabpanel]:not([hidden])");
+const makeTabs = () => page.getByRole("button", { name: "Make the tabs" }).click();
+const requestsOf = (call: string) =>
+  sidebar.asked.filter(({ name }) => name === call).map(({ request }) => request);
+
+describe("a workbook that is not set up", () => {
+  it("opens on Set up, with the likeliest tab and how its columns are read", async () => {
+    await openNew();
+    expect(await chosenTab()).toBe("Set up");
+    expect(await page.getByLabel("Tab with your records").inputValue()).toBe("Records");
+    expect(await page.getByLabel("Read as: Grafted").inputValue()).toBe("Grafted on");
+    const shown = await panel().textContent();
+    for (const sample of columns.columns[2]?.samples ?? []) expect(shown).toContain(sample);
+    expect(shown).toContain("How sure: a guess, please look. Could also be: Grafts made.");
+  });
+
+  it("says so in the other sections, and leads back", async () => {
+    await openNew();
+    await sidebar.section("Ahead");
+    expect(await panel().textContent()).toContain("not set up yet");
+    expect(requestsOf("sidebarAhead")).toEqual([]);
+    await page.getByRole("button", { name: "Go to Set up" }).first().click();
+    expect(await chosenTab()).toBe("Set up");
+  });
+
+  it("sends only what was changed, and leads to Today when the tabs are made", async () => {
+    await openNew();
+    await page.getByLabel("Read as: Var.").selectOption("Rootstock");
+    await page.getByLabel("Read as: Grafted").selectOption("leave alone");
+    await page.getByLabel("Read as: Takes").selectOption("Grafts made");
+    await page.getByLabel("Read as: Takes").selectOption("Takes");
+    await makeTabs();
+    await page.getByText("Kept as they were:").waitFor();
+    expect(requestsOf("sidebarSetUp")).toEqual([
+      {
+        tab: "Records",
+        columns: [
+          { header: "Var.", readAs: "Rootstock" },
+          { header: "Grafted", readAs: null },
+        ],
+        methods: ["Cocoa cleft graft"],
+      },
+    ]);
+    expect(await page.locator(".written").textContent()).toContain("Made:DueReady");
+    await page.getByRole("button", { name: "Go to Today" }).click();
+    await page.getByText("25 Nov 2026").first().waitFor();
+    expect(await chosenTab()).toBe("Today");
+  });
+
+  it("tells of a column's meaning given twice", async () => {
+    await openNew();
+    await page.getByLabel("Read as: Weather").selectOption("Takes");
+    expect(await panel().textContent()).toMatch(
+      /2 columns are read as \W*Takes\W*: \W*Weather\W* and \W*Takes/,
+    );
+    await page.getByLabel("Read as: Weather").selectOption("leave alone");
+    expect(await panel().textContent()).not.toContain("2 columns are read as");
+  });
+
+  it("keeps corrections while the person looks at another section", async () => {
+    await openNew();
+    await page.getByLabel("Read as: Var.").selectOption("Rootstock");
+    await sidebar.section("Orders");
+    await sidebar.section("Set up");
+    expect(await page.getByLabel("Read as: Var.").inputValue()).toBe("Rootstock");
+    expect(requestsOf("sidebarColumns")).toHaveLength(1);
+  });
+
+  it("reads the columns of another tab when it is chosen", async () => {
+    await openNew();
+    await page.getByLabel("Tab with your records").selectOption("Old list");
+    await page.waitForFunction(() => document.querySelector(":disabled") === null);
+    expect(requestsOf("sidebarColumns")).toEqual([{ tab: "Records" }, { tab: "Old list" }]);
+  });
+
+  it("makes no tabs without a method", async () => {
+    await openNew();
+    await page.getByLabel("Cocoa cleft graft").uncheck();
+    await makeTabs();
+    await page.getByText("Tick at least one method").waitFor();
+    expect(requestsOf("sidebarSetUp")).toEqual([]);
+  });
+
+  it("warns of zones that differ, and says what to do where no tab holds batches", async () => {
+    await openNew({ zoneWarning: "The zones of script and workbook differ.", candidates: [] });
+    expect(await panel().textContent()).toContain("The zones of script and workbook differ.");
+    expect(await panel().textContent()).toContain("No tab with batches was found. Give a tab");
+    expect(requestsOf("sidebarColumns")).toEqual([]);
+  });
+
+  it("still says which tabs were made if what comes after fails", async () => {
+    let opens = 0;
+    await openNew(
+      {},
+      {
+        sidebarOpen: () => {
+          opens += 1;
+          if (opens > 1) throw new Error("The workbook is busy. Try again.");
+          return { ...opened, setUp: null };
+        },
+      },
+    );
+    await makeTabs();
+    await page.getByText("The workbook is busy. Try again.").waitFor();
+    expect(await page.locator(".written").textContent()).toContain("Made:DueReady");
+  });
+});

@@ -1,0 +1,114 @@
+import { describe, expect, it } from "vitest";
+import { counted, countText, listed, percentText } from "../../src/sidebar/controls/count-words";
+import { dayText, monthText, windowText } from "../../src/sidebar/controls/day-words";
+import { isolated, shortened } from "../../src/sidebar/controls/shortened";
+import { countWords, rangeWords } from "../../src/sidebar/takes/group-item";
+import { hoursWords, plantsWords, statusWords } from "../../src/sidebar/today/task-words";
+import { takeCount, takes } from "./fixed-answers";
+
+describe("countText", () => {
+  it.each([
+    [0, "0"],
+    [999, "999"],
+    [1000, "1,000"],
+    [50_000, "50,000"],
+    [1_234_567, "1,234,567"],
+    [-1500, "−1,500"],
+  ])("%d is %s", (count, text) => expect(countText(count)).toBe(text));
+});
+
+describe("counted, listed and percentText", () => {
+  it("say one and many", () => {
+    expect([0, 1, 2].map((count) => counted(count, "batch", "batches"))).toEqual([
+      ...["0 batches", "1 batch", "2 batches"],
+    ]);
+  });
+
+  it("join words", () => {
+    expect([[], ["a"], ["a", "b"], ["a", "b", "c"]].map(listed)).toEqual([
+      ...["", "a", "a and b", "a, b and c"],
+    ]);
+  });
+
+  it("say a share of 1 in hundredths", () => {
+    expect([0, 0.784, 0.995, 1].map(percentText)).toEqual(["0 %", "78 %", "100 %", "100 %"]);
+  });
+});
+
+describe("days", () => {
+  it.each([
+    ["2026-11-05", "2026-11-05", "5 Nov 2026"],
+    ["2026-11-10", "2026-11-16", "10 – 16 Nov 2026"],
+    ["2026-11-26", "2026-12-03", "26 Nov – 3 Dec 2026"],
+    ["2026-12-30", "2027-01-02", "30 Dec 2026 – 2 Jan 2027"],
+    ["soon", "2026-12-03", "soon – 3 Dec 2026"],
+  ])("from %s by %s is %s", (from, by, text) => expect(windowText(from, by)).toBe(text));
+
+  it("that are none stay as they are", () => {
+    expect(["", "2026-13-01", "26-11-05", "2026-11"].map(dayText)).toEqual([
+      ...["", "2026-13-01", "26-11-05", "2026-11"],
+    ]);
+  });
+
+  it("have months", () => {
+    expect(["2026-11", "2027-01", "2026-00", "All"].map(monthText)).toEqual([
+      ...["Nov 2026", "Jan 2027", "2026-00", "All"],
+    ]);
+  });
+});
+
+describe("shortened", () => {
+  it("keeps short text, and says how long cut text is", () => {
+    expect(shortened("Lorem", 5)).toBe("Lorem");
+    expect(shortened("Lorem ipsum", 5)).toBe("Lorem… (11 characters in all)");
+  });
+
+  it("does not cut a character in two", () => {
+    expect(shortened("ab\u{1F331}cd", 3)).toBe("ab… (6 characters in all)");
+    expect(shortened("ab\u{1F331}cd", 4)).toBe("ab\u{1F331}… (6 characters in all)");
+  });
+
+  it("keeps the direction of a text to itself, even if the text opens one and never closes it", () => {
+    expect(isolated("a\u202eb")).toBe("\u2068a\u202eb\u2069");
+  });
+});
+
+describe("a task", () => {
+  it("says how it stands", () => {
+    const late = (daysLate: number) => statusWords({ ...takeCount, status: "late", daysLate });
+    expect([late(1), late(9)]).toEqual(["Late by 1 day", "Late by 9 days"]);
+    expect(statusWords({ ...takeCount, status: "due" })).toBe("Due");
+    expect(statusWords(takeCount)).toBe("Coming");
+  });
+
+  it("keeps none and not counted apart", () => {
+    expect([null, 0, 1].map((plants) => plantsWords({ ...takeCount, plants }))).toEqual([
+      ...["plants not counted", "0 plants", "1 plant"],
+    ]);
+  });
+
+  it.each([
+    [null, null],
+    [0.04, "a few minutes of one person"],
+    [1, "1 hour of one person"],
+    [1.26, "1.3 hours of one person"],
+    [1234, "1,234 hours of one person"],
+  ])("of %s hours says %s", (hours, words) =>
+    expect(hoursWords({ ...takeCount, hours })).toBe(words),
+  );
+});
+
+describe("a group of takes", () => {
+  const [amberlow, brindlecap] = takes.rows;
+  if (amberlow === undefined || brindlecap === undefined) throw new Error("two groups are needed");
+
+  it("says its range and its counts", () => {
+    expect(rangeWords(amberlow)).toBe("78 %, range 69 % to 85 %");
+    expect(countWords(amberlow)).toBe("251 taken of 320 grafted, 2 batches");
+    expect(rangeWords({ ...amberlow, from: null })).toBe("78 %");
+  });
+
+  it("that is not counted has no rate of 0", () => {
+    expect(rangeWords(brindlecap)).toBe("not counted yet");
+  });
+});

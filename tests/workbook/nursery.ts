@@ -1,0 +1,190 @@
+import type { ICellData } from "@univerjs/core";
+import { afterEach } from "vitest";
+import { openFile } from "../../src/local/open-file";
+import { openScriptWorkbook, type ScriptWorkbook } from "../../src/local/script-workbook";
+import { serialOfIso } from "../../src/local/serial-day";
+import { numberCell, type SheetDraft, textCell, workbookData } from "../../src/local/workbook-data";
+import type { AnswerOf, RequestOf, SidebarCallName } from "../../src/workbook/sidebar-calls";
+import { buildAddIn } from "../support/built-add-in";
+
+/** The day from which every test looks. */
+export const AS_OF = "2026-11-25";
+export const SETTINGS = "Nursery settings";
+export const HILLSIDE = "sample-sheets/hillside-nursery/hillside-nursery.xlsx";
+
+// biome-ignore lint/suspicious/noExplicitAny: a script has no types either
+export type Sheet = any;
+type Value = string | number | boolean;
+/** Text such as "2026-11-24" makes a day; a cell of the engine's own is taken as it is. */
+export type Made = Value | null | ICellData;
+
+/** A workbook with the built add-in in it, used as people and the sidebar use it. */
+export interface Nursery {
+  readonly w: ScriptWorkbook;
+  /** What a sidebar call answers. @throws Error with the sentence where it fails */
+  ask<Name extends SidebarCallName>(name: Name, request: RequestOf<Name>): AnswerOf<Name>;
+  /** The sentence of a call that fails. */
+  refusal<Name extends SidebarCallName>(name: Name, request: RequestOf<Name>): string;
+  /** A tab for looking and acting without being counted. @throws Error where there is none */
+  sheet(tab: string): Sheet;
+  tabs(): string[];
+  /** All values of a tab, days as ISO text. */
+  values(tab: string): Value[][];
+  value(tab: string, cell: string): Value;
+  /** Everything that stands in a tab, formulas as such, for comparing. */
+  snapshot(tab: string): string;
+  /** Set up with everything guessed, seen from AS_OF. */
+  ready(tab?: string): Nursery;
+}
+
+let code: string | null = null;
+/** The text of the built script; built once for all tests of a process. */
+function builtCode(): string {
+  if (code === null) {
+    const built = buildAddIn();
+    code = built.read("Code.js");
+    built.remove();
+  }
+  return code;
+}
+
+const open: ScriptWorkbook[] = [];
+afterEach(() => {
+  for (const workbook of open.splice(0)) workbook.close();
+});
+
+/** @param drafts the tabs; the sample nursery when none are given */
+export function openNursery(
+  drafts: readonly SheetDraft[] = openFile(HILLSIDE, new Set()),
+  settings: { readonly spreadsheetZone?: string } = {},
+): Nursery {
+  const scriptZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const zone = settings.spreadsheetZone ?? scriptZone;
+  const w = openScriptWorkbook(builtCode(), workbookData("Trial", drafts), {
+    settings: { spreadsheetZone: zone, scriptZone, locale: "en_GB" },
+    now: () => Date.UTC(2026, 10, 25, 9),
+  });
+  open.push(w);
+  // biome-ignore lint/suspicious/noExplicitAny: a script has no types either
+  const { SpreadsheetApp, Utilities } = w.uncounted() as any;
+  const book = SpreadsheetApp.getActive();
+  const sheet = (tab: string): Sheet => {
+    const found = book.getSheetByName(tab);
+    if (found === null) throw new Error(`There is no tab ${tab}`);
+    return found;
+  };
+  const plain = (value: unknown): Value =>
+    Object.prototype.toString.call(value) === "[object Date]"
+      ? Utilities.formatDate(value, zone, "yyyy-MM-dd")
+      : (value as Value);
+  const result = (name: string, request: unknown) =>
+    w.run(name, request) as { ok: boolean; data: never; error: string };
+  const nursery: Nursery = {
+    w,
+    ask(name, request) {
+      const { ok, data, error } = result(name, request);
+      if (!ok) throw new Error(error);
+      return data;
+    },
+    refusal(name, request) {
+      const { ok, data, error } = result(name, request);
+      if (ok) throw new Error(`it did not refuse but answered ${JSON.stringify(data)}`);
+      return error;
+    },
+    sheet,
+    tabs: () => book.getSheets().map((one: Sheet) => one.getName()),
+    values: (tab) =>
+      sheet(tab)
+        .getDataRange()
+        .getValues()
+        .map((row: unknown[]) => row.map(plain)),
+    value: (tab, cell) => plain(sheet(tab).getRange(cell).getValue()),
+    snapshot(tab) {
+      const range = sheet(tab).getDataRange();
+      return JSON.stringify([
+        range.getValues().map((row: unknown[]) => row.map(plain)),
+        range.getFormulas(),
+      ]);
+    },
+    ready(tab = "Records") {
+      nursery.ask("sidebarSetUp", { tab, columns: [], methods: [] });
+      sheet(SETTINGS).getRange("B4").setValue(AS_OF);
+      w.call("refreshDueList");
+      w.meter.reset();
+      return nursery;
+    },
+  };
+  return nursery;
+}
+
+const DAY = /^\d{4}-\d\d-\d\d$/;
+
+function madeCell(made: Made): ICellData | undefined {
+  if (made === null || made === "") return undefined;
+  if (typeof made === "number") return numberCell(made);
+  if (typeof made === "boolean") return { v: made ? 1 : 0, t: 3 };
+  if (typeof made === "object") return made;
+  return DAY.test(made)
+    ? numberCell(serialOfIso(made) ?? Number.NaN, "yyyy-mm-dd")
+    : textCell(made);
+}
+
+/** A tab that a test makes, header first. */
+export function tab(name: string, rows: readonly (readonly Made[])[], room?: number): SheetDraft {
+  return { name, rows: rows.map((row) => row.map(madeCell)), ...(room ? { room } : {}) };
+}
+
+export const SMALL_HEADER = [
+  ...[
+    "Batch",
+    "Variety",
+    "Place",
+    "Grafter",
+    "Sown",
+    "Seeds sown",
+    "Germination day",
+    "Germinated",
+  ],
+  ...["Grafted on", "Grafts made", "First release", "Take count day", "Takes", "Ready on"],
+  ...["Ready plants", "Note"],
+] as const;
+
+/** A row of the small table by header; the rest is blank. */
+export function smallRow(cells: Partial<Record<(typeof SMALL_HEADER)[number], Made>>): Made[] {
+  return SMALL_HEADER.map((header) => cells[header] ?? null);
+}
+
+/** Two invented batches whose takes are due: "B1" in row 2, "B2" in row 3. Take day L, takes M, note P. */
+export function smallRecords(...more: readonly (readonly Made[])[]): SheetDraft {
+  const batch = (name: string) =>
+    smallRow({
+      Batch: name,
+      Variety: "Amberlow",
+      Place: "Bay 1",
+      Sown: "2026-07-20",
+      "Seeds sown": 100,
+      "Germination day": "2026-07-30",
+      Germinated: 90,
+      "Grafted on": "2026-10-24",
+      "Grafts made": 80,
+      "First release": "2026-11-07",
+    });
+  return tab("Records", [SMALL_HEADER, batch("B1"), batch("B2"), ...more]);
+}
+
+/** A request to record takes of "B1" on the day before. */
+export function takesOf(
+  batch: string,
+  more: Partial<RequestOf<"sidebarRecord">> = {},
+): RequestOf<"sidebarRecord"> {
+  return {
+    batch,
+    task: "Take count",
+    day: "2026-11-24",
+    count: 60,
+    who: "",
+    note: "",
+    sure: [],
+    ...more,
+  };
+}
