@@ -35,9 +35,8 @@ export interface Realm {
  * @throws Error when the text does not load, or holds no custom function
  */
 export function loadBundle(code: string, settings: ScriptSettings): Bundle {
-  const context = vm.createContext({ console: stderrConsole(), ...scriptServices(settings) });
-  // Bare V8 contexts have these two, Apps Script has no use for them.
-  vm.runInContext("delete globalThis.SharedArrayBuffer; delete globalThis.Atomics;", context);
+  const context = bareContext();
+  Object.assign(context, scriptServices(settings));
   const realm: Realm = vm.runInContext(
     "({ date: (instant) => new Date(instant), array: (items) => Array.from(items) })",
     context,
@@ -58,6 +57,14 @@ export function loadBundle(code: string, settings: ScriptSettings): Bundle {
     throw new Error("The built file holds no function marked @customfunction");
   }
   return { functions, realm, settings };
+}
+
+/** A context with the language and `console`, and nothing of the web or of Node. */
+export function bareContext(): vm.Context {
+  const context = vm.createContext({ console: stderrConsole() });
+  // Bare V8 contexts have these two, Apps Script has no use for them.
+  vm.runInContext("delete globalThis.SharedArrayBuffer; delete globalThis.Atomics;", context);
+  return context;
 }
 
 function stderrConsole(): Record<string, (...parts: unknown[]) => void> {

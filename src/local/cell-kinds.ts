@@ -1,8 +1,19 @@
 import { numfmt } from "@univerjs/core";
 
+/** A workbook has few formats and many cells. */
+const datePatterns = new Map<string, boolean>([
+  ["", false],
+  ["General", false],
+]);
+
 /** True when a number format shows a day or a time, such as "yyyy-mm-dd". */
 export function isDatePattern(pattern: string): boolean {
-  return pattern !== "" && pattern !== "General" && numfmt.isDateFormat(pattern);
+  let isDate = datePatterns.get(pattern);
+  if (isDate === undefined) {
+    isDate = numfmt.isDateFormat(pattern);
+    datePatterns.set(pattern, isDate);
+  }
+  return isDate;
 }
 
 /** True when a number format keeps what is typed as text. */

@@ -84,6 +84,8 @@ function typedCell(field: string, separator: string): ICellData | undefined {
   if (text === "") return undefined;
   // Where ; parts the fields, the comma is free to be the decimal mark.
   const number = separator === ";" ? text.replace(/^(-?\d+),(\d+)$/, "$1.$2") : text;
+  // "1.200" is twelve hundred in half of the world: what reads it has to decide.
+  if (/^\d{1,3}\.\d{3}$/.test(number)) return textCell(field);
   // 15 digits are what a cell can hold exactly; a longer one is an id.
   if (/^-?(?:0|[1-9]\d{0,14})(?:\.\d+)?$/.test(number)) return numberCell(Number(number));
   if (/^(?:TRUE|FALSE)$/i.test(text)) return booleanCell(text.toUpperCase() === "TRUE");

@@ -18,7 +18,7 @@ import {
 } from "@univerjs/sheets-formula";
 import type { Bundle } from "./bundle";
 import { registerCustomFunctions } from "./custom-function";
-import { readSheet, type SheetCells } from "./sheet-cells";
+import { type SheetCells, sheetsOf } from "./sheet-cells";
 
 /** A workbook open in the spreadsheet engine, with the add-in's functions in its formulas. */
 export interface LocalWorkbook {
@@ -66,13 +66,7 @@ export function openWorkbook(data: IWorkbookData, bundle: Bundle): LocalWorkbook
   const model = injector.get(FormulaDataModel);
 
   return {
-    sheets: () =>
-      workbook.getSheets().map((sheet) => {
-        const sheetId = sheet.getSheetId();
-        const spilled = model.getArrayFormulaCellData()?.[unitId]?.[sheetId];
-        const areas = model.getArrayFormulaRange()?.[unitId]?.[sheetId];
-        return readSheet(sheet, workbook.getStyles(), spilled ?? {}, areas ?? {});
-      }),
+    sheets: () => sheetsOf(workbook, model),
     enter(sheetName, row, column, cell) {
       const sheet = workbook.getSheetBySheetName(sheetName);
       if (!sheet) throw new Error(`There is no tab named "${sheetName}"`);

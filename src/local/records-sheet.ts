@@ -1,59 +1,65 @@
+import type { ICellData } from "@univerjs/core";
+import { freeName } from "./as-of-cell";
+import type { Bundle } from "./bundle";
 import { PersonError } from "./person-error";
 import type { SheetDraft } from "./workbook-data";
 
-/** The records may have title lines above their header, but not more than this many rows down. */
-const HEADER_WITHIN = 10;
+/** The tabs that hold the records, and the one that the formulas point at. */
+export interface RecordsTabs {
+  /** The tabs of the file with the one pointed at among them. */
+  readonly drafts: readonly SheetDraft[];
+  readonly records: SheetDraft;
+  /** Names of the file's tabs that it is made of. */
+  readonly from: readonly string[];
+}
 
-/** Words that the header of a records table is made of, one pattern a kind of column. */
-const HEADER_WORDS: readonly RegExp[] = [
-  /\bbatch/,
-  /\bvariet/,
-  /\brootstock/,
-  /\bmethod\b/,
-  /\bgrafter\b/,
-  /\bsown\b|\bsowing\b/,
-  /\bgerminat/,
-  /\bgrafted\b|\bgrafts made\b/,
-  /\btakes?\b/,
-  /\bready\b/,
-  /\bdispatched\b/,
-  /\bculled\b/,
-  /\bstep\b/,
-  /\bcount\b/,
-];
-/** Batch and two more: fewer could be any table of a nursery. */
-const FEWEST_WORDS = 3;
+/** A title line or two and blank rows may stand above a header, no more is looked at. */
+const HEADER_WITHIN = 10;
+/** Of two tabs that share more batch names than this, one is a copy or an older state of the other. */
+const MOST_SHARED = 0.3;
 
 /**
- * The tab that holds the records of the batches.
+ * The records of the batches. The add-in itself is asked of each tab whether it reads batches there,
+ * so whatever it can read is found. Several such tabs (a log and a table of batches, lots and
+ * grafts, a tab a season) are put under one another in a tab of their own.
+ *
  * @param sheetName the tab that the person named, if they did
- * @returns the tab named, or else the one whose header has most of a records table's words
- * @throws PersonError when there is no such tab
+ * @throws PersonError when there is no such tab, or none can be read
  */
-export function recordsSheet(drafts: readonly SheetDraft[], sheetName?: string): SheetDraft {
+export function recordsTabs(
+  drafts: readonly SheetDraft[],
+  bundle: Bundle,
+  sheetName?: string,
+): RecordsTabs {
   const names = drafts.map(({ name }) => name).join(", ");
   if (sheetName !== undefined) {
     const wanted = sheetName.trim().toLowerCase();
     const named = drafts.find(({ name }) => name.trim().toLowerCase() === wanted);
-    if (named) return named;
+    if (named) return { drafts, records: named, from: [named.name] };
     throw new PersonError(`There is no tab named "${sheetName}"; the tabs are: ${names}`);
   }
-  const scored = drafts.map((draft) => ({ draft, score: headerScore(draft) }));
-  const best = scored.reduce((a, b) => (b.score > a.score ? b : a));
-  if (best.score >= FEWEST_WORDS) return best.draft;
-  throw new PersonError(
-    `No tab looks like the records of batches (a header with Batch, Variety, Sown, Grafted on ...); say which one with --sheet NAME: ${names}`,
+  const readable = withoutCopies(
+    drafts
+      .filter((draft) => !isTimetable(draft))
+      .map((draft) => ({ draft, ...batchesIn(draft, bundle) }))
+      .filter(({ names: batches }) => batches.length > 0),
   );
-}
-
-/** How many kinds of records columns the best of the first rows names; 0 without a batch column. */
-function headerScore({ rows }: SheetDraft): number {
-  const scores = rows.slice(0, HEADER_WITHIN).map((row) => {
-    const cells = row.map((cell) => String(cell?.v ?? "").toLowerCase());
-    const found = HEADER_WORDS.filter((word) => cells.some((text) => word.test(text)));
-    return found.includes(HEADER_WORDS[0] as RegExp) ? found.length : 0;
-  });
-  return Math.max(0, ...scores);
+  const [first, ...more] = readable.map(({ draft }) => draft);
+  if (!first) {
+    throw new PersonError(
+      `No tab looks like the records of batches (a header with Batch, Variety, Sown, Grafted on ...); say which one with --sheet NAME: ${names}`,
+    );
+  }
+  if (more.length === 0) return { drafts, records: first, from: [first.name] };
+  const together: SheetDraft = {
+    name: freeName("All records", drafts),
+    rows: [first, ...more].flatMap(({ rows }) => rows),
+  };
+  return {
+    drafts: [...drafts, together],
+    records: together,
+    from: [first, ...more].map(({ name }) => name),
+  };
 }
 
 /**
@@ -62,17 +68,63 @@ function headerScore({ rows }: SheetDraft): number {
  * @returns null when there is none, and the built-in timetable counts
  */
 export function timetableSheet(drafts: readonly SheetDraft[]): SheetDraft | null {
-  const hasHeader = ({ rows }: SheetDraft) =>
-    rows.slice(0, HEADER_WITHIN).some((row) => {
-      const cells = row.map((cell) =>
-        String(cell?.v ?? "")
-          .trim()
-          .toLowerCase(),
-      );
-      return cells.includes("method") && cells.includes("step");
-    });
   return (
-    drafts.find((draft) => draft.name.trim().toLowerCase() === "timetable" && hasHeader(draft)) ??
+    drafts.find((draft) => draft.name.trim().toLowerCase() === "timetable" && isTimetable(draft)) ??
     null
+  );
+}
+
+function isTimetable({ rows }: SheetDraft): boolean {
+  return rows.slice(0, HEADER_WITHIN).some((row) => {
+    const cells = row.map((cell) =>
+      String(cell?.v ?? "")
+        .trim()
+        .toLowerCase(),
+    );
+    return cells.includes("method") && cells.includes("step");
+  });
+}
+
+interface Readable {
+  readonly draft: SheetDraft;
+  /** Names of the batches that the add-in reads. */
+  readonly names: readonly string[];
+  /** Whether any of them has plants counted. */
+  readonly counted: boolean;
+}
+
+function batchesIn(draft: SheetDraft, bundle: Bundle): Omit<Readable, "draft"> {
+  const balance = bundle.functions.find(({ name }) => name === "BATCH_BALANCE");
+  if (!balance) return { names: [], counted: false };
+  try {
+    const rows = balance.call(draft.rows.map((row) => Array.from(row, plainValue)));
+    const batches = (rows as unknown[][]).slice(1);
+    return {
+      names: batches.map((row) => String(row[0])),
+      counted: batches.some((row) => typeof row[1] === "number"),
+    };
+  } catch {
+    // No header of batches: another kind of tab.
+    return { names: [], counted: false };
+  }
+}
+
+function plainValue(cell: ICellData | undefined): unknown {
+  return cell?.v ?? "";
+}
+
+/** Leaves the longest of tabs that tell of the same batches, each with counts of its own. */
+function withoutCopies(tabs: readonly Readable[]): readonly Readable[] {
+  return tabs.filter((tab) =>
+    tabs.every((other) => {
+      if (other === tab || !tab.counted || !other.counted) return true;
+      const names = new Set(other.names);
+      const shared = tab.names.filter((name) => names.has(name)).length;
+      if (shared <= tab.names.length * MOST_SHARED) return true;
+      return (
+        tab.names.length > other.names.length ||
+        (tab.names.length === other.names.length && tabs.indexOf(tab) < tabs.indexOf(other))
+      );
+    }),
   );
 }

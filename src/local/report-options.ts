@@ -12,6 +12,8 @@ export interface ReportOptions {
   readonly sheet?: string;
   /** Whole days. */
   readonly daysAhead?: number;
+  /** How the workbook writes dates of two numbers and decimals, such as "en_GB" or "fr_FR". */
+  readonly locale: string;
   /** Folder for the calculated workbook, as it was typed. */
   readonly out: string;
 }
@@ -26,6 +28,7 @@ read. Without FILE an invented nursery is opened.
   --as-of YYYY-MM-DD   the day to look from (else the workbook's As-of day, else today)
   --sheet NAME         the tab that holds the records (else it is found by its header)
   --days-ahead N       how far the due list looks ahead (else the workbook's Days ahead, else 7)
+  --locale CODE        how dates and decimals are written: en_GB (usual), en_US, fr_FR ...
   --out DIR            folder for the calculated workbook (out)
   --help               this text
 `;
@@ -51,8 +54,13 @@ export function readReportOptions(words: readonly string[]): ReportOptions {
   if (asOf === null || (asOf !== undefined && !Number.isInteger(asOf))) {
     throw new PersonError(`--as-of needs a day as YYYY-MM-DD, got "${values["as-of"]}"`);
   }
+  const locale = values.locale ?? "en_GB";
+  if (!/^[a-z]{2,3}(?:[_-][A-Za-z]{2,4})?$/.test(locale)) {
+    throw new PersonError(`--locale needs a code such as en_GB or fr_FR, got "${locale}"`);
+  }
   return {
     help: values.help ?? false,
+    locale,
     out: values.out ?? "out",
     ...(positionals[0] === undefined ? {} : { file: positionals[0] }),
     ...(daysAhead === undefined ? {} : { daysAhead: Number(daysAhead) }),
@@ -71,6 +79,7 @@ function parse(words: readonly string[]) {
         "as-of": { type: "string" },
         sheet: { type: "string" },
         "days-ahead": { type: "string" },
+        locale: { type: "string" },
         out: { type: "string" },
       },
     });

@@ -7,7 +7,7 @@ import { cellText } from "./cell-text";
 import { openWorkbook } from "./engine";
 import { openFile } from "./open-file";
 import { PersonError } from "./person-error";
-import { recordsSheet, timetableSheet } from "./records-sheet";
+import { recordsTabs, timetableSheet } from "./records-sheet";
 import { wholeColumns } from "./references";
 import { REPORT_HELP, type ReportOptions, readReportOptions } from "./report-options";
 import { answerOf, draftOf, type ResultTab, resultTabs, withFormats } from "./result-tabs";
@@ -49,12 +49,12 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
 
   const file = findFile(options.file, at);
   at.progress(`Calculating ${path.basename(file)} ...`);
-  const bundle = loadBuiltFile(at);
+  const bundle = loadBuiltFile(at, options.locale);
   const addInNames = new Set(bundle.functions.map(({ name }) => name.toUpperCase()));
   const opened = openFile(file, addInNames);
-  const records = recordsSheet(opened, options.sheet);
+  const { drafts, records, from } = recordsTabs(opened, bundle, options.sheet);
   const timetable = timetableSheet(opened);
-  const asOf = withAsOf(opened, options.asOf, serialOfIso(at.today) ?? 0);
+  const asOf = withAsOf(drafts, options.asOf, serialOfIso(at.today) ?? 0);
   const tabs = resultTabs({
     records: wholeColumns(records),
     timetable: timetable ? wholeColumns(timetable) : "",
@@ -85,10 +85,15 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
   );
   const ownTimetable = timetable ? `tab ${timetable.name}` : "the built-in one";
   at.print(
-    `${path.basename(file)} as of ${day}\nRecords: tab ${records.name}. Timetable: ${ownTimetable}.\n`,
+    `${path.basename(file)} as of ${day}\nRecords: ${saidTabs(from, records.name)}. Timetable: ${ownTimetable}.\n`,
   );
   for (const tab of tabs) at.print(section(tab, results));
   at.print(`Calculated workbook: ${save(results, file, options, at, addInNames)}\n`);
+}
+
+function saidTabs(from: readonly string[], name: string): string {
+  if (from.length === 1) return `tab ${name}`;
+  return `tabs ${from.join(", ")}, under one another in tab ${name}`;
 }
 
 function findFile(named: string | undefined, at: ReportSurroundings): string {
@@ -99,7 +104,7 @@ function findFile(named: string | undefined, at: ReportSurroundings): string {
   return found;
 }
 
-function loadBuiltFile(at: ReportSurroundings): Bundle {
+function loadBuiltFile(at: ReportSurroundings, locale: string): Bundle {
   const file = path.join(at.root, BUILT_FILE);
   if (!existsSync(file)) {
     throw new PersonError(`The add-in is not built: ${BUILT_FILE} is missing (npm run build)`);
@@ -107,7 +112,7 @@ function loadBuiltFile(at: ReportSurroundings): Bundle {
   return loadBundle(readFileSync(file, "utf8"), {
     spreadsheetZone: at.zone,
     scriptZone: at.zone,
-    locale: "en_GB",
+    locale,
   });
 }
 

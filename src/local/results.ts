@@ -1,4 +1,4 @@
-import { types } from "node:util";
+import { isDate, isPromise } from "./value-kind";
 
 /** What a custom function may put into a cell. '' shows as an empty cell. */
 export type ResultCell = string | number | boolean | Date;
@@ -47,7 +47,7 @@ function resultCell(name: string, value: unknown, where: string): ResultCell {
       `text result of ${name} is longer than the limit of ${LONGEST_TEXT} characters`,
     );
   }
-  if (types.isDate(value)) {
+  if (isDate(value)) {
     if (!Number.isNaN(value.getTime())) return value;
     throw new Error(`${name} returned an invalid Date${where}`);
   }
@@ -56,7 +56,7 @@ function resultCell(name: string, value: unknown, where: string): ResultCell {
 
 function kindOf(value: unknown): string {
   if (value === null || value === undefined) return String(value);
-  if (types.isPromise(value)) return "a Promise";
+  if (isPromise(value)) return "a Promise";
   if (Array.isArray(value)) return "an array inside a row";
   return typeof value === "object" ? "an object" : `a ${typeof value}`;
 }

@@ -4,8 +4,10 @@ import {
   type IRange,
   type Nullable,
   type Styles,
+  type Workbook,
   type Worksheet,
 } from "@univerjs/core";
+import type { FormulaDataModel } from "@univerjs/engine-formula";
 import { errorName, isErrorText } from "./cell-kinds";
 
 /** One tab as it is calculated: what its cells show and what they are made of. */
@@ -38,12 +40,23 @@ export interface Cell {
 
 type Matrix<Item> = Readonly<Record<number, Readonly<Record<number, Item>> | undefined>>;
 
+/** Reads every tab of a workbook in order. */
+export function sheetsOf(workbook: Workbook, model: FormulaDataModel): SheetCells[] {
+  const unitId = workbook.getUnitId();
+  return workbook.getSheets().map((sheet) => {
+    const sheetId = sheet.getSheetId();
+    const spilled = model.getArrayFormulaCellData()?.[unitId]?.[sheetId];
+    const areas = model.getArrayFormulaRange()?.[unitId]?.[sheetId];
+    return readSheet(sheet, workbook.getStyles(), spilled ?? {}, areas ?? {});
+  });
+}
+
 /**
  * Reads one tab of the engine.
  * @param spilled the engine's record of cells that formulas filled beyond their own cell
  * @param areas the area that the formula of each such cell fills
  */
-export function readSheet(
+function readSheet(
   sheet: Worksheet,
   styles: Styles,
   spilled: Matrix<Nullable<ICellData>>,

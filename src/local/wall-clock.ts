@@ -48,6 +48,7 @@ export function wallClock(zone: string): WallClock {
     second: "numeric",
   });
   const dayInstants = new Map<number, number>();
+  const instantSerials = new Map<number, number>();
 
   function fieldsOf(instant: number): WallFields {
     const part: Record<string, number> = {};
@@ -87,7 +88,14 @@ export function wallClock(zone: string): WallClock {
       }
       return instant;
     },
-    serialOf: (instant) => (wallMs(instant) - EPOCH_MS) / DAY_MS,
+    serialOf(instant) {
+      let serial = instantSerials.get(instant);
+      if (serial === undefined) {
+        serial = (wallMs(instant) - EPOCH_MS) / DAY_MS;
+        instantSerials.set(instant, serial);
+      }
+      return serial;
+    },
     fieldsOf,
   };
 }

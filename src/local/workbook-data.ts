@@ -41,7 +41,7 @@ export function workbookData(name: string, drafts: readonly SheetDraft[]): IWork
     });
     const columnData: Record<number, { w: number }> = {};
     draft.widths?.forEach((width, column) => {
-      if (width !== undefined) columnData[column] = { w: width };
+      if (typeof width === "number") columnData[column] = { w: width };
     });
     sheets[id] = {
       id,

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { withAsOf } from "../../src/local/as-of-cell";
-import { recordsSheet, timetableSheet } from "../../src/local/records-sheet";
+import { loadBundle } from "../../src/local/bundle";
+import { recordsTabs, timetableSheet } from "../../src/local/records-sheet";
 import { oneCell, wholeColumns } from "../../src/local/references";
 import { settingReference } from "../../src/local/settings-tab";
 import { numberCell, type SheetDraft, textCell } from "../../src/local/workbook-data";
@@ -11,26 +12,67 @@ const tab = (name: string, ...rows: string[][]): SheetDraft => ({
 });
 const records = tab("2026", ["Our batches"], [], ["BATCH no", "Variety", "Sown", "Grafted on"]);
 const orders = tab("Orders", ["Order", "Customer", "Variety", "Ready"]);
-const places = tab("Places", ["Place", "Batch", "Variety"]);
+const places = tab("Places", ["Place", "Holds"]);
 const DAY = "yyyy-mm-dd";
 
-describe("recordsSheet", () => {
-  it("finds the tab by its header, below title lines too", () => {
-    expect(recordsSheet([orders, places, records])).toBe(records);
+/** Stands for the add-in: reads a batch from every row below a row with "Batch no" or "Batch" in it. */
+const READER = `
+/** @customfunction */
+function BATCH_BALANCE(records) {
+  for (var r = 0; r < records.length; r++) {
+    var at = records[r].indexOf('Batch');
+    if (at < 0) continue;
+    return [['Batch', 'Started with']].concat(records.slice(r + 1).map(function (row) { return [row[at], row[at + 1] || '']; }));
+  }
+  throw new Error('BATCH_BALANCE: no header');
+}
+`;
+const bundle = loadBundle(READER, { spreadsheetZone: "UTC", scriptZone: "UTC", locale: "en_GB" });
+const counted = (name: string, ...batches: string[]) =>
+  tab(name, ["Our batches"], ["Batch", "Seeds"], ...batches.map((batch) => [batch, "120"])).rows;
+const withCounts = (name: string, ...batches: string[]): SheetDraft => ({
+  name,
+  rows: counted(name, ...batches).map((row, index) =>
+    index < 2 ? row : [row[0], numberCell(120)],
+  ),
+});
+
+describe("recordsTabs", () => {
+  const season = withCounts("2026", "B1", "B2", "B3");
+
+  it("finds the tab in which the add-in reads batches", () => {
+    const found = recordsTabs([orders, season], bundle);
+    expect(found.records).toBe(season);
+    expect(found.from).toEqual(["2026"]);
+    expect(found.drafts).toEqual([orders, season]);
   });
 
-  it("knows records that are one row an event", () => {
-    const events = tab("Log", ["Day", "Batch", "Step", "Count", "Person"]);
-    expect(recordsSheet([orders, events])).toBe(events);
+  it("puts several such tabs under one another in a tab of their own", () => {
+    const lots = withCounts("Lots", "L1", "L2");
+    const { records: together, from, drafts } = recordsTabs([lots, orders, season], bundle);
+    expect(from).toEqual(["Lots", "2026"]);
+    expect(together.name).toBe("All records");
+    expect(together.rows).toEqual([...lots.rows, ...season.rows]);
+    expect(drafts).toEqual([lots, orders, season, together]);
+  });
+
+  it("takes the longer of two tabs that tell of the same batches", () => {
+    const older = withCounts("2026 old", "B1", "B2");
+    expect(recordsTabs([older, season], bundle).from).toEqual(["2026"]);
+  });
+
+  it("puts a table of facts to the log that counts for it", () => {
+    const facts = tab("Batches", ["Batch", "Variety"], ["B1", ""], ["B2", ""]);
+    expect(recordsTabs([season, facts], bundle).from).toEqual(["2026", "Batches"]);
   });
 
   it("takes the tab that the person names, small or capital letters", () => {
-    expect(recordsSheet([orders, records], "orders ")).toBe(orders);
+    expect(recordsTabs([orders, season], bundle, "orders ").records).toBe(orders);
   });
 
   it("says which tabs there are when it can't tell", () => {
-    expect(() => recordsSheet([orders, places])).toThrow(/--sheet NAME: Orders, Places$/);
-    expect(() => recordsSheet([orders], "Records")).toThrow(
+    expect(() => recordsTabs([orders, places], bundle)).toThrow(/--sheet NAME: Orders, Places$/);
+    expect(() => recordsTabs([orders], bundle, "Records")).toThrow(
       'There is no tab named "Records"; the tabs are: Orders',
     );
   });

@@ -13,6 +13,8 @@ describe("readReportOptions", () => {
         "0",
         "--out",
         "elsewhere",
+        "--locale",
+        "fr_FR",
       ]),
     ).toEqual({
       help: false,
@@ -21,11 +23,12 @@ describe("readReportOptions", () => {
       sheet: "Batches 2026",
       daysAhead: 0,
       out: "elsewhere",
+      locale: "fr_FR",
     });
   });
 
   it("leaves open what was not asked for", () => {
-    expect(readReportOptions([])).toEqual({ help: false, out: "out" });
+    expect(readReportOptions([])).toEqual({ help: false, out: "out", locale: "en_GB" });
   });
 
   it.each([
@@ -39,6 +42,7 @@ describe("readReportOptions", () => {
     [["--days-ahead", "9999"], "--days-ahead needs"],
     [["--days-ahead=-1"], "--days-ahead needs"],
     [["a.csv", "b.csv"], "One file at a time: got a.csv and b.csv"],
+    [["--locale", "French"], '--locale needs a code such as en_GB or fr_FR, got "French"'],
     [["--colour"], "Unknown option '--colour' (--help lists the options)"],
     [["--sheet"], "--help lists the options"],
   ])("refuses %j in one sentence", (words, sentence) => {

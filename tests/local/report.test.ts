@@ -31,6 +31,12 @@ function TAKE_SUMMARY(records, by) {
   return [[by, 'Grafted', 'Taken', 'Take rate', 'Batch spread'], ['Amber', 100, 81, 0.8125, 15.26881], ['2 rows left out: see BATCH_CHECK', '', '', '', '']];
 }
 /** @customfunction */
+function BATCH_BALANCE(records) {
+  var at = records[0].indexOf('Batch');
+  if (at < 0) throw new Error('BATCH_BALANCE: no header in records');
+  return [['Batch', 'Started with']].concat(records.slice(1).filter(function (row) { return row[at]; }).map(function (row) { return [row[at], 1]; }));
+}
+/** @customfunction */
 function BATCH_CHECK(records, timetable, asOf) {
   if (records[0].indexOf('Batch') < 0) throw new Error('BATCH_CHECK: no header in records');
   var head = [['Row', 'Column', 'Found', 'Trouble', 'What happens', 'What to do']];

@@ -1,0 +1,33 @@
+/** Short messages at the edge of the page. */
+export interface Messages {
+  /** @param seconds how long it stays; negative for until it is closed */
+  show(message: string, title: string, seconds: number): void;
+  /** A message about something that went wrong; it stays until it is closed. */
+  trouble(message: string): void;
+}
+
+export function messages(place: HTMLElement): Messages {
+  const show = (message: string, title: string, seconds: number, className = "message") => {
+    const box = document.createElement("div");
+    box.className = className;
+    if (title !== "") {
+      const heading = document.createElement("strong");
+      heading.textContent = title;
+      box.append(heading);
+    }
+    const text = document.createElement("p");
+    text.textContent = message;
+    const closer = document.createElement("button");
+    closer.type = "button";
+    closer.className = "plain-button";
+    closer.textContent = "Close";
+    closer.addEventListener("click", () => box.remove());
+    box.append(text, closer);
+    place.append(box);
+    if (seconds >= 0) setTimeout(() => box.remove(), seconds * 1000);
+  };
+  return {
+    show: (message, title, seconds) => show(message, title, seconds),
+    trouble: (message) => show(message, "", -1, "message trouble"),
+  };
+}

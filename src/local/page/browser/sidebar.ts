@@ -1,0 +1,79 @@
+import type { ScriptPage } from "../../spreadsheet-app/desk";
+import { callAnswerer, type ScriptCall } from "../call-answerer";
+import type { CallMessage, CloseMessage, StartMessage } from "../sidebar-messages";
+
+/** The place for the add-in's sidebar, at the side of the grid. */
+export interface SidebarPlace {
+  /** Shows a page in place of the one that is open. */
+  open(page: ScriptPage): void;
+  close(): void;
+}
+
+/**
+ * What the real frame may do, but for "allow-same-origin": its pages come from another origin than
+ * the spreadsheet, and here that keeps the page out of reach of the sidebar. Kept storage is not
+ * there, which the real one does not promise either.
+ * Source: the guide on restrictions of HtmlService.
+ */
+const SANDBOX =
+  "allow-scripts allow-forms allow-popups allow-popups-to-escape-sandbox allow-downloads allow-modals";
+
+/**
+ * @param functions the names of the functions that the sidebar may call
+ * @param resized called when the room for the grid has changed
+ */
+export function sidebarPlace(
+  place: HTMLElement,
+  functions: () => readonly string[],
+  call: ScriptCall,
+  random: () => number,
+  resized: () => void,
+): SidebarPlace {
+  const title = place.querySelector("h2") as HTMLElement;
+  const closer = place.querySelector("button") as HTMLButtonElement;
+  let frame: HTMLIFrameElement | null = null;
+
+  const close = () => {
+    if (!frame) return;
+    frame.remove();
+    frame = null;
+    place.hidden = true;
+    resized();
+  };
+  closer.addEventListener("click", close);
+
+  return {
+    close,
+    open(page) {
+      close();
+      const opened = document.createElement("iframe");
+      opened.setAttribute("sandbox", SANDBOX);
+      opened.title = page.title || "Sidebar";
+      opened.src = "/sidebar.html";
+      opened.addEventListener(
+        "load",
+        () => {
+          const { port1, port2 } = new MessageChannel();
+          const hear = callAnswerer((reply) => port1.postMessage(reply), call, random);
+          port1.onmessage = ({ data }: MessageEvent<CallMessage | CloseMessage>) => {
+            if ("close" in data) close();
+            else hear(data);
+          };
+          const start: StartMessage = {
+            kind: "sidebar-start",
+            content: page.content,
+            functions: functions(),
+          };
+          // The frame has no origin of its own to name; the port goes to it and to nobody else.
+          opened.contentWindow?.postMessage(start, "*", [port2]);
+        },
+        { once: true },
+      );
+      title.textContent = page.title || "Sidebar";
+      place.hidden = false;
+      place.append(opened);
+      frame = opened;
+      resized();
+    },
+  };
+}

@@ -1,0 +1,126 @@
+/**
+ * The local page: the grid, the add-in's menu and sidebar around it, and its functions in the
+ * formulas. Everything that it needs came with it (see page-start.ts).
+ */
+import { registerCustomFunctions } from "../../custom-function";
+import { fileDrafts } from "../../file-drafts";
+import { PersonError } from "../../person-error";
+import { type ScriptSettings, scriptServices } from "../../script-services";
+import { sheetsOf } from "../../sheet-cells";
+import { type SheetDraft, workbookData } from "../../workbook-data";
+import { writeXlsx } from "../../xlsx-out";
+import { errorWords, seededRandom } from "../call-answerer";
+import type { PageStart } from "../page-start";
+import { createEngine } from "./engine-page";
+import { connectFileButtons, download } from "./file-buttons";
+import { registerFormulaHelp } from "./formula-help";
+import { menuButtons } from "./menu-buttons";
+import { messages } from "./messages";
+import { pageDesk } from "./page-desk";
+import { part } from "./page-parts";
+import { openScriptFrame } from "./script-frames";
+import { openSession, revealSelection, type Session } from "./session";
+import { sidebarPlace } from "./sidebar";
+import { exposeForTests } from "./test-handle";
+import { workingSign } from "./working-sign";
+import "./page.css";
+
+declare const localPageStart: PageStart;
+
+async function startPage(given: PageStart): Promise<void> {
+  const browserZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const settings: ScriptSettings = {
+    locale: given.locale,
+    scriptZone: browserZone,
+    spreadsheetZone: given.zone ?? browserZone,
+  };
+  const random = given.seed === null ? Math.random : seededRandom(given.seed);
+  const notices = messages(part("messages"));
+  const working = workingSign(part("status"));
+  const { univer, injector } = createEngine("grid");
+
+  // The functions of formulas live in one frame for good; runs of the script get a fresh one each.
+  const formulaFrame = await openScriptFrame();
+  await formulaFrame.load(scriptServices(settings));
+  const functions = new Set(formulaFrame.functionNames());
+  const custom = given.catalogue.flatMap((entry) => {
+    const call = formulaFrame.functionNamed(entry.name);
+    return call ? [{ ...entry, call }] : [];
+  });
+  const addInNames = new Set(custom.map(({ name }) => name.toUpperCase()));
+
+  let session: Session | null = null;
+  let fileName = "";
+  const act = async (work: (open: Session) => Promise<void>) => {
+    try {
+      if (session) await working(work(session));
+    } catch (error) {
+      notices.trouble(errorWords(error).text);
+    }
+  };
+  const menus = menuButtons(part("menus"), (name) => void act((open) => open.perform(name)));
+  const sidebar = sidebarPlace(
+    part("sidebar"),
+    () => Array.from(functions).filter((name) => !name.endsWith("_")),
+    (name, text) => working((session as Session).answer(name, text)),
+    random,
+    () => window.dispatchEvent(new Event("resize")),
+  );
+  const desk = pageDesk({
+    menus,
+    messages: notices,
+    sidebar,
+    reveal: () => revealSelection(univer),
+  });
+
+  const openDrafts = async (name: string, drafts: readonly SheetDraft[]) => {
+    session?.close();
+    sidebar.close();
+    menus.clear();
+    fileName = name;
+    part("file-name").textContent = name;
+    document.title = `${name} – local page`;
+    session = openSession(workbookData(name, drafts), {
+      univer,
+      settings,
+      desk,
+      pages: given.pages,
+      functions,
+      noteLine: part("note"),
+    });
+    await act((open) => open.open());
+  };
+  // Functions have to be known before the first workbook is calculated.
+  registerCustomFunctions(injector, { functions: custom, realm: formulaFrame.realm, settings });
+  await openDrafts(given.fileName, given.drafts);
+  registerFormulaHelp(injector, custom);
+
+  connectFileButtons(
+    {
+      opener: part<HTMLInputElement>("open-file"),
+      saver: part<HTMLButtonElement>("save-file"),
+      dropHint: part("drop-hint"),
+    },
+    (file) =>
+      void act(async () => {
+        const bytes = new Uint8Array(await file.arrayBuffer());
+        await openDrafts(file.name, fileDrafts(bytes, file.name, addInNames));
+      }),
+    () =>
+      void act(async ({ book, settled }) => {
+        await settled();
+        const bytes = writeXlsx(sheetsOf(book.workbook, book.formulas), addInNames);
+        download(bytes as Uint8Array<ArrayBuffer>, `${fileName.replace(/\.[^.]*$/, "")}.xlsx`);
+      }),
+  );
+  exposeForTests(() => session as Session, settings);
+}
+
+startPage(localPageStart).catch((error: unknown) => {
+  const line = part("status");
+  line.textContent =
+    error instanceof PersonError
+      ? error.message
+      : `The page can't start: ${errorWords(error).text}`;
+  console.error(error);
+});

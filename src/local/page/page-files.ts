@@ -1,0 +1,94 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { readCatalogue } from "../catalogue";
+import type { PageBundle } from "./page-bundle";
+import { PAGE_START, type PageStart } from "./page-start";
+
+/** A file of the page as it goes over the wire. */
+export interface PageFile {
+  readonly type: string;
+  readonly content: string | Buffer;
+  /** The content security policy of a document; none for other files. */
+  readonly policy?: string;
+}
+
+/** The files of the page by their address; made anew for every request, so a new build shows at once. */
+export type PageFiles = Readonly<Record<string, () => PageFile>>;
+
+/**
+ * The page may ask for its own files and nothing else, and may send nothing. The grid sets styles
+ * from its script, hence 'unsafe-inline' for styles; its pictures are made in the page.
+ */
+const PAGE_POLICY = [
+  "default-src 'self'",
+  "connect-src 'none'",
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "font-src 'self' data:",
+  "object-src 'none'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join("; ");
+
+/** The frames that the add-in's script runs in load that script and nothing else. */
+const SCRIPT_POLICY = "default-src 'none'; script-src 'self'";
+
+/** The sidebar is one page with its scripts and styles inside; it may fetch nothing. */
+const SIDEBAR_POLICY = [
+  "default-src 'none'",
+  "script-src 'unsafe-inline'",
+  "style-src 'unsafe-inline'",
+  "img-src data: blob:",
+  "font-src data:",
+].join("; ");
+
+export interface PageSources {
+  /** The project's folder. */
+  readonly root: string;
+  /** The folder of the built add-in. */
+  readonly dist: string;
+  readonly bundle: PageBundle;
+  readonly start: Omit<PageStart, "catalogue" | "pages">;
+}
+
+export function pageFiles({ root, dist, bundle, start }: PageSources): PageFiles {
+  const built = (name: string) => readFileSync(path.join(dist, name), "utf8");
+  return {
+    "/": () => ({
+      type: "text/html",
+      content: readFileSync(path.join(root, "src/local/page/browser/index.html")),
+      policy: PAGE_POLICY,
+    }),
+    "/page.js": () => ({ type: "text/javascript", content: readFileSync(bundle.script) }),
+    "/page.css": () => ({ type: "text/css", content: readFileSync(bundle.styles) }),
+    "/start.js": () => ({
+      type: "text/javascript",
+      content: startScript({
+        ...start,
+        catalogue: readCatalogue(built("Code.js")),
+        pages: { Sidebar: built("Sidebar.html") },
+      }),
+    }),
+    "/script.html": () => ({
+      type: "text/html",
+      content: '<!doctype html><html lang="en"><head><title>The add-in</title></head></html>',
+      policy: SCRIPT_POLICY,
+    }),
+    "/Code.js": () => ({ type: "text/javascript", content: built("Code.js") }),
+    "/sidebar.html": () => ({
+      type: "text/html",
+      content: sidebarShell(readFileSync(bundle.frameScript, "utf8")),
+      policy: SIDEBAR_POLICY,
+    }),
+  };
+}
+
+function startScript(start: PageStart): string {
+  return `globalThis.${PAGE_START} = ${JSON.stringify(start)};`;
+}
+
+/** An empty page that waits for the add-in's page and takes its place, keeping the way to the script. */
+function sidebarShell(script: string): string {
+  const inside = script.replaceAll("</script", "<\\/script");
+  return `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Sidebar</title><script>${inside}</script></head></html>`;
+}

@@ -1,0 +1,86 @@
+import { existsSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { readCatalogue } from "../catalogue";
+import { openFile } from "../open-file";
+import { PersonError } from "../person-error";
+import { pageBundle } from "./page-bundle";
+import { pageFiles } from "./page-files";
+import { PAGE_HELP, readPageOptions } from "./page-options";
+import { type PageServer, servePage } from "./page-server";
+
+/** Where the page's program runs, and how it speaks. */
+export interface PageSurroundings {
+  /** The project's folder, with sample-sheets/ in it. */
+  readonly root: string;
+  /** Folders in which a file that is named without one is looked for, the first one first. */
+  readonly folders: readonly string[];
+  readonly print: (text: string) => void;
+  readonly openBrowser: (address: string) => void;
+}
+
+const SAMPLE = "sample-sheets/hillside-nursery/hillside-nursery.xlsx";
+
+/**
+ * Serves the local page until it is closed.
+ * @param words the words after the program's name
+ * @returns null when there was nothing to serve
+ * @throws PersonError when something is wrong that the person can mend
+ */
+export async function runPage(
+  words: readonly string[],
+  at: PageSurroundings,
+): Promise<PageServer | null> {
+  const options = readPageOptions(words);
+  if (options.help) {
+    at.print(PAGE_HELP);
+    return null;
+  }
+  const file = options.file === undefined ? path.join(at.root, SAMPLE) : find(options.file, at);
+  const dist = findDist(options.dist, at);
+  const catalogue = readCatalogue(readFileSync(path.join(dist, "Code.js"), "utf8"));
+  const addInNames = new Set(catalogue.map(({ name }) => name.toUpperCase()));
+  const files = pageFiles({
+    root: at.root,
+    dist,
+    bundle: await pageBundle(at.root),
+    start: {
+      fileName: path.basename(file),
+      drafts: openFile(file, addInNames),
+      locale: options.locale,
+      zone: options.zone ?? null,
+      seed: options.seed ?? null,
+    },
+  });
+  const server = await serve(files, options.port);
+  at.print(`${path.basename(file)} is open at ${server.address}\nPress Ctrl+C to end.`);
+  if (options.opensBrowser) at.openBrowser(server.address);
+  return server;
+}
+
+async function serve(files: Parameters<typeof servePage>[0], port: number): Promise<PageServer> {
+  try {
+    return await servePage(files, port);
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code;
+    if (code !== "EADDRINUSE" && code !== "EACCES") throw error;
+    throw new PersonError(`Port ${port} can't be used: leave out --port to get a free one`);
+  }
+}
+
+function find(named: string, at: PageSurroundings): string {
+  const candidates = at.folders.map((folder) => path.resolve(folder, named));
+  const found = candidates.find((candidate) => existsSync(candidate));
+  if (!found) throw new PersonError(`There is no file ${named}`);
+  return found;
+}
+
+function findDist(named: string, at: PageSurroundings): string {
+  const dist = path.resolve(at.root, named);
+  for (const name of ["Code.js", "Sidebar.html"]) {
+    if (existsSync(path.join(dist, name))) continue;
+    throw new PersonError(
+      `The add-in is not built: ${path.join(named, name)} is missing (npm run build)`,
+    );
+  }
+  return dist;
+}

@@ -1,0 +1,21 @@
+import type { CatalogueEntry } from "../catalogue";
+import type { SheetDraft } from "../workbook-data";
+
+/** Everything that the page is given when it opens; it asks for nothing afterwards. */
+export interface PageStart {
+  /** The name of the file that is open. */
+  readonly fileName: string;
+  readonly drafts: readonly SheetDraft[];
+  /** The sheet functions of the add-in, as the formula helper shows them. */
+  readonly catalogue: readonly CatalogueEntry[];
+  /** The add-in's pages by their name without the ending. */
+  readonly pages: Readonly<Record<string, string>>;
+  readonly locale: string;
+  /** null for the zone of the browser. */
+  readonly zone: string | null;
+  /** null for any order of answers. */
+  readonly seed: number | null;
+}
+
+/** The name of the global that holds it in the page. */
+export const PAGE_START = "localPageStart";

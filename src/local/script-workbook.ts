@@ -1,0 +1,192 @@
+import vm from "node:vm";
+import {
+  type IWorkbookData,
+  LocaleType,
+  LogLevel,
+  Univer,
+  UniverInstanceType,
+  type Workbook,
+} from "@univerjs/core";
+import { UniverDataValidationPlugin } from "@univerjs/data-validation";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validation";
+import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { bareContext, loadBundle } from "./bundle";
+import { readCatalogue } from "./catalogue";
+import { registerCustomFunctions } from "./custom-function";
+import type { ScriptSettings } from "./script-services";
+import { type SheetCells, sheetsOf } from "./sheet-cells";
+import { areaOfA1 } from "./spreadsheet-app/area";
+import { calculationWatch } from "./spreadsheet-app/calculation-watch";
+import { type Desk, type DeskNotes, notedDesk } from "./spreadsheet-app/desk";
+import { type EditTrigger, editTrigger } from "./spreadsheet-app/edit-trigger";
+import type { Power, ServiceObject } from "./spreadsheet-app/execution";
+import { openBook } from "./spreadsheet-app/open-book";
+import { argumentsText, resultText } from "./spreadsheet-app/run-values";
+import { type ScriptHost, type ScriptRun, scriptHost } from "./spreadsheet-app/script-host";
+import { ownRealm, REALM_SOURCE, type ScriptRealm } from "./spreadsheet-app/script-realm";
+import { typeIn } from "./spreadsheet-app/typing";
+import { watchUserEdits } from "./spreadsheet-app/user-edits";
+
+/** A workbook without a screen in which a built script runs: menus, sidebar calls, triggers, formulas. */
+export interface ScriptWorkbook extends Pick<ScriptHost, "meter" | "lock" | "book"> {
+  /** What scripts have shown the person, and the answers that the person will give. */
+  readonly desk: DeskNotes;
+  readonly edits: EditTrigger;
+  /** Errors that onEdit threw. */
+  readonly editErrors: readonly unknown[];
+  /**
+   * Calls a top-level function as a menu item does, in a context of its own; the result is the
+   * script's own value. @throws what the function throws, or Error when there is no such function
+   */
+  call(name: string, ...parameters: readonly unknown[]): unknown;
+  /** Calls a function as the sidebar does: what passes is copied, private functions are not there. */
+  run(name: string, ...parameters: readonly unknown[]): unknown;
+  /** Calls onOpen, if the script has one. */
+  open(): void;
+  /** Types into a cell as a person does; onEdit runs soon after. @param cell such as "B2" */
+  type(sheet: string, cell: string, text: string): void;
+  /** Puts texts into a block of cells at once, as a paste does. @param cell its upper left corner */
+  paste(sheet: string, cell: string, rows: readonly (readonly string[])[]): void;
+  /** The services in a run of their own with values of this context; `end` gives back its lock. */
+  begin(power?: Power): { globals: Readonly<Record<string, ServiceObject>>; end(): void };
+  /** The services for a test that looks and acts without being counted. */
+  uncounted(): Readonly<Record<string, ServiceObject>>;
+  sheets(): SheetCells[];
+  /** Resolves when every trigger has run and every formula is calculated. */
+  settled(): Promise<void>;
+  close(): void;
+}
+
+export interface ScriptWorkbookOptions {
+  readonly settings: ScriptSettings;
+  /** Pages of the project by their name without the ending. */
+  readonly pages?: Readonly<Record<string, string>>;
+  /** Milliseconds since 1970-01-01 UTC. */
+  readonly now?: () => number;
+  /** In place of the desk that only takes notes. */
+  readonly desk?: Desk;
+}
+
+/** @param code the text of the built script; it may hold no function at all */
+export function openScriptWorkbook(
+  code: string,
+  data: IWorkbookData,
+  options: ScriptWorkbookOptions,
+): ScriptWorkbook {
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.SILENT,
+  });
+  univer.registerPlugin(UniverFormulaEnginePlugin);
+  univer.registerPlugin(UniverSheetsPlugin);
+  univer.registerPlugin(UniverSheetsFormulaPlugin, {
+    initialFormulaComputing: CalculationMode.FORCED,
+  });
+  univer.registerPlugin(UniverDataValidationPlugin);
+  univer.registerPlugin(UniverSheetsDataValidationPlugin);
+  const injector = univer.__getInjector();
+  if (readCatalogue(code).length > 0) {
+    registerCustomFunctions(injector, loadBundle(code, options.settings));
+  }
+  const watch = calculationWatch(injector);
+  const workbook = univer.createUnit<IWorkbookData, Workbook>(
+    UniverInstanceType.UNIVER_SHEET,
+    // Workbooks of one id would share what the engine keeps (see engine.ts).
+    { ...data, id: crypto.randomUUID() },
+  );
+  const book = openBook(injector, workbook);
+  const noted = notedDesk();
+  const host = scriptHost(book, {
+    settings: options.settings,
+    desk: options.desk ?? noted.desk,
+    page: (name) => options.pages?.[name] ?? null,
+    now: options.now ?? Date.now,
+  });
+  const script = new vm.Script(code, { filename: "Code.js" });
+
+  const inContext = <Result>(
+    power: Power,
+    use: (context: vm.Context, realm: ScriptRealm, run: ScriptRun) => Result,
+  ): Result => {
+    const context = bareContext();
+    const realm: ScriptRealm = vm.runInContext(REALM_SOURCE, context);
+    const run = host.begin(realm, power);
+    try {
+      Object.assign(context, run.globals);
+      script.runInContext(context);
+      return use(context, realm, run);
+    } finally {
+      run.end();
+    }
+  };
+  const functionIn = (context: vm.Context, name: string) => {
+    const found: unknown = context[name];
+    // From memory: the wording.
+    if (typeof found !== "function") throw new Error(`Script function not found: ${name}`);
+    return (...parameters: readonly unknown[]): unknown =>
+      Reflect.apply(found, undefined, parameters);
+  };
+
+  const editErrors: unknown[] = [];
+  const edits = editTrigger(
+    async (edit) =>
+      inContext("limited", (context, _, run) => {
+        if (typeof context.onEdit === "function")
+          functionIn(context, "onEdit")(run.editEvent(edit));
+      }),
+    (error) => editErrors.push(error),
+  );
+  const unwatch = watchUserEdits(book, edits.hear);
+  const enter = (sheetName: string, cell: string, rows: readonly (readonly string[])[]) => {
+    const sheet = workbook.getSheetBySheetName(sheetName);
+    const size = sheet && { rows: sheet.getRowCount(), columns: sheet.getColumnCount() };
+    const at = size && areaOfA1(cell, size);
+    if (!sheet || !at) throw new Error(`There is no cell ${cell} in a tab ${sheetName}`);
+    const year = new Date((options.now ?? Date.now)()).getFullYear();
+    typeIn(book, sheet.getSheetId(), at, rows, { locale: options.settings.locale, year });
+  };
+
+  return {
+    book,
+    meter: host.meter,
+    lock: host.lock,
+    desk: noted.notes,
+    edits,
+    editErrors,
+    call: (name, ...parameters) =>
+      inContext("full", (context) => functionIn(context, name)(...parameters)),
+    run(name, ...parameters) {
+      const passed = argumentsText(parameters);
+      if (name.endsWith("_")) throw new Error(`Script function not found: ${name}`);
+      return inContext("full", (context, realm) => {
+        const copies = realm.parse(passed) as unknown[];
+        return JSON.parse(resultText(functionIn(context, name)(...copies)));
+      });
+    },
+    open() {
+      inContext("limited", (context) => {
+        if (typeof context.onOpen === "function") functionIn(context, "onOpen")();
+      });
+    },
+    type: (sheet, cell, text) => enter(sheet, cell, [[text]]),
+    paste: enter,
+    begin(power = "full") {
+      const run = host.begin(ownRealm(), power);
+      return { globals: run.globals, end: run.end };
+    },
+    uncounted: () => host.begin(ownRealm(), "full", false).globals,
+    sheets: () => sheetsOf(workbook, book.formulas),
+    async settled() {
+      await edits.idle();
+      await watch.settled();
+    },
+    close() {
+      unwatch();
+      watch.stop();
+      univer.dispose();
+    },
+  };
+}

@@ -1,0 +1,97 @@
+import { CellValueType, type ICellData, type IRange } from "@univerjs/core";
+import { SetRangeValuesCommand } from "@univerjs/sheets";
+import type { Area } from "./area";
+import { type OpenBook, sheetOf } from "./open-book";
+import type { TypedEntry } from "./typed-entry";
+
+/** Cells by row and column, counted from 0. */
+export type CellChanges = Record<number, Record<number, ICellData>>;
+
+/** What is not in the new cell has to be cleared by name, or the old formula stays. */
+const NOTHING = { v: null, t: null, f: null, si: null, p: null };
+
+/** Writes cells at once, as one step for undo. */
+export function writeCells(
+  book: OpenBook,
+  sheetId: string,
+  area: Area,
+  changes: CellChanges,
+): void {
+  if (Object.keys(changes).length === 0) return;
+  book.execute(SetRangeValuesCommand.id, {
+    subUnitId: sheetId,
+    range: rangeOf(area),
+    value: changes,
+  });
+}
+
+/**
+ * The cell that an entry makes.
+ * @param pattern the number format that the cell has, '' when none
+ */
+export function cellOfEntry(entry: TypedEntry, pattern: string): ICellData {
+  switch (entry.kind) {
+    case "blank":
+      return { ...NOTHING };
+    case "formula":
+      return { ...NOTHING, f: entry.formula };
+    case "boolean":
+      return { ...NOTHING, v: entry.value ? 1 : 0, t: CellValueType.BOOLEAN };
+    case "text": {
+      // Forced text is marked, or the engine would make a number of "007" at the next change of format.
+      const type = entry.forced ? CellValueType.FORCE_STRING : CellValueType.STRING;
+      return { ...NOTHING, v: entry.text, t: type };
+    }
+    case "number":
+      return numberCellOf(entry.value, pattern, entry.pattern);
+  }
+}
+
+/**
+ * A cell with a number.
+ * @param has the format that the cell has, which stays
+ * @param gets the format that it gets if it has none
+ */
+export function numberCellOf(value: number, has: string, gets: string): ICellData {
+  const format = isPlain(has) && gets !== "" ? { s: { n: { pattern: gets } } } : {};
+  return { ...NOTHING, v: value, t: CellValueType.NUMBER, ...format };
+}
+
+/** Empties the cells of an area that hold something; formats go too when asked for. */
+export function clearArea(
+  book: OpenBook,
+  sheetId: string,
+  area: Area,
+  { formats }: { formats: boolean },
+): void {
+  const changes: CellChanges = {};
+  sheetOf(book, sheetId)
+    .getCellMatrix()
+    .forValue((row, column) => {
+      const inside =
+        row >= area.row &&
+        row < area.row + area.rows &&
+        column >= area.column &&
+        column < area.column + area.columns;
+      if (!inside) return;
+      changes[row] ??= {};
+      (changes[row] as Record<number, ICellData>)[column] = formats
+        ? { ...NOTHING, s: null }
+        : { ...NOTHING };
+    });
+  writeCells(book, sheetId, area, changes);
+}
+
+/** The area as the engine names it. */
+export function rangeOf({ row, column, rows, columns }: Area): IRange {
+  return {
+    startRow: row,
+    endRow: row + rows - 1,
+    startColumn: column,
+    endColumn: column + columns - 1,
+  };
+}
+
+export function isPlain(pattern: string): boolean {
+  return pattern === "" || pattern === "General";
+}

@@ -1,0 +1,161 @@
+import {
+  DataValidationErrorStyle,
+  DataValidationType,
+  generateRandomId,
+  type ICellData,
+  type ISheetDataValidationRule,
+} from "@univerjs/core";
+import { deserializeListOptions, serializeListOptions } from "@univerjs/sheets";
+import {
+  AddSheetDataValidationCommand,
+  ClearRangeDataValidationCommand,
+  SheetDataValidationModel,
+} from "@univerjs/sheets-data-validation";
+import type { Area } from "./area";
+import { type CellChanges, rangeOf } from "./cell-writing";
+import { type Execution, type ServiceObject, serviceObject } from "./execution";
+import type { OpenBook } from "./open-book";
+import { ServiceError, signatureError } from "./service-error";
+
+/** What a cell with a check on its input accepts. */
+export interface InputRule {
+  readonly kind: "checkbox" | "list";
+  /** For a list: the texts it offers. */
+  readonly values: readonly string[];
+  /** False to refuse other values, true to mark them only. */
+  readonly allowInvalid: boolean;
+}
+
+/** The rules behind the objects that scripts hold. */
+const builtRules = new WeakMap<object, InputRule>();
+
+/** The rule behind an object that a script hands over. @throws ServiceError when it is none */
+export function inputRuleOf(object: unknown, method: string): InputRule {
+  const rule = typeof object === "object" && object ? builtRules.get(object) : undefined;
+  if (!rule) throw signatureError([object], method);
+  return rule;
+}
+
+/** SpreadsheetApp.newDataValidation(): refuses nothing until it is told to require something. */
+export function dataValidationBuilder(run: Execution): ServiceObject {
+  // A rule accepts other values with a mark unless told otherwise.
+  let rule: InputRule | null = null;
+  let allowInvalid = true;
+  const require = (kind: InputRule["kind"], values: readonly string[]) => {
+    rule = { kind, values, allowInvalid };
+    return builder;
+  };
+  const builder = serviceObject(run, "DataValidationBuilder", {
+    requireCheckbox(checked?: unknown, unchecked?: unknown) {
+      // Boxes with values of their own are left out: this add-in uses TRUE and FALSE.
+      if (checked !== undefined || unchecked !== undefined) {
+        throw signatureError(
+          [checked, unchecked],
+          "SpreadsheetApp.DataValidationBuilder.requireCheckbox",
+        );
+      }
+      return require("checkbox", []);
+    },
+    requireValueInList(values: unknown, showDropdown?: unknown) {
+      const method = "SpreadsheetApp.DataValidationBuilder.requireValueInList";
+      if (!Array.isArray(values)) throw signatureError([values, showDropdown], method);
+      return require("list", values.map(String));
+    },
+    setAllowInvalid(allow: unknown) {
+      allowInvalid = Boolean(allow);
+      return builder;
+    },
+    build() {
+      if (!rule) throw new ServiceError("A rule needs something that it requires.");
+      const built = serviceObject(run, "DataValidation", {
+        getAllowInvalid: () => allowInvalid,
+      });
+      builtRules.set(built, { ...rule, allowInvalid });
+      return built;
+    },
+  });
+  return builder;
+}
+
+/** Puts a rule on every cell of an area in place of those that stand there; null takes them away. */
+export function setInputRule(
+  book: OpenBook,
+  sheetId: string,
+  area: Area,
+  rule: InputRule | null,
+): void {
+  const ranges = [rangeOf(area)];
+  if (rule === null) {
+    book.execute(ClearRangeDataValidationCommand.id, { subUnitId: sheetId, ranges });
+    return;
+  }
+  const isList = rule.kind === "list";
+  book.execute(AddSheetDataValidationCommand.id, {
+    subUnitId: sheetId,
+    rule: {
+      uid: generateRandomId(),
+      ranges,
+      type: isList ? DataValidationType.LIST : DataValidationType.CHECKBOX,
+      // Without these a click would store the numbers 1 and 0.
+      formula1: isList ? serializeListOptions([...rule.values]) : "TRUE",
+      formula2: isList ? undefined : "FALSE",
+      showDropDown: true,
+      allowBlank: true,
+      showErrorMessage: !rule.allowInvalid,
+      errorStyle: rule.allowInvalid
+        ? DataValidationErrorStyle.WARNING
+        : DataValidationErrorStyle.STOP,
+    },
+  });
+}
+
+/** Whether a rule of tick boxes stands on a cell. */
+export function isCheckbox(book: OpenBook, sheetId: string, row: number, column: number): boolean {
+  const rule = book.injector
+    .get(SheetDataValidationModel)
+    .getRuleByLocation(book.unitId, sheetId, row, column);
+  return rule?.type === DataValidationType.CHECKBOX;
+}
+
+/**
+ * Refuses changes that a strict rule does not accept. The wording is from memory.
+ * @throws ServiceError that names the first such cell
+ */
+export function refuseInvalid(
+  book: OpenBook,
+  sheetId: string,
+  area: Area,
+  changes: CellChanges,
+  nameOf: (row: number, column: number) => string,
+): void {
+  const rules = book.injector
+    .get(SheetDataValidationModel)
+    .getRules(book.unitId, sheetId)
+    .filter(({ errorStyle }) => errorStyle === DataValidationErrorStyle.STOP);
+  for (const rule of rules) {
+    for (const range of rule.ranges) {
+      const lastRow = Math.min(range.endRow, area.row + area.rows - 1);
+      const lastColumn = Math.min(range.endColumn, area.column + area.columns - 1);
+      for (let row = Math.max(range.startRow, area.row); row <= lastRow; row++) {
+        for (
+          let column = Math.max(range.startColumn, area.column);
+          column <= lastColumn;
+          column++
+        ) {
+          const cell = changes[row]?.[column];
+          if (!cell || accepts(rule, cell)) continue;
+          throw new ServiceError(
+            `The data you entered in cell ${nameOf(row, column)} violates the data validation rules set on this cell.`,
+          );
+        }
+      }
+    }
+  }
+}
+
+function accepts(rule: ISheetDataValidationRule, cell: ICellData): boolean {
+  if (cell.f || cell.v === null || cell.v === undefined || cell.v === "") return true;
+  if (rule.type === DataValidationType.CHECKBOX) return cell.t === 3;
+  if (rule.type !== DataValidationType.LIST) return true;
+  return deserializeListOptions(rule.formula1 ?? "").includes(String(cell.v));
+}

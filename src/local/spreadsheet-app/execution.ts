@@ -1,0 +1,66 @@
+import type { ScriptSettings } from "../script-services";
+import type { WallClock } from "../wall-clock";
+import type { Desk } from "./desk";
+import type { DocumentLock } from "./document-lock";
+import type { OpenBook } from "./open-book";
+import type { PropertyStores } from "./property-stores";
+import type { ScriptRealm } from "./script-realm";
+import { ServiceError } from "./service-error";
+import type { MeteredCalls } from "./service-meter";
+
+/**
+ * What a script may do: "full" when it runs from a menu or the sidebar, "limited" in the simple
+ * triggers onOpen and onEdit, which may not show anything but a menu.
+ */
+export type Power = "full" | "limited";
+
+/** Everything that the services of one run of a script work on. */
+export interface Execution {
+  readonly book: OpenBook;
+  readonly realm: ScriptRealm;
+  readonly settings: ScriptSettings;
+  /** The wall clock of the spreadsheet's zone. */
+  readonly clock: WallClock;
+  readonly meter: MeteredCalls;
+  readonly power: Power;
+  readonly desk: Desk;
+  readonly lock: DocumentLock;
+  readonly properties: PropertyStores;
+  /** The text of an .html file of the project by its name without the ending, or null. */
+  readonly page: (name: string) => string | null;
+  /** The year that it is in the spreadsheet's zone, for days that are typed without one. */
+  readonly year: () => number;
+}
+
+type Methods = Readonly<Record<string, (...parameters: never[]) => unknown>>;
+
+/**
+ * An object of a service as scripts see it: every method is counted, and what it refuses is thrown
+ * as an error of the script's own context.
+ *
+ * @param kind such as "Range"; the methods are counted as "Range.getValues"
+ * @param properties plain values beside the methods, such as enumerations
+ */
+export function serviceObject(
+  run: Execution,
+  kind: string,
+  methods: Methods,
+  properties: Readonly<Record<string, unknown>> = {},
+): ServiceObject {
+  const object: Record<string, unknown> = { ...properties, toString: () => kind };
+  for (const [name, method] of Object.entries(methods)) {
+    const counted = `${kind}.${name}`;
+    object[name] = (...parameters: never[]) => {
+      try {
+        return run.meter.pass(counted, () => method(...parameters));
+      } catch (error) {
+        if (error instanceof ServiceError) throw run.realm.exception(error.message);
+        throw error;
+      }
+    };
+  }
+  return Object.freeze(object);
+}
+
+/** An object of a service in a script's hands. */
+export type ServiceObject = Readonly<Record<string, unknown>>;

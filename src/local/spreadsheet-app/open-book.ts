@@ -1,0 +1,58 @@
+import { ICommandService, type Injector, type Workbook, type Worksheet } from "@univerjs/core";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import { ServiceError } from "./service-error";
+
+/** A workbook open in the spreadsheet engine, as the imitated services see it. */
+export interface OpenBook {
+  readonly injector: Injector;
+  readonly workbook: Workbook;
+  readonly unitId: string;
+  readonly formulas: FormulaDataModel;
+  /** Every tab has a number for life; scripts know it by that. The first one has 0. */
+  numberOf(sheetId: string): number;
+  /**
+   * Executes one of the engine's commands in the name of the add-in, so that it is not taken for
+   * an edit of the person.
+   * @throws Error when the engine refuses
+   */
+  execute(commandId: string, parameters: Readonly<Record<string, unknown>>): void;
+  /** True while the add-in, not the person, changes the workbook. */
+  isAddInAtWork(): boolean;
+}
+
+export function openBook(injector: Injector, workbook: Workbook): OpenBook {
+  const commands = injector.get(ICommandService);
+  const unitId = workbook.getUnitId();
+  const numbers = new Map<string, number>();
+  let depth = 0;
+  const numberOf = (sheetId: string) => {
+    const number = numbers.get(sheetId) ?? numbers.size;
+    numbers.set(sheetId, number);
+    return number;
+  };
+  for (const sheet of workbook.getSheets()) numberOf(sheet.getSheetId());
+  return {
+    injector,
+    workbook,
+    unitId,
+    formulas: injector.get(FormulaDataModel),
+    numberOf,
+    execute(commandId, parameters) {
+      depth += 1;
+      try {
+        const done = commands.syncExecuteCommand(commandId, { unitId, ...parameters });
+        if (done === false) throw new Error(`The spreadsheet engine refused ${commandId}`);
+      } finally {
+        depth -= 1;
+      }
+    },
+    isAddInAtWork: () => depth > 0,
+  };
+}
+
+/** @throws ServiceError when the tab is gone */
+export function sheetOf(book: OpenBook, sheetId: string): Worksheet {
+  const sheet = book.workbook.getSheetBySheetId(sheetId);
+  if (!sheet) throw new ServiceError(`Sheet ${book.numberOf(sheetId)} not found`);
+  return sheet;
+}

@@ -1,0 +1,144 @@
+import {
+  BooleanNumber,
+  CellValueType,
+  HorizontalAlign,
+  type ICellData,
+  type IStyleData,
+  VerticalAlign,
+  WrapStrategy,
+} from "@univerjs/core";
+import { SetStyleCommand } from "@univerjs/sheets";
+import type { Area } from "./area";
+import { cellReader } from "./cell-reading";
+import { type CellChanges, rangeOf, writeCells } from "./cell-writing";
+import { inputRuleOf, isCheckbox, setInputRule } from "./data-validation";
+import type { Execution } from "./execution";
+import { gridArgument, textArgument } from "./grid-arguments";
+import { sheetOf } from "./open-book";
+import { writeValues } from "./range-values";
+import { signatureError } from "./service-error";
+
+const HORIZONTAL: Readonly<Record<string, HorizontalAlign>> = {
+  left: HorizontalAlign.LEFT,
+  center: HorizontalAlign.CENTER,
+  right: HorizontalAlign.RIGHT,
+  normal: HorizontalAlign.UNSPECIFIED,
+};
+const VERTICAL: Readonly<Record<string, VerticalAlign>> = {
+  top: VerticalAlign.TOP,
+  middle: VerticalAlign.MIDDLE,
+  bottom: VerticalAlign.BOTTOM,
+};
+
+/** The methods of a range that change how its cells look and what input they take. */
+export function rangeFormatMethods<Self>(
+  run: Execution,
+  sheetId: string,
+  area: Area,
+  self: () => Self,
+) {
+  const style = (type: keyof IStyleData, value: unknown): Self => {
+    run.book.execute(SetStyleCommand.id, {
+      subUnitId: sheetId,
+      range: rangeOf(area),
+      style: { type, value },
+    });
+    return self();
+  };
+  const oneOf = <Item>(
+    table: Readonly<Record<string, Item>>,
+    word: unknown,
+    method: string,
+  ): Item => {
+    const found = typeof word === "string" ? table[word] : undefined;
+    if (found === undefined) throw signatureError([word], `SpreadsheetApp.Range.${method}`);
+    return found;
+  };
+  /** Changes the cells one by one, from what each of them is. */
+  const change = (cellAt: (row: number, column: number) => ICellData): Self => {
+    const changes: CellChanges = {};
+    for (let row = area.row; row < area.row + area.rows; row++) {
+      const cells: Record<number, ICellData> = {};
+      for (let column = area.column; column < area.column + area.columns; column++) {
+        cells[column] = cellAt(row, column);
+      }
+      changes[row] = cells;
+    }
+    writeCells(run.book, sheetId, area, changes);
+    return self();
+  };
+  const setPatterns = (patternAt: (row: number, column: number) => string): Self => {
+    const cells = sheetOf(run.book, sheetId).getCellMatrix();
+    return change((row, column) => {
+      const type = cells.getValue(row, column)?.t;
+      const pattern = patternAt(row - area.row, column - area.column);
+      return {
+        s: { n: { pattern } },
+        // The engine would guess the type of a text anew under another format.
+        ...(type === CellValueType.STRING || type === CellValueType.FORCE_STRING
+          ? { t: type }
+          : {}),
+      };
+    });
+  };
+  const noteAt = (row: number, column: number): string => {
+    const custom = sheetOf(run.book, sheetId).getCellMatrix().getValue(row, column)?.custom;
+    return typeof custom?.note === "string" ? custom.note : "";
+  };
+
+  return {
+    setNumberFormat(pattern: unknown) {
+      const text = textArgument(pattern, "SpreadsheetApp.Range.setNumberFormat");
+      return setPatterns(() => text);
+    },
+    setNumberFormats(patterns: unknown) {
+      const method = "SpreadsheetApp.Range.setNumberFormats";
+      const rows = gridArgument(patterns, area, method);
+      return setPatterns((row, column) => textArgument(rows[row]?.[column], method));
+    },
+    getNumberFormat: () => cellReader(run.book, sheetId)(area.row, area.column).pattern,
+    setFontWeight: (weight: unknown) =>
+      style(
+        "bl",
+        oneOf({ bold: BooleanNumber.TRUE, normal: BooleanNumber.FALSE }, weight, "setFontWeight"),
+      ),
+    setFontColor: (color: unknown) => style("cl", color === null ? null : { rgb: color }),
+    setBackground: (color: unknown) => style("bg", color === null ? null : { rgb: color }),
+    setWrap: (wraps: unknown) => style("tb", wraps ? WrapStrategy.WRAP : WrapStrategy.OVERFLOW),
+    setHorizontalAlignment: (word: unknown) =>
+      style("ht", oneOf(HORIZONTAL, word, "setHorizontalAlignment")),
+    setVerticalAlignment: (word: unknown) =>
+      style("vt", oneOf(VERTICAL, word, "setVerticalAlignment")),
+    setNote(note: unknown) {
+      const text = note === null ? "" : textArgument(note, "SpreadsheetApp.Range.setNote");
+      return change(() => ({ custom: text === "" ? null : { note: text } }) as ICellData);
+    },
+    getNote: () => noteAt(area.row, area.column),
+    insertCheckboxes() {
+      setInputRule(run.book, sheetId, area, { kind: "checkbox", values: [], allowInvalid: false });
+      writeValues(run, sheetId, area, () => false, "SpreadsheetApp.Range.insertCheckboxes");
+      return self();
+    },
+    removeCheckboxes() {
+      const read = cellReader(run.book, sheetId);
+      const boxes = new Set<string>();
+      for (let row = area.row; row < area.row + area.rows; row++) {
+        for (let column = area.column; column < area.column + area.columns; column++) {
+          if (isCheckbox(run.book, sheetId, row, column)) boxes.add(`${row},${column}`);
+        }
+      }
+      if (boxes.size === 0) return self();
+      setInputRule(run.book, sheetId, area, null);
+      return change((row, column) =>
+        boxes.has(`${row},${column}`) && read(row, column).kind === "boolean"
+          ? { v: null, t: null, f: null, si: null, p: null }
+          : {},
+      );
+    },
+    setDataValidation(rule: unknown) {
+      const method = "SpreadsheetApp.Range.setDataValidation";
+      setInputRule(run.book, sheetId, area, rule === null ? null : inputRuleOf(rule, method));
+      return self();
+    },
+  };
+}

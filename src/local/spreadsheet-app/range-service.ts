@@ -1,0 +1,92 @@
+import { SetSelectionsOperation, SetWorksheetActiveOperation } from "@univerjs/sheets";
+import { type Area, a1Of } from "./area";
+import { rangeOf } from "./cell-writing";
+import { type Execution, type ServiceObject, serviceObject } from "./execution";
+import { wholeArgument } from "./grid-arguments";
+import { checkedArea } from "./range-bounds";
+import { rangeFormatMethods } from "./range-formats";
+import { rangeValueMethods } from "./range-values";
+import { signatureError } from "./service-error";
+import { sheetService } from "./sheet-service";
+
+interface PlacedArea extends Area {
+  readonly sheetId: string;
+}
+
+/** The cells behind the ranges that scripts hold. */
+const places = new WeakMap<object, PlacedArea>();
+
+/** The cells behind a range that a script hands over. @throws ServiceError when it is none */
+export function placeOf(range: unknown, method: string): PlacedArea {
+  const place = typeof range === "object" && range ? places.get(range) : undefined;
+  if (!place) throw signatureError([range], method);
+  return place;
+}
+
+/** Range of the spreadsheet service. */
+export function rangeService(
+  run: Execution,
+  sheetId: string,
+  area: Area,
+  properties: Readonly<Record<string, unknown>> = {},
+): ServiceObject {
+  const self = (): ServiceObject => range;
+  const range: ServiceObject = serviceObject(
+    run,
+    "Range",
+    {
+      getRow: () => area.row + 1,
+      getColumn: () => area.column + 1,
+      getNumRows: () => area.rows,
+      getNumColumns: () => area.columns,
+      getLastRow: () => area.row + area.rows,
+      getLastColumn: () => area.column + area.columns,
+      getA1Notation: () => a1Of(area),
+      getSheet: () => sheetService(run, sheetId),
+      offset(rowOffset: unknown, columnOffset: unknown, rows?: unknown, columns?: unknown) {
+        const method = "SpreadsheetApp.Range.offset";
+        return rangeService(
+          run,
+          sheetId,
+          checkedArea(run, sheetId, {
+            row: area.row + wholeArgument(rowOffset, method),
+            column: area.column + wholeArgument(columnOffset, method),
+            rows: rows === undefined ? area.rows : wholeArgument(rows, method),
+            columns: columns === undefined ? area.columns : wholeArgument(columns, method),
+          }),
+        );
+      },
+      activate() {
+        select(run, sheetId, area);
+        return self();
+      },
+      ...rangeValueMethods(run, sheetId, area, self),
+      ...rangeFormatMethods(run, sheetId, area, self),
+    },
+    properties,
+  );
+  places.set(range, { ...area, sheetId });
+  return range;
+}
+
+/** Shows a tab and selects cells in it. */
+export function select(run: Execution, sheetId: string, area: Area): void {
+  run.book.execute(SetWorksheetActiveOperation.id, { subUnitId: sheetId });
+  run.book.execute(SetSelectionsOperation.id, {
+    subUnitId: sheetId,
+    selections: [
+      {
+        range: rangeOf(area),
+        primary: {
+          ...rangeOf({ ...area, rows: 1, columns: 1 }),
+          actualRow: area.row,
+          actualColumn: area.column,
+          isMerged: false,
+          isMergedMainCell: false,
+        },
+        style: null,
+      },
+    ],
+  });
+  run.desk.selected();
+}

@@ -1,0 +1,94 @@
+import type { ICellData } from "@univerjs/core";
+import { type Area, a1Of } from "./area";
+import { cellReader, readArea } from "./cell-reading";
+import { cellOfValue, displayText, scriptValue } from "./cell-values";
+import { type CellChanges, clearArea, writeCells } from "./cell-writing";
+import { refuseInvalid } from "./data-validation";
+import type { Execution } from "./execution";
+import { gridArgument, textArgument } from "./grid-arguments";
+
+/** The methods of a range that read and write what its cells hold. */
+export function rangeValueMethods<Self>(
+  run: Execution,
+  sheetId: string,
+  area: Area,
+  self: () => Self,
+) {
+  const read = () => readArea(run.book, sheetId, area);
+  const grid = <Item>(item: (reading: ReturnType<typeof read>[number][number]) => Item) =>
+    run.realm.array(read().map((row) => run.realm.array(row.map(item))));
+  const firstCell = () => cellReader(run.book, sheetId)(area.row, area.column);
+
+  const write = (valueAt: (row: number, column: number) => unknown, method: string): Self => {
+    writeValues(run, sheetId, area, valueAt, method);
+    return self();
+  };
+  const isFormulaOrBlank = (value: unknown, method: string) => {
+    const text = textArgument(value, method);
+    // A formula without its "=" is taken as one all the same.
+    return text === "" || text.startsWith("=") ? text : `=${text}`;
+  };
+
+  return {
+    getValues: () => grid((reading) => scriptValue(run, reading)),
+    getValue: () => scriptValue(run, firstCell()),
+    getDisplayValues: () => grid((reading) => displayText(run, reading)),
+    getDisplayValue: () => displayText(run, firstCell()),
+    getFormulas: () => grid(({ formula }) => formula),
+    getFormula: () => firstCell().formula,
+    isBlank: () =>
+      read().every((row) => row.every(({ value, formula }) => value === null && !formula)),
+    setValues(values: unknown) {
+      const method = "SpreadsheetApp.Range.setValues";
+      const rows = gridArgument(values, area, method);
+      return write((row, column) => rows[row]?.[column], method);
+    },
+    setValue: (value: unknown) => write(() => value, "SpreadsheetApp.Range.setValue"),
+    setFormulas(formulas: unknown) {
+      const method = "SpreadsheetApp.Range.setFormulas";
+      const rows = gridArgument(formulas, area, method);
+      return write((row, column) => isFormulaOrBlank(rows[row]?.[column], method), method);
+    },
+    setFormula(formula: unknown) {
+      const method = "SpreadsheetApp.Range.setFormula";
+      const text = isFormulaOrBlank(formula, method);
+      return write(() => text, method);
+    },
+    clearContent() {
+      clearArea(run.book, sheetId, area, { formats: false });
+      return self();
+    },
+    clear() {
+      clearArea(run.book, sheetId, area, { formats: true });
+      return self();
+    },
+  };
+}
+
+/**
+ * Writes values of a script into an area; either all of them or, when one is refused, none.
+ * @param valueAt by row and column counted from 0 within the area
+ */
+export function writeValues(
+  run: Execution,
+  sheetId: string,
+  area: Area,
+  valueAt: (row: number, column: number) => unknown,
+  method: string,
+): void {
+  const standing = cellReader(run.book, sheetId);
+  const changes: CellChanges = {};
+  for (let row = 0; row < area.rows; row++) {
+    const cells: Record<number, ICellData> = {};
+    for (let column = 0; column < area.columns; column++) {
+      const at = { row: area.row + row, column: area.column + column };
+      const { pattern } = standing(at.row, at.column);
+      cells[at.column] = cellOfValue(run, valueAt(row, column), pattern, method);
+    }
+    changes[area.row + row] = cells;
+  }
+  refuseInvalid(run.book, sheetId, area, changes, (row, column) =>
+    a1Of({ row, column, rows: 1, columns: 1 }),
+  );
+  writeCells(run.book, sheetId, area, changes);
+}

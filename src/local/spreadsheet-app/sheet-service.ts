@@ -1,0 +1,200 @@
+import { Direction } from "@univerjs/core";
+import {
+  InsertColByRangeCommand,
+  InsertRowByRangeCommand,
+  RemoveRowByRangeCommand,
+  SetColWidthCommand,
+  SetFrozenCommand,
+  SetTabColorCommand,
+  SetWorksheetNameCommand,
+} from "@univerjs/sheets";
+import { areaOfA1 } from "./area";
+import { filledSize } from "./cell-reading";
+import { clearArea } from "./cell-writing";
+import { type Execution, type ServiceObject, serviceObject } from "./execution";
+import { textArgument, wholeArgument } from "./grid-arguments";
+import { sheetOf } from "./open-book";
+import { checkedArea } from "./range-bounds";
+import { rangeService, select } from "./range-service";
+import { writeValues } from "./range-values";
+import { ServiceError, signatureError } from "./service-error";
+import { hideTab, isTabHidden, refuseTakenName, showTab } from "./tabs";
+
+/** The tabs behind the sheets that scripts hold. */
+const sheetIds = new WeakMap<object, string>();
+
+/** The tab behind a sheet that a script hands over. @throws ServiceError when it is none */
+export function sheetIdOf(sheet: unknown, method: string): string {
+  const id = typeof sheet === "object" && sheet ? sheetIds.get(sheet) : undefined;
+  if (id === undefined) throw signatureError([sheet], method);
+  return id;
+}
+
+/** Sheet of the spreadsheet service. */
+export function sheetService(run: Execution, sheetId: string): ServiceObject {
+  const { book } = run;
+  const tab = () => sheetOf(book, sheetId);
+  const name = (method: string) => `SpreadsheetApp.Sheet.${method}`;
+  const whole = () => ({
+    row: 0,
+    column: 0,
+    rows: tab().getRowCount(),
+    columns: tab().getColumnCount(),
+  });
+  const change = (commandId: string, parameters: Readonly<Record<string, unknown>>) => {
+    book.execute(commandId, { subUnitId: sheetId, ...parameters });
+    return sheet;
+  };
+  /** Rows counted from 0 and over the whole width, as the engine names them. */
+  const rowBlock = (first: number, count: number) => ({
+    startRow: first,
+    endRow: first + count - 1,
+    startColumn: 0,
+    endColumn: tab().getColumnCount() - 1,
+  });
+  const insertRows = (after: number, count: number) => {
+    // From memory: the wording for rows that are not there.
+    if (after < 1 || after > tab().getRowCount() || count < 1) {
+      throw new ServiceError("Those rows are out of bounds.");
+    }
+    return change(InsertRowByRangeCommand.id, {
+      direction: Direction.DOWN,
+      range: rowBlock(after, count),
+    });
+  };
+  const frozen = (part: Readonly<Record<string, number>>) =>
+    change(SetFrozenCommand.id, { ...tab().getFreeze(), ...part });
+
+  const sheet: ServiceObject = serviceObject(run, "Sheet", {
+    getName: () => tab().getName(),
+    setName(text: unknown) {
+      const wanted = textArgument(text, name("setName"));
+      if (wanted !== tab().getName()) refuseTakenName(book, wanted, sheetId);
+      return change(SetWorksheetNameCommand.id, { name: wanted });
+    },
+    getSheetId: () => book.numberOf(tab().getSheetId()),
+    getIndex: () => book.workbook.getSheetIndex(tab()) + 1,
+    getRange(first: unknown, column?: unknown, rows?: unknown, columns?: unknown) {
+      if (typeof first === "string") {
+        const area = areaOfA1(first, whole());
+        if (!area) throw new ServiceError("Range not found");
+        return rangeService(run, sheetId, checkedArea(run, sheetId, area));
+      }
+      const method = name("getRange");
+      const area = {
+        row: wholeArgument(first, method) - 1,
+        column: wholeArgument(column, method) - 1,
+        rows: rows === undefined ? 1 : wholeArgument(rows, method),
+        columns: columns === undefined ? 1 : wholeArgument(columns, method),
+      };
+      return rangeService(run, sheetId, checkedArea(run, sheetId, area));
+    },
+    getDataRange() {
+      const filled = filledSize(book, sheetId);
+      const area = { rows: Math.max(1, filled.rows), columns: Math.max(1, filled.columns) };
+      return rangeService(run, sheetId, { row: 0, column: 0, ...area });
+    },
+    getLastRow: () => filledSize(book, sheetId).rows,
+    getLastColumn: () => filledSize(book, sheetId).columns,
+    getMaxRows: () => tab().getRowCount(),
+    getMaxColumns: () => tab().getColumnCount(),
+    insertRowsAfter: (after: unknown, count: unknown) =>
+      insertRows(
+        wholeArgument(after, name("insertRowsAfter")),
+        wholeArgument(count, name("insertRowsAfter")),
+      ),
+    insertColumnsAfter(after: unknown, count: unknown) {
+      const left = wholeArgument(after, name("insertColumnsAfter"));
+      const wide = wholeArgument(count, name("insertColumnsAfter"));
+      if (left < 1 || left > tab().getColumnCount() || wide < 1) {
+        throw new ServiceError("Those columns are out of bounds.");
+      }
+      return change(InsertColByRangeCommand.id, {
+        direction: Direction.RIGHT,
+        range: {
+          startRow: 0,
+          endRow: tab().getRowCount() - 1,
+          startColumn: left,
+          endColumn: left + wide - 1,
+        },
+      });
+    },
+    deleteRows(first: unknown, count: unknown) {
+      const top = wholeArgument(first, name("deleteRows"));
+      const high = wholeArgument(count, name("deleteRows"));
+      if (top < 1 || high < 1 || top + high - 1 > tab().getRowCount()) {
+        throw new ServiceError("Those rows are out of bounds.");
+      }
+      if (high === tab().getRowCount()) {
+        throw new ServiceError("You can't delete all the rows on the sheet.");
+      }
+      return change(RemoveRowByRangeCommand.id, { range: rowBlock(top - 1, high) });
+    },
+    setFrozenRows(count: unknown) {
+      const rows = wholeArgument(count, name("setFrozenRows"));
+      return frozen({ startRow: rows > 0 ? rows : -1, ySplit: rows });
+    },
+    getFrozenRows: () => Math.max(0, tab().getFreeze().ySplit ?? 0),
+    setFrozenColumns(count: unknown) {
+      const columns = wholeArgument(count, name("setFrozenColumns"));
+      return frozen({ startColumn: columns > 0 ? columns : -1, xSplit: columns });
+    },
+    getFrozenColumns: () => Math.max(0, tab().getFreeze().xSplit ?? 0),
+    setColumnWidth: (column: unknown, width: unknown) =>
+      setWidths(column, 1, width, name("setColumnWidth")),
+    setColumnWidths: (column: unknown, count: unknown, width: unknown) =>
+      setWidths(column, count, width, name("setColumnWidths")),
+    getColumnWidth: (column: unknown) =>
+      tab().getColumnWidth(wholeArgument(column, name("getColumnWidth")) - 1),
+    hideSheet() {
+      hideTab(book, sheetId);
+      return sheet;
+    },
+    showSheet() {
+      showTab(book, sheetId);
+      return sheet;
+    },
+    isSheetHidden: () => isTabHidden(tab()),
+    appendRow(values: unknown) {
+      const method = name("appendRow");
+      if (!Array.isArray(values) || values.length === 0) throw signatureError([values], method);
+      const row = filledSize(book, sheetId).rows;
+      if (row >= tab().getRowCount()) insertRows(tab().getRowCount(), 1);
+      const area = { row, column: 0, rows: 1, columns: values.length };
+      const inside = checkedArea(run, sheetId, area);
+      writeValues(run, sheetId, inside, (_, column) => values[column], method);
+      return sheet;
+    },
+    activate() {
+      select(run, sheetId, { row: 0, column: 0, rows: 1, columns: 1 });
+      return sheet;
+    },
+    clear() {
+      clearArea(book, sheetId, whole(), { formats: true });
+      return sheet;
+    },
+    clearContents() {
+      clearArea(book, sheetId, whole(), { formats: false });
+      return sheet;
+    },
+    setTabColor(color: unknown) {
+      const value = color === null ? "" : textArgument(color, name("setTabColor"));
+      return change(SetTabColorCommand.id, { value });
+    },
+  });
+  function setWidths(column: unknown, count: unknown, width: unknown, method: string) {
+    const first = wholeArgument(column, method) - 1;
+    const last = first + wholeArgument(count, method) - 1;
+    if (first < 0 || last < first || last >= tab().getColumnCount()) {
+      throw new ServiceError("Those columns are out of bounds.");
+    }
+    return change(SetColWidthCommand.id, {
+      ranges: [
+        { startRow: 0, endRow: tab().getRowCount() - 1, startColumn: first, endColumn: last },
+      ],
+      value: wholeArgument(width, method),
+    });
+  }
+  sheetIds.set(sheet, sheetId);
+  return sheet;
+}
