@@ -1,4 +1,4 @@
-import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { registry } from "../functions/index";
@@ -7,7 +7,6 @@ import { isStale } from "./stale";
 import { BUNDLE_NAME, stubs } from "./stubs";
 
 const DIST = "dist";
-const SIDEBAR_TEMPLATE = "src/sidebar/guide.html";
 
 /** Makes dist/: exactly the three files that are pushed. */
 async function makeDist(): Promise<void> {
@@ -25,13 +24,11 @@ async function makeDist(): Promise<void> {
     banner: { js: "/** @OnlyCurrentDoc */" },
     footer: { js: stubs(registry) },
   });
+  const page = await sidebarPage(registry);
   rmSync(DIST, { recursive: true, force: true });
   mkdirSync(DIST);
   writeFileSync(join(DIST, "Code.js"), bundle.outputFiles[0]?.text ?? "");
-  writeFileSync(
-    join(DIST, "Sidebar.html"),
-    sidebarPage(readFileSync(SIDEBAR_TEMPLATE, "utf8"), registry),
-  );
+  writeFileSync(join(DIST, "Sidebar.html"), page);
   copyFileSync("appsscript.json", join(DIST, "appsscript.json"));
 }
 

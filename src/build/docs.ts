@@ -1,4 +1,6 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname } from "node:path";
+import { forecastPictures } from "./forecast-pictures";
 import { functionReference } from "./function-reference";
 import { timetablePage } from "./timetable-page";
 
@@ -6,6 +8,12 @@ import { timetablePage } from "./timetable-page";
 const pages: readonly (readonly [path: string, text: string])[] = [
   ["src/functions/README.md", await functionReference(readFileSync("dist/Code.js", "utf8"))],
   ["src/core/timetable/README.md", timetablePage()],
+  ...forecastPictures().map(
+    ([name, svg]) => [`src/core/projection/pictures/${name}`, svg] as const,
+  ),
 ];
-for (const [path, text] of pages) writeFileSync(path, text);
+for (const [path, text] of pages) {
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, text);
+}
 console.log(pages.map(([path]) => path).join("\n"));

@@ -1,10 +1,26 @@
 import type { FunctionEntry } from "../functions/index";
+import type { SidebarCallName } from "../workbook/sidebar-calls";
 
 /** Name under which the bundle's exports are reached from the stubs. */
 export const BUNDLE_NAME = "nurseryBatches_";
 
-/** Functions that the menu and the spreadsheet call by name. */
-const WORKBOOK_FUNCTIONS = ["onOpen", "showGuide"] as const;
+/** Functions that the spreadsheet, the menu and the edit trigger call by name. */
+const WORKBOOK_FUNCTIONS = ["onOpen", "onEdit", "showSidebar", "refreshDueList", "writeTicked"];
+
+/** What the sidebar page may call: every name here is open to the page, and nothing else. */
+const SIDEBAR_CALLS: readonly SidebarCallName[] = [
+  "sidebarOpen",
+  "sidebarToday",
+  "sidebarAhead",
+  "sidebarTakes",
+  "sidebarCheck",
+  "sidebarColumns",
+  "sidebarSetUp",
+  "sidebarRecord",
+  "sidebarTakeBack",
+  "sidebarSelect",
+  "sidebarCalendar",
+];
 
 /**
  * The top-level functions that the spreadsheet sees: a bundler would hide them, and with them the
@@ -13,7 +29,13 @@ const WORKBOOK_FUNCTIONS = ["onOpen", "showGuide"] as const;
 export function stubs(registry: readonly FunctionEntry[]): string {
   return [
     ...registry.map(customFunctionStub),
-    ...WORKBOOK_FUNCTIONS.map((name) => `function ${name}() {\n  ${BUNDLE_NAME}.${name}();\n}`),
+    ...WORKBOOK_FUNCTIONS.map(
+      (name) => `function ${name}(event) {\n  return ${BUNDLE_NAME}.${name}(event);\n}`,
+    ),
+    ...SIDEBAR_CALLS.map(
+      (name) =>
+        `function ${name}(request) {\n  return ${BUNDLE_NAME}.sidebarCall("${name}", request);\n}`,
+    ),
   ].join("\n\n");
 }
 

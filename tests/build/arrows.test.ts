@@ -1,0 +1,131 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join, normalize, sep } from "node:path";
+import { describe, expect, it } from "vitest";
+
+interface Import {
+  readonly file: string;
+  readonly from: string;
+  readonly typeOnly: boolean;
+}
+
+/** Every import of a file, of its types, of what it hands on, and those made while it runs. */
+function importsOf(file: string): Import[] {
+  const text = readFileSync(file, "utf8").replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, "");
+  const kinds = [
+    /\b(?:import|export)\s+(type\s)?[^"';]*?\bfrom\s*["']([^"']+)["']/g,
+    /\bimport\s*()["']([^"']+)["']/g,
+    /\b(?:import|require)\s*\(\s*()["']([^"']+)["']/g,
+  ];
+  return kinds.flatMap((kind) =>
+    [...text.matchAll(kind)].map(([, type, from]) => ({
+      file,
+      from: from as string,
+      typeOnly: type !== undefined && type !== "",
+    })),
+  );
+}
+
+function filesBelow(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .filter((name) => /\.(ts|mts|mjs|js)$/.test(name))
+    .map((name) => join(folder, name));
+}
+
+/** The folder of src that an import points into; null for packages. */
+function folderOf({ file, from }: Import): string | null {
+  if (!from.startsWith(".")) return null;
+  const parts = normalize(join(dirname(file), from)).split(sep);
+  return parts[0] === "src" ? (parts[1] ?? null) : `outside: ${from}`;
+}
+
+const FOLDERS: Readonly<Record<string, readonly string[]>> = {
+  core: ["core"],
+  door: ["door", "core"],
+  functions: ["functions", "door", "core"],
+  workbook: ["workbook", "door", "core"],
+  sidebar: ["sidebar", "workbook", "core"],
+  local: ["local"],
+};
+
+describe.each(Object.entries(FOLDERS))("src/%s", (folder, allowed) => {
+  const imports = filesBelow(`src/${folder}`).flatMap(importsOf);
+
+  it(`imports from ${allowed.join(", ")} alone`, () => {
+    const wrong = imports.filter((one) => {
+      const target = folderOf(one);
+      return target !== null && !allowed.includes(target);
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  // Of the workbook that is the one file of the calls that the sidebar may make.
+  it("reaches another folder through its public list", () => {
+    const deep = imports.filter((one) => {
+      const target = folderOf(one);
+      const list = /^(\.\.\/)+((core|door)(\/index)?|workbook\/sidebar-calls)$/;
+      return target !== null && target !== folder && !list.test(one.from);
+    });
+    expect(deep).toEqual([]);
+  });
+});
+
+describe("the folders of src", () => {
+  it("are all watched, save the build, which may see the functions, and the one entry", () => {
+    const folders = readdirSync("src", { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .map(({ name }) => name);
+    expect(folders.sort()).toEqual([...Object.keys(FOLDERS), "build"].sort());
+  });
+
+  it("meet in main.ts, which sees the functions and the workbook", () => {
+    const imports = importsOf("src/main.ts");
+    expect(new Set(imports.map(folderOf))).toEqual(new Set(["functions", "workbook"]));
+  });
+
+  it("hand the sidebar types of the workbook, nothing that runs", () => {
+    const running = filesBelow("src/sidebar")
+      .flatMap(importsOf)
+      .filter((one) => folderOf(one) === "workbook" && !one.typeOnly);
+    expect(running).toEqual([]);
+  });
+});
+
+describe("packages", () => {
+  const SMALL = /^(@stdlib\/|pure-rand|date-fns)/;
+
+  it.each(["core", "door", "functions", "workbook"])(
+    "that src/%s brings into the built file are small mathematics, chance and dates",
+    (folder) => {
+      const packages = filesBelow(`src/${folder}`)
+        .flatMap(importsOf)
+        .filter((one) => !one.from.startsWith("."));
+      expect(packages.filter(({ from }) => !SMALL.test(from))).toEqual([]);
+    },
+  );
+
+  it("are read as a script would: imports of each form are seen", () => {
+    const seen = filesBelow("src/core/statistics").flatMap(importsOf);
+    expect(seen.map(({ from }) => from)).toEqual(
+      expect.arrayContaining(["../input-error", "@stdlib/math-base-special-betainc"]),
+    );
+    expect(seen.some(({ typeOnly }) => typeOnly)).toBe(true);
+  });
+});
+
+describe("src/core", () => {
+  const files = filesBelow("src/core");
+  const code = (file: string) =>
+    readFileSync(file, "utf8").replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, "");
+
+  it("throws no dice, reads no clock, knows no Date", () => {
+    expect(files.length).toBeGreaterThan(50);
+    const forbidden = /Math\.random|Date\.now|\bnew Date\b|\bDate\s*[.(]|\bDate\b(?=\s*[,)])/;
+    const wrong = files.filter((file) => forbidden.test(code(file)));
+    expect(wrong).toEqual([]);
+  });
+
+  it("sees no spreadsheet, no page, no console", () => {
+    const forbidden = /\b(SpreadsheetApp|HtmlService|Utilities|document|console|process)\./;
+    expect(files.filter((file) => forbidden.test(code(file)))).toEqual([]);
+  });
+});
