@@ -19,7 +19,7 @@ export interface PageOptions {
   readonly dist: string;
 }
 
-export const PAGE_HELP = `Usage: npm start -- [FILE] [options]
+export const PAGE_HELP = `Usage: npm run page -- [FILE] [options]
 
 Opens a workbook (.xlsx) or a table (.csv) in a page of your browser, with the add-in at work in
 it: its sheet functions, its menu and its sidebar. Nothing leaves this computer; the file itself
