@@ -59,7 +59,7 @@ export function taskTarget(now: RecordsNow, batchName: string, task: string): Ta
     parent === undefined ? null : (batch.days[records.stepKeys.indexOf(parent.key)] ?? null);
   const shared = {
     stepName: step.name,
-    headerRow: records.rows.firstHeader,
+    headerRow: records.firstHeader,
     before: countsBefore[countsBefore.length - 1] ?? null,
     earlierDay:
       parent === undefined || parentDay === null ? null : { name: parent.name, day: parentDay },

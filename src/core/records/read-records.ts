@@ -116,6 +116,7 @@ export function readRecords(grid: Grid, options: ReadingOptions): Records {
     troubles,
     columns,
     rows: tally.count(grid, areas),
+    firstHeader: Math.min(...areas.map(({ header }) => header.row)) + 1,
     textIn: (batch, column) => cellText(grid.at(batch.row - 1, column)),
   };
 }

@@ -11,14 +11,14 @@ export interface Records {
   /** Columns of every table in the range. */
   readonly columns: readonly ColumnMatch[];
   readonly rows: RowTally;
+  /** The row of the range's first header, from 1; of a header of two rows the upper. */
+  readonly firstHeader: number;
   /** The text in a batch's row under a column of the range, known to us or not. */
   textIn(batch: Batch, column: number): string;
 }
 
 /** Every row of the range is one of these. */
 export interface RowTally {
-  /** The row of the range's first header, from 1; of a header of two rows the upper. */
-  readonly firstHeader: number;
   /** Headers, and what stands above the first. */
   readonly heading: number;
   readonly used: number;

@@ -33,7 +33,6 @@ export function rowTally(rowCount: number): TallyingRows {
     count: (grid, areas) => {
       const top = Math.min(...areas.map(({ header }) => header.row));
       const tally = {
-        firstHeader: top + 1,
         heading: 0,
         used: 0,
         leftOut: 0,
