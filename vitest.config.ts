@@ -3,6 +3,7 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
+    setupFiles: ["tests/support/seeded-properties.ts"],
     server: { deps: { inline: [/@univerjs\//] } },
     // Forks, since some tests change the time zone, which a thread can't.
     pool: "forks",
