@@ -109,17 +109,36 @@ export function answerOf(sheet: SheetCells): {
   return { rows, trouble: failed ? (first.message ?? first.value) : null };
 }
 
-/** The calculated tab with shares as per cent and other broken numbers to two decimals. */
+/** The calculated tab with shares as per cent, and a column's numbers all to the same decimals. */
 export function withFormats(sheet: SheetCells, shares: readonly string[]): SheetCells {
   const header = sheet.rows[FORMULA_ROW] ?? [];
-  const isShare = header.map((cell) => shares.includes(cellText(cell)));
-  const format = (cell: Cell | null, column: number): Cell | null => {
-    if (typeof cell?.value !== "number" || cell.pattern !== "") return cell;
-    if (isShare[column]) return { ...cell, pattern: "0.0%" };
-    return Number.isInteger(cell.value) ? cell : { ...cell, pattern: "0.00" };
-  };
+  const body = sheet.rows.slice(FORMULA_ROW + 1);
+  const patterns = header.map((cell, column) =>
+    shares.includes(cellText(cell)) ? "0.0%" : numberPattern(body.map((row) => row[column])),
+  );
+  const format = (cell: Cell | null, column: number): Cell | null =>
+    typeof cell?.value === "number" && cell.pattern === ""
+      ? { ...cell, pattern: patterns[column] ?? "" }
+      : cell;
   return {
     ...sheet,
     rows: sheet.rows.map((row, index) => (index <= FORMULA_ROW ? row : row.map(format))),
   };
+}
+
+const MOST_DECIMALS = 2;
+
+/** As many decimals as the column's numbers need, two at most; "" where all are whole. */
+function numberPattern(cells: readonly (Cell | null | undefined)[]): string {
+  let decimals = 0;
+  for (const cell of cells) {
+    if (typeof cell?.value !== "number" || cell.pattern !== "") continue;
+    while (decimals < MOST_DECIMALS && !isWhole(cell.value * 10 ** decimals)) decimals += 1;
+  }
+  return decimals === 0 ? "" : `0.${"0".repeat(decimals)}`;
+}
+
+/** Whole but for the last binary digits: 2.3 × 10 is. */
+function isWhole(value: number): boolean {
+  return Math.abs(value - Math.round(value)) < 1e-9;
 }
