@@ -15,6 +15,8 @@ export interface PageSurroundings {
   /** Folders in which a file that is named without one is looked for, the first one first. */
   readonly folders: readonly string[];
   readonly print: (text: string) => void;
+  /** Said before what takes some seconds. */
+  readonly progress: (text: string) => void;
   readonly openBrowser: (address: string) => void;
 }
 
@@ -42,7 +44,7 @@ export async function runPage(
   const files = pageFiles({
     root: at.root,
     dist,
-    bundle: await pageBundle(at.root),
+    bundle: await pageBundle(at.root, () => at.progress("Making the page ready (once) ...")),
     start: {
       fileName: path.basename(file),
       drafts: openFile(file, addInNames),

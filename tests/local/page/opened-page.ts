@@ -49,6 +49,7 @@ export function openedPage() {
         root: projectRoot(),
         folders: [projectRoot()],
         print: (text) => printed.push(text),
+        progress: () => {},
         openBrowser: (address) => printed.push(`opened ${address}`),
       },
     );
