@@ -6,8 +6,7 @@ import {
   columnChoices,
   isoDay,
   LEAVE_ALONE,
-  readyAnswer,
-  stagesAnswer,
+  readyOutlook,
   summaryAnswer,
   tallySentence,
 } from "../core";
@@ -85,8 +84,8 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
   sidebarAhead: () => {
     const now = recordsNow();
     const question = { ...now, level: levelOf(now.settings.level) };
-    const ready = answerTable(readyAnswer(question));
-    const stages = answerTable(stagesAnswer(question));
+    const { answer, batches } = readyOutlook(question);
+    const ready = answerTable(answer);
     return {
       rows: ready.rows.map((row) => ({
         month: row.text("Month"),
@@ -96,20 +95,15 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         likely: row.number("Likely") ?? 0,
         most: row.number("Most") ?? 0,
       })),
-      batches: stages.rows
-        .map((row) => ({
-          batch: row.text("Batch"),
-          variety: row.text("Variety"),
-          place: row.text("Place"),
-          month: (row.day("Ready likely") ?? "").slice(0, 7),
-          readyFrom: row.day("Ready from"),
-          readyLikely: row.day("Ready likely"),
-          readyBy: row.day("Ready by"),
-          fewest: row.number("Fewest ready"),
-          likely: row.number("Likely ready"),
-          most: row.number("Most ready"),
-        }))
-        .filter(({ month }) => month !== ""),
+      batches: batches.map(({ batch, month, isReady, days, plants }) => ({
+        ...{ batch: batch.name, variety: batch.variety, place: batch.place, month, isReady },
+        readyFrom: days === null ? null : isoDay(days.from),
+        readyLikely: days === null ? null : isoDay(days.likely),
+        readyBy: days === null ? null : isoDay(days.by),
+        fewest: plants?.fewest ?? null,
+        likely: plants?.likely ?? null,
+        most: plants?.most ?? null,
+      })),
       remark: ready.remark,
     };
   },
