@@ -112,7 +112,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     const columns = [
       ...new Set(now.records.columns.filter(isGroupColumn).map(({ header }) => header)),
     ];
-    const asked = typeof by === "string" && by !== "" ? by : "Variety";
+    const asked = typeof by === "string" && by !== "" ? headerFor(now, by, columns) : "Variety";
     const { rows } = answerTable(summaryAnswer({ records: now.records, by: asked, level: 0.95 }));
     return {
       by: asked,
@@ -171,7 +171,8 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
             ),
           };
         }),
-      choices: columnChoices(timetable),
+      // The page has a word of its own for leaving a column alone.
+      choices: columnChoices(timetable).filter((choice) => choice !== LEAVE_ALONE),
     };
   },
   sidebarSetUp: setUp,
@@ -214,6 +215,16 @@ function isGroupColumn({ target, header }: RecordsNow["records"]["columns"][numb
     target.kind === "fact" &&
     !["batch", "culled", "dispatched", "closed", "note"].includes(target.fact)
   );
+}
+
+/** The person's own header for our name of a column, so that it is not offered twice. */
+function headerFor({ records }: RecordsNow, asked: string, columns: readonly string[]): string {
+  if (columns.includes(asked)) return asked;
+  const own = records.columns.find(
+    ({ target, header }) =>
+      target?.kind === "fact" && target.fact === asked.toLowerCase() && columns.includes(header),
+  );
+  return own?.header ?? asked;
 }
 
 function sureness({ sureness: sure, target }: RecordsNow["records"]["columns"][number]) {

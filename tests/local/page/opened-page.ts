@@ -1,9 +1,9 @@
 import type { Browser, BrowserContext, Frame, Page, Request } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
+import { launchChromium } from "../../../src/build/chromium";
 import { runPage } from "../../../src/local/page/page-run";
 import type { PageServer } from "../../../src/local/page/page-server";
 import { projectRoot } from "../../../src/local/project-root";
-import { launchChromium } from "./chromium";
 import { fakeAddIn } from "./fake-add-in";
 
 /** The page as its test-handle.ts gives it, for code that runs in the page. */
