@@ -1,8 +1,7 @@
 import type { Browser, Download, Frame, Locator, Page, Request } from "playwright-core";
 import { expect } from "vitest";
 import { launchChromium } from "../../../src/build/chromium";
-import { runPage } from "../../../src/local/page/page-run";
-import type { PageServer } from "../../../src/local/page/page-server";
+import { type LocalPageServer, runPage } from "../../../src/local/page/page-run";
 import { projectRoot } from "../../../src/local/project-root";
 import { buildAddIn } from "../../support/built-add-in";
 import type { LocalPage } from "./opened-page";
@@ -32,7 +31,7 @@ export interface NurseryPage {
 
 export async function openNurseryPage(file: string): Promise<NurseryPage> {
   const addIn = buildAddIn();
-  let server: PageServer | null = null;
+  let server: LocalPageServer | null = null;
   let browser: Browser | null = null;
   const end = async () => {
     await browser?.close();
@@ -47,17 +46,21 @@ export async function openNurseryPage(file: string): Promise<NurseryPage> {
       progress: () => {},
       openBrowser: () => {},
     });
-    const { address } = server as PageServer;
+    const { address, sidebarAddress } = server as LocalPageServer;
     browser = await launchChromium();
     const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
-    return await opened(page, address, end);
+    return await opened(page, [address, sidebarAddress], end);
   } catch (error) {
     await end();
     throw error;
   }
 }
 
-async function opened(page: Page, address: string, end: () => Promise<void>): Promise<NurseryPage> {
+async function opened(
+  page: Page,
+  [address = "", ...others]: readonly string[],
+  end: () => Promise<void>,
+): Promise<NurseryPage> {
   const requests: Request[] = [];
   const problems: string[] = [];
   page.on("request", (request) => requests.push(request));
@@ -105,9 +108,9 @@ async function opened(page: Page, address: string, end: () => Promise<void>): Pr
     },
     async close() {
       await end();
-      const own = [address, "data:", "blob:", "about:"];
-      const others = requests.filter((one) => !own.some((begin) => one.url().startsWith(begin)));
-      expect(others.map((one) => one.url())).toEqual([]);
+      const own = [address, ...others, "data:", "blob:", "about:"];
+      const foreign = requests.filter((one) => !own.some((begin) => one.url().startsWith(begin)));
+      expect(foreign.map((one) => one.url())).toEqual([]);
       expect(problems).toEqual([]);
     },
   };
