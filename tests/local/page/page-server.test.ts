@@ -58,6 +58,7 @@ describe("the page's server", () => {
       body: "<p>hello",
       headers: {
         "content-type": "text/html; charset=utf-8",
+        "origin-agent-cluster": "?1",
         "content-security-policy": "default-src 'self'",
         "x-content-type-options": "nosniff",
       },

@@ -57,6 +57,17 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
     return [found?.[4], found?.[5], found?.[6]];
   };
 
+  // Where both stood still, nobody would see that anything was going on.
+  it("keeps the sidebar going while the page calculates, so that it can tell of progress", async () => {
+    const side = nursery.side();
+    await side.evaluate("window.ticks = 0; void setInterval(() => { window.ticks += 1; }, 20)");
+    await nursery.page.evaluate(() => {
+      const start = performance.now();
+      while (performance.now() - start < 1000);
+    });
+    expect(await side.evaluate("window.ticks")).toBeGreaterThan(10);
+  });
+
   it("sets up on a messy table, one column corrected", async () => {
     const side = nursery.side();
     const panel = side.locator("#section-set-up");
