@@ -18,7 +18,7 @@ export { dueAnswer, dueTasks, type Task } from "./due/due-answer";
 export { germinationAnswer } from "./germination/summary-answer";
 export { InputError, type InputErrorCode } from "./input-error";
 export { lookbackAnswer } from "./projection/lookback-answer";
-export { readyAnswer } from "./projection/ready-answer";
+export { readyAnswer, readyOutlook } from "./projection/ready-answer";
 export { stagesAnswer } from "./projection/stages-answer";
 export { stepsAnswer } from "./projection/steps-answer";
 export { choiceOf, columnChoices } from "./records/column-choices";

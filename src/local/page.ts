@@ -11,7 +11,8 @@ try {
     root: projectRoot(),
     folders: typedIn ? [process.cwd(), typedIn] : [process.cwd()],
     print: (text) => console.log(text),
-    openBrowser: (address) => openBrowser(address, process.platform),
+    openBrowser: (address) => openBrowser(address, process.platform, process.env),
+    progress: (text) => console.error(text),
   });
   for (const signal of ["SIGINT", "SIGTERM"] as const) {
     process.once(signal, () => void server?.close());

@@ -18,7 +18,7 @@ export interface ReportOptions {
   readonly out: string;
 }
 
-export const REPORT_HELP = `Usage: npm start -- [FILE] [options]
+export const REPORT_HELP = `Usage: npm run report -- [FILE] [options]
 
 Opens a workbook (.xlsx) or a table (.csv) with the records of batches, calculates the due
 list, the stages, the take rates and the check of the records with the add-in's own sheet

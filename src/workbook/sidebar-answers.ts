@@ -6,8 +6,7 @@ import {
   columnChoices,
   isoDay,
   LEAVE_ALONE,
-  readyAnswer,
-  stagesAnswer,
+  readyOutlook,
   summaryAnswer,
   tallySentence,
 } from "../core";
@@ -85,8 +84,8 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
   sidebarAhead: () => {
     const now = recordsNow();
     const question = { ...now, level: levelOf(now.settings.level) };
-    const ready = answerTable(readyAnswer(question));
-    const stages = answerTable(stagesAnswer(question));
+    const { answer, batches } = readyOutlook(question);
+    const ready = answerTable(answer);
     return {
       rows: ready.rows.map((row) => ({
         month: row.text("Month"),
@@ -96,20 +95,15 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         likely: row.number("Likely") ?? 0,
         most: row.number("Most") ?? 0,
       })),
-      batches: stages.rows
-        .map((row) => ({
-          batch: row.text("Batch"),
-          variety: row.text("Variety"),
-          place: row.text("Place"),
-          month: (row.day("Ready likely") ?? "").slice(0, 7),
-          readyFrom: row.day("Ready from"),
-          readyLikely: row.day("Ready likely"),
-          readyBy: row.day("Ready by"),
-          fewest: row.number("Fewest ready"),
-          likely: row.number("Likely ready"),
-          most: row.number("Most ready"),
-        }))
-        .filter(({ month }) => month !== ""),
+      batches: batches.map(({ batch, month, isReady, days, plants }) => ({
+        ...{ batch: batch.name, variety: batch.variety, place: batch.place, month, isReady },
+        readyFrom: days === null ? null : isoDay(days.from),
+        readyLikely: days === null ? null : isoDay(days.likely),
+        readyBy: days === null ? null : isoDay(days.by),
+        fewest: plants?.fewest ?? null,
+        likely: plants?.likely ?? null,
+        most: plants?.most ?? null,
+      })),
       remark: ready.remark,
     };
   },
@@ -118,7 +112,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     const columns = [
       ...new Set(now.records.columns.filter(isGroupColumn).map(({ header }) => header)),
     ];
-    const asked = typeof by === "string" && by !== "" ? by : "Variety";
+    const asked = typeof by === "string" && by !== "" ? headerFor(now, by, columns) : "Variety";
     const { rows } = answerTable(summaryAnswer({ records: now.records, by: asked, level: 0.95 }));
     return {
       by: asked,
@@ -177,7 +171,8 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
             ),
           };
         }),
-      choices: columnChoices(timetable),
+      // The page has a word of its own for leaving a column alone.
+      choices: columnChoices(timetable).filter((choice) => choice !== LEAVE_ALONE),
     };
   },
   sidebarSetUp: setUp,
@@ -220,6 +215,16 @@ function isGroupColumn({ target, header }: RecordsNow["records"]["columns"][numb
     target.kind === "fact" &&
     !["batch", "culled", "dispatched", "closed", "note"].includes(target.fact)
   );
+}
+
+/** The person's own header for our name of a column, so that it is not offered twice. */
+function headerFor({ records }: RecordsNow, asked: string, columns: readonly string[]): string {
+  if (columns.includes(asked)) return asked;
+  const own = records.columns.find(
+    ({ target, header }) =>
+      target?.kind === "fact" && target.fact === asked.toLowerCase() && columns.includes(header),
+  );
+  return own?.header ?? asked;
 }
 
 function sureness({ sureness: sure, target }: RecordsNow["records"]["columns"][number]) {

@@ -115,7 +115,7 @@ export interface AheadRow {
   /** As "2026-11". */
   readonly month: string;
   readonly variety: string;
-  /** Batches whose likely day lies in the month. */
+  /** Batches whose likely day lies in the month; those ready already count in the as-of day's. */
   readonly batches: number;
   readonly fewest: number;
   readonly likely: number;
@@ -126,8 +126,10 @@ export interface AheadBatch {
   readonly batch: string;
   readonly variety: string;
   readonly place: string;
-  /** Month of the likely day, as "2026-11". */
+  /** The month that counts it, as "2026-11". */
   readonly month: string;
+  /** Ready already, and not yet all dispatched. */
+  readonly isReady: boolean;
   readonly readyFrom: string | null;
   readonly readyLikely: string | null;
   readonly readyBy: string | null;

@@ -1,4 +1,5 @@
-import { type Browser, chromium, type Page } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
+import { launchChromium } from "../../src/build/chromium";
 import { sidebarPage } from "../../src/build/sidebar-page";
 import { registry } from "../../src/functions/index";
 import { type Answers, type AskedCall, fakeRunner } from "./script-runner";
@@ -36,14 +37,7 @@ export interface OpenSidebar {
 /** A browser with the built page, as narrow as a sidebar. */
 export async function startSidebarTest(): Promise<SidebarTest> {
   const html = await sidebarPage(registry);
-  const browser = await chromium.launch({
-    executablePath: "/usr/bin/chromium",
-    args: [
-      ...["--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run"],
-      ...["--disable-background-networking", "--disable-component-update", "--disable-sync"],
-      "--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1",
-    ],
-  });
+  const browser = await launchChromium();
   return {
     html,
     begin: (answers, view) => begin(browser, html, answers, view),

@@ -1,11 +1,14 @@
 import { type Answer, type AnswerValue, columns } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
 import { firstDayOf, type Month, monthOf, monthText } from "../dates/month";
+import type { Batch } from "../records/batch";
 import { leftOutRemark } from "../records/records";
 import type { DayDistribution } from "../statistics/day-distribution";
 import { type Draws, seededDraws } from "../statistics/draws";
 import type { Method } from "../timetable/timetable";
 import { type BatchState, startOfForecast } from "./batch-state";
+import type { DayRange } from "./forecast-days";
+import type { PlantRange } from "./forecast-plants";
 import type { DrawnShare, Forecaster } from "./forecaster";
 import { type Projection, type ProjectionQuestion, project } from "./project";
 import { isSilent } from "./silence";
@@ -36,14 +39,43 @@ const BATCH_DRAWS = 1_000_000;
  * @param believing what is believed of batches to come; what the records teach, if left out
  */
 export function readyAnswer(question: ProjectionQuestion, believing?: Forecaster): Answer {
+  return readyOutlook(question, believing).answer;
+}
+
+/** A batch that a month of the answer counts. */
+export interface ReadyBatch {
+  readonly batch: Batch;
+  /** The month that counts it, as "2026-11". */
+  readonly month: string;
+  readonly isReady: boolean;
+  /** Null where no day is known to reckon from. */
+  readonly days: DayRange | null;
+  readonly plants: PlantRange | null;
+}
+
+/** The same answer with the batches that its months count, so that both always agree. */
+export function readyOutlook(
+  question: ProjectionQuestion,
+  believing?: Forecaster,
+): { readonly answer: Answer; readonly batches: readonly ReadyBatch[] } {
   const projection = project(question, believing);
   const coming = comingBatches(projection, question.asOf);
   const totals = drawTotals(coming, projection.forecaster);
   const rows = rowsOf(totals, coming.batches, question.level);
-  return { columns: COLUMNS, rows, remark: leftOutRemark(question.records) };
+  return {
+    answer: { columns: COLUMNS, rows, remark: leftOutRemark(question.records) },
+    batches: coming.batches.map(({ state, likelyMonth, route }) => ({
+      batch: state.batch,
+      month: monthText(likelyMonth),
+      isReady: route === null,
+      days: projection.days.range(state, state.method.ready),
+      plants: projection.plants(state, state.method.ready),
+    })),
+  };
 }
 
 interface ComingBatch {
+  readonly state: BatchState;
   readonly plants: number;
   readonly variety: string;
   /** Which of the routes its plants still have to go; null when ready already. */
@@ -89,7 +121,7 @@ function comingBatches({ batches, days }: Projection, asOf: CivilDay): Coming {
     if (state.reached >= method.ready) {
       const month = monthOf(asOf);
       const months = [{ month, upTo: 1 }];
-      coming.push({ plants, variety, route: null, months, likelyMonth: month });
+      coming.push({ state, plants, variety, route: null, months, likelyMonth: month });
       continue;
     }
     const distribution = days.distribution(state, method.ready);
@@ -102,6 +134,7 @@ function comingBatches({ batches, days }: Projection, asOf: CivilDay): Coming {
       routeOf.set(key, route);
     }
     coming.push({
+      state,
       plants,
       variety,
       route,

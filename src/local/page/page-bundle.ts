@@ -20,8 +20,12 @@ const ALWAYS_INPUTS = ["package-lock.json", "src/local/page/page-bundle.ts"];
  * Bundles the page's scripts into .build/local-page/, if anything that they are made of is newer
  * than the last bundle.
  * @param root the project's folder
+ * @param onStale called before the bundling, which takes some seconds
  */
-export async function pageBundle(root: string): Promise<PageBundle> {
+export async function pageBundle(
+  root: string,
+  onStale: () => void = () => {},
+): Promise<PageBundle> {
   const folder = path.join(root, ".build", "local-page");
   const made: PageBundle = {
     script: path.join(folder, "page.js"),
@@ -31,6 +35,7 @@ export async function pageBundle(root: string): Promise<PageBundle> {
   const list = path.join(folder, "inputs.json");
   if (isFresh(root, Object.values(made), list)) return made;
 
+  onStale();
   const started = Date.now();
   const { build } = await import("esbuild");
   const result = await build({

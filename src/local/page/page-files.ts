@@ -19,16 +19,18 @@ export type PageFiles = Readonly<Record<string, () => PageFile>>;
  * The page may ask for its own files and nothing else, and may send nothing. The grid sets styles
  * from its script, hence 'unsafe-inline' for styles; its pictures are made in the page.
  */
-const PAGE_POLICY = [
-  "default-src 'self'",
-  "connect-src 'none'",
-  "style-src 'self' 'unsafe-inline'",
-  "img-src 'self' data: blob:",
-  "font-src 'self' data:",
-  "object-src 'none'",
-  "base-uri 'none'",
-  "form-action 'none'",
-].join("; ");
+const pagePolicy = (sidebarAddress: string) =>
+  [
+    "default-src 'self'",
+    `frame-src 'self' ${sidebarAddress}`,
+    "connect-src 'none'",
+    "style-src 'self' 'unsafe-inline'",
+    "img-src 'self' data: blob:",
+    "font-src 'self' data:",
+    "object-src 'none'",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");
 
 /** The frames that the add-in's script runs in load that script and nothing else. */
 const SCRIPT_POLICY = "default-src 'none'; script-src 'self'";
@@ -57,7 +59,7 @@ export function pageFiles({ root, dist, bundle, start }: PageSources): PageFiles
     "/": () => ({
       type: "text/html",
       content: readFileSync(path.join(root, "src/local/page/browser/index.html")),
-      policy: PAGE_POLICY,
+      policy: pagePolicy(start.sidebarAddress),
     }),
     "/page.js": () => ({ type: "text/javascript", content: readFileSync(bundle.script) }),
     "/page.css": () => ({ type: "text/css", content: readFileSync(bundle.styles) }),
@@ -75,7 +77,13 @@ export function pageFiles({ root, dist, bundle, start }: PageSources): PageFiles
       policy: SCRIPT_POLICY,
     }),
     "/Code.js": () => ({ type: "text/javascript", content: built("Code.js") }),
-    "/sidebar.html": () => ({
+  };
+}
+
+/** The one file that the sidebar's frame starts from; served from an origin of its own. */
+export function sidebarFiles(bundle: PageBundle): PageFiles {
+  return {
+    "/": () => ({
       type: "text/html",
       content: sidebarShell(readFileSync(bundle.frameScript, "utf8")),
       policy: SIDEBAR_POLICY,

@@ -19,7 +19,7 @@ export interface PageOptions {
   readonly dist: string;
 }
 
-export const PAGE_HELP = `Usage: npm run page -- [FILE] [options]
+export const PAGE_HELP = `Usage: npm start -- [FILE] [options]
 
 Opens a workbook (.xlsx) or a table (.csv) in a page of your browser, with the add-in at work in
 it: its sheet functions, its menu and its sidebar. Nothing leaves this computer; the file itself
@@ -62,7 +62,16 @@ export function readPageOptions(words: readonly string[]): PageOptions {
   };
 }
 
+/** What only the report knows. */
+const REPORT_WORDS = /^--(?:as-of|sheet|days-ahead|out)(?:=|$)/;
+
 function parse(words: readonly string[]) {
+  const forReport = words.find((word) => REPORT_WORDS.test(word));
+  if (forReport !== undefined) {
+    throw new PersonError(
+      `${forReport} belongs to the report in the terminal: npm run report -- ${words.join(" ")}`,
+    );
+  }
   try {
     return parseArgs({
       args: [...words],

@@ -4,7 +4,7 @@ import { readCatalogue } from "../catalogue";
 import { openFile } from "../open-file";
 import { PersonError } from "../person-error";
 import { pageBundle } from "./page-bundle";
-import { pageFiles } from "./page-files";
+import { pageFiles, sidebarFiles } from "./page-files";
 import { PAGE_HELP, readPageOptions } from "./page-options";
 import { type PageServer, servePage } from "./page-server";
 
@@ -15,10 +15,17 @@ export interface PageSurroundings {
   /** Folders in which a file that is named without one is looked for, the first one first. */
   readonly folders: readonly string[];
   readonly print: (text: string) => void;
+  /** Said before what takes some seconds. */
+  readonly progress: (text: string) => void;
   readonly openBrowser: (address: string) => void;
 }
 
 const SAMPLE = "sample-sheets/hillside-nursery/hillside-nursery.xlsx";
+
+export interface LocalPageServer extends PageServer {
+  /** The sidebar's own origin, such as "http://127.0.0.1:40124/". */
+  readonly sidebarAddress: string;
+}
 
 /**
  * Serves the local page until it is closed.
@@ -29,7 +36,7 @@ const SAMPLE = "sample-sheets/hillside-nursery/hillside-nursery.xlsx";
 export async function runPage(
   words: readonly string[],
   at: PageSurroundings,
-): Promise<PageServer | null> {
+): Promise<LocalPageServer | null> {
   const options = readPageOptions(words);
   if (options.help) {
     at.print(PAGE_HELP);
@@ -39,22 +46,36 @@ export async function runPage(
   const dist = findDist(options.dist, at);
   const catalogue = readCatalogue(readFileSync(path.join(dist, "Code.js"), "utf8"));
   const addInNames = new Set(catalogue.map(({ name }) => name.toUpperCase()));
+  const drafts = openFile(file, addInNames);
+  const bundle = await pageBundle(at.root, () => at.progress("Making the page ready (once) ..."));
+  // Another port is another origin: the sidebar is kept apart from the page, as in the cloud.
+  const sidebar = await servePage(sidebarFiles(bundle), 0);
   const files = pageFiles({
     root: at.root,
     dist,
-    bundle: await pageBundle(at.root),
+    bundle,
     start: {
       fileName: path.basename(file),
-      drafts: openFile(file, addInNames),
+      drafts,
+      sidebarAddress: sidebar.address,
       locale: options.locale,
       zone: options.zone ?? null,
       seed: options.seed ?? null,
     },
   });
-  const server = await serve(files, options.port);
+  const server = await serve(files, options.port).catch(async (error) => {
+    await sidebar.close();
+    throw error;
+  });
   at.print(`${path.basename(file)} is open at ${server.address}\nPress Ctrl+C to end.`);
   if (options.opensBrowser) at.openBrowser(server.address);
-  return server;
+  return {
+    address: server.address,
+    sidebarAddress: sidebar.address,
+    close: async () => {
+      await Promise.all([server.close(), sidebar.close()]);
+    },
+  };
 }
 
 async function serve(files: Parameters<typeof servePage>[0], port: number): Promise<PageServer> {

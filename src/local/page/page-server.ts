@@ -73,6 +73,8 @@ function answer(files: PageFiles, request: IncomingMessage): Answer {
       etag,
       "x-content-type-options": "nosniff",
       "referrer-policy": "no-referrer",
+      // A process of its own for each origin: the sidebar goes on while the page calculates.
+      "origin-agent-cluster": "?1",
       ...(file.policy ? { "content-security-policy": file.policy } : {}),
     },
     ...(request.method === "HEAD" ? {} : { content: file.content }),

@@ -10,6 +10,8 @@ export interface PageStart {
   readonly catalogue: readonly CatalogueEntry[];
   /** The add-in's pages by their name without the ending. */
   readonly pages: Readonly<Record<string, string>>;
+  /** Where the frame of the sidebar is served: another origin than the page's. */
+  readonly sidebarAddress: string;
   readonly locale: string;
   /** null for the zone of the browser. */
   readonly zone: string | null;

@@ -58,16 +58,12 @@ function batchList(batches: readonly AheadBatch[], tellVariety: boolean): Node {
 }
 
 function batchWords(batch: AheadBatch, tellVariety: boolean): HTMLElement {
-  const { readyFrom, readyLikely, readyBy, fewest, likely, most, variety, place } = batch;
+  const { fewest, likely, most, variety, place } = batch;
   const facts = [tellVariety ? variety : "", place].filter((fact) => fact !== "");
-  const days =
-    readyFrom === null || readyBy === null
-      ? "day not known"
-      : `${windowText(readyFrom, readyBy)}${readyLikely === null ? "" : `, likely ${dayText(readyLikely)}`}`;
   const plants =
     fewest === null || likely === null || most === null
       ? "plants not counted"
-      : `${[fewest, likely, most].map(countText).join(" – ")} plants`;
+      : `${[...new Set([fewest, likely, most])].map(countText).join(" – ")} plants`;
   return element(
     "div",
     { class: "batch" },
@@ -79,7 +75,15 @@ function batchWords(batch: AheadBatch, tellVariety: boolean): HTMLElement {
           {},
           ...facts.flatMap((fact, index) => [index === 0 ? "" : " · ", userText(fact)]),
         ),
-    element("p", {}, days),
+    element("p", {}, daysWords(batch)),
     element("p", {}, plants),
   );
+}
+
+function daysWords({ isReady, readyFrom, readyLikely, readyBy }: AheadBatch): string {
+  if (readyFrom === null || readyLikely === null || readyBy === null) {
+    return isReady ? "ready" : "day not known";
+  }
+  if (isReady) return `ready since ${readyFrom === readyBy ? "" : "about "}${dayText(readyLikely)}`;
+  return `${windowText(readyFrom, readyBy)}, likely ${dayText(readyLikely)}`;
 }

@@ -18,7 +18,7 @@ export function rowsOf({ rows }: AheadAnswer, variety: string): readonly AheadRo
     .sort((a, b) => (a.month < b.month ? -1 : a.month > b.month ? 1 : 0));
 }
 
-/** The batches whose likely day lies in the month of a row. */
+/** The batches that a row counts. */
 export function batchesBehind({ batches }: AheadAnswer, row: AheadRow): readonly AheadBatch[] {
   return batches.filter(
     ({ month, variety }) =>

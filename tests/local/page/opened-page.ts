@@ -1,9 +1,8 @@
 import type { Browser, BrowserContext, Frame, Page, Request } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
-import { runPage } from "../../../src/local/page/page-run";
-import type { PageServer } from "../../../src/local/page/page-server";
+import { launchChromium } from "../../../src/build/chromium";
+import { type LocalPageServer, runPage } from "../../../src/local/page/page-run";
 import { projectRoot } from "../../../src/local/project-root";
-import { launchChromium } from "./chromium";
 import { fakeAddIn } from "./fake-add-in";
 
 /** The page as its test-handle.ts gives it, for code that runs in the page. */
@@ -34,7 +33,7 @@ export const STARTS_MS = 60_000;
 export function openedPage() {
   let addIn: ReturnType<typeof fakeAddIn> | null = null;
   const printed: string[] = [];
-  let server: PageServer | null = null;
+  let server: LocalPageServer | null = null;
   let browser: Browser | null = null;
   let context: BrowserContext;
   let page: Page;
@@ -49,6 +48,7 @@ export function openedPage() {
         root: projectRoot(),
         folders: [projectRoot()],
         print: (text) => printed.push(text),
+        progress: () => {},
         openBrowser: (address) => printed.push(`opened ${address}`),
       },
     );
@@ -72,7 +72,7 @@ export function openedPage() {
   }, STARTS_MS);
   afterEach(async () => {
     await page?.close();
-    const own = [address(), "data:", "blob:"];
+    const own = [address(), server?.sidebarAddress ?? address(), "data:", "blob:"];
     const others = requests.filter((one) => !own.some((start) => one.url().startsWith(start)));
     // What a policy has refused is told of, too, but never left the browser.
     const sent = others.filter((request) => request.failure()?.errorText !== "csp");
@@ -88,9 +88,14 @@ export function openedPage() {
     page: () => page,
     /** Opens the sidebar by the menu; gives its frame when its script has run. */
     async openSidebar(): Promise<Frame> {
+      // The one that is open goes when the new one comes: it must not be taken for it.
+      await page.$$eval("#sidebar iframe", (old) => {
+        for (const one of old) one.dataset.old = "yes";
+      });
       await page.click("#menus .opener");
       await page.click("#menus .item:text('Open sidebar')");
-      const frame = await (await page.waitForSelector("#sidebar iframe")).contentFrame();
+      const opened = await page.waitForSelector("#sidebar iframe:not([data-old])");
+      const frame = await opened.contentFrame();
       await frame?.waitForSelector("li:text('ready')");
       return frame as Frame;
     },

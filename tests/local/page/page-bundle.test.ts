@@ -1,10 +1,12 @@
 import { readFileSync, statSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { pageBundle } from "../../../src/local/page/page-bundle";
-import { pageFiles } from "../../../src/local/page/page-files";
+import { type PageFile, pageFiles, sidebarFiles } from "../../../src/local/page/page-files";
 import { projectRoot } from "../../../src/local/project-root";
 import { fakeAddIn } from "./fake-add-in";
 
+/** Any other origin on this computer. */
+const SIDEBAR = "http://127.0.0.1:9/";
 const BUNDLING = 60_000;
 
 describe("the page's files", () => {
@@ -26,20 +28,25 @@ describe("the page's files", () => {
     "name no other place in their policies, and carry the add-in as it is built",
     async () => {
       const addIn = fakeAddIn();
+      const bundle = await pageBundle(projectRoot());
       const files = pageFiles({
         root: projectRoot(),
         dist: addIn.dist,
-        bundle: await pageBundle(projectRoot()),
-        start: { fileName: "x.csv", drafts: [], locale: "en_GB", zone: null, seed: 3 },
+        bundle,
+        start: {
+          ...{ fileName: "x.csv", drafts: [], locale: "en_GB", zone: null, seed: 3 },
+          sidebarAddress: SIDEBAR,
+        },
       });
-      const made = Object.entries(files).map(([address, file]) => ({ address, ...file() }));
+      const all = { ...files, sidebar: sidebarFiles(bundle)["/"] as () => PageFile };
+      const made = Object.entries(all).map(([address, file]) => ({ address, ...file() }));
       const policies = made
         .filter(({ policy }) => policy)
         .map(({ address, policy }) => [address, policy]);
-      expect(policies.map(([address]) => address)).toEqual(["/", "/script.html", "/sidebar.html"]);
+      expect(policies.map(([address]) => address)).toEqual(["/", "/script.html", "sidebar"]);
       for (const [, policy] of policies) {
         expect(policy).toMatch(/^default-src '(?:self|none)'/);
-        expect(policy).not.toMatch(/https?:|unsafe-eval|\*/);
+        expect(policy?.replace(SIDEBAR, "")).not.toMatch(/https?:|unsafe-eval|\*/);
       }
       expect(files["/Code.js"]?.().content).toBe(readFileSync(`${addIn.dist}/Code.js`, "utf8"));
       const start = String(files["/start.js"]?.().content);

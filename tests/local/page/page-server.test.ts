@@ -58,6 +58,7 @@ describe("the page's server", () => {
       body: "<p>hello",
       headers: {
         "content-type": "text/html; charset=utf-8",
+        "origin-agent-cluster": "?1",
         "content-security-policy": "default-src 'self'",
         "x-content-type-options": "nosniff",
       },
@@ -135,6 +136,7 @@ describe("readPageOptions", () => {
     [["--port", "99999"], /--port needs a whole number from 0 to 65535, got "99999"/],
     [["--zone", "Moon/Base"], /--zone needs a name/],
     [["--locale", "!"], /--locale needs a code/],
+    [["a.csv", "--as-of", "2026-11-25"], /npm run report -- a\.csv --as-of 2026-11-25$/],
     [["--nonsense"], /--help lists the options/],
   ])("says what is wrong with %j", (words, message) => {
     const read = () => readPageOptions(words);

@@ -50,7 +50,7 @@ export interface SessionParts {
 }
 
 /** A call does not wait longer than this for formulas that are still being calculated. */
-const LONGEST_WAIT_MS = 3000;
+const LONGEST_WAIT_MS = 800;
 
 export function openSession(data: IWorkbookData, parts: SessionParts): Session {
   const { univer, settings } = parts;

@@ -10,20 +10,21 @@ export interface SidebarPlace {
 }
 
 /**
- * What the real frame may do, but for "allow-same-origin": its pages come from another origin than
- * the spreadsheet, and here that keeps the page out of reach of the sidebar. Kept storage is not
- * there, which the real one does not promise either.
+ * What the real frame may do. As there, its page comes from another origin than the spreadsheet,
+ * which keeps the two out of each other's reach.
  * Source: the guide on restrictions of HtmlService.
  */
 const SANDBOX =
-  "allow-scripts allow-forms allow-popups allow-popups-to-escape-sandbox allow-downloads allow-modals";
+  "allow-scripts allow-same-origin allow-forms allow-popups allow-popups-to-escape-sandbox allow-downloads allow-modals";
 
 /**
+ * @param address where the frame's first page is served
  * @param functions the names of the functions that the sidebar may call
  * @param resized called when the room for the grid has changed
  */
 export function sidebarPlace(
   place: HTMLElement,
+  address: string,
   functions: () => readonly string[],
   call: ScriptCall,
   random: () => number,
@@ -49,7 +50,7 @@ export function sidebarPlace(
       const opened = document.createElement("iframe");
       opened.setAttribute("sandbox", SANDBOX);
       opened.title = page.title || "Sidebar";
-      opened.src = "/sidebar.html";
+      opened.src = address;
       opened.addEventListener(
         "load",
         () => {
@@ -64,8 +65,7 @@ export function sidebarPlace(
             content: page.content,
             functions: functions(),
           };
-          // The frame has no origin of its own to name; the port goes to it and to nobody else.
-          opened.contentWindow?.postMessage(start, "*", [port2]);
+          opened.contentWindow?.postMessage(start, new URL(address).origin, [port2]);
         },
         { once: true },
       );

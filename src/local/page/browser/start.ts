@@ -61,6 +61,7 @@ async function startPage(given: PageStart): Promise<void> {
   const menus = menuButtons(part("menus"), (name) => void act((open) => open.perform(name)));
   const sidebar = sidebarPlace(
     part("sidebar"),
+    given.sidebarAddress,
     () => Array.from(functions).filter((name) => !name.endsWith("_")),
     (name, text) => working((session as Session).answer(name, text)),
     random,

@@ -1,0 +1,229 @@
+import { readFileSync } from "node:fs";
+import ICAL from "ical.js";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { isChromiumMissing } from "./chromium";
+import { type NurseryPage, openNurseryPage } from "./nursery-page";
+import { type LocalPage, STARTS_MS } from "./opened-page";
+
+declare const localPage: LocalPage;
+
+/** Two languages mixed, text for days and counts, a merged column; a row a batch from row 4 on. */
+const MESSY = "sample-sheets/spanish-portuguese/spanish-portuguese.xlsx";
+/** Rows of the batches that are worked on. */
+const ROW = { "V04/26": 7, "V14/26": 17, "V19/26": 22, "V07/26": 10 };
+
+/**
+ * The whole job of a person who never types a formula, in the order in which it is done: the tests
+ * go on from one another.
+ */
+describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () => {
+  let nursery: NurseryPage;
+  beforeAll(async () => {
+    nursery = await openNurseryPage(MESSY);
+    // The office has begun a column whose name nobody can guess.
+    await nursery.page.evaluate(() => localPage.type("Lotes", "Q3", "Cinta"));
+    await nursery.openSidebar();
+  }, STARTS_MS);
+  afterAll(() => nursery?.close());
+  // What comes after a step that failed has nothing to stand on.
+  let isBroken = false;
+  beforeEach(() => {
+    if (isBroken) throw new Error("A step before this one failed");
+  });
+  afterEach(({ task }) => {
+    isBroken ||= task.result?.state === "fail";
+  });
+
+  const task = (name: string, batch: string) =>
+    nursery
+      .side()
+      .getByRole("article")
+      .filter({ hasText: `${name} · ${batch}` });
+  const markDone = async (name: string, batch: string, fields: Record<string, string>) => {
+    await task(name, batch).getByRole("button", { name: "Mark done" }).click();
+    for (const [label, value] of Object.entries(fields)) {
+      await task(name, batch)
+        .getByLabel(new RegExp(`^${label}`))
+        .fill(value);
+    }
+    await task(name, batch).getByRole("button", { name: "Save" }).click();
+    await nursery.settled();
+  };
+  const cells = async (tab: string, range: string) => (await nursery.shown(tab, range)).flat();
+  /** The live tab of stages: last step and plants of a batch. */
+  const stage = async (batch: string) => {
+    const rows = await nursery.shown("Stages", "A4:R30");
+    const found = rows.find(([name]) => name === batch);
+    return [found?.[4], found?.[5], found?.[6]];
+  };
+
+  // Where both stood still, nobody would see that anything was going on.
+  it("keeps the sidebar going while the page calculates, so that it can tell of progress", async () => {
+    const side = nursery.side();
+    await side.evaluate("window.ticks = 0; void setInterval(() => { window.ticks += 1; }, 20)");
+    await nursery.page.evaluate(() => {
+      const start = performance.now();
+      while (performance.now() - start < 1000);
+    });
+    expect(await side.evaluate("window.ticks")).toBeGreaterThan(10);
+  });
+
+  it("sets up on a messy table, one column corrected", async () => {
+    const side = nursery.side();
+    const panel = side.locator("#section-set-up");
+    expect(await panel.textContent()).toContain("19 batches; 16 of 17 columns understood.");
+    await panel.getByText("Left alone").first().click();
+    const readAs = side.getByRole("combobox", { name: /^Read as\s*: Cinta/ });
+    const offered = (await readAs.locator("option").allTextContents()).map((one) =>
+      one.toLowerCase(),
+    );
+    expect(new Set(offered).size).toBe(offered.length);
+    await readAs.selectOption("First release day");
+    await side.getByRole("button", { name: "Make the tabs" }).click();
+    await side.getByText("Made:").waitFor();
+    await nursery.settled();
+    const tabs = await nursery.page.evaluate(() =>
+      localPage
+        .app()
+        .getActive()
+        .getSheets()
+        .map((one: { getName(): string }) => one.getName()),
+    );
+    expect(tabs).toEqual([
+      ...["Lotes", "Nursery settings", "Nursery timetable", "Due list", "Stages"],
+      ...["Ready by month", "Takes", "Checks", "Write log"],
+    ]);
+    expect(await cells("Nursery settings", "A9:B9")).toEqual(["First release day", "Cinta"]);
+    expect(await stage("V04/26")).toEqual(["Take count", "2026-09-07", "553"]);
+  });
+
+  it("shows the due list, with the corrected column in it", async () => {
+    const today = await nursery.section("Today");
+    expect(await today.locator("h2").textContent()).toBe("25 Nov 2026");
+    for (const [name, batch] of [
+      ["Ready", "V04/26"],
+      ["Ready", "V14/26"],
+      ["First release", "V19/26"],
+    ] as const) {
+      expect(await task(name, batch).getByRole("button", { name: "Mark done" }).count()).toBe(1);
+    }
+    expect(await task("First release", "V19/26").textContent()).toContain("390 plants");
+  });
+
+  it("marks three tasks done, one of them counted: they stand in the records", async () => {
+    await markDone("First release", "V19/26", { Who: "Davi" });
+    await markDone("Ready", "V04/26", { Count: "501", Note: "=no formula" });
+    await markDone("Ready", "V14/26", {});
+    expect(await nursery.side().getByText("Done and written: ").count()).toBe(3);
+    const days = await nursery.page.evaluate(
+      (places) =>
+        places.map((place) => {
+          const sheet = localPage.app().getActive().getSheetByName("Lotes");
+          const value = sheet.getRange(place).getValue();
+          return [value.getFullYear(), value.getMonth() + 1, value.getDate()].join("-");
+        }),
+      [`Q${ROW["V19/26"]}`, `L${ROW["V04/26"]}`, `L${ROW["V14/26"]}`],
+    );
+    expect(days).toEqual(["2026-11-25", "2026-11-25", "2026-11-25"]);
+    expect(await cells("Lotes", `M${ROW["V04/26"]}:P${ROW["V04/26"]}`)).toEqual([
+      ...["501", "253", "", "=no formula"],
+    ]);
+    expect(await cells("Lotes", `M${ROW["V14/26"]}`)).toEqual([""]);
+  });
+
+  it("answers anew: the live stages, and the list", async () => {
+    expect((await stage("V04/26")).slice(0, 1)).toEqual(["Ready"]);
+    expect((await stage("V19/26")).slice(0, 1)).toEqual(["First release"]);
+    await nursery.side().getByRole("button", { name: "Read again" }).first().click();
+    await nursery.settled();
+    expect(await task("Ready", "V04/26").count()).toBe(0);
+    expect(await task("First release", "V19/26").count()).toBe(0);
+    expect(await task("Ready", "V07/26").count()).toBe(1);
+  });
+
+  it("takes one back: the cells are blank, the log is true, the task is due again", async () => {
+    const side = nursery.side();
+    const notice = side.locator(".written").filter({ hasText: "V04/26" });
+    await notice.getByRole("button", { name: "Take back" }).click();
+    await side.getByText("Taken back: ").waitFor();
+    await nursery.settled();
+    expect(await cells("Lotes", `L${ROW["V04/26"]}:P${ROW["V04/26"]}`)).toEqual([
+      ...["", "", "253", "", ""],
+    ]);
+    const log = await nursery.shown("Write log", "A3:P12");
+    const states = (batch: string) =>
+      log.filter((line) => line.includes(batch)).map((line) => line.filter((one) => one).at(-1));
+    expect(new Set(states("V04/26"))).toEqual(new Set(["taken back"]));
+    expect(new Set(states("V14/26"))).toEqual(new Set(["written"]));
+    await side.getByRole("button", { name: "Read again" }).first().click();
+    await nursery.settled();
+    expect(await task("Ready", "V04/26").count()).toBe(1);
+    expect((await stage("V04/26"))[0]).toBe("Take count");
+  });
+
+  it("looks ahead by month, with the batches behind a bar", async () => {
+    const ahead = await nursery.section("Ahead");
+    const month = ahead.getByRole("button", { name: /Nov 2026/ });
+    expect(await month.textContent()).toMatch(/\d – \d/);
+    await month.click();
+    // V14/26 has been marked ready this morning.
+    const behind = ahead.locator(".batch").filter({ hasText: "V14/26" });
+    expect(await behind.textContent()).toContain("ready since 25 Nov 2026");
+  });
+
+  it("compares takes by a column of the person's own", async () => {
+    const takes = await nursery.section("Takes");
+    const by = takes.getByRole("combobox", { name: "By", exact: true });
+    expect(await by.inputValue()).toBe("Variedad");
+    await by.selectOption("Enxertador");
+    await takes.getByText("Ximena").first().waitFor();
+    await nursery.settled();
+    expect(await takes.textContent()).toMatch(/Ximena.*taken of.*grafted/);
+  });
+
+  it("follows a trouble to its cell", async () => {
+    const check = await nursery.section("Check");
+    await check.getByRole("button", { name: "Row 17, Fecha injerto" }).click();
+    await nursery.side().getByText("Selected in the sheet: Lotes!H17").waitFor();
+    const selected = await nursery.page.evaluate(() => {
+      const cell = localPage.app().getActive().getActiveCell();
+      return [cell.getSheet().getName(), cell.getA1Notation(), cell.getDisplayValue()];
+    });
+    expect(selected).toEqual(["Lotes", "H17", "31/6/26"]);
+  });
+
+  it("downloads the calendar of the due list", async () => {
+    const today = await nursery.section("Today");
+    const tasks = await today.getByRole("article").count();
+    const download = await nursery.download(() =>
+      today.getByRole("button", { name: "Calendar file" }).click(),
+    );
+    expect(download.suggestedFilename()).toBe("due-list-2026-11-25.ics");
+    const calendar = new ICAL.Component(
+      ICAL.parse(readFileSync(await download.path(), "utf8")) as never,
+    );
+    const events = calendar
+      .getAllSubcomponents("vevent")
+      .map((event) => new ICAL.Event(event).summary);
+    expect(events).toHaveLength(tasks);
+    expect(events.join("\n")).toMatch(/Ready.*V04\/26/);
+  });
+
+  it("overwrites nothing that a second person writes between reading and writing", async () => {
+    const row = ROW["V07/26"];
+    await nursery.page.evaluate((cell) => {
+      // The identity of a write is asked for once everything is read and thought out.
+      localPage.meter.before("Utilities.getUuid", () => localPage.type("Lotes", cell, "299"));
+    }, `M${row}`);
+    await markDone("Ready", "V07/26", { Count: "301" });
+    const asked = nursery.side().locator(".asked");
+    expect(await asked.textContent()).toMatch(/Nothing is written yet.*look again/);
+    expect(await cells("Lotes", `L${row}:M${row}`)).toEqual(["", "299"]);
+    await asked.getByRole("button", { name: "Leave as it is" }).click();
+    // Asked again, both values are shown, and only the person's word overwrites.
+    await markDone("Ready", "V07/26", { Count: "301" });
+    expect(await asked.textContent()).toMatch(/Stands now.*299.*Would be.*301/);
+    expect(await cells("Lotes", `M${row}`)).toEqual(["299"]);
+    expect(await nursery.page.evaluate(() => localPage.isLockFree)).toBe(true);
+  });
+});
