@@ -23,6 +23,8 @@ export interface LogisticFit {
   readonly deviance: number;
   /** How many columns the fit uses up; those that others make up add nothing where there is a ridge. */
   readonly usedColumns: number;
+  /** Variance of a column's coefficient where plants are independent, to be widened by the spread. */
+  coefficientVariance(column: number): number;
   /** Variance of a row's log odds where plants are independent, to be widened by the spread. */
   logOddsVariance(row: Pick<LogisticRow, "base" | "columns" | "values">): number;
 }
@@ -97,6 +99,7 @@ function finished(
     shares: Float64Array.from(rows, (row) => shareOf(logOdds(row, bases, coefficients))),
     deviance: devianceOf(rows, bases, coefficients),
     usedColumns: size.columns - size.ridge * trace(inverse, size.columns),
+    coefficientVariance: (column) => inverse[column * size.columns + column] as number,
     logOddsVariance: ({ base, columns, values }) => {
       const { own, along } = ofBase(base);
       let variance = own;

@@ -36,7 +36,7 @@ const RUN = 8;
  *
  * Method: p′ chart; the width is the mean moving range of the standardised shares ÷ 1.128, not
  *   below 1, so that it is the p chart where periods differ no more than chance. A point beyond its
- *   limits is low or high; else eight or more in a row on one side of the centre are a drift.
+ *   limits is low or high; else eight or more in a row on one side of the rate of all periods within limits are a drift.
  * Source: Laney, D. B. (2002). Improved control charts for attributes. Quality Engineering 14,
  *   531-537 (formula from memory); p chart: NIST/SEMATECH e-Handbook, section 6.3.3.2.
  */
@@ -45,8 +45,7 @@ export function proportionChart(
   onlyChance = false,
 ): ProportionChart | null {
   if (points.length === 0) return null;
-  const grafted = points.reduce((sum, point) => sum + point.grafted, 0);
-  const centre = points.reduce((sum, point) => sum + point.taken, 0) / grafted;
+  const centre = pooled(points);
   const errors = points.map((point) => Math.sqrt((centre * (1 - centre)) / point.grafted));
   const shares = points.map((point) => point.taken / point.grafted);
   const width = onlyChance ? 1 : Math.max(1, movingSpread(shares, errors, centre));
@@ -54,7 +53,7 @@ export function proportionChart(
     low: Math.max(0, centre - STANDARD_ERRORS * error * width),
     high: Math.min(1, centre + STANDARD_ERRORS * error * width),
   }));
-  return { centre, width, limits, readings: readingsOf(shares, limits, centre) };
+  return { centre, width, limits, readings: readingsOf(points, shares, limits) };
 }
 
 /** 0 where there are no two periods, or nothing varies. */
@@ -75,21 +74,32 @@ function movingSpread(
 }
 
 function readingsOf(
+  points: readonly ChartPoint[],
   shares: readonly number[],
   limits: readonly ChartLimits[],
-  centre: number,
 ): readonly ChartReading[] {
+  const beyond = shares.map((share, place): "low" | "high" | null => {
+    const { low, high } = limits[place] as ChartLimits;
+    return share < low ? "low" : share > high ? "high" : null;
+  });
+  // One disaster pulls the centre down, and would else let all periods before it drift up.
+  const middle = pooled(points.filter((_, place) => beyond[place] === null));
   let run = 0;
   let sideBefore = 0;
   return shares.map((share, place) => {
-    const side = Math.sign(share - centre);
-    // A point on the centre is on neither side.
+    const side = Math.sign(share - middle);
+    // A point on the middle is on neither side.
     run = side === 0 ? 0 : side === sideBefore ? run + 1 : 1;
     sideBefore = side;
-    const { low, high } = limits[place] as ChartLimits;
-    if (share < low) return "low";
-    if (share > high) return "high";
+    const out = beyond[place] ?? null;
+    if (out !== null) return out;
     if (run < RUN) return "usual";
     return side < 0 ? "drifting down" : "drifting up";
   });
+}
+
+/** Takes over grafts of all points together; 0 of none. */
+function pooled(points: readonly ChartPoint[]): number {
+  const grafted = points.reduce((sum, point) => sum + point.grafted, 0);
+  return grafted === 0 ? 0 : points.reduce((sum, point) => sum + point.taken, 0) / grafted;
 }

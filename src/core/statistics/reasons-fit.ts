@@ -47,19 +47,16 @@ const BATCHES_A_COLUMN = 4;
 export function reasonsFit(
   batches: readonly ReasonBatch[],
   reasons: readonly ReasonColumn[],
+  ridge = RIDGE,
 ): readonly ReasonResult[] {
-  const nothing = fitWith(batches, []);
+  const fitWith = (columns: readonly ReasonColumn[]) => columnFit(batches, columns, ridge);
+  const nothing = fitWith([]);
   const common = columnsInCommon(batches.length, reasons);
-  const all = fitWith(batches, common);
+  const all = fitWith(common);
   const results = reasons.map((column) => {
-    const own = tooMany(batches.length, column.levelCount - 1) ? null : fitWith(batches, [column]);
+    const own = tooMany(batches.length, column.levelCount - 1) ? null : fitWith([column]);
     const inCommon = all !== null && common.includes(column) && common.length > 1;
-    const without = inCommon
-      ? fitWith(
-          batches,
-          common.filter((one) => one !== column),
-        )
-      : null;
+    const without = inCommon ? fitWith(common.filter((one) => one !== column)) : null;
     return {
       column,
       alone: explained(nothing, own),
@@ -90,9 +87,10 @@ interface ColumnFit {
   readonly factor: number;
 }
 
-function fitWith(
+function columnFit(
   batches: readonly ReasonBatch[],
   columns: readonly ReasonColumn[],
+  ridge: number,
 ): ColumnFit | null {
   let width = 0;
   const starts = columns.map(({ levelCount }) => {
@@ -108,7 +106,7 @@ function fitWith(
     });
     return { taken, grafted, base: 0, columns: own };
   });
-  const fit = logisticFit(rows, { bases: 1, columns: width, ridge: RIDGE });
+  const fit = logisticFit(rows, { bases: 1, columns: width, ridge });
   if (fit === null) return null;
   const free = batches.length - 1 - fit.usedColumns;
   const pearson = rows.reduce((sum, { taken, grafted }, place) => {

@@ -42,7 +42,10 @@ export function recordedColumns(
       columns.push({ name: month.name, texts });
     } else columns.push({ name: season.name, texts: textsOf(season) });
   }
-  return columns;
+  // What is made from days that nobody wrote is no recorded column.
+  return columns.filter(
+    ({ texts }, place) => place < facts.length || texts.some((text) => text !== ""),
+  );
 }
 
 function givenOrMade(name: string, records: Records): GroupColumn | null {
