@@ -1,4 +1,15 @@
 import { inverseOf } from "./cholesky";
+import {
+  type FlatRows,
+  flatRows,
+  type LogisticPass,
+  type LogisticPoint,
+  logOddsOf,
+  passThrough,
+} from "./logistic-pass";
+
+// Taken from the global once; see logistic-pass.ts.
+const { exp } = Math;
 
 /** A batch, or batches that are alike in every column, as a fit sees them. */
 export interface LogisticRow {
@@ -37,7 +48,9 @@ export interface LogisticSize {
 }
 
 const MOST_ROUNDS = 40;
-const FARTHEST_LOG_ODDS = 30;
+const MOST_HALVINGS = 12;
+/** A fit has settled when a round changes the deviance by less than this part of it. */
+const SETTLED = 1e-12;
 
 /**
  * Fits shares by bases and columns that add up in log odds.
@@ -45,6 +58,7 @@ const FARTHEST_LOG_ODDS = 30;
  * A base without any taken, or with all taken, has no finite fit: leave such rows out beforehand.
  * A column without any needs a ridge above 0.
  *
+ * @param from where to start, as near as is known
  * @returns null when the columns can't be told from one another and there is no ridge
  *
  * Method: iteratively reweighted least squares; the bases are eliminated first, so that hundreds of
@@ -53,51 +67,66 @@ const FARTHEST_LOG_ODDS = 30;
  *   and 4.4; le Cessie, S., van Houwelingen, J. C. (1992). Ridge estimators in logistic regression.
  *   Appl. Statist. 41, 191-201 (citations from memory).
  */
-export function logisticFit(rows: readonly LogisticRow[], size: LogisticSize): LogisticFit | null {
-  const coefficients = new Float64Array(size.columns);
-  const bases = startOfBases(rows, size.bases);
-  let penalised = penalisedDeviance(rows, bases, coefficients, size.ridge);
-  for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const system = normalEquations(rows, bases, coefficients, size);
-    const inverse = inverseOf(system.reduced, size.columns);
-    if (inverse === null) return null;
-    const { columnStep, baseStep } = newtonStep(system, inverse, size);
-    let share = 1;
-    let next = penalised;
-    let movedBases = bases;
-    let moved = coefficients;
+export function logisticFit(
+  rows: readonly LogisticRow[],
+  size: LogisticSize,
+  from?: LogisticPoint,
+): LogisticFit | null {
+  const flat = flatRows(rows);
+  let point = from ?? {
+    bases: startOfBases(flat, size.bases),
+    coefficients: new Float64Array(size.columns),
+  };
+  let pass = passThrough(flat, point, size);
+  let inverse = inverseOf(pass.reduced, size.columns);
+  for (let round = 0; round < MOST_ROUNDS && inverse !== null; round += 1) {
+    const step = newtonStep(pass, inverse, size);
+    const before = penalised(pass, point, size);
+    let next = moved(point, step, 1);
+    let nextPass = passThrough(flat, next, size);
     // A full step may overshoot where shares are near 0 or 1; half of it never does for long.
-    for (let halving = 0; halving < 12; halving += 1) {
-      moved = coefficients.map((value, place) => value + share * (columnStep[place] as number));
-      movedBases = bases.map((value, place) => value + share * (baseStep[place] as number));
-      next = penalisedDeviance(rows, movedBases, moved, size.ridge);
-      if (next <= penalised + 1e-12 * Math.abs(penalised)) break;
-      share /= 2;
+    for (let halving = 1; halving <= MOST_HALVINGS; halving += 1) {
+      if (penalised(nextPass, next, size) <= before + SETTLED * Math.abs(before)) break;
+      next = moved(point, step, 0.5 ** halving);
+      nextPass = passThrough(flat, next, size);
     }
-    coefficients.set(moved);
-    bases.set(movedBases);
-    const settled = Math.abs(penalised - next) <= 1e-13 * (Math.abs(next) + 0.1);
-    penalised = next;
-    if (settled) break;
+    const change = Math.abs(before - penalised(nextPass, next, size));
+    point = next;
+    pass = nextPass;
+    inverse = inverseOf(pass.reduced, size.columns);
+    if (change <= SETTLED * (Math.abs(before) + 0.1)) break;
   }
-  return finished(rows, bases, coefficients, size);
+  return inverse === null ? null : finished(flat, point, pass, inverse, size);
+}
+
+function penalised(pass: LogisticPass, { coefficients }: LogisticPoint, { ridge }: LogisticSize) {
+  return pass.deviance + ridge * coefficients.reduce((sum, value) => sum + value * value, 0);
+}
+
+function moved(point: LogisticPoint, step: LogisticPoint, share: number): LogisticPoint {
+  const along = (values: Float64Array, steps: Float64Array) =>
+    values.map((value, place) => value + share * (steps[place] as number));
+  return {
+    bases: along(point.bases, step.bases),
+    coefficients: along(point.coefficients, step.coefficients),
+  };
 }
 
 function finished(
-  rows: readonly LogisticRow[],
-  bases: Float64Array,
-  coefficients: Float64Array,
+  flat: FlatRows,
+  point: LogisticPoint,
+  pass: LogisticPass,
+  inverse: Float64Array,
   size: LogisticSize,
-): LogisticFit | null {
-  const system = normalEquations(rows, bases, coefficients, size);
-  const inverse = inverseOf(system.reduced, size.columns);
-  if (inverse === null) return null;
-  const ofBase = baseParts(system, inverse, size);
+): LogisticFit {
+  const ofBase = baseParts(pass, inverse, size);
   return {
-    coefficients,
-    bases,
-    shares: Float64Array.from(rows, (row) => shareOf(logOdds(row, bases, coefficients))),
-    deviance: devianceOf(rows, bases, coefficients),
+    coefficients: point.coefficients,
+    bases: point.bases,
+    shares: Float64Array.from({ length: flat.count }, (_, row) =>
+      shareOf(logOddsOf(flat, row, point)),
+    ),
+    deviance: pass.deviance,
     usedColumns: size.columns - size.ridge * trace(inverse, size.columns),
     coefficientVariance: (column) => inverse[column * size.columns + column] as number,
     logOddsVariance: ({ base, columns, values }) => {
@@ -123,121 +152,41 @@ function trace(matrix: Float64Array, size: number): number {
   return sum;
 }
 
-interface NormalEquations {
-  /** Information of the columns once the bases are eliminated, with the ridge. */
-  readonly reduced: Float64Array;
-  readonly columnScore: Float64Array;
-  readonly baseScore: Float64Array;
-  /** Weight of each base's rows. */
-  readonly baseWeight: Float64Array;
-  /** For each base the columns that occur in it, with their weight there. */
-  readonly shared: readonly (readonly [column: number, weight: number][])[];
-}
-
-function normalEquations(
-  rows: readonly LogisticRow[],
-  bases: Float64Array,
-  coefficients: Float64Array,
-  size: LogisticSize,
-): NormalEquations {
-  const { columns } = size;
-  const reduced = new Float64Array(columns * columns);
-  const columnScore = coefficients.map((value) => -size.ridge * value);
-  const baseScore = new Float64Array(size.bases);
-  const baseWeight = new Float64Array(size.bases);
-  const shared = sharedWeights(size);
-  for (const row of rows) {
-    const share = shareOf(logOdds(row, bases, coefficients));
-    const weight = row.grafted * share * (1 - share);
-    const residual = row.taken - row.grafted * share;
-    add(baseScore, row.base, residual);
-    add(baseWeight, row.base, weight);
-    for (let i = 0; i < row.columns.length; i += 1) {
-      const one = row.columns[i] as number;
-      const value = row.values?.[i] ?? 1;
-      add(columnScore, one, value * residual);
-      shared.add(row.base, one, value * weight);
-      for (let j = 0; j < row.columns.length; j += 1) {
-        const other = row.columns[j] as number;
-        add(reduced, one * columns + other, value * (row.values?.[j] ?? 1) * weight);
-      }
-    }
-  }
-  const entriesOf = shared.entries();
-  entriesOf.forEach((entries, base) => {
-    const weight = baseWeight[base] as number;
-    if (weight === 0) return;
-    for (const [one, a] of entries) {
-      for (const [other, b] of entries) add(reduced, one * columns + other, (-a * b) / weight);
-    }
-  });
-  for (let place = 0; place < columns; place += 1)
-    add(reduced, place * columns + place, size.ridge);
-  return { reduced, columnScore, baseScore, baseWeight, shared: entriesOf };
-}
-
-/** Most numbers that are kept for every base and column, whether they meet or not. */
-const DENSE_UP_TO = 1_000_000;
-
-/** The weight of each column in each base: a plain array where that is small, since it is far quicker. */
-function sharedWeights({ bases, columns }: LogisticSize) {
-  if (bases * columns <= DENSE_UP_TO) {
-    const weights = new Float64Array(bases * columns);
-    return {
-      add: (base: number, column: number, weight: number) =>
-        add(weights, base * columns + column, weight),
-      entries: () =>
-        Array.from({ length: bases }, (_, base) => {
-          const own: [number, number][] = [];
-          for (let column = 0; column < columns; column += 1) {
-            const weight = weights[base * columns + column] as number;
-            if (weight !== 0) own.push([column, weight]);
-          }
-          return own;
-        }),
-    };
-  }
-  const maps = Array.from({ length: bases }, () => new Map<number, number>());
-  return {
-    add: (base: number, column: number, weight: number) => {
-      const map = maps[base] as Map<number, number>;
-      map.set(column, (map.get(column) ?? 0) + weight);
-    },
-    entries: () => maps.map((map): [number, number][] => [...map]),
-  };
-}
-
-function newtonStep(system: NormalEquations, inverse: Float64Array, { columns }: LogisticSize) {
-  const { columnScore, baseScore, baseWeight, shared } = system;
+function newtonStep(
+  { columnScore, baseScore, baseWeight, shared }: LogisticPass,
+  inverse: Float64Array,
+  { columns }: LogisticSize,
+): LogisticPoint {
   const right = Float64Array.from(columnScore);
   shared.forEach((entries, base) => {
     const weight = baseWeight[base] as number;
     if (weight === 0) return;
-    for (const [column, a] of entries)
-      add(right, column, (-a * (baseScore[base] as number)) / weight);
+    for (const [column, a] of entries) {
+      right[column] = (right[column] as number) - (a * (baseScore[base] as number)) / weight;
+    }
   });
-  const columnStep = Float64Array.from(right, (_, row) => {
+  const coefficients = right.map((_, row) => {
     let sum = 0;
     for (let k = 0; k < columns; k += 1) {
       sum += (inverse[row * columns + k] as number) * (right[k] as number);
     }
     return sum;
   });
-  const baseStep = Float64Array.from(baseScore, (score, base) => {
+  const bases = baseScore.map((score, base) => {
     const weight = baseWeight[base] as number;
     if (weight === 0) return 0;
     const taken = (shared[base] ?? []).reduce(
-      (sum, [column, a]) => sum + a * (columnStep[column] as number),
+      (sum, [column, a]) => sum + a * (coefficients[column] as number),
       0,
     );
     return (score - taken) / weight;
   });
-  return { columnStep, baseStep };
+  return { bases, coefficients };
 }
 
 /** What a base adds to the variance of its rows' log odds, alone and together with each column. */
 function baseParts(
-  { baseWeight, shared }: NormalEquations,
+  { baseWeight, shared }: LogisticPass,
   inverse: Float64Array,
   { columns }: LogisticSize,
 ): (base: number) => { readonly own: number; readonly along: Float64Array } {
@@ -252,7 +201,8 @@ function baseParts(
       const entries = shared[base] ?? [];
       for (const [column, a] of entries) {
         for (let k = 0; k < columns; k += 1) {
-          add(along, k, (a / weight) * (inverse[k * columns + column] as number));
+          along[k] =
+            (along[k] as number) + (a / weight) * (inverse[k * columns + column] as number);
         }
       }
       for (const [column, a] of entries) own += (a / weight) * (along[column] as number);
@@ -263,53 +213,17 @@ function baseParts(
   };
 }
 
-function startOfBases(rows: readonly LogisticRow[], bases: number): Float64Array {
+function startOfBases(flat: FlatRows, bases: number): Float64Array {
   const taken = new Float64Array(bases).fill(0.5);
   const grafted = new Float64Array(bases).fill(1);
-  for (const row of rows) {
-    add(taken, row.base, row.taken);
-    add(grafted, row.base, row.grafted);
+  for (let row = 0; row < flat.count; row += 1) {
+    const base = flat.base[row] as number;
+    taken[base] = (taken[base] as number) + (flat.taken[row] as number);
+    grafted[base] = (grafted[base] as number) + (flat.grafted[row] as number);
   }
   return taken.map((some, base) => Math.log(some / ((grafted[base] as number) - some)));
 }
 
-function logOdds(row: LogisticRow, bases: Float64Array, coefficients: Float64Array): number {
-  let sum = bases[row.base] as number;
-  for (let i = 0; i < row.columns.length; i += 1) {
-    sum += (row.values?.[i] ?? 1) * (coefficients[row.columns[i] as number] as number);
-  }
-  return Math.max(-FARTHEST_LOG_ODDS, Math.min(FARTHEST_LOG_ODDS, sum));
-}
-
-export function shareOf(oddsLog: number): number {
-  return 1 / (1 + Math.exp(-oddsLog));
-}
-
-function penalisedDeviance(
-  rows: readonly LogisticRow[],
-  bases: Float64Array,
-  coefficients: Float64Array,
-  ridge: number,
-): number {
-  const squares = coefficients.reduce((sum, value) => sum + value * value, 0);
-  return devianceOf(rows, bases, coefficients) + ridge * squares;
-}
-
-function devianceOf(
-  rows: readonly LogisticRow[],
-  bases: Float64Array,
-  coefficients: Float64Array,
-): number {
-  let sum = 0;
-  for (const row of rows) {
-    const share = shareOf(logOdds(row, bases, coefficients));
-    const missed = row.grafted - row.taken;
-    if (row.taken > 0) sum += row.taken * Math.log(row.taken / (row.grafted * share));
-    if (missed > 0) sum += missed * Math.log(missed / (row.grafted * (1 - share)));
-  }
-  return 2 * sum;
-}
-
-function add(values: Float64Array, place: number, amount: number): void {
-  values[place] = (values[place] as number) + amount;
+export function shareOf(logOdds: number): number {
+  return 1 / (1 + exp(-logOdds));
 }

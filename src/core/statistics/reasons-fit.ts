@@ -1,5 +1,6 @@
 import { raisedForMany } from "./benjamini-hochberg";
 import { type LogisticFit, type LogisticRow, logisticFit, shareOf } from "./logistic-fit";
+import { wholeLikelihood } from "./logistic-pass";
 import { beyondF } from "./t-and-f-tails";
 
 /** A column whose levels may go with takes. */
@@ -49,21 +50,27 @@ export function reasonsFit(
   reasons: readonly ReasonColumn[],
   ridge = RIDGE,
 ): readonly ReasonResult[] {
-  const fitWith = (columns: readonly ReasonColumn[]) => columnFit(batches, columns, ridge);
+  const fitWith = (columns: readonly ReasonColumn[], near?: ColumnFit | null) =>
+    columnFit(batches, columns, ridge, near ?? null);
   const nothing = fitWith([]);
   const common = columnsInCommon(batches.length, reasons);
   const all = fitWith(common);
   const results = reasons.map((column) => {
     const own = tooMany(batches.length, column.levelCount - 1) ? null : fitWith([column]);
     const inCommon = all !== null && common.includes(column) && common.length > 1;
-    const without = inCommon ? fitWith(common.filter((one) => one !== column)) : null;
+    const without = inCommon
+      ? fitWith(
+          common.filter((one) => one !== column),
+          all,
+        )
+      : null;
     return {
       column,
       alone: explained(nothing, own),
       beside: inCommon ? explained(without, all) : null,
       aloneChance: byChance(nothing, own),
       besideChance: inCommon ? byChance(without, all) : null,
-      rates: ratesOf(batches, column, inCommon ? all : own),
+      rates: ratesOf(column, inCommon ? all : own),
     };
   });
   const alone = raised(results.map(({ aloneChance }) => aloneChance));
@@ -79,8 +86,11 @@ export function reasonsFit(
 
 interface ColumnFit {
   readonly columns: readonly ReasonColumn[];
+  /** Batches alike in every column are one row. */
   readonly rows: readonly LogisticRow[];
   readonly fit: LogisticFit;
+  /** Of the batches. */
+  readonly deviance: number;
   /** Batches less what the fit used up. */
   readonly free: number;
   /** Heterogeneity factor, 1 or more. */
@@ -91,29 +101,75 @@ function columnFit(
   batches: readonly ReasonBatch[],
   columns: readonly ReasonColumn[],
   ridge: number,
+  near: ColumnFit | null,
 ): ColumnFit | null {
-  let width = 0;
-  const starts = columns.map(({ levelCount }) => {
-    const start = width;
-    width += levelCount - 1;
-    return start;
-  });
-  const rows = batches.map(({ taken, grafted }, place): LogisticRow => {
-    const own: number[] = [];
-    columns.forEach(({ levels }, index) => {
-      const level = levels[place] as number;
-      if (level > 0) own.push((starts[index] as number) + level - 1);
-    });
-    return { taken, grafted, base: 0, columns: own };
-  });
-  const fit = logisticFit(rows, { bases: 1, columns: width, ridge });
+  const width = columns.reduce((sum, { levelCount }) => sum + levelCount - 1, 0);
+  const { rows, rowOf } = alike(batches, columns);
+  const start = near === null ? undefined : startFrom(near, columns);
+  const fit = logisticFit(rows, { bases: 1, columns: width, ridge }, start);
   if (fit === null) return null;
   const free = batches.length - 1 - fit.usedColumns;
-  const pearson = rows.reduce((sum, { taken, grafted }, place) => {
-    const share = fit.shares[place] as number;
-    return sum + (taken - grafted * share) ** 2 / (grafted * share * (1 - share));
-  }, 0);
-  return { columns, rows, fit, free, factor: free <= 0 ? 1 : Math.max(1, pearson / free) };
+  let pearson = 0;
+  batches.forEach(({ taken, grafted }, place) => {
+    const share = fit.shares[rowOf[place] as number] as number;
+    pearson += (taken - grafted * share) ** 2 / (grafted * share * (1 - share));
+  });
+  return {
+    columns,
+    rows,
+    fit,
+    deviance: fit.deviance + 2 * (wholeLikelihood(batches) - wholeLikelihood(rows)),
+    free,
+    factor: free <= 0 ? 1 : Math.max(1, pearson / free),
+  };
+}
+
+/** Batches put together where they are alike in every column. */
+function alike(batches: readonly ReasonBatch[], columns: readonly ReasonColumn[]) {
+  const starts = columns.map((_, index) =>
+    columns.slice(0, index).reduce((sum, { levelCount }) => sum + levelCount - 1, 0),
+  );
+  const rows: (LogisticRow & { taken: number; grafted: number })[] = [];
+  const rowOf = new Int32Array(batches.length);
+  const places = new Map<string | number, number>();
+  const combinations = columns.reduce((all, { levelCount }) => all * levelCount, 1);
+  batches.forEach(({ taken, grafted }, batch) => {
+    let mixed = 0;
+    for (const { levels, levelCount } of columns) mixed = mixed * levelCount + (levels[batch] ?? 0);
+    // Beyond whole numbers that a double can tell apart, by text.
+    const key =
+      combinations < Number.MAX_SAFE_INTEGER
+        ? mixed
+        : columns.map(({ levels }) => levels[batch]).join(" ");
+    let place = places.get(key);
+    if (place === undefined) {
+      place = rows.length;
+      places.set(key, place);
+      const own: number[] = [];
+      columns.forEach(({ levels }, index) => {
+        const level = levels[batch] as number;
+        if (level > 0) own.push((starts[index] as number) + level - 1);
+      });
+      rows.push({ taken: 0, grafted: 0, base: 0, columns: own });
+    }
+    const row = rows[place] as (typeof rows)[number];
+    row.taken += taken;
+    row.grafted += grafted;
+    rowOf[batch] = place;
+  });
+  return { rows, rowOf };
+}
+
+/** A fit of fewer columns starts where that of more ended. */
+function startFrom({ columns: all, fit }: ColumnFit, columns: readonly ReasonColumn[]) {
+  const kept: number[] = [];
+  let at = 0;
+  for (const column of all) {
+    const end = at + column.levelCount - 1;
+    if (columns.includes(column)) kept.push(...fit.coefficients.subarray(at, end));
+    at = end;
+  }
+  return { bases: Float64Array.from(fit.bases), coefficients: Float64Array.from(kept) };
 }
 
 function tooMany(batches: number, coefficients: number): boolean {
@@ -137,9 +193,9 @@ function columnsInCommon(
 
 function explained(without: ColumnFit | null, with_: ColumnFit | null): number | null {
   if (without === null || with_ === null || without.free <= 0 || with_.free <= 0) return null;
-  const before = without.fit.deviance / without.free;
+  const before = without.deviance / without.free;
   if (before <= 0) return 0;
-  return Math.max(0, 1 - with_.fit.deviance / with_.free / before);
+  return Math.max(0, 1 - with_.deviance / with_.free / before);
 }
 
 function byChance(without: ColumnFit | null, with_: ColumnFit | null): number | null {
@@ -147,7 +203,7 @@ function byChance(without: ColumnFit | null, with_: ColumnFit | null): number | 
   const used = without.free - with_.free;
   // Nothing of the column is its own where others always change with it.
   if (used < 0.5) return 1;
-  const gain = Math.max(0, without.fit.deviance - with_.fit.deviance);
+  const gain = Math.max(0, without.deviance - with_.deviance);
   return beyondF(gain / used / with_.factor, used, with_.free);
 }
 
@@ -163,11 +219,7 @@ function raised(chances: readonly (number | null)[]): readonly (number | null)[]
 }
 
 /** The take rate of all batches, had they all been of one level. */
-function ratesOf(
-  batches: readonly ReasonBatch[],
-  column: ReasonColumn,
-  from: ColumnFit | null,
-): readonly number[] {
+function ratesOf(column: ReasonColumn, from: ColumnFit | null): readonly number[] {
   if (from === null) return [];
   const { fit, columns, rows } = from;
   let start = 0;
@@ -175,19 +227,20 @@ function ratesOf(
     if (one === column) break;
     start += one.levelCount - 1;
   }
-  const effect = (level: number) =>
-    level === 0 ? 0 : (fit.coefficients[start + level - 1] as number);
-  const grafted = batches.reduce((sum, batch) => sum + batch.grafted, 0);
-  const rest = rows.map(({ columns: own }, place) => {
-    const all = own.reduce((sum, one) => sum + (fit.coefficients[one] as number), 0);
-    return (fit.bases[0] as number) + all - effect(column.levels[place] as number);
-  });
-  return Array.from({ length: column.levelCount }, (_, level) => {
-    const added = effect(level);
+  const effects = Array.from({ length: column.levelCount }, (_, level) =>
+    level === 0 ? 0 : (fit.coefficients[start + level - 1] as number),
+  );
+  const rest = rows.map(({ columns: own }) =>
+    own
+      .filter((one) => one < start || one >= start + column.levelCount - 1)
+      .reduce((sum, one) => sum + (fit.coefficients[one] as number), fit.bases[0] as number),
+  );
+  const all = rows.reduce((sum, { grafted }) => sum + grafted, 0);
+  return effects.map((effect) => {
     let taken = 0;
-    for (let place = 0; place < rest.length; place += 1) {
-      taken += (batches[place] as ReasonBatch).grafted * shareOf((rest[place] as number) + added);
+    for (let row = 0; row < rest.length; row += 1) {
+      taken += (rows[row] as LogisticRow).grafted * shareOf((rest[row] as number) + effect);
     }
-    return taken / grafted;
+    return taken / all;
   });
 }
