@@ -109,9 +109,10 @@ function reading({ beside }: ReasonResult, { alone, beside: stays }: Clear, aske
     return alone ? "goes with takes; too few batches to tell it from the others" : "no clear link";
   }
   const own = `${Math.round(beside * 100)} %`;
-  if (alone && stays) return `goes with takes, also beside the others (${own} left then)`;
+  if (alone && stays)
+    return `goes with takes, also beside the others (${own} of the spread they leave)`;
   if (alone) return "goes with takes, but the other columns can account for it";
-  return stays ? `shows only beside the others (${own} then)` : "no clear link";
+  return stays ? `shows only beside the others (${own} of the spread they leave)` : "no clear link";
 }
 
 function bestAndWorst(

@@ -1,6 +1,6 @@
 import { type Chance, chanceOf } from "../calibration/chance";
 
-/** A batch with what is true of it and what was counted. */
+/** A batch as it was counted. */
 export interface InventedBatch {
   readonly grafter: string;
   readonly variety: string;
@@ -12,22 +12,27 @@ export interface InventedBatch {
 
 export interface InventedTakes {
   readonly grafters: number;
-  /** Each grafter's batches, about. */
+  /** Batches of each grafter. */
   readonly batchesEach: number;
-  /** Added to the first grafter's take rate, as a share: −0.15 is 15 points lower. */
+  /** Added to the first grafter's share of takes: −0.15 is 15 points lower. */
   readonly firstDiffers: number;
   /** "even": everyone grafts every variety alike; "uneven": the first mostly the hardest one. */
   readonly varietiesShared: "even" | "uneven";
+  /** Height of the season's wave in log odds, at most. */
+  readonly season: number;
+  readonly days: number;
+  /** From this day on, after the first, every take is so much less likely; null for never. */
+  readonly fall: { readonly afterDays: number; readonly share: number } | null;
 }
 
+export const FIRST_DAY = 20_089; // 2025-01-01
 const VARIETIES = ["Amberlow", "Brindlecap", "Corvane", "Duskpod", "Ellowen"];
-const FIRST_DAY = 20_000;
-const DAYS = 730;
 
 /**
- * A nursery's batches, with batch noise: every batch has a fate of its own, and a few are bad ones.
+ * A nursery's batches in order of grafting, with batch noise: every batch has a fate of its own,
+ * and a few are bad ones.
  *
- * Every figure is our choice of what is plausible; none is read from the comparison that is checked.
+ * Every figure is our choice of what is plausible; none is read from the mathematics that is checked.
  */
 export function inventedTakes(kind: InventedTakes, seed: number): readonly InventedBatch[] {
   const chance = chanceOf(seed, 71);
@@ -35,28 +40,30 @@ export function inventedTakes(kind: InventedTakes, seed: number): readonly Inven
   const noise = chance.between(0.2, 0.5);
   const badBatches = chance.between(0.02, 0.08);
   const usualGrafts = Math.exp(chance.between(Math.log(40), Math.log(180)));
-  const season = { phase: chance.share(), height: chance.between(0, 0.4) };
+  const season = { phase: chance.share(), height: chance.between(0, kind.season) };
   const varieties = VARIETIES.map((name) => ({ name, take: 0.5 * chance.normal() }));
   const hardest = varieties.reduce((worst, one) => (one.take < worst.take ? one : worst));
-  return Array.from({ length: kind.grafters * kind.batchesEach }, (_, place) => {
+  const batches = Array.from({ length: kind.grafters * kind.batchesEach }, (_, place) => {
     const grafter = place % kind.grafters;
-    const graftedOn = FIRST_DAY + chance.whole(0, DAYS - 1);
-    const mostly = kind.varietiesShared === "uneven" && grafter === 0;
-    const variety = mostly && chance.happens(0.8) ? hardest : chance.pick(varieties);
-    const wave = season.height * Math.cos(2 * Math.PI * (graftedOn / 365.25 - season.phase));
+    const since = chance.whole(0, kind.days - 1);
+    const mostlyHard = kind.varietiesShared === "uneven" && grafter === 0;
+    const variety = mostlyHard && chance.happens(0.8) ? hardest : chance.pick(varieties);
+    const wave = season.height * Math.cos(2 * Math.PI * (since / 365.25 - season.phase));
     const odds = Math.log(usual / (1 - usual)) + variety.take + wave + noise * chance.normal();
     const fair = 1 / (1 + Math.exp(-odds));
     const share = chance.happens(badBatches) ? fair * chance.between(0.2, 0.8) : fair;
-    const own = Math.max(0.01, share + (grafter === 0 ? kind.firstDiffers : 0));
+    const fallen = kind.fall !== null && since >= kind.fall.afterDays ? kind.fall.share : 0;
     const grafted = graftsOf(chance, usualGrafts);
+    const own = Math.max(0.01, share - fallen + (grafter === 0 ? kind.firstDiffers : 0));
     return {
       grafter: `Grafter ${String.fromCharCode(65 + grafter)}`,
       variety: variety.name,
-      graftedOn,
+      graftedOn: FIRST_DAY + since,
       grafted,
       taken: chance.binomial(grafted, own),
     };
   });
+  return batches.sort((a, b) => a.graftedOn - b.graftedOn);
 }
 
 function graftsOf(chance: Chance, usual: number): number {
