@@ -27,7 +27,7 @@ const WIDEST_TO_TELL = 0.15;
  * Of the chance of setting anyone apart falsely, this part is used and the rest kept in reserve,
  * since fates of batches are lopsided and few (our choice; check:takes shows what comes of it).
  */
-const PART_USED = 0.5;
+const PART_USED = 0.4;
 
 /**
  * Compares groups fairly: each against the rest of its own strata, for all groups at once.

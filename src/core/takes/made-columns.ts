@@ -92,3 +92,8 @@ function scionsCutOn(records: Records): ((batch: Batch) => CivilDay | null) | nu
     return reading.kind === "day" ? reading.day : null;
   };
 }
+
+/** The columns that can be made from these records. */
+export function madeColumnNames(records: Records): readonly string[] {
+  return MADE_COLUMNS.filter((name) => madeColumn(name, records) !== null);
+}
