@@ -63,7 +63,7 @@ for (const evenFor of ["nothing", "Variety"] as const) {
 }
 
 console.log(
-  `\nTrend, ${SIGNAL_NURSERIES} nurseries a line, two quiet years before; a fall of 15 points, looked at after every batch`,
+  `\nTrend, ${SIGNAL_NURSERIES} nurseries a line, two quiet years before; a fall of 15 points, looked at after every batch in order of grafting (takes are counted some 30 days later)`,
 );
 console.log(
   "  batches a year  season  period   false signals a year   seen in a year   batches   days",

@@ -19,7 +19,7 @@ export function comparedList(
 ): Node[] {
   if (compared.length === 0) return [element("p", {}, "No takes are counted yet.")];
   const overall = overallRate(compared);
-  const held = `The dot is a rate as it would be had everyone had the same ${isolated(evenFor)}; the bar is its range; the dashed line is what is expected of anyone, ${percentText(overall)}.`;
+  const held = `The dot is a rate as it would be had everyone had the same ${isolated(evenFor)}; the bar is its range; the dashed line is what is expected of anyone, ${percentText(overall)}. The words are stricter than the bars, since many are compared at once.`;
   return [
     element("p", {}, comparedSentence(compared, called)),
     element("p", { class: "quiet" }, held),
