@@ -39,7 +39,8 @@ export function compareTakes(
 ): CompareAnswer {
   const usual = usualComparison(records);
   const by = textOr(request.by, usual?.by ?? columns[0] ?? "");
-  const singles = [...columns, ...madeColumnNames(records)].filter((name) => name !== by);
+  const offered = new Set([...columns, ...madeColumnNames(records)]);
+  const singles = [...offered].filter((name) => name !== by);
   const evenFors = [...singles, ...together(singles, headerOf(records, "variety"))];
   const wanted = textOr(request.evenFor, usual?.evenFor ?? "");
   const evenFor = evenFors.includes(wanted) ? wanted : (evenFors[0] ?? "");

@@ -19,7 +19,9 @@ export function groupColumns(
   records: Records,
   argument = "by",
 ): readonly GroupColumn[] {
-  const names = by.split("+").map((name) => name.trim());
+  // A header may hold a "+" itself.
+  const whole = records.columns.some(({ header }) => header !== "" && header === by.trim());
+  const names = whole ? [by.trim()] : by.split("+").map((name) => name.trim());
   return names.map((name) => groupColumn(name, records, argument));
 }
 
