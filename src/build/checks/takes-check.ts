@@ -1,7 +1,7 @@
 import { PERIODS } from "../../core";
 import type { InventedTakes } from "./takes/invented-takes";
 import { signalsOn } from "./takes/signals";
-import { type EvenFor, verdictsOn } from "./takes/verdicts";
+import { type EvenFor, grafterNamed, verdictsOn } from "./takes/verdicts";
 
 /**
  * Holds TAKE_COMPARED and TAKE_TREND against invented nurseries of which the truth is known. Ends
@@ -31,9 +31,9 @@ console.log(`${NURSERIES} nurseries a line, 8 grafters, batch noise, at level 0.
 console.log("Nobody differs: someone is set apart all the same (goal: at most 5 %)");
 for (const batchesEach of [4, 12, 40]) {
   for (const evenFor of EVENED) {
-    const { anyone, tooFew } = verdictsOn(usual(batchesEach), evenFor, NURSERIES);
+    const { anyone, tooFew, held } = verdictsOn(usual(batchesEach), evenFor, NURSERIES);
     console.log(
-      `  ${String(batchesEach).padStart(2)} batches each, evened for ${evenFor.padEnd(15)} ${percent(anyone)}   (too few to tell: ${percent(tooFew)} of readings)`,
+      `  ${String(batchesEach).padStart(2)} batches each, evened for ${evenFor.padEnd(15)} ${percent(anyone)}   (too few to tell: ${percent(tooFew)} of readings; ranges of 95 that hold: ${percent(held)})`,
     );
     if (anyone > MOST_FALSE) missed.push(`${batchesEach} batches each by ${evenFor}: ${anyone}`);
   }
@@ -60,6 +60,15 @@ for (const evenFor of ["nothing", "Variety"] as const) {
   if (evenFor === "nothing" && firstBelow < 2 * MOST_FALSE)
     missed.push("the plain rate is not fooled");
   if (evenFor === "Variety" && anyone > MOST_FALSE) missed.push(`evened, fooled: ${anyone}`);
+}
+
+console.log("\nTAKE_REASONS reads a link with who grafted");
+for (const [name, kind] of [
+  ["nobody differs, 12 batches each", usual(12)],
+  ["nobody differs, 40 batches each", usual(40)],
+  ["one is 15 points lower, 12 batches each", FEWER],
+] as const) {
+  console.log(`  ${name.padEnd(40)} ${percent(grafterNamed(kind, NURSERIES))}`);
 }
 
 console.log(

@@ -97,9 +97,11 @@ interface Clear {
 }
 
 function isClear({ aloneByChance, besideByChance }: ReasonResult, level: number): Clear {
+  // A column is looked at twice, so each look has half of what may go wrong.
+  const falsely = (1 - level) / 2;
   return {
-    alone: aloneByChance !== null && aloneByChance <= 1 - level,
-    beside: besideByChance !== null && besideByChance <= 1 - level,
+    alone: aloneByChance !== null && aloneByChance <= falsely,
+    beside: besideByChance !== null && besideByChance <= falsely,
   };
 }
 

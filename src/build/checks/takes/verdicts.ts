@@ -5,6 +5,7 @@ import {
   gridOf,
   type Records,
   readRecords,
+  reasonsAnswer,
 } from "../../../core";
 import { type InventedBatch, type InventedTakes, inventedTakes } from "./invented-takes";
 
@@ -19,6 +20,8 @@ export interface VerdictTally {
   readonly firstBelow: number;
   /** Readings of "too few to tell" among all, as a share. */
   readonly tooFew: number;
+  /** Ranges within which the rate of all lies, where nobody differs the truth for everyone. */
+  readonly held: number;
 }
 
 const HEADER = ["Batch", "Variety", "Grafter", "Nursery", "Grafted on", "Grafts made", "Takes"];
@@ -34,11 +37,21 @@ export function verdictsOn(
   let anyone = 0;
   let firstBelow = 0;
   let tooFew = 0;
+  let ranges = 0;
+  let held = 0;
   for (let seed = firstSeed; seed < firstSeed + nurseries; seed += 1) {
-    const readings = readingsOf(recordsOf(inventedTakes(kind, seed)), evenFor);
-    const said = [...readings.values()];
+    const batches = inventedTakes(kind, seed);
+    const groups = groupsOf(recordsOf(batches), evenFor);
+    const said = [...groups.values()].map(({ reading }) => reading);
+    const sum = (what: "grafted" | "taken") => batches.reduce((all, one) => all + one[what], 0);
+    const overall = sum("taken") / sum("grafted");
+    for (const { from, to } of groups.values()) {
+      if (from === null || to === null) continue;
+      ranges += 1;
+      if (from <= overall && overall <= to) held += 1;
+    }
     if (said.some((one) => one === "above the rest" || one === "below the rest")) anyone += 1;
-    if (readings.get("Grafter A") === "below the rest") firstBelow += 1;
+    if (groups.get("Grafter A")?.reading === "below the rest") firstBelow += 1;
     tooFew += said.filter((one) => one === "too few to tell").length / said.length;
   }
   return {
@@ -46,10 +59,31 @@ export function verdictsOn(
     anyone: anyone / nurseries,
     firstBelow: firstBelow / nurseries,
     tooFew: tooFew / nurseries,
+    held: held / Math.max(1, ranges),
   };
 }
 
-function readingsOf(records: Records, evenFor: EvenFor): ReadonlyMap<string, string> {
+/** Nurseries in which TAKE_REASONS reads a link of takes with who grafted, as a share. */
+export function grafterNamed(kind: InventedTakes, nurseries: number): number {
+  let named = 0;
+  for (let seed = 0; seed < nurseries; seed += 1) {
+    const { rows } = reasonsAnswer({
+      records: recordsOf(inventedTakes(kind, seed)),
+      level: 0.95,
+    });
+    // Best is blank where no link is clear.
+    if (rows.some(([column, , , best]) => column === "Grafter" && best !== null)) named += 1;
+  }
+  return named / nurseries;
+}
+
+interface GroupRead {
+  readonly reading: string;
+  readonly from: number | null;
+  readonly to: number | null;
+}
+
+function groupsOf(records: Records, evenFor: EvenFor): ReadonlyMap<string, GroupRead> {
   const { columns, rows } = comparedAnswer({
     records,
     by: "Grafter",
@@ -57,8 +91,19 @@ function readingsOf(records: Records, evenFor: EvenFor): ReadonlyMap<string, str
     evenFor: evenFor === "nothing" ? "Nursery" : evenFor,
     level: 0.95,
   });
-  const reading = columns.findIndex(({ name }) => name === "Reading");
-  return new Map(rows.map((row) => [String(row[0]), String(row[reading])]));
+  const [from, to, reading] = ["From", "To", "Reading"].map((wanted) =>
+    columns.findIndex(({ name }) => name === wanted),
+  ) as [number, number, number];
+  return new Map(
+    rows.map((row) => [
+      String(row[0]),
+      {
+        reading: String(row[reading]),
+        from: row[from] as number | null,
+        to: row[to] as number | null,
+      },
+    ]),
+  );
 }
 
 function recordsOf(batches: readonly InventedBatch[]): Records {
