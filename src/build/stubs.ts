@@ -13,6 +13,7 @@ const SIDEBAR_CALLS: readonly SidebarCallName[] = [
   "sidebarToday",
   "sidebarAhead",
   "sidebarTakes",
+  "sidebarCompareTakes",
   "sidebarCheck",
   "sidebarColumns",
   "sidebarSetUp",

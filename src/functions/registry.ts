@@ -7,9 +7,12 @@ import { batchStages } from "./batch-stages";
 import { batchSteps } from "./batch-steps";
 import type { FunctionEntry } from "./entry";
 import { germinationSummary } from "./germination-summary";
+import { takeCompared } from "./take-compared";
 import { takeRange } from "./take-range";
 import { takeRate } from "./take-rate";
+import { takeReasons } from "./take-reasons";
 import { takeSummary } from "./take-summary";
+import { takeTrend } from "./take-trend";
 import { timetable } from "./timetable";
 
 /** Every custom function, in the order of the reference. */
@@ -25,5 +28,8 @@ export const registry: readonly FunctionEntry[] = [
   takeRate,
   takeRange,
   takeSummary,
+  takeCompared,
+  takeTrend,
+  takeReasons,
   germinationSummary,
 ];

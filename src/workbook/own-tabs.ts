@@ -8,6 +8,9 @@ export const OWN_TABS = {
   stages: "Stages",
   ready: "Ready by month",
   takes: "Takes",
+  takesCompared: "Takes compared",
+  takesTrend: "Takes by month",
+  takeReasons: "What takes go with",
   checks: "Checks",
   log: "Write log",
 } as const;

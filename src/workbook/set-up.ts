@@ -3,9 +3,10 @@ import { openDoor } from "../door/index";
 import { dueTab } from "./due-tab";
 import { withLock } from "./lock";
 import { OWN_TABS, ownTab, replaceTab, type TabCell, type TabContent } from "./own-tabs";
-import { recordsNow } from "./records-tab";
+import { type RecordsNow, recordsNow } from "./records-tab";
 import { readSettings, SETTING_CELLS, settingsRows } from "./settings";
 import type { SetUpAnswer, SetUpRequest, TabCandidate } from "./sidebar-calls";
+import { takeTabs } from "./take-tabs";
 import { workbookHost } from "./workbook-host";
 import { writeLogHeader } from "./write-log";
 
@@ -71,7 +72,7 @@ export function setUp(request: SetUpRequest): SetUpAnswer {
     else kept.push(OWN_TABS.timetable);
     const now = recordsNow();
     make(dueTab(now));
-    for (const content of formulaTabs(now.settings.recordsTab, now.values)) make(content);
+    for (const content of formulaTabs(now)) make(content);
     if (writeLogHeader(workbook)) made.push(OWN_TABS.log);
     else kept.push(OWN_TABS.log);
     workbook.setActiveSheet(workbook.getSheetByName(OWN_TABS.due) ?? now.sheet);
@@ -141,7 +142,11 @@ function timetableTab(methods: readonly string[]): TabContent {
 }
 
 /** Tabs that are one live formula each. */
-function formulaTabs(recordsTab: string, values: readonly (readonly unknown[])[]): TabContent[] {
+function formulaTabs({
+  settings: { recordsTab },
+  values,
+  records: read,
+}: RecordsNow): TabContent[] {
   const records = `'${recordsTab.replace(/'/g, "''")}'!A:${columnLetters(values[0]?.length ?? 1)}`;
   const timetable = `'${OWN_TABS.timetable}'!A:L`;
   const { asOf, level, columns } = SETTING_CELLS;
@@ -178,6 +183,7 @@ function formulaTabs(recordsTab: string, values: readonly (readonly unknown[])[]
       [130, 70, 70, 70, 80, 70, 70, 90, 320],
       { 4: "0.0%", 5: "0.0%", 6: "0.0%", 7: "0.0" },
     ),
+    ...takeTabs(read, records, columns, tab),
     tab(
       OWN_TABS.checks,
       `BATCH_CHECK(${records},${timetable},${asOf},${columns})`,

@@ -6,12 +6,14 @@ import {
   columnChoices,
   isoDay,
   LEAVE_ALONE,
+  lastMonthSentence,
   readyOutlook,
   summaryAnswer,
   tallySentence,
 } from "../core";
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
 import { answerTable } from "./answer-table";
+import { compareTakes } from "./compare-takes";
 import { tasksNow } from "./due-tab";
 import { recordTask } from "./record-task";
 import { asOfDay, type RecordsNow, recordsNow } from "./records-tab";
@@ -79,6 +81,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         };
       }),
       remark: null,
+      takes: lastMonthSentence(now.records),
     };
   },
   sidebarAhead: () => {
@@ -129,6 +132,11 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         remark: row.text("Remark") || null,
       })),
     };
+  },
+  sidebarCompareTakes: (request) => {
+    const { records } = recordsNow();
+    const columns = records.columns.filter(isGroupColumn).map(({ header }) => header);
+    return compareTakes(records, [...new Set(columns)], request);
   },
   sidebarCheck: () => {
     const now = recordsNow();

@@ -5,6 +5,19 @@
  * script, so every day is ISO 8601 text ("2026-11-25") and "nothing there" is null, never missing.
  */
 
+import type { CompareAnswer, CompareRequest, TakesAnswer, TakesRequest } from "./take-calls";
+
+export type {
+  CompareAnswer,
+  ComparedRow,
+  CompareRequest,
+  ReasonRow,
+  TakesAnswer,
+  TakesRequest,
+  TakesRow,
+  TrendRow,
+} from "./take-calls";
+
 /** What comes back from every call. A null in its place is a failure of the way between. */
 export type CallResult<Answer> =
   | { readonly ok: true; readonly data: Answer }
@@ -22,6 +35,7 @@ export interface SidebarCalls {
   readonly sidebarToday: CallShape<DaysAheadRequest, TodayAnswer>;
   readonly sidebarAhead: CallShape<null, AheadAnswer>;
   readonly sidebarTakes: CallShape<TakesRequest, TakesAnswer>;
+  readonly sidebarCompareTakes: CallShape<CompareRequest, CompareAnswer>;
   readonly sidebarCheck: CallShape<null, CheckAnswer>;
   readonly sidebarColumns: CallShape<ColumnsRequest, ColumnsAnswer>;
   readonly sidebarSetUp: CallShape<SetUpRequest, SetUpAnswer>;
@@ -77,6 +91,8 @@ export interface TodayAnswer {
   readonly tasks: readonly DueTask[];
   /** What was left out, in a sentence. */
   readonly remark: string | null;
+  /** The last month's takes in a sentence, for the round sheet; null where none are counted. */
+  readonly takes: string | null;
 }
 
 export interface DueTask {
@@ -136,33 +152,6 @@ export interface AheadBatch {
   readonly fewest: number | null;
   readonly likely: number | null;
   readonly most: number | null;
-}
-
-export interface TakesRequest {
-  /** One of the columns offered. */
-  readonly by: string;
-}
-
-export interface TakesAnswer {
-  readonly by: string;
-  /** What takes can be grouped by. */
-  readonly columns: readonly string[];
-  readonly rows: readonly TakesRow[];
-}
-
-export interface TakesRow {
-  readonly group: string;
-  /** Batches whose takes are counted. */
-  readonly batches: number;
-  readonly grafted: number;
-  readonly taken: number;
-  /** Shares, 0 to 1; null where nothing is counted yet. */
-  readonly rate: number | null;
-  readonly from: number | null;
-  readonly to: number | null;
-  /** How much more batches of a group differ than by chance alone, which is 1. */
-  readonly spread: number | null;
-  readonly remark: string | null;
 }
 
 export interface CheckAnswer {

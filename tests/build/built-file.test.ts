@@ -46,7 +46,7 @@ describe("Code.js", () => {
         // What the sidebar page may call, which anyone who sees the page can: nothing more.
         ...["sidebarOpen", "sidebarToday", "sidebarAhead", "sidebarTakes", "sidebarCheck"],
         ...["sidebarColumns", "sidebarSetUp", "sidebarRecord", "sidebarTakeBack"],
-        ...["sidebarSelect", "sidebarCalendar"],
+        ...["sidebarSelect", "sidebarCalendar", "sidebarCompareTakes"],
         "nurseryBatches_",
       ].sort(),
     );

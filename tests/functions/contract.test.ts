@@ -66,6 +66,23 @@ const CONTRACT = {
     ask: [RECORDS, "Variety"],
     columns: "Variety · Batches · Grafted · Taken · Take rate · From · To · Batch spread · Remark",
   },
+  TAKE_COMPARED: {
+    parameters: "records, by, evenFor, [level], [columns]",
+    ask: [RECORDS, "Batch", "Variety"],
+    columns:
+      "Batch · Grafted · Taken · Take rate · Expected rate · Evened rate · From · To · Reading",
+  },
+  TAKE_TREND: {
+    parameters: "records, [period], [by], [columns]",
+    ask: [RECORDS, "month", "Variety"],
+    columns:
+      "Period · Variety · Grafted · Taken · Take rate · Usual rate · Lower limit · Upper limit · Reading",
+  },
+  TAKE_REASONS: {
+    parameters: "records, [level], [columns]",
+    ask: [RECORDS],
+    columns: "Column · Groups · Spread explained · Best · Worst · Reading",
+  },
 } as const;
 
 describe.each(Object.entries(CONTRACT))("%s", (name, { parameters, ask: args, columns }) => {

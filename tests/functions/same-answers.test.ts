@@ -13,6 +13,9 @@ const QUESTIONS: readonly (readonly [string, (records: unknown) => unknown[]])[]
   ["BATCH_BALANCE", (records) => [records]],
   ["BATCH_CHECK", (records) => [records, "", AS_OF]],
   ["TAKE_SUMMARY", (records) => [records, "Batch"]],
+  ["TAKE_COMPARED", (records) => [records, "Batch", "Season"]],
+  ["TAKE_TREND", (records) => [records, "quarter"]],
+  ["TAKE_REASONS", (records) => [records]],
 ];
 
 /** A table without cells that are still loading: those are refused at the first one that is met. */

@@ -33,11 +33,22 @@ const pictures: readonly Picture[] = [
     before: (page) => page.getByRole("button", { name: /Dec 2026/ }).click(),
   },
   { name: "takes", section: "Takes" },
+  {
+    name: "takes-compared",
+    section: "Takes",
+    before: (page) => toTop(page, "Compared fairly"),
+  },
+  { name: "takes-over-time", section: "Takes", before: (page) => toTop(page, "Over time") },
   { name: "orders", section: "Orders" },
   { name: "check", section: "Check" },
   { name: "set-up", section: "Set up" },
   { name: "today-at-200-percent", section: "Today", zoomed: true },
 ];
+
+/** Scrolls so that a heading stands at the top. */
+async function toTop(page: Page, heading: string): Promise<void> {
+  await page.getByRole("heading", { name: heading }).evaluate((one) => one.scrollIntoView());
+}
 
 mkdirSync(FOLDER, { recursive: true });
 const test = await startSidebarTest();

@@ -150,6 +150,11 @@ export const ARGUMENTS: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
     fc.constantFrom<unknown>("Variety", "Grafter+Place", "Moon", "Remark", "Batch+Batch", "+"),
     nastyCell,
   ),
+  evenFor: usually(
+    fc.constantFrom<unknown>("Variety", "Place+Month", "Season", "Rootstock age in weeks"),
+    nastyCell,
+  ),
+  period: usually(fc.constantFrom<unknown>(undefined, "", "week", "month", "quarter"), nastyCell),
   method: usually(fc.constantFrom<unknown>(undefined, "Cocoa cleft graft"), nastyCell, nastyGrid),
   taken: fc.oneof(columnOfCounts, columnOfCounts, nastyCell, nastyGrid),
   grafted: fc.oneof(columnOfCounts, columnOfCounts, nastyCell, nastyGrid),

@@ -23,11 +23,18 @@ const CALLS: readonly (readonly [name: string, formula: string])[] = [
   ["BATCH_BALANCE", "BATCH_BALANCE(records)"],
   ["BATCH_CHECK", "BATCH_CHECK(records, '', asOf)"],
   ["TAKE_SUMMARY", "TAKE_SUMMARY(records, 'Variety')"],
+  ["TAKE_COMPARED", "TAKE_COMPARED(records, 'Grafter', 'Variety+Month')"],
+  ["TAKE_TREND", "TAKE_TREND(records, 'week', 'Variety')"],
+  ["TAKE_REASONS", "TAKE_REASONS(records)"],
   ["TAKE_RATE", "TAKE_RATE(taken, grafted)"],
   ["TAKE_RANGE", "TAKE_RANGE(taken, grafted)"],
 ];
 
 const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
+
+/** Besides: 50 groups over 200 strata, which few nurseries reach. */
+const MANY_GROUPS = 50;
+const MANY_STRATA = 200;
 
 function context() {
   return createContext({
@@ -120,4 +127,28 @@ for (const size of SIZES) {
       ].join(""),
     );
   }
+}
+
+const crowded = context();
+script.runInContext(crowded);
+for (const size of [10_000, 100_000]) {
+  const { rows } = bigTable(size, OPEN_SHARE, AS_OF);
+  const [header, ...batches] = rows;
+  Object.assign(crowded, {
+    records: [
+      [...(header as unknown[]), "Row", "Stratum"],
+      ...batches.map((row, place) => [
+        ...row.slice(0, 6),
+        `Grafter ${(place * 7919) % MANY_GROUPS}`,
+        ...row.slice(7),
+        place,
+        `Stratum ${(place * 104_729) % MANY_STRATA}`,
+      ]),
+    ],
+  });
+  const call = new Script("TAKE_COMPARED(records, 'Grafter', 'Stratum')");
+  const took = fastest(3, () => call.runInContext(crowded));
+  console.log(
+    `TAKE_COMPARED, ${MANY_GROUPS} groups x ${MANY_STRATA} strata, ${size.toLocaleString("en-GB")} batches: ${took.toFixed(0)} ms`,
+  );
 }

@@ -44,13 +44,34 @@ export function wilsonInterval({ successes, trials, level }: WilsonOptions): Sha
   if (successes > trials) {
     throw new InputError("more-taken-than-grafted", `${successes} of ${trials} is more than all`);
   }
-  const z = normalQuantile((1 + level) / 2, 0, 1);
-  const share = successes / trials;
-  const centre = share + (z * z) / (2 * trials);
-  const half = z * Math.sqrt((share * (1 - share)) / trials + (z * z) / (4 * trials * trials));
-  const scale = 1 + (z * z) / trials;
+  return scoreInterval({
+    share: successes / trials,
+    trials,
+    reach: normalQuantile((1 + level) / 2, 0, 1),
+  });
+}
+
+/**
+ * The same interval by its reach instead of its level: so many standard errors to either side, as
+ * Student's t has where the spread itself is uncertain.
+ *
+ * @param share 0 to 1
+ */
+export function scoreInterval({
+  share,
+  trials,
+  reach,
+}: {
+  readonly share: number;
+  readonly trials: number;
+  readonly reach: number;
+}): ShareInterval {
+  const centre = share + (reach * reach) / (2 * trials);
+  const half =
+    reach * Math.sqrt((share * (1 - share)) / trials + (reach * reach) / (4 * trials * trials));
+  const scale = 1 + (reach * reach) / trials;
   return {
-    low: successes === 0 ? 0 : (centre - half) / scale,
-    high: successes === trials ? 1 : (centre + half) / scale,
+    low: share === 0 ? 0 : (centre - half) / scale,
+    high: share === 1 ? 1 : (centre + half) / scale,
   };
 }

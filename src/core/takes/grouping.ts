@@ -3,26 +3,29 @@ import { type Batch, TEXT_FACTS } from "../records/batch";
 import type { Records } from "../records/records";
 import { factNamed } from "../records/target-names";
 import { normalText } from "../words/normal-text";
-
-/** A column that batches are grouped by. */
-export interface GroupColumn {
-  readonly name: string;
-  /** The batch's text in it; empty when blank. */
-  valueOf(batch: Batch): string;
-}
+import type { GroupColumn } from "./group-column";
+import { madeColumn } from "./made-columns";
 
 /**
  * The columns named in `by`: one, or several joined with "+". A name is one of ours ("Variety"),
- * or a header as it stands in the sheet, capitals and accents aside.
+ * or a header as it stands in the sheet, capitals and accents aside, or a column that is made from
+ * the records (see made-columns.ts).
  *
+ * @param argument what the caller calls `by`, for the sentence
  * @throws InputError "unknown-column"
  */
-export function groupColumns(by: string, records: Records): readonly GroupColumn[] {
-  const names = by.split("+").map((name) => name.trim());
-  return names.map((name) => groupColumn(name, records));
+export function groupColumns(
+  by: string,
+  records: Records,
+  argument = "by",
+): readonly GroupColumn[] {
+  // A header may hold a "+" itself.
+  const whole = records.columns.some(({ header }) => header !== "" && header === by.trim());
+  const names = whole ? [by.trim()] : by.split("+").map((name) => name.trim());
+  return names.map((name) => groupColumn(name, records, argument));
 }
 
-function groupColumn(name: string, records: Records): GroupColumn {
+function groupColumn(name: string, records: Records, argument: string): GroupColumn {
   const fact = factNamed(name);
   const wanted = normalText(name);
   const matches = records.columns.filter(
@@ -34,11 +37,13 @@ function groupColumn(name: string, records: Records): GroupColumn {
   );
   const first = named[0];
   if (first === undefined) {
+    const made = madeColumn(name, records);
+    if (made !== null) return made;
     const known = new Set(records.columns.map(({ header }) => header));
     known.delete("");
     throw new InputError(
       "unknown-column",
-      `by names "${name}", which is no column of the records; they have: ${[...known].join(", ")}`,
+      `${argument} names "${name}", which is no column of the records; they have: ${[...known].join(", ")}`,
     );
   }
   if (first.target?.kind === "fact") return ofFact(first.header, first.target.fact);
@@ -84,5 +89,14 @@ export function groupBatches(
     if (group === undefined) groups.set(key, { values, batches: [batch] });
     else group.batches.push(batch);
   }
-  return [...groups.entries()].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, group]) => group);
+  return [...groups.entries()].sort(([a], [b]) => inOrder(a, b)).map(([, group]) => group);
+}
+
+/** Numbers by size, so that week 9 stands before week 13; else by letters. */
+function inOrder(a: string, b: string): number {
+  const [one, other] = [Number(a), Number(b)];
+  if (a !== "" && b !== "" && Number.isFinite(one) && Number.isFinite(other) && one !== other) {
+    return one - other;
+  }
+  return a < b ? -1 : 1;
 }

@@ -1,8 +1,8 @@
 import { type Answer, type AnswerValue, columns } from "../answer";
-import { InputError } from "../input-error";
-import { leftOutRemark, type Records, stepPlace } from "../records/records";
+import { leftOutRemark, type Records } from "../records/records";
 import { batchSpread, type CountedBatch } from "../statistics/batch-spread";
 import { wilsonInterval } from "../statistics/wilson-interval";
+import { batchesText, countPlace } from "./counted-batches";
 import { type BatchGroup, groupBatches, groupColumns } from "./grouping";
 
 export interface SummaryQuestion {
@@ -22,8 +22,8 @@ export interface SummaryQuestion {
  * @throws InputError "unknown-column", also when the records have no grafts or no takes
  */
 export function summaryAnswer({ records, by, level }: SummaryQuestion): Answer {
-  const grafts = neededPlace(records, "grafting", "Grafts made");
-  const takes = neededPlace(records, "take count", "Takes");
+  const grafts = countPlace(records, "grafting", "Grafts made");
+  const takes = countPlace(records, "take count", "Takes");
   const by_ = groupColumns(by, records);
   const groups = groupBatches(
     records.batches.filter((batch) => (batch.counts[grafts] ?? 0) > 0),
@@ -96,9 +96,9 @@ function countGroup(group: BatchGroup, grafts: number, takes: number): CountedGr
 
 function remarkOn(group: CountedGroup, degreesOfFreedom: number): string | null {
   const parts: string[] = [];
-  if (group.notCounted > 0) parts.push(`${batches(group.notCounted)} not counted yet`);
+  if (group.notCounted > 0) parts.push(`${batchesText(group.notCounted)} not counted yet`);
   if (group.impossible > 0) {
-    parts.push(`${batches(group.impossible)} left out: more taken than grafted`);
+    parts.push(`${batchesText(group.impossible)} left out: more taken than grafted`);
   }
   if (degreesOfFreedom === 0 && group.counted.length > 0) {
     parts.push(
@@ -108,25 +108,6 @@ function remarkOn(group: CountedGroup, degreesOfFreedom: number): string | null 
   return parts.length === 0 ? null : parts.join("; ");
 }
 
-function batches(count: number): string {
-  return count === 1 ? "1 batch" : `${count} batches`;
-}
-
 function total(counted: readonly CountedBatch[], what: keyof CountedBatch): number {
   return counted.reduce((all, batch) => all + batch[what], 0);
-}
-
-function neededPlace(records: Records, key: string, name: string): number {
-  const place = stepPlace(records, key);
-  const counted =
-    place !== null &&
-    // A table has a column for the counts; a log has lines with some.
-    (records.columns.some(
-      ({ target }) => target?.kind === "step" && target.key === key && target.what === "count",
-    ) ||
-      records.batches.some(({ counts }) => counts[place] !== null));
-  if (place === null || !counted) {
-    throw new InputError("unknown-column", `records has no column for ${name}`);
-  }
-  return place;
 }

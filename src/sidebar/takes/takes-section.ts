@@ -10,13 +10,16 @@ import { scaleLine } from "../controls/scale-line";
 import { shortened } from "../controls/shortened";
 import { whileWorking } from "../controls/while-working";
 import type { Section, SidebarContext } from "../section";
+import { fairTakes } from "./fair/fair-takes";
 import { groupItem } from "./group-item";
 
 /** Asked for before the script has said what it offers. */
 const FIRST = "Variety";
 
 /** Take rates by any column, as a dot on its range, with counts. */
-export function takesSection({ call, status }: SidebarContext): Section {
+export function takesSection(context: SidebarContext): Section {
+  const { call, status } = context;
+  const fair = fairTakes(context);
   const fields = element("fieldset", { class: "bare" });
   const body = element("div");
   let by = FIRST;
@@ -46,7 +49,12 @@ export function takesSection({ call, status }: SidebarContext): Section {
   again.addEventListener("click", () => void load());
   fields.append(again);
   const heading = element("h2", {}, "Grafts that took");
-  return { element: element("section", {}, heading, fields, body), load };
+  return {
+    element: element("section", {}, heading, fields, body, fair.element),
+    load: async () => {
+      await Promise.all([load(), fair.load()]);
+    },
+  };
 }
 
 function drawn({ rows, by }: TakesAnswer): Node[] {

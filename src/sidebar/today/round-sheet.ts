@@ -9,17 +9,20 @@ export interface RoundSheet {
   readonly workbook: string;
   readonly asOf: string;
   readonly tasks: readonly DueTask[];
+  /** The last month's takes in a sentence; null where none are counted. */
+  readonly takes: string | null;
 }
 
 const HEADERS = ["Task", "Batch", "Plants", "Window", "Day done", "Count", "Who", "Note"];
 
 /** The due list on paper: by place, with blanks to fill in by hand. */
-export function roundSheet({ workbook, asOf, tasks }: RoundSheet): HTMLElement {
+export function roundSheet({ workbook, asOf, tasks, takes }: RoundSheet): HTMLElement {
   return element(
     "main",
     {},
     element("h1", {}, "Round sheet, ", dayText(asOf)),
     element("p", {}, userText(workbook), ` · ${statusTally(tasks)}`),
+    takes === null ? null : element("p", {}, takes),
     ...byPlace(tasks).map(placeTable),
     cautions(tasks),
   );

@@ -82,8 +82,8 @@ export function todaySection(context: SidebarContext): Section {
       status.say("Nothing to print: the list is empty.");
       return;
     }
-    const { asOf, tasks } = answer;
-    const content = roundSheet({ workbook: context.opened()?.workbook ?? "", asOf, tasks });
+    const { asOf, tasks, takes } = answer;
+    const content = roundSheet({ workbook: context.opened()?.workbook ?? "", asOf, tasks, takes });
     await printElement({ title: `Round sheet ${asOf}`, content, styleId: "round-sheet-style" });
   };
   const saveCalendar = async () => {

@@ -117,6 +117,15 @@ describe("summaryAnswer", () => {
     expect(answer.columns.slice(0, 2).map(({ name }) => name)).toEqual(["Clone", "Budder"]);
   });
 
+  // Once such a column could not be named at all.
+  it("groups by a column whose header holds a plus", () => {
+    const header = ["Batch", "Variety", "Grafter", "Grafts made", "Takes", "N+K"];
+    expect(rowsByName(summary(ROWS.slice(0, 2), "N+K", header)).map((row) => row["N+K"])).toEqual([
+      "full",
+      "new",
+    ]);
+  });
+
   it("narrows with more plants and widens with the level", () => {
     const width = (level: number, times: number) => {
       const rows = [["B1", "Alba", "", 100 * times, 80 * times, ""]];

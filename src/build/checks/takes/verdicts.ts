@@ -1,0 +1,126 @@
+import {
+  builtInTimetable,
+  type CivilDay,
+  comparedAnswer,
+  gridOf,
+  type Records,
+  readRecords,
+  reasonsAnswer,
+} from "../../../core";
+import { type InventedBatch, type InventedTakes, inventedTakes } from "./invented-takes";
+
+/** What groups are evened for; "nothing" is the plain rate, judged by the same mathematics. */
+export type EvenFor = "nothing" | "Variety" | "Variety+Season" | "Variety+Month";
+
+export interface VerdictTally {
+  readonly nurseries: number;
+  /** Nurseries in which anyone reads above or below the rest. */
+  readonly anyone: number;
+  /** In which the first grafter reads below the rest. */
+  readonly firstBelow: number;
+  /** Readings of "too few to tell" among all, as a share. */
+  readonly tooFew: number;
+  /** Ranges within which the rate of all lies, where nobody differs the truth for everyone. */
+  readonly held: number;
+}
+
+const HEADER = ["Batch", "Variety", "Grafter", "Nursery", "Grafted on", "Grafts made", "Takes"];
+const STEP_NAMES = builtInTimetable().methods.flatMap(({ steps }) => steps.map(({ name }) => name));
+
+/** Counts what TAKE_COMPARED reads in invented nurseries. Shares are 0 to 1. */
+export function verdictsOn(
+  kind: InventedTakes,
+  evenFor: EvenFor,
+  nurseries: number,
+  firstSeed = 0,
+): VerdictTally {
+  let anyone = 0;
+  let firstBelow = 0;
+  let tooFew = 0;
+  let ranges = 0;
+  let held = 0;
+  for (let seed = firstSeed; seed < firstSeed + nurseries; seed += 1) {
+    const batches = inventedTakes(kind, seed);
+    const groups = groupsOf(recordsOf(batches), evenFor);
+    const said = [...groups.values()].map(({ reading }) => reading);
+    const sum = (what: "grafted" | "taken") => batches.reduce((all, one) => all + one[what], 0);
+    const overall = sum("taken") / sum("grafted");
+    for (const { from, to } of groups.values()) {
+      if (from === null || to === null) continue;
+      ranges += 1;
+      if (from <= overall && overall <= to) held += 1;
+    }
+    if (said.some((one) => one === "above the rest" || one === "below the rest")) anyone += 1;
+    if (groups.get("Grafter A")?.reading === "below the rest") firstBelow += 1;
+    tooFew += said.filter((one) => one === "too few to tell").length / said.length;
+  }
+  return {
+    nurseries,
+    anyone: anyone / nurseries,
+    firstBelow: firstBelow / nurseries,
+    tooFew: tooFew / nurseries,
+    held: held / Math.max(1, ranges),
+  };
+}
+
+/** Nurseries in which TAKE_REASONS reads a link of takes with who grafted, as a share. */
+export function grafterNamed(kind: InventedTakes, nurseries: number): number {
+  let named = 0;
+  for (let seed = 0; seed < nurseries; seed += 1) {
+    const { rows } = reasonsAnswer({
+      records: recordsOf(inventedTakes(kind, seed)),
+      level: 0.95,
+    });
+    // Best is blank where no link is clear.
+    if (rows.some(([column, , , best]) => column === "Grafter" && best !== null)) named += 1;
+  }
+  return named / nurseries;
+}
+
+interface GroupRead {
+  readonly reading: string;
+  readonly from: number | null;
+  readonly to: number | null;
+}
+
+function groupsOf(records: Records, evenFor: EvenFor): ReadonlyMap<string, GroupRead> {
+  const { columns, rows } = comparedAnswer({
+    records,
+    by: "Grafter",
+    // One and the same text in every row evens for nothing.
+    evenFor: evenFor === "nothing" ? "Nursery" : evenFor,
+    level: 0.95,
+  });
+  const [from, to, reading] = ["From", "To", "Reading"].map((wanted) =>
+    columns.findIndex(({ name }) => name === wanted),
+  ) as [number, number, number];
+  return new Map(
+    rows.map((row) => [
+      String(row[0]),
+      {
+        reading: String(row[reading]),
+        from: row[from] as number | null,
+        to: row[to] as number | null,
+      },
+    ]),
+  );
+}
+
+function recordsOf(batches: readonly InventedBatch[]): Records {
+  const rows = batches.map((batch, place) => [
+    `B-${place}`,
+    batch.variety,
+    batch.grafter,
+    "the only one",
+    { day: batch.graftedOn as CivilDay },
+    batch.grafted,
+    batch.taken,
+  ]);
+  return readRecords(gridOf([HEADER, ...rows]), {
+    stepNames: STEP_NAMES,
+    asOf: null,
+    localeOrder: "day-first",
+    decimalMark: ".",
+    told: new Map(),
+  });
+}

@@ -1,0 +1,81 @@
+import type { FittedBatch } from "./batch-correlation";
+import type { ComparedBatch } from "./evened-groups";
+import { type LogisticRow, logisticFit } from "./logistic-fit";
+
+/** More groups than this are not fitted one by one: what they differ by counts as batches differing. */
+const MOST_GROUPS = 300;
+/** Too weak to be seen in a fit that the batches carry; keeps a group without any takes finite. */
+const RIDGE = 0.01;
+
+/**
+ * Batches of strata in which some plants took and some did not: the others say nothing of how much
+ * batches differ.
+ */
+export function tellingBatches(batches: readonly ComparedBatch[]): readonly ComparedBatch[] {
+  const sums = new Map<number, { taken: number; grafted: number }>();
+  for (const { stratum, taken, grafted } of batches) {
+    const sum = sums.get(stratum);
+    if (sum === undefined) sums.set(stratum, { taken, grafted });
+    else {
+      sum.taken += taken;
+      sum.grafted += grafted;
+    }
+  }
+  return batches.filter(({ stratum }) => {
+    const { taken, grafted } = sums.get(stratum) as { taken: number; grafted: number };
+    return taken > 0 && taken < grafted;
+  });
+}
+
+/**
+ * Each batch beside what its group and its stratum, added up in log odds, make expected of it.
+ *
+ * @param telling see tellingBatches
+ */
+export function additiveFit(
+  telling: readonly ComparedBatch[],
+  groupCount: number,
+): readonly FittedBatch[] {
+  const placeOf = new Map(
+    [...new Set(telling.map(({ stratum }) => stratum))].map((s, i) => [s, i]),
+  );
+  const fitted = groupCount <= MOST_GROUPS;
+  const cells = new Map<number, LogisticRow & { taken: number; grafted: number }>();
+  const cellOf = ({ group, stratum }: ComparedBatch) =>
+    (placeOf.get(stratum) as number) * (groupCount + 1) + group;
+  for (const batch of telling) {
+    const key = cellOf(batch);
+    const cell = cells.get(key);
+    if (cell === undefined) {
+      cells.set(key, {
+        taken: batch.taken,
+        grafted: batch.grafted,
+        base: placeOf.get(batch.stratum) as number,
+        // The first group is what the others are told by.
+        columns: fitted && batch.group > 0 ? [batch.group - 1] : [],
+      });
+    } else {
+      cell.taken += batch.taken;
+      cell.grafted += batch.grafted;
+    }
+  }
+  const rows = [...cells.values()];
+  const columns = fitted ? Math.max(0, groupCount - 1) : 0;
+  const fit = logisticFit(rows, { bases: placeOf.size, columns, ridge: RIDGE });
+  if (fit === null) throw new Error("a fit with a ridge has an answer");
+  const ofCell = new Map(
+    [...cells].map(([key, row], place) => {
+      const share = fit.shares[place] as number;
+      return [key, { share, perPlant: share * (1 - share) * fit.logOddsVariance(row) }];
+    }),
+  );
+  return telling.map((batch) => {
+    const { share, perPlant } = ofCell.get(cellOf(batch)) as { share: number; perPlant: number };
+    return {
+      taken: batch.taken,
+      grafted: batch.grafted,
+      share,
+      leverage: Math.min(1, batch.grafted * perPlant),
+    };
+  });
+}

@@ -1,0 +1,229 @@
+import { inverseOf } from "./cholesky";
+import {
+  type FlatRows,
+  flatRows,
+  type LogisticPass,
+  type LogisticPoint,
+  logOddsOf,
+  passThrough,
+} from "./logistic-pass";
+
+// Taken from the global once; see logistic-pass.ts.
+const { exp } = Math;
+
+/** A batch, or batches that are alike in every column, as a fit sees them. */
+export interface LogisticRow {
+  /** 0 to grafted. */
+  readonly taken: number;
+  /** Above 0. */
+  readonly grafted: number;
+  /** Which base the row starts from, from 0: a stratum, or 0 where there is one base for all. */
+  readonly base: number;
+  /** Columns that add to the base, from 0, each at most once. */
+  readonly columns: readonly number[];
+  /** By how much each of them counts; 1 each where not given. */
+  readonly values?: readonly number[];
+}
+
+export interface LogisticFit {
+  /** What each column adds to the log odds. */
+  readonly coefficients: Float64Array;
+  readonly bases: Float64Array;
+  /** The share fitted to each row, in their order. */
+  readonly shares: Float64Array;
+  readonly deviance: number;
+  /** How many columns the fit uses up; those that others make up add nothing where there is a ridge. */
+  readonly usedColumns: number;
+  /** Variance of a column's coefficient where plants are independent, to be widened by the spread. */
+  coefficientVariance(column: number): number;
+  /** Variance of a row's log odds where plants are independent, to be widened by the spread. */
+  logOddsVariance(row: Pick<LogisticRow, "base" | "columns" | "values">): number;
+}
+
+export interface LogisticSize {
+  readonly bases: number;
+  readonly columns: number;
+  /** Pull of each column's coefficient toward 0, as the inverse of a variance; 0 for none. */
+  readonly ridge: number;
+}
+
+const MOST_ROUNDS = 40;
+const MOST_HALVINGS = 12;
+/** A fit has settled when a round changes the deviance by less than this part of it. */
+const SETTLED = 1e-12;
+
+/**
+ * Fits shares by bases and columns that add up in log odds.
+ *
+ * A base without any taken, or with all taken, has no finite fit: leave such rows out beforehand.
+ * A column without any needs a ridge above 0.
+ *
+ * @param from where to start, as near as is known
+ * @returns null when the columns can't be told from one another and there is no ridge
+ *
+ * Method: iteratively reweighted least squares; the bases are eliminated first, so that hundreds of
+ *   strata cost no more than their rows. Without ridge it equals R's glm(family = quasibinomial).
+ * Source: McCullagh, P., Nelder, J. A. (1989). Generalized Linear Models, 2nd ed., sections 2.5
+ *   and 4.4; le Cessie, S., van Houwelingen, J. C. (1992). Ridge estimators in logistic regression.
+ *   Appl. Statist. 41, 191-201 (citations from memory).
+ */
+export function logisticFit(
+  rows: readonly LogisticRow[],
+  size: LogisticSize,
+  from?: LogisticPoint,
+): LogisticFit | null {
+  const flat = flatRows(rows);
+  let point = from ?? {
+    bases: startOfBases(flat, size.bases),
+    coefficients: new Float64Array(size.columns),
+  };
+  let pass = passThrough(flat, point, size);
+  let inverse = inverseOf(pass.reduced, size.columns);
+  for (let round = 0; round < MOST_ROUNDS && inverse !== null; round += 1) {
+    const step = newtonStep(pass, inverse, size);
+    const before = penalised(pass, point, size);
+    let next = moved(point, step, 1);
+    let nextPass = passThrough(flat, next, size);
+    // A full step may overshoot where shares are near 0 or 1; half of it never does for long.
+    for (let halving = 1; halving <= MOST_HALVINGS; halving += 1) {
+      if (penalised(nextPass, next, size) <= before + SETTLED * Math.abs(before)) break;
+      next = moved(point, step, 0.5 ** halving);
+      nextPass = passThrough(flat, next, size);
+    }
+    const change = Math.abs(before - penalised(nextPass, next, size));
+    point = next;
+    pass = nextPass;
+    inverse = inverseOf(pass.reduced, size.columns);
+    if (change <= SETTLED * (Math.abs(before) + 0.1)) break;
+  }
+  return inverse === null ? null : finished(flat, point, pass, inverse, size);
+}
+
+function penalised(pass: LogisticPass, { coefficients }: LogisticPoint, { ridge }: LogisticSize) {
+  return pass.deviance + ridge * coefficients.reduce((sum, value) => sum + value * value, 0);
+}
+
+function moved(point: LogisticPoint, step: LogisticPoint, share: number): LogisticPoint {
+  const along = (values: Float64Array, steps: Float64Array) =>
+    values.map((value, place) => value + share * (steps[place] as number));
+  return {
+    bases: along(point.bases, step.bases),
+    coefficients: along(point.coefficients, step.coefficients),
+  };
+}
+
+function finished(
+  flat: FlatRows,
+  point: LogisticPoint,
+  pass: LogisticPass,
+  inverse: Float64Array,
+  size: LogisticSize,
+): LogisticFit {
+  const ofBase = baseParts(pass, inverse, size);
+  return {
+    coefficients: point.coefficients,
+    bases: point.bases,
+    shares: Float64Array.from({ length: flat.count }, (_, row) =>
+      shareOf(logOddsOf(flat, row, point)),
+    ),
+    deviance: pass.deviance,
+    usedColumns: size.columns - size.ridge * trace(inverse, size.columns),
+    coefficientVariance: (column) => inverse[column * size.columns + column] as number,
+    logOddsVariance: ({ base, columns, values }) => {
+      const { own, along } = ofBase(base);
+      let variance = own;
+      for (let i = 0; i < columns.length; i += 1) {
+        const one = columns[i] as number;
+        const value = values?.[i] ?? 1;
+        variance -= 2 * value * (along[one] as number);
+        for (let j = 0; j < columns.length; j += 1) {
+          const other = columns[j] as number;
+          variance += value * (values?.[j] ?? 1) * (inverse[one * size.columns + other] as number);
+        }
+      }
+      return Math.max(0, variance);
+    },
+  };
+}
+
+function trace(matrix: Float64Array, size: number): number {
+  let sum = 0;
+  for (let place = 0; place < size; place += 1) sum += matrix[place * size + place] as number;
+  return sum;
+}
+
+function newtonStep(
+  { columnScore, baseScore, baseWeight, shared }: LogisticPass,
+  inverse: Float64Array,
+  { columns }: LogisticSize,
+): LogisticPoint {
+  const right = Float64Array.from(columnScore);
+  shared.forEach((entries, base) => {
+    const weight = baseWeight[base] as number;
+    if (weight === 0) return;
+    for (const [column, a] of entries) {
+      right[column] = (right[column] as number) - (a * (baseScore[base] as number)) / weight;
+    }
+  });
+  const coefficients = right.map((_, row) => {
+    let sum = 0;
+    for (let k = 0; k < columns; k += 1) {
+      sum += (inverse[row * columns + k] as number) * (right[k] as number);
+    }
+    return sum;
+  });
+  const bases = baseScore.map((score, base) => {
+    const weight = baseWeight[base] as number;
+    if (weight === 0) return 0;
+    const taken = (shared[base] ?? []).reduce(
+      (sum, [column, a]) => sum + a * (coefficients[column] as number),
+      0,
+    );
+    return (score - taken) / weight;
+  });
+  return { bases, coefficients };
+}
+
+/** What a base adds to the variance of its rows' log odds, alone and together with each column. */
+function baseParts(
+  { baseWeight, shared }: LogisticPass,
+  inverse: Float64Array,
+  { columns }: LogisticSize,
+): (base: number) => { readonly own: number; readonly along: Float64Array } {
+  const known = new Map<number, { own: number; along: Float64Array }>();
+  return (base) => {
+    let parts = known.get(base);
+    if (parts !== undefined) return parts;
+    const weight = baseWeight[base] as number;
+    const along = new Float64Array(columns);
+    let own = weight === 0 ? 0 : 1 / weight;
+    if (weight !== 0) {
+      const entries = shared[base] ?? [];
+      for (const [column, a] of entries) {
+        for (let k = 0; k < columns; k += 1) {
+          along[k] =
+            (along[k] as number) + (a / weight) * (inverse[k * columns + column] as number);
+        }
+      }
+      for (const [column, a] of entries) own += (a / weight) * (along[column] as number);
+    }
+    parts = { own, along };
+    known.set(base, parts);
+    return parts;
+  };
+}
+
+function startOfBases(flat: FlatRows, bases: number): Float64Array {
+  const taken = new Float64Array(bases).fill(0.5);
+  const grafted = new Float64Array(bases).fill(1);
+  for (let row = 0; row < flat.count; row += 1) {
+    const base = flat.base[row] as number;
+    taken[base] = (taken[base] as number) + (flat.taken[row] as number);
+    grafted[base] = (grafted[base] as number) + (flat.grafted[row] as number);
+  }
+  return taken.map((some, base) => Math.log(some / ((grafted[base] as number) - some)));
+}
+
+export function shareOf(logOdds: number): number {
+  return 1 / (1 + exp(-logOdds));
+}

@@ -1,0 +1,63 @@
+import { additiveFit, tellingBatches } from "./additive-fit";
+import { type BatchCorrelation, batchCorrelation, spreadOf } from "./batch-correlation";
+import type { ComparedBatch } from "./evened-groups";
+
+export interface TamedBatches {
+  readonly batches: readonly ComparedBatch[];
+  readonly spread: BatchCorrelation;
+  /** How many times surer the tamed counts look than they are; 1 where none was tamed. */
+  readonly widening: number;
+}
+
+/** A batch counts at most so many standard deviations from what is expected of it (Huber's usual 2). */
+const REACH = 2;
+/** Mean square of a normal deviate that is held within REACH. */
+const HELD_SQUARE = 0.9205;
+const ROUNDS = 6;
+
+/**
+ * Batches of which none counts by more than it plausibly says of its group: a batch that died for
+ * a reason of its own would else speak louder of a grafter than ten that went as usual.
+ *
+ * Counts far from what group and stratum make expected are moved to the bound; the others stay.
+ *
+ * Method: Huber's winsorised residuals with a common scale, and his widening of the variance by
+ *   the share of batches left as they are.
+ * Source: Huber, P. J. (1981). Robust Statistics, Wiley, ch. 7 (citation from memory).
+ */
+export function tamedBatches(batches: readonly ComparedBatch[], groupCount: number): TamedBatches {
+  const telling = tellingBatches(batches);
+  let tamed = telling;
+  for (let round = 0; round < ROUNDS; round += 1) tamed = tamedOnce(telling, tamed, groupCount);
+  const moved = tamed.filter((batch, place) => batch !== telling[place]).length;
+  const byOriginal = new Map(telling.map((batch, place) => [batch, tamed[place] as ComparedBatch]));
+  return {
+    batches: batches.map((batch) => byOriginal.get(batch) ?? batch),
+    spread: batchCorrelation(additiveFit(tamed, groupCount)),
+    widening: telling.length === 0 ? 1 : (telling.length / (telling.length - moved)) ** 2,
+  };
+}
+
+function tamedOnce(
+  original: readonly ComparedBatch[],
+  before: readonly ComparedBatch[],
+  groupCount: number,
+): readonly ComparedBatch[] {
+  const fit = additiveFit(before, groupCount);
+  const { own } = batchCorrelation(fit);
+  const tamed = original.map((batch, place) => {
+    const { share, leverage } = fit[place] as (typeof fit)[number];
+    const variance =
+      (batch.grafted * share * (1 - share) * spreadOf(batch.grafted, own) * (1 - leverage)) /
+      HELD_SQUARE;
+    const middle = batch.grafted * share;
+    const reach = REACH * Math.sqrt(variance);
+    const least = Math.max(0, middle - reach);
+    const most = Math.min(batch.grafted, middle + reach);
+    if (batch.taken >= least && batch.taken <= most) return batch;
+    return { ...batch, taken: Math.min(most, Math.max(least, batch.taken)) };
+  });
+  // Where hardly any batch is left as it is, the fit says nothing of what is far.
+  const kept = tamed.filter((batch, place) => batch === original[place]).length;
+  return kept * 2 < original.length ? original : tamed;
+}

@@ -1,0 +1,30 @@
+import { type CivilDay, yearMonthDay } from "../dates/civil-day";
+import { isoWeek, isoWeekText } from "../dates/iso-week";
+import { monthOf, monthText } from "../dates/month";
+import { InputError } from "../input-error";
+
+export const PERIODS = ["week", "month", "quarter"] as const;
+export type Period = (typeof PERIODS)[number];
+
+/** @throws InputError "argument-unreadable" */
+export function periodNamed(text: string): Period {
+  const wanted = text.trim().toLowerCase();
+  const period = PERIODS.find((one) => one === wanted);
+  if (period !== undefined) return period;
+  throw new InputError(
+    "argument-unreadable",
+    `period must be "week", "month" or "quarter"; found "${text}"`,
+  );
+}
+
+/**
+ * The period that a day lies in, as text that sorts by time.
+ *
+ * @example periodText("quarter", civilDay(2026, 11, 25)) // "2026-Q4"
+ */
+export function periodText(period: Period, day: CivilDay): string {
+  if (period === "week") return isoWeekText(isoWeek(day));
+  if (period === "month") return monthText(monthOf(day));
+  const { year, month } = yearMonthDay(day);
+  return `${year}-Q${Math.ceil(month / 3)}`;
+}

@@ -1,0 +1,92 @@
+import type { CompareAnswer } from "../../../workbook/sidebar-calls";
+import { choice } from "../../controls/choice";
+import { element } from "../../controls/element";
+import { field } from "../../controls/field";
+import { whileWorking } from "../../controls/while-working";
+import type { Section, SidebarContext } from "../../section";
+import { type Called, comparedList } from "./compared-list";
+import { fairUse } from "./fair-use";
+import { initialsOf } from "./initials";
+import { reasonsPart } from "./reasons-part";
+import { trendPart } from "./trend-part";
+
+const PERIODS = ["week", "month", "quarter"];
+
+/** Takes compared fairly, over time, and what goes with them. */
+export function fairTakes({ call, status }: SidebarContext): Section {
+  const compareFields = element("fieldset", { class: "bare" });
+  const periodFields = element("fieldset", { class: "bare" });
+  const compared = element("div");
+  const trend = element("div");
+  const reasons = element("div");
+  const initials = element("input", { type: "checkbox" });
+  const wanted = { by: "", evenFor: "", period: "month" };
+  let answer: CompareAnswer | null = null;
+
+  const load = () =>
+    whileWorking({
+      status,
+      doing: "Comparing takes",
+      controls: [compareFields, periodFields],
+      work: async () => {
+        answer = await call("sidebarCompareTakes", { ...wanted });
+        show(answer);
+      },
+    });
+  const show = (given: CompareAnswer) => {
+    Object.assign(wanted, { by: given.by, evenFor: given.evenFor, period: given.period });
+    const select = (key: "by" | "evenFor" | "period", options: readonly string[]) => {
+      const made = choice(
+        options.map((value) => ({ value, label: value.replace("+", " and ") })),
+        wanted[key],
+      );
+      made.addEventListener("change", () => {
+        wanted[key] = made.value;
+        const at = [...compareFields.querySelectorAll("select")].indexOf(made);
+        void load().then(() => {
+          const again = at === -1 ? periodFields.querySelector("select") : null;
+          (again ?? compareFields.querySelectorAll("select")[at])?.focus();
+        });
+      });
+      return made;
+    };
+    compareFields.replaceChildren(
+      field("Compare", select("by", given.columns)),
+      field("Evened for", select("evenFor", given.evenFors)),
+      element("label", { class: "tick" }, initials, " Initials instead of names"),
+    );
+    periodFields.replaceChildren(field("Period", select("period", PERIODS)));
+    draw();
+  };
+  const draw = () => {
+    if (answer === null) return;
+    const short = initialsOf(answer.compared.map(({ group }) => group));
+    const called: Called = (group) =>
+      initials.checked ? (short.get(group) ?? first(group)) : group;
+    compared.replaceChildren(...comparedList(answer, called));
+    trend.replaceChildren(...trendPart(answer.trend));
+    reasons.replaceChildren(...reasonsPart(answer, called));
+  };
+  initials.addEventListener("change", draw);
+  return {
+    element: element(
+      "div",
+      {},
+      element("h2", {}, "Compared fairly"),
+      compareFields,
+      compared,
+      fairUse(),
+      element("h2", {}, "Over time"),
+      periodFields,
+      trend,
+      element("h2", {}, "What goes with takes"),
+      reasons,
+    ),
+    load,
+  };
+}
+
+/** A name of another list than the one compared. */
+function first(name: string): string {
+  return initialsOf([name]).get(name) ?? name;
+}

@@ -1,0 +1,67 @@
+import type { TrendRow } from "../../../workbook/sidebar-calls";
+import { percentText } from "../../controls/count-words";
+import { svg } from "../../controls/svg";
+
+/** Room above and below the lines, in parts of the height. */
+const EDGE = 6;
+
+/**
+ * Take rates of periods as a course of dots: the band of what is ordinary behind them, the usual
+ * rate dashed, a ring around a dot that is not ordinary, a hollow dot where takes are still counted.
+ *
+ * @param rows the periods to draw, all with a rate
+ * @param label the same in words
+ */
+export function trendChart(rows: readonly TrendRow[], label: string): SVGElement {
+  const at = (place: number) => `${round(((place + 0.5) / rows.length) * 100)}%`;
+  const up = (share: number) => `${round(EDGE + (1 - share) * (100 - 2 * EDGE))}%`;
+  const marks: SVGElement[] = [];
+  rows.forEach((row, place) => {
+    const { low, high } = row;
+    if (low === null || high === null) return;
+    marks.push(
+      svg("rect", {
+        class: "within",
+        x: `${round((place / rows.length) * 100)}%`,
+        width: `${round(100 / rows.length)}%`,
+        y: up(high),
+        height: `${round((high - low) * (100 - 2 * EDGE))}%`,
+      }),
+    );
+  });
+  const usual = rows[0]?.usual ?? null;
+  if (usual !== null) {
+    marks.push(svg("line", { class: "usual", x1: "0%", x2: "100%", y1: up(usual), y2: up(usual) }));
+  }
+  rows.forEach((row, place) => {
+    const before = rows[place - 1];
+    if (before === undefined) return;
+    marks.push(
+      svg("line", {
+        class: "course",
+        ...{ x1: at(place - 1), x2: at(place) },
+        ...{ y1: up(before.rate ?? 0), y2: up(row.rate ?? 0) },
+      }),
+    );
+  });
+  rows.forEach((row, place) => {
+    const centre = { cx: at(place), cy: up(row.rate ?? 0) };
+    if (row.reading !== "usual") marks.push(svg("circle", { class: "signal", ...centre, r: "7" }));
+    marks.push(svg("circle", { class: isOpen(row) ? "open" : "counted", ...centre, r: "3.5" }));
+  });
+  if (usual !== null) {
+    const words = svg("text", { x: "100%", y: up(usual), dy: "-4", "text-anchor": "end" });
+    words.textContent = `usual ${percentText(usual)}`;
+    marks.push(words);
+  }
+  return svg("svg", { class: "chart", role: "img", "aria-label": label }, ...marks);
+}
+
+/** Whether takes of the period are still being counted. */
+export function isOpen({ period }: TrendRow): boolean {
+  return period.endsWith("still open");
+}
+
+function round(value: number): number {
+  return Math.round(value * 100) / 100;
+}

@@ -1,0 +1,62 @@
+import type { TrendRow } from "../../../workbook/sidebar-calls";
+import { countText, listed, percentText } from "../../controls/count-words";
+import { disclosure } from "../../controls/disclosure";
+import { element } from "../../controls/element";
+import { numberTable } from "../../controls/number-table";
+import { scaleLine } from "../../controls/scale-line";
+import { isOpen, trendChart } from "./trend-chart";
+
+/** As many periods as a narrow page can show apart. */
+const MOST_DRAWN = 26;
+/** Periods out of the ordinary that are named in the sentence. */
+const MOST_NAMED = 3;
+
+/** Takes over time: a sentence, then the chart, then all periods as a table. */
+export function trendPart(trend: readonly TrendRow[]): Node[] {
+  const counted = trend.filter(({ rate }) => rate !== null);
+  if (counted.length === 0) return [element("p", {}, "No takes are counted yet.")];
+  const drawn = counted.slice(-MOST_DRAWN);
+  const sentence = trendSentence(counted);
+  return [
+    element("p", {}, sentence),
+    trendChart(drawn, sentence),
+    scaleLine(drawn[0]?.period ?? "", drawn[drawn.length - 1]?.period ?? ""),
+    element(
+      "p",
+      { class: "quiet" },
+      "A dot is a period of grafting. The pale band is where periods have always lain; a ring marks one that is out of the ordinary, a hollow dot one whose takes are still being counted. The top is 100 %, the foot 0 %.",
+    ),
+    disclosure({ summary: "All periods as a table", content: () => trendTable(trend) }),
+  ];
+}
+
+/** @example trendSentence(rows) // "2026-10, still open: 68 % took, 73 % is usual: nothing out of the ordinary." */
+export function trendSentence(counted: readonly TrendRow[]): string {
+  const last = counted[counted.length - 1];
+  if (last === undefined || last.rate === null || last.usual === null) return "";
+  const now =
+    last.reading === "usual" ? "nothing out of the ordinary" : `this reads ${last.reading}`;
+  const others = counted.slice(0, -1).filter(({ reading }) => reading !== "usual");
+  const named = others
+    .slice(-MOST_NAMED)
+    .map(({ period, reading, rate }) => `${period} (${reading}, ${percentText(rate ?? 0)})`);
+  const before =
+    named.length === 0
+      ? ""
+      : ` Out of the ordinary before${others.length > MOST_NAMED ? ", last" : ""}: ${listed(named)}.`;
+  return `${last.period}: ${percentText(last.rate)} took, ${percentText(last.usual)} is usual: ${now}.${before}`;
+}
+
+function trendTable(trend: readonly TrendRow[]): HTMLElement {
+  const share = (value: number | null) => (value === null ? "" : percentText(value));
+  return numberTable({
+    title: "Take rates by period",
+    headers: ["Period", "Grafted", "Rate", "Usual", "Lower", "Upper", "Reading"],
+    rows: trend.map((row) => [
+      row.period,
+      row.grafted === null ? "" : countText(row.grafted),
+      ...[row.rate, row.usual, row.low, row.high].map(share),
+      row.rate === null && isOpen(row) ? "not counted yet" : row.reading,
+    ]),
+  });
+}

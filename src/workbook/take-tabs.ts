@@ -1,0 +1,47 @@
+import type { Records } from "../core";
+import { usualComparison } from "./compare-takes";
+import { OWN_TABS, type TabContent } from "./own-tabs";
+
+type MakeTab = (
+  name: string,
+  formula: string,
+  widths: number[],
+  formats: TabContent["formats"],
+) => TabContent;
+
+const SHARE = "0.0%";
+
+/** Live tabs of the fair comparison, the trend and the reasons. Where nothing can be compared, without it. */
+export function takeTabs(
+  records: Records,
+  range: string,
+  columns: string,
+  tab: MakeTab,
+): readonly TabContent[] {
+  const usual = usualComparison(records);
+  const quoted = (text: string) => `"${text.replace(/"/g, '""')}"`;
+  return [
+    ...(usual === null
+      ? []
+      : [
+          tab(
+            OWN_TABS.takesCompared,
+            `TAKE_COMPARED(${range},${quoted(usual.by)},${quoted(usual.evenFor)},0.95,${columns})`,
+            [150, 70, 70, 80, 100, 90, 70, 70, 150],
+            { 3: SHARE, 4: SHARE, 5: SHARE, 6: SHARE, 7: SHARE },
+          ),
+        ]),
+    tab(
+      OWN_TABS.takesTrend,
+      `TAKE_TREND(${range},"month",,${columns})`,
+      [150, 70, 70, 80, 80, 90, 90, 120],
+      { 3: SHARE, 4: SHARE, 5: SHARE, 6: SHARE },
+    ),
+    tab(
+      OWN_TABS.takeReasons,
+      `TAKE_REASONS(${range},0.95,${columns})`,
+      [170, 70, 120, 150, 150, 420],
+      { 2: SHARE },
+    ),
+  ];
+}
