@@ -19,5 +19,17 @@ export function likeName(name: string): string {
  * @example nameShape("T24-01") // "a9-9"
  */
 export function nameShape(name: string): string {
-  return name.replace(/\p{L}+/gu, "a").replace(/\p{N}+/gu, "9");
+  // Letter by letter, since tables hold names by the hundred thousand and most are plain.
+  let shape = "";
+  let last = "";
+  for (let i = 0; i < name.length; i += 1) {
+    const code = name.charCodeAt(i);
+    if (code > 126) return name.replace(/\p{L}+/gu, "a").replace(/\p{N}+/gu, "9");
+    const lower = code | 32;
+    const mark =
+      code >= 48 && code <= 57 ? "9" : lower >= 97 && lower <= 122 ? "a" : name.charAt(i);
+    if (mark !== last || (mark !== "a" && mark !== "9")) shape += mark;
+    last = mark;
+  }
+  return shape;
 }

@@ -55,9 +55,10 @@ export function batchNames(grid: Grid, area: TableArea, nameColumn: number | nul
   const shapesOfBatches = (): ReadonlySet<string> => {
     const found = new Set<string>();
     if (nameColumn === null) return found;
+    const much = muchOf(area);
     for (let row = area.firstRow; row < area.endRow; row += 1) {
       const cell = grid.at(row, nameColumn);
-      if (!area.repeats.has(row) && !isBlank(cell) && holdsMuch(grid, row, area)) {
+      if (!area.repeats.has(row) && !isBlank(cell) && holdsMuch(grid, row, area, much)) {
         const text = cellText(cell);
         if (!isTotalsText(text)) found.add(nameShape(text));
       }
@@ -82,11 +83,14 @@ export function yearNamed(text: string): number | null {
 }
 
 /** A row with half of the header's columns filled, or five, is no note. */
-function holdsMuch(grid: Grid, row: number, { span, header }: TableArea): boolean {
+function muchOf({ header }: TableArea): number {
   const named = header.headers.filter((text) => text !== "").length;
-  const much = Math.min(5, Math.max(2, Math.ceil(named / 2)));
+  return Math.min(5, Math.max(2, Math.ceil(named / 2)));
+}
+
+function holdsMuch(grid: Grid, row: number, { span }: TableArea, much: number): boolean {
   let filled = 0;
-  for (let column = span.first; column < span.end; column += 1) {
+  for (let column = span.first; column < span.end && filled < much; column += 1) {
     if (!isBlank(grid.at(row, column))) filled += 1;
   }
   return filled >= much;
