@@ -134,6 +134,7 @@ function section(tab: ResultTab, results: readonly SheetCells[]): string {
   const table = textTable(rows, {
     width: LINE_WIDTH,
     limit: tab.limit,
+    tab: tab.name,
     ...(tab.columns ? { columns: tab.columns } : {}),
   });
   const cautions = cautionLines(rows).flatMap((line) => wrapText(line, LINE_WIDTH));

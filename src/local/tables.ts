@@ -10,6 +10,8 @@ export interface TableOptions {
   readonly width?: number;
   /** The most rows to print; what is left out is counted below. */
   readonly limit?: number;
+  /** The tab that holds the rows left out. */
+  readonly tab?: string;
   /** Names of the columns to print, in this order; all of them when left out. */
   readonly columns?: readonly string[];
 }
@@ -72,7 +74,11 @@ export function textTable(rows: readonly Row[], options: TableOptions = {}): str
     );
   });
   if (body.length === 0) lines.push("(none)");
-  if (shown.length < body.length) lines.push(`… and ${body.length - shown.length} more`);
+  if (shown.length < body.length) {
+    const where =
+      options.tab === undefined ? "" : ` in the tab "${options.tab}" of the calculated workbook`;
+    lines.push(`… and ${body.length - shown.length} more${where}`);
+  }
   if (remark) lines.push(...wrapText(remark, options.width ?? 120));
   return lines.join("\n");
 }

@@ -154,3 +154,23 @@ describe("TAKE_RANGE", () => {
     );
   });
 });
+
+describe("takes of a log", () => {
+  it("can be grouped by what its lines tell, though no column bears that name", () => {
+    const log = [
+      ["Date", "Batch", "What was done", "How many", "Who"],
+      ["2026-02-01", "L-1", "Grafted", 100, "Ada"],
+      ["2026-03-01", "L-1", "Take count", 80, "Bo"],
+      ["2026-02-02", "L-2", "Grafted", 50, "Bo"],
+      ["2026-03-02", "L-2", "Take count", 20, "Ada"],
+    ];
+    expect(askRows("TAKE_SUMMARY", [log, "Grafter"]).map((row) => row.slice(0, 4))).toEqual([
+      ["Grafter", "Batches", "Grafted", "Taken"],
+      ["Ada", 1, 100, 80],
+      ["Bo", 1, 50, 20],
+    ]);
+    expect(() => ask("TAKE_SUMMARY", [log, "Scion source"])).toThrow(
+      'by names "Scion source", which is no column of the records',
+    );
+  });
+});

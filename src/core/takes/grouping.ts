@@ -39,6 +39,11 @@ function groupColumn(name: string, records: Records, argument: string): GroupCol
   if (first === undefined) {
     const made = madeColumn(name, records);
     if (made !== null) return made;
+    // A log has no column for it, but its lines may have told it: who grafted, which bench.
+    const told = TEXT_FACTS.find((one) => one === fact);
+    if (told !== undefined && records.batches.some((batch) => batch[told] !== "")) {
+      return ofFact(name, told);
+    }
     const known = new Set(records.columns.map(({ header }) => header));
     known.delete("");
     throw new InputError(
