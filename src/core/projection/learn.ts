@@ -99,8 +99,11 @@ function lengthOf(method: Method, step: Step, states: readonly BatchState[]): St
 
 /** Batches that must have gone a stretch before it is learned as one. */
 const FEWEST_SEEN = 8;
-/** What the timetable's wide window between two far steps is worth then (our choice). */
-const WINDOW_WORTH = 1;
+/**
+ * What the timetable's wide window between two far steps is worth then: a quarter of a batch (our
+ * choice; at a whole one the ranges of days are too wide in npm run check:calibration).
+ */
+const WINDOW_WORTH = 0.25;
 
 function straightLength(
   method: Method,

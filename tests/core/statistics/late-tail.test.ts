@@ -31,12 +31,12 @@ describe("a late end drawn smooth", () => {
 
   it("ends at one daily chance: batches ended over days spent late, the timetable's as one", () => {
     const done = Array.from({ length: 30 }, (_, batch) => 15 + batch);
-    const waiting = [20, 60];
+    const waiting = [20, 52];
     const { tailed } = learned(done, waiting);
     const from = 40;
-    // Four ended 1, 2, 3, 4 days late, one still waits after 20; the timetable's mean is 15 days.
+    // Four ended 1, 2, 3, 4 days late, one still waits after 12; the timetable's mean is 15 days.
     const priorMean = 1 / (1 - PRIOR.lateness);
-    const mean = (1 + 2 + 3 + 4 + 20 + priorMean) / (4 + 1);
+    const mean = (1 + 2 + 3 + 4 + 12 + priorMean) / (4 + 1);
     expect(priorMean).toBeCloseTo(15, 9);
     expect(tailed.lateness).toBeCloseTo(1 - 1 / mean, 12);
     const tail = tailed.mass.slice(from + 1 - tailed.first);
@@ -45,6 +45,18 @@ describe("a late end drawn smooth", () => {
     for (let at = 0; at + 2 < Math.min(40, tail.length); at += 1) {
       expect((tail[at + 1] as number) / (tail[at] as number)).toBeCloseTo(1 - 1 / mean, 9);
     }
+  });
+
+  it("counts a batch as late no longer than the latest seen done, or the timetable's lateness", () => {
+    const done = Array.from({ length: 30 }, (_, batch) => 15 + batch);
+    const ofWaiting = (days: number) => learned(done, [days]).tailed.lateness;
+    expect(ofWaiting(40 + 14)).toBeLessThan(ofWaiting(40 + 15));
+    expect(ofWaiting(40 + 100)).toBeCloseTo(ofWaiting(40 + 15), 12);
+    // One done 30 days late: then a row may wait that long before it counts as forgotten.
+    const late = [...done.slice(0, -1), 40 + 30];
+    const ofLate = (days: number) => learned(late, [days]).tailed.lateness;
+    expect(ofLate(40 + 29)).toBeLessThan(ofLate(40 + 30));
+    expect(ofLate(40 + 100)).toBeCloseTo(ofLate(40 + 30), 12);
   });
 
   it("does not promise a late batch for the very day of the one that was later still", () => {
