@@ -23,12 +23,15 @@ export { stagesAnswer } from "./projection/stages-answer";
 export { stepsAnswer } from "./projection/steps-answer";
 export { choiceOf, columnChoices } from "./records/column-choices";
 // Tables
+export { linesOf } from "./records/lines-of";
+export { type LostColumn, lostColumns } from "./records/lost-columns";
 export { type ReadingOptions, readRecords } from "./records/read-records";
 export type { Records } from "./records/records";
-export { LEAVE_ALONE } from "./records/target-names";
+export { FACT_NAMES, LEAVE_ALONE } from "./records/target-names";
 export { summaryAnswer } from "./takes/summary-answer";
 export { MORE_TAKEN_THAN_GRAFTED, takeRange, takeRate } from "./takes/take-rate";
 export type { BuiltTimetable } from "./timetable/build-methods";
+export { methodFinder } from "./timetable/method-of-batch";
 export { cocoaCleftGraftMeasures } from "./timetable/methods/cocoa-cleft-graft";
 export { builtInTimetable, faultSentence, readTimetable } from "./timetable/read-timetable";
 export type { Timetable } from "./timetable/timetable";

@@ -28,6 +28,7 @@ export interface Nursery {
   /** A tab for looking and acting without being counted. @throws Error where there is none */
   sheet(tab: string): Sheet;
   tabs(): string[];
+  remove(tab: string): void;
   /** All values of a tab, days as ISO text. */
   values(tab: string): Value[][];
   value(tab: string, cell: string): Value;
@@ -56,11 +57,18 @@ afterEach(() => {
 /** @param drafts the tabs; the sample nursery when none are given */
 export function openNursery(
   drafts: readonly SheetDraft[] = openFile(HILLSIDE, new Set()),
-  settings: { readonly spreadsheetZone?: string } = {},
+  settings: {
+    readonly spreadsheetZone?: string;
+    /** False where no formula needs to be calculated, which is quicker. */
+    readonly live?: boolean;
+  } = {},
 ): Nursery {
   const scriptZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const zone = settings.spreadsheetZone ?? scriptZone;
-  const w = openScriptWorkbook(builtCode(), workbookData("Trial", drafts), {
+  // Without its mark a function is none that the engine knows.
+  const script =
+    settings.live === false ? builtCode().replace(/@customfunction/g, "") : builtCode();
+  const w = openScriptWorkbook(script, workbookData("Trial", drafts), {
     settings: { spreadsheetZone: zone, scriptZone, locale: "en_GB" },
     now: () => Date.UTC(2026, 10, 25, 9),
   });
@@ -92,6 +100,7 @@ export function openNursery(
       return error;
     },
     sheet,
+    remove: (tab) => book.deleteSheet(sheet(tab)),
     tabs: () => book.getSheets().map((one: Sheet) => one.getName()),
     values: (tab) =>
       sheet(tab)
