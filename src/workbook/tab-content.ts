@@ -28,8 +28,11 @@ export interface TabContent {
 export function fillTab(sheet: GoogleAppsScript.Spreadsheet.Sheet, content: TabContent): void {
   const { rows, widths, formats, frozenRows } = content;
   const width = Math.max(1, ...rows.map((row) => row.length));
+  const madeBy = safeText(`${MARK} ${content.madeBy}`);
+  // First of all, so that a tab that is left half made is known for ours.
+  sheet.getRange(1, 1).setValue(madeBy);
   const values = [
-    [safeText(`${MARK} ${content.madeBy}`), ...Array<string>(width - 1).fill("")],
+    [madeBy, ...Array<string>(width - 1).fill("")],
     ...rows.map((row) =>
       Array.from({ length: width }, (_, column) => cellValue(row[column] ?? null)),
     ),
@@ -41,10 +44,11 @@ export function fillTab(sheet: GoogleAppsScript.Spreadsheet.Sheet, content: TabC
       .getRange(2, Number(column) + 1, Math.max(1, values.length - 1), 1)
       .setNumberFormat(format);
   }
-  sheet.getRange(1, 1, values.length, width).setValues(values);
+  // Before the values, since it unticks every box.
   for (const { column, first, count } of tickColumns(rows)) {
     sheet.getRange(first + 2, column + 1, count, 1).insertCheckboxes();
   }
+  sheet.getRange(1, 1, values.length, width).setValues(values);
   sheet.getRange(1, 1).setFontWeight("bold");
   sheet.getRange(Math.min(frozenRows, values.length), 1, 1, width).setFontWeight("bold");
   sheet.setFrozenRows(Math.min(frozenRows, values.length));

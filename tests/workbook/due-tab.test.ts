@@ -104,6 +104,33 @@ describe("the due tab", () => {
     expect(nursery.value("Records", "P2")).toBe("dry");
   });
 
+  it("carries over what is typed but not ticked, and what is ticked but asked about", () => {
+    const nursery = small();
+    const rows = [rowOf(nursery, "B1"), rowOf(nursery, "B2")];
+    nursery.w.edits.dropsAll = true;
+    nursery.w.paste("Due list", `B${rows[0]}`, [["55", "Tavi", "=1+1"]]);
+    nursery.w.paste("Due list", `A${rows[1]}`, [["TRUE", "99"]]);
+    nursery.w.call("refreshDueList");
+    const entered = (row: number) => nursery.values("Due list")[row - 1]?.slice(0, 4);
+    expect(entered(rowOf(nursery, "B1"))).toEqual([false, 55, "Tavi", "=1+1"]);
+    expect(entered(rowOf(nursery, "B2"))).toEqual([true, 99, "", ""]);
+    expect(state(nursery, rowOf(nursery, "B2"))).toMatch(/^not written: 99 are more than the 80/);
+    // A task that is not due any more does not take along what was entered.
+    nursery.sheet("Records").getRange("A2").setValue("B1-renamed");
+    nursery.w.call("refreshDueList");
+    const last = nursery.values("Due list").at(-1);
+    expect([last?.[1], last?.[5], last?.[6]]).toEqual([55, "Take count", "B1"]);
+    expect(last?.[4]).toMatch(/not on the list any more/);
+  });
+
+  it("is left as it is when something is entered while it is made anew", () => {
+    const nursery = small();
+    nursery.w.meter.before("Sheet.setColumnWidths", () => nursery.w.type("Due list", "B3", "61"));
+    expect(() => nursery.w.call("refreshDueList")).toThrow(/just entered/);
+    expect(nursery.value("Due list", "B3")).toBe(61);
+    expect(nursery.tabs().filter((name) => / \((new|old)\)/.test(name))).toEqual([]);
+  });
+
   it("records several ticks that are pasted at once", async () => {
     const nursery = small();
     const rows = nursery.values("Due list").slice(2);

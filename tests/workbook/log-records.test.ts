@@ -44,8 +44,47 @@ describe("records that are one line a job", () => {
   it("do not get the same job twice unasked", () => {
     const nursery = log();
     nursery.ask("sidebarRecord", takesOf("B1"));
-    nursery.w.run("sidebarRecord", takesOf("B1"));
+    expect(nursery.refusal("sidebarRecord", takesOf("B1"))).toMatch(/is there already/);
+    const [asked] = nursery.ask("sidebarRecord", takesOf("B1", { day: "2026-11-25" })).asked;
+    expect(asked?.question).toBe(
+      "Take count of B1 stands in row 5 already: 24 Nov 2026, 60 plants. Write another line?",
+    );
     expect(nursery.values("Records")).toHaveLength(LINES.length + 2);
+  });
+
+  it("get a count that comes after the tick into the line that the tick made", async () => {
+    const nursery = log();
+    const row = nursery.values("Due list").findIndex((one) => one[5] === "Take count") + 1;
+    for (const [cell, text] of [
+      [`A${row}`, "TRUE"],
+      [`B${row}`, "60"],
+    ] as const) {
+      nursery.w.type("Due list", cell, text);
+      await nursery.w.settled();
+    }
+    expect(nursery.w.editErrors).toEqual([]);
+    expect(nursery.values("Records").slice(LINES.length + 1)).toEqual([
+      ["2026-11-25", "B1", "Take count", 60, "", ""],
+    ]);
+  });
+
+  it("can be marked done from the sidebar", () => {
+    const task = log()
+      .ask("sidebarToday", { daysAhead: 7 })
+      .tasks.find((one) => one.task === "Take count");
+    expect(task).toMatchObject({ dayHeader: "Date", countHeader: "How many" });
+  });
+
+  it("get no line where another table stands below, which would swallow it", () => {
+    const below: Made[][] = [
+      [null],
+      ["Batch", "Variety", "Sown", "Grafted on"],
+      ["B1", "Amberlow", "2026-07-20", null],
+    ];
+    const nursery = openNursery([tab("Records", [HEADER, ...LINES, ...below])]).ready();
+    const before = nursery.snapshot("Records");
+    expect(nursery.refusal("sidebarRecord", takesOf("B1"))).toMatch(/would not be read as one/);
+    expect(nursery.snapshot("Records")).toBe(before);
   });
 
   it("never share a line with what another person added in between", () => {

@@ -103,27 +103,44 @@ describe("recording a task", () => {
     expect(nursery.refusal("sidebarRecord", takesOf("B1"))).toMatch(/rows 2 and 4/);
   });
 
-  it("tells of a count or a note for which the table has no column, and loses neither", () => {
+  it("asks about a count or a note for which the table has no column, and keeps both in the log", () => {
     const header = ["Batch", "Sown", "Grafted on", "Grafts made", "Take count day"];
     const nursery = openNursery([
       tab("Records", [header, ["B1", "2026-07-20", "2026-10-24", 80]]),
     ]).ready();
     const before = nursery.snapshot("Records");
-    const result = nursery.w.run("sidebarRecord", takesOf("B1", { note: "dry" })) as {
-      ok: boolean;
-      data?: { asked: unknown[] };
-    };
-    // Either a refusal or a question; silence would lose the 60 takes.
-    expect(result.ok && result.data?.asked.length === 0).toBe(false);
+    const request = takesOf("B1", { note: "dry" });
+    const { asked, written } = nursery.ask("sidebarRecord", request);
+    expect(written).toEqual([]);
+    expect(asked.map(({ question }) => question)).toEqual([
+      "Your table has no column for the count of Take count: 60 would stand in the write log only. Go on?",
+      "Your table has no column for the note of Take count: dry would stand in the write log only. Go on?",
+    ]);
     expect(nursery.snapshot("Records")).toBe(before);
+    const sure = asked.map(({ question }) => question);
+    const { logId } = nursery.ask("sidebarRecord", { ...request, sure });
+    const lines = () =>
+      nursery
+        .values("Write log")
+        .slice(2)
+        .map((row) => [row[4], row[5], row[9], row[10]]);
+    expect(lines()).toEqual([
+      ["E2", "Take count day", "2026-11-24", "written"],
+      ["", "(count)", 60, "kept here"],
+      ["", "(note)", "dry", "kept here"],
+    ]);
+    nursery.ask("sidebarTakeBack", { logId: logId ?? "" });
+    expect(nursery.value("Records", "E2")).toBe("");
+    expect(new Set(lines().map((line) => line[3]))).toEqual(new Set(["taken back"]));
   });
 
   it("says that it is there already when the very same is recorded twice", () => {
     const nursery = small();
     nursery.ask("sidebarRecord", takesOf("B1"));
     const before = nursery.snapshot("Records");
-    const result = nursery.w.run("sidebarRecord", takesOf("B1")) as { ok: boolean; error?: string };
-    expect(result.ok ? "" : result.error).not.toMatch(/no column/);
+    expect(nursery.refusal("sidebarRecord", takesOf("B1"))).toBe(
+      "Nothing to write: Take count of B1 is there already, Take count day (Records!L2) 2026-11-24, Takes (Records!M2) 60",
+    );
     expect(nursery.snapshot("Records")).toBe(before);
   });
 });

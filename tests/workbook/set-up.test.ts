@@ -49,7 +49,7 @@ describe("Set up", () => {
   });
 
   it("fills the live tabs with answers, none of them an error", async () => {
-    const nursery = openNursery();
+    const nursery = openNursery(undefined, { live: true });
     nursery.ask("sidebarSetUp", ONCE);
     await nursery.w.settled();
     expect(errors(nursery)).toEqual([]);
@@ -78,7 +78,7 @@ describe("Set up", () => {
       ["Batch", "Sown", "Grafted on", "Grafts made", "Take count day", "Takes"],
       ["B1", "2026-07-20", "2026-10-01", 80, "2026-11-01", 60],
     ]);
-    const nursery = openNursery([bare]);
+    const nursery = openNursery([bare], { live: true });
     nursery.ask("sidebarSetUp", ONCE);
     await nursery.w.settled();
     expect(errors(nursery)).toEqual([]);
@@ -86,7 +86,7 @@ describe("Set up", () => {
   });
 
   it("keeps settings and timetable when it is done again, and the live tabs live", async () => {
-    const nursery = openNursery([smallRecords()]);
+    const nursery = openNursery([smallRecords()], { live: true });
     nursery.ask("sidebarSetUp", ONCE);
     const settings = nursery.sheet(SETTINGS);
     settings.getRange("B4").setValue("2026-11-20");
@@ -107,6 +107,29 @@ describe("Set up", () => {
     expect(nursery.snapshot("Nursery timetable")).toBe(timetable);
     expect(nursery.tabs().filter((name) => name.includes("(new)"))).toEqual([]);
     expect(errors(nursery)).toEqual([]);
+  });
+
+  it("keeps what a person has written into the settings, formulas as well", () => {
+    const nursery = openNursery([smallRecords()]);
+    nursery.ask("sidebarSetUp", ONCE);
+    const settings = nursery.sheet(SETTINGS);
+    settings.getRange("B4").setFormula("=TODAY()-1");
+    settings.getRange("B6").setFormula("=7*2");
+    settings.getRange("C6").setValue("two weeks");
+    const before = nursery.snapshot(SETTINGS);
+    nursery.ask("sidebarSetUp", ONCE);
+    expect(nursery.snapshot(SETTINGS)).toBe(before);
+  });
+
+  it("says in the Takes tab that the table has no takes", () => {
+    const nursery = openNursery([
+      tab("Records", [
+        ["Batch", "Sown"],
+        ["B1", "2026-07-20"],
+      ]),
+    ]);
+    nursery.ask("sidebarSetUp", ONCE);
+    expect(nursery.value("Takes", "A3")).toMatch(/^No take rates: records has no column for /);
   });
 
   it("keeps the log when it is done again", () => {
@@ -159,7 +182,7 @@ describe("columns that a person corrects", () => {
     nursery.ask("sidebarColumns", { tab: "Records" }).columns.find((one) => one.header === name);
 
   it("are read as told, and left alone as told, and shown so", async () => {
-    const nursery = openNursery([records]);
+    const nursery = openNursery([records], { live: true });
     const { choices } = nursery.ask("sidebarColumns", { tab: "Records" });
     const takeDay = choices.find((choice) => /take count/i.test(choice) && /day/i.test(choice));
     if (takeDay === undefined) throw new Error(`no such choice: ${choices.join(", ")}`);

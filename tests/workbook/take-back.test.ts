@@ -37,6 +37,7 @@ describe("taking a write back", () => {
     const { restored, asked } = nursery.ask("sidebarTakeBack", { logId: logId ?? "" });
     expect(restored).toEqual([]);
     expect(asked.map(({ stands }) => stands)).toEqual(["62"]);
+    expect(asked[0]?.question).toMatch(/Takes \(M2\) holds 62 by now, where 60 was written/);
     expect(nursery.snapshot("Records")).toBe(before);
     expect(states(nursery)).toEqual(["written", "written"]);
   });
@@ -59,6 +60,21 @@ describe("taking a write back", () => {
     ]);
     nursery.ask("sidebarTakeBack", { logId: first.logId ?? "" });
     expect(nursery.value("Records", "L3")).toBe("");
+  });
+
+  it("finds the column again where one was put in, and refuses where the batch is gone", () => {
+    const nursery = small();
+    const { logId } = nursery.ask("sidebarRecord", takesOf("B1"));
+    nursery.sheet("Records").insertColumnsAfter(1, 1);
+    nursery.sheet("Records").getRange("A2").setValue("B1-renamed");
+    const before = nursery.snapshot("Records");
+    expect(nursery.refusal("sidebarTakeBack", { logId: logId ?? "" })).toMatch(
+      /no batch "B1" with Take count in the records any more: nothing is changed/,
+    );
+    expect(nursery.snapshot("Records")).toBe(before);
+    nursery.sheet("Records").getRange("A2").setValue("B1");
+    nursery.ask("sidebarTakeBack", { logId: logId ?? "" });
+    expect(nursery.values("Records")[1]?.slice(12, 14)).toEqual(["", ""]);
   });
 
   it("does not write over a formula that came to stand there since", async () => {
