@@ -23,9 +23,11 @@ export { stagesAnswer } from "./projection/stages-answer";
 export { stepsAnswer } from "./projection/steps-answer";
 export { choiceOf, columnChoices } from "./records/column-choices";
 // Tables
+export { linesOf } from "./records/lines-of";
+export { type LostColumn, lostColumns } from "./records/lost-columns";
 export { type ReadingOptions, readRecords } from "./records/read-records";
 export type { Records } from "./records/records";
-export { LEAVE_ALONE } from "./records/target-names";
+export { FACT_NAMES, LEAVE_ALONE } from "./records/target-names";
 export { proportionChart } from "./statistics/proportion-chart";
 export { comparedAnswer } from "./takes/compared-answer";
 export { madeColumnNames } from "./takes/made-columns";
@@ -36,6 +38,7 @@ export { MORE_TAKEN_THAN_GRAFTED, takeRange, takeRate } from "./takes/take-rate"
 export { STILL_OPEN, trendAnswer } from "./takes/trend-answer";
 export { lastMonthSentence } from "./takes/trend-sentence";
 export type { BuiltTimetable } from "./timetable/build-methods";
+export { methodFinder } from "./timetable/method-of-batch";
 export { cocoaCleftGraftMeasures } from "./timetable/methods/cocoa-cleft-graft";
 export { builtInTimetable, faultSentence, readTimetable } from "./timetable/read-timetable";
 export type { Timetable } from "./timetable/timetable";

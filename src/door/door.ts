@@ -7,6 +7,8 @@ import {
   faultSentence,
   type Grid,
   InputError,
+  type LostColumn,
+  lostColumns,
   type Records,
   readRecords,
   readTimetable,
@@ -30,6 +32,8 @@ export interface Door {
   /** A timetable with what is wrong in it. */
   timetableWithFaults(value: unknown): BuiltTimetable;
   records(value: unknown, with_: RecordsWith): Records;
+  /** What `columns` tells of the table that can't be followed any more. */
+  lostColumns(value: unknown, with_: Omit<RecordsWith, "asOf">): readonly LostColumn[];
   out(answer: Answer): CellOut[][];
   /** A day as a spreadsheet takes it: its first instant in the spreadsheet's zone. */
   date(day: CivilDay): Date;
@@ -69,16 +73,25 @@ export function openDoor(host: Host): Door {
         );
       }
       return readRecords(gridIn(value, days), {
-        stepNames: timetable.methods.flatMap((method) => method.steps.map((step) => step.name)),
+        stepNames: stepNames(timetable),
         asOf,
         localeOrder: order(),
         decimalMark: decimalMark(host.locale()),
         told: toldColumns(gridIn(columns, days)),
       });
     },
+    lostColumns: (value, { timetable, columns }) =>
+      lostColumns(gridIn(value, days), {
+        stepNames: stepNames(timetable),
+        told: toldColumns(gridIn(columns, days)),
+      }),
     out: (answer) => cellsOut(answer, days),
     date: (day) => new Date(days.instantOf(day)),
   };
+}
+
+function stepNames({ methods }: Timetable): readonly string[] {
+  return methods.flatMap(({ steps }) => steps.map(({ name }) => name));
 }
 
 /** Our column name by the header in the sheet, from two columns of cells. */

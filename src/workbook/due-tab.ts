@@ -1,30 +1,13 @@
 import { type CivilDay, dueTasks, type Task } from "../core";
 import { wholeNumberArgument } from "../door/index";
-import { OWN_TABS, type TabCell, type TabContent } from "./own-tabs";
+import { DUE_COLUMN } from "./due-columns";
+import { carried, type DueEntry, dueEntries, dueKey, isTicked, sameEntries } from "./due-entries";
+import { OWN_TABS, ownTab } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
+import { replaceTab } from "./swap-tab";
+import type { TabCell, TabContent } from "./tab-content";
 
 const USUAL_DAYS_AHEAD = 7;
-
-/** Columns of the due tab, from 1. What a person fills in stands first, where a phone shows it. */
-export const DUE_COLUMN = {
-  done: 1,
-  count: 2,
-  who: 3,
-  note: 4,
-  state: 5,
-  task: 6,
-  batch: 7,
-  place: 8,
-  plants: 9,
-  from: 10,
-  by: 11,
-  status: 12,
-  hours: 13,
-  caution: 14,
-} as const;
-
-/** Row of the due tab's first task, from 1. */
-export const DUE_FIRST_ROW = 3;
 
 const HEADER = [
   ...["Done", "Count", "Who", "Note", "Written", "Task", "Batch", "Place", "Plants"],
@@ -44,19 +27,63 @@ export function tasksNow(now: RecordsNow, daysAhead?: number): readonly Task[] {
 }
 
 /**
+ * Makes the due tab anew. What a person has entered in the old one comes along, but for the tasks
+ * that are in the records by now.
+ *
+ * @param written keys of those tasks, see dueKey
+ * @throws Error when something is entered meanwhile; the old tab is left then
+ */
+export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = new Set()): void {
+  const entriesIn = (sheet: GoogleAppsScript.Spreadsheet.Sheet) =>
+    dueEntries(sheet.getDataRange().getValues());
+  const old = ownTab(now.workbook, OWN_TABS.due);
+  const entries = old === null ? [] : entriesIn(old);
+  const open = entries.filter((entry) => !written.has(dueKey(entry)));
+  replaceTab(now.workbook, dueTab(now, open), (standing) => {
+    if (!sameEntries(entriesIn(standing), entries)) {
+      throw new Error("Somebody has just entered something in the due list: try again");
+    }
+  });
+}
+
+/**
  * The due list as a tab of values with boxes to tick, for those who have no sidebar: ticking a box
  * records the task as done today.
+ *
+ * @param entries what was entered in the tab before and isn't in the records
  */
-export function dueTab(now: RecordsNow): TabContent {
+export function dueTab(now: RecordsNow, entries: readonly DueEntry[]): TabContent {
+  const left = [...entries];
+  const rows = tasksNow(now).map((task) => {
+    const at = left.findIndex(
+      (entry) => entry.batch === task.batch && entry.task === task.step.name,
+    );
+    const [entry] = at === -1 ? [] : left.splice(at, 1);
+    return [...entryCells(entry), ...taskCells(now, task)];
+  });
+  const { who, note, from, by } = DUE_COLUMN;
+  return {
+    name: OWN_TABS.due,
+    madeBy:
+      "due list. Tick Done (and fill Count where plants are counted) to record a task; Refresh in the menu makes it anew.",
+    rows: [HEADER.map((name) => ({ text: name })), ...rows, ...left.map(offTheList)],
+    frozenRows: 2,
+    widths: [50, 60, 70, 120, 170, 120, 90, 110, 60, 90, 90, 110, 60, 320],
+    formats: {
+      // What a person types there stays text, whatever it looks like.
+      [who - 1]: "@",
+      [note - 1]: "@",
+      [from - 1]: "d mmm yyyy",
+      [by - 1]: "d mmm yyyy",
+    },
+  };
+}
+
+function taskCells(now: RecordsNow, task: Task): TabCell[] {
   const text = (value: string): TabCell => (value === "" ? null : { text: value });
   const date = (day: CivilDay): TabCell => ({ date: now.door.date(day) });
   const number = (value: number | null): TabCell => (value === null ? null : { number: value });
-  const rows = tasksNow(now).map((task): TabCell[] => [
-    { tick: false },
-    null,
-    null,
-    null,
-    null,
+  return [
     text(task.step.name),
     text(task.batch),
     text(task.place),
@@ -66,15 +93,30 @@ export function dueTab(now: RecordsNow): TabContent {
     text(task.daysLate > 0 ? `late by ${task.daysLate} days` : task.status),
     number(task.hours === null ? null : Math.round(task.hours * 10) / 10),
     text(task.step.caution),
-  ]);
-  const { from, by } = DUE_COLUMN;
-  return {
-    name: OWN_TABS.due,
-    madeBy:
-      "due list. Tick Done (and fill Count where plants are counted) to record a task; Refresh in the menu makes it anew.",
-    rows: [HEADER.map((name) => ({ text: name })), ...rows],
-    frozenRows: 2,
-    widths: [50, 60, 70, 120, 170, 120, 90, 110, 60, 90, 90, 110, 60, 320],
-    formats: { [from - 1]: "d mmm yyyy", [by - 1]: "d mmm yyyy" },
-  };
+  ];
+}
+
+/** Done, Count, Who, Note and Written, blank or as they were. */
+function entryCells(entry: DueEntry | undefined): TabCell[] {
+  const cells = entry?.cells ?? [];
+  const { done, count, state } = DUE_COLUMN;
+  return [{ tick: isTicked(cells[done - 1]) }, ...carriedCells(cells, count, state)];
+}
+
+function carriedCells(cells: readonly unknown[], first: number, last: number): TabCell[] {
+  return Array.from({ length: last - first + 1 }, (_, at) => carried(cells[first - 1 + at]));
+}
+
+/** A row whose task is not due any more: what was entered in it must not go unseen. */
+function offTheList({ cells }: DueEntry): TabCell[] {
+  const { done, count, note, state, task } = DUE_COLUMN;
+  const said = String(cells[state - 1] ?? "");
+  return [
+    { tick: isTicked(cells[done - 1]) },
+    ...carriedCells(cells, count, note),
+    {
+      text: said === "" ? "not written: not on the list any more; clear the row to drop it" : said,
+    },
+    ...carriedCells(cells, task, HEADER.length),
+  ];
 }

@@ -1,5 +1,9 @@
-import { refresh } from "./set-up";
-import { recordTicked } from "./ticked-tasks";
+import { refreshDueTab } from "./due-tab";
+import { withLock } from "./lock";
+import { OWN_TABS, ownTab } from "./own-tabs";
+import { recordsNow } from "./records-tab";
+import { sweepLeftovers } from "./swap-tab";
+import { recordTicked, recordTickedUnderLock } from "./ticked-tasks";
 
 /** The add-in's menu, made when the spreadsheet opens. Nothing else may happen there. */
 export function addMenu(): void {
@@ -17,14 +21,21 @@ export function openSidebar(): void {
   );
 }
 
+/** Writes what is ticked, then makes the due list anew; the other tabs are live. */
 export function refreshDueList(): void {
-  refresh();
+  withLock(() => {
+    const workbook = SpreadsheetApp.getActiveSpreadsheet();
+    sweepLeftovers(workbook);
+    const written =
+      ownTab(workbook, OWN_TABS.due) === null ? undefined : recordTickedUnderLock().inRecords;
+    refreshDueTab(recordsNow(), written);
+  });
   SpreadsheetApp.getActiveSpreadsheet().toast("The due list is made anew");
 }
 
 export function writeTicked(): void {
-  const recorded = recordTicked();
-  SpreadsheetApp.getActiveSpreadsheet().toast(
-    recorded === 1 ? "1 task written" : `${recorded} tasks written`,
-  );
+  const { recorded, refused } = recordTicked();
+  const written = recorded === 1 ? "1 task written" : `${recorded} tasks written`;
+  const not = refused === 0 ? "" : `; ${refused} not written: the due list says why`;
+  SpreadsheetApp.getActiveSpreadsheet().toast(`${written}${not}`);
 }

@@ -1,8 +1,14 @@
-import { type CivilDay, isoDay, sentenceDay } from "../core";
+import type { CivilDay } from "../core";
+import { cellName } from "./cell-name";
+import { hardlyMeant, occupied, withoutColumn } from "./doubts";
+import { headerCells } from "./find-again";
 import { withLock } from "./lock";
-import { type RecordsNow, recordsNow } from "./records-tab";
-import { columnLetters, today } from "./set-up";
+import { minuteNow } from "./minute-now";
+import { plainText, type RecordsNow, recordsNow } from "./records-tab";
+import { fittingText } from "./safe-text";
+import { settleLog } from "./settle-log";
 import type { CellWritten, Question, RecordAnswer, RecordRequest } from "./sidebar-calls";
+import type { Place } from "./table-columns";
 import { type Target, taskTarget } from "./task-target";
 import {
   type CellWrite,
@@ -11,151 +17,124 @@ import {
   sameValue,
   writeCells,
 } from "./write-cells";
+import type { LoggedCell } from "./write-log";
+
+/** A request that may leave the day open: then the day that stands there, else the as-of day. */
+export type RecordWish = Omit<RecordRequest, "day"> & { readonly day: string | null };
+
+export interface Recorded extends RecordAnswer {
+  /** Cells that held what they were to hold. */
+  readonly already: readonly CellWritten[];
+  /** Whether the table has a column for the count, and no count in it by now. */
+  readonly missesCount: boolean;
+}
+
+/** A cell that is to be written, or holds what it would get already. */
+type Planned = CellWrite & LoggedCell;
 
 /**
  * Records that a task was done, in the person's own table: the day, the plants counted, the note.
  * Nothing is written while something about it has to be asked.
+ *
+ * @throws Error with the values when all of it stands there already
  */
 export function recordTask(request: RecordRequest): RecordAnswer {
-  return withLock(() => recordUnderLock(recordsNow(), request));
+  return withLock(() => {
+    const now = settleLog(recordsNow());
+    const { written, asked, logId, already } = recordUnderLock(now, request);
+    if (written.length === 0 && asked.length === 0) {
+      const cells = already.map(({ header, where, value }) => `${header} (${where}) ${value}`);
+      throw new Error(
+        `Nothing to write: ${request.task} of ${request.batch} is there already, ${cells.join(", ")}`,
+      );
+    }
+    return { written, asked, logId };
+  });
 }
 
 /** The same with the lock held and the records just read. */
-export function recordUnderLock(now: RecordsNow, request: RecordRequest): RecordAnswer {
-  const day = now.door.day("day", request.day);
-  const target = taskTarget(now, request.batch, request.task);
-  const writes = plannedWrites(now, target, request, day);
-  if (writes.length === 0) {
-    throw new Error(`Your table has no column for ${request.task}: add one, or write a note`);
+export function recordUnderLock(now: RecordsNow, request: RecordWish): Recorded {
+  const said = request.day === null ? null : now.door.day("day", request.day);
+  const target = taskTarget(now, request.batch, request.task, said);
+  const day = said ?? target.recordedDay ?? now.asOf;
+  const planned = plannedCells(now, target, request, day);
+  if (target.day === null && target.count === null) {
+    throw new Error(`Your table has no column for ${request.task}: add one`);
   }
-  const asked = [...impossible(now, target, request, day), ...occupied(writes)];
+  const writes = planned.filter(({ before, after }) => !sameValue(before, after));
+  const already = planned.filter((cell) => !writes.includes(cell));
+  const missesCount =
+    target.counted &&
+    target.count !== null &&
+    request.count === null &&
+    target.recordedCount === null;
+  const shown = (cells: readonly Planned[]) => cells.map((cell) => cellShown(now, cell));
+  const without = withoutColumn(now, target, request);
+  const nothing = { written: [], asked: [], logId: null, already: shown(already), missesCount };
+  if (writes.length === 0 && without.kept.length === 0) return nothing;
+  const asked = [
+    ...hardlyMeant(now, target, request, day),
+    ...occupied(now, writes),
+    ...without.questions,
+  ];
   const answered = new Set(request.sure);
-  if (asked.some(({ question }) => !answered.has(question))) {
-    return { written: [], asked, logId: null };
-  }
+  if (asked.some(({ question }) => !answered.has(question))) return { ...nothing, asked };
   const id = Utilities.getUuid();
   try {
-    const said = { id, when: today(), who: request.who };
-    writeCells(now.workbook, now.sheet, writes, landmarksOf(now, target, writes), said);
+    writeCells(now.workbook, now.sheet, writes, without.kept, landmarksOf(now, target, writes), {
+      ...{ id, who: request.who },
+      when: minuteNow(now.workbook),
+    });
   } catch (error) {
     if (!(error instanceof ChangedMeanwhile)) throw error;
-    return {
-      written: [],
-      asked: [{ question: error.message, stands: null, would: null }],
-      logId: null,
-    };
+    const question: Question = { question: error.message, stands: null, would: null };
+    return { ...nothing, asked: [question] };
   }
-  return {
-    written: writes.map(
-      ({ cell, header, after }): CellWritten => ({
-        where: `${now.sheet.getName()}!${cell}`,
-        header,
-        value: shown(now, after),
-      }),
-    ),
-    asked: [],
-    logId: id,
-  };
+  return { ...nothing, written: shown(writes), logId: id };
 }
 
 /** The batch's name in its row, and the header over each column that is written. */
 function landmarksOf(now: RecordsNow, target: Target, writes: readonly CellWrite[]): Landmark[] {
-  const value = (row: number, column: number): unknown => now.values[row - 1]?.[column - 1] ?? "";
-  const places = [
-    ...(target.name === null ? [] : [target.name]),
-    ...writes.map(({ column }) => ({ row: target.headerRow, column })),
-  ];
-  return places.map(({ row, column }) => ({ row, column, value: value(row, column) }));
+  const headers = headerCells(
+    now.records,
+    target.table,
+    writes.map(({ column }) => column),
+  );
+  return [...(target.name === null ? [] : [target.name]), ...headers].map(({ row, column }) => ({
+    ...{ row, column },
+    value: now.values[row - 1]?.[column - 1] ?? "",
+  }));
 }
 
-function plannedWrites(
+/** Every cell that the task has to do with, whether it holds that already or not. */
+function plannedCells(
   now: RecordsNow,
   target: Target,
-  request: RecordRequest,
+  request: RecordWish,
   day: CivilDay,
-): CellWrite[] {
-  const write = (
-    place: { row: number; column: number; header: string } | null,
-    after: CellWrite["after"],
-  ): CellWrite[] => {
+): readonly Planned[] {
+  const plan = (place: Place | null, after: CellWrite["after"]): Planned[] => {
     if (place === null || after === "") return [];
     const { row, column, header } = place;
-    const before = (now.values[row - 1]?.[column - 1] ?? "") as CellWrite["before"];
-    if (sameValue(before, after)) return [];
     return [
       {
+        ...{ row, column, header, batch: request.batch, task: request.task },
         tab: now.sheet.getName(),
-        cell: `${columnLetters(column)}${row}`,
-        header,
-        batch: request.batch,
-        task: request.task,
-        before,
-        after,
-        row,
-        column,
+        cell: cellName(place),
+        before: (now.values[row - 1]?.[column - 1] ?? "") as CellWrite["before"],
+        after: typeof after === "string" ? fittingText(after) : after,
       },
     ];
   };
   return [
-    ...write(target.day, now.door.date(day)),
-    ...write(target.count, request.count ?? ""),
-    ...write(target.person, request.who),
-    ...write(target.note, request.note),
-    ...target.alsoWrite.flatMap(({ place, text }) => write(place, text)),
+    ...plan(target.day, now.door.date(day)),
+    ...plan(target.count, request.count ?? ""),
+    ...plan(target.person, request.who),
+    ...plan(target.note, request.note),
+    ...target.alsoWrite.flatMap(({ place, text }) => plan(place, text)),
   ];
 }
 
-/** What can hardly be meant; the person is asked. */
-function impossible(
-  now: RecordsNow,
-  { before, earlierDay, stepName }: Target,
-  { count, batch }: RecordRequest,
-  day: CivilDay,
-): Question[] {
-  const asked: Question[] = [];
-  const ask = (question: string) => asked.push({ question, stands: null, would: null });
-  if (day > now.asOf)
-    ask(`${sentenceDay(day)} lies after today, ${sentenceDay(now.asOf)}. Is it right?`);
-  if (earlierDay !== null && day < earlierDay.day) {
-    ask(
-      `${stepName} on ${sentenceDay(day)} would be before ${earlierDay.name} on ${sentenceDay(earlierDay.day)}. Is it right?`,
-    );
-  }
-  if (count !== null && (!Number.isInteger(count) || count < 0)) {
-    throw new Error(`The count must be a whole number of plants, 0 or more; found ${count}`);
-  }
-  if (count !== null && before !== null && count > before.count) {
-    ask(`${count} are more than the ${before.count} at ${before.name} of ${batch}. Is it right?`);
-  }
-  return asked;
-}
-
-/** Cells that hold something already. */
-function occupied(writes: readonly CellWrite[]): Question[] {
-  return writes
-    .filter(({ before }) => before !== "")
-    .map(({ cell, header, before, after }) => {
-      const [stands, would] = [plain(before), plain(after)];
-      return {
-        question: `${header} (${cell}) holds ${stands} already. Write ${would} over it?`,
-        stands,
-        would,
-      };
-    });
-}
-
-function plain(value: CellWrite["before"]): string {
-  return value instanceof Date
-    ? Utilities.formatDate(
-        value,
-        SpreadsheetApp.getActiveSpreadsheet().getSpreadsheetTimeZone(),
-        "yyyy-MM-dd",
-      )
-    : String(value);
-}
-
-function shown(now: RecordsNow, value: CellWrite["after"]): string {
-  if (!(value instanceof Date)) return String(value);
-  const cell = now.door.cell(value);
-  return typeof cell === "object" ? isoDay(cell.day) : String(cell);
+function cellShown(now: RecordsNow, { tab, cell, header, after }: Planned): CellWritten {
+  return { where: `${tab}!${cell}`, header, value: plainText(now.door, after) };
 }

@@ -1,4 +1,4 @@
-import type { CivilDay, Records, Timetable } from "../core";
+import { type CivilDay, isoDay, type LostColumn, type Records, type Timetable } from "../core";
 import { type Door, openDoor } from "../door/index";
 import { OWN_TABS, ownTab } from "./own-tabs";
 import { readSettings, type Settings } from "./settings";
@@ -15,34 +15,66 @@ export interface RecordsNow {
   readonly records: Records;
   readonly timetable: Timetable;
   readonly asOf: CivilDay;
+  /** Reads cells as the records are read, to see what would become of a change. */
+  readonly readAs: (values: readonly (readonly unknown[])[]) => Records;
 }
 
 /**
  * Reads the records tab and the timetable, each in one call.
  *
+ * @param tab another tab than that of the settings, read without the columns that they tell
  * @throws Error in a sentence when the workbook is not set up or the records tab is gone
  */
-export function recordsNow(): RecordsNow {
+export function recordsNow(tab?: string): RecordsNow {
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
   const settings = readSettings(workbook);
   if (settings === null) throw new Error("The workbook is not set up yet: open Set up first");
-  const sheet = workbook.getSheetByName(settings.recordsTab);
+  const name = tab ?? settings.recordsTab;
+  const sheet = workbook.getSheetByName(name);
   if (sheet === null) {
-    throw new Error(
-      `There is no tab "${settings.recordsTab}" any more: choose the records tab in Set up`,
-    );
+    throw new Error(`There is no tab "${name}" any more: choose the records tab in Set up`);
   }
+  return readTab(workbook, sheet, {
+    ...settings,
+    columns: name === settings.recordsTab ? settings.columns : [],
+  });
+}
+
+/**
+ * Reads a tab as records.
+ *
+ * @throws Error in a sentence when what was told of its columns can't be followed any more
+ */
+export function readTab(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  sheet: GoogleAppsScript.Spreadsheet.Sheet,
+  settings: Settings,
+): RecordsNow {
   const door = openDoor(workbookHost());
   const values = sheet.getDataRange().getValues();
   const timetable = door.timetable(timetableValues(workbook));
   const asOf = asOfDay(door, settings.asOf);
-  const columns = settings.columns.map((pair) => [...pair]);
-  const records = door.records(values, {
-    timetable,
-    asOf,
-    columns: columns.length === 0 ? "" : columns,
-  });
-  return { workbook, sheet, settings, door, values, records, timetable, asOf };
+  const columns = columnsArgument(settings.columns);
+  const [lost] = door.lostColumns(values, { timetable, columns });
+  if (lost !== undefined) throw new Error(lostSentence(lost));
+  const readAs = (cells: readonly (readonly unknown[])[]) =>
+    door.records(cells, { timetable, asOf, columns });
+  const records = readAs(values);
+  return { workbook, sheet, settings, door, values, records, timetable, asOf, readAs };
+}
+
+/** What was told, and that it leads nowhere. */
+function lostSentence({ name, header, why }: LostColumn): string {
+  const gone =
+    why === "header"
+      ? `the table has no header "${header}" any more`
+      : `"${name}" is none of the columns that can be read`;
+  return `Set up was told that "${header}" is ${name}, but ${gone}: open Set up and choose again`;
+}
+
+/** Told columns as the door takes them. */
+export function columnsArgument(columns: Settings["columns"]): unknown {
+  return columns.length === 0 ? "" : columns.map((pair) => [...pair]);
 }
 
 /** The day of the settings; where its cell is blank, or its formula not calculated yet, today. */
@@ -54,4 +86,10 @@ export function asOfDay(door: Door, cell: unknown): CivilDay {
 export function timetableValues(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): unknown {
   const sheet = ownTab(workbook, OWN_TABS.timetable);
   return sheet === null ? "" : sheet.getDataRange().getValues().slice(1);
+}
+
+/** A cell's content in words: a day as ISO text, '' for a blank. */
+export function plainText(door: Door, value: unknown): string {
+  const cell = door.cell(value);
+  return typeof cell === "object" ? isoDay(cell.day) : String(cell);
 }

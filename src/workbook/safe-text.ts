@@ -5,9 +5,14 @@
  * Source: platform notes C9 to C11 (Apps Script reference, Range.setValues).
  */
 export function safeText(text: string): string {
-  const short = text.length > LONGEST ? `${text.slice(0, LONGEST - 1)}…` : text;
+  const short = fittingText(text);
   return short === "" ? "" : `'${short}`;
 }
 
-/** A cell holds 50,000 characters; the apostrophe is one. */
-const LONGEST = 49_000;
+/** A text as a cell can hold it: one that is too long ends in "…". */
+export function fittingText(text: string): string {
+  return text.length > LONGEST_TEXT ? `${text.slice(0, LONGEST_TEXT - 1)}…` : text;
+}
+
+/** A cell holds 50,000 characters; the apostrophe is one. Source: platform notes C17. */
+export const LONGEST_TEXT = 49_999;

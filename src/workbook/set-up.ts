@@ -1,216 +1,131 @@
-import { builtInTimetable, LEAVE_ALONE, type Records, timetableAnswer } from "../core";
+import { builtInTimetable, LEAVE_ALONE } from "../core";
 import { openDoor } from "../door/index";
-import { dueTab } from "./due-tab";
+import { refreshDueTab } from "./due-tab";
+import { formulaTabs } from "./formula-tabs";
 import { withLock } from "./lock";
-import { OWN_TABS, ownTab, replaceTab, type TabCell, type TabContent } from "./own-tabs";
-import { type RecordsNow, recordsNow } from "./records-tab";
-import { readSettings, SETTING_CELLS, settingsRows } from "./settings";
-import type { SetUpAnswer, SetUpRequest, TabCandidate } from "./sidebar-calls";
-import { takeTabs } from "./take-tabs";
+import { minuteNow } from "./minute-now";
+import { isOurs, mustBeFree, OWN_TABS, ownTab } from "./own-tabs";
+import { columnsArgument, readTab, recordsNow, timetableValues } from "./records-tab";
+import { COLUMN_ROWS, readSettings, type Settings, settingsTab, writeSettings } from "./settings";
+import type { ColumnChoice, SetUpAnswer, SetUpRequest } from "./sidebar-calls";
+import { replaceTab, sweepLeftovers } from "./swap-tab";
+import { recordTickedUnderLock } from "./ticked-tasks";
+import { timetableTab } from "./timetable-tab";
 import { workbookHost } from "./workbook-host";
-import { writeLogHeader } from "./write-log";
-
-const USUAL_LEVEL = 0.8;
-const USUAL_DAYS_AHEAD = 7;
-
-/** Tabs in which batches can be read, most batches first. Tabs of ours are no records. */
-export function recordTabCandidates(
-  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
-): readonly TabCandidate[] {
-  const own: ReadonlySet<string> = new Set(Object.values(OWN_TABS));
-  return workbook
-    .getSheets()
-    .filter((sheet) => !own.has(sheet.getName()))
-    .map((sheet) => ({ tab: sheet.getName(), batches: batchesIn(sheet) }))
-    .filter(({ batches }) => batches > 0)
-    .sort((a, b) => b.batches - a.batches);
-}
-
-function batchesIn(sheet: GoogleAppsScript.Spreadsheet.Sheet): number {
-  try {
-    const { batches, columns } = readTab(sheet);
-    // A timetable names steps too, but no batches.
-    const named = columns.some(({ target }) => target?.kind === "fact" && target.fact === "batch");
-    return named ? batches.length : 0;
-  } catch {
-    // No header of batches in it: another kind of tab.
-    return 0;
-  }
-}
-
-/** Reads a tab as records by the built-in timetable, without a day. */
-export function readTab(
-  sheet: GoogleAppsScript.Spreadsheet.Sheet,
-  columns: readonly (readonly [string, string])[] = [],
-): Records {
-  const door = openDoor(workbookHost());
-  return door.records(sheet.getDataRange().getValues(), {
-    timetable: builtInTimetable(),
-    asOf: null,
-    columns: columns.length === 0 ? "" : columns.map((pair) => [...pair]),
-  });
-}
+import { logContent } from "./write-log";
 
 /**
- * Makes the add-in's tabs. The settings and the timetable, which a person may have changed, are made
- * once and then kept; the others are made anew.
+ * Makes the add-in's tabs. The timetable and the log, and in the settings all but the records tab and
+ * its columns, are made once and are the person's from then on; the others are made anew.
+ *
+ * Everything that may be refused is looked at before anything is made.
  */
 export function setUp(request: SetUpRequest): SetUpAnswer {
   return withLock(() => {
     const workbook = SpreadsheetApp.getActiveSpreadsheet();
-    if (workbook.getSheetByName(request.tab) === null) {
-      throw new Error(`There is no tab "${request.tab}"`);
-    }
+    const { settings, forgotten } = checked(workbook, request);
+    sweepLeftovers(workbook);
+    const written = ownTab(workbook, OWN_TABS.due) === null ? undefined : writeTicksFirst();
     const made: string[] = [];
     const kept: string[] = [];
-    const make = (content: TabContent) => {
+    const madeAt = minuteNow(workbook);
+    // The log and the timetable first: as soon as there are settings, tasks can be recorded.
+    for (const content of [logContent(), timetableTab(request.methods, madeAt)]) {
+      if (ownTab(workbook, content.name) !== null) kept.push(content.name);
+      else {
+        replaceTab(workbook, content);
+        made.push(content.name);
+      }
+    }
+    const there = ownTab(workbook, OWN_TABS.settings);
+    if (there === null) replaceTab(workbook, settingsTab(settings, madeAt));
+    else writeSettings(there, settings);
+    (there === null ? made : kept).push(OWN_TABS.settings);
+    const now = recordsNow();
+    refreshDueTab(now, written);
+    made.push(OWN_TABS.due);
+    for (const content of formulaTabs(now)) {
       replaceTab(workbook, content);
       made.push(content.name);
-    };
-    make(settingsTab(request, workbook));
-    if (ownTab(workbook, OWN_TABS.timetable) === null) make(timetableTab(request.methods));
-    else kept.push(OWN_TABS.timetable);
-    const now = recordsNow();
-    make(dueTab(now));
-    for (const content of formulaTabs(now)) make(content);
-    if (writeLogHeader(workbook)) made.push(OWN_TABS.log);
-    else kept.push(OWN_TABS.log);
+    }
     workbook.setActiveSheet(workbook.getSheetByName(OWN_TABS.due) ?? now.sheet);
-    return { made, kept };
+    return { made, kept, forgotten };
   });
 }
 
-function settingsTab(
-  request: SetUpRequest,
-  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
-): TabContent {
-  const before = readSettings(workbook);
-  const changed = new Map(request.columns.map(({ header, readAs }) => [header, readAs]));
-  const columns = [
-    ...(before?.recordsTab === request.tab ? before.columns : []).filter(
-      ([, header]) => !changed.has(header),
-    ),
-    ...request.columns.map(({ header, readAs }) => [readAs ?? LEAVE_ALONE, header] as const),
-  ];
-  return {
-    name: OWN_TABS.settings,
-    madeBy: `settings, made ${today()} by Set up. Change the second column.`,
-    rows: settingsRows({
-      recordsTab: request.tab,
-      columns,
-      asOf: asOfCell(before?.asOf),
-      level: typeof before?.level === "number" ? before.level : USUAL_LEVEL,
-      daysAhead: typeof before?.daysAhead === "number" ? before.daysAhead : USUAL_DAYS_AHEAD,
-    }),
-    frozenRows: 2,
-    widths: [150, 170, 360],
-    formats: {},
-  };
-}
-
-/** A day typed by hand stays; else the calendar's. */
-function asOfCell(before: unknown): TabCell {
-  const workbook = SpreadsheetApp.getActiveSpreadsheet();
-  const sheet = ownTab(workbook, OWN_TABS.settings);
-  const formula =
-    sheet === null ? "" : sheet.getRange(SETTING_CELLS.asOf.split("!")[1] ?? "").getFormula();
-  return before instanceof Date && formula === "" ? { date: before } : { formula: "=TODAY()" };
-}
-
-function timetableTab(methods: readonly string[]): TabContent {
-  const chosen = new Set(methods);
-  const { columns, rows } = timetableAnswer(builtInTimetable(), null);
-  const cell = (value: unknown): TabCell =>
-    value === null || value === ""
-      ? null
-      : typeof value === "number"
-        ? { number: value }
-        : { text: String(value) };
-  return {
-    name: OWN_TABS.timetable,
-    madeBy: `timetable, copied ${today()} from the built-in steps. It is yours to change.`,
-    rows: [
-      columns.map(({ name }) => ({ text: name })),
-      ...rows
-        .filter(([method]) => chosen.size === 0 || chosen.has(String(method)))
-        .map((row) => row.map(cell)),
-    ],
-    frozenRows: 2,
-    widths: [150, 120, 110, 70, 70, 70, 70, 80, 90, 220, 320, 320],
-    formats: {},
-  };
-}
-
-/** Tabs that are one live formula each. */
-function formulaTabs({
-  settings: { recordsTab },
-  values,
-  records: read,
-}: RecordsNow): TabContent[] {
-  const records = `'${recordsTab.replace(/'/g, "''")}'!A:${columnLetters(values[0]?.length ?? 1)}`;
-  const timetable = `'${OWN_TABS.timetable}'!A:L`;
-  const { asOf, level, columns } = SETTING_CELLS;
-  const tab = (
-    name: string,
-    formula: string,
-    widths: number[],
-    formats: TabContent["formats"],
-  ) => ({
-    name,
-    madeBy: `live, ${formula}`,
-    rows: [[], [{ formula: `=${formula}` }]],
-    frozenRows: 3,
-    widths,
-    formats,
-  });
-  const day = "d mmm yyyy";
-  return [
-    tab(
-      OWN_TABS.stages,
-      `BATCH_STAGES(${records},${timetable},${asOf},${level},${columns})`,
-      [90, 110, 130, 110, 120, 90, 60, 120, 90, 90, 90, 90, 90, 90, 70, 70, 70, 320],
-      Object.fromEntries([5, 8, 9, 10, 11, 12, 13].map((column) => [column, day])),
-    ),
-    tab(
-      OWN_TABS.ready,
-      `BATCH_READY(${records},${timetable},${asOf},${level},${columns})`,
-      [90, 130, 70, 70, 70, 70],
-      {},
-    ),
-    tab(
-      OWN_TABS.takes,
-      `TAKE_SUMMARY(${records},"Variety",0.95,${columns})`,
-      [130, 70, 70, 70, 80, 70, 70, 90, 320],
-      { 4: "0.0%", 5: "0.0%", 6: "0.0%", 7: "0.0" },
-    ),
-    ...takeTabs(read, records, columns, tab),
-    tab(
-      OWN_TABS.checks,
-      `BATCH_CHECK(${records},${timetable},${asOf},${columns})`,
-      [50, 130, 160, 280, 260, 260],
-      {},
-    ),
-  ];
-}
-
-/** "A" for 1, "AA" for 27. */
-export function columnLetters(column: number): string {
-  let letters = "";
-  for (let left = column; left > 0; left = Math.floor((left - 1) / 26)) {
-    letters = String.fromCharCode(65 + ((left - 1) % 26)) + letters;
+/** Ticks belong to the table that was read till now. Those that can't be written are carried over. */
+function writeTicksFirst(): ReadonlySet<string> | undefined {
+  try {
+    return recordTickedUnderLock().inRecords;
+  } catch {
+    // Set up is just what helps when the records tab or a column of it is gone.
+    return undefined;
   }
-  return letters;
 }
 
-/** Makes the due list anew; the other tabs are live. */
-export function refresh(): void {
-  withLock(() => {
-    const now = recordsNow();
-    replaceTab(now.workbook, dueTab(now));
+interface Checked {
+  readonly settings: Pick<Settings, "recordsTab" | "columns">;
+  readonly forgotten: readonly ColumnChoice[];
+}
+
+/** @throws Error in a sentence when the tabs could not be made as they are asked for */
+function checked(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  request: SetUpRequest,
+): Checked {
+  const sheet = workbook.getSheetByName(request.tab);
+  if (sheet === null) throw new Error(`There is no tab "${request.tab}"`);
+  if (isOurs(sheet)) {
+    throw new Error(`"${request.tab}" is a tab of the add-in: choose the one with your own table`);
+  }
+  mustBeFree(workbook, Object.values(OWN_TABS));
+  const known = new Set(builtInTimetable().methods.map(({ name }) => name));
+  const unknown = request.methods.find((method) => !known.has(method));
+  if (unknown !== undefined) throw new Error(`There is no method "${unknown}"`);
+  const { columns, forgotten } = columnsTold(workbook, sheet, request);
+  if (columns.length > COLUMN_ROWS) {
+    throw new Error(`Only ${COLUMN_ROWS} columns can be told; found ${columns.length}`);
+  }
+  const before = readSettings(workbook);
+  // Read as it will be read, so that a table that can't be is met with before anything is made.
+  readTab(workbook, sheet, {
+    ...{ recordsTab: request.tab, columns },
+    ...{ asOf: before?.asOf ?? "", level: "", daysAhead: "" },
   });
+  return { settings: { recordsTab: request.tab, columns }, forgotten };
 }
 
-export function today(): string {
-  const zone = SpreadsheetApp.getActiveSpreadsheet().getSpreadsheetTimeZone();
-  return Utilities.formatDate(new Date(), zone, "yyyy-MM-dd HH:mm");
+/** What was told before and still can be followed, with what is told now. */
+function columnsTold(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  sheet: GoogleAppsScript.Spreadsheet.Sheet,
+  request: SetUpRequest,
+): Pick<Settings, "columns"> & Pick<Checked, "forgotten"> {
+  const settings = readSettings(workbook);
+  const before = settings?.recordsTab === request.tab ? settings.columns : [];
+  const now = request.columns.map(({ header, readAs }) => [readAs ?? LEAVE_ALONE, header] as const);
+  const changed = new Set(request.columns.map(({ header }) => header));
+  const columns = [...before.filter(([, header]) => !changed.has(header)), ...now];
+  const door = openDoor(workbookHost());
+  const timetable = door.timetable(timetableValues(workbook));
+  const lost = door.lostColumns(sheet.getDataRange().getValues(), {
+    timetable,
+    columns: columnsArgument(columns),
+  });
+  const asked = lost.find(({ header }) => changed.has(header));
+  if (asked !== undefined) {
+    throw new Error(
+      asked.why === "header"
+        ? `The table has no header "${asked.header}": read the columns again`
+        : `"${asked.name}" is none of the columns that can be read: choose another`,
+    );
+  }
+  const gone = new Set(lost.map(({ header }) => header));
+  return {
+    columns: columns.filter(([, header]) => !gone.has(header)),
+    forgotten: lost.map(({ name, header }) => ({
+      header,
+      readAs: name === LEAVE_ALONE ? null : name,
+    })),
+  };
 }

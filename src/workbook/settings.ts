@@ -1,4 +1,6 @@
-import { OWN_TABS, ownTab, type TabCell } from "./own-tabs";
+import { OWN_TABS, ownTab } from "./own-tabs";
+import { safeText } from "./safe-text";
+import type { TabCell, TabContent } from "./tab-content";
 
 /** What a person has set, in a tab of their workbook: a copied workbook keeps its tabs. */
 export interface Settings {
@@ -11,6 +13,9 @@ export interface Settings {
   readonly columns: readonly (readonly [name: string, header: string])[];
 }
 
+const USUAL_LEVEL = 0.8;
+const USUAL_DAYS_AHEAD = 7;
+
 /** Rows of the settings tab, from 1. The formulas of the other tabs point at these cells. */
 const ROW = {
   header: 2,
@@ -22,20 +27,20 @@ const ROW = {
   columns: 9,
 };
 /** Rows kept free for columns that are told by hand. */
-const COLUMN_ROWS = 40;
+export const COLUMN_ROWS = 40;
+const LAST_ROW = ROW.columns + COLUMN_ROWS - 1;
 
 export const SETTING_CELLS = {
   asOf: `'${OWN_TABS.settings}'!$B$${ROW.asOf}`,
   level: `'${OWN_TABS.settings}'!$B$${ROW.level}`,
-  daysAhead: `'${OWN_TABS.settings}'!$B$${ROW.daysAhead}`,
-  columns: `'${OWN_TABS.settings}'!$A$${ROW.columns}:$B$${ROW.columns + COLUMN_ROWS - 1}`,
+  columns: `'${OWN_TABS.settings}'!$A$${ROW.columns}:$B$${LAST_ROW}`,
 } as const;
 
 /** @returns null when the workbook has not been set up */
 export function readSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): Settings | null {
   const sheet = ownTab(workbook, OWN_TABS.settings);
   if (sheet === null) return null;
-  const values = sheet.getRange(1, 1, ROW.columns + COLUMN_ROWS - 1, 2).getValues();
+  const values = sheet.getRange(1, 1, LAST_ROW, 2).getValues();
   const value = (row: number): unknown => values[row - 1]?.[1];
   return {
     recordsTab: String(value(ROW.recordsTab) ?? ""),
@@ -49,35 +54,65 @@ export function readSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet)
   };
 }
 
-/** The rows of the settings tab below its first. */
-export function settingsRows(
-  settings: Pick<Settings, "recordsTab" | "columns"> & {
-    readonly asOf: TabCell;
-    readonly level: number;
-    readonly daysAhead: number;
-  },
-): TabCell[][] {
+/**
+ * Writes the records tab and the told columns into the settings tab that is there. Everything else in
+ * it is the person's; and the tab stays the same one, since every live formula points at it. One
+ * call writes all, so that no tab of records ever stands beside the columns of another.
+ */
+export function writeSettings(
+  sheet: GoogleAppsScript.Spreadsheet.Sheet,
+  { recordsTab, columns }: Pick<Settings, "recordsTab" | "columns">,
+): void {
+  const cells = sheet.getRange(ROW.recordsTab, 1, LAST_ROW - ROW.recordsTab + 1, 2);
+  const formulas = cells.getFormulas();
+  const rows = cells.getValues().map((row, at) =>
+    row.map((value, column) => {
+      const formula = formulas[at]?.[column] ?? "";
+      if (formula !== "") return formula;
+      return typeof value === "string" ? safeText(value) : value;
+    }),
+  );
+  (rows[0] as unknown[])[1] = safeText(recordsTab);
+  for (let at = 0; at < COLUMN_ROWS; at += 1) {
+    const [name, header] = columns[at] ?? ["", ""];
+    rows[ROW.columns - ROW.recordsTab + at] = [safeText(name), safeText(header)];
+  }
+  cells.setValues(rows);
+}
+
+/** The settings tab as it is first made. */
+export function settingsTab(
+  { recordsTab, columns }: Pick<Settings, "recordsTab" | "columns">,
+  madeAt: string,
+): TabContent {
   const text = (value: string): TabCell => ({ text: value });
-  return [
-    [text("Setting"), text("Value"), text("What it is for")],
-    [text("Records tab"), text(settings.recordsTab), text("The tab with your table of batches")],
-    [
-      text("As-of day"),
-      settings.asOf,
-      text("The day every answer looks from; =TODAY() follows the calendar"),
+  return {
+    name: OWN_TABS.settings,
+    madeBy: `settings, made ${madeAt} by Set up. Change the second column.`,
+    rows: [
+      [text("Setting"), text("Value"), text("What it is for")],
+      [text("Records tab"), text(recordsTab), text("The tab with your table of batches")],
+      [
+        text("As-of day"),
+        { formula: "=TODAY()" },
+        text("The day every answer looks from; =TODAY() follows the calendar"),
+      ],
+      [
+        text("Level"),
+        { number: USUAL_LEVEL },
+        text("How many of 100 ranges should hold, as a share"),
+      ],
+      [text("Days ahead"), { number: USUAL_DAYS_AHEAD }, text("How far the due list looks ahead")],
+      [],
+      [
+        text("Our column"),
+        text("Header in your sheet"),
+        text("Only where a header can't be guessed"),
+      ],
+      ...columns.map(([name, header]) => [text(name), text(header)]),
     ],
-    [
-      text("Level"),
-      { number: settings.level },
-      text("How many of 100 ranges should hold, as a share"),
-    ],
-    [text("Days ahead"), { number: settings.daysAhead }, text("How far the due list looks ahead")],
-    [],
-    [
-      text("Our column"),
-      text("Header in your sheet"),
-      text("Only where a header can't be guessed"),
-    ],
-    ...settings.columns.map(([name, header]) => [text(name), text(header)]),
-  ];
+    frozenRows: 2,
+    widths: [150, 170, 360],
+    formats: {},
+  };
 }

@@ -2,10 +2,7 @@ import {
   builtInTimetable,
   calendarText,
   checkTroubles,
-  choiceOf,
-  columnChoices,
   isoDay,
-  LEAVE_ALONE,
   lastMonthSentence,
   readyOutlook,
   summaryAnswer,
@@ -13,14 +10,19 @@ import {
 } from "../core";
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
 import { answerTable } from "./answer-table";
+import { cellName } from "./cell-name";
+import { columnGuesses, timetableToGuessBy } from "./column-guesses";
 import { compareTakes } from "./compare-takes";
 import { tasksNow } from "./due-tab";
 import { recordTask } from "./record-task";
 import { asOfDay, type RecordsNow, recordsNow } from "./records-tab";
-import { columnLetters, readTab, recordTabCandidates, setUp } from "./set-up";
+import { setUp } from "./set-up";
 import { readSettings } from "./settings";
-import type { AnswerOf, ColumnGuess, RequestOf, SidebarCallName } from "./sidebar-calls";
+import type { AnswerOf, RequestOf, SidebarCallName } from "./sidebar-calls";
+import { recordTabCandidates } from "./tab-candidates";
+import { columnOf } from "./table-columns";
 import { takeBack } from "./take-back";
+import { TAKES_LEVEL, usualGrouping } from "./usual-grouping";
 import { workbookHost } from "./workbook-host";
 
 type Answerer<Name extends SidebarCallName> = (request: RequestOf<Name>) => AnswerOf<Name>;
@@ -47,17 +49,24 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
               level: levelOf(settings.level),
               daysAhead: daysAheadOf(settings.daysAhead),
             },
-      candidates: recordTabCandidates(workbook),
+      candidates: recordTabCandidates(workbook, timetableToGuessBy(workbook)),
       methods: builtInTimetable().methods.map(({ name }) => name),
     };
   },
   sidebarToday: ({ daysAhead }) => {
     const now = recordsNow();
-    const header = (table: number, key: string, what: "day" | "count") =>
-      now.records.columns.find(
-        ({ target, table: of }) =>
-          of === table && target?.kind === "step" && target.key === key && target.what === what,
-      )?.header ?? null;
+    const { records } = now;
+    // What the batch's own row has no column for goes into a line of the log.
+    const log = records.tables.findIndex(({ kind }) => kind === "log");
+    const headers = (table: number, key: string) => {
+      const own = (what: string) => columnOf(records, table, `step ${key} ${what}`)?.header ?? null;
+      const logged = (fact: string) =>
+        log === -1 ? null : (columnOf(records, log, `event ${fact}`)?.header ?? null);
+      const [day, count] = [own("day"), own("count")];
+      return day === null && count === null
+        ? { dayHeader: logged("eventDay"), countHeader: logged("eventCount") }
+        : { dayHeader: day, countHeader: count };
+    };
     const tableOf = new Map(now.records.batches.map(({ name, table }) => [name, table]));
     return {
       asOf: isoDay(now.asOf),
@@ -76,8 +85,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
           hours: task.hours === null ? null : Math.round(task.hours * 10) / 10,
           caution: task.step.caution,
           counted: task.step.counted,
-          countHeader: header(table, task.step.key, "count"),
-          dayHeader: header(table, task.step.key, "day"),
+          ...headers(table, task.step.key),
         };
       }),
       remark: null,
@@ -115,8 +123,11 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     const columns = [
       ...new Set(now.records.columns.filter(isGroupColumn).map(({ header }) => header)),
     ];
-    const asked = typeof by === "string" && by !== "" ? headerFor(now, by, columns) : "Variety";
-    const { rows } = answerTable(summaryAnswer({ records: now.records, by: asked, level: 0.95 }));
+    const wanted = typeof by === "string" && by !== "" ? by : usualGrouping(now.records);
+    const asked = headerFor(now, wanted, columns);
+    const { rows } = answerTable(
+      summaryAnswer({ records: now.records, by: asked, level: TAKES_LEVEL }),
+    );
     return {
       by: asked,
       columns,
@@ -149,41 +160,16 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
       tally: tallySentence(now.records),
     };
   },
-  sidebarColumns: ({ tab }) => {
-    const workbook = SpreadsheetApp.getActiveSpreadsheet();
-    const sheet = workbook.getSheetByName(String(tab));
-    if (sheet === null) throw new Error(`There is no tab "${String(tab)}"`);
-    const settings = readSettings(workbook);
-    const told = settings?.recordsTab === tab ? settings.columns : [];
-    const values = sheet.getDataRange().getValues();
-    const records = readTab(sheet, told);
-    const timetable = builtInTimetable();
-    const firstTable = records.columns.filter(({ table }) => table === 0);
-    return {
+  sidebarColumns: ({ tab }) => columnGuesses(String(tab)),
+  sidebarSetUp: ({ tab, columns, methods }) =>
+    setUp({
       tab: String(tab),
-      batches: records.batches.length,
-      columns: firstTable
-        .filter(({ header }) => header !== "")
-        .map((match): ColumnGuess => {
-          const readAs = choiceOf(match, timetable);
-          return {
-            column: match.column,
-            header: match.header,
-            readAs: readAs === LEAVE_ALONE ? null : readAs,
-            sure: sureness(match),
-            others: match.others.map((target) => choiceOf({ ...match, target }, timetable)),
-            samples: samples(
-              values,
-              match.column,
-              records.batches.map(({ row }) => row),
-            ),
-          };
-        }),
-      // The page has a word of its own for leaving a column alone.
-      choices: columnChoices(timetable).filter((choice) => choice !== LEAVE_ALONE),
-    };
-  },
-  sidebarSetUp: setUp,
+      columns: (Array.isArray(columns) ? columns : []).map(({ header, readAs }) => ({
+        header: String(header),
+        readAs: readAs === null ? null : String(readAs),
+      })),
+      methods: Array.isArray(methods) ? methods.map(String) : [],
+    }),
   sidebarRecord: (request) =>
     recordTask({
       batch: String(request.batch),
@@ -213,7 +199,7 @@ function selectCell(now: RecordsNow, row: number | null, header: string): { sele
   };
   now.sheet.activate();
   now.sheet.getRange(Math.max(1, at.row), at.column).activate();
-  return { selected: `${now.sheet.getName()}!${columnLetters(at.column)}${at.row}` };
+  return { selected: `${now.sheet.getName()}!${cellName(at)}` };
 }
 
 function isGroupColumn({ target, header }: RecordsNow["records"]["columns"][number]): boolean {
@@ -233,31 +219,6 @@ function headerFor({ records }: RecordsNow, asked: string, columns: readonly str
       target?.kind === "fact" && target.fact === asked.toLowerCase() && columns.includes(header),
   );
   return own?.header ?? asked;
-}
-
-function sureness({ sureness: sure, target }: RecordsNow["records"]["columns"][number]) {
-  if (target === null) return sure === 4 ? ("told" as const) : ("not used" as const);
-  // A step's name over days can hardly mean anything but its day.
-  return ({ 1: "likely", 2: "likely", 3: "sure", 4: "told" } as const)[sure];
-}
-
-const SAMPLES = 3;
-
-/** The first values under a header, as text. */
-function samples(
-  values: readonly (readonly unknown[])[],
-  column: number,
-  rows: readonly number[],
-): string[] {
-  const door = openDoor(workbookHost());
-  const found: string[] = [];
-  for (const row of rows) {
-    const cell = door.cell(values[row - 1]?.[column]);
-    const text = typeof cell === "object" ? isoDay(cell.day) : String(cell);
-    if (text !== "") found.push(text.slice(0, 40));
-    if (found.length === SAMPLES) break;
-  }
-  return found;
 }
 
 function wholeDays(value: unknown): number {

@@ -184,6 +184,8 @@ export interface ColumnsAnswer {
   readonly columns: readonly ColumnGuess[];
   /** Everything that a column may be read as. */
   readonly choices: readonly string[];
+  /** What was told of columns and can't be followed any more: the header or the name is gone. */
+  readonly lost: readonly ColumnChoice[];
 }
 
 export interface ColumnGuess {
@@ -215,8 +217,10 @@ export interface ColumnChoice {
 export interface SetUpAnswer {
   /** Names of the tabs that were made. */
   readonly made: readonly string[];
-  /** Names of the tabs that were there and stayed as they were. */
+  /** Names of the tabs that were there and stayed the person's. */
   readonly kept: readonly string[];
+  /** What was told of columns before and could not be followed any more, so that it was dropped. */
+  readonly forgotten: readonly ColumnChoice[];
 }
 
 export interface RecordRequest {

@@ -1,53 +1,77 @@
+import { type FoundAgain, findAgain } from "./find-again";
 import { withLock } from "./lock";
-import type { TakeBackAnswer } from "./sidebar-calls";
-import { sameValue, written } from "./write-cells";
-import { logEntries, markLog } from "./write-log";
+import { plainText, type RecordsNow, recordsNow } from "./records-tab";
+import { settleLog } from "./settle-log";
+import type { Question, TakeBackAnswer } from "./sidebar-calls";
+import { allOrNone, NotPutBack, sameValue } from "./write-cells";
+import { type LogEntry, type LogState, logEntries, markLog } from "./write-log";
 
 /**
- * Takes a write back: every cell gets what stood there before. Nothing is taken back when a cell has
- * been changed since, since that change is somebody's too.
+ * Takes a write back: every cell gets what stood there before, wherever it stands by now. Nothing is
+ * taken back when a cell holds something else than what was written, since that is somebody's too.
  */
 export function takeBack(logId: string): TakeBackAnswer {
   return withLock(() => {
+    settleLog(recordsNow());
     const workbook = SpreadsheetApp.getActiveSpreadsheet();
-    const entries = logEntries(workbook, logId).filter(({ state }) => state === "written");
-    const first = entries[0];
-    if (first === undefined)
+    const lines = logEntries(workbook).filter(
+      ({ id, state }) => id === logId && (state === "written" || state === "kept here"),
+    );
+    const entries = lines.filter(({ state }) => state === "written");
+    const [first] = entries;
+    if (first === undefined) {
       throw new Error("That write is not in the log, or was taken back already");
-    const cells = entries.map((entry) => {
-      const sheet = workbook.getSheetByName(entry.tab);
-      if (sheet === null) throw new Error(`There is no tab "${entry.tab}" any more`);
-      return { entry, cell: sheet.getRange(entry.cell) };
-    });
-    const asked = cells
-      .filter(({ entry, cell }) => !sameValue(cell.getValue(), entry.after))
-      .map(({ entry, cell }) => ({
-        question: `${entry.header} (${entry.cell}) was changed since: it is left as it is, and so is the rest`,
-        stands: String(cell.getValue()),
-        would: String(entry.before),
-      }));
-    if (asked.length > 0) return { restored: [], asked };
-    const done: typeof cells = [];
-    try {
-      for (const one of cells) {
-        if (!sameValue(one.cell.getValue(), one.entry.after)) {
-          throw new Error(`${one.entry.cell} was changed by somebody else just now: look again`);
-        }
-        done.push(one);
-        one.cell.setValue(written(one.entry.before));
-      }
-      markLog(workbook, { first: first.row, count: entries.length }, "taken back");
-    } catch (error) {
-      for (const { entry, cell } of done) cell.setValue(written(entry.after));
-      throw error;
     }
+    const now = recordsNow(first.tab);
+    const found = findAgain(now, entries);
+    const asked = changedSince(now, found);
+    if (asked.length > 0) return { restored: [], asked };
+    restore(now, found, lines);
     return {
-      restored: entries.map(({ cell, header, before }) => ({
-        where: `${entries[0]?.tab}!${cell}`,
-        header,
-        value: String(before),
+      restored: found.cells.map(({ cell, entry }) => ({
+        where: `${entry.tab}!${cell}`,
+        header: entry.header,
+        value: entry.before === "" ? null : plainText(now.door, entry.before),
       })),
       asked: [],
     };
   });
+}
+
+/** Cells that no longer hold what was written, each in a sentence with both values. */
+function changedSince({ door, sheet }: RecordsNow, { cells }: FoundAgain): Question[] {
+  return cells.flatMap(({ entry, cell, row, column, holds }): Question[] => {
+    const formula = sheet.getRange(row, column).getFormula();
+    if (formula === "" && sameValue(holds, entry.after)) return [];
+    const stands = formula === "" ? plainText(door, holds) : formula;
+    const shown = stands === "" ? "is blank" : `holds ${stands}`;
+    return [
+      {
+        question: `${entry.header} (${cell}) ${shown} by now, where ${plainText(door, entry.after)} was written: it is left as it is, and so is the rest`,
+        stands,
+        would: plainText(door, entry.before),
+      },
+    ];
+  });
+}
+
+function restore(
+  now: RecordsNow,
+  { cells, landmarks }: FoundAgain,
+  lines: readonly LogEntry[],
+): void {
+  const mark = (state: LogState) =>
+    markLog(
+      now.workbook,
+      lines.map(({ row }) => ({ row, state })),
+    );
+  const markAsBefore = () => markLog(now.workbook, lines);
+  try {
+    mark("taking back");
+    allOrNone(now.sheet, cells, landmarks, () => mark("taken back"));
+  } catch (error) {
+    if (error instanceof NotPutBack) mark("taking back");
+    else markAsBefore();
+    throw error;
+  }
 }

@@ -1,6 +1,7 @@
 import type { Records } from "../core";
 import { usualComparison } from "./compare-takes";
-import { OWN_TABS, type TabContent } from "./own-tabs";
+import { OWN_TABS } from "./own-tabs";
+import type { TabContent } from "./tab-content";
 
 type MakeTab = (
   name: string,

@@ -1,129 +1,125 @@
-import type { CivilDay } from "../core";
+import { type CivilDay, methodFinder } from "../core";
+import { logTarget } from "./log-target";
 import type { RecordsNow } from "./records-tab";
+import { columnOf, type Place } from "./table-columns";
 
-/** A cell of the records tab; rows and columns from 1. */
-export interface Place {
-  readonly row: number;
-  readonly column: number;
-  readonly header: string;
-}
+type Batch = RecordsNow["records"]["batches"][number];
+type Method = NonNullable<ReturnType<ReturnType<typeof methodFinder>>>;
 
 /** Where a task of a batch is recorded, and what it has to agree with. */
-export interface Target {
+export interface Target extends Places {
   readonly stepName: string;
+  readonly counted: boolean;
+  /** The day and the count that the records have for it; null where they have none. */
+  readonly recordedDay: CivilDay | null;
+  readonly recordedCount: number | null;
+  /** The count before, which this one can't exceed. */
+  readonly before: { readonly name: string; readonly count: number } | null;
+  /** The last step before it, of those that it comes after, of which the day is known. */
+  readonly earlierDay: { readonly name: string; readonly day: CivilDay } | null;
+}
+
+/** The cells in which a task is recorded; null where the table has none. */
+export interface Places {
+  /** The table's number, see Records.tables. */
+  readonly table: number;
   /** The cell with the batch's name; null for a new line of a log. */
   readonly name: Place | null;
-  /** Row of the header, from 1. */
-  readonly headerRow: number;
   readonly day: Place | null;
   readonly count: Place | null;
   readonly person: Place | null;
   readonly note: Place | null;
   /** Further cells of a new line in a log. */
   readonly alsoWrite: readonly { readonly place: Place; readonly text: string }[];
-  /** The count before, which this one can't exceed. */
-  readonly before: { readonly name: string; readonly count: number } | null;
-  /** The step that this one comes after. */
-  readonly earlierDay: { readonly name: string; readonly day: CivilDay } | null;
+  /** What has to be asked before a further line is written for the same job; null when nothing. */
+  readonly twice: string | null;
 }
 
 /**
- * Finds where a task is recorded: the batch's own row in a table of batches; a new line below a log.
+ * Finds where a task is recorded: the batch's own row in a table of batches; in a log the line of that
+ * day, or a new line below.
  *
+ * @param day the day that is meant; null for the one that stands there
  * @throws Error when the batch or the task is not there, or two batches bear the name
  */
-export function taskTarget(now: RecordsNow, batchName: string, task: string): Target {
+export function taskTarget(
+  now: RecordsNow,
+  batchName: string,
+  task: string,
+  day: CivilDay | null,
+): Target {
   const { records, timetable } = now;
-  const named = records.batches.filter(({ name }) => name === batchName);
+  const batch = batchNamed(now, batchName);
+  const has = (method: Method | null): boolean =>
+    method?.steps.some(({ name }) => name === task) ?? false;
+  const own = methodFinder(timetable)(batch);
+  const method = has(own) ? own : timetable.methods.find(has);
+  const step = method?.steps.find(({ name }) => name === task);
+  if (!method || step === undefined) {
+    throw new Error(`The timetable has no step "${task}" any more: look again`);
+  }
+  const dayOf = (key: string) => batch.days[records.stepKeys.indexOf(key)] ?? null;
+  const countOf = (key: string) => batch.counts[records.stepKeys.indexOf(key)] ?? null;
+  const countsBefore = method.steps
+    .slice(0, method.steps.indexOf(step))
+    .map(({ name, key }) => ({ name, count: countOf(key) }))
+    .filter((one): one is { name: string; count: number } => one.count !== null);
+  const recordedDay = dayOf(step.key);
+  return {
+    stepName: step.name,
+    counted: step.counted,
+    recordedDay,
+    recordedCount: countOf(step.key),
+    before: countsBefore[countsBefore.length - 1] ?? null,
+    earlierDay: earlierDay(method, step.after, dayOf),
+    ...(ownRow(now, batch, step.key) ?? logTarget(now, batch.name, step, day ?? recordedDay)),
+  };
+}
+
+/** @throws Error when there is none of that name, or more than one */
+function batchNamed({ records }: RecordsNow, name: string): Batch {
+  const named = records.batches.filter((batch) => batch.name === name);
   const batch = named[0];
   if (batch === undefined) {
-    throw new Error(`There is no batch "${batchName}" in the records any more: look again`);
+    throw new Error(`There is no batch "${name}" in the records any more: look again`);
   }
   if (named.length > 1) {
     throw new Error(
-      `Two batches are called "${batchName}" (rows ${named.map(({ row }) => row).join(" and ")}): give them names of their own first`,
+      `Two batches are called "${name}" (rows ${named.map(({ row }) => row).join(" and ")}): give them names of their own first`,
     );
   }
-  const method = timetable.methods.find(({ steps }) => steps.some(({ name }) => name === task));
-  const step = method?.steps.find(({ name }) => name === task);
-  if (method === undefined || step === undefined) {
-    throw new Error(`The timetable has no step "${task}" any more: look again`);
+  return batch;
+}
+
+/** Up along the steps that each is counted from, to the first whose day is known. */
+function earlierDay(
+  method: Method,
+  after: number | null,
+  dayOf: (key: string) => CivilDay | null,
+): Target["earlierDay"] {
+  for (let place = after; place !== null; ) {
+    const step = method.steps[place];
+    if (step === undefined) return null;
+    const day = dayOf(step.key);
+    if (day !== null) return { name: step.name, day };
+    place = step.after;
   }
-  const place = records.stepKeys.indexOf(step.key);
-  const countsBefore = method.steps
-    .slice(0, method.steps.indexOf(step))
-    .map(({ name, key }) => ({ name, count: batch.counts[records.stepKeys.indexOf(key)] ?? null }))
-    .filter((one): one is { name: string; count: number } => one.count !== null);
-  const parent = step.after === null ? undefined : method.steps[step.after];
-  const parentDay =
-    parent === undefined ? null : (batch.days[records.stepKeys.indexOf(parent.key)] ?? null);
-  const shared = {
-    stepName: step.name,
-    headerRow: records.firstHeader,
-    before: countsBefore[countsBefore.length - 1] ?? null,
-    earlierDay:
-      parent === undefined || parentDay === null ? null : { name: parent.name, day: parentDay },
-  };
-  const columnFor = (key: string) => columnOf(now, batch.table, key);
-  const ownRow = (key: string): Place | null => {
-    const found = columnFor(key);
+  return null;
+}
+
+/** The batch's own row, where its table has a column for the step. */
+function ownRow({ records }: RecordsNow, batch: Batch, key: string): Places | null {
+  const place = (wanted: string): Place | null => {
+    const found = columnOf(records, batch.table, wanted);
     return found === null ? null : { row: batch.row, ...found };
   };
-  if (place !== -1 && (columnFor(`step ${step.key} day`) ?? columnFor(`step ${step.key} count`))) {
-    return {
-      ...shared,
-      name: ownRow("fact batch"),
-      day: ownRow(`step ${step.key} day`),
-      count: ownRow(`step ${step.key} count`),
-      person: step.key === "grafting" ? ownRow("fact grafter") : null,
-      note: ownRow("fact note"),
-      alsoWrite: [],
-    };
-  }
-  return logLine(now, batch.name, step.name, shared);
-}
-
-function logLine(
-  now: RecordsNow,
-  batch: string,
-  step: string,
-  shared: Pick<Target, "stepName" | "headerRow" | "before" | "earlierDay">,
-): Target {
-  const log = now.records.columns.find(
-    ({ target }) => target?.kind === "event" && target.fact === "eventStep",
-  );
-  const row = now.values.length + 1;
-  const newLine = (key: string): Place | null => {
-    const found = log === undefined ? null : columnOf(now, log.table, key);
-    return found === null ? null : { row, ...found };
-  };
-  const named = [
-    { place: newLine("fact batch"), text: batch },
-    { place: newLine("event eventStep"), text: step },
-  ];
+  const day = place(`step ${key} day`);
+  const count = place(`step ${key} count`);
+  if (day === null && count === null) return null;
   return {
-    ...shared,
-    name: null,
-    day: newLine("event eventDay"),
-    count: newLine("event eventCount"),
-    person: newLine("event eventPerson"),
-    note: newLine("fact note"),
-    alsoWrite: named.flatMap(({ place, text }) => (place === null ? [] : [{ place, text }])),
+    ...{ table: batch.table, name: place("fact batch"), day, count, note: place("fact note") },
+    person: key === "grafting" ? place("fact grafter") : null,
+    alsoWrite: [],
+    twice: null,
   };
-}
-
-function columnOf(
-  { records }: RecordsNow,
-  table: number,
-  key: string,
-): { column: number; header: string } | null {
-  const match = records.columns.find(({ target, table: of }) => {
-    if (target === null || of !== table) return false;
-    const own =
-      target.kind === "step"
-        ? `step ${target.key} ${target.what}`
-        : `${target.kind} ${target.fact}`;
-    return own === key;
-  });
-  return match === undefined ? null : { column: match.column + 1, header: match.header };
 }

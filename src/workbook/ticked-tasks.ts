@@ -1,73 +1,130 @@
-import { isoDay } from "../core";
-import { DUE_COLUMN, DUE_FIRST_ROW } from "./due-tab";
+import { DUE_COLUMN, DUE_FIRST_ROW } from "./due-columns";
+import { dueKey, isTicked } from "./due-entries";
 import { withLock } from "./lock";
 import { OWN_TABS, ownTab } from "./own-tabs";
 import { recordUnderLock } from "./record-task";
-import { recordsNow } from "./records-tab";
+import { plainText, type RecordsNow, recordsNow } from "./records-tab";
 import { safeText } from "./safe-text";
+import { settleLog } from "./settle-log";
 
-/** What stands in the Written column of a task that is in the records. */
+/** What the Written column of a task begins with that is in the records. */
 const WRITTEN = "written";
 
+export interface Ticked {
+  /** How many tasks were written now. */
+  readonly recorded: number;
+  /** How many ticked tasks could not be written; their rows say why. */
+  readonly refused: number;
+  /** Keys of the ticked tasks that are in the records, see dueKey. */
+  readonly inRecords: ReadonlySet<string>;
+}
+
 /**
- * Records every task of the due tab that is ticked and not written yet. It looks at the whole tab, so
- * a tick whose edit was never told of is recorded with the next one, or from the menu.
- *
- * @returns how many were recorded
+ * Records every task of the due tab that is ticked and not, or not wholly, in the records. It looks at
+ * the whole tab, so that a tick whose edit was never told of is recorded with the next one, or from
+ * the menu, and a count that is typed after the tick is added.
  */
-export function recordTicked(): number {
-  return withLock(() => {
-    const now = recordsNow();
-    const sheet = ownTab(now.workbook, OWN_TABS.due);
-    if (sheet === null) throw new Error("The due list is missing: run Set up again");
-    const values = sheet.getDataRange().getValues();
-    let recorded = 0;
-    for (let row = DUE_FIRST_ROW; row <= values.length; row += 1) {
-      const cells = values[row - 1] ?? [];
-      const cell = (column: number): unknown => cells[column - 1] ?? "";
-      if (cell(DUE_COLUMN.done) !== true || String(cell(DUE_COLUMN.state)).startsWith(WRITTEN)) {
-        continue;
-      }
-      const state = recordRow(cell);
-      if (state.startsWith(WRITTEN)) recorded += 1;
-      sheet.getRange(row, DUE_COLUMN.state).setValue(safeText(state));
-    }
-    return recorded;
-  });
+export function recordTicked(): Ticked {
+  return withLock(recordTickedUnderLock);
+}
+
+/** The same with the lock held. */
+export function recordTickedUnderLock(): Ticked {
+  let now = settleLog(recordsNow());
+  const sheet = ownTab(now.workbook, OWN_TABS.due);
+  if (sheet === null) throw new Error("The due list is missing: run Set up again");
+  const values = sheet.getDataRange().getValues();
+  const inRecords = new Set<string>();
+  let recorded = 0;
+  let refused = 0;
+  for (let row = DUE_FIRST_ROW; row <= values.length; row += 1) {
+    const cells = values[row - 1] ?? [];
+    const cell = (column: number): unknown => cells[column - 1] ?? "";
+    const task = String(cell(DUE_COLUMN.task));
+    const batch = String(cell(DUE_COLUMN.batch));
+    const done = cell(DUE_COLUMN.done);
+    if (done === "" || done === false) continue;
+    const { state, wrote, stale } = isTicked(done)
+      ? recordRow(now, cell)
+      : refusal(`Done holds "${plainText(now.door, done)}": tick the box`);
+    if (wrote) recorded += 1;
+    if (state.startsWith(WRITTEN)) inRecords.add(dueKey({ task, batch }));
+    else refused += 1;
+    if (state !== cell(DUE_COLUMN.state)) say(sheet, row, [task, batch], state);
+    if (stale) now = recordsNow();
+  }
+  return { recorded, refused, inRecords };
+}
+
+interface RowOutcome {
+  readonly state: string;
+  readonly wrote: boolean;
+  /** Whether the records may not be what they were. */
+  readonly stale: boolean;
+}
+
+function refusal(why: string): RowOutcome {
+  return { state: `not ${WRITTEN}: ${why}`, wrote: false, stale: false };
 }
 
 /** Records one ticked row. What is asked is said in the row; nothing is written then. */
-function recordRow(cell: (column: number) => unknown): string {
+function recordRow(now: RecordsNow, cell: (column: number) => unknown): RowOutcome {
+  const count = countIn(now, cell(DUE_COLUMN.count));
+  if (typeof count === "object" && count !== null) return refusal(count.unread);
   try {
-    // Each task reads the records anew: the one before may have changed them.
-    const now = recordsNow();
-    const count = cell(DUE_COLUMN.count);
-    if (count !== "" && typeof count !== "number")
-      return `not written: "${String(count)}" is no count`;
-    const result = recordUnderLock(now, {
-      batch: String(cell(DUE_COLUMN.batch)),
-      task: String(cell(DUE_COLUMN.task)),
-      day: isoDay(now.asOf),
-      count: typeof count === "number" ? count : null,
-      who: String(cell(DUE_COLUMN.who)),
-      note: String(cell(DUE_COLUMN.note)),
+    const text = (column: number) => plainText(now.door, cell(column));
+    const { asked, already, written, missesCount } = recordUnderLock(now, {
+      batch: text(DUE_COLUMN.batch),
+      task: text(DUE_COLUMN.task),
+      // The box says that it is done, not when: a day that stands there is the day.
+      day: null,
+      count,
+      who: text(DUE_COLUMN.who),
+      note: text(DUE_COLUMN.note),
       sure: [],
     });
-    const [question] = result.asked;
-    return question === undefined
-      ? `${WRITTEN}: ${result.written.map(({ where }) => where).join(", ")}`
-      : `not written: ${question.question}`;
+    const wrote = written.length > 0;
+    const [question] = asked;
+    if (question !== undefined) {
+      return { ...refusal(question.question), stale: true };
+    }
+    const cells = [...already, ...written].map(({ where }) => where).join(", ");
+    const more = missesCount ? ". Count is blank: fill it to add it" : "";
+    return { state: `${WRITTEN}${wrote ? "" : " already"}: ${cells}${more}`, wrote, stale: wrote };
   } catch (error) {
-    return `not written: ${error instanceof Error ? error.message : String(error)}`;
+    const why = error instanceof Error ? error.message : String(error);
+    return { ...refusal(why), stale: true };
   }
 }
 
-/** The edit trigger: an edit in the Done or Count column of our due tab records what is ticked. */
+function countIn(
+  { door }: RecordsNow,
+  value: unknown,
+): number | null | { readonly unread: string } {
+  const text = plainText(door, value).trim();
+  if (text === "") return null;
+  if (typeof value === "number" || /^\d+$/.test(text)) return Number(text);
+  return { unread: `"${text}" is no count` };
+}
+
+/** Says what became of a row, unless another row has come to stand there meanwhile. */
+function say(
+  sheet: GoogleAppsScript.Spreadsheet.Sheet,
+  row: number,
+  named: readonly string[],
+  state: string,
+): void {
+  const [stands = []] = sheet.getRange(row, DUE_COLUMN.task, 1, 2).getValues();
+  if (stands.map(String).join("\n") !== named.join("\n")) return;
+  sheet.getRange(row, DUE_COLUMN.state).setValue(safeText(state));
+}
+
+/** The edit trigger: an edit of what a person enters in our due tab records what is ticked. */
 export function recordOnEdit(event: GoogleAppsScript.Events.SheetsOnEdit): void {
   const { range } = event;
   if (range.getSheet().getName() !== OWN_TABS.due) return;
-  const first = range.getColumn();
-  const last = first + range.getNumColumns() - 1;
-  if (first > DUE_COLUMN.count || last < DUE_COLUMN.done) return;
+  if (range.getColumn() > DUE_COLUMN.note) return;
+  // A person's own tab may bear the name.
+  if (ownTab(SpreadsheetApp.getActiveSpreadsheet(), OWN_TABS.due) === null) return;
   recordTicked();
 }

@@ -1,10 +1,14 @@
 import { safeText } from "./safe-text";
-import { beginLog, type LoggedCell, markLog } from "./write-log";
+import { beginLog, type CellContent, type LoggedCell, markLog } from "./write-log";
 
 /** A cell of the person's own table that is about to be written. */
-export interface CellWrite extends LoggedCell {
+export interface CellWrite {
   readonly row: number;
   readonly column: number;
+  /** Such as "F12". */
+  readonly cell: string;
+  readonly before: CellContent;
+  readonly after: CellContent;
 }
 
 /** A cell by which a row or a column is known again: the batch's name, a header. */
@@ -17,25 +21,64 @@ export interface Landmark {
 /** Cells whose content is not what it was when the write was thought out. */
 export class ChangedMeanwhile extends Error {}
 
+/** Cells that were written and could not be put back, since rows have moved or a call failed. */
+export class NotPutBack extends Error {}
+
 /**
- * Writes cells of a person's table, all or none. The write is put down in the log first; each cell
- * is looked at once more just before, and what was written is put back if anything fails.
+ * Writes cells of a person's table, all or none, and puts them down in the log.
  *
+ * @param kept what the table has no column for, for the log alone
  * @param landmarks cells that must still hold what they held, since they say whose cells these are
  * @throws ChangedMeanwhile when a cell no longer holds what it held
+ * @throws NotPutBack when it failed and could not be undone; the log then says "writing"
  */
 export function writeCells(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
   sheet: GoogleAppsScript.Spreadsheet.Sheet,
-  writes: readonly CellWrite[],
+  writes: readonly (CellWrite & LoggedCell)[],
+  kept: readonly LoggedCell[],
   landmarks: readonly Landmark[],
   said: { readonly id: string; readonly when: string; readonly who: string },
 ): void {
-  const rows = beginLog(workbook, said.id, said.when, said.who, writes);
+  const rows = beginLog(workbook, said, [...writes, ...kept]);
+  const mark = (written: "written" | "not written" | "writing") =>
+    markLog(
+      workbook,
+      rows.map((row, at) => ({
+        row,
+        state: written === "written" && at >= writes.length ? "kept here" : written,
+      })),
+    );
+  try {
+    allOrNone(sheet, writes, landmarks, () => mark("written"));
+  } catch (error) {
+    mark(error instanceof NotPutBack ? "writing" : "not written");
+    throw error;
+  }
+}
+
+/**
+ * Writes cells, each looked at once more just before; what was written is put back if anything
+ * fails, the last step as well.
+ *
+ * @param last done when all cells are written
+ */
+export function allOrNone(
+  sheet: GoogleAppsScript.Spreadsheet.Sheet,
+  writes: readonly CellWrite[],
+  landmarks: readonly Landmark[],
+  last: () => void,
+): void {
   const done: CellWrite[] = [];
   try {
+    const missing = Math.max(0, ...writes.map(({ row }) => row)) - sheet.getMaxRows();
+    if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
     for (const write of writes) {
-      mustStand(sheet, landmarks);
+      if (!stand(sheet, landmarks)) {
+        throw new ChangedMeanwhile(
+          "Rows or columns of the records were moved just now: look again",
+        );
+      }
       const cell = sheet.getRange(write.row, write.column);
       if (cell.getFormula() !== "") {
         throw new ChangedMeanwhile(`${write.cell} holds a formula: it is not written over`);
@@ -48,29 +91,39 @@ export function writeCells(
       done.push(write);
       cell.setValue(written(write.after));
     }
-    markLog(workbook, rows, "written");
+    last();
   } catch (error) {
-    putBack(sheet, done);
-    markLog(workbook, rows, "not written");
+    putBack(sheet, done, landmarks, error);
     throw error;
   }
 }
 
-/** Somebody may have put a row or a column in since the table was read. */
-function mustStand(
-  sheet: GoogleAppsScript.Spreadsheet.Sheet,
-  landmarks: readonly Landmark[],
-): void {
-  for (const { row, column, value } of landmarks) {
-    if (!sameValue(sheet.getRange(row, column).getValue(), value)) {
-      throw new ChangedMeanwhile("Rows or columns of the records were moved just now: look again");
-    }
-  }
+/** Whether the cells still hold what they held: somebody may have put a row or a column in. */
+function stand(sheet: GoogleAppsScript.Spreadsheet.Sheet, landmarks: readonly Landmark[]): boolean {
+  return landmarks.every(({ row, column, value }) =>
+    sameValue(sheet.getRange(row, column).getValue(), value),
+  );
 }
 
-function putBack(sheet: GoogleAppsScript.Spreadsheet.Sheet, writes: readonly CellWrite[]): void {
-  for (const { row, column, before } of [...writes].reverse()) {
-    sheet.getRange(row, column).setValue(written(before));
+/** Undoes what was written; a cell that somebody has changed since is left as it is. */
+function putBack(
+  sheet: GoogleAppsScript.Spreadsheet.Sheet,
+  writes: readonly CellWrite[],
+  landmarks: readonly Landmark[],
+  because: unknown,
+): void {
+  if (writes.length === 0) return;
+  const why = because instanceof Error ? because.message : String(because);
+  const cells = writes.map(({ cell }) => cell).join(", ");
+  const sentence = `${why}. Only part may be written (${cells}): the write log will say`;
+  try {
+    if (!stand(sheet, landmarks)) throw new NotPutBack(sentence);
+    for (const { row, column, before, after } of [...writes].reverse()) {
+      const cell = sheet.getRange(row, column);
+      if (sameValue(cell.getValue(), after)) cell.setValue(written(before));
+    }
+  } catch {
+    throw new NotPutBack(sentence);
   }
 }
 
@@ -81,6 +134,6 @@ export function sameValue(one: unknown, other: unknown): boolean {
 }
 
 /** A value as it is handed to the spreadsheet: text stays text. */
-export function written(value: LoggedCell["after"]): string | number | boolean | Date {
+export function written(value: CellContent): CellContent {
   return typeof value === "string" ? safeText(value) : value;
 }

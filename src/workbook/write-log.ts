@@ -1,20 +1,34 @@
 import { OWN_TABS, ownTab } from "./own-tabs";
 import { safeText } from "./safe-text";
+import type { TabContent } from "./tab-content";
 
 /** One cell that was, or is to be, written. */
 export interface LoggedCell {
   readonly tab: string;
-  /** Such as "F12". */
+  /** Such as "F12"; '' for something that the table has no column for and only the log keeps. */
   readonly cell: string;
   readonly header: string;
   readonly batch: string;
   readonly task: string;
   /** What stood there and what was written, as cells hold them; '' is blank. */
-  readonly before: string | number | boolean | Date;
-  readonly after: string | number | boolean | Date;
+  readonly before: CellContent;
+  readonly after: CellContent;
 }
 
-export type LogState = "writing" | "written" | "not written" | "taken back";
+export type CellContent = string | number | boolean | Date;
+
+/**
+ * "writing" and "taking back" stand for as long as that lasts, and where it was cut off, until the
+ * next run looks; "not known" where the cell can't be found again or holds something else by then.
+ */
+export type LogState =
+  | "writing"
+  | "written"
+  | "kept here"
+  | "not written"
+  | "taking back"
+  | "taken back"
+  | "not known";
 
 export interface LogEntry extends LoggedCell {
   readonly id: string;
@@ -24,49 +38,35 @@ export interface LogEntry extends LoggedCell {
 }
 
 const HEADER = [
-  "Write",
-  "When",
-  "Who",
-  "Tab",
-  "Cell",
-  "Column",
-  "Batch",
-  "Task",
-  "Before",
-  "After",
+  ...["Write", "When", "Who", "Tab", "Cell", "Column", "Batch", "Task", "Before", "After"],
   "State",
 ];
 const FIRST_ROW = 3;
 const STATE_COLUMN = HEADER.length;
 
-/** Makes the log tab if there is none; it is never made anew, since it is the memory of all writes. */
-export function writeLogHeader(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): boolean {
-  if (ownTab(workbook, OWN_TABS.log) !== null) return false;
-  const sheet = workbook.insertSheet(OWN_TABS.log, workbook.getSheets().length);
-  const blanks = Array<string>(HEADER.length - 1).fill("");
-  sheet
-    .getRange(1, 1, 2, HEADER.length)
-    .setValues([
-      [safeText("Nursery batches: every cell that was written, and what stood there"), ...blanks],
-      HEADER,
-    ]);
-  sheet.getRange(2, 1, 1, HEADER.length).setFontWeight("bold");
-  sheet.setFrozenRows(2);
-  return true;
+/** The log tab as it is first made; never again, since it is the memory of all writes. */
+export function logContent(): TabContent {
+  return {
+    name: OWN_TABS.log,
+    madeBy: "every cell that was written, and what stood there",
+    rows: [HEADER.map((text) => ({ text }))],
+    frozenRows: 2,
+    widths: [90, 120, 80, 90, 50, 120, 90, 120, 120, 120, 90],
+    formats: {},
+  };
 }
 
-/** Writes the cells of one write down before they are written. @returns the rows, for markLog */
+/** Writes the cells of one write down before they are written. @returns their rows, for markLog */
 export function beginLog(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
-  id: string,
-  when: string,
-  who: string,
+  { id, when, who }: { readonly id: string; readonly when: string; readonly who: string },
   cells: readonly LoggedCell[],
-): { readonly first: number; readonly count: number } {
+): readonly number[] {
   const sheet = logTab(workbook);
   const first = Math.max(FIRST_ROW, sheet.getLastRow() + 1);
   const missing = first + cells.length - 1 - sheet.getMaxRows();
   if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
+  const writing: LogState = "writing";
   sheet
     .getRange(first, 1, cells.length, HEADER.length)
     .setValues(
@@ -81,46 +81,61 @@ export function beginLog(
         safeText(cell.task),
         kept(cell.before),
         kept(cell.after),
-        "writing",
+        writing,
       ]),
     );
-  return { first, count: cells.length };
+  return cells.map((_, at) => first + at);
 }
 
+/** Writes what became of lines of the log. Neighbouring lines take one call. */
 export function markLog(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
-  { first, count }: { readonly first: number; readonly count: number },
-  state: LogState,
+  marks: readonly { readonly row: number; readonly state: LogState }[],
 ): void {
-  logTab(workbook)
-    .getRange(first, STATE_COLUMN, count, 1)
-    .setValues(Array.from({ length: count }, () => [state]));
+  const sheet = logTab(workbook);
+  const runs: { first: number; states: LogState[] }[] = [];
+  for (const { row, state } of [...marks].sort((a, b) => a.row - b.row)) {
+    const last = runs[runs.length - 1];
+    if (last !== undefined && last.first + last.states.length === row) last.states.push(state);
+    else runs.push({ first: row, states: [state] });
+  }
+  for (const { first, states } of runs) {
+    sheet.getRange(first, STATE_COLUMN, states.length, 1).setValues(states.map((state) => [state]));
+  }
 }
 
-/** The entries of one write, in the order in which they were written. */
+/** All lines of the log, in the order in which they stand. */
 export function logEntries(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
-  id: string,
 ): readonly LogEntry[] {
   const values = logTab(workbook).getDataRange().getValues();
-  return values.flatMap((row, index): LogEntry[] =>
-    index < FIRST_ROW - 1 || String(row[0]) !== id
-      ? []
-      : [
-          {
-            id,
-            row: index + 1,
-            tab: String(row[3]),
-            cell: String(row[4]),
-            header: String(row[5]),
-            batch: String(row[6]),
-            task: String(row[7]),
-            before: row[8],
-            after: row[9],
-            state: String(row[10]) as LogState,
-          },
-        ],
+  return values.slice(FIRST_ROW - 1).map(
+    (row, index): LogEntry => ({
+      id: String(row[0]),
+      row: index + FIRST_ROW,
+      tab: String(row[3]),
+      cell: String(row[4]),
+      header: String(row[5]),
+      batch: String(row[6]),
+      task: String(row[7]),
+      before: row[8],
+      after: row[9],
+      state: String(row[10]) as LogState,
+    }),
   );
+}
+
+/** Whether the log has lines of a write that was cut off. Reads one column. */
+export function hasUnsettled(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): boolean {
+  const sheet = logTab(workbook);
+  const count = sheet.getLastRow() - FIRST_ROW + 1;
+  if (count < 1) return false;
+  const states = sheet.getRange(FIRST_ROW, STATE_COLUMN, count, 1).getValues();
+  return states.some(([state]) => isUnsettled(state as LogState));
+}
+
+export function isUnsettled(state: LogState): boolean {
+  return state === "writing" || state === "taking back";
 }
 
 function logTab(
@@ -132,6 +147,6 @@ function logTab(
 }
 
 /** Text as text, numbers and days as they are, so that they can be put back unchanged. */
-function kept(value: LoggedCell["before"]): string | number | boolean | Date {
+function kept(value: CellContent): CellContent {
   return typeof value === "string" ? safeText(value) : value;
 }

@@ -298,6 +298,7 @@ export const columns: ColumnsAnswer = {
     "Take count day",
     "Takes",
   ],
+  lost: [],
 };
 
 /** Everything that the page may ask, answered. */
@@ -314,7 +315,7 @@ export const fixedAnswers: Answers = {
   }),
   sidebarCheck: () => check,
   sidebarColumns: ({ tab }) => ({ ...columns, tab }),
-  sidebarSetUp: () => ({ made: ["Due", "Ready", "Takes"], kept: ["Timetable"] }),
+  sidebarSetUp: () => ({ made: ["Due", "Ready", "Takes"], kept: ["Timetable"], forgotten: [] }),
   sidebarSelect: ({ row: at, column }) => ({ selected: `Records!${column}${at}` }),
   sidebarCalendar: () => ({ fileName: "due-list-2026-11-25.ics", text: "BEGIN:VCALENDAR\r\n" }),
   sidebarRecord: ({ day, count }) => ({

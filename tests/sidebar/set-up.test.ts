@@ -22,7 +22,7 @@ async function openNew(more: Partial<OpenAnswer> = {}, answers: Answers = {}): P
     sidebarOpen: () => ({ ...opened, setUp: made ? opened.setUp : null, ...more }),
     sidebarSetUp: () => {
       made = true;
-      return { made: ["Due", "Ready"], kept: ["Timetable"] };
+      return { made: ["Due", "Ready"], kept: ["Timetable"], forgotten: [] };
     },
     ...answers,
   });

@@ -1,4 +1,4 @@
-import type { ICellData } from "@univerjs/core";
+import type { ICellData, IWorkbookData } from "@univerjs/core";
 import { afterEach } from "vitest";
 import { openFile } from "../../src/local/open-file";
 import { openScriptWorkbook, type ScriptWorkbook } from "../../src/local/script-workbook";
@@ -28,11 +28,14 @@ export interface Nursery {
   /** A tab for looking and acting without being counted. @throws Error where there is none */
   sheet(tab: string): Sheet;
   tabs(): string[];
+  remove(tab: string): void;
   /** All values of a tab, days as ISO text. */
   values(tab: string): Value[][];
   value(tab: string, cell: string): Value;
   /** Everything that stands in a tab, formulas as such, for comparing. */
   snapshot(tab: string): string;
+  /** The workbook as it stands, to open it again. */
+  saved(): IWorkbookData;
   /** Set up with everything guessed, seen from AS_OF. */
   ready(tab?: string): Nursery;
 }
@@ -53,14 +56,21 @@ afterEach(() => {
   for (const workbook of open.splice(0)) workbook.close();
 });
 
-/** @param drafts the tabs; the sample nursery when none are given */
+/** @param drafts the tabs, or a workbook that was saved; the sample nursery when none are given */
 export function openNursery(
-  drafts: readonly SheetDraft[] = openFile(HILLSIDE, new Set()),
-  settings: { readonly spreadsheetZone?: string } = {},
+  drafts: readonly SheetDraft[] | IWorkbookData = openFile(HILLSIDE, new Set()),
+  settings: {
+    readonly spreadsheetZone?: string;
+    /** Whether our functions are calculated, which takes its time. */
+    readonly live?: boolean;
+  } = {},
 ): Nursery {
   const scriptZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const zone = settings.spreadsheetZone ?? scriptZone;
-  const w = openScriptWorkbook(builtCode(), workbookData("Trial", drafts), {
+  // Without its mark a function is none that the engine knows.
+  const script = settings.live ? builtCode() : builtCode().replace(/@customfunction/g, "");
+  const data = "sheetOrder" in drafts ? structuredClone(drafts) : workbookData("Trial", drafts);
+  const w = openScriptWorkbook(script, data, {
     settings: { spreadsheetZone: zone, scriptZone, locale: "en_GB" },
     now: () => Date.UTC(2026, 10, 25, 9),
   });
@@ -92,6 +102,7 @@ export function openNursery(
       return error;
     },
     sheet,
+    remove: (tab) => book.deleteSheet(sheet(tab)),
     tabs: () => book.getSheets().map((one: Sheet) => one.getName()),
     values: (tab) =>
       sheet(tab)
@@ -106,6 +117,7 @@ export function openNursery(
         range.getFormulas(),
       ]);
     },
+    saved: () => structuredClone(w.book.workbook.save()),
     ready(tab = "Records") {
       nursery.ask("sidebarSetUp", { tab, columns: [], methods: [] });
       sheet(SETTINGS).getRange("B4").setValue(AS_OF);

@@ -47,7 +47,8 @@ export function readRecords(grid: Grid, options: ReadingOptions): Records {
   const told = targetsTold(
     options.told,
     areas.flatMap(({ header }) => header.headers),
-    words,
+    // Our names mean what they mean, even where a header that is told bears one of them.
+    headerWords(options.stepNames),
   );
   const knownSteps = new Set([
     ...allLanguages.flatMap((one) => Object.keys(one.steps)),
@@ -115,6 +116,12 @@ export function readRecords(grid: Grid, options: ReadingOptions): Records {
     stepKeys,
     troubles,
     columns,
+    tables: areas.map(({ header }, table) => ({
+      kind: (matched[table] as MatchedTable).kind,
+      headerRow: header.row + 1,
+      headerHeight: header.height,
+    })),
+    lines: events,
     rows: tally.count(grid, areas),
     firstHeader: Math.min(...areas.map(({ header }) => header.row)) + 1,
     textIn: (batch, column) => cellText(grid.at(batch.row - 1, column)),

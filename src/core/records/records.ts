@@ -1,5 +1,6 @@
 import type { Batch } from "./batch";
-import type { ColumnMatch } from "./match-columns";
+import type { ColumnMatch, TableKind } from "./match-columns";
+import type { LogEvent } from "./read-log";
 import type { Trouble } from "./trouble";
 
 /** A nursery's table, read: its batches, and everything in it that a person should look at. */
@@ -10,11 +11,22 @@ export interface Records {
   readonly troubles: readonly Trouble[];
   /** Columns of every table in the range. */
   readonly columns: readonly ColumnMatch[];
+  /** The range's tables, in the order of the numbers by which columns and batches name theirs. */
+  readonly tables: readonly RecordsTable[];
+  /** Lines of the logs that could be used, in the order in which they stand. */
+  readonly lines: readonly LogEvent[];
   readonly rows: RowTally;
   /** The row of the range's first header, from 1; of a header of two rows the upper. */
   readonly firstHeader: number;
   /** The text in a batch's row under a column of the range, known to us or not. */
   textIn(batch: Batch, column: number): string;
+}
+
+export interface RecordsTable {
+  readonly kind: TableKind;
+  /** Row of its header, from 1; of a header of two rows the upper. */
+  readonly headerRow: number;
+  readonly headerHeight: 1 | 2;
 }
 
 /** Every row of the range is one of these. */

@@ -56,18 +56,14 @@ export function targetsTold(
 ): ReadonlyMap<string, Target | null> {
   const targets = new Map<string, Target | null>();
   for (const [header, name] of told) {
-    const inSheet = headers.find((one) => normalText(one) === normalText(header));
+    const inSheet = headerInSheet(header, headers);
     if (inSheet === undefined) {
       throw new InputError(
         "unknown-column",
         `columns names the header "${header}", which records lacks`,
       );
     }
-    if (isLeaveAlone(name)) {
-      targets.set(inSheet, null);
-      continue;
-    }
-    const target = words.understand(name)[0]?.target;
+    const target = targetTold(name, words);
     if (target === undefined) {
       throw new InputError(
         "unknown-column",
@@ -77,4 +73,14 @@ export function targetsTold(
     targets.set(inSheet, target);
   }
   return targets;
+}
+
+/** The sheet's own spelling of a header, capitals, accents and spaces aside. */
+export function headerInSheet(header: string, headers: readonly string[]): string | undefined {
+  return headers.find((one) => normalText(one) === normalText(header));
+}
+
+/** What one of our names stands for; null to leave a column alone, undefined when it is none. */
+export function targetTold(name: string, words: HeaderWords): Target | null | undefined {
+  return isLeaveAlone(name) ? null : words.understand(name)[0]?.target;
 }

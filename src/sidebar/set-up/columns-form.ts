@@ -5,6 +5,7 @@ import { element } from "../controls/element";
 import { isolated } from "../controls/shortened";
 import { columnGroups, readTwice } from "./column-groups";
 import { columnItem } from "./column-item";
+import { lostColumns } from "./lost-columns";
 
 export interface ColumnsForm {
   readonly element: HTMLElement;
@@ -13,7 +14,7 @@ export interface ColumnsForm {
 }
 
 /** All columns of a tab, each to be corrected where it was misunderstood. */
-export function columnsForm({ batches, columns, choices }: ColumnsAnswer): ColumnsForm {
+export function columnsForm({ batches, columns, choices, lost }: ColumnsAnswer): ColumnsForm {
   const changed = new Map<number, string | null>();
   const twice = element("div", { "aria-live": "polite" });
   const readings = () =>
@@ -71,6 +72,7 @@ export function columnsForm({ batches, columns, choices }: ColumnsAnswer): Colum
         {},
         `${counted(batches, "batch", "batches")}; ${countText(used)} of ${counted(columns.length, "column", "columns")} understood.`,
       ),
+      lostColumns("You told this before, but the header or the step is gone; choose again", lost),
       ...groups,
       twice,
     ),

@@ -1,9 +1,13 @@
 import type { SetUpAnswer } from "../../workbook/sidebar-calls";
 import { element } from "../controls/element";
 import { userText } from "../controls/user-text";
+import { lostColumns } from "./lost-columns";
 
 /** Which tabs were made, which stayed, and the way on. */
-export function madeNotice({ made, kept }: SetUpAnswer, onToday: () => void): HTMLElement {
+export function madeNotice(
+  { made, kept, forgotten }: SetUpAnswer,
+  onToday: () => void,
+): HTMLElement {
   const today = element("button", { type: "button", class: "main" }, "Go to Today");
   today.addEventListener("click", onToday);
   return element(
@@ -11,6 +15,7 @@ export function madeNotice({ made, kept }: SetUpAnswer, onToday: () => void): HT
     { class: "written", role: "group", "aria-label": "Tabs made", tabindex: -1 },
     tabNames("Made", made),
     tabNames("Kept as they were", kept),
+    lostColumns("No longer read as you told, since the header or the step is gone", forgotten),
     today,
   );
 }

@@ -222,6 +222,18 @@ describe("columns told by hand", () => {
     expect(atStep(records, 0, "grafting")).toEqual({ day: day("2026-09-03"), count: 100 });
   });
 
+  // People gave one column our name of another, left that other alone, and were refused.
+  it("are understood though another header that is told bears the very name", () => {
+    const records = reading(
+      [
+        ["Batch", "Take count day", "Tally day"],
+        ["B1", "2026-11-01", "2026-11-21"],
+      ],
+      told({ "Leave alone": "Take count day", "Take count day": "Tally day" }),
+    );
+    expect(atStep(records, 0, "take count").day).toBe(day("2026-11-21"));
+  });
+
   it("are refused under a header that the table lacks, and for a name that is none of ours", () => {
     expect(() => reading([HEADER, row("B1")], told({ Takes: "Missing" }))).toThrow(
       'columns names the header "Missing", which records lacks',

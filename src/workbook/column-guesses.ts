@@ -1,0 +1,82 @@
+import {
+  builtInTimetable,
+  choiceOf,
+  columnChoices,
+  faultSentence,
+  LEAVE_ALONE,
+  type Records,
+  type Timetable,
+} from "../core";
+import { openDoor } from "../door/index";
+import { columnsArgument, plainText, timetableValues } from "./records-tab";
+import { readSettings } from "./settings";
+import type { ColumnGuess, ColumnsAnswer } from "./sidebar-calls";
+import { workbookHost } from "./workbook-host";
+
+type ColumnMatch = Records["columns"][number];
+
+/** The workbook's own timetable; the built-in one where there is none, or where it can't be used. */
+export function timetableToGuessBy(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): Timetable {
+  const { timetable, faults } = openDoor(workbookHost()).timetableWithFaults(
+    timetableValues(workbook),
+  );
+  return faultSentence(faults) === null ? timetable : builtInTimetable();
+}
+
+/** How the columns of a tab are read, with values from each, for a person to correct. */
+export function columnGuesses(tab: string): ColumnsAnswer {
+  const workbook = SpreadsheetApp.getActiveSpreadsheet();
+  const sheet = workbook.getSheetByName(tab);
+  if (sheet === null) throw new Error(`There is no tab "${tab}"`);
+  const settings = readSettings(workbook);
+  const told = settings?.recordsTab === tab ? settings.columns : [];
+  const values = sheet.getDataRange().getValues();
+  const timetable = timetableToGuessBy(workbook);
+  const door = openDoor(workbookHost());
+  const lost = door.lostColumns(values, { timetable, columns: columnsArgument(told) });
+  const lostHeaders = new Set(lost.map(({ header }) => header));
+  const columns = columnsArgument(told.filter(([, header]) => !lostHeaders.has(header)));
+  const records = door.records(values, { timetable, asOf: null, columns });
+  const rows = records.batches.map(({ row }) => row);
+  const samples = (column: number) => {
+    const found: string[] = [];
+    for (const row of rows) {
+      const text = plainText(door, values[row - 1]?.[column]);
+      if (text !== "") found.push(text.slice(0, LONGEST_SAMPLE));
+      if (found.length === SAMPLES) break;
+    }
+    return found;
+  };
+  return {
+    tab,
+    batches: records.batches.length,
+    columns: records.columns
+      .filter(({ table, header }) => table === 0 && header !== "")
+      .map((match): ColumnGuess => {
+        const readAs = choiceOf(match, timetable);
+        return {
+          column: match.column,
+          header: match.header,
+          readAs: readAs === LEAVE_ALONE ? null : readAs,
+          sure: sureness(match),
+          others: match.others.map((target) => choiceOf({ ...match, target }, timetable)),
+          samples: samples(match.column),
+        };
+      }),
+    // The page has a word of its own for leaving a column alone.
+    choices: columnChoices(timetable).filter((choice) => choice !== LEAVE_ALONE),
+    lost: lost.map(({ name, header }) => ({
+      header,
+      readAs: name === LEAVE_ALONE ? null : name,
+    })),
+  };
+}
+
+const SAMPLES = 3;
+const LONGEST_SAMPLE = 40;
+
+function sureness({ sureness: sure, target }: ColumnMatch): ColumnGuess["sure"] {
+  if (target === null) return sure === 4 ? "told" : "not used";
+  // A step's name over days can hardly mean anything but its day.
+  return ({ 1: "likely", 2: "likely", 3: "sure", 4: "told" } as const)[sure];
+}

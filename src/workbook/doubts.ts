@@ -1,0 +1,103 @@
+import { type CivilDay, sentenceDay } from "../core";
+import type { RecordWish } from "./record-task";
+import { plainText, type RecordsNow } from "./records-tab";
+import { LONGEST_TEXT } from "./safe-text";
+import type { Question } from "./sidebar-calls";
+import type { Target } from "./task-target";
+import type { CellWrite } from "./write-cells";
+import type { LoggedCell } from "./write-log";
+
+function plainQuestion(question: string): Question {
+  return { question, stands: null, would: null };
+}
+
+/**
+ * What can hardly be meant; the person is asked.
+ *
+ * @throws Error when the count is none
+ */
+export function hardlyMeant(
+  now: RecordsNow,
+  { before, earlierDay, stepName, twice }: Target,
+  { count, batch, note, who }: RecordWish,
+  day: CivilDay,
+): Question[] {
+  const asked: string[] = [];
+  if (twice !== null) asked.push(twice);
+  if (day > now.asOf) {
+    asked.push(`${sentenceDay(day)} lies after today, ${sentenceDay(now.asOf)}. Is it right?`);
+  }
+  if (earlierDay !== null && day < earlierDay.day) {
+    asked.push(
+      `${stepName} on ${sentenceDay(day)} would be before ${earlierDay.name} on ${sentenceDay(earlierDay.day)}. Is it right?`,
+    );
+  }
+  if (count !== null && (!Number.isInteger(count) || count < 0)) {
+    throw new Error(`The count must be a whole number of plants, 0 or more; found ${count}`);
+  }
+  if (count !== null && before !== null && count > before.count) {
+    asked.push(
+      `${count} are more than the ${before.count} at ${before.name} of ${batch}. Is it right?`,
+    );
+  }
+  for (const [what, text] of Object.entries({ "The note": note, "Who did it": who })) {
+    if (text.length > LONGEST_TEXT) {
+      asked.push(
+        `${what} has ${text.length} characters, and a cell holds ${LONGEST_TEXT}: write it without its end?`,
+      );
+    }
+  }
+  return asked.map(plainQuestion);
+}
+
+/** Cells that hold something already. */
+export function occupied(
+  { door }: RecordsNow,
+  writes: readonly (CellWrite & LoggedCell)[],
+): Question[] {
+  return writes
+    .filter(({ before }) => before !== "")
+    .map(({ cell, header, before, after }) => {
+      const [stands, would] = [plainText(door, before), plainText(door, after)];
+      // What the log can't hold whole could not be put back whole.
+      const cut =
+        stands.length > LONGEST_TEXT
+          ? `; it is too long to be put back whole, should you take that back`
+          : "";
+      return {
+        question: `${header} (${cell}) holds ${short(stands)} already. Write ${short(would)} over it${cut}?`,
+        stands,
+        would,
+      };
+    });
+}
+
+function short(text: string): string {
+  return text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text;
+}
+
+const LONGEST_SHOWN = 200;
+
+/** What the table has no column for: it is asked about, and kept in the log. */
+export function withoutColumn(
+  now: RecordsNow,
+  { count, note }: Target,
+  request: RecordWish,
+): { readonly kept: readonly LoggedCell[]; readonly questions: readonly Question[] } {
+  const kept: LoggedCell[] = [];
+  const keep = (header: string, after: LoggedCell["after"]) =>
+    kept.push({
+      ...{ tab: now.sheet.getName(), cell: "", header, before: "", after },
+      ...{ batch: request.batch, task: request.task },
+    });
+  if (count === null && request.count !== null) keep("(count)", request.count);
+  if (note === null && request.note !== "") keep("(note)", request.note);
+  return {
+    kept,
+    questions: kept.map(({ header, after }) =>
+      plainQuestion(
+        `Your table has no column for the ${header.slice(1, -1)} of ${request.task}: ${short(plainText(now.door, after))} would stand in the write log only. Go on?`,
+      ),
+    ),
+  };
+}

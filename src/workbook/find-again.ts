@@ -1,0 +1,143 @@
+import { linesOf } from "../core";
+import { cellName, placeOfCell } from "./cell-name";
+import type { RecordsNow } from "./records-tab";
+import { stepKeyOf } from "./step-of-task";
+import { columnOf } from "./table-columns";
+import { type CellWrite, type Landmark, sameValue } from "./write-cells";
+import type { LogEntry } from "./write-log";
+
+/** The cells of a write, where they stand by now. */
+export interface FoundAgain {
+  /** One a log line, in their order; what stands there is what the write put there. */
+  readonly cells: readonly (CellWrite & { readonly entry: LogEntry; readonly holds: unknown })[];
+  readonly landmarks: readonly Landmark[];
+}
+
+/** A row that may be the one that was written. */
+interface Candidate {
+  readonly table: number;
+  readonly row: number;
+}
+
+/**
+ * Finds the cells of one write again: the row by the batch's name, the column by its header, since
+ * rows and columns may have been put in, taken out or sorted since.
+ *
+ * Of several lines that a log has for one job, the one that holds what was written is taken.
+ *
+ * @param entries the cells of one write, all of one tab
+ * @throws Error in a sentence when the batch or a column is not there any more, or two could be meant
+ */
+export function findAgain(now: RecordsNow, entries: readonly LogEntry[]): FoundAgain {
+  const first = entries[0];
+  if (first === undefined) return { cells: [], landmarks: [] };
+  const candidates = candidatesFor(now, first);
+  if (candidates.length === 0) {
+    throw new Error(
+      `There is no batch "${first.batch}" with ${first.task} in the records any more: ${wasWritten(entries)}`,
+    );
+  }
+  const placed = candidates.flatMap((candidate) => {
+    const cells = cellsIn(now, candidate, entries);
+    return cells === null ? [] : [{ candidate, cells }];
+  });
+  if (placed.length === 0) {
+    throw new Error(
+      `The table has no column ${entries.map(({ header }) => `"${header}"`).join(" and ")} any more, or more than one: ${wasWritten(entries)}`,
+    );
+  }
+  const whole = placed.filter(({ cells }) =>
+    cells.every(({ entry, holds }) => sameValue(holds, entry.after)),
+  );
+  const likely = whole.length > 0 ? whole : placed;
+  const inPlace = likely.filter(({ cells }) => cells[0]?.cell === first.cell);
+  const chosen = likely.length === 1 ? likely[0] : inPlace[0];
+  if (chosen === undefined) {
+    throw new Error(
+      `Rows ${likely.map(({ candidate }) => candidate.row).join(" and ")} could both be ${first.task} of ${first.batch}: nothing is changed`,
+    );
+  }
+  return { cells: chosen.cells, landmarks: landmarksOf(now, chosen.candidate, chosen.cells) };
+}
+
+function wasWritten(entries: readonly LogEntry[]): string {
+  return `nothing is changed (it was ${entries.map(({ cell }) => cell).join(", ")})`;
+}
+
+function candidatesFor({ records, timetable }: RecordsNow, entry: LogEntry): Candidate[] {
+  const kindOf = (table: number) => records.tables[table]?.kind;
+  const own = records.batches
+    .filter(({ name, table }) => name === entry.batch && kindOf(table) === "batches")
+    .map(({ table, row }) => ({ table, row }));
+  const key = stepKeyOf(timetable, entry.task);
+  const lines = key === null ? [] : linesOf(records, entry.batch, key);
+  return [...own, ...lines.map(({ table, row }) => ({ table, row }))];
+}
+
+/** The entries' cells in a row; null when its table lacks one of the columns. */
+function cellsIn(
+  now: RecordsNow,
+  { table, row }: Candidate,
+  entries: readonly LogEntry[],
+): FoundAgain["cells"] | null {
+  const cells: (CellWrite & { entry: LogEntry; holds: unknown })[] = [];
+  for (const entry of entries) {
+    const column = columnIn(now, table, entry);
+    if (column === null) return null;
+    cells.push({
+      ...{ entry, row, column, cell: cellName({ row, column }) },
+      ...{ before: entry.after, after: entry.before },
+      holds: now.values[row - 1]?.[column - 1] ?? "",
+    });
+  }
+  return cells;
+}
+
+/** The column of a header. Where two bear it, the one that is read as what was written, or stands there. */
+function columnIn(
+  { records, timetable }: RecordsNow,
+  table: number,
+  { header, task, after, cell }: LogEntry,
+): number | null {
+  const columns = records.columns
+    .filter((one) => one.table === table && one.header === header)
+    .map(({ column }) => column + 1);
+  if (columns.length < 2) return columns[0] ?? null;
+  const what = after instanceof Date ? "day" : "count";
+  const read = columnOf(records, table, `step ${stepKeyOf(timetable, task)} ${what}`);
+  if (read !== null && read.header === header) return read.column;
+  return columns.find((column) => column === placeOfCell(cell)?.column) ?? null;
+}
+
+/** The headers above the cells, and the batch's name in the row. */
+function landmarksOf(
+  { records, values }: RecordsNow,
+  { table, row }: Candidate,
+  cells: FoundAgain["cells"],
+): readonly Landmark[] {
+  const columns = cells.map(({ column }) => column);
+  const name = columnOf(records, table, "fact batch");
+  // In a new line of a log the name itself is one of the cells.
+  const named =
+    name === null || columns.includes(name.column) ? [] : [{ row, column: name.column }];
+  return [...named, ...headerCells(records, table, columns)].map((place) => ({
+    ...place,
+    value: values[place.row - 1]?.[place.column - 1] ?? "",
+  }));
+}
+
+/** The cells of a table's header above some columns. */
+export function headerCells(
+  { tables }: RecordsNow["records"],
+  table: number,
+  columns: readonly number[],
+): readonly { readonly row: number; readonly column: number }[] {
+  const header = tables[table];
+  if (header === undefined) return [];
+  return columns.flatMap((column) =>
+    Array.from({ length: header.headerHeight }, (_, at) => ({
+      row: header.headerRow + at,
+      column,
+    })),
+  );
+}

@@ -1,0 +1,77 @@
+import { InputError, summaryAnswer } from "../core";
+import { columnLetters } from "./cell-name";
+import { OWN_TABS } from "./own-tabs";
+import type { RecordsNow } from "./records-tab";
+import { SETTING_CELLS } from "./settings";
+import type { TabCell, TabContent } from "./tab-content";
+import { takeTabs } from "./take-tabs";
+import { TAKES_LEVEL, usualGrouping } from "./usual-grouping";
+
+const DAY = "d mmm yyyy";
+
+/** The tabs that are one live formula each. */
+export function formulaTabs(now: RecordsNow): readonly TabContent[] {
+  const tab = now.sheet.getName().replace(/'/g, "''");
+  const records = `'${tab}'!A:${columnLetters(now.values[0]?.length ?? 1)}`;
+  const timetable = `'${OWN_TABS.timetable}'!A:L`;
+  const { asOf, level, columns } = SETTING_CELLS;
+  return [
+    live(
+      OWN_TABS.stages,
+      `BATCH_STAGES(${records},${timetable},${asOf},${level},${columns})`,
+      [90, 110, 130, 110, 120, 90, 60, 120, 90, 90, 90, 90, 90, 90, 70, 70, 70, 320],
+      Object.fromEntries([5, 8, 9, 10, 11, 12, 13].map((column) => [column, DAY])),
+    ),
+    live(
+      OWN_TABS.ready,
+      `BATCH_READY(${records},${timetable},${asOf},${level},${columns})`,
+      [90, 130, 70, 70, 70, 70],
+      {},
+    ),
+    ...takesTabs(now, records),
+    live(
+      OWN_TABS.checks,
+      `BATCH_CHECK(${records},${timetable},${asOf},${columns})`,
+      [50, 130, 160, 280, 260, 260],
+      {},
+    ),
+  ];
+}
+
+/** Take rates and what belongs to them; where the table has no takes at all, that is said. */
+function takesTabs({ records }: RecordsNow, range: string): readonly TabContent[] {
+  const by = usualGrouping(records);
+  const widths = [130, 70, 70, 70, 80, 70, 70, 90, 320];
+  try {
+    summaryAnswer({ records, by, level: TAKES_LEVEL });
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const text = `No take rates: ${error.message}. Once it has, make the tabs again in Set up`;
+    return [
+      {
+        ...{ name: OWN_TABS.takes, madeBy: "take rates", frozenRows: 1, widths, formats: {} },
+        rows: [[], [{ text }]],
+      },
+    ];
+  }
+  const { columns } = SETTING_CELLS;
+  return [
+    live(
+      OWN_TABS.takes,
+      `TAKE_SUMMARY(${range},"${by.replace(/"/g, '""')}",${TAKES_LEVEL},${columns})`,
+      widths,
+      { 4: "0.0%", 5: "0.0%", 6: "0.0%", 7: "0.0" },
+    ),
+    ...takeTabs(records, range, columns, live),
+  ];
+}
+
+function live(
+  name: string,
+  formula: string,
+  widths: readonly number[],
+  formats: TabContent["formats"],
+): TabContent {
+  const rows: TabCell[][] = [[], [{ formula: `=${formula}` }]];
+  return { name, madeBy: `live, ${formula}`, rows, frozenRows: 3, widths, formats };
+}

@@ -1,0 +1,142 @@
+import { expect } from "vitest";
+import { type Nursery, openNursery, smallRecords } from "./nursery";
+
+/** An action that writes, and what it must leave behind whatever call fails. */
+export interface Action {
+  /** A workbook in which it finds work. */
+  prepare(): Nursery;
+  /** @returns whether it said that it worked */
+  run(nursery: Nursery): boolean;
+  /** The tabs that have to be what they were, or what they become. */
+  readonly tabs: readonly string[];
+  /** Whether it makes so many calls that of several looks in a row one is enough. */
+  readonly long?: true;
+}
+
+/**
+ * How a call fails: it does nothing and throws, once; it does its work and throws, once, as when the
+ * answer gets lost; it and all that follow throw, as when the script is cut off.
+ */
+export type Kind = "failAt" | "failAfter" | "stopAt";
+
+export const answered = (nursery: Nursery, name: string, request: unknown): boolean =>
+  (nursery.w.run(name, request) as { ok: boolean }).ok;
+
+export const called = (nursery: Nursery, name: string): boolean => {
+  try {
+    nursery.w.call(name);
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+export const bare = () => openNursery([smallRecords()]);
+
+/** The log's lines by what became of them. */
+function logStates(nursery: Nursery): string[] {
+  if (!nursery.tabs().includes("Write log")) return [];
+  return nursery
+    .values("Write log")
+    .slice(2)
+    .map((row) => String(row.at(-1)));
+}
+
+/** A tab without the minute at which it was made. */
+function whole(nursery: Nursery, tab: string): string {
+  return nursery.snapshot(tab).replace(/\d{4}-\d\d-\d\d \d\d:\d\d/g, "");
+}
+
+/** Records and log, which must tell the same. */
+function recordWrongs(nursery: Nursery, records: readonly string[], cutOff: boolean): string[] {
+  const wrong: string[] = [];
+  const states = new Set(logStates(nursery));
+  // A script that is cut off can undo nothing: the next one does, and the log says so till then.
+  if (cutOff && (states.has("writing") || states.has("taking back"))) return wrong;
+  if (!records.includes(nursery.snapshot("Records"))) wrong.push("records half written");
+  const filled = nursery.value("Records", "L2") !== "";
+  const says = states.has("written");
+  if (filled !== says) wrong.push(`log says ${[...states]}, ${filled ? "" : "not "}written`);
+  return wrong;
+}
+
+/** Whether a tab is there, as it was or as it becomes; a script that is cut off may have moved it. */
+function tabWrongs(
+  nursery: Nursery,
+  before: ReadonlyMap<string, string>,
+  cutOff: boolean,
+): string[] {
+  return [...before].flatMap(([tab, content]) => {
+    const names = cutOff ? [tab, `${tab} (old)`] : [tab];
+    const there = nursery.tabs().filter((name) => names.includes(name));
+    if (there.length === 0) return [`${tab} is gone`];
+    return there.some((name) => whole(nursery, name) === content) ? [] : [`${tab} is not whole`];
+  });
+}
+
+/** Calls without an effect, which leave the same whether they fail before or after. */
+const LOOKS = /\.(get|is|format)/;
+
+/**
+ * The numbers of an action's calls that are to fail: all of them; of those whose answer gets lost, the
+ * ones that do something. Where the script is cut off, and in an action of hundreds of calls, one of
+ * several looks in a row is enough, since nothing changes between them.
+ */
+function callsToFail(model: Nursery, { run, long }: Action, kind: Kind): number[] {
+  const { meter } = model.w;
+  meter.reset();
+  const names: string[] = [];
+  const before = new Map<string, number>();
+  for (let n = 1; n <= 1000; n += 1) {
+    meter.beforeCall(n, () => {
+      const name = [...meter.calls].find(([one, times]) => before.get(one) !== times)?.[0] ?? "";
+      before.set(name, meter.calls.get(name) ?? 0);
+      names.push(name);
+    });
+  }
+  expect(run(model)).toBe(true);
+  expect(names).toHaveLength(meter.total);
+  const does = names.map((name) => !LOOKS.test(name));
+  return names.flatMap((_, at) => {
+    const wanted = kind === "failAfter" ? does[at] : !long || does[at] || (does[at + 1] ?? true);
+    return wanted ? [at + 1] : [];
+  });
+}
+
+/**
+ * Lets every service call of an action fail in turn, and then runs it once more without a fault.
+ *
+ * @returns what went wrong, each with the numbers of the calls that failed
+ */
+export function failInTurn(action: Action, kind: Kind): Record<string, string> {
+  const { prepare, run, tabs } = action;
+  const model = prepare();
+  const start = model.saved();
+  const unchanged = model.snapshot("Records");
+  const before = new Map(
+    tabs.filter((tab) => model.tabs().includes(tab)).map((tab) => [tab, whole(model, tab)]),
+  );
+  const calls = callsToFail(model, action, kind);
+  const records = [unchanged, model.snapshot("Records")];
+  const found = new Map<string, number[]>();
+  for (const n of calls) {
+    const nursery = openNursery(start);
+    nursery.w.meter[kind](n);
+    run(nursery);
+    const problems = [
+      ...recordWrongs(nursery, records, kind === "stopAt"),
+      ...tabWrongs(nursery, before, kind === "stopAt"),
+      ...(nursery.w.lock.isFree() ? [] : ["lock kept"]),
+    ];
+    nursery.w.meter.reset();
+    // What was done in spite of the fault can't be done twice.
+    const again = run(nursery);
+    if (!again && logStates(nursery).length === 0) problems.push("never works again");
+    problems.push(...recordWrongs(nursery, records, false).map((one) => `${one}, for good`));
+    if (again) problems.push(...tabWrongs(nursery, before, false).map((one) => `${one}, for good`));
+    if (nursery.tabs().some((tab) => / \((new|old)\)/.test(tab))) problems.push("a tab is left");
+    for (const problem of problems) found.set(problem, [...(found.get(problem) ?? []), n]);
+    nursery.w.close();
+  }
+  return Object.fromEntries([...found].map(([problem, of]) => [problem, of.join(" ")]));
+}

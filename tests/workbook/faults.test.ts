@@ -1,0 +1,48 @@
+import { describe, expect, it } from "vitest";
+import { type Action, answered, bare, called, failInTurn } from "./fail-in-turn";
+import { takesOf } from "./nursery";
+
+const REQUEST = takesOf("B1", { note: "dry", who: "Orrin" });
+
+const ACTIONS: Record<string, Action> = {
+  record: {
+    prepare: () => bare().ready(),
+    run: (nursery) => answered(nursery, "sidebarRecord", REQUEST),
+    tabs: [],
+  },
+  "take back": {
+    prepare() {
+      const nursery = bare().ready();
+      nursery.ask("sidebarRecord", REQUEST);
+      return nursery;
+    },
+    run: (nursery) =>
+      answered(nursery, "sidebarTakeBack", { logId: nursery.value("Write log", "A3") }),
+    tabs: [],
+  },
+  "write ticked": {
+    prepare() {
+      const nursery = bare().ready();
+      const due = nursery.sheet("Due list");
+      const row = nursery.values("Due list").findIndex((one) => one[5] === "Take count") + 1;
+      due.getRange(row, 1, 1, 4).setValues([[true, 60, "Orrin", "dry"]]);
+      return nursery;
+    },
+    run: (nursery) => called(nursery, "writeTicked"),
+    tabs: [],
+  },
+};
+
+describe.each([
+  ["does nothing and throws", "failAt"],
+  ["does its work and throws", "failAfter"],
+  ["throws, and all that follow", "stopAt"],
+] as const)("a service call that %s", (_, kind) => {
+  it.each(Object.entries(ACTIONS))(
+    "in %s leaves the records unchanged or fully written, the log true and the lock free",
+    (_name, action) => {
+      expect(failInTurn(action, kind)).toEqual({});
+    },
+    300_000,
+  );
+});

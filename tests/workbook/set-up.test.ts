@@ -1,0 +1,233 @@
+import { describe, expect, it } from "vitest";
+import {
+  type Nursery,
+  openNursery,
+  SETTINGS,
+  SMALL_HEADER,
+  smallRecords,
+  smallRow,
+  tab,
+} from "./nursery";
+
+const OURS = [
+  ...[SETTINGS, "Nursery timetable", "Due list", "Stages", "Ready by month", "Takes", "Checks"],
+  "Write log",
+];
+const ONCE = { tab: "Records", columns: [], methods: [] };
+
+/** Every cell that shows an error, with its message. */
+function errors({ w }: Nursery): string[] {
+  return w
+    .sheets()
+    .flatMap(({ name, rows }) =>
+      rows.flatMap((row) =>
+        row.flatMap((cell) =>
+          cell && /^#[A-Z]/.test(String(cell.value))
+            ? [`${name}: ${cell.value} ${cell.message ?? ""}`]
+            : [],
+        ),
+      ),
+    );
+}
+
+describe("Set up", () => {
+  it("makes every tab, marked, with its header in view, and touches no other", async () => {
+    const nursery = openNursery();
+    const before = nursery.tabs();
+    const untouched = before.map((name) => nursery.snapshot(name));
+    const answer = nursery.ask("sidebarSetUp", ONCE);
+    await nursery.w.settled();
+    expect([...answer.made].sort()).toEqual([...OURS].sort());
+    expect(answer.kept).toEqual([]);
+    expect(nursery.tabs().sort()).toEqual([...before, ...OURS].sort());
+    for (const name of OURS) {
+      expect(nursery.value(name, "A1")).toMatch(/^Nursery batches: /);
+      expect(nursery.sheet(name).getFrozenRows()).toBeGreaterThanOrEqual(2);
+    }
+    expect(before.map((name) => nursery.snapshot(name))).toEqual(untouched);
+    expect(nursery.w.lock.isFree()).toBe(true);
+  });
+
+  it("fills the live tabs with answers, none of them an error", async () => {
+    const nursery = openNursery(undefined, { live: true });
+    nursery.ask("sidebarSetUp", ONCE);
+    await nursery.w.settled();
+    expect(errors(nursery)).toEqual([]);
+    for (const name of ["Stages", "Ready by month", "Takes"]) {
+      expect(nursery.sheet(name).getRange("A3").getFormula()).toMatch(/^=[A-Z_]+\(/);
+      expect(nursery.values(name).length).toBeGreaterThan(3);
+    }
+    expect(nursery.value("Stages", "A3")).toBe("Batch");
+  });
+
+  it("follows the calendar through one cell that every formula points to", async () => {
+    const nursery = openNursery([smallRecords()]);
+    nursery.ask("sidebarSetUp", ONCE);
+    expect(nursery.sheet(SETTINGS).getRange("B4").getFormula()).toBe("=TODAY()");
+    for (const name of ["Stages", "Ready by month", "Checks"]) {
+      expect(nursery.sheet(name).getRange("A3").getFormula()).toContain("'Nursery settings'!$B$4");
+    }
+    nursery.sheet(SETTINGS).getRange("B4").setValue("2026-07-25");
+    await nursery.w.settled();
+    expect(nursery.ask("sidebarToday", { daysAhead: 7 }).asOf).toBe("2026-07-25");
+    expect(nursery.ask("sidebarOpen", null).setUp?.asOf).toBe("2026-07-25");
+  });
+
+  it("answers without errors for a table without varieties", async () => {
+    const bare = tab("Records", [
+      ["Batch", "Sown", "Grafted on", "Grafts made", "Take count day", "Takes"],
+      ["B1", "2026-07-20", "2026-10-01", 80, "2026-11-01", 60],
+    ]);
+    const nursery = openNursery([bare], { live: true });
+    nursery.ask("sidebarSetUp", ONCE);
+    await nursery.w.settled();
+    expect(errors(nursery)).toEqual([]);
+    expect(nursery.ask("sidebarTakes", { by: "" }).columns).toBeInstanceOf(Array);
+  });
+
+  it("keeps settings and timetable when it is done again, and the live tabs live", async () => {
+    const nursery = openNursery([smallRecords()], { live: true });
+    nursery.ask("sidebarSetUp", ONCE);
+    const settings = nursery.sheet(SETTINGS);
+    settings.getRange("B4").setValue("2026-11-20");
+    settings.getRange("B5").setValue(0.9);
+    settings.getRange("B6").setValue(21);
+    nursery.sheet("Nursery timetable").getRange("E4").setValue(11);
+    const timetable = nursery.snapshot("Nursery timetable");
+    await nursery.w.settled();
+    const answer = nursery.ask("sidebarSetUp", ONCE);
+    await nursery.w.settled();
+    expect([...answer.kept].sort()).toEqual([SETTINGS, "Nursery timetable", "Write log"]);
+    expect(nursery.ask("sidebarOpen", null).setUp).toEqual({
+      recordsTab: "Records",
+      asOf: "2026-11-20",
+      level: 0.9,
+      daysAhead: 21,
+    });
+    expect(nursery.snapshot("Nursery timetable")).toBe(timetable);
+    expect(nursery.tabs().filter((name) => name.includes("(new)"))).toEqual([]);
+    expect(errors(nursery)).toEqual([]);
+  });
+
+  it("keeps what a person has written into the settings, formulas as well", () => {
+    const nursery = openNursery([smallRecords()]);
+    nursery.ask("sidebarSetUp", ONCE);
+    const settings = nursery.sheet(SETTINGS);
+    settings.getRange("B4").setFormula("=TODAY()-1");
+    settings.getRange("B6").setFormula("=7*2");
+    settings.getRange("C6").setValue("two weeks");
+    const before = nursery.snapshot(SETTINGS);
+    nursery.ask("sidebarSetUp", ONCE);
+    expect(nursery.snapshot(SETTINGS)).toBe(before);
+  });
+
+  it("says in the Takes tab that the table has no takes", () => {
+    const nursery = openNursery([
+      tab("Records", [
+        ["Batch", "Sown"],
+        ["B1", "2026-07-20"],
+      ]),
+    ]);
+    nursery.ask("sidebarSetUp", ONCE);
+    expect(nursery.value("Takes", "A3")).toMatch(/^No take rates: records has no column for /);
+  });
+
+  it("keeps the log when it is done again", () => {
+    const nursery = openNursery([smallRecords()]).ready();
+    const written = nursery.ask("sidebarRecord", {
+      ...{ batch: "B1", task: "Take count", day: "2026-11-24", count: 60, who: "", note: "" },
+      sure: [],
+    });
+    const log = nursery.snapshot("Write log");
+    nursery.ask("sidebarSetUp", ONCE);
+    expect(nursery.snapshot("Write log")).toBe(log);
+    const { restored } = nursery.ask("sidebarTakeBack", { logId: written.logId ?? "" });
+    expect(restored).toHaveLength(2);
+  });
+
+  it.each(OURS)("never touches a person's own tab called %s, and says so", (name) => {
+    const nursery = openNursery([smallRecords(), tab(name, [["my own things", 1]])]);
+    const before = [nursery.snapshot(name), nursery.snapshot("Records")];
+    const sentence = nursery.refusal("sidebarSetUp", ONCE);
+    expect(sentence).toBe(
+      `There is a tab "${name}" that is not the add-in's: rename it, then try again`,
+    );
+    expect([nursery.snapshot(name), nursery.snapshot("Records")]).toEqual(before);
+    // Half a set up would answer as if it were done.
+    expect(nursery.tabs()).toEqual(["Records", name]);
+  });
+
+  it("leaves what is set up as it is when the new tab holds no records", () => {
+    const nursery = openNursery([smallRecords(), tab("Shopping", [["milk"], ["bread"]])]).ready();
+    const before = nursery.ask("sidebarToday", { daysAhead: 7 });
+    expect(nursery.refusal("sidebarSetUp", { ...ONCE, tab: "Shopping" })).not.toBe("");
+    expect(nursery.ask("sidebarOpen", null).setUp?.recordsTab).toBe("Records");
+    expect(nursery.ask("sidebarToday", { daysAhead: 7 })).toEqual(before);
+  });
+
+  it.each(["Due list", SETTINGS, "Nowhere"])("refuses %s as the tab of records", (name) => {
+    const nursery = openNursery([smallRecords()]).ready();
+    nursery.refusal("sidebarSetUp", { ...ONCE, tab: name });
+    expect(nursery.ask("sidebarOpen", null).setUp?.recordsTab).toBe("Records");
+  });
+});
+
+describe("columns that a person corrects", () => {
+  const header = [...SMALL_HEADER, "Tally day"];
+  const records = tab("Records", [
+    header,
+    [...smallRow({ Batch: "B1", Sown: "2026-07-20", "Grafted on": "2026-10-24" }), "2026-11-21"],
+  ]);
+  const guess = (nursery: Nursery, name: string) =>
+    nursery.ask("sidebarColumns", { tab: "Records" }).columns.find((one) => one.header === name);
+
+  it("are read as told, and left alone as told, and shown so", async () => {
+    const nursery = openNursery([records], { live: true });
+    const { choices } = nursery.ask("sidebarColumns", { tab: "Records" });
+    const takeDay = choices.find((choice) => /take count/i.test(choice) && /day/i.test(choice));
+    if (takeDay === undefined) throw new Error(`no such choice: ${choices.join(", ")}`);
+    nursery.ask("sidebarSetUp", {
+      ...ONCE,
+      columns: [
+        { header: "Tally day", readAs: takeDay },
+        { header: "Take count day", readAs: null },
+      ],
+    });
+    await nursery.w.settled();
+    expect(guess(nursery, "Tally day")).toMatchObject({
+      readAs: takeDay,
+      sure: "told",
+      samples: ["2026-11-21"],
+    });
+    expect(guess(nursery, "Take count day")).toMatchObject({ readAs: null, sure: "told" });
+    expect(errors(nursery)).toEqual([]);
+    expect(
+      nursery.ask("sidebarToday", { daysAhead: 7 }).tasks.map(({ task }) => task),
+    ).not.toContain("Take count");
+    // A later set up that says nothing of them leaves them as they are.
+    nursery.ask("sidebarSetUp", ONCE);
+    expect(guess(nursery, "Tally day")?.sure).toBe("told");
+  });
+
+  it("can be corrected once more after the header was renamed in the sheet", () => {
+    const nursery = openNursery([records]);
+    nursery.ask("sidebarSetUp", { ...ONCE, columns: [{ header: "Tally day", readAs: null }] });
+    nursery.sheet("Records").getRange(1, header.length).setValue("Counting day");
+    expect(guess(nursery, "Counting day")).toBeDefined();
+    // What was told is said, so that the person can choose again.
+    const told = [{ header: "Tally day", readAs: null }];
+    expect(nursery.ask("sidebarColumns", { tab: "Records" }).lost).toEqual(told);
+    expect(nursery.refusal("sidebarToday", { daysAhead: 7 })).toMatch(
+      /"Tally day" is Leave alone, but the table has no header "Tally day" any more: open Set up/,
+    );
+    expect(nursery.ask("sidebarSetUp", ONCE).forgotten).toEqual(told);
+    expect(nursery.ask("sidebarToday", { daysAhead: 7 }).tasks).toBeInstanceOf(Array);
+  });
+
+  it("are refused before anything is made when the choice is none of ours", () => {
+    const nursery = openNursery([records]).ready();
+    const columns = [{ header: "Tally day", readAs: "Weight of the moon" }];
+    nursery.refusal("sidebarSetUp", { ...ONCE, columns });
+    expect(nursery.ask("sidebarToday", { daysAhead: 7 }).tasks).toBeInstanceOf(Array);
+  });
+});

@@ -1,0 +1,36 @@
+import { describe, expect, it } from "vitest";
+import { type Action, answered, bare, called, failInTurn } from "./fail-in-turn";
+import { SETTINGS } from "./nursery";
+
+const OWN = [
+  ...[SETTINGS, "Nursery timetable", "Due list", "Stages", "Ready by month", "Takes", "Checks"],
+  "Write log",
+];
+const ONCE = { tab: "Records", columns: [], methods: [] };
+
+const REFRESH: Action = {
+  prepare: () => bare().ready(),
+  run: (nursery) => called(nursery, "refreshDueList"),
+  tabs: ["Due list"],
+};
+const SET_UP: Action = {
+  prepare: bare,
+  run: (nursery) => answered(nursery, "sidebarSetUp", ONCE),
+  tabs: OWN,
+  long: true,
+};
+const SET_UP_AGAIN: Action = { ...SET_UP, prepare: () => bare().ready() };
+
+describe.each([
+  ["does nothing and throws", "failAt", { REFRESH, SET_UP, SET_UP_AGAIN }],
+  ["does its work and throws", "failAfter", { REFRESH, SET_UP_AGAIN }],
+  ["throws, and all that follow", "stopAt", { REFRESH }],
+] as const)("a service call that %s", (_, kind, actions) => {
+  it.each(Object.entries(actions))(
+    "in %s leaves our tabs whole, the old ones or the new ones, and the lock free",
+    (_name, action) => {
+      expect(failInTurn(action, kind)).toEqual({});
+    },
+    300_000,
+  );
+});
