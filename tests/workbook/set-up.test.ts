@@ -11,7 +11,7 @@ import {
 
 const OURS = [
   ...[SETTINGS, "Nursery timetable", "Due list", "Stages", "Ready by month", "Takes", "Checks"],
-  "Write log",
+  ...["Takes compared", "Takes by month", "What takes go with", "Write log"],
 ];
 const ONCE = { tab: "Records", columns: [], methods: [] };
 

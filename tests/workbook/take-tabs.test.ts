@@ -3,7 +3,7 @@ import { openNursery } from "./nursery";
 
 describe("the sample nursery, set up", () => {
   it("has live tabs of the comparison, the trend and the reasons", async () => {
-    const nursery = openNursery().ready();
+    const nursery = openNursery(undefined, { live: true }).ready();
     await nursery.w.settled();
     const compared = nursery.values("Takes compared");
     expect(String(compared[0]?.[0])).toContain(

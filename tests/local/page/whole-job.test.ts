@@ -90,8 +90,9 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
         .map((one: { getName(): string }) => one.getName()),
     );
     expect(tabs).toEqual([
-      ...["Lotes", "Nursery settings", "Nursery timetable", "Due list", "Stages"],
-      ...["Ready by month", "Takes", "Checks", "Write log"],
+      ...["Lotes", "Write log", "Nursery timetable", "Nursery settings", "Due list", "Stages"],
+      ...["Ready by month", "Takes", "Takes compared", "Takes by month", "What takes go with"],
+      "Checks",
     ]);
     expect(await cells("Nursery settings", "A9:B9")).toEqual(["First release day", "Cinta"]);
     expect(await stage("V04/26")).toEqual(["Take count", "2026-09-07", "553"]);
