@@ -1,4 +1,4 @@
-import type { Timetable } from "../core";
+import type { Records, Timetable } from "../core";
 import { openDoor } from "../door/index";
 import { isOurs } from "./own-tabs";
 import type { TabCandidate } from "./sidebar-calls";
@@ -23,11 +23,25 @@ function batchesIn(sheet: GoogleAppsScript.Spreadsheet.Sheet, timetable: Timetab
       sheet.getDataRange().getValues(),
       { timetable, asOf: null, columns: "" },
     );
-    // A timetable names steps too, but no batches.
     const named = columns.some(({ target }) => target?.kind === "fact" && target.fact === "batch");
-    return named ? batches.length : 0;
+    if (named) return batches.length;
+    // A timetable has columns of steps too, but no days in them.
+    const dated = batches.some(({ days }) => days.some((day) => day !== null));
+    return dated && stepsOf(columns) >= FEWEST_STEPS ? batches.length : 0;
   } catch {
     // No header of batches in it: another kind of tab.
     return 0;
   }
+}
+
+/** Fewer may be chance: lists of orders and prices have columns that sound like a step. */
+const FEWEST_STEPS = 2;
+
+/**
+ * How many steps have columns. A table whose batches stand under a header that is not known is
+ * known by them, and the person can tell which column names the batch.
+ */
+function stepsOf(columns: Records["columns"]): number {
+  return new Set(columns.flatMap(({ target }) => (target?.kind === "step" ? [target.key] : [])))
+    .size;
 }

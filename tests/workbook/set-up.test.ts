@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
+  AS_OF,
   type Nursery,
   openNursery,
   SETTINGS,
@@ -83,6 +84,31 @@ describe("Set up", () => {
     await nursery.w.settled();
     expect(errors(nursery)).toEqual([]);
     expect(nursery.ask("sidebarTakes", { by: "" }).columns).toBeInstanceOf(Array);
+  });
+
+  it("offers a table whose names stand under a header it doesn't know, so that it can be told", () => {
+    const header = ["Tray no", "Cultivar", "Sowing", "No. sown", "Grafting", "Grafted qty"];
+    const rows = [
+      ["T1", "Amberlow", "2026-08-17", 120, null, null],
+      ["T2", "Duskpod", "2026-08-20", 100, null, null],
+    ];
+    const nursery = openNursery([tab("Trays", [header, ...rows])]);
+    const offered = () => nursery.ask("sidebarOpen", null).candidates;
+    expect(offered()).toEqual([{ tab: "Trays", batches: 2 }]);
+    nursery.ask("sidebarSetUp", {
+      tab: "Trays",
+      columns: [{ header: "Tray no", readAs: "Batch" }],
+      methods: [],
+    });
+    nursery.sheet(SETTINGS).getRange("B4").setValue(AS_OF);
+    const { tasks } = nursery.ask("sidebarToday", { daysAhead: 7 });
+    expect(new Set(tasks.map(({ batch }) => batch))).toEqual(new Set(["T1", "T2"]));
+    expect(offered()).toEqual([{ tab: "Trays", batches: 2 }]);
+  });
+
+  it("offers no timetable, crew or orders as records", () => {
+    const { candidates } = openNursery().ask("sidebarOpen", null);
+    expect(candidates.map(({ tab }) => tab)).toEqual(["Records"]);
   });
 
   it("keeps settings and timetable when it is done again, and the live tabs live", async () => {

@@ -128,13 +128,13 @@ function goesInACircle(batch: Batch): Trouble {
 
 function overdrawn(lot: Batch, children: readonly Batch[]): Trouble {
   const names = children.map(({ name }) => name).slice(0, 6);
+  const named =
+    names.length === 0 ? "" : ` (${names.join(", ")}${children.length > names.length ? " …" : ""})`;
   return {
     row: lot.row,
     column: "Batch",
     found: lot.name,
-    trouble: `${lot.given} plants taken, ${Math.max(0, mostToGive(lot))} were there (${names.join(", ")}${
-      children.length > names.length ? " …" : ""
-    })`,
+    trouble: `${lot.given} plants taken, ${Math.max(0, mostToGive(lot))} were there${named}`,
     whatHappens: "All counts are used as they stand",
     whatToDo: "Check the counts of the lot and of the batches taken from it",
     cost: COST.doubt,
