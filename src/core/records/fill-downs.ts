@@ -22,14 +22,15 @@ export function fillDowns(
     batchRows(grid, area, (matched[table] as MatchedTable).matches),
   );
   for (const name of TEXT_FACTS) {
-    let header = "";
+    // Tables under one another may head the column each in its own words.
+    const headers = new Set<string>();
     const own: number[] = [];
     const parts: ColumnPart[] = [];
     areas.forEach((area, table) => {
       const { kind, matches } = matched[table] as MatchedTable;
       const match = matches.find(({ target }) => target?.kind === "fact" && target.fact === name);
       if (kind === "log" || match === undefined) return;
-      header = match.header;
+      headers.add(match.header);
       own.push(table);
       const sown = matches
         .filter(({ target }) => target?.kind === "step" && target.key === "sowing")
@@ -51,27 +52,35 @@ export function fillDowns(
     const down = filledDown(grid, parts);
     if (down === null || (down === "maybe" && name === "fromLot")) continue;
     if (down === "maybe") {
-      troubles.push({
-        row: null,
-        column: header,
-        found: "",
-        trouble: "Blank cells stand below a value",
-        whatHappens: "They are left blank",
-        whatToDo: "Fill them in where the value above is meant",
-        cost: COST.doubt,
-      });
+      for (const column of headers) troubles.push(leftBlank(column));
       continue;
     }
     for (const table of own) downs[table]?.set(name, down);
-    troubles.push({
-      row: null,
-      column: header,
-      found: `${down.filled} blank cells`,
-      trouble: "One value seems to stand for the rows below it",
-      whatHappens: "Blank cells are read as the value above them",
-      whatToDo: "Nothing if that is right; else fill the cells in",
-      cost: COST.reading,
-    });
+    for (const column of headers) troubles.push(filledFromAbove(column, down));
   }
   return downs;
+}
+
+function leftBlank(column: string): Trouble {
+  return {
+    row: null,
+    column,
+    found: "",
+    trouble: "Blank cells stand below a value",
+    whatHappens: "They are left blank",
+    whatToDo: "Fill them in where the value above is meant",
+    cost: COST.doubt,
+  };
+}
+
+function filledFromAbove(column: string, { filled }: FilledDown): Trouble {
+  return {
+    row: null,
+    column,
+    found: `${filled} blank cells`,
+    trouble: "One value seems to stand for the rows below it",
+    whatHappens: "Blank cells are read as the value above them",
+    whatToDo: "Nothing if that is right; else fill the cells in",
+    cost: COST.reading,
+  };
 }

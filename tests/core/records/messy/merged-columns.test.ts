@@ -27,6 +27,22 @@ describe("a column of merged cells", () => {
     expect(isSaid(records, { column: "Variety" })).toBe(true);
   });
 
+  // With tables under one another only the last one's header was named, and the blanks of the
+  // table above were left without a word.
+  it("is said of each table by its own header", () => {
+    const records = readTyped([
+      ["Batch", "Variety", "Seeds sown"],
+      ["B-1", "Amberlow", 120],
+      ["B-2", "", 130],
+      [],
+      ["Batch", "Cultivar", "Seeds sown"],
+      ["B-3", "Corvane", 150],
+    ]);
+    for (const column of ["Variety", "Cultivar"]) {
+      expect(isSaid(records, { column })).toBe(true);
+    }
+  });
+
   // Cells can't be merged across a heading, so the value is written again below it. People saw
   // the variety of most batches gone, without a word.
   it.each<{ between: Row }>(
