@@ -7,6 +7,7 @@ import { batchStages } from "./batch-stages";
 import { batchSteps } from "./batch-steps";
 import type { FunctionEntry } from "./entry";
 import { germinationSummary } from "./germination-summary";
+import { orderPlan } from "./order-plan";
 import { takeRange } from "./take-range";
 import { takeRate } from "./take-rate";
 import { takeSummary } from "./take-summary";
@@ -26,4 +27,5 @@ export const registry: readonly FunctionEntry[] = [
   takeRange,
   takeSummary,
   germinationSummary,
+  orderPlan,
 ];

@@ -151,6 +151,19 @@ export const ARGUMENTS: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
     nastyCell,
   ),
   method: usually(fc.constantFrom<unknown>(undefined, "Cocoa cleft graft"), nastyCell, nastyGrid),
+  wanted: usually(fc.constantFrom<unknown>(1, 12, 300, 20_000), nastyCell),
+  readyBy: usually(plausibleDay, nastyCell),
+  assurance: usually(fc.constantFrom<unknown>(undefined, "", 0.8, 0.95, 0.001, 0.9999), nastyCell),
+  variety: usually(fc.constantFrom<unknown>(undefined, "", "Alba"), nastyCell),
+  harvest: usually(
+    fc.constantFrom<unknown>(...[undefined, "", "Oct-Mar, May-Aug", "Ghana"], [
+      ["Crop", "Main", "Mid"],
+      ["Cocoa", "Oct-Mar", ""],
+      ["Mango", "", "may"],
+    ]),
+    nastyGrid,
+    nastyCell,
+  ),
   taken: fc.oneof(columnOfCounts, columnOfCounts, nastyCell, nastyGrid),
   grafted: fc.oneof(columnOfCounts, columnOfCounts, nastyCell, nastyGrid),
 };
