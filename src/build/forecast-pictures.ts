@@ -1,4 +1,5 @@
 import {
+  type AnswerValue,
   builtInTimetable,
   type Cell,
   type CivilDay,
@@ -38,10 +39,11 @@ export function methodPictures(): readonly (readonly [name: string, svg: string]
       },
     );
     const answer = stepsAnswer({ records, timetable, asOf: AS_OF, level: 0.8 });
-    const at = (row: (typeof answer.rows)[number], name: string) =>
-      row[answer.columns.findIndex((column) => column.name === name)] as number;
+    const valueAt = (row: (typeof answer.rows)[number], name: string) =>
+      row[answer.columns.findIndex((column) => column.name === name)] ?? null;
+    const at = (row: (typeof answer.rows)[number], name: string) => valueAt(row, name) as number;
     const lines = answer.rows.slice(1).map((row) => ({
-      label: `${at(row, "Step")}, about ${at(row, "Likely count")} plants`,
+      label: stepLabel(String(valueAt(row, "Step")), valueAt(row, "Likely count")),
       from: at(row, "From") - AS_OF,
       likely: at(row, "Likely") - AS_OF,
       to: at(row, "By") - AS_OF,
@@ -54,6 +56,11 @@ export function methodPictures(): readonly (readonly [name: string, svg: string]
     });
     return [`${method.name.toLowerCase().replace(/ /g, "-")}.svg`, svg] as const;
   });
+}
+
+/** Plants are said of counted steps alone. */
+function stepLabel(step: string, plants: AnswerValue): string {
+  return plants === null ? step : `${step}, about ${plants} plants`;
 }
 
 const AS_OF = civilDay(2026, 11, 25) as CivilDay;
