@@ -7,7 +7,9 @@ import {
   faultSentence,
   type Grid,
   InputError,
+  type Orders,
   type Records,
+  readOrders,
   readRecords,
   readTimetable,
   type Timetable,
@@ -30,6 +32,7 @@ export interface Door {
   /** A timetable with what is wrong in it. */
   timetableWithFaults(value: unknown): BuiltTimetable;
   records(value: unknown, with_: RecordsWith): Records;
+  orders(value: unknown, asOf: CivilDay): Orders;
   out(answer: Answer): CellOut[][];
   /** A day as a spreadsheet takes it: its first instant in the spreadsheet's zone. */
   date(day: CivilDay): Date;
@@ -74,6 +77,16 @@ export function openDoor(host: Host): Door {
         localeOrder: order(),
         decimalMark: decimalMark(host.locale()),
         told: toldColumns(gridIn(columns, days)),
+      });
+    },
+    orders: (value, asOf) => {
+      if (isMissing(value)) {
+        throw new InputError("argument-missing", "orders is missing: give the range of your table");
+      }
+      return readOrders(gridIn(value, days), {
+        asOf,
+        localeOrder: order(),
+        decimalMark: decimalMark(host.locale()),
       });
     },
     out: (answer) => cellsOut(answer, days),

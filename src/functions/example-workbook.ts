@@ -34,6 +34,13 @@ export const exampleWorkbook: Readonly<Record<string, readonly (readonly (string
       ["A-03", "Amberlow", "Bay 1", "", "2026-09-01", 260, "", "", "", "", "", "", ""],
       ["B-03", "Brindlecap", "Bay 2", "", "2026-11-17", 300, "", "", "", "", "", "", ""],
     ],
+    Orders: [
+      ["Order", "Customer", "Variety", "Wanted", "By", "Delivered", "Closed"],
+      ["O-1", "Hill co-op", "Amberlow", 90, "2026-12-20", 20, ""],
+      ["O-2", "Lower farm", "Brindlecap", 95, "2027-01-20", "", ""],
+      ["O-3", "Fern estate", "Amberlow or Brindlecap", 150, "2027-07-31", "", ""],
+      ["O-4", "Lower farm", "Brindlecap", 260, "2027-10-31", "", ""],
+    ],
     Germination: [
       ["Day", "Came up"],
       [4, 0],

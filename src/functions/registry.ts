@@ -7,6 +7,7 @@ import { batchStages } from "./batch-stages";
 import { batchSteps } from "./batch-steps";
 import type { FunctionEntry } from "./entry";
 import { germinationSummary } from "./germination-summary";
+import { orderOutlook } from "./order-outlook";
 import { orderPlan } from "./order-plan";
 import { takeRange } from "./take-range";
 import { takeRate } from "./take-rate";
@@ -28,4 +29,5 @@ export const registry: readonly FunctionEntry[] = [
   takeSummary,
   germinationSummary,
   orderPlan,
+  orderOutlook,
 ];

@@ -68,6 +68,20 @@ const CONTRACT = {
     ask: [100, "2027-09-01", "", "Cocoa cleft graft", 0.8, RECORDS],
     columns: "Step · Do by · Plants · Needs · Remark",
   },
+  ORDER_OUTLOOK: {
+    parameters: "orders, records, timetable, asOf, [assurance], [columns]",
+    ask: [
+      [
+        ["Order", "Variety", "Wanted", "By"],
+        ["O1", "Alba", 50, "2027-06-01"],
+      ],
+      RECORDS,
+      "",
+      AS_OF,
+    ],
+    columns:
+      "Order · Variety · Wanted · By · Likely set aside · Chance in full · Short by · Full by · What to do",
+  },
   TAKE_SUMMARY: {
     parameters: "records, by, [level], [columns]",
     ask: [RECORDS, "Variety"],
