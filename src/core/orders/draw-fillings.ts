@@ -9,8 +9,8 @@ import { type Asked, type Filling, setAside } from "./set-aside";
 const SEED = 3;
 /** Draws for some dozens of orders and batches; where both are many there are fewer. */
 const MOST_DRAWS = 1000;
-const FEWEST_DRAWS = 200;
-const PAIR_DRAWS = 10_000_000;
+const FEWEST_DRAWS = 100;
+const PAIR_DRAWS = 2_000_000;
 
 /** How an order fared in each draw. */
 export interface OrderFillings {

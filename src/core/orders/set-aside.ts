@@ -74,7 +74,10 @@ export function setAside(asked: readonly Asked[], supplies: readonly Supply[]): 
   /** The moves that free plants for an order, the order's own first; none when there is no way. */
   function pathFrom(order: number, first: number, dead: Uint8Array): readonly Move[] {
     const reached: Move[] = [{ order, from: -1, supply: first, before: -1 }];
-    const seen = new Set([first]);
+    const seen = new Uint8Array(supplies.length);
+    seen[first] = 1;
+    // What an order can take up to a day is looked through once.
+    const lookedUpTo = new Float64Array(asked.length).fill(Number.NEGATIVE_INFINITY);
     for (let at = 0; at < reached.length; at += 1) {
       const { supply } = reached[at] as Move;
       if ((left[supply] as number) > 0) return movesTo(reached, at);
@@ -83,10 +86,12 @@ export function setAside(asked: readonly Asked[], supplies: readonly Supply[]): 
         const { by, takes } = asked[other] as Asked;
         // Plants that are in time for an order are exchanged for others in time.
         const latest = dayOf(supply) <= by ? by : (upTo[other] as number);
+        if (latest <= (lookedUpTo[other] as number)) continue;
+        lookedUpTo[other] = latest;
         for (const next of byDay) {
           if (dayOf(next) > latest) break;
-          if (!takes[next] || seen.has(next) || dead[next] === 1) continue;
-          seen.add(next);
+          if (!takes[next] || seen[next] === 1 || dead[next] === 1) continue;
+          seen[next] = 1;
           reached.push({ order: other, from: supply, supply: next, before: at });
         }
       }
