@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname } from "node:path";
-import { forecastPictures } from "./forecast-pictures";
+import { forecastPictures, methodPictures } from "./forecast-pictures";
 import { functionReference } from "./function-reference";
 import { timetablePage } from "./timetable-page";
 
@@ -8,6 +8,7 @@ import { timetablePage } from "./timetable-page";
 const pages: readonly (readonly [path: string, text: string])[] = [
   ["src/functions/README.md", await functionReference(readFileSync("dist/Code.js", "utf8"))],
   ["src/core/timetable/README.md", timetablePage()],
+  ...methodPictures().map(([name, svg]) => [`src/core/timetable/pictures/${name}`, svg] as const),
   ...forecastPictures().map(
     ([name, svg]) => [`src/core/projection/pictures/${name}`, svg] as const,
   ),

@@ -1,4 +1,5 @@
 import {
+  type AnswerValue,
   builtInTimetable,
   type Cell,
   type CivilDay,
@@ -7,6 +8,7 @@ import {
   gridOf,
   readRecords,
   stagesAnswer,
+  stepsAnswer,
 } from "../core";
 import { rangePicture } from "./range-picture";
 
@@ -16,6 +18,49 @@ export function forecastPictures(): readonly (readonly [name: string, svg: strin
     ["ranges-by-records.svg", rangesByRecords()],
     ["ranges-by-stage.svg", rangesByStage()],
   ];
+}
+
+/** One picture a built-in method: an invented batch of 1,000, just started, from its first step to ready. */
+export function methodPictures(): readonly (readonly [name: string, svg: string])[] {
+  const timetable = builtInTimetable();
+  return timetable.methods.map((method) => {
+    const start = method.steps[0]?.name ?? "";
+    const records = readRecords(
+      gridOf([
+        ["Batch", "Method", `${start} day`, `${start} count`],
+        ["one", method.name, { day: AS_OF }, 1000],
+      ]),
+      {
+        stepNames: timetable.methods.flatMap(({ steps }) => steps.map(({ name }) => name)),
+        asOf: AS_OF,
+        localeOrder: null,
+        decimalMark: null,
+        told: new Map(),
+      },
+    );
+    const answer = stepsAnswer({ records, timetable, asOf: AS_OF, level: 0.8 });
+    const valueAt = (row: (typeof answer.rows)[number], name: string) =>
+      row[answer.columns.findIndex((column) => column.name === name)] ?? null;
+    const at = (row: (typeof answer.rows)[number], name: string) => valueAt(row, name) as number;
+    const lines = answer.rows.slice(1).map((row) => ({
+      label: stepLabel(String(valueAt(row, "Step")), valueAt(row, "Likely count")),
+      from: at(row, "From") - AS_OF,
+      likely: at(row, "Likely") - AS_OF,
+      to: at(row, "By") - AS_OF,
+    }));
+    const svg = rangePicture({
+      title: `${method.name}: 1,000 started`,
+      axis: "days from the start, 80 of 100 such ranges hold; no records known",
+      lines,
+      say: String,
+    });
+    return [`${method.name.toLowerCase().replace(/ /g, "-")}.svg`, svg] as const;
+  });
+}
+
+/** Plants are said of counted steps alone. */
+function stepLabel(step: string, plants: AnswerValue): string {
+  return plants === null ? step : `${step}, about ${plants} plants`;
 }
 
 const AS_OF = civilDay(2026, 11, 25) as CivilDay;

@@ -1,4 +1,5 @@
 import { builtInTimetable, cocoaCleftGraftMeasures, timetableAnswer } from "../core";
+import { methodPictures } from "./forecast-pictures";
 
 /** The page about the built-in methods as Markdown: every number with its source. */
 export function timetablePage(): string {
@@ -18,6 +19,12 @@ export function timetablePage(): string {
     `|${columns.map(() => " --- |").join("")}`,
     ...rows.map((row) => `| ${row.map(cell).join(" | ")} |`),
     "",
+    "## A batch by each method, from its start to ready",
+    "",
+    ...methodPictures().flatMap(([name]) => [
+      `![Days of each step: ${name.replace(".svg", "").replace(/-/g, " ")}](pictures/${name})`,
+      "",
+    ]),
     "## How the cocoa cleft graft is measured out",
     "",
     "One inch is 2.54 cm exactly (international yard and pound agreement, 1959).",

@@ -9,7 +9,9 @@ import {
   InputError,
   type LostColumn,
   lostColumns,
+  type Orders,
   type Records,
+  readOrders,
   readRecords,
   readTimetable,
   type Timetable,
@@ -34,6 +36,7 @@ export interface Door {
   records(value: unknown, with_: RecordsWith): Records;
   /** What `columns` tells of the table that can't be followed any more. */
   lostColumns(value: unknown, with_: Omit<RecordsWith, "asOf">): readonly LostColumn[];
+  orders(value: unknown, asOf: CivilDay): Orders;
   out(answer: Answer): CellOut[][];
   /** A day as a spreadsheet takes it: its first instant in the spreadsheet's zone. */
   date(day: CivilDay): Date;
@@ -85,6 +88,16 @@ export function openDoor(host: Host): Door {
         stepNames: stepNames(timetable),
         told: toldColumns(gridIn(columns, days)),
       }),
+    orders: (value, asOf) => {
+      if (isMissing(value)) {
+        throw new InputError("argument-missing", "orders is missing: give the range of your table");
+      }
+      return readOrders(gridIn(value, days), {
+        asOf,
+        localeOrder: order(),
+        decimalMark: decimalMark(host.locale()),
+      });
+    },
     out: (answer) => cellsOut(answer, days),
     date: (day) => new Date(days.instantOf(day)),
   };

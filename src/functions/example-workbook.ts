@@ -61,6 +61,13 @@ export const exampleWorkbook: Readonly<Record<string, readonly (readonly (string
       ["T-23", "Duskpod", "Mirel", "2026-09-12", 130, 77],
       ["T-24", "Amberlow", "Orrin", "2026-09-21", 130, 109],
     ],
+    Orders: [
+      ["Order", "Customer", "Variety", "Wanted", "By", "Delivered", "Closed"],
+      ["O-1", "Hill co-op", "Amberlow", 90, "2026-12-20", 20, ""],
+      ["O-2", "Lower farm", "Brindlecap", 95, "2027-01-20", "", ""],
+      ["O-3", "Fern estate", "Amberlow or Brindlecap", 150, "2027-07-31", "", ""],
+      ["O-4", "Lower farm", "Brindlecap", 260, "2027-10-31", "", ""],
+    ],
     Germination: [
       ["Day", "Came up"],
       [4, 0],

@@ -7,6 +7,8 @@ import { batchStages } from "./batch-stages";
 import { batchSteps } from "./batch-steps";
 import type { FunctionEntry } from "./entry";
 import { germinationSummary } from "./germination-summary";
+import { orderOutlook } from "./order-outlook";
+import { orderPlan } from "./order-plan";
 import { takeCompared } from "./take-compared";
 import { takeRange } from "./take-range";
 import { takeRate } from "./take-rate";
@@ -32,4 +34,6 @@ export const registry: readonly FunctionEntry[] = [
   takeTrend,
   takeReasons,
   germinationSummary,
+  orderPlan,
+  orderOutlook,
 ];

@@ -61,6 +61,27 @@ const CONTRACT = {
     ask: [RECORDS],
     columns: "Row · Column · Found · Trouble · What happens · What to do",
   },
+  // The contract's arguments with columns behind them, and then three of our own.
+  ORDER_PLAN: {
+    parameters:
+      "wanted, readyBy, timetable, method, [assurance], [records], [columns], [asOf], [variety], [harvest]",
+    ask: [100, "2027-09-01", "", "Cocoa cleft graft", 0.8, RECORDS],
+    columns: "Step · Do by · Plants · Needs · Remark",
+  },
+  ORDER_OUTLOOK: {
+    parameters: "orders, records, timetable, asOf, [assurance], [columns]",
+    ask: [
+      [
+        ["Order", "Variety", "Wanted", "By"],
+        ["O1", "Alba", 50, "2027-06-01"],
+      ],
+      RECORDS,
+      "",
+      AS_OF,
+    ],
+    columns:
+      "Order · Variety · Wanted · By · Likely set aside · Chance in full · Short by · Full by · What to do",
+  },
   TAKE_SUMMARY: {
     parameters: "records, by, [level], [columns]",
     ask: [RECORDS, "Variety"],

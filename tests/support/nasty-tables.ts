@@ -86,6 +86,28 @@ export const timetableTable: fc.Arbitrary<unknown[][]> = fc
     ...(rows as unknown[][]),
   ]);
 
+/** An orders table whose header is found, titles above it or not. */
+export const ordersTable: fc.Arbitrary<unknown[][]> = fc
+  .tuple(
+    fc.array(fc.constantFrom<unknown[]>(["Orders 2026"], []), { maxLength: 2 }),
+    fc.array(
+      fc.tuple(
+        name,
+        fc.constantFrom("", "Alba", "Alba or Nera", "B1 / Bay 2"),
+        mostly(plausibleCount),
+        mostly(plausibleDay),
+        mostly(plausibleCount),
+        mostly(fc.constantFrom<unknown>("", "yes", "no", true, false)),
+      ),
+      { maxLength: 6 },
+    ),
+  )
+  .map(([titles, rows]) => [
+    ...titles,
+    ["Order", "Variety", "Wanted", "By", "Delivered", "Closed"],
+    ...(rows as unknown[][]),
+  ]);
+
 const pairOfColumns = fc.tuple(
   fc.constantFrom<unknown>("Variety", "Takes", "Grafted on", "Kiwi", ""),
   fc.constantFrom<unknown>("Moon", "Remark", "Takes", ""),
@@ -156,6 +178,20 @@ export const ARGUMENTS: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   ),
   period: usually(fc.constantFrom<unknown>(undefined, "", "week", "month", "quarter"), nastyCell),
   method: usually(fc.constantFrom<unknown>(undefined, "Cocoa cleft graft"), nastyCell, nastyGrid),
+  wanted: usually(fc.constantFrom<unknown>(1, 12, 300, 20_000), nastyCell),
+  readyBy: usually(plausibleDay, nastyCell),
+  assurance: usually(fc.constantFrom<unknown>(undefined, "", 0.8, 0.95, 0.001, 0.9999), nastyCell),
+  orders: usually(ordersTable, nastyGrid, nastyCell),
+  variety: usually(fc.constantFrom<unknown>(undefined, "", "Alba"), nastyCell),
+  harvest: usually(
+    fc.constantFrom<unknown>(...[undefined, "", "Oct-Mar, May-Aug", "Ghana"], [
+      ["Crop", "Main", "Mid"],
+      ["Cocoa", "Oct-Mar", ""],
+      ["Mango", "", "may"],
+    ]),
+    nastyGrid,
+    nastyCell,
+  ),
   taken: fc.oneof(columnOfCounts, columnOfCounts, nastyCell, nastyGrid),
   grafted: fc.oneof(columnOfCounts, columnOfCounts, nastyCell, nastyGrid),
 };

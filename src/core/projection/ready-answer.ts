@@ -4,14 +4,18 @@ import { firstDayOf, type Month, monthOf, monthText } from "../dates/month";
 import type { Batch } from "../records/batch";
 import { leftOutRemark } from "../records/records";
 import type { DayDistribution } from "../statistics/day-distribution";
-import { type Draws, seededDraws } from "../statistics/draws";
-import type { Method } from "../timetable/timetable";
-import { type BatchState, startOfForecast } from "./batch-state";
+import { seededDraws } from "../statistics/draws";
+import {
+  type ComingBatch,
+  comingBatches,
+  drawPlants,
+  type Route,
+  sharesOfRoutes,
+} from "./coming-batches";
 import type { DayRange } from "./forecast-days";
 import type { PlantRange } from "./forecast-plants";
-import type { DrawnShare, Forecaster } from "./forecaster";
-import { type Projection, type ProjectionQuestion, project } from "./project";
-import { isSilent } from "./silence";
+import type { Forecaster } from "./forecaster";
+import { type ProjectionQuestion, project } from "./project";
 
 const COLUMNS = columns({
   Month: "text",
@@ -59,28 +63,26 @@ export function readyOutlook(
   believing?: Forecaster,
 ): { readonly answer: Answer; readonly batches: readonly ReadyBatch[] } {
   const projection = project(question, believing);
-  const coming = comingBatches(projection, question.asOf);
-  const totals = drawTotals(coming, projection.forecaster);
-  const rows = rowsOf(totals, coming.batches, question.level);
+  const { batches, routes } = comingBatches(projection);
+  const coming = byMonths(batches, question.asOf);
+  const totals = drawTotals(coming, routes, projection.forecaster);
+  const rows = rowsOf(totals, coming, question.level);
   return {
     answer: { columns: COLUMNS, rows, remark: leftOutRemark(question.records) },
-    batches: coming.batches.map(({ state, likelyMonth, route }) => ({
+    batches: coming.map(({ batch: { state, toCome }, likelyMonth }) => ({
       batch: state.batch,
       month: monthText(likelyMonth),
-      isReady: route === null,
+      isReady: toCome === null,
       days: projection.days.range(state, state.method.ready),
       plants: projection.plants(state, state.method.ready),
     })),
   };
 }
 
-interface ComingBatch {
-  readonly state: BatchState;
-  readonly plants: number;
+/** A coming batch with the chances of the months in which it may be ready. */
+interface MonthlyBatch {
+  readonly batch: ComingBatch;
   readonly variety: string;
-  /** Which of the routes its plants still have to go; null when ready already. */
-  readonly route: number | null;
-  /** Chances of the months in which it may be ready. */
   readonly months: readonly MonthChance[];
   readonly likelyMonth: Month;
 }
@@ -91,62 +93,18 @@ interface MonthChance {
   readonly upTo: number;
 }
 
-/** What is left to pass: many batches share one. */
-interface Route {
-  readonly method: Method;
-  readonly after: number;
-  readonly variety: string;
-}
-
-interface Coming {
-  readonly batches: readonly ComingBatch[];
-  readonly routes: readonly Route[];
-}
-
-function comingBatches({ batches, days }: Projection, asOf: CivilDay): Coming {
-  const states = batches
-    .flatMap(({ state }) => (state?.open && !isSilent(state) ? [state] : []))
-    // The same batches in any order of rows get the same draws.
-    .map((state) => ({ state, key: orderKey(state) }))
-    .sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
-  const coming: ComingBatch[] = [];
-  const routes: Route[] = [];
-  const routeOf = new Map<string, number>();
-  for (const { state } of states) {
-    const { batch, method } = state;
-    const start = startOfForecast(state);
-    if (start === null) continue;
-    const { plants, at: after } = start;
-    const variety = batch.variety || "(blank)";
-    if (state.reached >= method.ready) {
-      const month = monthOf(asOf);
-      const months = [{ month, upTo: 1 }];
-      coming.push({ state, plants, variety, route: null, months, likelyMonth: month });
-      continue;
-    }
-    const distribution = days.distribution(state, method.ready);
-    const likely = days.range(state, method.ready)?.likely;
-    if (distribution === null || likely === undefined) continue;
-    const key = `${method.name}\n${after}\n${batch.variety}`;
-    let route = routeOf.get(key);
-    if (route === undefined) {
-      route = routes.push({ method, after, variety: batch.variety }) - 1;
-      routeOf.set(key, route);
-    }
-    coming.push({
-      state,
-      plants,
-      variety,
-      route,
-      months: monthChances(distribution, asOf),
-      likelyMonth: monthOf(likely < asOf ? asOf : likely),
-    });
-  }
-  return { batches: coming, routes };
-}
-
-function orderKey({ batch, plants, doneOn }: BatchState): string {
-  return `${batch.name}\n${batch.variety}\n${plants}\n${doneOn.join()}`;
+function byMonths(batches: readonly ComingBatch[], asOf: CivilDay): MonthlyBatch[] {
+  return batches.map((batch) => {
+    const { toCome } = batch;
+    const likely = toCome === null || toCome.likely < asOf ? asOf : toCome.likely;
+    return {
+      batch,
+      variety: batch.variety || "(blank)",
+      months:
+        toCome === null ? [{ month: monthOf(asOf), upTo: 1 }] : monthChances(toCome.days, asOf),
+      likelyMonth: monthOf(likely),
+    };
+  });
 }
 
 /** Days gathered by month; a day that is past counts as the as-of day's. */
@@ -169,7 +127,11 @@ function monthChances({ first, mass }: DayDistribution, asOf: CivilDay): MonthCh
 /** Plants ready by month and variety, one number a draw. */
 type Totals = ReadonlyMap<Month, ReadonlyMap<string, Float64Array>>;
 
-function drawTotals({ batches, routes }: Coming, forecaster: Forecaster): Totals {
+function drawTotals(
+  batches: readonly MonthlyBatch[],
+  routes: readonly Route[],
+  forecaster: Forecaster,
+): Totals {
   const draws = Math.round(
     Math.min(MOST_DRAWS, Math.max(FEWEST_DRAWS, BATCH_DRAWS / Math.max(1, batches.length))),
   );
@@ -188,17 +150,15 @@ function drawTotals({ batches, routes }: Coming, forecaster: Forecaster): Totals
   const random = seededDraws(SEED);
   for (let draw = 0; draw < draws; draw += 1) {
     const truth = forecaster.draw(random.uniform);
-    const shares = routes.map(({ method, after, variety }) =>
-      truth.between(method, after, method.ready, variety),
-    );
-    batches.forEach((batch, index) => {
+    const shares = sharesOfRoutes(routes, truth);
+    batches.forEach(({ batch, months }, index) => {
       const chance = random.uniform();
-      const at = batch.months.findIndex(({ upTo }) => chance < upTo);
-      const place = at === -1 ? batch.months.length - 1 : at;
+      const at = months.findIndex(({ upTo }) => chance < upTo);
+      const place = at === -1 ? months.length - 1 : at;
       const plants =
-        batch.route === null
+        batch.toCome === null
           ? batch.plants
-          : drawPlants(batch.plants, shares[batch.route] ?? [], random);
+          : drawPlants(batch.plants, shares[batch.toCome.route] ?? [], random);
       for (const numbers of columns[index]?.[place] ?? []) {
         numbers[draw] = (numbers[draw] as number) + plants;
       }
@@ -207,13 +167,7 @@ function drawTotals({ batches, routes }: Coming, forecaster: Forecaster): Totals
   return totals;
 }
 
-function drawPlants(plants: number, shares: readonly DrawnShare[], random: Draws): number {
-  let share = 1;
-  for (const { mean, correlation } of shares) share *= random.share(mean, correlation);
-  return random.plants(plants, share);
-}
-
-function rowsOf(totals: Totals, coming: readonly ComingBatch[], level: number): AnswerValue[][] {
+function rowsOf(totals: Totals, coming: readonly MonthlyBatch[], level: number): AnswerValue[][] {
   const side = (1 - level) / 2;
   for (const byVariety of totals.values()) for (const numbers of byVariety.values()) numbers.sort();
   const rangeOf = (month: Month, name: string): readonly [number, number, number] => {

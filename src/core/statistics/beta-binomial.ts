@@ -1,3 +1,4 @@
+import betainc from "@stdlib/math-base-special-betainc";
 import gammaln from "@stdlib/math-base-special-gammaln";
 import type { Beta } from "./beta-moments";
 import { betaQuantile } from "./beta-quantile";
@@ -61,6 +62,25 @@ export function betaBinomialRange(
   return { fewest: low, likely: middle, most: high };
 }
 
+/**
+ * The chance that a beta-binomial count reaches a number, 0 to 1.
+ *
+ * Method: the sum of the probabilities; above 5,000 plants the beta that has the count's own mean
+ *   and variance, half a plant below the number.
+ */
+export function betaBinomialChanceOfAtLeast(wanted: number, plants: number, share: Beta): number {
+  if (wanted <= 0) return 1;
+  if (wanted > plants) return 0;
+  if (plants > SUMMED_UP_TO) {
+    const { a, b } = widened(plants, share);
+    return 1 - betainc((wanted - 0.5) / plants, a, b, true, false);
+  }
+  const probabilities = betaBinomialProbabilities(plants, share);
+  let chance = 0;
+  for (let count = plants; count >= wanted; count -= 1) chance += probabilities[count] as number;
+  return Math.min(1, chance);
+}
+
 /** P(count = k) for k = 0 … plants. */
 export function betaBinomialProbabilities(plants: number, { a, b }: Beta): Float64Array {
   const probabilities = new Float64Array(plants + 1);
@@ -79,14 +99,17 @@ export function betaBinomialProbabilities(plants: number, { a, b }: Beta): Float
   return probabilities;
 }
 
-function manyPlants(plants: number, { a, b }: Beta, chances: readonly number[]): number[] {
+function manyPlants(plants: number, share: Beta, chances: readonly number[]): number[] {
+  const matching = widened(plants, share);
+  return chances.map((chance) => Math.round(plants * betaQuantile(matching, chance)));
+}
+
+/** The beta with the mean and variance of the count's share of so many plants. */
+function widened(plants: number, { a, b }: Beta): Beta {
   // Var(X/n) = m(1−m)(1/(s+1)) (1 + s/n)… so the matching sum is (s+1)/(1+s/n) − 1.
   const sum = a + b;
-  const widened = (sum + 1) / (1 + sum / plants) - 1;
-  const scale = widened / sum;
-  return chances.map((chance) =>
-    Math.round(plants * betaQuantile({ a: a * scale, b: b * scale }, chance)),
-  );
+  const scale = ((sum + 1) / (1 + sum / plants) - 1) / sum;
+  return { a: a * scale, b: b * scale };
 }
 
 function logBeta(a: number, b: number): number {

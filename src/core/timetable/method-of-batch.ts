@@ -1,3 +1,4 @@
+import { InputError } from "../input-error";
 import { methodNamed } from "./read-timetable";
 import type { Method, Timetable } from "./timetable";
 
@@ -18,4 +19,21 @@ export function methodFinder(timetable: Timetable): MethodFinder {
     }
     return method;
   };
+}
+
+/**
+ * The method of a name, or the timetable's first where none is named.
+ *
+ * @throws InputError "unknown-method" | "timetable-unusable" when the timetable has no method
+ */
+export function methodOrRefuse(timetable: Timetable, name: string | null): Method {
+  if (name === null) {
+    const first = timetable.methods[0];
+    if (first !== undefined) return first;
+    throw new InputError("timetable-unusable", "timetable has no steps");
+  }
+  const method = methodNamed(timetable, name);
+  if (method !== null) return method;
+  const known = timetable.methods.map((one) => one.name).join(", ");
+  throw new InputError("unknown-method", `method "${name}" is not known; known are: ${known}`);
 }

@@ -1,7 +1,6 @@
 import type { Answer, AnswerValue } from "../answer";
-import { InputError } from "../input-error";
+import { methodOrRefuse } from "./method-of-batch";
 import { needsText } from "./needs";
-import { methodNamed } from "./read-timetable";
 import type { Method, Timetable } from "./timetable";
 import { TIMETABLE_COLUMNS } from "./timetable-columns";
 
@@ -12,15 +11,8 @@ import { TIMETABLE_COLUMNS } from "./timetable-columns";
  * @throws InputError "unknown-method"
  */
 export function timetableAnswer(timetable: Timetable, name: string | null): Answer {
-  const methods = name === null ? timetable.methods : [named(timetable, name)];
+  const methods = name === null ? timetable.methods : [methodOrRefuse(timetable, name)];
   return { columns: TIMETABLE_COLUMNS, rows: methods.flatMap(rowsOf), remark: null };
-}
-
-function named(timetable: Timetable, name: string): Method {
-  const method = methodNamed(timetable, name);
-  if (method !== null) return method;
-  const known = timetable.methods.map((one) => one.name).join(", ");
-  throw new InputError("unknown-method", `method "${name}" is not known; known are: ${known}`);
 }
 
 function rowsOf(method: Method): AnswerValue[][] {

@@ -34,13 +34,22 @@ const CHAIN: readonly (readonly [step: number, meanDays: number, variation: numb
 const MEAN_GERMINATION = 9.5;
 const MEAN_SEEDLING = 85;
 
-/** Runs one batch of a nursery from its sowing to its end. */
-export function batchCourse(truth: NurseryTruth, number: number, sownOn: number): BatchCourse {
+/**
+ * Runs one batch of a nursery from its sowing to its end.
+ *
+ * @param seeds sown; as many as the nursery happens to sow, if left out
+ */
+export function batchCourse(
+  truth: NurseryTruth,
+  number: number,
+  sownOn: number,
+  seeds: number | null = null,
+): BatchCourse {
   const chance = chanceOf(truth.seed, 2, number);
   const variety = chance.pick(truth.varieties);
   const grafter = chance.pick(truth.grafters);
   const days = stepDays(chance, truth, variety, sownOn);
-  const plants = countedPlants(chance, truth, variety, grafter.take, days);
+  const plants = countedPlants(chance, truth, variety, grafter.take, days, seeds);
   const facts = { number, variety: variety.name, grafter: grafter.name };
   const { lostAt, lostOn } = loss(chance, truth, days, plants);
   if (lostAt !== null) return { ...facts, lostAt, ...lost(days, plants, lostAt, lostOn) };
@@ -112,6 +121,7 @@ function countedPlants(
   variety: Variety,
   grafterTake: number,
   days: readonly number[],
+  seedsAsked: number | null,
 ): readonly (number | null)[] {
   const { logOdds, season, batchNoise } = truth;
   const sownOn = days[STEP.sowing] as number;
@@ -124,7 +134,7 @@ function countedPlants(
   const seeds = Math.exp(
     Math.log(truth.usualSeeds) + 0.35 * chance.normal() + 0.5 * truth.growthPerYear * years,
   );
-  let left = Math.max(12, Math.min(1500, Math.round(seeds)));
+  let left = seedsAsked ?? Math.max(12, Math.min(1500, Math.round(seeds)));
   const plants: (number | null)[] = STEPS.map(() => null);
   plants[STEP.sowing] = left;
   const pass = (step: number, base: number) => {

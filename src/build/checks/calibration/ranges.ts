@@ -1,5 +1,6 @@
-import { builtInTimetable, type CivilDay, readRecords, stagesAnswer } from "../../../core";
+import { stagesAnswer } from "../../../core";
 import { type Forecaster, timetableForecaster } from "../../../core/projection/forecaster";
+import { nurseryAsRead } from "./nursery-as-read";
 import { plainRanges } from "./plain-rivals";
 import type { NurseryState } from "./records-on-day";
 
@@ -31,24 +32,13 @@ export const RANGES_OF: Readonly<Record<Who, RangesOf>> = {
   quantiles: plainRanges("quantiles"),
 };
 
-const timetable = builtInTimetable();
-const stepNames = timetable.methods.flatMap(({ steps }) => steps.map(({ name }) => name));
-
 /** BATCH_STAGES on the table, as a nursery asks it. */
 function stagesRanges(
-  { grid, asOf }: NurseryState,
+  state: NurseryState,
   level: number,
   forecaster?: Forecaster,
 ): ReadonlyMap<string, BatchRanges> {
-  const today = asOf as CivilDay;
-  const records = readRecords(grid, {
-    stepNames,
-    asOf: today,
-    localeOrder: null,
-    decimalMark: null,
-    told: new Map(),
-  });
-  const question = { records, timetable, asOf: today, level };
+  const question = { ...nurseryAsRead(state), level };
   const answer =
     forecaster === undefined ? stagesAnswer(question) : stagesAnswer(question, forecaster);
   const place = (name: string) => {

@@ -1,11 +1,7 @@
 import { inches } from "../lengths";
 import type { MethodDescription } from "../method-description";
 import type { PracticeMeasure } from "../practice";
-
-const COMMON = "Common practice, no source";
-
-const BLADES =
-  "Blades: cut away from the body, keep knives sheathed, clean and disinfect between stocks as the product's label says. Strong alcohol burns and catches fire: no flame near it.";
+import { BLADES, COMMON, MOVING_PLANTS, RELEASE_BLADES, SCION_WOOD } from "./usual-words";
 
 /** Cocoa raised from seed and grafted by cleft in the nursery at about three months. */
 export const cocoaCleftGraft: MethodDescription = {
@@ -38,7 +34,7 @@ export const cocoaCleftGraft: MethodDescription = {
       counted: true,
       keptOf100: 80,
       needs: `scion 1; wrap strip ${inches(15)} cm`,
-      caution: `${BLADES} Moving scion wood between farms may need a plant-health permit: ask first.`,
+      caution: `${BLADES} ${SCION_WOOD}`,
       source:
         "Days: N'zi et al. 2023, Heliyon 9(8):e18732 (start at 3 months); CPCRI (3-4 months); IASRI e-course (2-3 months). Kept: grade-out 20 %, Siyag 2014 Table 2.3, tree nurseries in general (weak for cocoa). Wrap: common practice, no source",
     },
@@ -46,7 +42,7 @@ export const cocoaCleftGraft: MethodDescription = {
       name: "First release",
       after: "Grafting",
       days: [12, 14, 18],
-      caution: "Blades: slit the wrap on the side away from the union and away from the hand.",
+      caution: RELEASE_BLADES,
       source: COMMON,
     },
     {
@@ -81,8 +77,7 @@ export const cocoaCleftGraft: MethodDescription = {
       days: [105, 112, 122],
       counted: true,
       keptOf100: 90,
-      caution:
-        "Moving plants may spread pests and need a plant-health certificate: follow the rules of the place they leave and the place they go to.",
+      caution: MOVING_PLANTS,
       source: `Days: ${COMMON.toLowerCase()}; IASRI e-course has 90. Kept: bed loss 10 %, Siyag 2014 Table 2.3 row F1, tree nurseries in general (weak for cocoa)`,
     },
   ],

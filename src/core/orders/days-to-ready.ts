@@ -1,0 +1,41 @@
+import type { Forecaster } from "../projection/forecaster";
+import { type DayDistribution, pointAt, sum } from "../statistics/day-distribution";
+import type { Method, Step } from "../timetable/timetable";
+
+/** The places of the steps that ready is counted from, one after the other, ready itself last. */
+export function lineToReady({ steps, ready }: Method): readonly number[] {
+  const places: number[] = [];
+  for (let at: number | null = ready; at !== null; at = steps[at]?.after ?? null)
+    places.unshift(at);
+  return places;
+}
+
+/**
+ * Days from a step on ready's line until ready, for a batch to come: straight, where the nursery has
+ * seen enough batches go that way, else the lengths of the steps between, each independent.
+ *
+ * @param place of a step on the line
+ */
+export function daysToReady(
+  method: Method,
+  place: number,
+  forecaster: Forecaster,
+): DayDistribution {
+  if (place === method.ready) return pointAt(0);
+  const straight = forecaster.straight(method, place, method.ready);
+  if (straight !== null) return straight;
+  const line = lineToReady(method);
+  return line
+    .slice(line.indexOf(place) + 1)
+    .reduce<DayDistribution>(
+      (days, step) => sum(days, forecaster.length(method, method.steps[step] as Step)),
+      pointAt(0),
+    );
+}
+
+/** The chance that so many days are enough, 0 to 1. */
+export function chanceWithin({ first, mass }: DayDistribution, days: number): number {
+  let chance = 0;
+  for (let i = 0; i < mass.length && first + i <= days; i += 1) chance += mass[i] as number;
+  return Math.min(1, chance);
+}

@@ -1,0 +1,88 @@
+import type { CivilDay } from "../dates/civil-day";
+import { comingBatches, drawPlants, sharesOfRoutes } from "../projection/coming-batches";
+import type { Projection } from "../projection/project";
+import { seededDraws } from "../statistics/draws";
+import { normalText } from "../words/normal-text";
+import { type Order, varietiesOf } from "./order";
+import { type Asked, type Filling, setAside } from "./set-aside";
+
+const SEED = 3;
+/** Draws for some dozens of orders and batches; where both are many there are fewer. */
+const MOST_DRAWS = 1000;
+const FEWEST_DRAWS = 100;
+const PAIR_DRAWS = 2_000_000;
+
+/** How an order fared in each draw. */
+export interface OrderFillings {
+  /** Plants still to be delivered. */
+  readonly left: number;
+  /** Rising. */
+  readonly inTime: readonly number[];
+  /** Days on which it is full, rising; Infinity for never. */
+  readonly fullOn: readonly number[];
+}
+
+/** The varieties that the records name, in normal form. */
+export function knownVarieties({ batches }: Projection): ReadonlySet<string> {
+  const names = batches.map(({ batch }) => normalText(batch.variety));
+  return new Set(names.filter((name) => name !== ""));
+}
+
+/** What an order still asks of the batches. */
+export function askedOf(
+  order: Order,
+  asOf: CivilDay,
+  varieties: readonly string[],
+  known: ReadonlySet<string>,
+): Asked {
+  const accepted = varietiesOf(order, known);
+  return {
+    plants: Math.max(0, order.wanted - order.delivered),
+    // An order whose day is past is served first, with what is ready now.
+    by: Math.max(order.by, asOf),
+    takes: varieties.map((variety) => accepted.length === 0 || accepted.includes(variety)),
+  };
+}
+
+/**
+ * Draws possible courses of all batches and sets their plants aside for the orders in each.
+ *
+ * Method: seeded draws; each draws once what is unknown of the shares and uses it for every batch,
+ *   as in BATCH_READY, so that an order filled from several batches is not falsely sure. In a draw
+ *   the courses are known when plants are set aside: where substitutes are taken, the chances are
+ *   those of a nursery that sees a little ahead.
+ *
+ * @param orders in the order in which they are served
+ */
+export function drawFillings(
+  projection: Projection,
+  orders: readonly Order[],
+  asOf: CivilDay,
+): readonly OrderFillings[] {
+  const { batches, routes } = comingBatches(projection);
+  const varieties = batches.map(({ variety }) => normalText(variety));
+  const known = knownVarieties(projection);
+  const asked = orders.map((order) => askedOf(order, asOf, varieties, known));
+  const pairs = Math.max(1, asked.length * batches.length);
+  const draws = Math.round(Math.min(MOST_DRAWS, Math.max(FEWEST_DRAWS, PAIR_DRAWS / pairs)));
+  const random = seededDraws(SEED);
+  const fillings: (readonly Filling[])[] = [];
+  for (let draw = 0; draw < draws; draw += 1) {
+    const shares = sharesOfRoutes(routes, projection.forecaster.draw(random.uniform));
+    const supplies = batches.map(({ plants, toCome }) => {
+      if (toCome === null) return { plants, day: asOf };
+      const day = Math.max(asOf, random.day(toCome.days));
+      return { plants: drawPlants(plants, shares[toCome.route] ?? [], random), day };
+    });
+    fillings.push(setAside(asked, supplies));
+  }
+  const rising = (a: number, b: number) => (a === b ? 0 : a - b);
+  return asked.map(({ plants }, order) => {
+    const own = fillings.map((all) => all[order] as Filling);
+    return {
+      left: plants,
+      inTime: own.map(({ inTime }) => inTime).sort(rising),
+      fullOn: own.map(({ fullOn }) => fullOn ?? Number.POSITIVE_INFINITY).sort(rising),
+    };
+  });
+}

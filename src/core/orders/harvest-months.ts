@@ -1,0 +1,137 @@
+import { cellText, type Grid } from "../cells/cell";
+import { type CivilDay, daysLater } from "../dates/civil-day";
+import { firstDayOf, type Month, monthOf } from "../dates/month";
+import { monthOfWord } from "../dates/month-words";
+import { InputError } from "../input-error";
+import type { Method, Timetable } from "../timetable/timetable";
+import { normalText } from "../words/normal-text";
+import { ICCO_HARVEST_MONTHS } from "./icco-harvest-months.table";
+
+/** When seed is harvested at a place. */
+export interface HarvestMonths {
+  /** As they were written. */
+  readonly said: string;
+  /** 1 to 12. */
+  readonly months: ReadonlySet<number>;
+}
+
+/** Words between the two ends of a span of months. */
+const TO_WORDS: ReadonlySet<string> = new Set(["to", "until", "till", "au", "a", "ate", "sampai"]);
+
+/**
+ * The months written in a text, such as "Oct-Mar, May-Aug" or "September".
+ *
+ * @returns null when some part of it is no month and no span of months
+ */
+export function readMonths(text: string): ReadonlySet<number> | null {
+  const months = new Set<number>();
+  for (const part of text.split(/[,;/&\n]| and /)) {
+    const words = normalText(part)
+      .split(" ")
+      .filter((word) => !TO_WORDS.has(word));
+    const [first, last = first, ...more] = words.map(monthOfWord);
+    if (first === undefined || first === null || last === undefined || last === null) return null;
+    if (more.length > 0) return null;
+    for (let month = first; ; month = (month % 12) + 1) {
+      months.add(month);
+      if (month === last) break;
+    }
+  }
+  return months;
+}
+
+/**
+ * Reads the harvest months that hold for a method: one cell with months, or with the name of a place
+ * of the built-in example (cocoa); or a table whose rows hold months in some cells and in others the
+ * crop or method, or a place.
+ *
+ * @returns null when the table speaks of other methods only
+ * @throws InputError "argument-unreadable" when no months are found, or those of several places
+ */
+export function readHarvestMonths(
+  grid: Grid,
+  method: Method,
+  timetable: Timetable,
+): HarvestMonths | null {
+  const lines = linesOf(grid);
+  if (lines.length === 0) {
+    throw new InputError(
+      "argument-unreadable",
+      `harvest must hold months such as "Oct-Mar, May-Aug"; found "${cellText(grid.at(0, 0)).slice(0, 40)}"`,
+    );
+  }
+  const others = timetable.methods.filter((one) => one !== method);
+  const named = lines.filter(({ names }) => names.some((name) => isOf(name, method)));
+  const general = lines.filter(
+    ({ names }) => !names.some((name) => others.some((other) => isOf(name, other))),
+  );
+  const chosen = named.length > 0 ? named : general;
+  if (chosen.length === 0) return null;
+  const places = new Set(chosen.map(({ names }) => names.join(" ")));
+  if (places.size > 1) {
+    throw new InputError(
+      "argument-unreadable",
+      `harvest holds ${places.size} places or crops; give the rows of yours alone`,
+    );
+  }
+  return {
+    said: [...new Set(chosen.map(({ said }) => said))].join(", "),
+    months: new Set(chosen.flatMap(({ months }) => [...months])),
+  };
+}
+
+interface Line extends HarvestMonths {
+  readonly names: readonly string[];
+}
+
+function linesOf(grid: Grid): readonly Line[] {
+  const lines: Line[] = [];
+  for (let row = 0; row < grid.rowCount; row += 1) {
+    const names: string[] = [];
+    const months = new Set<number>();
+    const said: string[] = [];
+    for (let column = 0; column < grid.columnCount; column += 1) {
+      const text = cellText(grid.at(row, column));
+      if (text === "") continue;
+      const read = readMonths(text);
+      if (read === null) names.push(normalText(text));
+      else {
+        said.push(text);
+        for (const month of read) months.add(month);
+      }
+    }
+    // A place alone, without months beside it, is looked up in the example.
+    if (months.size === 0 && names.length === 1) {
+      const known = ICCO_HARVEST_MONTHS.find(([place]) => normalText(place) === names[0]);
+      if (known !== undefined) {
+        said.push(known[1]);
+        for (const month of readMonths(known[1]) ?? []) months.add(month);
+      }
+    }
+    if (months.size > 0) lines.push({ names, months, said: said.join(", ") });
+  }
+  return lines;
+}
+
+/** Whether a name is a method's, or its crop's: the method's first word. */
+function isOf(name: string, method: Method): boolean {
+  const full = normalText(method.name);
+  return name === full || name === full.split(" ")[0];
+}
+
+export function isHarvestDay({ months }: HarvestMonths, day: CivilDay): boolean {
+  return months.has(monthNumber(monthOf(day)));
+}
+
+/** The last day before another that lies in a harvest month. */
+export function lastHarvestDayBefore({ months }: HarvestMonths, day: CivilDay): CivilDay {
+  let month = monthOf(day);
+  // Some month of the year is a harvest month, so this ends within twelve.
+  do month = (month - 1) as Month;
+  while (!months.has(monthNumber(month)));
+  return daysLater(firstDayOf((month + 1) as Month), -1);
+}
+
+function monthNumber(month: Month): number {
+  return (month % 12) + 1;
+}

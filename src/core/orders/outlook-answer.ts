@@ -1,0 +1,154 @@
+import { type Answer, type AnswerValue, columns } from "../answer";
+import type { CivilDay } from "../dates/civil-day";
+import { sentenceDay } from "../dates/day-text";
+import { type Projection, project } from "../projection/project";
+import { leftOutRemark, type Records } from "../records/records";
+import { methodFinder } from "../timetable/method-of-batch";
+import type { Method, Timetable } from "../timetable/timetable";
+import { normalText } from "../words/normal-text";
+import { drawFillings, knownVarieties, type OrderFillings } from "./draw-fillings";
+import { firstVariety, type Order, type Orders, varietiesOf } from "./order";
+import { planOrder } from "./plan-order";
+
+const COLUMNS = columns({
+  Order: "text",
+  Variety: "text",
+  Wanted: "count",
+  By: "day",
+  "Likely set aside": "count",
+  "Chance in full": "share",
+  "Short by": "count",
+  "Full by": "day",
+  "What to do": "text",
+});
+
+export interface OutlookQuestion {
+  readonly orders: Orders;
+  readonly records: Records;
+  readonly timetable: Timetable;
+  readonly asOf: CivilDay;
+  /** Strictly between 0 and 1. */
+  readonly assurance: number;
+}
+
+/** What is to be expected of one order. Plants are those still to be delivered. */
+export interface OrderOutlook {
+  readonly order: Order;
+  readonly likely: number;
+  /** Chance that all are ready by the order's day, 0 to 1. */
+  readonly chance: number;
+  /** With the assurance no more than these are lacking on the order's day. */
+  readonly shortBy: number;
+  /** First day by which, with the assurance, all are ready; null when there are too few. */
+  readonly fullBy: CivilDay | null;
+  readonly whatToDo: string;
+}
+
+/** The outlook of every open order, by day, in the contract's columns. */
+export function outlookAnswer(question: OutlookQuestion): Answer {
+  const rows = orderOutlooks(question).map(
+    ({ order, likely, chance, shortBy, fullBy, whatToDo }): AnswerValue[] => [
+      ...[order.name, order.variety || null, order.wanted, order.by],
+      ...[likely, chance, shortBy, fullBy, whatToDo],
+    ],
+  );
+  const remarks = [question.orders.remark, leftOutRemark(question.records)].filter(
+    (remark) => remark !== null,
+  );
+  return { columns: COLUMNS, rows, remark: remarks.length === 0 ? null : remarks.join(". ") };
+}
+
+/** What is to be expected of every open order, in the order in which they are served. */
+export function orderOutlooks(question: OutlookQuestion): readonly OrderOutlook[] {
+  const { orders, records, timetable, asOf, assurance } = question;
+  const projection = project({ records, timetable, asOf, level: assurance });
+  const known = knownVarieties(projection);
+  return drawFillings(projection, orders.open, asOf).map((filling, place) => {
+    const order = orders.open[place] as Order;
+    const { left, inTime, fullOn } = filling;
+    const isPast = order.by < asOf && left > 0;
+    const chance = isPast
+      ? 0
+      : inTime.filter((plants) => plants >= left).length / Math.max(1, inTime.length);
+    const full = atLeast(fullOn, assurance);
+    return {
+      order,
+      likely: atLeast(inTime, 0.5),
+      chance,
+      shortBy: shortAt(filling, assurance),
+      fullBy: left === 0 || !Number.isFinite(full) ? null : (full as CivilDay),
+      whatToDo: whatToDo(order, filling, chance, { ...question, projection, known }),
+    };
+  });
+}
+
+/** The smallest drawn value that at least a share of the draws stay at or below. */
+function atLeast(rising: readonly number[], share: number): number {
+  return rising[Math.max(0, Math.ceil(share * rising.length - 1e-9) - 1)] ?? 0;
+}
+
+/** With this chance no more plants are lacking. */
+function shortAt({ left, inTime }: OrderFillings, chance: number): number {
+  const falling = Math.min(inTime.length - 1, Math.floor((1 - chance) * inTime.length + 1e-9));
+  return left - (inTime[Math.max(0, falling)] ?? 0);
+}
+
+interface Nursery extends OutlookQuestion {
+  readonly projection: Projection;
+  readonly known: ReadonlySet<string>;
+}
+
+/**
+ * What to do for an order. Plants to be grafted are planned as by ORDER_PLAN for what is lacking:
+ * that no more is lacking, and that the new plants make it good, each hold with the square root of
+ * the assurance, so that both hold with the assurance.
+ */
+function whatToDo(
+  order: Order,
+  filling: OrderFillings,
+  chance: number,
+  { timetable, asOf, assurance, projection, known }: Nursery,
+): string {
+  if (filling.left === 0) return "fine: all delivered";
+  if (chance >= assurance) return "fine";
+  if (order.by < asOf) return "too late: tell the customer";
+  const root = Math.sqrt(assurance);
+  const variety = firstVariety(order, known);
+  const method = methodFor(order, projection, timetable, known);
+  if (method === null) return "too late: tell the customer";
+  const { steps } = planOrder({
+    ...{ wanted: Math.max(1, shortAt(filling, root)), readyBy: order.by, method, variety, asOf },
+    ...{ assurance: root, forecaster: projection.forecaster },
+  });
+  const graft = steps.find(({ step, onLine }) => onLine && step.key === "grafting");
+  const start = graft ?? steps.find(({ onLine }) => onLine);
+  const doBy = start?.doBy ?? null;
+  if (start === undefined || doBy === null || doBy < asOf || start.plants === null) {
+    return "too late: tell the customer";
+  }
+  const what = `${start.plants} more${variety === "" ? "" : ` of ${variety}`}`;
+  return `${graft === undefined ? "start" : "graft"} ${what} by ${sentenceDay(doBy)}`;
+}
+
+/** The method by which most batches of an order's varieties were raised; else by which most were. */
+function methodFor(
+  order: Order,
+  { batches }: Projection,
+  timetable: Timetable,
+  known: ReadonlySet<string>,
+): Method | null {
+  const accepted = varietiesOf(order, known);
+  const own = batches.filter(({ batch }) => accepted.includes(normalText(batch.variety)));
+  const find = methodFinder(timetable);
+  const counts = new Map<Method, number>();
+  for (const { batch } of own.length > 0 ? own : batches) {
+    const method = find(batch);
+    if (method !== null) counts.set(method, (counts.get(method) ?? 0) + 1);
+  }
+  // Of as many the timetable's first, so that the order of the rows tells nothing.
+  let best = timetable.methods[0] ?? null;
+  for (const method of timetable.methods) {
+    if (best !== null && (counts.get(method) ?? 0) > (counts.get(best) ?? 0)) best = method;
+  }
+  return best;
+}

@@ -1,0 +1,155 @@
+import { type CivilDay, daysLater } from "../dates/civil-day";
+import type { Forecaster } from "../projection/forecaster";
+import { type DayDistribution, dayQuantile } from "../statistics/day-distribution";
+import type { Method, Step } from "../timetable/timetable";
+import { chanceWithin, daysToReady, lineToReady } from "./days-to-ready";
+import { plainStart, smallestStart } from "./smallest-start";
+
+export interface OrderToPlan {
+  /** Whole number, 1 or more. */
+  readonly wanted: number;
+  readonly readyBy: CivilDay;
+  readonly method: Method;
+  /** Chance with which the order is to be met, strictly between 0 and 1. */
+  readonly assurance: number;
+  readonly forecaster: Forecaster;
+  /** Empty where none is named. */
+  readonly variety: string;
+  /** The day it is planned on; null when not known. */
+  readonly asOf: CivilDay | null;
+}
+
+/** A step of a plan. Whoever has its plants by its day meets the order with the assurance. */
+export interface PlannedStep {
+  readonly step: Step;
+  /** Null for a step that is counted from none of ready's. */
+  readonly doBy: CivilDay | null;
+  /** Plants at the step: seeds sown, grafts made …; null when no start is large enough. */
+  readonly plants: number | null;
+  /** The plain division by the shares kept; at a step where plants are counted. */
+  readonly plainly: number | null;
+  /** Whether ready waits for it. */
+  readonly onLine: boolean;
+}
+
+/** What can still be done when the start should have been made before the as-of day. */
+export interface PastStart {
+  /** The first day for which the order can be planned from a start on the as-of day. */
+  readonly earliest: CivilDay;
+  /** A start on the as-of day that still meets the order by its day, only larger; null when none does. */
+  readonly stillEnough: number | null;
+}
+
+export interface OrderPlan {
+  /** Up to and with ready, in the method's order. */
+  readonly steps: readonly PlannedStep[];
+  /** Chance of enough plants, and of being ready by the day; their product is at least the assurance. */
+  readonly plantChance: number;
+  readonly dayChance: number;
+  /** Null when the start lies ahead, or no as-of day is known. */
+  readonly past: PastStart | null;
+}
+
+/** A start on the last possible day is given no more plants than make this sure. */
+const SUREST = 0.99;
+
+/**
+ * Plans an order backwards: how many plants are needed at each step and by which day each is to be
+ * done, so that with the assurance there are enough plants by the day.
+ *
+ * The order is raised as one batch. What can go wrong is shared evenly between plants and days: both
+ * hold with the square root of the assurance, so that both together hold with the assurance. (With
+ * the assurance for each by itself, orders planned at 0.8 would be met in 64 of 100.) Where all
+ * plants are certain to be kept, the days alone have all of it.
+ *
+ * Days of a step that ready does not wait for are the timetable's latest after the step before it.
+ */
+export function planOrder(order: OrderToPlan): OrderPlan {
+  const { wanted, readyBy, method, assurance, forecaster, variety, asOf } = order;
+  const line = lineToReady(method);
+  const start = line[0] as number;
+  const shareFrom = (place: number) => forecaster.kept(method, place, method.ready, variety);
+  const certain = shareFrom(start).mean === 1;
+  const dayChance = certain ? assurance : Math.sqrt(assurance);
+  const plantChance = assurance / dayChance;
+  const doBy = daysToDoBy(method, line, readyBy, (place) =>
+    dayQuantile(daysToReady(method, place, forecaster), dayChance),
+  );
+
+  // From the end: a step never needs fewer plants than the next.
+  const plants: (number | null)[] = [];
+  const plainly: (number | null)[] = [];
+  let later: number | null = wanted;
+  for (let place = method.ready; place >= 0; place -= 1) {
+    const counted = place === start || method.steps[place]?.counted === true;
+    plainly[place] = null;
+    if (counted) {
+      const needed: number | null = smallestStart(wanted, shareFrom(place), plantChance);
+      later = needed === null || later === null ? null : Math.max(needed, later);
+      plainly[place] = plainStart(wanted, shareFrom(place).mean);
+    }
+    plants[place] = later;
+  }
+  // Between two counts stand the plants of the first of them.
+  let standing = plants[0] ?? null;
+  const steps = method.steps.slice(0, method.ready + 1).map((step, place): PlannedStep => {
+    if (place === start || step.counted) standing = plants[place] ?? null;
+    return {
+      step,
+      doBy: doBy[place] ?? null,
+      plants: standing,
+      plainly: plainly[place] ?? null,
+      onLine: line.includes(place),
+    };
+  });
+
+  const startBy = doBy[start] ?? null;
+  const isPast = asOf !== null && startBy !== null && startBy < asOf;
+  const past = isPast ? pastStart(order, asOf, dayChance, start) : null;
+  return { steps, plantChance, dayChance, past };
+}
+
+function daysToDoBy(
+  method: Method,
+  line: readonly number[],
+  readyBy: CivilDay,
+  daysNeeded: (place: number) => number,
+): readonly (CivilDay | null)[] {
+  const doBy: (CivilDay | null)[] = method.steps.map(() => null);
+  let later = readyBy;
+  for (const place of [...line].reverse()) {
+    const day = daysLater(readyBy, -daysNeeded(place));
+    // What is learned straight from two steps may differ by a day or two from their own order.
+    later = Math.min(day, later) as CivilDay;
+    doBy[place] = later;
+  }
+  method.steps.forEach((step, place) => {
+    if (line.includes(place) || step.after === null) return;
+    const before = doBy[step.after] ?? null;
+    const day = before === null ? null : daysLater(before, step.by);
+    doBy[place] = day !== null && day > readyBy ? readyBy : day;
+  });
+  return doBy;
+}
+
+function pastStart(
+  { wanted, readyBy, method, assurance, forecaster, variety }: OrderToPlan,
+  asOf: CivilDay,
+  dayChance: number,
+  start: number,
+): PastStart {
+  const days: DayDistribution = daysToReady(method, start, forecaster);
+  const inTime = chanceWithin(days, readyBy - asOf);
+  const neededOfPlants = inTime > 0 ? assurance / inTime : 1;
+  return {
+    earliest: daysLater(asOf, dayQuantile(days, dayChance)),
+    stillEnough:
+      neededOfPlants > SUREST
+        ? null
+        : smallestStart(
+            wanted,
+            forecaster.kept(method, start, method.ready, variety),
+            neededOfPlants,
+          ),
+  };
+}

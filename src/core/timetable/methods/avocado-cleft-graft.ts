@@ -1,0 +1,71 @@
+import type { MethodDescription } from "../method-description";
+import {
+  BED_LOSS,
+  BLADES,
+  COMMON,
+  GRADE_OUT,
+  MOVING_PLANTS,
+  RELEASE_BLADES,
+  SCION_WOOD,
+  SEED,
+} from "./usual-words";
+
+/** Avocado grafted by cleft on seedlings of about four months. */
+export const avocadoCleftGraft: MethodDescription = {
+  name: "Avocado cleft graft",
+  steps: [
+    {
+      name: "Sowing",
+      after: null,
+      days: [0, 0, 0],
+      counted: true,
+      needs: "stone 1; bag 1",
+      caution: SEED,
+      source: COMMON,
+    },
+    {
+      name: "Germination",
+      after: "Sowing",
+      days: [21, 35, 50],
+      counted: true,
+      keptOf100: 75,
+      source: COMMON,
+    },
+    {
+      name: "Grafting",
+      after: "Sowing",
+      days: [90, 120, 150],
+      counted: true,
+      keptOf100: 80,
+      needs: "scion 1.1; wrap strip 25 cm",
+      caution: `${BLADES} ${SCION_WOOD}`,
+      source: `Days: growers' pages (weak source), about 120; the others common practice, no source. ${GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+    },
+    { name: "Bud break", after: "Grafting", days: [18, 25, 35], source: COMMON },
+    {
+      name: "First release",
+      after: "Grafting",
+      days: [28, 35, 42],
+      caution: RELEASE_BLADES,
+      source: "Growers' pages (weak source), 4-6 weeks to heal; common practice, no source",
+    },
+    {
+      name: "Take count",
+      after: "Grafting",
+      days: [40, 45, 60],
+      counted: true,
+      keptOf100: 60,
+      source:
+        "Days: common practice, no source. Kept: Natuhwera 2025 has 94, 89 and 19 % by rootstock, Kasana et al. 2024 27 %; 60 lies between",
+    },
+    {
+      name: "Ready",
+      after: "Grafting",
+      days: [120, 150, 210],
+      counted: true,
+      keptOf100: 90,
+      caution: MOVING_PLANTS,
+      source: `Days: ${COMMON.toLowerCase()}. ${BED_LOSS}`,
+    },
+  ],
+};

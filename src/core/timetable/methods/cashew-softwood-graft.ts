@@ -1,0 +1,71 @@
+import type { MethodDescription } from "../method-description";
+import {
+  BED_LOSS,
+  BLADES,
+  COMMON,
+  GRADE_OUT,
+  MOVING_PLANTS,
+  RELEASE_BLADES,
+  SCION_WOOD,
+  SEED,
+} from "./usual-words";
+
+/** Cashew grafted on soft seedlings of six to nine weeks. */
+export const cashewSoftwoodGraft: MethodDescription = {
+  name: "Cashew softwood graft",
+  steps: [
+    {
+      name: "Sowing",
+      after: null,
+      days: [0, 0, 0],
+      counted: true,
+      needs: "nut 1; bag 1",
+      caution: `Raw nuts and their shells burn the skin: wear gloves. ${SEED}`,
+      source: COMMON,
+    },
+    {
+      name: "Germination",
+      after: "Sowing",
+      days: [6, 12, 20],
+      counted: true,
+      keptOf100: 75,
+      source:
+        "Days: IASRI e-course, Narina et al. 2020 and others (5-8, 7-10, 15-20). Kept: common practice, no source",
+    },
+    {
+      name: "Grafting",
+      after: "Sowing",
+      days: [32, 45, 60],
+      counted: true,
+      keptOf100: 80,
+      needs: "scion 1.1; wrap strip 30 cm",
+      caution: `${BLADES} ${SCION_WOOD}`,
+      source: `Days: IASRI e-course (30-45); Yeboah et al. 2020 (60 best in Ghana). ${GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+    },
+    { name: "Bud break", after: "Grafting", days: [14, 21, 30], source: COMMON },
+    {
+      name: "First release",
+      after: "Grafting",
+      days: [21, 30, 45],
+      caution: RELEASE_BLADES,
+      source: COMMON,
+    },
+    {
+      name: "Take count",
+      after: "Grafting",
+      days: [30, 45, 60],
+      counted: true,
+      keptOf100: 55,
+      source: "Days: common practice, no source. Kept: Narina et al. 2020, 50.1-59.8 %",
+    },
+    {
+      name: "Ready",
+      after: "Grafting",
+      days: [135, 155, 180],
+      counted: true,
+      keptOf100: 90,
+      caution: MOVING_PLANTS,
+      source: `Days: IASRI e-course and others, 5-6 months. ${BED_LOSS}`,
+    },
+  ],
+};

@@ -1,0 +1,78 @@
+import type { MethodDescription } from "../method-description";
+import {
+  BED_LOSS,
+  BLADES,
+  COMMON,
+  GRADE_OUT,
+  MOVING_PLANTS,
+  RELEASE_BLADES,
+  SCION_WOOD,
+  SEED,
+} from "./usual-words";
+
+/** Citrus budded by a T cut on stocks of a pencil's thickness. */
+export const citrusTBud: MethodDescription = {
+  name: "Citrus T-bud",
+  steps: [
+    {
+      name: "Sowing",
+      after: null,
+      days: [0, 0, 0],
+      counted: true,
+      needs: "seed 1; bag 1",
+      caution: SEED,
+      source: COMMON,
+    },
+    {
+      name: "Germination",
+      after: "Sowing",
+      days: [14, 21, 35],
+      counted: true,
+      keptOf100: 80,
+      source: COMMON,
+    },
+    {
+      name: "Grafting",
+      after: "Sowing",
+      days: [240, 300, 400],
+      counted: true,
+      keptOf100: 80,
+      perPersonHour: 39,
+      needs: "bud 1.1; wrap strip 20 cm",
+      caution: `${BLADES} ${SCION_WOOD}`,
+      source: `Stock of a pencil's thickness: a Florida extension leaflet; days common practice, no source. ${GRADE_OUT}. Per person-hour: Olaniyan et al., 1.34-1.54 minutes a bud without pauses. Buds with a tenth for waste, wrap: common practice, no source`,
+    },
+    {
+      name: "First release",
+      after: "Grafting",
+      days: [14, 18, 21],
+      caution: RELEASE_BLADES,
+      source:
+        "A Florida extension leaflet (14-21), year not known; earlier than 14 common practice, no source",
+    },
+    {
+      name: "Bud break",
+      after: "Grafting",
+      days: [11, 14, 24],
+      source: "Allahabad trial 2011, lemon, 13.3; the others common practice, no source",
+    },
+    {
+      name: "Take count",
+      after: "Grafting",
+      days: [24, 28, 35],
+      counted: true,
+      keptOf100: 80,
+      source:
+        "Days: common practice, no source. Kept: Allahabad trial 2011, lemon in its best week, 81.67 %",
+    },
+    {
+      name: "Ready",
+      after: "Grafting",
+      days: [150, 168, 196],
+      counted: true,
+      keptOf100: 90,
+      caution: MOVING_PLANTS,
+      source: `Days: Olaniyan et al., 24 weeks to 45 cm; the others common practice, no source. ${BED_LOSS}`,
+    },
+  ],
+};

@@ -1,0 +1,78 @@
+import type { MethodDescription } from "../method-description";
+import {
+  BED_LOSS,
+  BLADES,
+  COMMON,
+  GRADE_OUT,
+  MOVING_PLANTS,
+  RELEASE_BLADES,
+  SCION_WOOD,
+  SEED,
+} from "./usual-words";
+
+/** Cocoa raised from seed and budded green by patch at about five weeks. */
+export const cocoaGreenPatchBud: MethodDescription = {
+  name: "Cocoa green patch bud",
+  steps: [
+    {
+      name: "Sowing",
+      after: null,
+      days: [0, 0, 0],
+      counted: true,
+      needs: "seed 1; pod 0.0283; bag 1; potting mix 1.43 l",
+      caution: `Wash the seed clean of pulp before sowing, or it does not come up. ${SEED}`,
+      source:
+        "35.3 seeds a pod: Trop. Agric. 49(2), Amelonado, Nigeria. Bag 15 x 23 cm: CPCRI; 1.43 l by geometry when filled to 20 cm. Washing: common practice, no source",
+    },
+    {
+      name: "Germination",
+      after: "Sowing",
+      days: [7, 10, 14],
+      counted: true,
+      keptOf100: 85,
+      source:
+        "Days: CPCRI (10), The Hindu 2004 quoting CPCRI (10-15); up to 14 common practice, no source. Kept: Ndubuaku 2003, Trop. Agric. 80(1), 85 % in beds",
+    },
+    {
+      name: "Grafting",
+      after: "Sowing",
+      days: [21, 35, 42],
+      counted: true,
+      keptOf100: 80,
+      needs: "bud 1.1; wrap strip 15 cm",
+      caution: `${BLADES} ${SCION_WOOD}`,
+      source: `Days: Trop. Agric. 53(4), rootstocks of 2-6 weeks. ${GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
+    },
+    {
+      name: "First release",
+      after: "Grafting",
+      days: [14, 21, 28],
+      caution: RELEASE_BLADES,
+      source: COMMON,
+    },
+    {
+      name: "Take count",
+      after: "Grafting",
+      days: [21, 28, 35],
+      counted: true,
+      keptOf100: 85,
+      source:
+        "Days: common practice, no source. Kept: 90-100 % in a glasshouse, Trop. Agric. 53(4); set lower for a nursery (our choice)",
+    },
+    {
+      name: "Bud break",
+      after: "First release",
+      days: [7, 14, 28],
+      source: `${COMMON}. Budding shows shoots later than a week after grafting: Kouassi et al. 2018`,
+    },
+    {
+      name: "Ready",
+      after: "Grafting",
+      days: [112, 130, 145],
+      counted: true,
+      keptOf100: 90,
+      caution: MOVING_PLANTS,
+      source: `Days: Trop. Agric. 53(4), 5-6 months from sowing, less the rootstock. ${BED_LOSS}`,
+    },
+  ],
+};

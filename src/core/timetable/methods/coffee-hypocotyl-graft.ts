@@ -1,0 +1,64 @@
+import type { MethodDescription } from "../method-description";
+import {
+  BED_LOSS,
+  BLADES,
+  COMMON,
+  GRADE_OUT,
+  MOVING_PLANTS,
+  SCION_WOOD,
+  SEED,
+} from "./usual-words";
+
+/** Coffee seedlings grafted young, below the seed leaves. */
+export const coffeeHypocotylGraft: MethodDescription = {
+  name: "Coffee hypocotyl graft",
+  steps: [
+    {
+      name: "Sowing",
+      after: null,
+      days: [0, 0, 0],
+      counted: true,
+      needs: "seed 1; bag 1",
+      caution: SEED,
+      source: COMMON,
+    },
+    {
+      name: "Germination",
+      after: "Sowing",
+      days: [35, 40, 45],
+      counted: true,
+      keptOf100: 80,
+      source:
+        "Days: KAU (40), 6 weeks elsewhere; the others and what is kept common practice, no source",
+    },
+    {
+      name: "Grafting",
+      after: "Germination",
+      days: [8, 15, 25],
+      counted: true,
+      keptOf100: 80,
+      needs: "scion 1.1; wrap strip 5 cm",
+      caution: `${BLADES} ${SCION_WOOD}`,
+      source: `Days: common practice, no source; Bravo et al. 2024 took shoots of 25-39 days. ${GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+    },
+    {
+      name: "Take count",
+      after: "Grafting",
+      days: [20, 21, 28],
+      counted: true,
+      keptOf100: 95,
+      source:
+        "Days: Bravo et al. 2024, scored at 21. Kept: Bravo et al. 2024, 0-2.1 % dead; set lower (our choice)",
+    },
+    { name: "First flush", after: "Grafting", days: [30, 45, 60], source: COMMON },
+    {
+      name: "Ready",
+      after: "Grafting",
+      days: [150, 200, 300],
+      counted: true,
+      keptOf100: 90,
+      caution: MOVING_PLANTS,
+      source: `Days: KAU (4-5 or 12 months in the nursery), a nursery note of New South Wales (6-8 months when fast, weak source); common practice, no source. ${BED_LOSS}`,
+    },
+  ],
+};

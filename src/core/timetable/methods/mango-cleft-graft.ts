@@ -1,0 +1,78 @@
+import type { MethodDescription } from "../method-description";
+import {
+  BED_LOSS,
+  BLADES,
+  COMMON,
+  GRADE_OUT,
+  MOVING_PLANTS,
+  RELEASE_BLADES,
+  SCION_WOOD,
+  SEED,
+} from "./usual-words";
+
+/** Mango grafted by cleft on seedlings of about eight months. */
+export const mangoCleftGraft: MethodDescription = {
+  name: "Mango cleft graft",
+  steps: [
+    {
+      name: "Sowing",
+      after: null,
+      days: [0, 0, 0],
+      counted: true,
+      needs: "stone 1; bag 1",
+      caution: SEED,
+      source: COMMON,
+    },
+    {
+      name: "Germination",
+      after: "Sowing",
+      days: [10, 15, 20],
+      counted: true,
+      keptOf100: 70,
+      source:
+        "Days: TNAU and ikisan (within 20); from 10 common practice, no source. Kept: common practice, no source",
+    },
+    {
+      name: "Grafting",
+      after: "Sowing",
+      days: [180, 240, 300],
+      counted: true,
+      keptOf100: 80,
+      needs: "scion 1.1; wrap strip 25 cm",
+      caution: `${BLADES} ${SCION_WOOD}`,
+      source: `Days: Sabeky 2005, seedlings of 8 months; earliest and latest common practice, no source. ${GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+    },
+    {
+      name: "Bud break",
+      after: "Grafting",
+      days: [9, 12, 18],
+      source:
+        "Khushi et al. 2019 (9.4-12.1); Shivandu et al. 2025 (16.4); Cogent Food Agric. 2019 (17.4)",
+    },
+    {
+      name: "First release",
+      after: "Grafting",
+      days: [21, 30, 40],
+      caution: RELEASE_BLADES,
+      source: COMMON,
+    },
+    {
+      name: "Take count",
+      after: "Grafting",
+      days: [45, 60, 90],
+      counted: true,
+      keptOf100: 70,
+      source:
+        "Days: Sabeky 2005 scored at 90; earlier common practice, no source. Kept: Sabeky 2005 has 64-66 %, Shivandu et al. 2025 68 %, Khushi et al. 2019 96 %; 70 lies between",
+    },
+    {
+      name: "Ready",
+      after: "Grafting",
+      days: [150, 180, 240],
+      counted: true,
+      keptOf100: 90,
+      caution: MOVING_PLANTS,
+      source: `Days: ${COMMON.toLowerCase()}. ${BED_LOSS}`,
+    },
+  ],
+};

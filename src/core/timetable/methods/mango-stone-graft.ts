@@ -1,0 +1,76 @@
+import type { MethodDescription } from "../method-description";
+import {
+  BED_LOSS,
+  BLADES,
+  COMMON,
+  GRADE_OUT,
+  MOVING_PLANTS,
+  RELEASE_BLADES,
+  SCION_WOOD,
+  SEED,
+} from "./usual-words";
+
+/** Mango grafted on the young shoot while the stone still feeds it. */
+export const mangoStoneGraft: MethodDescription = {
+  name: "Mango stone graft",
+  steps: [
+    {
+      name: "Sowing",
+      after: null,
+      days: [0, 0, 0],
+      counted: true,
+      needs: "stone 1; bag 1",
+      caution: SEED,
+      source: COMMON,
+    },
+    {
+      name: "Germination",
+      after: "Sowing",
+      days: [10, 15, 20],
+      counted: true,
+      keptOf100: 70,
+      source:
+        "Days: TNAU and ikisan (within 20); from 10 common practice, no source. Kept: common practice, no source",
+    },
+    {
+      name: "Grafting",
+      after: "Germination",
+      days: [5, 10, 15],
+      counted: true,
+      keptOf100: 80,
+      needs: "scion 1.1; wrap strip 20 cm",
+      caution: `${BLADES} ${SCION_WOOD}`,
+      source: `Days: seedlings with coppery leaves, TNAU 2015; their number common practice, no source. ${GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+    },
+    {
+      name: "Bud break",
+      after: "Grafting",
+      days: [15, 18, 20],
+      source: "TNAU Agritech 2015, stone grafting (15-20)",
+    },
+    {
+      name: "First release",
+      after: "Grafting",
+      days: [21, 26, 30],
+      caution: RELEASE_BLADES,
+      source: "Healed at 21-30: a grower's page (weak source); common practice, no source",
+    },
+    {
+      name: "Take count",
+      after: "Grafting",
+      days: [28, 32, 40],
+      counted: true,
+      keptOf100: 75,
+      source: "Days: common practice, no source. Kept: TNAU 2015, 75-80 %",
+    },
+    {
+      name: "Ready",
+      after: "Grafting",
+      days: [150, 180, 240],
+      counted: true,
+      keptOf100: 90,
+      caution: MOVING_PLANTS,
+      source: `Days: ${COMMON.toLowerCase()}. ${BED_LOSS}`,
+    },
+  ],
+};

@@ -1,0 +1,85 @@
+import type { MethodDescription } from "../method-description";
+import {
+  BLADES,
+  COMMON,
+  GRADE_OUT,
+  MOVING_PLANTS,
+  RELEASE_BLADES,
+  SCION_WOOD,
+  SEED,
+} from "./usual-words";
+
+/** Rubber budded green and cut back, planted out at three whorls. */
+export const rubberGreenBud: MethodDescription = {
+  name: "Rubber green bud",
+  steps: [
+    {
+      name: "Sowing",
+      after: null,
+      days: [0, 0, 0],
+      counted: true,
+      needs: "seed 1; bag 1",
+      caution: SEED,
+      source: COMMON,
+    },
+    {
+      name: "Germination",
+      after: "Sowing",
+      days: [7, 14, 21],
+      counted: true,
+      keptOf100: 75,
+      source: COMMON,
+    },
+    {
+      name: "Grafting",
+      after: "Sowing",
+      days: [75, 120, 240],
+      counted: true,
+      keptOf100: 80,
+      needs: "bud 1.1; wrap strip 30 cm",
+      caution: `${BLADES} ${SCION_WOOD}`,
+      source: `Days: Ramananathan et al. 1991, 2.5-8 months. ${GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
+    },
+    {
+      name: "First release",
+      after: "Grafting",
+      days: [20, 21, 25],
+      caution: RELEASE_BLADES,
+      source: "SMIARC Technoguide 17, 2007 (21)",
+    },
+    {
+      name: "Take count",
+      after: "Grafting",
+      days: [21, 24, 35],
+      counted: true,
+      keptOf100: 95,
+      source:
+        "Days: common practice, no source. Kept: Ramananathan et al. 1991, above 95 % under skilled hands",
+    },
+    {
+      name: "Cut back",
+      after: "Grafting",
+      days: [21, 25, 35],
+      caution: BLADES,
+      source:
+        "SMIARC Technoguide 17, 2007 (3 weeks after budding); later common practice, no source",
+    },
+    {
+      name: "Bud break",
+      after: "Cut back",
+      days: [7, 9, 20],
+      source:
+        "SMIARC Technoguide 17, 2007 (7-10); Udayakumara and Seneviratne 2006 saw 20 and more with brown buds",
+    },
+    {
+      name: "Ready",
+      after: "Cut back",
+      days: [84, 98, 126],
+      counted: true,
+      keptOf100: 95,
+      caution: MOVING_PLANTS,
+      source:
+        "Days: SMIARC Technoguide 17, 2007, three whorls of about 6 weeks each, the first with bud break. Kept: Ramananathan et al. 1991, 87-96 % of buddings recovered in all",
+    },
+  ],
+};

@@ -1,0 +1,24 @@
+/** Said of every value that nobody has published. */
+export const COMMON = "Common practice, no source";
+
+export const BLADES =
+  "Blades: cut away from the body, keep knives sheathed, clean and disinfect between stocks as the product's label says. Strong alcohol burns and catches fire: no flame near it.";
+
+export const SCION_WOOD =
+  "Moving scion wood between farms may need a plant-health permit: ask first.";
+
+export const RELEASE_BLADES =
+  "Blades: slit the wrap on the side away from the union and away from the hand.";
+
+export const SEED = "Wash hands after handling treated seed; read the label.";
+
+export const MOVING_PLANTS =
+  "Moving plants may spread pests and need a plant-health certificate: follow the rules of the place they leave and the place they go to.";
+
+/** What is kept from the last count to ready where a crop has no figure of its own. */
+export const BED_LOSS =
+  "Kept: bed loss 10 %, Siyag 2014 Table 2.3 row F1, tree nurseries in general (weak for this crop)";
+
+/** What is kept from germination to grafting where a crop has no figure of its own. */
+export const GRADE_OUT =
+  "Kept: grade-out 20 %, Siyag 2014 Table 2.3, tree nurseries in general (weak for this crop)";

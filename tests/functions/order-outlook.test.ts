@@ -1,0 +1,139 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { ask, askRows, askTable } from "../support/ask";
+import { ordersTable } from "../support/nasty-tables";
+
+const AS_OF = "2026-11-25";
+const RECORDS = [
+  ...[["Batch", "Variety", "Sown", "Seeds sown", "Grafted on", "Grafts made", "Takes", "Ready on"]],
+  ["A-1", "Amberlow", "2026-03-01", 200, "2026-06-01", 150, 120, "2026-10-01"],
+  ["A-2", "Amberlow", "2026-07-01", 200, "2026-10-01", 150, "", ""],
+  ["C-1", "Corvane", "2026-03-01", 200, "2026-06-01", 150, 60, "2026-10-01"],
+];
+const HEADER = ["Order", "Customer", "Variety", "Wanted", "By", "Delivered", "Closed"];
+const outlook = (orders: unknown[][], ...more: unknown[]) =>
+  askTable("ORDER_OUTLOOK", [orders, RECORDS, "", AS_OF, ...more]);
+const one = (...order: unknown[]) => outlook([HEADER, order])[0] as Record<string, unknown>;
+
+describe("ORDER_OUTLOOK", () => {
+  it("is sure of what stands ready", () => {
+    expect(one("O1", "Ana", "Amberlow", 120, "2026-12-01", "", "")).toEqual({
+      ...{ Order: "O1", Variety: "Amberlow", Wanted: 120, By: "2026-12-01" },
+      ...{ "Likely set aside": 120, "Chance in full": 1, "Short by": 0, "Full by": "2026-12-01" },
+      "What to do": "fine",
+    });
+  });
+
+  it("asks only for what is not delivered yet", () => {
+    const [row] = outlook([HEADER, ["O1", "", "Amberlow", 170, "2026-12-01", 50, ""]]);
+    expect(row?.["Likely set aside"]).toBe(120);
+    expect(one("O1", "", "Amberlow", 170, "2026-12-01", 170, "")["What to do"]).toBe(
+      "fine: all delivered",
+    );
+  });
+
+  it("sets the same plants aside once, for the earlier day", () => {
+    const [first, second] = outlook([
+      HEADER,
+      ["later", "", "Corvane", 40, "2026-12-20", "", ""],
+      ["sooner", "", "Corvane", 40, "2026-12-10", "", ""],
+    ]);
+    expect([first?.Order, first?.["Short by"]]).toEqual(["sooner", 0]);
+    expect([second?.Order, second?.["Short by"], second?.["Likely set aside"]]).toEqual([
+      ...["later", 20],
+      20,
+    ]);
+    expect(second?.["Chance in full"]).toBe(0);
+    expect(second?.["Full by"]).toBe("");
+    expect(second?.["What to do"]).toBe("too late: tell the customer");
+  });
+
+  it("takes either variety where either will do, and leaves the one that another must have", () => {
+    const rows = outlook([
+      HEADER,
+      ["either", "", "Amberlow or Corvane", 60, "2026-12-10", "", ""],
+      ["must", "", "Amberlow", 120, "2026-12-20", "", ""],
+    ]);
+    expect(rows.map((row) => row["Chance in full"])).toEqual([1, 1]);
+  });
+
+  it("says what to graft by which day while there is time", () => {
+    const row = one("O1", "", "Corvane", 100, "2027-10-01", "", "");
+    expect(row["Short by"]).toBe(40);
+    const said = /^graft (\d+) more of Corvane by (\d+ \w+ 2027)$/.exec(String(row["What to do"]));
+    expect(Number(said?.[1])).toBeGreaterThan(40);
+    const doBy = Date.parse(`${said?.[2]} UTC`);
+    expect(doBy).toBeGreaterThan(Date.parse(AS_OF));
+    expect(doBy).toBeLessThan(Date.parse("2027-10-01") - 90 * 86_400_000);
+  });
+
+  it("gives an order whose day is past no chance, and says when it can be full", () => {
+    const row = one("O1", "", "Amberlow", 50, "2026-11-01", "", "");
+    expect(row["Chance in full"]).toBe(0);
+    expect(row["Full by"]).toBe(AS_OF);
+    expect(row["What to do"]).toBe("too late: tell the customer");
+  });
+
+  it("finds the columns under other headers, in any order, below a title", () => {
+    const rows = outlook([
+      ["Orders of the season"],
+      ["Needed by", "Qty", "Order no.", "Clone"],
+      ["1 Dec 2026", "120 plants", "O1", "amberlow"],
+    ]);
+    expect(rows[0]).toMatchObject({ Order: "O1", Wanted: 120, "Chance in full": 1 });
+  });
+
+  it("uses every row or names it", () => {
+    const rows = outlook([
+      HEADER,
+      ["O1", "", "Amberlow", 10, "2026-12-01", "some", ""],
+      ["O2", "", "Amberlow", "many", "2026-12-01", "", ""],
+      ["O3", "", "Amberlow", 10, "", "", ""],
+      ["O4", "", "Amberlow", 10, "2026-12-01", "", "yes"],
+      ["Total", "", "", 30, "", "", ""],
+    ]);
+    expect(rows).toHaveLength(2);
+    const remark = String(rows[1]?.Order);
+    expect(remark).toMatch(/^3 rows of orders left out: row 3 \(Wanted: /);
+    expect(remark).toContain("row 4 (By is blank)");
+    expect(remark).toContain("row 6 (By is blank)");
+    expect(remark).toMatch(/Orders used, but not all of their cells: row 2 \(Delivered: /);
+  });
+
+  it.each([
+    [[["Who", "What"]], "ORDER_OUTLOOK: orders has no header row with Wanted and By"],
+    ["", "ORDER_OUTLOOK: orders is missing"],
+    [[HEADER, ["", "", "", "Loading...", "", "", ""]], "orders row 2, Wanted, is still loading"],
+  ])("refuses what makes no answer possible", (orders, sentence) => {
+    expect(() => ask("ORDER_OUTLOOK", [orders, RECORDS, "", AS_OF])).toThrow(sentence);
+  });
+
+  it("answers the same whatever the order of the rows of both tables", () => {
+    const quiet = (rows: unknown[][]) =>
+      rows.map((row) => row.map((cell) => (cell === "Loading..." ? "" : cell)));
+    const shuffled = (table: unknown[][]) => {
+      const header = table.findIndex((row) => row.length > 2);
+      const rows = table.slice(header + 1);
+      return fc
+        .shuffledSubarray(rows, { minLength: rows.length })
+        .map((other) => [...table.slice(0, header + 1), ...other]);
+    };
+    const orders = ordersTable.map(quiet).chain((t) => fc.tuple(fc.constant(t), shuffled(t)));
+    const records = fc
+      .shuffledSubarray(RECORDS.slice(1), { minLength: RECORDS.length - 1 })
+      .map((rows) => [RECORDS[0], ...rows]);
+    let rows = 0;
+    // The remark names rows by their place, so the rows of the answer alone are compared.
+    const answer = (o: unknown, r: unknown) =>
+      askRows("ORDER_OUTLOOK", [o, r, "", AS_OF]).filter((row) => row[2] !== "");
+    fc.assert(
+      fc.property(orders, records, ([some, others], otherRecords) => {
+        const first = answer(some, RECORDS);
+        expect(answer(others, otherRecords)).toEqual(first);
+        rows += first.length - 1;
+      }),
+      { numRuns: 60 },
+    );
+    expect(rows).toBeGreaterThan(30);
+  });
+});
