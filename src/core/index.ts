@@ -33,3 +33,4 @@ export { cocoaCleftGraftMeasures } from "./timetable/methods/cocoa-cleft-graft";
 export { builtInTimetable, faultSentence, readTimetable } from "./timetable/read-timetable";
 export type { Timetable } from "./timetable/timetable";
 export { timetableAnswer } from "./timetable/timetable-answer";
+export { workNeedsAnswer } from "./work/work-needs-answer";

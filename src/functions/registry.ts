@@ -11,6 +11,7 @@ import { takeRange } from "./take-range";
 import { takeRate } from "./take-rate";
 import { takeSummary } from "./take-summary";
 import { timetable } from "./timetable";
+import { workNeeds } from "./work-needs";
 
 /** Every custom function, in the order of the reference. */
 export const registry: readonly FunctionEntry[] = [
@@ -26,4 +27,5 @@ export const registry: readonly FunctionEntry[] = [
   takeRange,
   takeSummary,
   germinationSummary,
+  workNeeds,
 ];

@@ -56,6 +56,18 @@ const CONTRACT = {
     ask: [[[4], [7]], [[10], [30]], 50],
     columns: "Measure · Value · Unit",
   },
+  WORK_NEEDS: {
+    parameters: "records, timetable, asOf, [days], [columns]",
+    ask: [
+      [
+        ["Batch", "Sown", "Germinated"],
+        ["B1", "2026-09-01", 80],
+      ],
+      "",
+      AS_OF,
+    ],
+    columns: "Item · Amount · Unit · First needed · For",
+  },
   BATCH_CHECK: {
     parameters: "records, [timetable], [asOf], [columns]",
     ask: [RECORDS],
