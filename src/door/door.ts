@@ -4,10 +4,14 @@ import {
   builtInTimetable,
   type Cell,
   type CivilDay,
+  type ClosedDaysReading,
+  type CrewReading,
   faultSentence,
   type Grid,
   InputError,
   type Records,
+  readClosedDays,
+  readCrew,
   readRecords,
   readTimetable,
   type Timetable,
@@ -30,6 +34,9 @@ export interface Door {
   /** A timetable with what is wrong in it. */
   timetableWithFaults(value: unknown): BuiltTimetable;
   records(value: unknown, with_: RecordsWith): Records;
+  crew(value: unknown, timetable: Timetable, asOf: CivilDay): CrewReading;
+  /** None where none are given. */
+  closedDays(value: unknown, asOf: CivilDay): ClosedDaysReading;
   out(answer: Answer): CellOut[][];
   /** A day as a spreadsheet takes it: its first instant in the spreadsheet's zone. */
   date(day: CivilDay): Date;
@@ -76,6 +83,22 @@ export function openDoor(host: Host): Door {
         told: toldColumns(gridIn(columns, days)),
       });
     },
+    crew: (value, timetable, asOf) => {
+      if (isMissing(value)) {
+        throw new InputError(
+          "argument-missing",
+          "crew is missing: give a table with Person and Hours a day",
+        );
+      }
+      const steps = timetable.methods.flatMap((method) => method.steps);
+      const stepKeys = new Set(steps.map(({ key }) => key));
+      return readCrew(gridIn(value, days), { stepKeys, asOf, localeOrder: order() });
+    },
+    closedDays: (value, asOf) =>
+      readClosedDays(isMissing(value) ? null : gridIn(value, days), {
+        asOf,
+        localeOrder: order(),
+      }),
     out: (answer) => cellsOut(answer, days),
     date: (day) => new Date(days.instantOf(day)),
   };

@@ -12,6 +12,7 @@ import { takeRate } from "./take-rate";
 import { takeSummary } from "./take-summary";
 import { timetable } from "./timetable";
 import { workNeeds } from "./work-needs";
+import { workPlan } from "./work-plan";
 
 /** Every custom function, in the order of the reference. */
 export const registry: readonly FunctionEntry[] = [
@@ -28,4 +29,5 @@ export const registry: readonly FunctionEntry[] = [
   takeSummary,
   germinationSummary,
   workNeeds,
+  workPlan,
 ];

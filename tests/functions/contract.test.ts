@@ -68,6 +68,20 @@ const CONTRACT = {
     ],
     columns: "Item · Amount · Unit · First needed · For",
   },
+  WORK_PLAN: {
+    parameters: "records, timetable, crew, asOf, [days], [closedDays], [columns]",
+    ask: [
+      RECORDS,
+      "",
+      [
+        ["Person", "Hours a day"],
+        ["Ana", 6],
+      ],
+      AS_OF,
+      60,
+    ],
+    columns: "Day · Task · Batch · Place · Plants · Hours · Person · By · Remark",
+  },
   BATCH_CHECK: {
     parameters: "records, [timetable], [asOf], [columns]",
     ask: [RECORDS],
