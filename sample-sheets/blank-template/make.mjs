@@ -7,7 +7,13 @@ import { fileURLToPath } from "node:url";
 import { dayFromIso } from "../make/days.mjs";
 import { settingsRows } from "../make/settings-sheet.mjs";
 import { writeSheetFiles } from "../make/sheet-files.mjs";
-import { crewHeader, ordersHeader, placesHeader, recordsHeader } from "../make/sheet-headers.mjs";
+import {
+  closedDaysHeader,
+  crewHeader,
+  ordersHeader,
+  placesHeader,
+  recordsHeader,
+} from "../make/sheet-headers.mjs";
 import { timetableRows } from "../make/timetable-sheet.mjs";
 
 writeSheetFiles(process.argv[2] ?? dirname(fileURLToPath(import.meta.url)), "blank-template", [
@@ -15,6 +21,7 @@ writeSheetFiles(process.argv[2] ?? dirname(fileURLToPath(import.meta.url)), "bla
   { sheet: "Timetable", rows: timetableRows() },
   { sheet: "Orders", rows: [ordersHeader] },
   { sheet: "Crew", rows: [crewHeader] },
+  { sheet: "Closed days", rows: [closedDaysHeader] },
   { sheet: "Places", rows: [placesHeader] },
   { sheet: "Settings", rows: settingsRows(dayFromIso("2026-11-25")) },
 ]);

@@ -4,7 +4,13 @@
  */
 import { dirname } from "node:path";
 import { fileURLToPath } from "node:url";
-import { crewRows, ordersRows, perPersonHour, placesRows } from "../make/hillside/other-sheets.mjs";
+import {
+  closedDaysRows,
+  crewRows,
+  ordersRows,
+  perPersonHour,
+  placesRows,
+} from "../make/hillside/other-sheets.mjs";
 import { recordsRows } from "../make/hillside/records.mjs";
 import { asOf } from "../make/hillside/scenario.mjs";
 import { settingsRows } from "../make/settings-sheet.mjs";
@@ -21,6 +27,7 @@ writeSheetFiles(process.argv[2] ?? dirname(fileURLToPath(import.meta.url)), "hil
   },
   { sheet: "Orders", rows: ordersRows },
   { sheet: "Crew", rows: crewRows },
+  { sheet: "Closed days", rows: closedDaysRows },
   { sheet: "Places", rows: placesRows },
   { sheet: "Settings", rows: settingsRows(asOf) },
 ]);

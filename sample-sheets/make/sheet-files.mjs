@@ -18,7 +18,7 @@ const widest = 120;
  * @typedef {string | number | { readonly day: number } | null} Cell
  *
  * @typedef {object} Table
- * @property {string} sheet name of the sheet; its lower case names the csv file
+ * @property {string} sheet name of the sheet; its lower case, hyphens for spaces, names the csv file
  * @property {readonly (readonly Cell[])[]} rows the header, where there is one, is the first row
  */
 
@@ -43,7 +43,10 @@ export function csvText(table) {
 export function writeSheetFiles(folder, name, tables) {
   mkdirSync(folder, { recursive: true });
   for (const table of tables) {
-    writeFileSync(join(folder, `${table.sheet.toLowerCase()}.csv`), csvText(table));
+    writeFileSync(
+      join(folder, `${table.sheet.toLowerCase().replaceAll(" ", "-")}.csv`),
+      csvText(table),
+    );
   }
   const book = utils.book_new();
   for (const table of tables) utils.book_append_sheet(book, workbookSheet(table), table.sheet);

@@ -38,4 +38,6 @@ export const ordersHeader = ["Order", "Customer", "Variety", "Wanted", "By", "De
 
 export const crewHeader = ["Person", "Tasks", "Hours a day", "Off from", "Off to"];
 
+export const closedDaysHeader = ["Day", "To"];
+
 export const placesHeader = ["Place", "Holds"];

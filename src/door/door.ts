@@ -4,6 +4,8 @@ import {
   builtInTimetable,
   type Cell,
   type CivilDay,
+  type ClosedDaysReading,
+  type CrewReading,
   faultSentence,
   type Grid,
   InputError,
@@ -11,6 +13,8 @@ import {
   lostColumns,
   type Orders,
   type Records,
+  readClosedDays,
+  readCrew,
   readOrders,
   readRecords,
   readTimetable,
@@ -37,6 +41,9 @@ export interface Door {
   /** What `columns` tells of the table that can't be followed any more. */
   lostColumns(value: unknown, with_: Omit<RecordsWith, "asOf">): readonly LostColumn[];
   orders(value: unknown, asOf: CivilDay): Orders;
+  crew(value: unknown, timetable: Timetable, asOf: CivilDay): CrewReading;
+  /** None where none are given. */
+  closedDays(value: unknown, asOf: CivilDay): ClosedDaysReading;
   out(answer: Answer): CellOut[][];
   /** A day as a spreadsheet takes it: its first instant in the spreadsheet's zone. */
   date(day: CivilDay): Date;
@@ -98,6 +105,22 @@ export function openDoor(host: Host): Door {
         decimalMark: decimalMark(host.locale()),
       });
     },
+    crew: (value, timetable, asOf) => {
+      if (isMissing(value)) {
+        throw new InputError(
+          "argument-missing",
+          "crew is missing: give a table with Person and Hours a day",
+        );
+      }
+      const steps = timetable.methods.flatMap((method) => method.steps);
+      const stepKeys = new Set(steps.map(({ key }) => key));
+      return readCrew(gridIn(value, days), { stepKeys, asOf, localeOrder: order() });
+    },
+    closedDays: (value, asOf) =>
+      readClosedDays(isMissing(value) ? null : gridIn(value, days), {
+        asOf,
+        localeOrder: order(),
+      }),
     out: (answer) => cellsOut(answer, days),
     date: (day) => new Date(days.instantOf(day)),
   };

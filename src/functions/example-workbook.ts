@@ -78,5 +78,11 @@ export const exampleWorkbook: Readonly<Record<string, readonly (readonly (string
       [9, 1],
       [11, 1],
     ],
+    Crew: [
+      ["Person", "Tasks", "Hours a day", "Off from", "Off to"],
+      ["Kesto", "", 6, "2026-12-01", "2026-12-04"],
+      ["Orrin", "Grafting; Take count", 4, "", ""],
+    ],
+    "Closed days": [["Day"], ["Sunday"]],
     Settings: [["As-of day", "2026-11-25"]],
   };

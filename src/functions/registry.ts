@@ -16,6 +16,8 @@ import { takeReasons } from "./take-reasons";
 import { takeSummary } from "./take-summary";
 import { takeTrend } from "./take-trend";
 import { timetable } from "./timetable";
+import { workNeeds } from "./work-needs";
+import { workPlan } from "./work-plan";
 
 /** Every custom function, in the order of the reference. */
 export const registry: readonly FunctionEntry[] = [
@@ -36,4 +38,6 @@ export const registry: readonly FunctionEntry[] = [
   germinationSummary,
   orderPlan,
   orderOutlook,
+  workNeeds,
+  workPlan,
 ];

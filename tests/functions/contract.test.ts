@@ -56,6 +56,32 @@ const CONTRACT = {
     ask: [[[4], [7]], [[10], [30]], 50],
     columns: "Measure · Value · Unit",
   },
+  WORK_NEEDS: {
+    parameters: "records, timetable, asOf, [days], [columns]",
+    ask: [
+      [
+        ["Batch", "Sown", "Germinated"],
+        ["B1", "2026-09-01", 80],
+      ],
+      "",
+      AS_OF,
+    ],
+    columns: "Item · Amount · Unit · First needed · For",
+  },
+  WORK_PLAN: {
+    parameters: "records, timetable, crew, asOf, [days], [closedDays], [columns]",
+    ask: [
+      RECORDS,
+      "",
+      [
+        ["Person", "Hours a day"],
+        ["Ana", 6],
+      ],
+      AS_OF,
+      60,
+    ],
+    columns: "Day · Task · Batch · Place · Plants · Hours · Person · By · Remark",
+  },
   BATCH_CHECK: {
     parameters: "records, [timetable], [asOf], [columns]",
     ask: [RECORDS],

@@ -4,6 +4,10 @@ import { ask, askRows } from "../support/ask";
 import { recordsTable } from "../support/nasty-tables";
 
 const AS_OF = "2026-11-25";
+const CREW = [
+  ["Person", "Hours a day"],
+  ["Ana", 6],
+];
 const QUESTIONS: readonly (readonly [string, (records: unknown) => unknown[]])[] = [
   ["BATCH_STAGES", (records) => [records, "", AS_OF]],
   ["BATCH_STEPS", (records) => [records, "", AS_OF]],
@@ -12,6 +16,7 @@ const QUESTIONS: readonly (readonly [string, (records: unknown) => unknown[]])[]
   ["BATCH_LOOKBACK", (records) => [records, "", AS_OF, 120]],
   ["BATCH_BALANCE", (records) => [records]],
   ["BATCH_CHECK", (records) => [records, "", AS_OF]],
+  ["WORK_PLAN", (records) => [records, "", CREW, AS_OF, 30]],
   ["TAKE_SUMMARY", (records) => [records, "Batch"]],
   ["TAKE_COMPARED", (records) => [records, "Batch", "Season"]],
   ["TAKE_TREND", (records) => [records, "quarter"]],

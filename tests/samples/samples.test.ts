@@ -10,11 +10,12 @@ import { csvRows } from "./csv-rows";
 
 const samples = fileURLToPath(new URL("../../sample-sheets", import.meta.url));
 const names = ["hillside-nursery", "blank-template"];
-const sheets = ["Records", "Timetable", "Orders", "Crew", "Places", "Settings"];
+const sheets = ["Records", "Timetable", "Orders", "Crew", "Closed days", "Places", "Settings"];
+const csvName = (sheet: string) => `${sheet.toLowerCase().replaceAll(" ", "-")}.csv`;
 const scratch = mkdtempSync(join(tmpdir(), "samples-"));
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
-const csvFile = (name: string, sheet: string) => join(samples, name, `${sheet.toLowerCase()}.csv`);
+const csvFile = (name: string, sheet: string) => join(samples, name, csvName(sheet));
 const csv = (name: string, sheet: string) => csvRows(readFileSync(csvFile(name, sheet), "utf8"));
 
 /** Rows under the header, by header. */
@@ -28,7 +29,7 @@ describe.each(names)("%s", (name) => {
     const folder = join(scratch, name);
     execFileSync(process.execPath, [join(samples, name, "make.mjs"), folder]);
     const written = readdirSync(folder).filter((file) => file.endsWith(".csv"));
-    expect(written.sort()).toEqual(sheets.map((sheet) => `${sheet.toLowerCase()}.csv`).sort());
+    expect(written.sort()).toEqual(sheets.map(csvName).sort());
     for (const file of written) {
       const kept = readFileSync(join(samples, name, file));
       expect(readFileSync(join(folder, file)).equals(kept), file).toBe(true);
@@ -158,7 +159,7 @@ describe("hillside-nursery records", () => {
 
 describe("blank-template", () => {
   it("has the headers of the filled sheets and nothing under them", () => {
-    for (const sheet of ["Records", "Orders", "Crew", "Places"]) {
+    for (const sheet of ["Records", "Orders", "Crew", "Closed days", "Places"]) {
       expect(csv("blank-template", sheet)).toEqual([csv("hillside-nursery", sheet)[0]]);
     }
   });

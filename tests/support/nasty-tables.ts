@@ -122,6 +122,23 @@ function usually(
   return fc.oneof({ arbitrary: usual, weight: 9 * others.length }, ...rare);
 }
 
+/** Small tables of persons and of closed days, some cells not what their column is for. */
+const nastyTable = (...columns: readonly (readonly [string, fc.Arbitrary<unknown>])[]) =>
+  fc
+    .array(fc.tuple(...columns.map(([, cell]) => usually(cell, nastyCell))), { maxLength: 6 })
+    .map((rows): unknown[][] => [columns.map(([header]) => header), ...rows]);
+const crewTable = nastyTable(
+  ["Person", name],
+  ["Tasks", fc.constantFrom("", "all", "Grafting; Take count", "Sweeping")],
+  ["Hours a day", fc.constantFrom<unknown>(0, 4, 7.5, "6 h", 25)],
+  ["Off from", usually(fc.constant(""), plausibleDay)],
+  ["Off to", usually(fc.constant(""), plausibleDay)],
+);
+const closedDaysTable = nastyTable(
+  ["Day", fc.oneof(plausibleDay, fc.constantFrom("Sunday", "samedi", "Mondays"))],
+  ["To", usually(fc.constant(""), plausibleDay)],
+);
+
 const columnOfCounts = fc.constantFrom<unknown>(
   [[4], [2], [""]],
   [[1], [2], ["x"]],
@@ -142,6 +159,12 @@ export const ARGUMENTS: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   daysAhead: usually(fc.constantFrom<unknown>(undefined, "", 0, 7, 400), nastyCell),
   daysBefore: usually(fc.constantFrom<unknown>(1, 30, 120, 400, 100_000), nastyCell),
   days: usually(fc.constantFrom<unknown>([[4], [5], [9]], [[0], [1], [300]]), nastyGrid, nastyCell),
+  crew: usually(crewTable, nastyGrid, nastyCell),
+  closedDays: usually(
+    fc.oneof(fc.constantFrom<unknown>(undefined, ""), closedDaysTable),
+    nastyGrid,
+    nastyCell,
+  ),
   counts: usually(
     fc.constantFrom<unknown>(
       [[0], [9], [""]],

@@ -1,9 +1,9 @@
 /**
- * Orders, crew and places of the invented nursery, and the plants per
+ * Orders, crew, closed days and places of the invented nursery, and the plants per
  * person-hour that it counted for itself.
  */
 import { dayFromIso } from "../days.mjs";
-import { crewHeader, ordersHeader, placesHeader } from "../sheet-headers.mjs";
+import { closedDaysHeader, crewHeader, ordersHeader, placesHeader } from "../sheet-headers.mjs";
 
 const day = (/** @type {string} */ iso) => ({ day: dayFromIso(iso) });
 
@@ -33,6 +33,12 @@ export const crewRows = [
     day("2026-12-07"),
     day("2026-12-11"),
   ],
+];
+
+export const closedDaysRows = [
+  closedDaysHeader,
+  ["Sunday", null],
+  [day("2026-12-24"), day("2026-12-26")],
 ];
 
 export const placesRows = [

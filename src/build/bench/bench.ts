@@ -2,6 +2,7 @@ import { readFileSync, statSync } from "node:fs";
 import { createContext, runInContext, Script } from "node:vm";
 import { buildSync } from "esbuild";
 import { bigTable } from "./big-table";
+import { crowdedNursery } from "./crowded-nursery";
 
 /** Times the built file in a bare VM context. Run by npm run bench. */
 
@@ -152,3 +153,16 @@ for (const size of [10_000, 100_000]) {
     `TAKE_COMPARED, ${MANY_GROUPS} groups x ${MANY_STRATA} strata, ${size.toLocaleString("en-GB")} batches: ${took.toFixed(0)} ms`,
   );
 }
+const WORK = { tasks: 300, days: 60, people: 12 } as const;
+const planned = context();
+script.runInContext(planned);
+const nursery = crowdedNursery(WORK.tasks, WORK.days, WORK.people, AS_OF);
+Object.assign(planned, nursery, { asOf: AS_OF });
+const planCall = new Script(`WORK_PLAN(records, timetable, crew, asOf, ${WORK.days})`);
+let plannedRows = 0;
+const planTook = fastest(3, () => {
+  plannedRows = (planCall.runInContext(planned) as unknown[]).length;
+});
+console.log(
+  `\nWORK_PLAN, ${WORK.tasks} tasks x ${WORK.days} days x ${WORK.people} people: ${planTook.toFixed(0)} ms for ${plannedRows} rows (aim: below 2,000)`,
+);

@@ -1,0 +1,83 @@
+import { cellText, type Grid, isBlank } from "../cells/cell";
+import { headedTable } from "../cells/headed-table";
+import type { CivilDay } from "../dates/civil-day";
+import type { DayOrder } from "../dates/read-day-column";
+import { InputError } from "../input-error";
+import { allLanguages } from "../words/all-languages";
+import { normalText } from "../words/normal-text";
+import { type ClosedDays, type DayStretch, NEVER_CLOSED } from "./crew";
+import { mustBeReady, stretchReader } from "./stretches";
+
+const WORDS = {
+  day: ["day", "days", "date", "from", "closed", "closed on", "closed from", "holiday", "weekday"],
+  to: ["to", "until", "closed to", "closed until", "last day"],
+} as const;
+
+/** Every language lists its weekdays in full first, from Monday on; "jum at" is "jumat" again. */
+const WEEKDAYS_IN_FULL = 7;
+const WEEKDAY_OF: ReadonlyMap<string, number> = new Map(
+  allLanguages.flatMap(({ language, weekdays }) =>
+    weekdays
+      .filter((name) => !name.includes(" "))
+      .slice(0, WEEKDAYS_IN_FULL)
+      .flatMap((name, place): [string, number][] =>
+        // Cut short they are told apart in English alone: "mar" is a month, too.
+        (language === "English" ? [name, name.slice(0, 3)] : [name]).map((word) => [
+          normalText(word),
+          place + 1,
+        ]),
+      ),
+  ),
+);
+
+export interface ClosedDaysReading {
+  readonly closed: ClosedDays;
+  /** What could not be used, one sentence part each. */
+  readonly troubles: readonly string[];
+}
+
+/**
+ * Reads the days on which nobody works: days, stretches of days, or weekdays by their names.
+ *
+ * @param grid null where no day is closed
+ * @throws InputError "no-header"; "not-ready-yet" when a cell shows an error or is still loading
+ */
+export function readClosedDays(
+  grid: Grid | null,
+  habits: { readonly asOf: CivilDay; readonly localeOrder: DayOrder | null },
+): ClosedDaysReading {
+  if (grid === null) return { closed: NEVER_CLOSED, troubles: [] };
+  const table = headedTable(grid, WORDS, ["day"]);
+  if (table === null) {
+    throw new InputError(
+      "no-header",
+      "closedDays has no header row with Day in its first ten rows",
+    );
+  }
+  const readStretch = stretchReader(table, "day", "to", { ...habits, openEnd: false });
+  const stretches: DayStretch[] = [];
+  const weekdays = new Set<number>();
+  const troubles: string[] = [];
+  for (const row of table.rows) {
+    mustBeReady("closedDays", table, row);
+    const say = (what: string) => troubles.push(`closed days row ${row + 1} left out: ${what}`);
+    const weekday = weekdayNamed(cellText(table.cell(row, "day")));
+    if (weekday !== null) {
+      if (isBlank(table.cell(row, "to"))) weekdays.add(weekday);
+      else say("a weekday has no last day; write each weekday in its own row");
+      continue;
+    }
+    const stretch = readStretch(row);
+    if (typeof stretch === "string") say(stretch);
+    else if (stretch === null) continue;
+    else if (stretch.from === null) say("no first day");
+    else stretches.push(stretch);
+  }
+  return { closed: { stretches, weekdays }, troubles };
+}
+
+/** "Sunday" and "Sundays". */
+function weekdayNamed(text: string): number | null {
+  const name = normalText(text);
+  return WEEKDAY_OF.get(name) ?? WEEKDAY_OF.get(name.replace(/s$/, "")) ?? null;
+}

@@ -1,0 +1,119 @@
+import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
+import { headedTable } from "../cells/headed-table";
+import type { CivilDay } from "../dates/civil-day";
+import type { DayOrder } from "../dates/read-day-column";
+import { InputError } from "../input-error";
+import { normalText } from "../words/normal-text";
+import { stepKey } from "../words/step-key";
+import type { DayStretch, Person } from "./crew";
+import { hundredthsThere } from "./hundredths";
+import { mustBeReady, stretchReader } from "./stretches";
+
+const WORDS = {
+  person: ["person", "name", "who", "worker", "grafter", "staff", "employee", "crew"],
+  tasks: ["tasks", "task", "steps", "step", "skills", "skill", "work", "can do", "does"],
+  hours: ["hours a day", "hours per day", "hours day", "hours", "daily hours", "h", "hrs"],
+  offFrom: ["off from", "away from", "leave from", "absent from", "holiday from", "off"],
+  offTo: ["off to", "away to", "leave to", "absent to", "holiday to", "off until", "away until"],
+} as const;
+
+const ALL: ReadonlySet<string> = new Set(["all", "any", "everything", "all tasks"]);
+const HOURS_IN_A_DAY = 24;
+
+export interface CrewReading {
+  /** By name, so that the order of the rows does not matter. */
+  readonly crew: readonly Person[];
+  /** What could not be used, one sentence part each. */
+  readonly troubles: readonly string[];
+}
+
+export interface CrewHabits {
+  /** Keys of the timetable's steps. */
+  readonly stepKeys: ReadonlySet<string>;
+  readonly asOf: CivilDay;
+  readonly localeOrder: DayOrder | null;
+}
+
+interface CrewRow {
+  readonly name: string;
+  /** Null for all. */
+  readonly skills: readonly string[] | null;
+  /** Null where the row says none: a further time off of a person above. */
+  readonly hundredthsADay: number | null;
+  readonly off: DayStretch | null;
+}
+
+/**
+ * Reads the table of persons. Rows of one name are one person: with every time off, every task
+ * named, and the fewest hours. A row that can't be read is left out and said.
+ *
+ * @throws InputError "no-header"; "not-ready-yet" when a cell shows an error or is still loading
+ */
+export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits): CrewReading {
+  const table = headedTable(grid, WORDS, ["person", "hours"]);
+  if (table === null) {
+    throw new InputError(
+      "no-header",
+      "crew has no header row with Person and Hours a day in its first ten rows",
+    );
+  }
+  const readOff = stretchReader(table, "offFrom", "offTo", { asOf, localeOrder, openEnd: true });
+  const rowsOf = new Map<string, CrewRow[]>();
+  const troubles: string[] = [];
+  for (const row of table.rows) {
+    mustBeReady("crew", table, row);
+    const say = (what: string) => troubles.push(`crew row ${row + 1} left out: ${what}`);
+    const name = cellText(table.cell(row, "person"));
+    const hours = readHours(table.cell(row, "hours"));
+    const off = readOff(row);
+    if (name === "") say("no name");
+    else if (typeof hours === "string") say(hours);
+    else if (typeof off === "string") say(off);
+    else {
+      const skills = readSkills(cellText(table.cell(row, "tasks")));
+      const unknown = (skills ?? []).filter((one) => !stepKeys.has(stepKey(one)));
+      for (const one of unknown) troubles.push(`crew row ${row + 1}: no step "${one}"`);
+      const key = normalText(name);
+      const rows = rowsOf.get(key) ?? [];
+      rowsOf.set(key, [...rows, { name, skills, hundredthsADay: hours, off }]);
+    }
+  }
+  const crew: Person[] = [];
+  for (const key of [...rowsOf.keys()].sort()) {
+    const person = personOf(rowsOf.get(key) ?? []);
+    if (typeof person === "string") troubles.push(`${person} left out: no hours a day`);
+    else crew.push(person);
+  }
+  return { crew, troubles };
+}
+
+/** A name alone when no row of the person says hours. */
+function personOf(rows: readonly CrewRow[]): Person | string {
+  const name = rows.map((row) => row.name).sort()[0] as string;
+  const hours = rows.flatMap(({ hundredthsADay }) => hundredthsADay ?? []);
+  if (hours.length === 0) return name;
+  const named = rows.flatMap(({ skills }) => skills ?? []);
+  const all = rows.every(({ skills }) => skills === null);
+  return {
+    name,
+    skills: all ? null : new Set(named.map(stepKey)),
+    hundredthsADay: Math.min(...hours),
+    off: rows.flatMap(({ off }) => off ?? []),
+  };
+}
+
+/** Hundredths of an hour; null when blank; a text that says what is wrong. */
+function readHours(cell: Cell): number | null | string {
+  if (isBlank(cell)) return null;
+  const text = cellText(cell);
+  const match = /^(\d+(?:[.,]\d+)?)\s*(?:h|hrs?|hours?)?$/i.exec(text);
+  const hours = match === null ? Number.NaN : Number((match[1] as string).replace(",", "."));
+  if (hours >= 0 && hours <= HOURS_IN_A_DAY) return hundredthsThere(hours);
+  return `"${text.slice(0, 40)}" is no number of hours a day`;
+}
+
+function readSkills(text: string): string[] | null {
+  if (text === "" || ALL.has(normalText(text))) return null;
+  const parts = text.split(/[;,]/).map((part) => part.trim());
+  return parts.filter((part) => part !== "");
+}

@@ -1,0 +1,123 @@
+import { type CivilDay, daysLater } from "../dates/civil-day";
+import type { FlowEdge, FlowQuestion } from "./cheapest-flow";
+import { hundredthsOn, isClosed } from "./crew";
+import type { GroupedTasks, TaskGroup } from "./group-tasks";
+import type { WorkQuestion } from "./plan-work";
+
+/** Where the hours of the groups can go, as a network: groups, kinds of work by day, teams by day. */
+export interface WorkNetwork extends FlowQuestion {
+  readonly groupNodes: readonly number[];
+  /** From a group to its kind of work on a day, earlier days first. */
+  readonly workEdges: readonly WorkEdge[];
+  /** From a kind of work on a day to a team that does it. */
+  readonly teamEdges: readonly TeamEdge[];
+  /** By group: the edge to the time after the last day that is planned; null where there is none. */
+  readonly afterEdges: readonly (number | null)[];
+  /** By team: what it has on each day from the first, hundredths of an hour. */
+  readonly hands: readonly (readonly number[])[];
+}
+
+export interface WorkEdge {
+  readonly edge: number;
+  readonly group: number;
+  readonly day: CivilDay;
+}
+
+export interface TeamEdge {
+  readonly edge: number;
+  readonly ability: number;
+  readonly team: number;
+  readonly day: CivilDay;
+}
+
+/** A day's wait of a late task weighs more than any care for usual days. */
+const LATE_DAY = 1_000_000;
+const ENDLESS = Number.MAX_SAFE_INTEGER;
+const SOURCE = 0;
+const SINK = 1;
+const AFTER = 2;
+
+export function workNetwork(grouped: GroupedTasks, question: WorkQuestion): WorkNetwork {
+  const { groups, teams } = grouped;
+  const { first, last } = question;
+  const edges: FlowEdge[] = [];
+  const join = (from: number, to: number, capacity: number, cost: number): number =>
+    edges.push({ from, to, capacity, cost }) - 1;
+  let nodeCount = 3;
+  const node = () => {
+    nodeCount += 1;
+    return nodeCount - 1;
+  };
+  const hands = teams.map(({ persons }) => handsOf(persons, question));
+  const teamNodes = hands.map((onDays, team) =>
+    onDays.map((there, at) => {
+      if (there === 0) return null;
+      const made = node();
+      join(made, SINK, there, 0);
+      return { node: made, team, day: daysLater(first, at) };
+    }),
+  );
+  const teamEdges: TeamEdge[] = [];
+  const workNodes = new Map<string, number | null>();
+  /** A kind of work on a day; null when nobody is there to do it. */
+  const workNode = (ability: number, day: CivilDay): number | null => {
+    const key = `${ability} ${day}`;
+    let made = workNodes.get(key);
+    if (made === undefined) {
+      const able = teamNodes.flatMap((onDays, team) => {
+        const there = onDays[day - first] ?? null;
+        return there !== null && teams[team]?.abilities.has(ability) ? [there] : [];
+      });
+      made = able.length === 0 ? null : node();
+      for (const there of able) {
+        const edge = join(made as number, there.node, ENDLESS, 0);
+        teamEdges.push({ edge, ability, team: there.team, day });
+      }
+      workNodes.set(key, made);
+    }
+    return made;
+  };
+  const workEdges: WorkEdge[] = [];
+  const afterEdges: (number | null)[] = [];
+  const groupNodes = groups.map((group, place) => {
+    const made = node();
+    join(SOURCE, made, group.asked, 0);
+    const end = group.by === null || group.by > last ? last : group.by;
+    for (let day = group.from; day <= end; day = daysLater(day, 1)) {
+      const work = workNode(group.ability, day);
+      if (work === null) continue;
+      const edge = join(made, work, group.asked, costOn(group, day, first));
+      workEdges.push({ edge, group: place, day });
+    }
+    const mayWait = group.by === null || group.by > last;
+    const afterwards = daysLater(last, 1);
+    const soonest = group.usual > afterwards && group.by !== null ? group.usual : afterwards;
+    afterEdges.push(mayWait ? join(made, AFTER, group.asked, costOn(group, soonest, first)) : null);
+    return made;
+  });
+  join(AFTER, SINK, ENDLESS, 0);
+  return {
+    ...{ nodeCount, edges, source: SOURCE, sink: SINK },
+    ...{ groupNodes, workEdges, teamEdges, afterEdges, hands },
+  };
+}
+
+function costOn({ by, usual }: TaskGroup, day: CivilDay, first: CivilDay): number {
+  return by === null ? (day - first) * LATE_DAY : Math.abs(day - usual);
+}
+
+function handsOf(persons: readonly number[], question: WorkQuestion): number[] {
+  const { crew, closed, first, last } = question;
+  const onDays: number[] = [];
+  for (let day = first; day <= last; day = daysLater(day, 1)) {
+    let there = 0;
+    if (!isClosed(closed, day)) {
+      for (const person of persons) {
+        const one = crew[person];
+        if (one !== undefined) there += hundredthsOn(one, day);
+      }
+    }
+    onDays.push(there);
+  }
+  return onDays;
+}

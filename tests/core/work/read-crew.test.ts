@@ -1,0 +1,94 @@
+import { describe, expect, it } from "vitest";
+import { gridOf } from "../../../src/core/cells/cell";
+import { isClosed } from "../../../src/core/work/crew";
+import { readClosedDays } from "../../../src/core/work/read-closed-days";
+import { readCrew } from "../../../src/core/work/read-crew";
+import { day } from "../../support/days";
+import { sheetValues } from "../../support/sheet-values";
+
+const HABITS = { asOf: day("2026-11-25"), localeOrder: "day-first" } as const;
+const crewOf = (text: string) =>
+  readCrew(gridOf(sheetValues(text)), { ...HABITS, stepKeys: new Set(["grafting", "take count"]) });
+const closedOf = (text: string) => readClosedDays(gridOf(sheetValues(text)), HABITS);
+
+describe("readCrew", () => {
+  it("finds its columns below a title, in any order and by other names", () => {
+    const { crew, troubles } = crewOf(`
+      Who works | | | |
+      Hours per day | Away to | Name | Away from | Skills
+      7,5           | 3/12/26 | Ana  | 1/12/26   | Budding; take count
+      6 h           |         | Bo   |           | all`);
+    expect(troubles).toEqual([]);
+    expect(crew).toEqual([
+      {
+        ...{ name: "Ana", skills: new Set(["grafting", "take count"]), hundredthsADay: 750 },
+        off: [{ from: day("2026-12-01"), to: day("2026-12-03") }],
+      },
+      { name: "Bo", skills: null, hundredthsADay: 600, off: [] },
+    ]);
+  });
+
+  it("puts rows of one name together, the fewest hours and every time off", () => {
+    const { crew } = crewOf(`
+      Person | Hours a day | Off from   | Off to
+      Ana    | 8           | 2026-12-01 | 2026-12-02
+      ana    | 6           |            |
+      Ana    |             | 2026-12-20 |`);
+    expect(crew).toHaveLength(1);
+    expect(crew[0]?.hundredthsADay).toBe(600);
+    expect(crew[0]?.off).toEqual([
+      { from: day("2026-12-01"), to: day("2026-12-02") },
+      { from: day("2026-12-20"), to: null },
+    ]);
+  });
+
+  it("leaves out and says what can't be read", () => {
+    const { crew, troubles } = crewOf(`
+      Person | Tasks     | Hours a day | Off from   | Off to
+      Ana    |           | many        |            |
+      Bo     |           | 25          |            |
+      Cy     |           | 6           | 2026-12-09 | 2026-12-01
+      Di     |           | 6           | sometime   |
+             |           | 6           |            |
+      Ed     |           |             |            |
+      Flo    | juggling  | 6           |            |`);
+    expect(crew.map(({ name }) => name)).toEqual(["Flo"]);
+    expect(troubles).toEqual([
+      'crew row 2 left out: "many" is no number of hours a day',
+      'crew row 3 left out: "25" is no number of hours a day',
+      "crew row 4 left out: it ends before it begins",
+      'crew row 5 left out: "sometime" is no day that can be read',
+      "crew row 6 left out: no name",
+      'crew row 8: no step "juggling"',
+      "Ed left out: no hours a day",
+    ]);
+  });
+
+  it("refuses a table without the header, and cells that are not ready", () => {
+    expect(() => crewOf("Ana | 6")).toThrow("crew has no header row");
+    expect(() => crewOf("Person | Hours a day\nAna | #REF!")).toThrow("crew row 2 shows #REF!");
+    expect(() => crewOf("Person | Hours a day\nAna | Loading...")).toThrow("still loading");
+  });
+});
+
+describe("readClosedDays", () => {
+  it("takes days, stretches and weekdays", () => {
+    const { closed, troubles } = closedOf(`
+      Until      | Day
+                 | Sundays
+                 | 2026-12-25
+      2027-01-02 | 2026-12-31
+                 | sabtu
+                 | never
+      2026-12-01 | Monday`);
+    const shut = (iso: string) => isClosed(closed, day(iso));
+    // 29 November 2026 is a Sunday.
+    expect(["2026-11-28", "2026-11-29", "2026-11-30"].map(shut)).toEqual([true, true, false]);
+    expect(["2026-12-25", "2026-12-24"].map(shut)).toEqual([true, false]);
+    expect(["2026-12-31", "2027-01-01", "2027-01-04"].map(shut)).toEqual([true, true, false]);
+    expect(troubles).toEqual([
+      'closed days row 6 left out: "never" is no day that can be read',
+      "closed days row 7 left out: a weekday has no last day; write each weekday in its own row",
+    ]);
+  });
+});
