@@ -19,6 +19,7 @@ async function makeDist(): Promise<void> {
     // Class fields and private names are refused by the script server; es2019 lowers them.
     target: "es2019",
     minify: true,
+    alias: { "@stdlib/string-format": "./src/build/plain-format.cjs" },
     legalComments: "none",
     logLevel: "warning",
     banner: { js: "/** @OnlyCurrentDoc */" },

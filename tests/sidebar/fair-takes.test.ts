@@ -15,7 +15,7 @@ const named = (group: string) => group;
 describe("the sentences", () => {
   it("say who stands apart, evened, and of whom there is too little", () => {
     expect(plain(comparedSentence(compared.compared, named))).toBe(
-      "Evened, Kesto (67 %) is below the rest, where 72 % is expected. For 1 group there are too few batches to tell.",
+      "Evened, Kesto (67 %) is below the rest; all together took 72 %. For 1 group there are too few batches to tell.",
     );
     const same = compared.compared.map((row) => ({ ...row, reading: "no clear difference" }));
     expect(comparedSentence(same, named)).toBe(
@@ -76,7 +76,7 @@ describe("the page", () => {
     await open();
     const kesto = page.getByRole("img", { name: /^Evened 67 %/ });
     expect(await kesto.getAttribute("aria-label")).toBe(
-      "Evened 67 %, range 62 % to 71 %, expected 72 %",
+      "Evened 67 %, range 62 % to 71 %, all together 72 %",
     );
     expect(await kesto.locator("line.expected").getAttribute("x1")).toBe("71.9%");
     expect(await kesto.locator("circle.likely").getAttribute("cx")).toBe("66.8%");

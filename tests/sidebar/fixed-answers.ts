@@ -208,13 +208,13 @@ export const compared: CompareAnswer = {
     {
       ...{ column: "Variety", groups: 5, explained: 0.211 },
       ...{ best: "Brindlecap (82 %)", worst: "Duskpod (55 %)" },
-      reading: "goes with takes, also beside the others (20 % of the spread they leave)",
+      reading: "goes with takes, also where the other columns are alike",
     },
     {
       ...{ column: "Grafter", groups: 4, explained: 0.072, best: "Kay Orrin (77 %)" },
       ...{
         worst: "Kesto (64 %)",
-        reading: "goes with takes, but the other columns can account for it",
+        reading: "goes with takes, but what else differed may be behind it",
       },
     },
     { column: "Place", groups: 4, explained: 0, best: "", worst: "", reading: "no clear link" },

@@ -110,11 +110,9 @@ function reading({ beside }: ReasonResult, { alone, beside: stays }: Clear, aske
   if (beside === null) {
     return alone ? "goes with takes; too few batches to tell it from the others" : "no clear link";
   }
-  const own = `${Math.round(beside * 100)} %`;
-  if (alone && stays)
-    return `goes with takes, also beside the others (${own} of the spread they leave)`;
-  if (alone) return "goes with takes, but the other columns can account for it";
-  return stays ? `shows only beside the others (${own} of the spread they leave)` : "no clear link";
+  if (alone && stays) return "goes with takes, also where the other columns are alike";
+  if (alone) return "goes with takes, but what else differed may be behind it";
+  return stays ? "shows only where the other columns are alike" : "no clear link";
 }
 
 function bestAndWorst(

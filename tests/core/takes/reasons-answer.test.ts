@@ -31,7 +31,7 @@ describe("reasonsAnswer", () => {
     ]);
     expect(rows[0]?.["Spread explained"]).toBeGreaterThan(0.7);
     expect(rows[0]).toMatchObject({ Best: "Easy (80 %)", Worst: "Hard (55 %)" });
-    expect(rows[0]?.Reading).toMatch(/^goes with takes, also beside the others/);
+    expect(rows[0]?.Reading).toMatch(/^goes with takes, also where the other columns are alike/);
     for (const row of rows.slice(1)) {
       expect(row).toMatchObject({ Best: null, Worst: null, Reading: "no clear link" });
     }
@@ -41,7 +41,7 @@ describe("reasonsAnswer", () => {
     const rows = rowsByName(reasons(batches(true)));
     for (const name of ["Variety", "Grafter"]) {
       expect(rows.find(({ Column }) => Column === name)?.Reading).toBe(
-        "goes with takes, but the other columns can account for it",
+        "goes with takes, but what else differed may be behind it",
       );
     }
   });

@@ -19,7 +19,7 @@ export function comparedList(
 ): Node[] {
   if (compared.length === 0) return [element("p", {}, "No takes are counted yet.")];
   const overall = overallRate(compared);
-  const held = `The dot is a rate as it would be had everyone had the same ${isolated(evenFor)}; the bar is its range; the dashed line is what is expected of anyone, ${percentText(overall)}. The words are stricter than the bars, since many are compared at once.`;
+  const held = `The dot is a rate as it would be had everyone had the same ${isolated(evenFor)}; the bar is its range; the dashed line is the rate of all together, ${percentText(overall)}. The words are stricter than the bars, since many are compared at once.`;
   return [
     element("p", {}, comparedSentence(compared, called)),
     element("p", { class: "quiet" }, held),
@@ -39,7 +39,7 @@ export function comparedList(
   ];
 }
 
-/** @example comparedSentence(rows, called) // "Kesto is below the rest: 67 % evened, where 73 % is expected." */
+/** @example comparedSentence(rows, called) // "Kesto is below the rest: 67 % evened, all together took 73 %." */
 export function comparedSentence(rows: readonly ComparedRow[], called: Called): string {
   const on = (reading: string) => rows.filter((row) => row.reading === reading);
   const overall = overallRate(rows);
@@ -56,7 +56,7 @@ export function comparedSentence(rows: readonly ComparedRow[], called: Called): 
   const unsure =
     few === 0 ? "" : ` For ${counted(few, "group", "groups")} there are too few batches to tell.`;
   if (parts.length > 0) {
-    return `Evened, ${parts.join("; ")}, where ${percentText(overall)} is expected.${unsure}`;
+    return `Evened, ${parts.join("; ")}; all together took ${percentText(overall)}.${unsure}`;
   }
   if (few === rows.length) return "There are too few batches yet to compare anybody.";
   return `Nobody stands clearly apart: what differs is no more than batches differ anyway.${unsure}`;
@@ -76,7 +76,7 @@ function comparedItem(row: ComparedRow, overall: number, called: Called): HTMLEl
       ? null
       : rangeTrack({
           ...{ from, likely: evened, to, most: 1, mark: "dot", expected: overall },
-          label: `Evened ${percentText(evened)}, range ${percentText(from)} to ${percentText(to)}, expected ${percentText(overall)}`,
+          label: `Evened ${percentText(evened)}, range ${percentText(from)} to ${percentText(to)}, all together ${percentText(overall)}`,
         }),
     element("p", { class: "quiet" }, plain),
   );

@@ -24,7 +24,7 @@ export function trendPart(trend: readonly TrendRow[]): Node[] {
     element(
       "p",
       { class: "quiet" },
-      "A dot is a period of grafting. The pale band is where periods have always lain; a ring marks one that is out of the ordinary, a hollow dot one whose takes are still being counted. The top is 100 %, the foot 0 %.",
+      "A dot is a period of grafting. The pale band is the usual up and down; a ring marks one that is out of the ordinary, a hollow dot one whose takes are still being counted. The top is 100 %, the foot 0 %.",
     ),
     disclosure({ summary: "All periods as a table", content: () => trendTable(trend) }),
   ];
