@@ -201,6 +201,6 @@ describe("the sections", () => {
   it("Orders asks nothing and says what is to come", async () => {
     await open();
     await sidebar.section("Orders");
-    expect(await page.locator("#section-orders").textContent()).toContain("not worked out yet");
+    expect(await page.locator("#section-orders").textContent()).toContain("ORDER_OUTLOOK");
   });
 });

@@ -10,9 +10,9 @@ export function ordersSection(): Section {
     element(
       "p",
       {},
-      "Whether each open order can be filled in time is not worked out yet; it will be shown here, from a tab such as ",
+      "Whether each open order can be filled in time will be shown here. Till then a cell tells it: =ORDER_OUTLOOK, or for a new order =ORDER_PLAN, from a tab such as ",
       element("strong", {}, "Orders"),
-      " in the blank template (Order, Customer, Variety, Wanted, By, Delivered, Closed), which you can fill in already.",
+      " in the blank template (Order, Customer, Variety, Wanted, By, Delivered, Closed).",
     ),
   );
   return { element: section, load: async () => {} };
