@@ -19,6 +19,7 @@ import {
 import type { Bundle } from "./bundle";
 import { registerCustomFunctions } from "./custom-function";
 import { type SheetCells, sheetsOf } from "./sheet-cells";
+import { todayIn } from "./today";
 
 /** A workbook open in the spreadsheet engine, with the add-in's functions in its formulas. */
 export interface LocalWorkbook {
@@ -49,7 +50,7 @@ export function openWorkbook(data: IWorkbookData, bundle: Bundle): LocalWorkbook
     locales: { [LocaleType.EN_US]: {} },
     logLevel: LogLevel.SILENT,
   });
-  univer.registerPlugin(UniverFormulaEnginePlugin);
+  univer.registerPlugin(UniverFormulaEnginePlugin, todayIn(bundle.settings.spreadsheetZone));
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, {
     initialFormulaComputing: CalculationMode.FORCED,

@@ -28,6 +28,7 @@ import { type ScriptHost, type ScriptRun, scriptHost } from "./spreadsheet-app/s
 import { ownRealm, REALM_SOURCE, type ScriptRealm } from "./spreadsheet-app/script-realm";
 import { typeIn } from "./spreadsheet-app/typing";
 import { watchUserEdits } from "./spreadsheet-app/user-edits";
+import { todayIn } from "./today";
 
 /** A workbook without a screen in which a built script runs: menus, sidebar calls, triggers, formulas. */
 export interface ScriptWorkbook extends Pick<ScriptHost, "meter" | "lock" | "book"> {
@@ -80,7 +81,7 @@ export function openScriptWorkbook(
     locales: { [LocaleType.EN_US]: {} },
     logLevel: LogLevel.SILENT,
   });
-  univer.registerPlugin(UniverFormulaEnginePlugin);
+  univer.registerPlugin(UniverFormulaEnginePlugin, todayIn(options.settings.spreadsheetZone));
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, {
     initialFormulaComputing: CalculationMode.FORCED,

@@ -214,3 +214,15 @@ describe("errors", () => {
     expect([value(0, 0), value(0, 1)]).toEqual(["#NAME?", "#NAME?"]);
   });
 });
+
+describe("TODAY", () => {
+  // In the page TODAY() was Greenwich's day: yesterday, all morning in Apia. At any moment at least
+  // one of these two zones has another day than Greenwich.
+  it.each(["Pacific/Kiritimati", "Etc/GMT+12"])("is the day in %s", async (spreadsheetZone) => {
+    const { value } = await sheet([[formulaCell("=TODAY()")]], fakeBundle(spreadsheetZone));
+    const shown = new Intl.DateTimeFormat("en-CA", { timeZone: spreadsheetZone }).format(
+      Date.now(),
+    );
+    expect(value(0, 0)).toBe(Date.parse(shown) / 86_400_000 + 25_569);
+  });
+});

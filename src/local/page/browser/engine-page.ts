@@ -25,6 +25,7 @@ import sheetsUiWords from "@univerjs/sheets-ui/locale/en-US";
 import { defaultTheme } from "@univerjs/themes";
 import { UniverUIPlugin } from "@univerjs/ui";
 import uiWords from "@univerjs/ui/locale/en-US";
+import { todayIn } from "../../today";
 import "@univerjs/design/lib/index.css";
 import "@univerjs/ui/lib/index.css";
 import "@univerjs/docs-ui/lib/index.css";
@@ -33,8 +34,15 @@ import "@univerjs/sheets-formula-ui/lib/index.css";
 import "@univerjs/sheets-numfmt-ui/lib/index.css";
 import "@univerjs/sheets-data-validation-ui/lib/index.css";
 
-/** The spreadsheet engine with its grid, not yet with a workbook. @param container id of an element */
-export function createEngine(container: string): { univer: Univer; injector: Injector } {
+/**
+ * The spreadsheet engine with its grid, not yet with a workbook.
+ * @param container id of an element
+ * @param zone the spreadsheet's time zone, by which TODAY() goes
+ */
+export function createEngine(
+  container: string,
+  zone: string,
+): { univer: Univer; injector: Injector } {
   const univer = new Univer({
     theme: defaultTheme,
     locale: LocaleType.EN_US,
@@ -56,7 +64,7 @@ export function createEngine(container: string): { univer: Univer; injector: Inj
     logLevel: LogLevel.WARN,
   });
   univer.registerPlugin(UniverRenderEnginePlugin);
-  univer.registerPlugin(UniverFormulaEnginePlugin);
+  univer.registerPlugin(UniverFormulaEnginePlugin, todayIn(zone));
   // The bar of buttons is left out: this page is for trying the add-in.
   univer.registerPlugin(UniverUIPlugin, { container, header: true, toolbar: false, footer: true });
   univer.registerPlugin(UniverDocsPlugin);

@@ -37,7 +37,7 @@ async function startPage(given: PageStart): Promise<void> {
   const random = given.seed === null ? Math.random : seededRandom(given.seed);
   const notices = messages(part("messages"));
   const working = workingSign(part("status"));
-  const { univer, injector } = createEngine("grid");
+  const { univer, injector } = createEngine("grid", settings.spreadsheetZone);
 
   // The functions of formulas live in one frame for good; runs of the script get a fresh one each.
   const formulaFrame = await openScriptFrame();
