@@ -1,4 +1,5 @@
 import type { MethodDescription } from "../method-description";
+import { mangoSeedlings } from "./mango-seedlings";
 import {
   BED_LOSS,
   BLADES,
@@ -7,31 +8,13 @@ import {
   MOVING_PLANTS,
   RELEASE_BLADES,
   SCION_WOOD,
-  SEED,
 } from "./usual-words";
 
 /** Mango grafted by cleft on seedlings of about eight months. */
 export const mangoCleftGraft: MethodDescription = {
   name: "Mango cleft graft",
   steps: [
-    {
-      name: "Sowing",
-      after: null,
-      days: [0, 0, 0],
-      counted: true,
-      needs: "stone 1; bag 1",
-      caution: SEED,
-      source: COMMON,
-    },
-    {
-      name: "Germination",
-      after: "Sowing",
-      days: [10, 15, 20],
-      counted: true,
-      keptOf100: 70,
-      source:
-        "Days: TNAU and ikisan (within 20); from 10 common practice, no source. Kept: common practice, no source",
-    },
+    ...mangoSeedlings,
     {
       name: "Grafting",
       after: "Sowing",

@@ -1,0 +1,24 @@
+import type { StepDescription } from "../method-description";
+import { COMMON, SEED } from "./usual-words";
+
+/** How mango stones are sown and come up, whatever is grafted on the seedlings later. */
+export const mangoSeedlings: readonly StepDescription[] = [
+  {
+    name: "Sowing",
+    after: null,
+    days: [0, 0, 0],
+    counted: true,
+    needs: "stone 1; bag 1",
+    caution: SEED,
+    source: COMMON,
+  },
+  {
+    name: "Germination",
+    after: "Sowing",
+    days: [10, 15, 20],
+    counted: true,
+    keptOf100: 70,
+    source:
+      "Days: TNAU and ikisan (within 20); from 10 common practice, no source. Kept: common practice, no source",
+  },
+];
