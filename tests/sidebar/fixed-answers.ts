@@ -306,7 +306,7 @@ export const fixedAnswers: Answers = {
   sidebarOpen: () => opened,
   sidebarToday: () => today,
   sidebarAhead: () => ahead,
-  sidebarTakes: ({ by }) => ({ ...takes, by }),
+  sidebarTakes: ({ by }) => ({ ...takes, by: by === "" ? takes.by : by }),
   sidebarCompareTakes: (request) => ({
     ...compared,
     by: request.by || compared.by,

@@ -13,8 +13,8 @@ import type { Section, SidebarContext } from "../section";
 import { fairTakes } from "./fair/fair-takes";
 import { groupItem } from "./group-item";
 
-/** Asked for before the script has said what it offers. */
-const FIRST = "Variety";
+/** Asked for before the script has said what it offers: it knows which columns the table has. */
+const FIRST = "";
 
 /** Take rates by any column, as a dot on its range, with counts. */
 export function takesSection(context: SidebarContext): Section {
