@@ -48,6 +48,7 @@ export { cocoaCleftGraftMeasures } from "./timetable/methods/cocoa-cleft-graft";
 export { builtInTimetable, faultSentence, readTimetable } from "./timetable/read-timetable";
 export type { Timetable } from "./timetable/timetable";
 export { timetableAnswer } from "./timetable/timetable-answer";
+export { type PlannedWork, plannedWork, type WorkPart } from "./work/planned-work";
 export { type ClosedDaysReading, readClosedDays } from "./work/read-closed-days";
 export { type CrewReading, readCrew } from "./work/read-crew";
 export { workNeedsAnswer } from "./work/work-needs-answer";
