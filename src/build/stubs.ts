@@ -21,6 +21,8 @@ const SIDEBAR_CALLS: readonly SidebarCallName[] = [
   "sidebarTakeBack",
   "sidebarSelect",
   "sidebarCalendar",
+  "sidebarWork",
+  "sidebarMakeCrew",
 ];
 
 /**

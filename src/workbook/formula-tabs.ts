@@ -1,5 +1,6 @@
 import { InputError, summaryAnswer } from "../core";
 import { columnLetters } from "./cell-name";
+import { crewTabs } from "./crew-tabs";
 import { OWN_TABS } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
 import { SETTING_CELLS } from "./settings";
@@ -8,11 +9,11 @@ import { takeTabs } from "./take-tabs";
 import { TAKES_LEVEL, usualGrouping } from "./usual-grouping";
 
 const DAY = "d mmm yyyy";
+const PLANNED_DAYS = 14;
 
 /** The tabs that are one live formula each. */
 export function formulaTabs(now: RecordsNow): readonly TabContent[] {
-  const tab = now.sheet.getName().replace(/'/g, "''");
-  const records = `'${tab}'!A:${columnLetters(now.values[0]?.length ?? 1)}`;
+  const records = wholeTab(now.sheet, now.values[0]?.length ?? 1);
   const timetable = `'${OWN_TABS.timetable}'!A:L`;
   const { asOf, level, columns } = SETTING_CELLS;
   return [
@@ -35,6 +36,7 @@ export function formulaTabs(now: RecordsNow): readonly TabContent[] {
       [50, 130, 160, 280, 260, 260],
       {},
     ),
+    ...workTab(now, records, timetable),
   ];
 }
 
@@ -64,6 +66,31 @@ function takesTabs({ records }: RecordsNow, range: string): readonly TabContent[
     ),
     ...takeTabs(records, range, columns, live),
   ];
+}
+
+/** Only where there is a tab of persons. */
+function workTab(
+  { workbook, door, settings }: RecordsNow,
+  records: string,
+  timetable: string,
+): readonly TabContent[] {
+  const { crew, closed } = crewTabs(workbook, door, settings.recordsTab);
+  if (crew === null) return [];
+  const { asOf, columns } = SETTING_CELLS;
+  const persons = wholeTab(crew, crew.getLastColumn());
+  const days = closed === null ? "" : wholeTab(closed, closed.getLastColumn());
+  return [
+    live(
+      OWN_TABS.workPlan,
+      `WORK_PLAN(${records},${timetable},${persons},${asOf},${PLANNED_DAYS},${days},${columns})`,
+      [90, 120, 90, 110, 60, 60, 110, 90, 420],
+      { 0: DAY, 7: DAY },
+    ),
+  ];
+}
+
+function wholeTab(sheet: GoogleAppsScript.Spreadsheet.Sheet, columns: number): string {
+  return `'${sheet.getName().replace(/'/g, "''")}'!A:${columnLetters(Math.max(1, columns))}`;
 }
 
 function live(

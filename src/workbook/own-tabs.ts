@@ -10,8 +10,15 @@ export const OWN_TABS = {
   takesTrend: "Takes by month",
   takeReasons: "What takes go with",
   checks: "Checks",
+  workPlan: "Work plan",
   log: "Write log",
 } as const;
+
+/**
+ * The name of the tab of persons that we make. It is the person's from then on, and many a workbook
+ * has a tab of that name of its own, so that it is none of OWN_TABS.
+ */
+export const CREW_TAB = "Crew";
 
 /** Every tab of ours begins with these words, so that a tab of the person's own is never taken for it. */
 export const MARK = "Nursery batches:";

@@ -13,7 +13,9 @@ import { answerTable } from "./answer-table";
 import { cellName } from "./cell-name";
 import { columnGuesses, timetableToGuessBy } from "./column-guesses";
 import { compareTakes } from "./compare-takes";
+import { makeCrewTab } from "./crew-tabs";
 import { tasksNow } from "./due-tab";
+import { plannedDays } from "./planned-days";
 import { recordTask } from "./record-task";
 import { asOfDay, type RecordsNow, recordsNow } from "./records-tab";
 import { setUp } from "./set-up";
@@ -189,6 +191,8 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
       text: calendarText(tasksNow(now, wholeDays(daysAhead)), now.asOf),
     };
   },
+  sidebarWork: ({ days }) => plannedDays(recordsNow(), days),
+  sidebarMakeCrew: () => ({ tab: makeCrewTab() }),
 };
 
 function selectCell(now: RecordsNow, row: number | null, header: string): { selected: string } {

@@ -6,6 +6,7 @@
  */
 
 import type { CompareAnswer, CompareRequest, TakesAnswer, TakesRequest } from "./take-calls";
+import type { MakeCrewAnswer, WorkAnswer, WorkRequest } from "./work-calls";
 
 export type {
   CompareAnswer,
@@ -17,6 +18,14 @@ export type {
   TakesRow,
   TrendRow,
 } from "./take-calls";
+export type {
+  MakeCrewAnswer,
+  PlannedDay,
+  PlannedPart,
+  WorkAnswer,
+  WorkOverload,
+  WorkRequest,
+} from "./work-calls";
 
 /** What comes back from every call. A null in its place is a failure of the way between. */
 export type CallResult<Answer> =
@@ -43,6 +52,8 @@ export interface SidebarCalls {
   readonly sidebarTakeBack: CallShape<TakeBackRequest, TakeBackAnswer>;
   readonly sidebarSelect: CallShape<SelectRequest, SelectAnswer>;
   readonly sidebarCalendar: CallShape<DaysAheadRequest, CalendarAnswer>;
+  readonly sidebarWork: CallShape<WorkRequest, WorkAnswer>;
+  readonly sidebarMakeCrew: CallShape<null, MakeCrewAnswer>;
 }
 
 export type SidebarCallName = keyof SidebarCalls;

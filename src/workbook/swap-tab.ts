@@ -1,4 +1,4 @@
-import { isOurs, notOursSentence, OWN_TABS } from "./own-tabs";
+import { CREW_TAB, isOurs, notOursSentence, OWN_TABS } from "./own-tabs";
 import { fillTab, type TabContent } from "./tab-content";
 
 /**
@@ -70,7 +70,7 @@ const ASIDE = /^(.+) \((new|old)\)(?: \d+)?$/;
  * name back, half made ones and those that were replaced go.
  */
 export function sweepLeftovers(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): void {
-  const own: ReadonlySet<string> = new Set(Object.values(OWN_TABS));
+  const own: ReadonlySet<string> = new Set([...Object.values(OWN_TABS), CREW_TAB]);
   const left = workbook.getSheets().flatMap((sheet) => {
     const [, name, side] = ASIDE.exec(sheet.getName()) ?? [];
     return name !== undefined && own.has(name) && isLeftover(sheet) ? [{ sheet, name, side }] : [];

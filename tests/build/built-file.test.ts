@@ -47,6 +47,7 @@ describe("Code.js", () => {
         ...["sidebarOpen", "sidebarToday", "sidebarAhead", "sidebarTakes", "sidebarCheck"],
         ...["sidebarColumns", "sidebarSetUp", "sidebarRecord", "sidebarTakeBack"],
         ...["sidebarSelect", "sidebarCalendar", "sidebarCompareTakes"],
+        ...["sidebarWork", "sidebarMakeCrew"],
         "nurseryBatches_",
       ].sort(),
     );

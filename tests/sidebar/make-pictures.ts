@@ -27,6 +27,16 @@ const pictures: readonly Picture[] = [
       await task.getByRole("spinbutton").fill("88");
     },
   },
+  { name: "fortnight", section: "Today", before: openFortnight },
+  {
+    name: "fortnight-day",
+    section: "Today",
+    before: async (page) => {
+      await openFortnight(page);
+      await page.getByText("Wed 25 Nov").click();
+      await page.getByText("Wed 25 Nov").evaluate((one) => one.scrollIntoView());
+    },
+  },
   {
     name: "ahead",
     section: "Ahead",
@@ -44,6 +54,14 @@ const pictures: readonly Picture[] = [
   { name: "set-up", section: "Set up" },
   { name: "today-at-200-percent", section: "Today", zoomed: true },
 ];
+
+/** Opens the fortnight and scrolls so that it stands at the top. */
+async function openFortnight(page: Page): Promise<void> {
+  const line = page.getByText("The fortnight, day by day");
+  await line.click();
+  await page.getByText("Wed 25 Nov").waitFor();
+  await line.evaluate((one) => one.scrollIntoView());
+}
 
 /** Scrolls so that a heading stands at the top. */
 async function toTop(page: Page, heading: string): Promise<void> {

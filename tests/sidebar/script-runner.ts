@@ -51,7 +51,7 @@ async function resultOf(
 /** Runs in the page. */
 function installRunner(): void {
   const names = ["Open", "Today", "Ahead", "Takes", "Check", "Columns", "SetUp", "Record"];
-  names.push("TakeBack", "Select", "Calendar", "CompareTakes");
+  names.push("TakeBack", "Select", "Calendar", "CompareTakes", "Work", "MakeCrew");
   const legal = (value: unknown): boolean => {
     if (value === null || ["string", "number", "boolean"].includes(typeof value)) return true;
     if (Array.isArray(value)) return value.every(legal);

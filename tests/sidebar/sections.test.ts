@@ -30,9 +30,12 @@ async function unfold(page: Page): Promise<void> {
     }
   });
   // What a disclosure holds is made when its toggle event comes.
-  await page.waitForFunction(() =>
-    [...document.querySelectorAll("details")].every(({ children }) => children.length > 1),
-  );
+  await page.waitForFunction(() => {
+    const all = [...document.querySelectorAll("details")];
+    // There may be more within.
+    for (const details of all) details.open = true;
+    return all.every(({ children }) => children.length > 1) && !document.querySelector(":disabled");
+  });
 }
 
 describe.each(SECTIONS)("the section %s", (title) => {

@@ -36,6 +36,7 @@ function actions(nursery: Nursery): Record<string, () => unknown> {
     check: () => nursery.ask("sidebarCheck", null),
     columns: () => nursery.ask("sidebarColumns", { tab: "Records" }),
     calendar: () => nursery.ask("sidebarCalendar", WEEK),
+    work: () => nursery.ask("sidebarWork", { days: 14 }),
     select: () => nursery.ask("sidebarSelect", { row: 3, column: "Takes" }),
     record: () => {
       const { logId: id, asked } = nursery.ask("sidebarRecord", { ...request, sure: [] });

@@ -12,7 +12,7 @@ import {
 
 const OURS = [
   ...[SETTINGS, "Nursery timetable", "Due list", "Stages", "Ready by month", "Takes", "Checks"],
-  ...["Takes compared", "Takes by month", "What takes go with", "Write log"],
+  ...["Takes compared", "Takes by month", "What takes go with", "Write log", "Work plan"],
 ];
 const ONCE = { tab: "Records", columns: [], methods: [] };
 

@@ -21,11 +21,16 @@ const SET_UP: Action = {
   long: true,
 };
 const SET_UP_AGAIN: Action = { ...SET_UP, prepare: () => bare().ready() };
+const MAKE_CREW: Action = {
+  prepare: () => bare().ready(),
+  run: (nursery) => answered(nursery, "sidebarMakeCrew", null),
+  tabs: ["Crew"],
+};
 
 describe.each([
-  ["does nothing and throws", "failAt", { REFRESH, SET_UP, SET_UP_AGAIN }],
-  ["does its work and throws", "failAfter", { REFRESH, SET_UP_AGAIN }],
-  ["throws, and all that follow", "stopAt", { REFRESH }],
+  ["does nothing and throws", "failAt", { REFRESH, SET_UP, SET_UP_AGAIN, MAKE_CREW }],
+  ["does its work and throws", "failAfter", { REFRESH, SET_UP_AGAIN, MAKE_CREW }],
+  ["throws, and all that follow", "stopAt", { REFRESH, MAKE_CREW }],
 ] as const)("a service call that %s", (_, kind, actions) => {
   it.each(Object.entries(actions))(
     "in %s leaves our tabs whole, the old ones or the new ones, and the lock free",

@@ -20,6 +20,9 @@ const WORDS = {
 const ALL: ReadonlySet<string> = new Set(["all", "any", "everything", "all tasks"]);
 const HOURS_IN_A_DAY = 24;
 
+/** The columns as we name them. */
+export const CREW_HEADER = ["Person", "Tasks", "Hours a day", "Off from", "Off to"] as const;
+
 export interface CrewReading {
   /** By name, so that the order of the rows does not matter. */
   readonly crew: readonly Person[];
@@ -43,6 +46,16 @@ interface CrewRow {
   readonly off: DayStretch | null;
 }
 
+/** How many of its columns a table of persons has; 0 where the grid is none. */
+export function crewColumns(grid: Grid): number {
+  const table = crewTable(grid);
+  return table === null ? 0 : Object.keys(table.columnOf).length;
+}
+
+function crewTable(grid: Grid) {
+  return headedTable(grid, WORDS, ["person", "hours"]);
+}
+
 /**
  * Reads the table of persons. Rows of one name are one person: with every time off, every task
  * named, and the fewest hours. A row that can't be read is left out and said.
@@ -50,7 +63,7 @@ interface CrewRow {
  * @throws InputError "no-header"; "not-ready-yet" when a cell shows an error or is still loading
  */
 export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits): CrewReading {
-  const table = headedTable(grid, WORDS, ["person", "hours"]);
+  const table = crewTable(grid);
   if (table === null) {
     throw new InputError(
       "no-header",

@@ -20,6 +20,15 @@ export function dayText(iso: string): string {
   return parts === null ? iso : `${parts.day} ${parts.month} ${parts.year}`;
 }
 
+const WEEKDAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
+
+/** A day of the weeks around now, by its weekday. @example weekdayText("2026-11-25") // "Wed 25 Nov" */
+export function weekdayText(iso: string): string {
+  const parts = partsOf(iso);
+  const weekday = WEEKDAYS[new Date(`${iso}T00:00:00Z`).getUTCDay()];
+  return parts === null || weekday === undefined ? iso : `${weekday} ${parts.day} ${parts.month}`;
+}
+
 /**
  * The days of a window without saying twice what both share.
  *

@@ -3,6 +3,8 @@ import { dayText, windowText } from "../controls/day-words";
 import { element } from "../controls/element";
 import { userText } from "../controls/user-text";
 import { byPlace, NO_PLACE, type PlaceTasks, statusTally } from "./places";
+import { sheetCautions } from "./sheet-cautions";
+import { countBlank, type SheetColumn, sheetTable } from "./sheet-table";
 import { statusWords } from "./task-words";
 
 export interface RoundSheet {
@@ -13,7 +15,16 @@ export interface RoundSheet {
   readonly takes: string | null;
 }
 
-const HEADERS = ["Task", "Batch", "Plants", "Window", "Day done", "Count", "Who", "Note"];
+const COLUMNS: readonly SheetColumn[] = [
+  { header: "Task", width: "text" },
+  { header: "Batch", width: "text" },
+  { header: "Plants", width: "number" },
+  { header: "Window", width: "window" },
+  { header: "Day done", width: "text" },
+  { header: "Count", width: "number" },
+  { header: "Who", width: "text" },
+  { header: "Note", width: "note" },
+];
 
 /** The due list on paper: by place, with blanks to fill in by hand. */
 export function roundSheet({ workbook, asOf, tasks, takes }: RoundSheet): HTMLElement {
@@ -24,29 +35,12 @@ export function roundSheet({ workbook, asOf, tasks, takes }: RoundSheet): HTMLEl
     element("p", {}, userText(workbook), ` · ${statusTally(tasks)}`),
     takes === null ? null : element("p", {}, takes),
     ...byPlace(tasks).map(placeTable),
-    cautions(tasks),
+    sheetCautions(tasks),
   );
 }
 
 function placeTable({ place, tasks }: PlaceTasks): HTMLElement {
-  const name = place === "" ? NO_PLACE : userText(place);
-  return element(
-    "table",
-    {},
-    element("colgroup", {}, ...HEADERS.map(() => element("col"))),
-    element(
-      "thead",
-      {},
-      // Within the head, which is printed on every page that the table goes on.
-      element(
-        "tr",
-        { class: "place" },
-        element("th", { colspan: HEADERS.length, scope: "colgroup" }, name),
-      ),
-      element("tr", {}, ...HEADERS.map((header) => element("th", { scope: "col" }, header))),
-    ),
-    element("tbody", {}, ...tasks.map(taskRow)),
-  );
+  return sheetTable(place === "" ? NO_PLACE : userText(place), COLUMNS, tasks.map(taskRow));
 }
 
 function taskRow(task: DueTask): HTMLElement {
@@ -58,34 +52,8 @@ function taskRow(task: DueTask): HTMLElement {
     element("td", { class: "number" }, task.plants === null ? "" : String(task.plants)),
     element("td", {}, windowText(task.from, task.by), element("br"), statusWords(task)),
     element("td", { class: "blank" }),
-    // What nobody counts has no blank that would ask for a number.
-    task.counted ? element("td", { class: "blank" }) : element("td", { class: "none" }, "–"),
+    countBlank(task.counted),
     element("td", { class: "blank" }),
     element("td", { class: "blank wide" }),
-  );
-}
-
-/** Each caution once, with the tasks that it belongs to. */
-function cautions(tasks: readonly DueTask[]): HTMLElement | null {
-  const tasksOf = new Map<string, Set<string>>();
-  for (const { caution, task } of tasks) {
-    if (caution === "") continue;
-    const named = tasksOf.get(caution) ?? new Set<string>();
-    tasksOf.set(caution, named.add(task));
-  }
-  if (tasksOf.size === 0) return null;
-  return element(
-    "section",
-    {},
-    element("h2", {}, "Cautions"),
-    ...[...tasksOf].map(([caution, names]) =>
-      element(
-        "p",
-        {},
-        ...[...names].flatMap((name, index) => [index === 0 ? "" : ", ", userText(name)]),
-        ": ",
-        element("bdi", {}, caution),
-      ),
-    ),
   );
 }

@@ -1,5 +1,6 @@
 import type { DueTask, TodayAnswer } from "../../workbook/sidebar-calls";
 import { actionButton } from "../controls/action-button";
+import { choice } from "../controls/choice";
 import { counted } from "../controls/count-words";
 import { dayText } from "../controls/day-words";
 import { disclosure } from "../controls/disclosure";
@@ -8,6 +9,9 @@ import { field } from "../controls/field";
 import { wholeText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import { type Section, type SidebarContext, setUpOf } from "../section";
+import { fortnightPart } from "./fortnight/fortnight-part";
+import { missingCrew } from "./fortnight/no-crew";
+import { personSheet } from "./person-sheet";
 import { placeGroup } from "./place-group";
 import { byPlace, statusTally } from "./places";
 import { printElement } from "./print-element";
@@ -18,12 +22,22 @@ import { taskItem } from "./task-item";
 /** With more tasks than this the places are folded: the person chooses where to look. */
 const TASKS_UNFOLDED = 30;
 const USUAL_DAYS_AHEAD = 7;
+/** As many as work can be planned for. */
+const MOST_DAYS = 366;
 
 /** What is late, due and coming, by place; marking done, the round sheet and the calendar file. */
 export function todaySection(context: SidebarContext): Section {
   const { call, status } = context;
   const daysAhead = element("input", { type: "number", min: 0, max: 730, step: 1, required: true });
   const controls = element("fieldset", { class: "bare" });
+  const sheetBy = choice(
+    [
+      { value: "place", label: "by place" },
+      { value: "person", label: "by person" },
+    ],
+    "place",
+  );
+  const fortnight = fortnightPart(context);
   const head = element("div");
   const earlier = element("div");
   const list = element("div");
@@ -51,6 +65,7 @@ export function todaySection(context: SidebarContext): Section {
         show(answer, request.daysAhead);
       },
     });
+    void fortnight.refresh();
   };
   const show = ({ asOf, tasks, remark }: TodayAnswer, days: number) => {
     head.replaceChildren(
@@ -77,14 +92,33 @@ export function todaySection(context: SidebarContext): Section {
     earlier.replaceChildren(disclosure({ summary, content, open: true }));
   };
 
+  const title = (asOf: string) => `Round sheet ${asOf}`;
+  const printWork = async () => {
+    const request = wanted();
+    if (request === null) return;
+    const days = Math.min(request.daysAhead + 1, MOST_DAYS);
+    const work = await call("sidebarWork", { days });
+    const missing = missingCrew(work);
+    if (missing !== null) throw new Error(missing);
+    if (work.parts.length + work.unassigned.length === 0) {
+      status.say("Nothing to print: the list is empty.");
+      return;
+    }
+    const content = personSheet({ workbook: context.opened()?.workbook ?? "", work });
+    await printElement({ title: title(work.asOf), content, styleId: "round-sheet-style" });
+  };
   const print = async () => {
+    if (sheetBy.value === "person") {
+      await printWork();
+      return;
+    }
     if (answer === null || answer.tasks.length === 0) {
       status.say("Nothing to print: the list is empty.");
       return;
     }
     const { asOf, tasks, takes } = answer;
     const content = roundSheet({ workbook: context.opened()?.workbook ?? "", asOf, tasks, takes });
-    await printElement({ title: `Round sheet ${asOf}`, content, styleId: "round-sheet-style" });
+    await printElement({ title: title(asOf), content, styleId: "round-sheet-style" });
   };
   const saveCalendar = async () => {
     const request = wanted();
@@ -103,12 +137,16 @@ export function todaySection(context: SidebarContext): Section {
     element("div", { class: "beside" }, field("Days ahead", daysAhead), again),
     element(
       "div",
-      { class: "buttons" },
+      { class: "beside" },
+      field("Round sheet", sheetBy),
       actionButton({ ...printing, work: print }),
-      actionButton({ ...saving, work: saveCalendar }),
     ),
+    element("div", { class: "buttons" }, actionButton({ ...saving, work: saveCalendar })),
   );
-  return { element: element("section", {}, head, controls, earlier, list), load };
+  return {
+    element: element("section", {}, head, controls, earlier, fortnight.element, list),
+    load,
+  };
 }
 
 function nothingDue(daysAhead: number): string {

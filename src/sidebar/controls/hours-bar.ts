@@ -1,0 +1,17 @@
+import { svg } from "./svg";
+
+/**
+ * Hours asked as a filled bar in the frame of those that are there. The numbers stand beside it in
+ * words, so that it says nothing to those who listen.
+ *
+ * @param most what the full width stands for, above 0
+ */
+export function hoursBar(asked: number, there: number, most: number): SVGElement {
+  const width = (hours: number) => `${Math.round((1000 * hours) / most) / 10}%`;
+  return svg(
+    "svg",
+    { class: "hours-bar", "aria-hidden": "true" },
+    svg("rect", { class: "range", x: "0%", y: "25%", width: width(asked), height: "50%" }),
+    svg("rect", { class: "frame", x: "0%", y: "10%", width: width(there), height: "80%" }),
+  );
+}

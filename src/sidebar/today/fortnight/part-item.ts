@@ -1,0 +1,27 @@
+import type { PlannedPart } from "../../../workbook/sidebar-calls";
+import { counted } from "../../controls/count-words";
+import { weekdayText } from "../../controls/day-words";
+import { element } from "../../controls/element";
+import { hoursCounted } from "../../controls/hours-words";
+import { userText } from "../../controls/user-text";
+
+/** A task or a part of one in two lines: what and where, then how much and what there is to say. */
+export function partItem({ task, batch, place, plants, hours, by, remark }: PlannedPart): Node {
+  const facts = [
+    plants === null ? null : counted(plants, "plant", "plants"),
+    hours === null ? null : hoursCounted(hours),
+    `by ${weekdayText(by)}`,
+  ].filter((fact) => fact !== null);
+  return element(
+    "div",
+    { class: "part" },
+    element("p", {}, userText(task), " · ", userText(batch)),
+    element(
+      "p",
+      { class: "quiet" },
+      ...(place === "" ? [] : [userText(place), " · "]),
+      facts.join(" · "),
+      ...(remark === "" ? [] : [" · ", userText(remark)]),
+    ),
+  );
+}

@@ -1,0 +1,81 @@
+import type { PlannedPart, WorkAnswer } from "../../workbook/sidebar-calls";
+import { dayText, weekdayText, windowText } from "../controls/day-words";
+import { type Child, element } from "../controls/element";
+import { hoursCounted, hoursText } from "../controls/hours-words";
+import { userText } from "../controls/user-text";
+import { sheetCautions } from "./sheet-cautions";
+import { countBlank, type SheetColumn, sheetTable } from "./sheet-table";
+
+export interface PersonSheet {
+  readonly workbook: string;
+  readonly work: WorkAnswer;
+}
+
+const COLUMNS: readonly SheetColumn[] = [
+  { header: "Day", width: "day" },
+  { header: "Task", width: "text" },
+  { header: "Batch", width: "text" },
+  { header: "Place", width: "text" },
+  { header: "Plants", width: "number" },
+  { header: "Hours", width: "number" },
+  { header: "Day done", width: "day" },
+  { header: "Count", width: "number" },
+  { header: "Note", width: "note" },
+];
+
+/** The planned work on paper: a page a person, and at the end what is given to nobody. */
+export function personSheet({ workbook, work }: PersonSheet): HTMLElement {
+  const { asOf, days, persons, parts, unassigned } = work;
+  const nobodys = [...parts.filter(({ person }) => person === null), ...unassigned];
+  const pages: readonly (readonly [Child, readonly PlannedPart[]])[] = [
+    ...persons.map(
+      (name) => [userText(name), parts.filter(({ person }) => person === name)] as const,
+    ),
+    ["Not given to anybody", nobodys],
+  ];
+  const window = windowText(asOf, days[days.length - 1]?.day ?? asOf);
+  return element(
+    "main",
+    {},
+    ...pages
+      .filter(([, own]) => own.length > 0)
+      .map(([title, own]) =>
+        element(
+          "section",
+          { class: "person" },
+          element("h1", {}, "Round sheet, ", dayText(asOf)),
+          element("p", {}, userText(workbook), ` · ${window} · ${hoursWords(own)}`),
+          sheetTable(title, COLUMNS, own.map(partRow)),
+          sheetCautions(own),
+        ),
+      ),
+  );
+}
+
+function hoursWords(parts: readonly PlannedPart[]): string {
+  const known = parts.flatMap(({ hours }) => hours ?? []);
+  if (known.length === 0) return "hours not known";
+  return hoursCounted(known.reduce((sum, one) => sum + one, 0));
+}
+
+function partRow(part: PlannedPart): HTMLElement {
+  const { day, task, batch, place, plants, hours, by, remark, counted } = part;
+  return element(
+    "tr",
+    {},
+    element("td", {}, day === null ? `by ${weekdayText(by)}` : weekdayText(day)),
+    element(
+      "th",
+      { scope: "row" },
+      userText(task),
+      ...(remark === "" ? [] : [element("br"), element("small", {}, userText(remark))]),
+    ),
+    element("td", {}, userText(batch)),
+    element("td", {}, userText(place)),
+    element("td", { class: "number" }, plants === null ? "" : String(plants)),
+    element("td", { class: "number" }, hours === null ? "" : hoursText(hours)),
+    element("td", { class: "blank" }),
+    countBlank(counted),
+    element("td", { class: "blank wide" }),
+  );
+}

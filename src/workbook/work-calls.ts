@@ -1,0 +1,75 @@
+/** What the sidebar asks about the coming work, and what it is told. Days are ISO text. */
+
+export interface WorkRequest {
+  /** How many days from the as-of day on, 1 to 366. */
+  readonly days: number;
+}
+
+export interface WorkAnswer {
+  readonly asOf: string;
+  /** The tab with the persons; null where there is none, and then nothing is planned. */
+  readonly crewTab: string | null;
+  /** The tab with the closed days; null where there is none. */
+  readonly closedTab: string | null;
+  /** The columns that a tab of persons has. */
+  readonly crewHeader: readonly string[];
+  readonly persons: readonly string[];
+  readonly days: readonly PlannedDay[];
+  /** Stretches of days that ask for more than is there. */
+  readonly overloads: readonly WorkOverload[];
+  /** By day and person. */
+  readonly parts: readonly PlannedPart[];
+  /** Tasks and parts that are set into none of the days. */
+  readonly unassigned: readonly PlannedPart[];
+  /** What could not be used, in a sentence; null where all was. */
+  readonly remark: string | null;
+}
+
+export interface PlannedDay {
+  readonly day: string;
+  readonly isClosed: boolean;
+  /** Hours of the tasks that are set into it. */
+  readonly asked: number;
+  /** Hours that the persons have. */
+  readonly there: number;
+  /** The same by person, in the order of the persons. */
+  readonly hands: readonly number[];
+  /** Whether it lies in a stretch of too much. */
+  readonly isOverloaded: boolean;
+}
+
+export interface WorkOverload {
+  readonly from: string;
+  readonly to: string;
+  readonly tasks: string;
+  readonly batches: string;
+  /** Who can do them; empty when nobody can. */
+  readonly persons: string;
+  /** These days, this much asked, this much there, and what mends it. */
+  readonly sentence: string;
+}
+
+export interface PlannedPart {
+  /** Null for what is set into none of the days. */
+  readonly day: string | null;
+  readonly task: string;
+  readonly batch: string;
+  /** Empty where the records name none. */
+  readonly place: string;
+  readonly plants: number | null;
+  readonly hours: number | null;
+  /** Null for what nobody does, and for reminders that ask for no known hours. */
+  readonly person: string | null;
+  readonly by: string;
+  /** Empty where there is nothing to say. */
+  readonly remark: string;
+  /** Whether plants are counted at this step. */
+  readonly counted: boolean;
+  /** Empty where there is none. */
+  readonly caution: string;
+}
+
+export interface MakeCrewAnswer {
+  /** The tab that was made. */
+  readonly tab: string;
+}

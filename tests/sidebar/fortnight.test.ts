@@ -1,0 +1,207 @@
+import axe from "axe-core";
+import type { Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { hoursCounted, hoursOfHours } from "../../src/sidebar/controls/hours-words";
+import type { WorkAnswer } from "../../src/workbook/sidebar-calls";
+import { fixedAnswers, work } from "./fixed-answers";
+import { expectGolden, markupOf } from "./golden";
+import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import type { Answers } from "./script-runner";
+
+const LINE = "The fortnight, day by day";
+const PART = "details.group:has(fieldset)";
+const none: WorkAnswer = {
+  ...work,
+  ...{ crewTab: null, closedTab: null, persons: [], days: [], overloads: [], parts: [] },
+  ...{ unassigned: [], remark: null },
+};
+
+it("says hours without needless decimals", () => {
+  expect([0, 1, 0.1 + 0.2, 6.5].map(hoursCounted)).toEqual([
+    ...["0 hours", "1 hour", "0.3 hours", "6.5 hours"],
+  ]);
+  expect(hoursOfHours(6.5, 8)).toBe("6.5 of 8 hours");
+});
+
+describe("the fortnight in Today", () => {
+  let test: SidebarTest;
+  let sidebar: OpenSidebar;
+  let page: Page;
+  beforeAll(async () => {
+    test = await startSidebarTest();
+  }, 60_000);
+  afterEach(() => page.close());
+  afterAll(() => test.close());
+
+  async function begin(answers: Answers = {}): Promise<void> {
+    sidebar = await test.open({ ...fixedAnswers, ...answers });
+    page = sidebar.page;
+    await page.getByText("1 late, 1 due, 3 coming.").waitFor();
+  }
+  async function open(answers: Answers = {}): Promise<void> {
+    await begin(answers);
+    await page.getByText(LINE).click();
+    await page.locator(PART).waitFor();
+    await settled();
+  }
+  const settled = () => page.waitForFunction(() => document.querySelector(":disabled") === null);
+  const asked = () => sidebar.asked.filter(({ name }) => name === "sidebarWork");
+  const day = (name: string) => page.locator(".day").filter({ hasText: name });
+  const violations = async () => {
+    await page.evaluate(axe.source);
+    const { violations: found } = (await page.evaluate("axe.run()")) as axe.AxeResults;
+    return found.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
+  };
+
+  it("is asked for when it is opened, so that the list never waits for it", async () => {
+    await begin();
+    expect(asked()).toEqual([]);
+    await page.getByText(LINE).click();
+    await page.locator(PART).waitFor();
+    expect(asked()).toEqual([{ name: "sidebarWork", request: { days: 14 } }]);
+    // Open, it is read anew with the list.
+    await page.getByRole("button", { name: "Read again" }).click();
+    await settled();
+    await expect.poll(() => asked().length).toBe(2);
+    await page.getByText(LINE).click();
+    await page.getByRole("button", { name: "Read again" }).click();
+    await settled();
+    expect(asked()).toHaveLength(2);
+  });
+
+  it("names a stretch of too much with its sum and what mends it, before the days", async () => {
+    await open();
+    const note = page.locator(`${PART} .note`).first();
+    expect(await note.textContent()).toContain(
+      "Too much for these days: 26 Nov 2026 to 30 Nov 2026: 58.5 hours are asked, 50 hours are there; 8.5 hours more in these days are the fewest that mend it.",
+    );
+    expect(await note.textContent()).toContain("H26-051, H26-052");
+    expect(await day("Thu 26 Nov").textContent()).toBe("Thu 26 Nov14 of 14 hourstoo much");
+    expect(await day("Wed 25 Nov").textContent()).toBe("Wed 25 Nov8.6 of 14 hours");
+    expect(await day("Sun 29 Nov").textContent()).toBe("Sun 29 Novclosed");
+    expect(await page.locator(".day").count()).toBe(14);
+  });
+
+  it("shows who does what on a day that is opened, who is free and who is not there", async () => {
+    await open();
+    await day("Wed 25 Nov").locator("summary").click();
+    const plan = day("Wed 25 Nov").locator(".behind");
+    await plan.waitFor();
+    const hands = await plan.locator(".hands").allTextContents();
+    expect(hands[0]).toMatch(
+      /^Kesto · 2.6 of 6 hoursFirst release · H26-039Bay 2 north · 104 plants/,
+    );
+    expect(hands[1]).toMatch(/^Mirel · 6 of 8 hoursGrafting · H26-051.*part of 420/);
+    expect(hands[2]).toMatch(/^Hours not knownUnion closed · H26-028.*1,090 plants/);
+    await day("Mon 30 Nov").locator("summary").click();
+    await day("Mon 30 Nov").getByText("Not there: Kesto").waitFor();
+    expect(await day("Mon 30 Nov").textContent()).toContain("Nothing yet: Mirel (8 hours)");
+  });
+
+  it("lists what is set into none of these days, and says what could not be read", async () => {
+    await open();
+    await page.getByText("1 task is not set into these days, in part or whole").click();
+    await page.getByText(/doesn't fit; part of 400/).waitFor();
+    expect(await page.locator(PART).textContent()).toContain("crew row 4 left out");
+    expect(await page.locator(PART).textContent()).toContain("For 1 task no hours are known");
+  });
+
+  it("has the markup that was looked at, and nothing that axe-core finds wrong with days open", async () => {
+    await open();
+    for (const name of ["Wed 25 Nov", "Thu 26 Nov", "Mon 30 Nov"]) {
+      await day(name).locator("summary").click();
+      await day(name).locator(".behind").waitFor();
+    }
+    expect(await violations()).toEqual([]);
+    expectGolden("fortnight", await markupOf(page, PART));
+    await page.setViewportSize({ width: 150, height: 400 });
+    const wide = await page.evaluate(() => {
+      const { scrollWidth, clientWidth } = document.documentElement;
+      return scrollWidth - clientWidth;
+    });
+    expect(wide).toBe(0);
+    expect(sidebar.complaints).toEqual([]);
+  });
+
+  it("is opened, and a day in it, by keyboard alone", async () => {
+    await begin();
+    const focused = () => page.evaluate(() => document.activeElement?.textContent ?? "");
+    await page.getByRole("button", { name: "Calendar file" }).focus();
+    await page.keyboard.press("Tab");
+    expect(await focused()).toBe(LINE);
+    await page.keyboard.press("Enter");
+    await page.locator(PART).waitFor();
+    await settled();
+    expect(await focused()).toBe(LINE);
+    await page.keyboard.press("Tab");
+    expect(await focused()).toContain("Wed 25 Nov");
+    await page.keyboard.press("Space");
+    await day("Wed 25 Nov").locator(".behind").waitFor();
+  });
+
+  it("says plainly when everything fits", async () => {
+    await open({ sidebarWork: () => ({ ...work, overloads: [], unassigned: [], remark: null }) });
+    expect(await page.locator(PART).textContent()).toContain(
+      "Nothing asks for too much: 61.85 of 162 hours are taken.",
+    );
+  });
+
+  it("says which tab to make where there is none, and makes it", async () => {
+    let made = false;
+    await open({
+      sidebarWork: () => (made ? { ...none, crewTab: "Crew" } : none),
+      sidebarMakeCrew: () => {
+        made = true;
+        return { tab: "Crew" };
+      },
+    });
+    await page
+      .getByText(
+        "To see whether the hands are there, make a tab called Crew with a row a person and the columns Person, Tasks, Hours a day, Off from and Off to.",
+      )
+      .waitFor();
+    expect(await violations()).toEqual([]);
+    await page.getByRole("button", { name: "Make an empty Crew tab" }).click();
+    await page.getByText(/names nobody yet: fill in a row a person/).waitFor();
+    await page.getByText("Made the tab Crew: fill in who is there").waitFor();
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(LINE);
+    expect(await page.getByRole("button", { name: "Make an empty Crew tab" }).count()).toBe(0);
+  });
+
+  it("says what went wrong, and tries again when it is opened again", async () => {
+    let fails = true;
+    await begin({
+      sidebarWork: () => {
+        if (fails) throw new Error("a cell of crew row 3 is still loading");
+        return work;
+      },
+    });
+    await page.getByText(LINE).click();
+    await page.getByText("a cell of crew row 3 is still loading").waitFor();
+    fails = false;
+    await page.getByText(LINE).click();
+    await page.getByText(LINE).click();
+    await page.locator(PART).waitFor();
+  });
+
+  it("keeps nasty names as text", async () => {
+    const nasty = "<img src=x onerror=alert(1)>";
+    const nastyWork: WorkAnswer = {
+      ...work,
+      persons: [nasty, "Mirel"],
+      parts: work.parts.map((part) => ({ ...part, person: nasty, batch: nasty })),
+    };
+    await open({ sidebarWork: () => nastyWork });
+    await day("Wed 25 Nov").locator("summary").click();
+    await day("Wed 25 Nov").locator(".behind").waitFor();
+    expect(await page.locator("[role=tabpanel] img").count()).toBe(0);
+    expect(await page.getByText(nasty).count()).toBeGreaterThan(0);
+    await page.getByLabel("Round sheet").selectOption("person");
+    await page.getByRole("button", { name: "Print round sheet" }).click();
+    const sheet = page.frameLocator("iframe.print-frame").locator("main");
+    await sheet.waitFor({ state: "attached" });
+    expect(await sheet.locator("img, script").count()).toBe(0);
+    expect(await sheet.textContent()).toContain(nasty);
+    expect(sidebar.complaints).toEqual([]);
+  });
+});

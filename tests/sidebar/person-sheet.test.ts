@@ -1,0 +1,74 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { fixedAnswers, work } from "./fixed-answers";
+import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+
+let test: SidebarTest;
+let sidebar: OpenSidebar;
+let page: Page;
+let answer = work;
+beforeAll(async () => {
+  test = await startSidebarTest();
+  sidebar = await test.open({ ...fixedAnswers, sidebarWork: () => answer });
+  page = sidebar.page;
+  await page.getByLabel("Round sheet").selectOption("person");
+}, 60_000);
+afterAll(() => test.close());
+
+const sheet = () => page.frameLocator("iframe.print-frame").locator("main");
+const print = () => page.getByRole("button", { name: "Print round sheet" }).click();
+
+describe("the round sheet by person", () => {
+  it("plans the days of the list, a page a person, and what is given to nobody last", async () => {
+    await print();
+    await sheet().waitFor({ state: "attached" });
+    expect(sidebar.asked.at(-1)).toEqual({ name: "sidebarWork", request: { days: 15 } });
+    expect(await sheet().locator(".place").allTextContents()).toEqual([
+      ...["Kesto", "Mirel", "Not given to anybody"],
+    ]);
+    const breaks = await sheet()
+      .locator("section.person")
+      .evaluateAll((pages) => pages.map((one) => getComputedStyle(one).breakBefore));
+    expect(breaks).toEqual(["auto", "page", "page"]);
+  });
+
+  it("has for each task day, batch, place, plants, hours and blanks", async () => {
+    const rows = sheet().locator("section.person").first().locator("tbody tr");
+    expect(await rows.first().locator("td, th").allTextContents()).toEqual([
+      ...["Wed 25 Nov", "First release9 days late", "H26-039", "Bay 2 north", "104", "2.6"],
+      ...["", "–", ""],
+    ]);
+    // Grafting is counted: its count is a blank.
+    expect(await rows.nth(1).locator("td.blank").count()).toBe(3);
+    const nobodys = sheet().locator("section.person").last();
+    expect(await nobodys.locator("tbody tr").count()).toBe(2);
+    expect(await nobodys.textContent()).toContain("by Tue 1 Dec");
+  });
+
+  it("says on each page its own cautions and hours", async () => {
+    const pages = await sheet().locator("section.person").allTextContents();
+    expect(pages[0]).toContain("8.6 hours");
+    expect(pages[0]).toContain("First release: Blades: slit the wrap");
+    expect(pages[1]).not.toContain("slit the wrap");
+  });
+
+  it("fits three pages of paper", async () => {
+    const html = await sheet().evaluate((main) => main.ownerDocument.documentElement.outerHTML);
+    const browser = page.context().browser() as Browser;
+    const paper = await browser.newPage();
+    await paper.setContent(html);
+    const pdf = (await paper.pdf({ preferCSSPageSize: true })).toString("latin1");
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(3);
+    await paper.close();
+  });
+
+  it("says what is missing instead of printing nothing", async () => {
+    answer = { ...work, crewTab: null, persons: [], days: [], parts: [], unassigned: [] };
+    await print();
+    await page.getByText(/make a tab called Crew with a row a person/).waitFor();
+    answer = { ...work, parts: [], unassigned: [] };
+    await print();
+    await page.getByText("Nothing to print: the list is empty.").waitFor();
+    expect(sidebar.complaints).toEqual([]);
+  });
+});

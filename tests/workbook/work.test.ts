@@ -1,0 +1,165 @@
+import { describe, expect, it } from "vitest";
+import type { SheetDraft } from "../../src/local/workbook-data";
+import {
+  AS_OF,
+  type Made,
+  type Nursery,
+  openNursery,
+  SMALL_HEADER,
+  smallRecords,
+  tab,
+} from "./nursery";
+
+const DAYS = { days: 14 };
+const CREW = ["Person", "Tasks", "Hours a day", "Off from", "Off to"];
+
+const crew = (...rows: readonly (readonly Made[])[]): SheetDraft => tab("Crew", [CREW, ...rows]);
+const opened = (...drafts: readonly SheetDraft[]): Nursery =>
+  openNursery([smallRecords(), ...drafts]).ready();
+const sumOf = (hours: readonly (number | null)[]) =>
+  Math.round(hours.reduce((sum: number, one) => sum + (one ?? 0), 0) * 100) / 100;
+
+/** The built-in timetable knows no work rates: they are each nursery's own. */
+function workRate(nursery: Nursery, step: string, perHour: number): void {
+  nursery.values("Nursery timetable").forEach((row, at) => {
+    if (row[1] !== step) return;
+    nursery
+      .sheet("Nursery timetable")
+      .getRange(`I${at + 1}`)
+      .setValue(perHour);
+  });
+}
+
+/** The sample with its work rates, which stand in a tab that the sidebar does not read. */
+function sample(live: boolean): Nursery {
+  const nursery = openNursery(undefined, { live }).ready();
+  for (const step of ["Grafting", "First release", "Take count"]) workRate(nursery, step, 40);
+  return nursery;
+}
+
+describe("the sample nursery's fortnight", () => {
+  const nursery = sample(false);
+  const work = nursery.ask("sidebarWork", DAYS);
+
+  it("names the tabs it reads and the persons in them", () => {
+    expect([work.crewTab, work.closedTab]).toEqual(["Crew", "Closed days"]);
+    expect(work.persons).toEqual(["Hand 1", "Hand 2", "Kesto", "Mirel", "Orrin", "Tavi"]);
+    expect(work.days).toHaveLength(14);
+    expect(work.days[0]?.day).toBe(AS_OF);
+  });
+
+  it("has on each day the hours of its parts, and of its persons", () => {
+    expect(work.parts.filter(({ hours }) => hours !== null).length).toBeGreaterThan(10);
+    for (const { day, asked, there, hands } of work.days) {
+      const parts = work.parts.filter((part) => part.day === day);
+      expect(asked).toBe(sumOf(parts.map(({ hours }) => hours)));
+      expect(there).toBe(sumOf(hands));
+      work.persons.forEach((person, place) => {
+        const own = parts.filter((part) => part.person === person);
+        expect(sumOf(own.map(({ hours }) => hours))).toBeLessThanOrEqual(hands[place] as number);
+      });
+    }
+  });
+
+  it("closes the Sundays and sends nobody to work who is off", () => {
+    const closed = work.days.filter(({ isClosed }) => isClosed).map(({ day }) => day);
+    expect(closed).toEqual(["2026-11-29", "2026-12-06"]);
+    const kesto = work.persons.indexOf("Kesto");
+    expect(work.days.find(({ day }) => day === "2026-11-30")?.hands[kesto]).toBe(0);
+  });
+
+  it("says the same as WORK_PLAN in its own tab", async () => {
+    const live = sample(true);
+    await live.w.settled();
+    expect(live.value("Work plan", "A1")).toContain(
+      "WORK_PLAN('Records'!A:AB,'Nursery timetable'!A:L,'Crew'!A:E,",
+    );
+    const rows = live.values("Work plan").slice(3);
+    const shown = rows.filter((row) => row[0] !== "" && row[2] !== "");
+    const { parts } = live.ask("sidebarWork", DAYS);
+    expect(shown.map(([day, task, batch, , , , person]) => [day, task, batch, person])).toEqual(
+      parts.map(({ day, task, batch, person }) => [day, task, batch, person ?? ""]),
+    );
+  });
+});
+
+describe("too much for the hands that are there", () => {
+  it("is a stretch with its sum and the least that mends it", () => {
+    // Nobody counts more than 20 plants an hour, and Ana has a quarter of an hour a day.
+    const nursery = opened(crew(["Ana", "Take count", 0.25, null, null]));
+    workRate(nursery, "Take count", 20);
+    const work = nursery.ask("sidebarWork", DAYS);
+    const [first] = work.overloads;
+    expect(first?.sentence).toMatch(
+      /^Too much for these days: .*: [\d.]+ hours are asked, [\d.]+ hours are there; [\d.]+ hours more in these days are the fewest that mend it$/,
+    );
+    expect(work.unassigned.some(({ remark }) => remark.includes("doesn't fit"))).toBe(true);
+    expect(work.days.some(({ isOverloaded }) => isOverloaded)).toBe(true);
+    const sum = /([\d.]+) hours are asked, ([\d.]+) hours are there; ([\d.]+)/;
+    const said = sum.exec(first?.sentence ?? "")?.slice(1) ?? [];
+    const [asked = 0, there = 0, short] = said.map(Number);
+    expect(sumOf([asked, -there])).toBe(short);
+  });
+});
+
+describe("without a tab of persons", () => {
+  it("says so, and makes an empty one that is then read", () => {
+    const nursery = opened();
+    const none = nursery.ask("sidebarWork", DAYS);
+    expect(none).toMatchObject({ crewTab: null, closedTab: null, days: [], parts: [] });
+    expect(none.crewHeader).toEqual(CREW);
+    expect(nursery.tabs()).not.toContain("Work plan");
+    expect(nursery.ask("sidebarMakeCrew", null)).toEqual({ tab: "Crew" });
+    expect(nursery.values("Crew")[1]).toEqual(CREW);
+    const empty = nursery.ask("sidebarWork", DAYS);
+    expect(empty).toMatchObject({ crewTab: "Crew", persons: [], days: [] });
+    nursery
+      .sheet("Crew")
+      .getRange("A3:C3")
+      .setValues([["Ana", "", 8]]);
+    expect(nursery.ask("sidebarWork", DAYS)).toMatchObject({ persons: ["Ana"] });
+    nursery.ask("sidebarSetUp", { tab: "Records", columns: [], methods: [] });
+    expect(nursery.tabs()).toContain("Work plan");
+    expect(nursery.values("Crew")[2]?.slice(0, 3)).toEqual(["Ana", "", 8]);
+    expect(nursery.ask("sidebarOpen", null).candidates.map((one) => one.tab)).toEqual(["Records"]);
+  });
+
+  it("never makes one over a tab that is there", () => {
+    const nursery = opened(tab("crew", [["Who is on holiday"], ["Ana"]]));
+    const before = nursery.snapshot("crew");
+    expect(nursery.refusal("sidebarMakeCrew", null)).toMatch(
+      /^There is a tab "crew" already: give it the columns Person, Tasks, Hours a day/,
+    );
+    expect(nursery.snapshot("crew")).toBe(before);
+  });
+
+  it("finds one under another name, and never in the records or a tab of ours", () => {
+    const sheet = tab("Our people", [["Summer list"], ["Name", "Hours"], ["Ana", 8]]);
+    expect(opened(sheet).ask("sidebarWork", DAYS)).toMatchObject({
+      crewTab: "Our people",
+      persons: ["Ana"],
+    });
+    const records = tab("Records", [
+      [...SMALL_HEADER.slice(0, 15), "Person", "Hours"],
+      ["B1", "Amberlow", "Bay 1", "Kito", "2026-07-20", 100, "2026-07-30", 90, "2026-10-24", 80],
+    ]);
+    expect(openNursery([records]).ready().ask("sidebarWork", DAYS).crewTab).toBeNull();
+  });
+});
+
+it("refuses nothing that a page may send as days", () => {
+  const nursery = opened(crew(["Ana", null, 8, null, null]));
+  for (const days of [0, -1, 1.5, "x", null]) {
+    expect(nursery.ask("sidebarWork", { days: days as number }).days).toHaveLength(14);
+  }
+  expect(nursery.ask("sidebarWork", { days: 9999 }).days).toHaveLength(366);
+});
+
+it("keeps a nasty name as text, and says what it could not read", () => {
+  const nursery = opened(
+    crew(["<b>Ana</b>", null, 8, null, null], ["Bo", null, "many", null, null]),
+  );
+  const { persons, remark } = nursery.ask("sidebarWork", DAYS);
+  expect(persons).toEqual(["<b>Ana</b>"]);
+  expect(remark).toContain('crew row 3 left out: "many" is no number of hours a day');
+});
