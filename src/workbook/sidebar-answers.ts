@@ -2,10 +2,13 @@ import {
   builtInTimetable,
   calendarText,
   checkTroubles,
+  faultSentence,
   isoDay,
   lastMonthSentence,
+  leftOutRemark,
   readyOutlook,
   summaryAnswer,
+  type TimetableFault,
   tallySentence,
 } from "../core";
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
@@ -14,11 +17,13 @@ import { cellName } from "./cell-name";
 import { columnGuesses, timetableToGuessBy } from "./column-guesses";
 import { compareTakes } from "./compare-takes";
 import { tasksNow } from "./due-tab";
+import { OWN_TABS } from "./own-tabs";
 import { recordTask } from "./record-task";
 import { asOfDay, type RecordsNow, recordsNow } from "./records-tab";
 import { setUp } from "./set-up";
 import { readSettings } from "./settings";
-import type { AnswerOf, RequestOf, SidebarCallName } from "./sidebar-calls";
+import type { AnswerOf, CheckRow, RequestOf, SidebarCallName } from "./sidebar-calls";
+import { sidebarWords } from "./sidebar-words";
 import { recordTabCandidates } from "./tab-candidates";
 import { columnOf } from "./table-columns";
 import { takeBack } from "./take-back";
@@ -67,6 +72,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         ? { dayHeader: logged("eventDay"), countHeader: logged("eventCount") }
         : { dayHeader: day, countHeader: count };
     };
+    const remark = leftOutRemark(records);
     const tableOf = new Map(now.records.batches.map(({ name, table }) => [name, table]));
     return {
       asOf: isoDay(now.asOf),
@@ -88,7 +94,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
           ...headers(table, task.step.key),
         };
       }),
-      remark: null,
+      remark: remark === null ? null : sidebarWords(remark),
       takes: lastMonthSentence(now.records),
     };
   },
@@ -150,13 +156,16 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     return compareTakes(records, [...new Set(columns)], request);
   },
   sidebarCheck: () => {
-    const now = recordsNow();
+    const now = recordsNow(undefined, true);
     return {
-      rows: checkTroubles(now.records, { timetable: now.timetable, faults: [] }, now.asOf).map(
-        ({ row, column, found, trouble, whatHappens, whatToDo, cost }) => ({
-          ...{ row, column, found, trouble, whatHappens, whatToDo, cost },
-        }),
-      ),
+      rows: [
+        ...now.faults.map(timetableTrouble),
+        ...checkTroubles(now.records, { timetable: now.timetable, faults: [] }, now.asOf).map(
+          ({ row, column, found, trouble, whatHappens, whatToDo, cost }) => ({
+            ...{ row, column, found, trouble, whatHappens, whatToDo, cost },
+          }),
+        ),
+      ],
       tally: tallySentence(now.records),
     };
   },
@@ -190,6 +199,18 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     };
   },
 };
+
+/** It stands in no cell of the records, so that no cell is offered. */
+function timetableTrouble(fault: TimetableFault): CheckRow {
+  const sentence = faultSentence([fault]) ?? "";
+  return {
+    ...{ row: null, column: "", found: fault.found },
+    trouble: `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`,
+    whatHappens: "Until it is corrected, only this check is answered",
+    whatToDo: `Correct the tab ${OWN_TABS.timetable}`,
+    cost: 1,
+  };
+}
 
 function selectCell(now: RecordsNow, row: number | null, header: string): { selected: string } {
   const match = now.records.columns.find((one) => one.header === header && header !== "");
