@@ -5,6 +5,7 @@ import type { RecordsNow } from "./records-tab";
 import { SETTING_CELLS } from "./settings";
 import type { TabCell, TabContent } from "./tab-content";
 import { takeTabs } from "./take-tabs";
+import { timetableRange } from "./timetable-source";
 import { TAKES_LEVEL, usualGrouping } from "./usual-grouping";
 
 const DAY = "d mmm yyyy";
@@ -13,7 +14,7 @@ const DAY = "d mmm yyyy";
 export function formulaTabs(now: RecordsNow): readonly TabContent[] {
   const tab = now.sheet.getName().replace(/'/g, "''");
   const records = `'${tab}'!A:${columnLetters(now.values[0]?.length ?? 1)}`;
-  const timetable = `'${OWN_TABS.timetable}'!A:L`;
+  const timetable = timetableRange(now.workbook, now.settings.timetableTab);
   const { asOf, level, columns } = SETTING_CELLS;
   return [
     live(

@@ -7,8 +7,8 @@ import {
   type TimetableFault,
 } from "../core";
 import { type Door, openDoor } from "../door/index";
-import { OWN_TABS, ownTab } from "./own-tabs";
 import { readSettings, type Settings } from "./settings";
+import { timetableValues } from "./timetable-source";
 import { workbookHost } from "./workbook-host";
 
 /** The records as they stand at this moment, with all that is needed to answer from them. */
@@ -61,7 +61,7 @@ export function readTab(
 ): RecordsNow {
   const door = openDoor(workbookHost());
   const values = sheet.getDataRange().getValues();
-  const own = timetableValues(workbook);
+  const own = timetableValues(workbook, settings.timetableTab);
   const { timetable, faults } = faultyToo
     ? door.timetableWithFaults(own)
     : { timetable: door.timetable(own), faults: [] };
@@ -92,12 +92,6 @@ export function columnsArgument(columns: Settings["columns"]): unknown {
 /** The day of the settings; where its cell is blank, or its formula not calculated yet, today. */
 export function asOfDay(door: Door, cell: unknown): CivilDay {
   return door.day("As-of day", cell === "" || cell === undefined ? new Date() : cell);
-}
-
-/** The cells of our timetable tab; '' stands for the built-in timetable. */
-export function timetableValues(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): unknown {
-  const sheet = ownTab(workbook, OWN_TABS.timetable);
-  return sheet === null ? "" : sheet.getDataRange().getValues();
 }
 
 /** A cell's content in words: a day as ISO text, '' for a blank. */

@@ -14,10 +14,11 @@ import {
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
 import { answerTable } from "./answer-table";
 import { cellName } from "./cell-name";
-import { columnGuesses, timetableToGuessBy } from "./column-guesses";
+import { columnGuesses } from "./column-guesses";
 import { compareTakes } from "./compare-takes";
 import { tasksNow } from "./due-tab";
 import { OWN_TABS } from "./own-tabs";
+import { personTabs } from "./person-tabs";
 import { recordTask } from "./record-task";
 import { asOfDay, type RecordsNow, recordsNow } from "./records-tab";
 import { setUp } from "./set-up";
@@ -27,6 +28,7 @@ import { sidebarWords } from "./sidebar-words";
 import { recordTabCandidates } from "./tab-candidates";
 import { columnOf } from "./table-columns";
 import { takeBack } from "./take-back";
+import { timetableCandidates, timetableToGuessBy } from "./timetable-source";
 import { TAKES_LEVEL, usualGrouping } from "./usual-grouping";
 import { workbookHost } from "./workbook-host";
 
@@ -39,6 +41,10 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     const settings = readSettings(workbook);
     const zone = workbook.getSpreadsheetTimeZone();
     const scriptZone = Session.getScriptTimeZone();
+    const tabs = personTabs(workbook);
+    const timetables = timetableCandidates(tabs);
+    const usable = timetables.find(({ trouble }) => trouble === null)?.tab ?? null;
+    const guessBy = settings === null ? usable : settings.timetableTab;
     return {
       workbook: workbook.getName(),
       zoneWarning:
@@ -50,11 +56,13 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
           ? null
           : {
               recordsTab: settings.recordsTab,
+              timetableTab: settings.timetableTab,
               asOf: isoDay(asOfDay(openDoor(workbookHost()), settings.asOf)),
               level: levelOf(settings.level),
               daysAhead: daysAheadOf(settings.daysAhead),
             },
-      candidates: recordTabCandidates(workbook, timetableToGuessBy(workbook)),
+      candidates: recordTabCandidates(tabs, timetableToGuessBy(workbook, guessBy)),
+      timetables,
       methods: builtInTimetable().methods.map(({ name }) => name),
     };
   },
@@ -159,7 +167,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     const now = recordsNow(undefined, true);
     return {
       rows: [
-        ...now.faults.map(timetableTrouble),
+        ...now.faults.map((fault) => timetableTrouble(fault, now.settings.timetableTab)),
         ...checkTroubles(now.records, { timetable: now.timetable, faults: [] }, now.asOf).map(
           ({ row, column, found, trouble, whatHappens, whatToDo, cost }) => ({
             ...{ row, column, found, trouble, whatHappens, whatToDo, cost },
@@ -169,10 +177,11 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
       tally: tallySentence(now.records),
     };
   },
-  sidebarColumns: ({ tab }) => columnGuesses(String(tab)),
-  sidebarSetUp: ({ tab, columns, methods }) =>
+  sidebarColumns: ({ tab, timetable }) => columnGuesses(String(tab), tabOrNull(timetable)),
+  sidebarSetUp: ({ tab, timetable, columns, methods }) =>
     setUp({
       tab: String(tab),
+      timetable: tabOrNull(timetable),
       columns: (Array.isArray(columns) ? columns : []).map(({ header, readAs }) => ({
         header: String(header),
         readAs: readAs === null ? null : String(readAs),
@@ -201,13 +210,13 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
 };
 
 /** It stands in no cell of the records, so that no cell is offered. */
-function timetableTrouble(fault: TimetableFault): CheckRow {
+function timetableTrouble(fault: TimetableFault, tab: string | null): CheckRow {
   const sentence = faultSentence([fault]) ?? "";
   return {
     ...{ row: null, column: "", found: fault.found },
     trouble: `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`,
     whatHappens: "Until it is corrected, only this check is answered",
-    whatToDo: `Correct the tab ${OWN_TABS.timetable}`,
+    whatToDo: `Correct the tab ${tab ?? OWN_TABS.timetable}`,
     cost: 1,
   };
 }
@@ -240,6 +249,10 @@ function headerFor({ records }: RecordsNow, asked: string, columns: readonly str
       target?.kind === "fact" && target.fact === asked.toLowerCase() && columns.includes(header),
   );
   return own?.header ?? asked;
+}
+
+function tabOrNull(value: unknown): string | null {
+  return typeof value === "string" && value !== "" ? value : null;
 }
 
 function wholeDays(value: unknown): number {

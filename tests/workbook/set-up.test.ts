@@ -126,6 +126,7 @@ describe("Set up", () => {
     expect([...answer.kept].sort()).toEqual([SETTINGS, "Nursery timetable", "Write log"]);
     expect(nursery.ask("sidebarOpen", null).setUp).toEqual({
       recordsTab: "Records",
+      timetableTab: null,
       asOf: "2026-11-20",
       level: 0.9,
       daysAhead: 21,
