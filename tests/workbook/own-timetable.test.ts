@@ -56,6 +56,21 @@ describe("a timetable of the nursery's own", () => {
     expect(choices).toContain("Weeding day");
   });
 
+  it("answers in every live tab of the sample nursery by its own timetable and settings", async () => {
+    const nursery = openNursery(undefined, { live: true });
+    const before = ["Timetable", "Settings"].map((name) => nursery.snapshot(name));
+    nursery.ask("sidebarSetUp", { ...ONCE, timetable: "Timetable" });
+    nursery.sheet(SETTINGS).getRange("B4").setValue(AS_OF);
+    await nursery.w.settled();
+    for (const name of ["Stages", "Ready by month", "Takes", "Checks"]) {
+      const values = nursery.values(name).flat();
+      expect(values.length).toBeGreaterThan(20);
+      expect(values.filter((value) => String(value).startsWith("#"))).toEqual([]);
+    }
+    expect(nursery.ask("sidebarOpen", null).setUp).toMatchObject({ daysAhead: 14, level: 0.8 });
+    expect(["Timetable", "Settings"].map((name) => nursery.snapshot(name))).toEqual(before);
+  });
+
   it("gives way to the add-in's when that is chosen, and comes back", () => {
     const nursery = opened(ownTimetable("Our steps"));
     nursery.ask("sidebarSetUp", WITH_OWN);
