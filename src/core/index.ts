@@ -1,7 +1,7 @@
 /** The public list of core: everything that the rest of the project may use, by hand. */
 
 // Answers and errors
-export type { Answer, AnswerColumn, AnswerValue, ColumnKind } from "./answer";
+export type { Answer, AnswerValue, ColumnKind } from "./answer";
 // Capabilities: inputs to Answer
 export { balanceAnswer } from "./balance/balance-answer";
 // Cells and days
@@ -16,7 +16,7 @@ export { dayOfSerial, serialOfDay } from "./dates/serial";
 export { calendarText } from "./due/calendar";
 export { dueAnswer, dueTasks, type Task } from "./due/due-answer";
 export { germinationAnswer } from "./germination/summary-answer";
-export { InputError, type InputErrorCode } from "./input-error";
+export { InputError } from "./input-error";
 export { type HarvestMonths, readHarvestMonths } from "./orders/harvest-months";
 export type { Orders } from "./orders/order";
 export { type OutlookQuestion, outlookAnswer } from "./orders/outlook-answer";
@@ -37,7 +37,7 @@ export { proportionChart } from "./statistics/proportion-chart";
 export { comparedAnswer } from "./takes/compared-answer";
 export { madeColumnNames } from "./takes/made-columns";
 export { PERIODS, type Period, periodNamed, periodText } from "./takes/periods";
-export { NOT_CAUSING, reasonsAnswer } from "./takes/reasons-answer";
+export { reasonsAnswer } from "./takes/reasons-answer";
 export { summaryAnswer } from "./takes/summary-answer";
 export { MORE_TAKEN_THAN_GRAFTED, takeRange, takeRate } from "./takes/take-rate";
 export { STILL_OPEN, trendAnswer } from "./takes/trend-answer";

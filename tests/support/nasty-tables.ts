@@ -63,7 +63,7 @@ export const recordsTable: fc.Arbitrary<unknown[][]> = fc
 const STEP_NAMES = ["Sowing", "Grafting", "First release", "Take count", "Ready", "Sweeping"];
 
 /** A timetable whose header is found; its steps may be sound or not. */
-export const timetableTable: fc.Arbitrary<unknown[][]> = fc
+const timetableTable: fc.Arbitrary<unknown[][]> = fc
   .array(
     fc.tuple(
       fc.constantFrom<unknown>("", "Plum", "plum", "Pear"),
