@@ -12,11 +12,16 @@ type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 /** A timetable of one step or none is hardly one. */
 const FEWEST_STEPS = 2;
 
+/** Rows in which a header is looked for. */
+const HEADER_WITHIN = 10;
+
 /** Tabs of the person's own that hold a timetable, in the order of the workbook. */
 export function timetableCandidates(tabs: readonly PersonTab[]): readonly TimetableCandidate[] {
   const door = openDoor(workbookHost());
   return tabs.flatMap(({ name, values }): TimetableCandidate[] => {
     try {
+      // Records may be long: without a header at the top, no more of a tab is read.
+      door.timetableWithFaults(values.slice(0, HEADER_WITHIN));
       const { timetable, faults } = door.timetableWithFaults(values);
       const steps = timetable.methods.reduce((all, method) => all + method.steps.length, 0);
       if (steps < FEWEST_STEPS && faults.length === 0) return [];
