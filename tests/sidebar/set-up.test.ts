@@ -114,7 +114,7 @@ describe("a workbook that is not set up", () => {
     await openNew();
     const note = () => panel().locator(".note").first().textContent();
     expect(await note()).toMatch(/Only the tab chosen above is read.*\WOld list\W \(12 batches\)/);
-    expect(await note()).toContain("put the table below the last row of the tab that is read");
+    expect(await note()).toContain("put its table, header and all, below the last row");
     await page.getByLabel("Tab with your records").selectOption("Old list");
     expect(await note()).toMatch(/\WRecords\W \(64 batches\): it is not read/);
   });

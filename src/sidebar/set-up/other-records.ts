@@ -10,9 +10,13 @@ export function otherRecords(candidates: readonly TabCandidate[], tab: string): 
   const names = others.map(
     (one) => `${isolated(one.tab, 40)} (${counted(one.batches, "batch", "batches")})`,
   );
+  const [areNot, hold, table] =
+    others.length === 1
+      ? ["it is not", "it holds", "its table"]
+      : ["they are not", "they hold", "their tables"];
   return element(
     "p",
     { class: "note" },
-    `Only the tab chosen above is read. Batches stand also in ${listed(names)}: ${others.length === 1 ? "it is" : "they are"} not read. Where ${others.length === 1 ? "it is" : "they are"} no copy but, say, another season, put the table below the last row of the tab that is read, with its header, and read again.`,
+    `Only the tab chosen above is read. Batches stand also in ${listed(names)}: ${areNot} read. If ${hold} other batches (another season, say), put ${table}, header and all, below the last row of the tab that is read, and read again.`,
   );
 }
