@@ -3,6 +3,7 @@ import { createContext, runInContext, Script } from "node:vm";
 import { buildSync } from "esbuild";
 import { bigTable } from "./big-table";
 import { crowdedNursery } from "./crowded-nursery";
+import { orderBook } from "./order-book";
 
 /** Times the built file in a bare VM context. Run by npm run bench. */
 
@@ -166,3 +167,20 @@ const planTook = fastest(3, () => {
 console.log(
   `\nWORK_PLAN, ${WORK.tasks} tasks x ${WORK.days} days x ${WORK.people} people: ${planTook.toFixed(0)} ms for ${plannedRows} rows (aim: below 2,000)`,
 );
+
+const PROMISED = { orders: 30, batches: 300 } as const;
+const promising = context();
+script.runInContext(promising);
+const standing = bigTable(PROMISED.batches, 1, AS_OF).rows;
+const outlookCall = new Script("ORDER_OUTLOOK(orders, records, '', asOf)");
+for (const [book, wantedEach] of [
+  ["about what is there", 1000],
+  ["more than is there", 2000],
+] as const) {
+  const orders = orderBook(PROMISED.orders, wantedEach, AS_OF);
+  Object.assign(promising, { records: standing, orders, asOf: AS_OF });
+  const took = fastest(3, () => outlookCall.runInContext(promising));
+  console.log(
+    `ORDER_OUTLOOK, ${PROMISED.orders} orders with substitutes x ${PROMISED.batches} batches, ${book}: ${took.toFixed(0)} ms (aim: below 2,000)`,
+  );
+}
