@@ -25,11 +25,14 @@ export interface FormulaParts {
   readonly daysAhead: string;
   /** '' for the add-in's own. */
   readonly level: string;
+  /** '' where the file has no such tab; then the answer is not asked for. */
+  readonly places: string;
+  readonly prices: string;
 }
 
 /** The answers of the report, in the order in which a grower's day needs them. */
 export function resultTabs(parts: FormulaParts): ResultTab[] {
-  const { records, timetable, asOf, daysAhead, level } = parts;
+  const { records, timetable, asOf, daysAhead, level, places, prices } = parts;
   return [
     {
       name: "Due list",
@@ -66,6 +69,28 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
       shares: ["Take rate", "From", "To"],
       limit: 20,
     })),
+    ...(places === ""
+      ? []
+      : [
+          {
+            name: "Place load",
+            heading: "Places: how many plants stand in each, week by week",
+            formula: `PLACE_LOAD(${records},${timetable},${places},${asOf})`,
+            shares: [],
+            limit: 40,
+          },
+        ]),
+    ...(prices === ""
+      ? []
+      : [
+          {
+            name: "Cost",
+            heading: "Cost: what each batch has cost so far, losses included",
+            formula: `BATCH_COST(${records},${timetable},${prices},${asOf})`,
+            shares: [],
+            limit: 20,
+          },
+        ]),
     {
       name: "Check",
       heading: "Check: what in the records could not be used or looks wrong",
