@@ -2,6 +2,7 @@ import { copyFileSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { registry } from "../functions/index";
+import { hostMathematics } from "./host-mathematics";
 import { sidebarPage } from "./sidebar-page";
 import { isStale } from "./stale";
 import { BUNDLE_NAME, stubs } from "./stubs";
@@ -19,7 +20,7 @@ async function makeDist(): Promise<void> {
     // Class fields and private names are refused by the script server; es2019 lowers them.
     target: "es2019",
     minify: true,
-    alias: { "@stdlib/string-format": "./src/build/plain-format.cjs" },
+    plugins: [hostMathematics],
     legalComments: "none",
     logLevel: "warning",
     banner: { js: "/** @OnlyCurrentDoc */" },

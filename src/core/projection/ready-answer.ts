@@ -109,17 +109,16 @@ function byMonths(batches: readonly ComingBatch[], asOf: CivilDay): MonthlyBatch
 
 /** Days gathered by month; a day that is past counts as the as-of day's. */
 function monthChances({ first, mass }: DayDistribution, asOf: CivilDay): MonthChance[] {
-  const chances: { month: Month; upTo: number }[] = [];
+  const chances: MonthChance[] = [];
   let upTo = 0;
-  let monthEnd = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < mass.length; i += 1) {
-    upTo += mass[i] as number;
-    const day = Math.max(asOf, first + i) as CivilDay;
-    if (day >= monthEnd) {
-      const month = monthOf(day);
-      monthEnd = firstDayOf((month + 1) as Month);
-      chances.push({ month, upTo });
-    } else (chances[chances.length - 1] as { upTo: number }).upTo = upTo;
+  let at = 0;
+  while (at < mass.length) {
+    const day = first + at;
+    const month = monthOf(Math.max(asOf, day) as CivilDay);
+    const after = firstDayOf((month + 1) as Month) - first;
+    const end = Math.min(after, mass.length);
+    for (; at < end; at += 1) upTo += mass[at] as number;
+    chances.push({ month, upTo });
   }
   return chances;
 }
@@ -144,25 +143,30 @@ function drawTotals(
     return numbers;
   };
   // Looked up once a batch and month, not once a draw.
-  const columns = batches.map(({ months, variety }) =>
-    months.map(({ month }) => [numbersOf(month, variety), numbersOf(month, ALL)] as const),
-  );
+  const drawn = batches.map(({ batch: { plants, toCome }, months, variety }) => ({
+    plants,
+    route: toCome?.route ?? null,
+    months: months.map(({ month, upTo }) => ({
+      upTo,
+      ofVariety: numbersOf(month, variety),
+      ofAll: numbersOf(month, ALL),
+    })),
+  }));
   const random = seededDraws(SEED);
   for (let draw = 0; draw < draws; draw += 1) {
     const truth = forecaster.draw(random.uniform);
     const shares = sharesOfRoutes(routes, truth);
-    batches.forEach(({ batch, months }, index) => {
+    for (const { plants, route, months } of drawn) {
       const chance = random.uniform();
-      const at = months.findIndex(({ upTo }) => chance < upTo);
-      const place = at === -1 ? months.length - 1 : at;
-      const plants =
-        batch.toCome === null
-          ? batch.plants
-          : drawPlants(batch.plants, shares[batch.toCome.route] ?? [], random);
-      for (const numbers of columns[index]?.[place] ?? []) {
-        numbers[draw] = (numbers[draw] as number) + plants;
-      }
-    });
+      let at = 0;
+      // The last month takes what rounding leaves over.
+      while (at < months.length - 1 && chance >= (months[at] as { upTo: number }).upTo) at += 1;
+      const ready = route === null ? plants : drawPlants(plants, shares[route] ?? [], random);
+      const month = months[at];
+      if (month === undefined) continue;
+      month.ofVariety[draw] = (month.ofVariety[draw] as number) + ready;
+      month.ofAll[draw] = (month.ofAll[draw] as number) + ready;
+    }
   }
   return totals;
 }

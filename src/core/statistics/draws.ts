@@ -32,8 +32,8 @@ export function seededDraws(seed: number): Draws {
     plants: (of, chance) => {
       const variance = of * chance * (1 - chance);
       if (variance > NORMAL_FROM_VARIANCE) {
-        const count = Math.round(of * chance + Math.sqrt(variance) * normal(uniform));
-        return Math.min(of, Math.max(0, count));
+        const count = round(of * chance + sqrt(variance) * normal(uniform));
+        return min(of, max(0, count));
       }
       return smallBinomial(of, chance, uniform());
     },
@@ -49,7 +49,7 @@ export function seededDraws(seed: number): Draws {
 }
 
 // Looking a function up on Math costs more than calling it where the global object is guarded.
-const { cos, log, sqrt } = Math;
+const { cos, log, max, min, round, sqrt } = Math;
 const TURN = 2 * Math.PI;
 
 /** Source: Box, G. E. P., Muller, M. E. (1958). Ann. Math. Statist. 29, 610-611. */
