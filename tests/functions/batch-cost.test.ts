@@ -69,6 +69,8 @@ describe("BATCH_COST", () => {
       { Batch: "All: Plain", Materials: 36, Hours: 9.5, Cost: 74 },
     ]);
     expect(rows[4]).toMatchObject({ Batch: "A started plant: Plain", Cost: 0.37 });
+    // Nothing is missed of G1 and G2: they were sown in the lot.
+    expect(rows).toHaveLength(5);
   });
 
   it("lets the plants taken pay for what a closed lot lost", () => {
@@ -80,6 +82,48 @@ describe("BATCH_COST", () => {
       { Batch: "L1", Materials: 0, Hours: 0, Cost: 0, "Cost per ready plant": "" },
       { Batch: "G1", Materials: 34, Hours: 7, Cost: 62 },
     ]);
+  });
+
+  it("counts no sowing again for plants that a log moves from a lot", () => {
+    const rows = askTable("BATCH_COST", [
+      [
+        ["Day", "Batch", "From lot", "Step", "Count"],
+        ["2026-08-03", "L1", "", "Sowing", 200],
+        ["2026-11-02", "G1", "L1", "Grafting", 100],
+      ],
+      ...[TIMETABLE, PRICES, AS_OF],
+    ]);
+    // The lot: 38, half of it passes on. G1: 19 and strips 4 and 5 h x 4.
+    expect(rows.slice(0, 2)).toMatchObject([
+      { Batch: "L1", Cost: 19 },
+      { Batch: "G1", Materials: 19, Hours: 6, Cost: 43 },
+    ]);
+  });
+
+  it("tells no cost of a started plant where lots and batches differ in method", () => {
+    const other = TIMETABLE.slice(1).map(([, ...rest]) => ["Other", ...rest]);
+    const rows = askTable("BATCH_COST", [
+      [
+        [...HEADER, "Method"],
+        ["L1", "", "2026-08-03", 200, "", "", "", "", "", "Plain"],
+        ["G1", "L1", "", "", "2026-11-02", 100, "", "", "", "Other"],
+        ["X", "", "2026-08-03", 200, "", "", "", "", "", "Kiwi layering"],
+      ],
+      ...[[...TIMETABLE, ...other], PRICES, AS_OF],
+    ]);
+    expect(rows.map(({ Batch }) => Batch)).toEqual([
+      ...["L1", "G1", "All: Plain", "All: Other"],
+      "not in it, the timetable has no such method: X",
+    ]);
+    expect(rows.map(({ Cost }) => Cost)).toEqual([19, 43, 19, 43, ""]);
+  });
+
+  it("passes nothing on where lots go in a circle", () => {
+    const rows = cost([
+      ["L1", "L2", "2026-08-03", 200, "", "", "", "", ""],
+      ["L2", "L1", "2026-08-03", 100, "", "", "", "", ""],
+    ]);
+    expect(rows.slice(0, 3).map(({ Cost }) => Cost)).toEqual([38, 19, 57]);
   });
 
   it("says what has no price, and never takes it for 0", () => {

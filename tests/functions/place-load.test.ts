@@ -69,6 +69,33 @@ describe("PLACE_LOAD", () => {
     expect(load([[...ready.slice(0, 6), "yes"]]).map(({ Plants }) => Plants)).toEqual([0, 0]);
   });
 
+  it("leaves out and names batches forgotten long ago, and those of an unknown method", () => {
+    const rows = askTable("PLACE_LOAD", [
+      [
+        [...HEADER, "Method"],
+        [...sown("Old", "Bay 1", "2025-01-06", 50), "Plain"],
+        [...sown("Odd", "Bay 1", "2026-11-16", 50), "Kiwi layering"],
+        [...sown("Late", "Bay 1", "2026-10-26", 30), "Plain"],
+      ],
+      ...[TIMETABLE, PLACES, AS_OF],
+    ]);
+    // "Late" was to be ready on 15 November and is not: it still stands.
+    expect(rows[0]).toEqual(row("Bay 1", "2026-W48", 30, 150, 0));
+    expect(String(rows.at(-1)?.Place)).toBe(
+      "not in it, nothing recorded for long: Old; not in it, the timetable has no such method: Odd",
+    );
+  });
+
+  it("shows a year at most, and says what stands longer", () => {
+    const timetable = [
+      ...TIMETABLE.slice(0, 2),
+      ["Plain", "Ready", "Sowing", 800, 800, 800, "yes", 100],
+    ];
+    const rows = load([sown("B1", "Bay 1", "2026-11-23", 100)], PLACES, timetable);
+    expect(rows.filter(({ Place }) => Place === "Bay 1")).toHaveLength(53);
+    expect(String(rows.at(-1)?.Place)).toBe("1 batch stands longer than the 53 weeks shown");
+  });
+
   it("lets plants shrink after each likely count, and planned batches come in their week", () => {
     const timetable = [
       TIMETABLE[0],
