@@ -17,7 +17,7 @@ export const batchCost: FunctionEntry = {
   ],
   answers:
     "One row a begun batch: Materials from the timetable's Needs, Hours from its work rates, Cost of both, and Cost over the plants counted as ready or likely to be. A lot passes its cost on to the batches taken from it, by their plants. Below, for each method, all batches together, and what a started plant carries. What has no price is never 0: the last row names it.",
-  example: "=BATCH_COST(Records!A1:M7, Timetable!A1:J8, Prices!A1:C6, Settings!B1)",
+  example: "=BATCH_COST(Records!A1:M7, Steps!A1:J8, Prices!A1:C6, Settings!B1)",
   run: (door, [records, timetable, prices, asOf, columns]) => {
     const day = door.day("asOf", asOf);
     const steps = door.timetable(timetable);

@@ -68,7 +68,7 @@ export const exampleWorkbook: Readonly<Record<string, readonly (readonly (string
       ["O-3", "Fern estate", "Amberlow or Brindlecap", 150, "2027-07-31", "", ""],
       ["O-4", "Lower farm", "Brindlecap", 260, "2027-10-31", "", ""],
     ],
-    Timetable: [
+    Steps: [
       [
         ...["Method", "Step", "After", "From day", "Usual day", "By day", "Counted", "Kept of 100"],
         ...["Per person-hour", "Needs"],
