@@ -9,6 +9,8 @@ export { type Cell, type DayCell, type Grid, gridOf, isBlank } from "./cells/cel
 export { readCount } from "./cells/read-count";
 export { errorShown, isLoading } from "./cells/upstream";
 export { checkAnswer, checkTroubles, tallySentence } from "./check/check-answer";
+export { costAnswer } from "./costs/cost-answer";
+export { type PricesReading, readPrices } from "./costs/read-prices";
 export { type CivilDay, civilDay, daysLater, yearMonthDay } from "./dates/civil-day";
 export { isoDay, sentenceDay } from "./dates/day-text";
 export { type DayOrder, dayColumnReader } from "./dates/read-day-column";
@@ -22,6 +24,8 @@ export type { Orders } from "./orders/order";
 export { type OutlookQuestion, outlookAnswer } from "./orders/outlook-answer";
 export { type PlanQuestion, planAnswer } from "./orders/plan-answer";
 export { readOrders } from "./orders/read-orders";
+export { placeLoadAnswer } from "./places/place-load-answer";
+export { type PlacesReading, readPlaces } from "./places/read-places";
 export { lookbackAnswer } from "./projection/lookback-answer";
 export { readyAnswer, readyOutlook } from "./projection/ready-answer";
 export { stagesAnswer } from "./projection/stages-answer";

@@ -15,7 +15,7 @@ import { serialOfIso } from "./serial-day";
 import { settingReference } from "./settings-tab";
 import type { Cell, SheetCells } from "./sheet-cells";
 import { textTable } from "./tables";
-import { workbookData } from "./workbook-data";
+import { type SheetDraft, workbookData } from "./workbook-data";
 import { wrapText } from "./wrap-text";
 import { writeXlsx } from "./xlsx-out";
 
@@ -65,6 +65,8 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
     asOf: asOf.reference,
     daysAhead: String(options.daysAhead ?? settingReference(opened, "Days ahead") ?? 7),
     level: settingReference(opened, "Level") ?? "",
+    places: filledTab(opened, "places"),
+    prices: filledTab(opened, "prices"),
   }).map((tab) => ({ ...tab, name: freeName(tab.name, asOf.drafts) }));
 
   const workbook = openWorkbook(
@@ -93,6 +95,12 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
   );
   for (const tab of tabs) at.print(section(tab, results));
   at.print(`Calculated workbook: ${save(results, file, options, at, addInNames)}\n`);
+}
+
+/** The columns of the tab of this name, '' where there is none or it has nothing under its header. */
+function filledTab(drafts: readonly SheetDraft[], name: string): string {
+  const tab = drafts.find((draft) => draft.name.trim().toLowerCase() === name);
+  return tab === undefined || tab.rows.length < 2 ? "" : wholeColumns(tab);
 }
 
 function saidTabs(from: readonly string[], name: string): string {

@@ -34,11 +34,14 @@ export interface FormulaParts {
   readonly level: string;
   /** What is told of columns: our name, the header in the sheet. */
   readonly columns: readonly (readonly [name: string, header: string])[];
+  /** '' where the file has no such tab; then the answer is not asked for. */
+  readonly places: string;
+  readonly prices: string;
 }
 
 /** The answers of the report, in the order in which a grower's day needs them. */
 export function resultTabs(parts: FormulaParts): ResultTab[] {
-  const { records, filledRecords, timetable, asOf, daysAhead, level } = parts;
+  const { records, filledRecords, timetable, asOf, daysAhead, level, places, prices } = parts;
   const told = toldArray(parts.columns);
   const call = (name: string, ...given: readonly string[]) =>
     `${name}(${[...given, told].join(",").replace(/,+$/, "")})`;
@@ -80,6 +83,28 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
       shares: ["Take rate", "From", "To"],
       limit: 20,
     })),
+    ...(places === ""
+      ? []
+      : [
+          {
+            name: "Place load",
+            heading: "Places: how many plants stand in each, week by week",
+            formula: call("PLACE_LOAD", records, timetable, places, asOf),
+            shares: [],
+            limit: 40,
+          },
+        ]),
+    ...(prices === ""
+      ? []
+      : [
+          {
+            name: "Cost",
+            heading: "Cost: what each batch has cost so far, losses included",
+            formula: call("BATCH_COST", records, timetable, prices, asOf),
+            shares: [],
+            limit: 20,
+          },
+        ]),
     {
       name: "Check",
       heading: "Check: what in the records could not be used or looks wrong",

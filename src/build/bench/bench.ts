@@ -24,12 +24,33 @@ const CALLS: readonly (readonly [name: string, formula: string])[] = [
   ["BATCH_LOOKBACK", "BATCH_LOOKBACK(records, '', asOf, 180)"],
   ["BATCH_BALANCE", "BATCH_BALANCE(records)"],
   ["BATCH_CHECK", "BATCH_CHECK(records, '', asOf)"],
+  ["PLACE_LOAD", "PLACE_LOAD(records, '', places, asOf)"],
+  ["BATCH_COST", "BATCH_COST(records, rates, prices, asOf)"],
   ["TAKE_SUMMARY", "TAKE_SUMMARY(records, 'Variety')"],
   ["TAKE_COMPARED", "TAKE_COMPARED(records, 'Grafter', 'Variety+Month')"],
   ["TAKE_TREND", "TAKE_TREND(records, 'week', 'Variety')"],
   ["TAKE_REASONS", "TAKE_REASONS(records)"],
   ["TAKE_RATE", "TAKE_RATE(taken, grafted)"],
   ["TAKE_RANGE", "TAKE_RANGE(taken, grafted)"],
+];
+
+const PLACES = [["Place", "Holds"], ...[1, 2, 3, 4].map((bay) => [`Bay ${bay}`, 1000])];
+const PRICES = [
+  ["Item", "Price", "Per"],
+  ["Bag", 6, "100"],
+  ["Wrap strip", 0.12, "m"],
+  ["Hour", 3, ""],
+];
+const RATES = [
+  ["Method", "Step", "After", "From day", "Usual day", "By day", "Counted", "Kept of 100"].concat([
+    "Per person-hour",
+    "Needs",
+  ]),
+  ["Cocoa cleft graft", "Sowing", "", 0, 0, 0, "yes", "", 90, "bag 1"],
+  ["Cocoa cleft graft", "Germination", "Sowing", 7, 10, 14, "yes", 85, 400, ""],
+  ["Cocoa cleft graft", "Grafting", "Sowing", 75, 90, 120, "yes", 80, 22, "wrap strip 38.1 cm"],
+  ["Cocoa cleft graft", "Take count", "Grafting", 28, 30, 35, "yes", 75, 240, ""],
+  ["Cocoa cleft graft", "Ready", "Grafting", 105, 112, 122, "yes", 90, 110, ""],
 ];
 
 const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
@@ -106,6 +127,9 @@ for (const size of SIZES) {
   Object.assign(sandbox, {
     records,
     asOf: AS_OF,
+    places: PLACES,
+    prices: PRICES,
+    rates: RATES,
     grafted: records.slice(1).map((row) => [row[13]]),
     taken: records.slice(1).map((row) => [row[16]]),
   });
