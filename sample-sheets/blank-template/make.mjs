@@ -12,6 +12,7 @@ import {
   crewHeader,
   ordersHeader,
   placesHeader,
+  pricesHeader,
   recordsHeader,
 } from "../make/sheet-headers.mjs";
 import { timetableRows } from "../make/timetable-sheet.mjs";
@@ -23,5 +24,6 @@ writeSheetFiles(process.argv[2] ?? dirname(fileURLToPath(import.meta.url)), "bla
   { sheet: "Crew", rows: [crewHeader] },
   { sheet: "Closed days", rows: [closedDaysHeader] },
   { sheet: "Places", rows: [placesHeader] },
+  { sheet: "Prices", rows: [pricesHeader] },
   { sheet: "Settings", rows: settingsRows(dayFromIso("2026-11-25")) },
 ]);

@@ -10,6 +10,7 @@ import {
   ordersRows,
   perPersonHour,
   placesRows,
+  pricesRows,
 } from "../make/hillside/other-sheets.mjs";
 import { recordsRows } from "../make/hillside/records.mjs";
 import { asOf } from "../make/hillside/scenario.mjs";
@@ -29,5 +30,6 @@ writeSheetFiles(process.argv[2] ?? dirname(fileURLToPath(import.meta.url)), "hil
   { sheet: "Crew", rows: crewRows },
   { sheet: "Closed days", rows: closedDaysRows },
   { sheet: "Places", rows: placesRows },
+  { sheet: "Prices", rows: pricesRows },
   { sheet: "Settings", rows: settingsRows(asOf) },
 ]);

@@ -28,7 +28,7 @@ const widest = 120;
  * @param {Table} table
  * @returns {string}
  */
-export function csvText(table) {
+function csvText(table) {
   const line = (/** @type {readonly Cell[]} */ row) => row.map(csvField).join(",");
   return `${table.rows.map(line).join("\n")}\n`;
 }

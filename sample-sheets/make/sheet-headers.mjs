@@ -41,3 +41,5 @@ export const crewHeader = ["Person", "Tasks", "Hours a day", "Off from", "Off to
 export const closedDaysHeader = ["Day", "To"];
 
 export const placesHeader = ["Place", "Holds"];
+
+export const pricesHeader = ["Item", "Price", "Per"];

@@ -8,7 +8,7 @@ import { buildSync } from "esbuild";
 
 const descriptionFile = "../../src/core/timetable/methods/cocoa-cleft-graft.ts";
 
-export const timetableHeader = [
+const timetableHeader = [
   "Method",
   "Step",
   "After",

@@ -59,6 +59,7 @@ function section(entry: FunctionEntry, sheets: readonly SheetCells[]): string[] 
     throw new Error(`the example of ${entry.name} failed: ${failed ?? "nothing came back"}`);
   }
   const more = rows.length - ROWS_SHOWN;
+  const headings = entry.exampleHeadings;
   return [
     `## ${entry.name}`,
     "",
@@ -72,7 +73,11 @@ function section(entry: FunctionEntry, sheets: readonly SheetCells[]): string[] 
     "",
     `Example: \`${entry.example}\``,
     "",
-    ...table(rows.slice(0, ROWS_SHOWN).map((row) => row.map(shown))),
+    ...table([
+      ...(headings === undefined ? [] : [headings]),
+      ...rows.slice(0, ROWS_SHOWN).map((row) => row.map(shown)),
+    ]),
+    ...(headings === undefined ? [] : ["", "The cells have the numbers alone, without a header."]),
     ...(more > 0 ? ["", `… and ${more} more rows.`] : []),
     "",
   ];

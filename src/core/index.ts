@@ -1,7 +1,7 @@
 /** The public list of core: everything that the rest of the project may use, by hand. */
 
 // Answers and errors
-export type { Answer, AnswerColumn, AnswerValue, ColumnKind } from "./answer";
+export type { Answer, AnswerValue, ColumnKind } from "./answer";
 // Capabilities: inputs to Answer
 export { balanceAnswer } from "./balance/balance-answer";
 // Cells and days
@@ -9,6 +9,8 @@ export { type Cell, type DayCell, type Grid, gridOf, isBlank } from "./cells/cel
 export { readCount } from "./cells/read-count";
 export { errorShown, isLoading } from "./cells/upstream";
 export { checkAnswer, checkTroubles, tallySentence } from "./check/check-answer";
+export { costAnswer } from "./costs/cost-answer";
+export { type PricesReading, readPrices } from "./costs/read-prices";
 export { type CivilDay, civilDay, daysLater, yearMonthDay } from "./dates/civil-day";
 export { isoDay, sentenceDay } from "./dates/day-text";
 export { type DayOrder, dayColumnReader } from "./dates/read-day-column";
@@ -16,12 +18,14 @@ export { dayOfSerial, serialOfDay } from "./dates/serial";
 export { calendarText } from "./due/calendar";
 export { dueAnswer, dueTasks, type Task } from "./due/due-answer";
 export { germinationAnswer } from "./germination/summary-answer";
-export { InputError, type InputErrorCode } from "./input-error";
+export { InputError } from "./input-error";
 export { type HarvestMonths, readHarvestMonths } from "./orders/harvest-months";
 export type { Orders } from "./orders/order";
 export { type OutlookQuestion, outlookAnswer } from "./orders/outlook-answer";
 export { type PlanQuestion, planAnswer } from "./orders/plan-answer";
 export { readOrders } from "./orders/read-orders";
+export { placeLoadAnswer } from "./places/place-load-answer";
+export { type PlacesReading, readPlaces } from "./places/read-places";
 export { lookbackAnswer } from "./projection/lookback-answer";
 export { readyAnswer, readyOutlook } from "./projection/ready-answer";
 export { stagesAnswer } from "./projection/stages-answer";
@@ -31,18 +35,18 @@ export { choiceOf, columnChoices } from "./records/column-choices";
 export { linesOf } from "./records/lines-of";
 export { type LostColumn, lostColumns } from "./records/lost-columns";
 export { type ReadingOptions, readRecords } from "./records/read-records";
-export type { Records } from "./records/records";
+export { leftOutRemark, type Records, SEE_CHECK } from "./records/records";
 export { FACT_NAMES, LEAVE_ALONE } from "./records/target-names";
 export { proportionChart } from "./statistics/proportion-chart";
 export { comparedAnswer } from "./takes/compared-answer";
 export { madeColumnNames } from "./takes/made-columns";
 export { PERIODS, type Period, periodNamed, periodText } from "./takes/periods";
-export { NOT_CAUSING, reasonsAnswer } from "./takes/reasons-answer";
+export { reasonsAnswer } from "./takes/reasons-answer";
 export { summaryAnswer } from "./takes/summary-answer";
 export { MORE_TAKEN_THAN_GRAFTED, takeRange, takeRate } from "./takes/take-rate";
 export { STILL_OPEN, trendAnswer } from "./takes/trend-answer";
 export { lastMonthSentence } from "./takes/trend-sentence";
-export type { BuiltTimetable } from "./timetable/build-methods";
+export type { BuiltTimetable, TimetableFault } from "./timetable/build-methods";
 export { methodFinder, methodOrRefuse } from "./timetable/method-of-batch";
 export { cocoaCleftGraftMeasures } from "./timetable/methods/cocoa-cleft-graft";
 export { builtInTimetable, faultSentence, readTimetable } from "./timetable/read-timetable";

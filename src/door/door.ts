@@ -12,10 +12,14 @@ import {
   type LostColumn,
   lostColumns,
   type Orders,
+  type PlacesReading,
+  type PricesReading,
   type Records,
   readClosedDays,
   readCrew,
   readOrders,
+  readPlaces,
+  readPrices,
   readRecords,
   readTimetable,
   type Timetable,
@@ -44,6 +48,9 @@ export interface Door {
   crew(value: unknown, timetable: Timetable, asOf: CivilDay): CrewReading;
   /** None where none are given. */
   closedDays(value: unknown, asOf: CivilDay): ClosedDaysReading;
+  places(value: unknown): PlacesReading;
+  /** None where none are given. */
+  prices(value: unknown): PricesReading;
   out(answer: Answer): CellOut[][];
   /** A day as a spreadsheet takes it: its first instant in the spreadsheet's zone. */
   date(day: CivilDay): Date;
@@ -121,6 +128,17 @@ export function openDoor(host: Host): Door {
         asOf,
         localeOrder: order(),
       }),
+    places: (value) => {
+      if (isMissing(value)) {
+        throw new InputError(
+          "argument-missing",
+          "places is missing: give a table with Place and Holds",
+        );
+      }
+      return readPlaces(gridIn(value, days), decimalMark(host.locale()));
+    },
+    prices: (value) =>
+      readPrices(isMissing(value) ? null : gridIn(value, days), decimalMark(host.locale())),
     out: (answer) => cellsOut(answer, days),
     date: (day) => new Date(days.instantOf(day)),
   };

@@ -22,6 +22,8 @@ export interface FunctionEntry {
   readonly answers: string;
   /** A formula over the example workbook; the reference shows what it really gives. */
   readonly example: string;
+  /** What the columns of the example hold, where the answer has no header of its own. */
+  readonly exampleHeadings?: readonly string[];
   run(door: Door, args: RawArguments): FunctionResult;
 }
 

@@ -68,6 +68,38 @@ export const exampleWorkbook: Readonly<Record<string, readonly (readonly (string
       ["O-3", "Fern estate", "Amberlow or Brindlecap", 150, "2027-07-31", "", ""],
       ["O-4", "Lower farm", "Brindlecap", 260, "2027-10-31", "", ""],
     ],
+    Steps: [
+      [
+        ...["Method", "Step", "After", "From day", "Usual day", "By day", "Counted", "Kept of 100"],
+        ...["Per person-hour", "Needs"],
+      ],
+      [
+        ...["Cocoa cleft graft", "Sowing", "", 0, 0, 0, "yes", "", 90],
+        "seed 1; pod 0.0283; bag 1; potting mix 1.43 l",
+      ],
+      ["Cocoa cleft graft", "Germination", "Sowing", 7, 10, 14, "yes", 85, 400, ""],
+      [
+        ...["Cocoa cleft graft", "Grafting", "Sowing", 75, 90, 120, "yes", 80, 22],
+        "scion 1; wrap strip 38.1 cm",
+      ],
+      ["Cocoa cleft graft", "First release", "Grafting", 12, 14, 18, "", "", 80, ""],
+      ["Cocoa cleft graft", "Take count", "Grafting", 28, 30, 35, "yes", 75, 240, ""],
+      ["Cocoa cleft graft", "Union closed", "Grafting", 80, 90, 105, "", "", 70, ""],
+      ["Cocoa cleft graft", "Ready", "Grafting", 105, 112, 122, "yes", 90, 110, ""],
+    ],
+    Places: [
+      ["Place", "Holds"],
+      ["Bay 1", 400],
+      ["Bay 2", 500],
+    ],
+    Prices: [
+      ["Item", "Price", "Per"],
+      ["Pod", 0.4, ""],
+      ["Bag", 6, "100"],
+      ["Potting mix", 2.5, "50 l"],
+      ["Wrap strip", 0.12, "m"],
+      ["Hour", 3, ""],
+    ],
     Germination: [
       ["Day", "Came up"],
       [4, 0],

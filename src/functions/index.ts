@@ -1,4 +1,4 @@
 /** The public list of functions, by hand. */
 export { callFunction } from "./call";
-export type { FunctionEntry, FunctionResult, ParameterEntry, RawArguments } from "./entry";
+export type { FunctionEntry, FunctionResult, RawArguments } from "./entry";
 export { registry } from "./registry";

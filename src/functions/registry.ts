@@ -1,5 +1,6 @@
 import { batchBalance } from "./batch-balance";
 import { batchCheck } from "./batch-check";
+import { batchCost } from "./batch-cost";
 import { batchDue } from "./batch-due";
 import { batchLookback } from "./batch-lookback";
 import { batchReady } from "./batch-ready";
@@ -9,6 +10,7 @@ import type { FunctionEntry } from "./entry";
 import { germinationSummary } from "./germination-summary";
 import { orderOutlook } from "./order-outlook";
 import { orderPlan } from "./order-plan";
+import { placeLoad } from "./place-load";
 import { takeCompared } from "./take-compared";
 import { takeRange } from "./take-range";
 import { takeRate } from "./take-rate";
@@ -40,4 +42,6 @@ export const registry: readonly FunctionEntry[] = [
   orderOutlook,
   workNeeds,
   workPlan,
+  placeLoad,
+  batchCost,
 ];

@@ -16,6 +16,7 @@ export const takeRange: FunctionEntry = {
   answers:
     "Two columns, low and high, from 0 to 1 (Wilson's interval); blank where not counted yet.",
   example: "=TAKE_RANGE(Records!J2:J7, Records!H2:H7)",
+  exampleHeadings: ["Low", "High"],
   run: (door, [taken, grafted, level]) => {
     const share = levelArgument("level", door.cell(level), USUAL_LEVEL);
     return forEachPair(door, taken, grafted, (took, made) => [

@@ -11,6 +11,7 @@ export const takeRate: FunctionEntry = {
   ],
   answers: "A share from 0 to 1, or one for each row of the two columns.",
   example: "=TAKE_RATE(Records!J2:J7, Records!H2:H7)",
+  exampleHeadings: ["Take rate"],
   run: (door, [taken, grafted]) =>
     forEachPair(door, taken, grafted, (took, made) => [rateOf(took, made) ?? ""]),
 };

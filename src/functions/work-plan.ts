@@ -25,7 +25,8 @@ export const workPlan: FunctionEntry = {
   ],
   answers:
     "What doesn't fit first, with the sum that proves it and the fewest hours more that mend it; then one row a person and part of a task, nearest to the usual days inside the tasks' windows. A task without known hours is a reminder on its usual day.",
-  example: "=WORK_PLAN(Records!A1:M7, , Crew!A1:E3, Settings!B1, 14, 'Closed days'!A1:A2)",
+  example:
+    "=WORK_PLAN(Records!A1:M7, Steps!A1:J8, Crew!A1:E3, Settings!B1, 14, 'Closed days'!A1:A2)",
   run: (door, [records, timetable, crew, asOf, days, closedDays, columns]) => {
     const day = door.day("asOf", asOf);
     const steps = door.timetable(timetable);

@@ -2,6 +2,7 @@ import type { ICellData } from "@univerjs/core";
 import { freeName } from "./as-of-cell";
 import type { Bundle } from "./bundle";
 import { PersonError } from "./person-error";
+import type { ReportOptions } from "./report-options";
 import type { SheetDraft } from "./workbook-data";
 
 /** The tabs that hold the records, and the one that the formulas point at. */
@@ -23,25 +24,25 @@ const MOST_SHARED = 0.3;
  * so whatever it can read is found. Several such tabs (a log and a table of batches, lots and
  * grafts, a tab a season) are put under one another in a tab of their own.
  *
- * @param sheetName the tab that the person named, if they did
+ * @param asked the tab that the person named, if they did, and what they told of columns
  * @throws PersonError when there is no such tab, or none can be read
  */
 export function recordsTabs(
   drafts: readonly SheetDraft[],
   bundle: Bundle,
-  sheetName?: string,
+  { sheet, columns }: Pick<ReportOptions, "sheet" | "columns"> = { columns: [] },
 ): RecordsTabs {
   const names = drafts.map(({ name }) => name).join(", ");
-  if (sheetName !== undefined) {
-    const wanted = sheetName.trim().toLowerCase();
+  if (sheet !== undefined) {
+    const wanted = sheet.trim().toLowerCase();
     const named = drafts.find(({ name }) => name.trim().toLowerCase() === wanted);
     if (named) return { drafts, records: named, from: [named.name] };
-    throw new PersonError(`There is no tab named "${sheetName}"; the tabs are: ${names}`);
+    throw new PersonError(`There is no tab named "${sheet}"; the tabs are: ${names}`);
   }
   const readable = withoutCopies(
     drafts
       .filter((draft) => !isTimetable(draft))
-      .map((draft) => ({ draft, ...batchesIn(draft, bundle) }))
+      .map((draft) => ({ draft, ...batchesIn(draft, bundle, columns) }))
       .filter(({ names: batches }) => batches.length > 0),
   );
   const [first, ...more] = readable.map(({ draft }) => draft);
@@ -93,20 +94,28 @@ interface Readable {
   readonly counted: boolean;
 }
 
-function batchesIn(draft: SheetDraft, bundle: Bundle): Omit<Readable, "draft"> {
+function batchesIn(
+  draft: SheetDraft,
+  bundle: Bundle,
+  columns: ReportOptions["columns"],
+): Omit<Readable, "draft"> {
   const balance = bundle.functions.find(({ name }) => name === "BATCH_BALANCE");
   if (!balance) return { names: [], counted: false };
-  try {
-    const rows = balance.call(draft.rows.map((row) => Array.from(row, plainValue)));
-    const batches = (rows as unknown[][]).slice(1);
-    return {
-      names: batches.map((row) => String(row[0])),
-      counted: batches.some((row) => typeof row[1] === "number"),
-    };
-  } catch {
-    // No header of batches: another kind of tab.
-    return { names: [], counted: false };
-  }
+  const values = draft.rows.map((row) => Array.from(row, plainValue));
+  const batchesTold = (told: ReportOptions["columns"]): unknown[][] => {
+    try {
+      return (balance.call(values, told.length === 0 ? "" : told) as unknown[][]).slice(1);
+    } catch {
+      // No header of batches, or not the told one: another kind of tab.
+      return [];
+    }
+  };
+  // Of several tabs each has its own headers, so that what is told of one fails on another.
+  const batches = batchesTold(columns.filter((pair) => batchesTold([pair]).length > 0));
+  return {
+    names: batches.map((row) => String(row[0])),
+    counted: batches.some((row) => typeof row[1] === "number"),
+  };
 }
 
 function plainValue(cell: ICellData | undefined): unknown {

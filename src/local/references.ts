@@ -3,8 +3,22 @@ import type { SheetDraft } from "./workbook-data";
 
 /** Whole columns of a tab, from A to the last filled one, as a formula names them. */
 export function wholeColumns(draft: SheetDraft): string {
-  const width = Math.max(1, ...draft.rows.map((row) => row.length));
-  return `${tabReference(draft.name)}!A:${utils.encode_col(width - 1)}`;
+  return `${tabReference(draft.name)}!A:${utils.encode_col(filledSize(draft).columns - 1)}`;
+}
+
+function filledSize({ rows }: SheetDraft): { readonly columns: number; readonly rows: number } {
+  const size = { columns: 1, rows: 1 };
+  rows.forEach((row, at) => {
+    size.columns = Math.max(size.columns, row.length);
+    if (row.some((cell) => cell?.f || (cell?.v ?? "") !== "")) size.rows = at + 1;
+  });
+  return size;
+}
+
+/** The cells of a tab from A1 to its last filled row, as a formula names them. */
+export function filledCells(draft: SheetDraft): string {
+  const { columns, rows } = filledSize(draft);
+  return `${tabReference(draft.name)}!A1:${utils.encode_col(columns - 1)}${rows}`;
 }
 
 /** One cell, row and column counted from 0, as a formula names it from another tab. */

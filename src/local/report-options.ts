@@ -10,6 +10,8 @@ export interface ReportOptions {
   /** Serial day number. */
   readonly asOf?: number;
   readonly sheet?: string;
+  /** What was told of columns: our name, the header in the sheet. */
+  readonly columns: readonly (readonly [name: string, header: string])[];
   /** Whole days. */
   readonly daysAhead?: number;
   /** How the workbook writes dates of two numbers and decimals, such as "en_GB" or "fr_FR". */
@@ -27,6 +29,8 @@ read. Without FILE an invented nursery is opened.
 
   --as-of YYYY-MM-DD   the day to look from (else the workbook's As-of day, else today)
   --sheet NAME         the tab that holds the records (else it is found by its header)
+  --column "OUR NAME=THEIR HEADER"   how to read a column whose header can't be guessed, such as
+                       "Takes=Living in May"; once for each such column
   --days-ahead N       how far the due list looks ahead (else the workbook's Days ahead, else 7)
   --locale CODE        how dates and decimals are written: en_GB (usual), en_US, fr_FR ...
   --out DIR            folder for the calculated workbook (out)
@@ -62,11 +66,22 @@ export function readReportOptions(words: readonly string[]): ReportOptions {
     help: values.help ?? false,
     locale,
     out: values.out ?? "out",
+    columns: (values.column ?? []).map(toldColumn),
     ...(positionals[0] === undefined ? {} : { file: positionals[0] }),
     ...(daysAhead === undefined ? {} : { daysAhead: Number(daysAhead) }),
     ...(asOf === undefined ? {} : { asOf }),
     ...(values.sheet === undefined ? {} : { sheet: values.sheet }),
   };
+}
+
+/** Our names hold no "=", headers may. */
+function toldColumn(words: string): readonly [name: string, header: string] {
+  const at = words.indexOf("=");
+  const [name, header] = [words.slice(0, at).trim(), words.slice(at + 1).trim()];
+  if (at < 0 || name === "" || header === "") {
+    throw new PersonError(`--column needs "our name=their header", got "${words}"`);
+  }
+  return [name, header];
 }
 
 function parse(words: readonly string[]) {
@@ -78,6 +93,7 @@ function parse(words: readonly string[]) {
         help: { type: "boolean", short: "h" },
         "as-of": { type: "string" },
         sheet: { type: "string" },
+        column: { type: "string", multiple: true },
         "days-ahead": { type: "string" },
         locale: { type: "string" },
         out: { type: "string" },

@@ -2,20 +2,20 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { freeName, withAsOf } from "./as-of-cell";
 import { type Bundle, loadBundle } from "./bundle";
-import { cautionLines } from "./cautions";
 import { cellText } from "./cell-text";
 import { openWorkbook } from "./engine";
+import { linesBelow } from "./lines-below";
 import { openFile } from "./open-file";
 import { PersonError } from "./person-error";
 import { recordsTabs, timetableSheet } from "./records-sheet";
-import { wholeColumns } from "./references";
+import { filledCells, wholeColumns } from "./references";
 import { REPORT_HELP, type ReportOptions, readReportOptions } from "./report-options";
 import { answerOf, draftOf, type ResultTab, resultTabs, withFormats } from "./result-tabs";
 import { serialOfIso } from "./serial-day";
 import { settingReference } from "./settings-tab";
-import type { SheetCells } from "./sheet-cells";
+import type { Cell, SheetCells } from "./sheet-cells";
 import { textTable } from "./tables";
-import { workbookData } from "./workbook-data";
+import { type SheetDraft, workbookData } from "./workbook-data";
 import { wrapText } from "./wrap-text";
 import { writeXlsx } from "./xlsx-out";
 
@@ -32,6 +32,8 @@ export interface ReportSurroundings {
   readonly print: (text: string) => void;
   readonly progress: (text: string) => void;
 }
+
+type Row = readonly (Cell | null)[];
 
 const BUILT_FILE = "dist/Code.js";
 const SAMPLE = "sample-sheets/hillside-nursery/hillside-nursery.xlsx";
@@ -52,15 +54,19 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
   const bundle = loadBuiltFile(at, options.locale);
   const addInNames = new Set(bundle.functions.map(({ name }) => name.toUpperCase()));
   const opened = openFile(file, addInNames);
-  const { drafts, records, from } = recordsTabs(opened, bundle, options.sheet);
+  const { drafts, records, from } = recordsTabs(opened, bundle, options);
   const timetable = timetableSheet(opened);
   const asOf = withAsOf(drafts, options.asOf, serialOfIso(at.today) ?? 0);
   const tabs = resultTabs({
     records: wholeColumns(records),
+    filledRecords: filledCells(records),
+    columns: options.columns,
     timetable: timetable ? wholeColumns(timetable) : "",
     asOf: asOf.reference,
     daysAhead: String(options.daysAhead ?? settingReference(opened, "Days ahead") ?? 7),
     level: settingReference(opened, "Level") ?? "",
+    places: filledTab(opened, "places"),
+    prices: filledTab(opened, "prices"),
   }).map((tab) => ({ ...tab, name: freeName(tab.name, asOf.drafts) }));
 
   const workbook = openWorkbook(
@@ -89,6 +95,12 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
   );
   for (const tab of tabs) at.print(section(tab, results));
   at.print(`Calculated workbook: ${save(results, file, options, at, addInNames)}\n`);
+}
+
+/** The columns of the tab of this name, '' where there is none or it has nothing under its header. */
+function filledTab(drafts: readonly SheetDraft[], name: string): string {
+  const tab = drafts.find((draft) => draft.name.trim().toLowerCase() === name);
+  return tab === undefined || tab.rows.length < 2 ? "" : wholeColumns(tab);
 }
 
 function saidTabs(from: readonly string[], name: string): string {
@@ -128,18 +140,36 @@ function refuseIfNothingWorked(tabs: readonly ResultTab[], results: readonly She
 
 function section(tab: ResultTab, results: readonly SheetCells[]): string {
   const sheet = results.find(({ name }) => name === tab.name);
-  const { rows, trouble } = sheet ? answerOf(sheet) : { rows: [], trouble: "not calculated" };
+  const { rows: all, trouble } = sheet ? answerOf(sheet) : { rows: [], trouble: "not calculated" };
   const title = `${tab.heading}\n${"═".repeat(tab.heading.length)}\n`;
   if (trouble) return `${title}${trouble}\n`;
+  const rows = tab.closing ? all.slice(0, -1) : all;
   const table = textTable(rows, {
     width: LINE_WIDTH,
     limit: tab.limit,
     tab: tab.name,
     ...(tab.columns ? { columns: tab.columns } : {}),
   });
-  const cautions = cautionLines(rows).flatMap((line) => wrapText(line, LINE_WIDTH));
-  const below = cautions.length > 0 ? `\n\nCautions\n${cautions.join("\n")}` : "";
-  return `${title}${table}${below}\n`;
+  const lines = [
+    ...(tab.closing ? [closingSentence(all, tab.closing)] : []),
+    ...belowTable(rows, tab),
+  ];
+  const below = lines.flatMap((line) => wrapText(line, LINE_WIDTH));
+  return `${[`${title}${table}`, ...below].join("\n")}\n`;
+}
+
+/** The last row of an answer that sums it up, as a sentence. */
+function closingSentence(rows: readonly Row[], columns: readonly string[]): string {
+  const header = rows[0]?.map(cellText) ?? [];
+  const last = rows.at(-1) ?? [];
+  return columns.map((name) => cellText(last[header.indexOf(name)])).join(": ");
+}
+
+/** The column that is printed below, of the rows that are printed. */
+function belowTable(rows: readonly Row[], { below, limit }: ResultTab): string[] {
+  if (!below) return [];
+  const lines = linesBelow(rows.slice(0, 1 + limit), below);
+  return lines.length === 0 ? [] : ["", below.heading, ...lines];
 }
 
 function save(

@@ -1,4 +1,5 @@
 import { cellText } from "./cell-text";
+import type { ColumnBelow } from "./lines-below";
 import type { Cell, SheetCells } from "./sheet-cells";
 import { formulaCell, type SheetDraft, textCell } from "./workbook-data";
 
@@ -14,35 +15,50 @@ export interface ResultTab {
   /** How the terminal prints it; the tab always has it all. */
   readonly columns?: readonly string[];
   readonly limit: number;
+  /** A column of long texts, of the rows printed. */
+  readonly below?: ColumnBelow;
+  /** Columns of the last row that sum the answer up, where it has such a row. */
+  readonly closing?: readonly string[];
 }
 
 /** The parts of the formulas, as references or values. */
 export interface FormulaParts {
   readonly records: string;
+  /** The same without the blank rows below, for the answer that counts rows. */
+  readonly filledRecords: string;
   /** '' for the built-in timetable. */
   readonly timetable: string;
   readonly asOf: string;
   readonly daysAhead: string;
   /** '' for the add-in's own. */
   readonly level: string;
+  /** What is told of columns: our name, the header in the sheet. */
+  readonly columns: readonly (readonly [name: string, header: string])[];
+  /** '' where the file has no such tab; then the answer is not asked for. */
+  readonly places: string;
+  readonly prices: string;
 }
 
 /** The answers of the report, in the order in which a grower's day needs them. */
 export function resultTabs(parts: FormulaParts): ResultTab[] {
-  const { records, timetable, asOf, daysAhead, level } = parts;
+  const { records, filledRecords, timetable, asOf, daysAhead, level, places, prices } = parts;
+  const told = toldArray(parts.columns);
+  const call = (name: string, ...given: readonly string[]) =>
+    `${name}(${[...given, told].join(",").replace(/,+$/, "")})`;
   return [
     {
       name: "Due list",
       heading: "Due list: what is late, due and coming",
-      formula: `BATCH_DUE(${records},${timetable},${asOf},${daysAhead})`,
+      formula: call("BATCH_DUE", records, timetable, asOf, daysAhead),
       shares: [],
       columns: ["Do on", "Task", "Batch", "Place", "Plants", "From", "By", "Status", "Days late"],
       limit: 40,
+      below: { heading: "Cautions", column: "Caution", of: "Task" },
     },
     {
       name: "Stages",
       heading: "Stages: where every open batch stands and when it is likely ready",
-      formula: `BATCH_STAGES(${records},${timetable},${asOf}${level && `,${level}`})`,
+      formula: call("BATCH_STAGES", records, timetable, asOf, level),
       shares: [],
       columns: [
         "Batch",
@@ -58,23 +74,54 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
         "Most ready",
       ],
       limit: 40,
+      below: { heading: "Remarks", column: "Remark", of: "Batch" },
     },
     ...["Variety", "Grafter"].map((by) => ({
       name: `Takes by ${by.toLowerCase()}`,
       heading: `Take rates by ${by.toLowerCase()}`,
-      formula: `TAKE_SUMMARY(${records},"${by}")`,
+      formula: call("TAKE_SUMMARY", records, `"${by}"`, ""),
       shares: ["Take rate", "From", "To"],
       limit: 20,
     })),
+    ...(places === ""
+      ? []
+      : [
+          {
+            name: "Place load",
+            heading: "Places: how many plants stand in each, week by week",
+            formula: call("PLACE_LOAD", records, timetable, places, asOf),
+            shares: [],
+            limit: 40,
+          },
+        ]),
+    ...(prices === ""
+      ? []
+      : [
+          {
+            name: "Cost",
+            heading: "Cost: what each batch has cost so far, losses included",
+            formula: call("BATCH_COST", records, timetable, prices, asOf),
+            shares: [],
+            limit: 20,
+          },
+        ]),
     {
       name: "Check",
       heading: "Check: what in the records could not be used or looks wrong",
-      formula: `BATCH_CHECK(${records},${timetable},${asOf})`,
+      formula: call("BATCH_CHECK", filledRecords, timetable, asOf),
       shares: [],
       columns: ["Row", "Column", "Found", "Trouble", "What to do"],
       limit: 10,
+      closing: ["Trouble", "What happens"],
     },
   ];
+}
+
+/** Told columns as a formula writes a small table; '' where nothing was told. */
+function toldArray(columns: FormulaParts["columns"]): string {
+  const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
+  const rows = columns.map(([name, header]) => `${quoted(name)},${quoted(header)}`);
+  return rows.length === 0 ? "" : `{${rows.join(";")}}`;
 }
 
 /** Rows above the formula: the heading, how it was made, and a blank one. */

@@ -2,7 +2,7 @@ import { oneCell } from "./references";
 import type { SheetDraft } from "./workbook-data";
 
 /** A line of the tab Settings: a label in column A, its value in column B. */
-export interface Setting {
+interface Setting {
   readonly settings: SheetDraft;
   /** Counted from 0. */
   readonly row: number;

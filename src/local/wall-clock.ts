@@ -16,7 +16,7 @@ export interface WallClock {
   fieldsOf(instant: number): WallFields;
 }
 
-export interface WallFields {
+interface WallFields {
   readonly year: number;
   /** 1 to 12 */
   readonly month: number;

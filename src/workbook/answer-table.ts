@@ -1,4 +1,5 @@
 import { type Answer, type AnswerValue, type CivilDay, isoDay } from "../core";
+import { sidebarWords } from "./sidebar-words";
 
 /** A row of an answer, its values by column name. */
 export interface AnswerRow {
@@ -14,6 +15,7 @@ export interface AnswerRow {
 /** An answer with its rows by column name, for a page that takes nothing but text and numbers. */
 export function answerTable(answer: Answer): {
   readonly rows: readonly AnswerRow[];
+  /** In the words of the sidebar. */
   readonly remark: string | null;
 } {
   const places = new Map(answer.columns.map(({ name }, place) => [name, place]));
@@ -23,7 +25,7 @@ export function answerTable(answer: Answer): {
     return row[place] ?? null;
   };
   return {
-    remark: answer.remark,
+    remark: answer.remark === null ? null : sidebarWords(answer.remark),
     rows: answer.rows.map((row) => ({
       text: (column) => String(valueIn(row, column) ?? ""),
       number: (column) => {

@@ -1,37 +1,22 @@
-import {
-  builtInTimetable,
-  choiceOf,
-  columnChoices,
-  faultSentence,
-  LEAVE_ALONE,
-  type Records,
-  type Timetable,
-} from "../core";
+import { choiceOf, columnChoices, LEAVE_ALONE, type Records } from "../core";
 import { openDoor } from "../door/index";
-import { columnsArgument, plainText, timetableValues } from "./records-tab";
+import { columnsArgument, plainText } from "./records-tab";
 import { readSettings } from "./settings";
 import type { ColumnGuess, ColumnsAnswer } from "./sidebar-calls";
+import { timetableToGuessBy } from "./timetable-source";
 import { workbookHost } from "./workbook-host";
 
 type ColumnMatch = Records["columns"][number];
 
-/** The workbook's own timetable; the built-in one where there is none, or where it can't be used. */
-export function timetableToGuessBy(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): Timetable {
-  const { timetable, faults } = openDoor(workbookHost()).timetableWithFaults(
-    timetableValues(workbook),
-  );
-  return faultSentence(faults) === null ? timetable : builtInTimetable();
-}
-
 /** How the columns of a tab are read, with values from each, for a person to correct. */
-export function columnGuesses(tab: string): ColumnsAnswer {
+export function columnGuesses(tab: string, timetableTab: string | null): ColumnsAnswer {
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
   const sheet = workbook.getSheetByName(tab);
   if (sheet === null) throw new Error(`There is no tab "${tab}"`);
   const settings = readSettings(workbook);
   const told = settings?.recordsTab === tab ? settings.columns : [];
   const values = sheet.getDataRange().getValues();
-  const timetable = timetableToGuessBy(workbook);
+  const timetable = timetableToGuessBy(workbook, timetableTab);
   const door = openDoor(workbookHost());
   const lost = door.lostColumns(values, { timetable, columns: columnsArgument(told) });
   const lostHeaders = new Set(lost.map(({ header }) => header));

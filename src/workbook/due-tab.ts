@@ -52,7 +52,7 @@ export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = ne
  *
  * @param entries what was entered in the tab before and isn't in the records
  */
-export function dueTab(now: RecordsNow, entries: readonly DueEntry[]): TabContent {
+function dueTab(now: RecordsNow, entries: readonly DueEntry[]): TabContent {
   const left = [...entries];
   const rows = tasksNow(now).map((task) => {
     const at = left.findIndex(

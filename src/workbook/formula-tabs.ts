@@ -6,6 +6,7 @@ import type { RecordsNow } from "./records-tab";
 import { SETTING_CELLS } from "./settings";
 import type { TabCell, TabContent } from "./tab-content";
 import { takeTabs } from "./take-tabs";
+import { timetableRange } from "./timetable-source";
 import { TAKES_LEVEL, usualGrouping } from "./usual-grouping";
 
 const DAY = "d mmm yyyy";
@@ -14,7 +15,7 @@ const PLANNED_DAYS = 14;
 /** The tabs that are one live formula each. */
 export function formulaTabs(now: RecordsNow): readonly TabContent[] {
   const records = wholeTab(now.sheet, now.values[0]?.length ?? 1);
-  const timetable = `'${OWN_TABS.timetable}'!A:L`;
+  const timetable = timetableRange(now.workbook, now.settings.timetableTab);
   const { asOf, level, columns } = SETTING_CELLS;
   return [
     live(

@@ -22,7 +22,7 @@ import type { LoggedCell } from "./write-log";
 /** A request that may leave the day open: then the day that stands there, else the as-of day. */
 export type RecordWish = Omit<RecordRequest, "day"> & { readonly day: string | null };
 
-export interface Recorded extends RecordAnswer {
+interface Recorded extends RecordAnswer {
   /** Cells that held what they were to hold. */
   readonly already: readonly CellWritten[];
   /** Whether the table has a column for the count, and no count in it by now. */

@@ -1,7 +1,14 @@
-import { type CivilDay, isoDay, type LostColumn, type Records, type Timetable } from "../core";
+import {
+  type CivilDay,
+  isoDay,
+  type LostColumn,
+  type Records,
+  type Timetable,
+  type TimetableFault,
+} from "../core";
 import { type Door, openDoor } from "../door/index";
-import { OWN_TABS, ownTab } from "./own-tabs";
 import { readSettings, type Settings } from "./settings";
+import { timetableValues } from "./timetable-source";
 import { workbookHost } from "./workbook-host";
 
 /** The records as they stand at this moment, with all that is needed to answer from them. */
@@ -14,6 +21,8 @@ export interface RecordsNow {
   readonly values: readonly (readonly unknown[])[];
   readonly records: Records;
   readonly timetable: Timetable;
+  /** What in the timetable can't be used; empty unless it was asked for all the same. */
+  readonly faults: readonly TimetableFault[];
   readonly asOf: CivilDay;
   /** Reads cells as the records are read, to see what would become of a change. */
   readonly readAs: (values: readonly (readonly unknown[])[]) => Records;
@@ -23,9 +32,10 @@ export interface RecordsNow {
  * Reads the records tab and the timetable, each in one call.
  *
  * @param tab another tab than that of the settings, read without the columns that they tell
+ * @param faultyToo whether to go on with a timetable of which not everything can be used
  * @throws Error in a sentence when the workbook is not set up or the records tab is gone
  */
-export function recordsNow(tab?: string): RecordsNow {
+export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
   const settings = readSettings(workbook);
   if (settings === null) throw new Error("The workbook is not set up yet: open Set up first");
@@ -34,10 +44,8 @@ export function recordsNow(tab?: string): RecordsNow {
   if (sheet === null) {
     throw new Error(`There is no tab "${name}" any more: choose the records tab in Set up`);
   }
-  return readTab(workbook, sheet, {
-    ...settings,
-    columns: name === settings.recordsTab ? settings.columns : [],
-  });
+  const columns = name === settings.recordsTab ? settings.columns : [];
+  return readTab(workbook, sheet, { ...settings, columns }, faultyToo);
 }
 
 /**
@@ -49,10 +57,14 @@ export function readTab(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
   sheet: GoogleAppsScript.Spreadsheet.Sheet,
   settings: Settings,
+  faultyToo = false,
 ): RecordsNow {
   const door = openDoor(workbookHost());
   const values = sheet.getDataRange().getValues();
-  const timetable = door.timetable(timetableValues(workbook));
+  const own = timetableValues(workbook, settings.timetableTab);
+  const { timetable, faults } = faultyToo
+    ? door.timetableWithFaults(own)
+    : { timetable: door.timetable(own), faults: [] };
   const asOf = asOfDay(door, settings.asOf);
   const columns = columnsArgument(settings.columns);
   const [lost] = door.lostColumns(values, { timetable, columns });
@@ -60,7 +72,7 @@ export function readTab(
   const readAs = (cells: readonly (readonly unknown[])[]) =>
     door.records(cells, { timetable, asOf, columns });
   const records = readAs(values);
-  return { workbook, sheet, settings, door, values, records, timetable, asOf, readAs };
+  return { workbook, sheet, settings, door, values, records, timetable, faults, asOf, readAs };
 }
 
 /** What was told, and that it leads nowhere. */
@@ -80,12 +92,6 @@ export function columnsArgument(columns: Settings["columns"]): unknown {
 /** The day of the settings; where its cell is blank, or its formula not calculated yet, today. */
 export function asOfDay(door: Door, cell: unknown): CivilDay {
   return door.day("As-of day", cell === "" || cell === undefined ? new Date() : cell);
-}
-
-/** The cells of our timetable tab below its first row; '' stands for the built-in timetable. */
-export function timetableValues(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): unknown {
-  const sheet = ownTab(workbook, OWN_TABS.timetable);
-  return sheet === null ? "" : sheet.getDataRange().getValues().slice(1);
 }
 
 /** A cell's content in words: a day as ISO text, '' for a blank. */

@@ -4,18 +4,21 @@ import { refreshDueTab } from "./due-tab";
 import { formulaTabs } from "./formula-tabs";
 import { withLock } from "./lock";
 import { minuteNow } from "./minute-now";
+import { ownSettings } from "./own-settings";
 import { isOurs, mustBeFree, OWN_TABS, ownTab } from "./own-tabs";
-import { columnsArgument, readTab, recordsNow, timetableValues } from "./records-tab";
-import { COLUMN_ROWS, readSettings, type Settings, settingsTab, writeSettings } from "./settings";
+import { columnsArgument, readTab, recordsNow } from "./records-tab";
+import { COLUMN_ROWS, readSettings, type Settled, settingsTab, writeSettings } from "./settings";
 import type { ColumnChoice, SetUpAnswer, SetUpRequest } from "./sidebar-calls";
 import { replaceTab, sweepLeftovers } from "./swap-tab";
 import { recordTickedUnderLock } from "./ticked-tasks";
+import { timetableValues } from "./timetable-source";
 import { timetableTab } from "./timetable-tab";
 import { workbookHost } from "./workbook-host";
 import { logContent } from "./write-log";
 
 /**
- * Makes the add-in's tabs. The timetable and the log, and in the settings all but the records tab and
+ * Makes the add-in's tabs; no timetable where the person has chosen a tab of their own for it, which
+ * is only read. The timetable and the log, and in the settings all but the records tab and
  * its columns, are made once and are the person's from then on; the others are made anew.
  *
  * Everything that may be refused is looked at before anything is made.
@@ -30,7 +33,8 @@ export function setUp(request: SetUpRequest): SetUpAnswer {
     const kept: string[] = [];
     const madeAt = minuteNow(workbook);
     // The log and the timetable first: as soon as there are settings, tasks can be recorded.
-    for (const content of [logContent(), timetableTab(request.methods, madeAt)]) {
+    const timetable = settings.timetableTab === null ? [timetableTab(request.methods, madeAt)] : [];
+    for (const content of [logContent(), ...timetable]) {
       if (ownTab(workbook, content.name) !== null) kept.push(content.name);
       else {
         replaceTab(workbook, content);
@@ -38,8 +42,9 @@ export function setUp(request: SetUpRequest): SetUpAnswer {
       }
     }
     const there = ownTab(workbook, OWN_TABS.settings);
-    if (there === null) replaceTab(workbook, settingsTab(settings, madeAt));
-    else writeSettings(there, settings);
+    if (there === null) {
+      replaceTab(workbook, settingsTab(settings, ownSettings(workbook), madeAt));
+    } else writeSettings(there, settings);
     (there === null ? made : kept).push(OWN_TABS.settings);
     const now = recordsNow();
     refreshDueTab(now, written);
@@ -64,7 +69,7 @@ function writeTicksFirst(): ReadonlySet<string> | undefined {
 }
 
 interface Checked {
-  readonly settings: Pick<Settings, "recordsTab" | "columns">;
+  readonly settings: Settled;
   readonly forgotten: readonly ColumnChoice[];
 }
 
@@ -78,7 +83,9 @@ function checked(
   if (isOurs(sheet)) {
     throw new Error(`"${request.tab}" is a tab of the add-in: choose the one with your own table`);
   }
-  mustBeFree(workbook, Object.values(OWN_TABS));
+  const own = request.timetable ?? null;
+  const { timetable: ours, ...others } = OWN_TABS;
+  mustBeFree(workbook, [...Object.values(others), ...(own === null ? [ours] : [])]);
   const known = new Set(builtInTimetable().methods.map(({ name }) => name));
   const unknown = request.methods.find((method) => !known.has(method));
   if (unknown !== undefined) throw new Error(`There is no method "${unknown}"`);
@@ -88,11 +95,9 @@ function checked(
   }
   const before = readSettings(workbook);
   // Read as it will be read, so that a table that can't be is met with before anything is made.
-  readTab(workbook, sheet, {
-    ...{ recordsTab: request.tab, columns },
-    ...{ asOf: before?.asOf ?? "", level: "", daysAhead: "" },
-  });
-  return { settings: { recordsTab: request.tab, columns }, forgotten };
+  const settings = { recordsTab: request.tab, timetableTab: own, columns };
+  readTab(workbook, sheet, { ...settings, asOf: before?.asOf ?? "", level: "", daysAhead: "" });
+  return { settings, forgotten };
 }
 
 /** What was told before and still can be followed, with what is told now. */
@@ -100,14 +105,14 @@ function columnsTold(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
   sheet: GoogleAppsScript.Spreadsheet.Sheet,
   request: SetUpRequest,
-): Pick<Settings, "columns"> & Pick<Checked, "forgotten"> {
+): Pick<Settled, "columns"> & Pick<Checked, "forgotten"> {
   const settings = readSettings(workbook);
   const before = settings?.recordsTab === request.tab ? settings.columns : [];
   const now = request.columns.map(({ header, readAs }) => [readAs ?? LEAVE_ALONE, header] as const);
   const changed = new Set(request.columns.map(({ header }) => header));
   const columns = [...before.filter(([, header]) => !changed.has(header)), ...now];
   const door = openDoor(workbookHost());
-  const timetable = door.timetable(timetableValues(workbook));
+  const timetable = door.timetable(timetableValues(workbook, request.timetable ?? null));
   const lost = door.lostColumns(sheet.getDataRange().getValues(), {
     timetable,
     columns: columnsArgument(columns),

@@ -1,3 +1,4 @@
+import type { OwnSettings } from "./own-settings";
 import { OWN_TABS, ownTab } from "./own-tabs";
 import { safeText } from "./safe-text";
 import type { TabCell, TabContent } from "./tab-content";
@@ -5,6 +6,8 @@ import type { TabCell, TabContent } from "./tab-content";
 /** What a person has set, in a tab of their workbook: a copied workbook keeps its tabs. */
 export interface Settings {
   readonly recordsTab: string;
+  /** The person's own tab with the timetable; null where it is ours. */
+  readonly timetableTab: string | null;
   /** Serial, date or text as the cell holds it; read by the door. */
   readonly asOf: unknown;
   readonly level: unknown;
@@ -23,9 +26,12 @@ const ROW = {
   asOf: 4,
   level: 5,
   daysAhead: 6,
+  timetableTab: 7,
   columnsHeader: 8,
   columns: 9,
 };
+const TIMETABLE_LABEL = "Timetable tab";
+
 /** Rows kept free for columns that are told by hand. */
 export const COLUMN_ROWS = 40;
 const LAST_ROW = ROW.columns + COLUMN_ROWS - 1;
@@ -44,6 +50,7 @@ export function readSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet)
   const value = (row: number): unknown => values[row - 1]?.[1];
   return {
     recordsTab: String(value(ROW.recordsTab) ?? ""),
+    timetableTab: String(value(ROW.timetableTab) ?? "").trim() || null,
     asOf: value(ROW.asOf),
     level: value(ROW.level),
     daysAhead: value(ROW.daysAhead),
@@ -54,14 +61,17 @@ export function readSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet)
   };
 }
 
+/** What Set up settles; the rest is the person's. */
+export type Settled = Pick<Settings, "recordsTab" | "timetableTab" | "columns">;
+
 /**
- * Writes the records tab and the told columns into the settings tab that is there. Everything else in
+ * Writes the records tab, the timetable's and the told columns into the settings tab that is there. Everything else in
  * it is the person's; and the tab stays the same one, since every live formula points at it. One
  * call writes all, so that no tab of records ever stands beside the columns of another.
  */
 export function writeSettings(
   sheet: GoogleAppsScript.Spreadsheet.Sheet,
-  { recordsTab, columns }: Pick<Settings, "recordsTab" | "columns">,
+  { recordsTab, timetableTab, columns }: Settled,
 ): void {
   const cells = sheet.getRange(ROW.recordsTab, 1, LAST_ROW - ROW.recordsTab + 1, 2);
   const formulas = cells.getFormulas();
@@ -73,6 +83,8 @@ export function writeSettings(
     }),
   );
   (rows[0] as unknown[])[1] = safeText(recordsTab);
+  // The label too, since a tab of an older add-in lacks it.
+  rows[ROW.timetableTab - ROW.recordsTab] = [TIMETABLE_LABEL, safeText(timetableTab ?? "")];
   for (let at = 0; at < COLUMN_ROWS; at += 1) {
     const [name, header] = columns[at] ?? ["", ""];
     rows[ROW.columns - ROW.recordsTab + at] = [safeText(name), safeText(header)];
@@ -80,9 +92,10 @@ export function writeSettings(
   cells.setValues(rows);
 }
 
-/** The settings tab as it is first made. */
+/** The settings tab as it is first made, following the person's own settings where they have such. */
 export function settingsTab(
-  { recordsTab, columns }: Pick<Settings, "recordsTab" | "columns">,
+  { recordsTab, timetableTab, columns }: Settled,
+  own: OwnSettings,
   madeAt: string,
 ): TabContent {
   const text = (value: string): TabCell => ({ text: value });
@@ -94,16 +107,24 @@ export function settingsTab(
       [text("Records tab"), text(recordsTab), text("The tab with your table of batches")],
       [
         text("As-of day"),
-        { formula: "=TODAY()" },
+        { formula: own.asOf ?? "=TODAY()" },
         text("The day every answer looks from; =TODAY() follows the calendar"),
       ],
       [
         text("Level"),
-        { number: USUAL_LEVEL },
+        own.level === null ? { number: USUAL_LEVEL } : { formula: own.level },
         text("How many of 100 ranges should hold, as a share"),
       ],
-      [text("Days ahead"), { number: USUAL_DAYS_AHEAD }, text("How far the due list looks ahead")],
-      [],
+      [
+        text("Days ahead"),
+        own.daysAhead === null ? { number: USUAL_DAYS_AHEAD } : { formula: own.daysAhead },
+        text("How far the due list looks ahead"),
+      ],
+      [
+        text(TIMETABLE_LABEL),
+        text(timetableTab ?? ""),
+        text(`Your own tab with steps and days; blank for ${OWN_TABS.timetable}`),
+      ],
       [
         text("Our column"),
         text("Header in your sheet"),

@@ -2,28 +2,35 @@ import {
   builtInTimetable,
   calendarText,
   checkTroubles,
+  faultSentence,
   isoDay,
   lastMonthSentence,
+  leftOutRemark,
   readyOutlook,
   summaryAnswer,
+  type TimetableFault,
   tallySentence,
 } from "../core";
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
 import { answerTable } from "./answer-table";
 import { cellName } from "./cell-name";
-import { columnGuesses, timetableToGuessBy } from "./column-guesses";
+import { columnGuesses } from "./column-guesses";
 import { compareTakes } from "./compare-takes";
 import { makeCrewTab } from "./crew-tabs";
 import { tasksNow } from "./due-tab";
+import { OWN_TABS } from "./own-tabs";
+import { personTabs } from "./person-tabs";
 import { plannedDays } from "./planned-days";
 import { recordTask } from "./record-task";
 import { asOfDay, type RecordsNow, recordsNow } from "./records-tab";
 import { setUp } from "./set-up";
 import { readSettings } from "./settings";
-import type { AnswerOf, RequestOf, SidebarCallName } from "./sidebar-calls";
+import type { AnswerOf, CheckRow, RequestOf, SidebarCallName } from "./sidebar-calls";
+import { sidebarWords } from "./sidebar-words";
 import { recordTabCandidates } from "./tab-candidates";
 import { columnOf } from "./table-columns";
 import { takeBack } from "./take-back";
+import { timetableCandidates, timetableToGuessBy } from "./timetable-source";
 import { TAKES_LEVEL, usualGrouping } from "./usual-grouping";
 import { workbookHost } from "./workbook-host";
 
@@ -36,6 +43,10 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     const settings = readSettings(workbook);
     const zone = workbook.getSpreadsheetTimeZone();
     const scriptZone = Session.getScriptTimeZone();
+    const tabs = personTabs(workbook);
+    const timetables = timetableCandidates(tabs);
+    const usable = timetables.find(({ trouble }) => trouble === null)?.tab ?? null;
+    const guessBy = settings === null ? usable : settings.timetableTab;
     return {
       workbook: workbook.getName(),
       zoneWarning:
@@ -47,11 +58,13 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
           ? null
           : {
               recordsTab: settings.recordsTab,
+              timetableTab: settings.timetableTab,
               asOf: isoDay(asOfDay(openDoor(workbookHost()), settings.asOf)),
               level: levelOf(settings.level),
               daysAhead: daysAheadOf(settings.daysAhead),
             },
-      candidates: recordTabCandidates(workbook, timetableToGuessBy(workbook)),
+      candidates: recordTabCandidates(tabs, timetableToGuessBy(workbook, guessBy)),
+      timetables,
       methods: builtInTimetable().methods.map(({ name }) => name),
     };
   },
@@ -69,6 +82,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         ? { dayHeader: logged("eventDay"), countHeader: logged("eventCount") }
         : { dayHeader: day, countHeader: count };
     };
+    const remark = leftOutRemark(records);
     const tableOf = new Map(now.records.batches.map(({ name, table }) => [name, table]));
     return {
       asOf: isoDay(now.asOf),
@@ -90,7 +104,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
           ...headers(table, task.step.key),
         };
       }),
-      remark: null,
+      remark: remark === null ? null : sidebarWords(remark),
       takes: lastMonthSentence(now.records),
     };
   },
@@ -152,20 +166,24 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     return compareTakes(records, [...new Set(columns)], request);
   },
   sidebarCheck: () => {
-    const now = recordsNow();
+    const now = recordsNow(undefined, true);
     return {
-      rows: checkTroubles(now.records, { timetable: now.timetable, faults: [] }, now.asOf).map(
-        ({ row, column, found, trouble, whatHappens, whatToDo, cost }) => ({
-          ...{ row, column, found, trouble, whatHappens, whatToDo, cost },
-        }),
-      ),
+      rows: [
+        ...now.faults.map((fault) => timetableTrouble(fault, now.settings.timetableTab)),
+        ...checkTroubles(now.records, { timetable: now.timetable, faults: [] }, now.asOf).map(
+          ({ row, column, found, trouble, whatHappens, whatToDo, cost }) => ({
+            ...{ row, column, found, trouble, whatHappens, whatToDo, cost },
+          }),
+        ),
+      ],
       tally: tallySentence(now.records),
     };
   },
-  sidebarColumns: ({ tab }) => columnGuesses(String(tab)),
-  sidebarSetUp: ({ tab, columns, methods }) =>
+  sidebarColumns: ({ tab, timetable }) => columnGuesses(String(tab), tabOrNull(timetable)),
+  sidebarSetUp: ({ tab, timetable, columns, methods }) =>
     setUp({
       tab: String(tab),
+      timetable: tabOrNull(timetable),
       columns: (Array.isArray(columns) ? columns : []).map(({ header, readAs }) => ({
         header: String(header),
         readAs: readAs === null ? null : String(readAs),
@@ -195,6 +213,18 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
   sidebarMakeCrew: () => ({ tab: makeCrewTab() }),
 };
 
+/** It stands in no cell of the records, so that no cell is offered. */
+function timetableTrouble(fault: TimetableFault, tab: string | null): CheckRow {
+  const sentence = faultSentence([fault]) ?? "";
+  return {
+    ...{ row: null, column: "", found: fault.found },
+    trouble: `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`,
+    whatHappens: "Until it is corrected, only this check is answered",
+    whatToDo: `Correct the tab ${tab ?? OWN_TABS.timetable}`,
+    cost: 1,
+  };
+}
+
 function selectCell(now: RecordsNow, row: number | null, header: string): { selected: string } {
   const match = now.records.columns.find((one) => one.header === header && header !== "");
   const at = {
@@ -223,6 +253,10 @@ function headerFor({ records }: RecordsNow, asked: string, columns: readonly str
       target?.kind === "fact" && target.fact === asked.toLowerCase() && columns.includes(header),
   );
   return own?.header ?? asked;
+}
+
+function tabOrNull(value: unknown): string | null {
+  return typeof value === "string" && value !== "" ? value : null;
 }
 
 function wholeDays(value: unknown): number {

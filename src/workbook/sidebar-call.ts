@@ -1,5 +1,6 @@
 import { sidebarAnswers } from "./sidebar-answers";
 import type { CallResult, SidebarCallName } from "./sidebar-calls";
+import { sidebarWords } from "./sidebar-words";
 
 /**
  * Answers a call of the sidebar. What goes back is plain text and numbers, since anything else would
@@ -11,6 +12,9 @@ export function sidebarCall(name: SidebarCallName, request: unknown): CallResult
     const plain = typeof request === "object" && request !== null ? request : {};
     return { ok: true, data: JSON.parse(JSON.stringify(answer(plain))) };
   } catch (error) {
-    return { ok: false, error: error instanceof Error ? error.message : String(error) };
+    return {
+      ok: false,
+      error: sidebarWords(error instanceof Error ? error.message : String(error)),
+    };
   }
 }

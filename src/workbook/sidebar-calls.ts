@@ -72,12 +72,16 @@ export interface OpenAnswer {
   readonly setUp: SetUpState | null;
   /** Tabs that may hold the records, likeliest first. */
   readonly candidates: readonly TabCandidate[];
-  /** Names of the methods that are known. */
+  /** Tabs of the person's own that hold a timetable, in the order of the workbook. */
+  readonly timetables: readonly TimetableCandidate[];
+  /** Names of the methods that are built in. */
   readonly methods: readonly string[];
 }
 
 export interface SetUpState {
   readonly recordsTab: string;
+  /** The tab of the person's own with the steps and their days; null where it is the add-in's. */
+  readonly timetableTab: string | null;
   readonly asOf: string;
   /** How many of 1 such ranges should hold, 0 to 1. */
   readonly level: number;
@@ -89,6 +93,14 @@ export interface TabCandidate {
   readonly tab: string;
   /** How many batches it seems to hold. */
   readonly batches: number;
+}
+
+export interface TimetableCandidate {
+  readonly tab: string;
+  /** Names of the methods that can be used. */
+  readonly methods: readonly string[];
+  /** What in it can't be used, in a sentence. */
+  readonly trouble: string | null;
 }
 
 export interface DaysAheadRequest {
@@ -187,6 +199,8 @@ export interface CheckRow {
 
 export interface ColumnsRequest {
   readonly tab: string;
+  /** The person's own tab whose steps columns may mean; null or left out for the add-in's. */
+  readonly timetable?: string | null;
 }
 
 export interface ColumnsAnswer {
@@ -216,6 +230,8 @@ export interface SetUpRequest {
   readonly tab: string;
   /** Only the columns that the person changed. */
   readonly columns: readonly ColumnChoice[];
+  /** The person's own tab with the timetable; null or left out to make one from the methods. */
+  readonly timetable?: string | null;
   readonly methods: readonly string[];
 }
 

@@ -1,28 +1,25 @@
 import type { Records, Timetable } from "../core";
 import { openDoor } from "../door/index";
-import { isOurs } from "./own-tabs";
+import type { PersonTab } from "./person-tabs";
 import type { TabCandidate } from "./sidebar-calls";
 import { workbookHost } from "./workbook-host";
 
-/** Tabs in which batches can be read, most batches first. Tabs of ours are no records. */
+/** Tabs in which batches can be read, most batches first. */
 export function recordTabCandidates(
-  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  tabs: readonly PersonTab[],
   timetable: Timetable,
 ): readonly TabCandidate[] {
-  return workbook
-    .getSheets()
-    .filter((sheet) => !isOurs(sheet))
-    .map((sheet) => ({ tab: sheet.getName(), batches: batchesIn(sheet, timetable) }))
+  return tabs
+    .map(({ name, values }) => ({ tab: name, batches: batchesIn(values, timetable) }))
     .filter(({ batches }) => batches > 0)
     .sort((a, b) => b.batches - a.batches);
 }
 
-function batchesIn(sheet: GoogleAppsScript.Spreadsheet.Sheet, timetable: Timetable): number {
+function batchesIn(values: PersonTab["values"], timetable: Timetable): number {
   try {
-    const { batches, columns } = openDoor(workbookHost()).records(
-      sheet.getDataRange().getValues(),
-      { timetable, asOf: null, columns: "" },
-    );
+    const { batches, columns } = openDoor(workbookHost()).records(values, {
+      ...{ timetable, asOf: null, columns: "" },
+    });
     const named = columns.some(({ target }) => target?.kind === "fact" && target.fact === "batch");
     if (named) return batches.length;
     // A timetable has columns of steps too, but no days in them.

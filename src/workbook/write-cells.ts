@@ -134,6 +134,6 @@ export function sameValue(one: unknown, other: unknown): boolean {
 }
 
 /** A value as it is handed to the spreadsheet: text stays text. */
-export function written(value: CellContent): CellContent {
+function written(value: CellContent): CellContent {
   return typeof value === "string" ? safeText(value) : value;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { nurseryJobs } from "../../src/build/checks/calibration/nursery-jobs";
+import { checkedDays } from "../../src/build/checks/orders/checked-days";
 import { metShare, ordersTable, tenths } from "../../src/build/checks/orders/orders-table";
 import { statedChances } from "../../src/build/checks/orders/outlook-chances";
 import { plannedOrders } from "../../src/build/checks/orders/planned-orders";
@@ -41,11 +42,11 @@ describe("the tally of orders", () => {
 });
 
 describe("some invented nurseries of 30 past batches", () => {
-  const jobs = nurseryJobs(5, 30);
+  const nurseries = nurseryJobs(5, 30).map((job) => ({ kind: job.kind, days: checkedDays(job) }));
 
   it("meet about the share of orders that they planned for", () => {
     const { met, orders } = metShare(
-      jobs.map((job) => ({ kind: job.kind, planned: plannedOrders(job), chances: [] })),
+      nurseries.map(({ kind, days }) => ({ kind, planned: plannedOrders(days), chances: [] })),
     );
     expect(orders).toBe(180);
     // 180 orders of ten nurseries: a standard error of about 4 in 100.
@@ -54,7 +55,7 @@ describe("some invented nurseries of 30 past batches", () => {
   });
 
   it("fill more orders the higher the chance that was stated", () => {
-    const all = jobs.flatMap(statedChances);
+    const all = nurseries.flatMap(({ days }) => statedChances(days));
     const low = all.filter((one) => one.stated < 0.3);
     const high = all.filter((one) => one.stated >= 0.8);
     const share = (some: typeof all) => some.filter(({ filled }) => filled).length / some.length;

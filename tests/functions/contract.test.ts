@@ -82,6 +82,32 @@ const CONTRACT = {
     ],
     columns: "Day · Task · Batch · Place · Plants · Hours · Person · By · Remark",
   },
+  PLACE_LOAD: {
+    parameters: "records, timetable, places, asOf, [columns]",
+    ask: [
+      RECORDS,
+      "",
+      [
+        ["Place", "Holds"],
+        ["Bay 1", 60],
+      ],
+      AS_OF,
+    ],
+    columns: "Place · Week · Plants · Holds · Over by",
+  },
+  BATCH_COST: {
+    parameters: "records, timetable, prices, asOf, [columns]",
+    ask: [
+      RECORDS,
+      "",
+      [
+        ["Item", "Price"],
+        ["scion", 0.5],
+      ],
+      AS_OF,
+    ],
+    columns: "Batch · Materials · Hours · Cost · Cost per ready plant",
+  },
   BATCH_CHECK: {
     parameters: "records, [timetable], [asOf], [columns]",
     ask: [RECORDS],

@@ -8,6 +8,16 @@ const CREW = [
   ["Person", "Hours a day"],
   ["Ana", 6],
 ];
+const PLACES = [
+  ["Place", "Holds"],
+  ["Bay 1", 60],
+];
+const PRICES = [
+  ["Item", "Price", "Per"],
+  ["scion", 0.5, ""],
+  ["wrap strip", 0.1, "m"],
+  ["hour", 3, ""],
+];
 const QUESTIONS: readonly (readonly [string, (records: unknown) => unknown[]])[] = [
   ["BATCH_STAGES", (records) => [records, "", AS_OF]],
   ["BATCH_STEPS", (records) => [records, "", AS_OF]],
@@ -17,6 +27,9 @@ const QUESTIONS: readonly (readonly [string, (records: unknown) => unknown[]])[]
   ["BATCH_BALANCE", (records) => [records]],
   ["BATCH_CHECK", (records) => [records, "", AS_OF]],
   ["WORK_PLAN", (records) => [records, "", CREW, AS_OF, 30]],
+  ["WORK_NEEDS", (records) => [records, "", AS_OF, 60]],
+  ["PLACE_LOAD", (records) => [records, "", PLACES, AS_OF]],
+  ["BATCH_COST", (records) => [records, "", PRICES, AS_OF]],
   ["TAKE_SUMMARY", (records) => [records, "Batch"]],
   ["TAKE_COMPARED", (records) => [records, "Batch", "Season"]],
   ["TAKE_TREND", (records) => [records, "quarter"]],

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { withAsOf } from "../../src/local/as-of-cell";
 import { loadBundle } from "../../src/local/bundle";
 import { recordsTabs, timetableSheet } from "../../src/local/records-sheet";
-import { oneCell, wholeColumns } from "../../src/local/references";
+import { filledCells, oneCell, wholeColumns } from "../../src/local/references";
 import { settingReference } from "../../src/local/settings-tab";
 import { numberCell, type SheetDraft, textCell } from "../../src/local/workbook-data";
 
@@ -15,12 +15,13 @@ const orders = tab("Orders", ["Order", "Customer", "Variety", "Ready"]);
 const places = tab("Places", ["Place", "Holds"]);
 const DAY = "yyyy-mm-dd";
 
-/** Stands for the add-in: reads a batch from every row below a row with "Batch no" or "Batch" in it. */
+/** Stands for the add-in: reads a batch from every row below a row with "Batch", or what is told, in it. */
 const READER = `
 /** @customfunction */
-function BATCH_BALANCE(records) {
+function BATCH_BALANCE(records, columns) {
+  var named = columns ? columns[0][1] : 'Batch';
   for (var r = 0; r < records.length; r++) {
-    var at = records[r].indexOf('Batch');
+    var at = records[r].indexOf(named);
     if (at < 0) continue;
     return [['Batch', 'Started with']].concat(records.slice(r + 1).map(function (row) { return [row[at], row[at + 1] || '']; }));
   }
@@ -66,13 +67,23 @@ describe("recordsTabs", () => {
     expect(recordsTabs([season, facts], bundle).from).toEqual(["2026", "Batches"]);
   });
 
+  it("reads tabs by what was told of columns, each by what is told of it", () => {
+    const trays = tab("Trays", ["Tray no", "Seeds"], ["T1", ""]);
+    const told = { columns: [["Batch", "Tray no"]] as const };
+    expect(() => recordsTabs([trays], bundle)).toThrow(/--sheet NAME/);
+    expect(recordsTabs([orders, trays], bundle, told).from).toEqual(["Trays"]);
+    expect(recordsTabs([season, trays], bundle, told).from).toEqual(["2026", "Trays"]);
+  });
+
   it("takes the tab that the person names, small or capital letters", () => {
-    expect(recordsTabs([orders, season], bundle, "orders ").records).toBe(orders);
+    expect(recordsTabs([orders, season], bundle, { sheet: "orders ", columns: [] }).records).toBe(
+      orders,
+    );
   });
 
   it("says which tabs there are when it can't tell", () => {
     expect(() => recordsTabs([orders, places], bundle)).toThrow(/--sheet NAME: Orders, Places$/);
-    expect(() => recordsTabs([orders], bundle, "Records")).toThrow(
+    expect(() => recordsTabs([orders], bundle, { sheet: "Records", columns: [] })).toThrow(
       'There is no tab named "Records"; the tabs are: Orders',
     );
   });
@@ -90,6 +101,9 @@ describe("timetableSheet", () => {
 describe("references", () => {
   it("names whole columns to the last filled one, with quotes where a name needs them", () => {
     expect(wholeColumns(orders)).toBe("Orders!A:D");
+    expect(filledCells({ name: "Long", rows: [[], [textCell("a")], [undefined], []] })).toBe(
+      "Long!A1:A2",
+    );
     expect(wholeColumns(records)).toBe("'2026'!A:D");
     expect(oneCell("Bob's tab", 2, 27)).toBe("'Bob''s tab'!$AB$3");
     expect(oneCell("Q2", 0, 0)).toBe("'Q2'!$A$1");

@@ -15,6 +15,7 @@ describe("readReportOptions", () => {
         "elsewhere",
         "--locale",
         "fr_FR",
+        ...["--column", "Takes= Living in May", "--column=Note=a=b"],
       ]),
     ).toEqual({
       help: false,
@@ -24,11 +25,20 @@ describe("readReportOptions", () => {
       daysAhead: 0,
       out: "elsewhere",
       locale: "fr_FR",
+      columns: [
+        ["Takes", "Living in May"],
+        ["Note", "a=b"],
+      ],
     });
   });
 
   it("leaves open what was not asked for", () => {
-    expect(readReportOptions([])).toEqual({ help: false, out: "out", locale: "en_GB" });
+    expect(readReportOptions([])).toEqual({
+      help: false,
+      out: "out",
+      locale: "en_GB",
+      columns: [],
+    });
   });
 
   it.each([
@@ -44,6 +54,8 @@ describe("readReportOptions", () => {
     [["a.csv", "b.csv"], "One file at a time: got a.csv and b.csv"],
     [["--locale", "French"], '--locale needs a code such as en_GB or fr_FR, got "French"'],
     [["--colour"], "Unknown option '--colour' (--help lists the options)"],
+    [["--column", "Takes"], '--column needs "our name=their header", got "Takes"'],
+    [["--column", "=Living"], '--column needs "our name=their header", got "=Living"'],
     [["--sheet"], "--help lists the options"],
   ])("refuses %j in one sentence", (words, sentence) => {
     expect(() => readReportOptions(words)).toThrow(sentence);

@@ -23,10 +23,11 @@ function BATCH_DUE(records, timetable, asOf, daysAhead) {
 /** @customfunction */
 function BATCH_STAGES(records, timetable, asOf, level) {
   if (records[0].indexOf('Batch') < 0) throw new Error('BATCH_STAGES: no header in records');
-  return [['Batch', 'Variety', 'Last step'], [shape(timetable), 'level ' + level, '']];
+  return [['Batch', 'Variety', 'Last step', 'Remark'], [shape(timetable), 'level ' + level, '', 'Planned']];
 }
 /** @customfunction */
-function TAKE_SUMMARY(records, by) {
+function TAKE_SUMMARY(records, by, level, columns) {
+  if (columns) return [['told ' + columns.map(function (pair) { return pair.join('='); }).join(';')]];
   if (records[0].indexOf(by) < 0) throw new Error('TAKE_SUMMARY: no column ' + by);
   return [[by, 'Grafted', 'Taken', 'Take rate', 'Batch spread'], ['Amber', 100, 81, 0.8125, 15.26881], ['2 rows left out: see BATCH_CHECK', '', '', '', '']];
 }
@@ -40,7 +41,7 @@ function BATCH_BALANCE(records) {
 function BATCH_CHECK(records, timetable, asOf) {
   if (records[0].indexOf('Batch') < 0) throw new Error('BATCH_CHECK: no header in records');
   var head = [['Row', 'Column', 'Found', 'Trouble', 'What happens', 'What to do']];
-  if (records.length < 2000) return head;
+  if (records.length < 2000) return head.concat([['', '', '', records.length + ' rows in the range', '1 used, 0 left out', '']]);
   return head.concat(records.slice(1).map(function (row, i) { return [i + 2, 'Batch', row[0], '', '', '']; }));
 }
 `;
@@ -115,7 +116,12 @@ describe("report", () => {
     expect(text).toContain(
       "Take rates by grafter\n═════════════════════\nTAKE_SUMMARY: no column Grafter",
     );
-    expect(text).toContain("What to do\n───  ──────  ─────  ───────  ──────────\n(none)\n");
+    // People read "1000 rows in the range" of a table of two, and not what became of them.
+    expect(text).toContain(
+      "What to do\n───  ──────  ─────  ───────  ──────────\n(none)\n2 rows in the range: 1 used, 0 left out\n",
+    );
+    // Why a batch has no dates stood in the tab only.
+    expect(text).toMatch(/none +level undefined\n\nRemarks\nnone: Planned\n/);
     for (const line of text.split("\n")) expect(line.length).toBeLessThanOrEqual(120);
   });
 
@@ -135,6 +141,18 @@ describe("report", () => {
     );
     expect(text).toMatch(/2025-12-09 .* 21 ahead/);
     expect(text).toMatch(/1000 x 3 +level 0.9/);
+  });
+
+  it("reads columns as told, in every answer that reads records", async () => {
+    writeFileSync(at("own.csv"), "Batch,Kind of tree,Sown\nB1,Amber,2026-01-05\n");
+    const text = await report(
+      ...["own.csv", "--column", "Variety=Kind of tree", "--column", 'Note = the "other" one'],
+    );
+    const told = '{"Variety","Kind of tree";"Note","the ""other"" one"}';
+    const copy = readXlsx(readFileSync(at("out/own-calculated.xlsx")), "copy", new Set());
+    const made = copy.slice(0, 5).map(({ rows }) => rows[1]?.[0]?.v);
+    expect(made.map((text) => String(text).endsWith(`,${told})`))).toEqual(Array(5).fill(true));
+    expect(text).toContain('told Variety=Kind of tree;Note=the "other" one');
   });
 
   it("lets options win over the workbook", async () => {
@@ -175,7 +193,7 @@ describe("report", () => {
 
   it("prints how it is used", async () => {
     const help = await report("--help");
-    for (const option of ["--as-of", "--sheet", "--days-ahead", "--out", "--help"]) {
+    for (const option of ["--as-of", "--sheet", "--days-ahead", "--column", "--out", "--help"]) {
       expect(help).toContain(option);
     }
   });

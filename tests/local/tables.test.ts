@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cautionLines } from "../../src/local/cautions";
+import { linesBelow } from "../../src/local/lines-below";
 import type { Cell } from "../../src/local/sheet-cells";
 import { textTable } from "../../src/local/tables";
 
@@ -75,8 +75,8 @@ describe("textTable", () => {
   });
 });
 
-describe("cautionLines", () => {
-  it("gives each caution once, with the tasks it goes with", () => {
+describe("linesBelow", () => {
+  it("gives each text once, with what it goes with", () => {
     const rows = [
       row("Task", "Caution"),
       row("Grafting", "Blades"),
@@ -85,7 +85,8 @@ describe("cautionLines", () => {
       row("Sowing", null),
       row("Potting", "Dust"),
     ];
-    expect(cautionLines(rows)).toEqual(["Grafting, Union closed: Blades", "Potting: Dust"]);
-    expect(cautionLines([row("Task")])).toEqual([]);
+    const below = { heading: "Cautions", column: "Caution", of: "Task" };
+    expect(linesBelow(rows, below)).toEqual(["Grafting, Union closed: Blades", "Potting: Dust"]);
+    expect(linesBelow([row("Task")], below)).toEqual([]);
   });
 });

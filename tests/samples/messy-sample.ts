@@ -5,7 +5,7 @@ import { type Cell, type CivilDay, civilDay, type Grid, gridOf, isoDay } from ".
 import { csvRows } from "./csv-rows";
 
 /** What a careful clerk reads from a messy sample; see sample-sheets/make/README.md. */
-export interface Expected {
+interface Expected {
   readonly asOf: string;
   readonly locale: string;
   readonly tables: readonly string[];
@@ -21,7 +21,7 @@ interface Listed {
   readonly found: string;
 }
 
-export interface ExpectedBatch {
+interface ExpectedBatch {
   readonly name: string;
   readonly nameless?: boolean;
   readonly days: Readonly<Record<string, string>>;
@@ -29,7 +29,7 @@ export interface ExpectedBatch {
   readonly [fact: string]: unknown;
 }
 
-export interface MessySample {
+interface MessySample {
   readonly expected: Expected;
   readonly grid: Grid;
   /** Row of the grid, from 1, of a row of one of the sample's tables. */

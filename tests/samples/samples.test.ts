@@ -10,7 +10,9 @@ import { csvRows } from "./csv-rows";
 
 const samples = fileURLToPath(new URL("../../sample-sheets", import.meta.url));
 const names = ["hillside-nursery", "blank-template"];
-const sheets = ["Records", "Timetable", "Orders", "Crew", "Closed days", "Places", "Settings"];
+const sheets = [
+  ...["Records", "Timetable", "Orders", "Crew", "Closed days", "Places", "Prices", "Settings"],
+];
 const csvName = (sheet: string) => `${sheet.toLowerCase().replaceAll(" ", "-")}.csv`;
 const scratch = mkdtempSync(join(tmpdir(), "samples-"));
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
@@ -159,7 +161,7 @@ describe("hillside-nursery records", () => {
 
 describe("blank-template", () => {
   it("has the headers of the filled sheets and nothing under them", () => {
-    for (const sheet of ["Records", "Orders", "Crew", "Closed days", "Places"]) {
+    for (const sheet of ["Records", "Orders", "Crew", "Closed days", "Places", "Prices"]) {
       expect(csv("blank-template", sheet)).toEqual([csv("hillside-nursery", sheet)[0]]);
     }
   });

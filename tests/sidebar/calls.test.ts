@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import type { TodayAnswer } from "../../src/workbook/sidebar-calls";
-import { fixedAnswers, opened, takeCount, today } from "./fixed-answers";
+import { ahead, fixedAnswers, opened, takeCount, today } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
 import type { Answers } from "./script-runner";
 
@@ -160,6 +160,20 @@ describe("the sections", () => {
     await page.getByText("Bay 1").click();
     await page.getByText("Show 40 more of 627").click();
     expect(await page.getByRole("article").count()).toBe(80);
+  });
+
+  // People read "0 – 0 – 0" beside a bar of no length.
+  it("Ahead says in words that a month has none", async () => {
+    const none = { month: "2027-01", variety: "All", batches: 0, fewest: 0, likely: 0, most: 0 };
+    await open({ sidebarAhead: () => ({ ...ahead, rows: [...ahead.rows, none] }) });
+    await sidebar.section("Ahead");
+    const month = page.getByRole("button", { name: /Jan 2027/ });
+    expect(await month.textContent()).toBe("Jan 2027none likely");
+    expect(await month.locator("svg").count()).toBe(0);
+    await month.click();
+    expect(await page.locator(".behind:not([hidden])").textContent()).toContain(
+      "No batch is likely in this month",
+    );
   });
 
   it("Ahead shows one variety, and the batches behind a month", async () => {

@@ -18,10 +18,17 @@ import type { Answers } from "./script-runner";
 export const opened: OpenAnswer = {
   workbook: "Hillside nursery (invented)",
   zoneWarning: null,
-  setUp: { recordsTab: "Records", asOf: "2026-11-25", level: 0.8, daysAhead: 14 },
+  setUp: {
+    ...{ recordsTab: "Records", timetableTab: null },
+    ...{ asOf: "2026-11-25", level: 0.8, daysAhead: 14 },
+  },
   candidates: [
     { tab: "Records", batches: 64 },
     { tab: "Old list", batches: 12 },
+  ],
+  timetables: [
+    { tab: "Timetable", methods: ["Cocoa cleft graft"], trouble: null },
+    { tab: "Old plan", methods: [], trouble: "timetable row 3, Step: the step has no name" },
   ],
   methods: ["Cocoa cleft graft"],
 };

@@ -4,7 +4,7 @@
  */
 import { mkdirSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { fixedAnswers } from "./fixed-answers";
+import { fixedAnswers, opened } from "./fixed-answers";
 import { startSidebarTest } from "./open-sidebar";
 
 const FOLDER = "src/sidebar/pictures";
@@ -68,13 +68,20 @@ async function toTop(page: Page, heading: string): Promise<void> {
   await page.getByRole("heading", { name: heading }).evaluate((one) => one.scrollIntoView());
 }
 
+/** The usual workbook: one tab of records, and a timetable that can be used. */
+const usual = {
+  ...opened,
+  candidates: opened.candidates.slice(0, 1),
+  timetables: opened.timetables.filter(({ trouble }) => trouble === null),
+};
+
 mkdirSync(FOLDER, { recursive: true });
 const test = await startSidebarTest();
 for (const { name, section: title, before, zoomed = false } of pictures) {
   const view = zoomed
     ? { width: 150, height: 400, scale: 2 }
     : { width: 300, height: 800, scale: 1 };
-  const { page, section } = await test.begin(fixedAnswers, view);
+  const { page, section } = await test.begin({ ...fixedAnswers, sidebarOpen: () => usual }, view);
   await section(title);
   await before?.(page);
   await page.mouse.move(0, 0);

@@ -17,7 +17,7 @@ export interface SidebarTest {
   close(): Promise<void>;
 }
 
-export interface View {
+interface View {
   /** CSS pixels. */
   readonly width: number;
   readonly height: number;

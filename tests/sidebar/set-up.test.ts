@@ -19,7 +19,7 @@ async function openNew(more: Partial<OpenAnswer> = {}, answers: Answers = {}): P
   let made = false;
   sidebar = await test.open({
     ...fixedAnswers,
-    sidebarOpen: () => ({ ...opened, setUp: made ? opened.setUp : null, ...more }),
+    sidebarOpen: () => ({ ...opened, setUp: made ? opened.setUp : null, timetables: [], ...more }),
     sidebarSetUp: () => {
       made = true;
       return { made: ["Due", "Ready"], kept: ["Timetable"], forgotten: [] };
@@ -66,6 +66,7 @@ describe("a workbook that is not set up", () => {
     expect(requestsOf("sidebarSetUp")).toEqual([
       {
         tab: "Records",
+        timetable: null,
         columns: [
           { header: "Var.", readAs: "Rootstock" },
           { header: "Grafted", readAs: null },
@@ -102,7 +103,53 @@ describe("a workbook that is not set up", () => {
     await openNew();
     await page.getByLabel("Tab with your records").selectOption("Old list");
     await page.waitForFunction(() => document.querySelector(":disabled") === null);
-    expect(requestsOf("sidebarColumns")).toEqual([{ tab: "Records" }, { tab: "Old list" }]);
+    expect(requestsOf("sidebarColumns")).toEqual([
+      { tab: "Records", timetable: null },
+      { tab: "Old list", timetable: null },
+    ]);
+  });
+
+  // A second season in another tab was silently not read.
+  it("says which tabs with batches are not read, and what to do about it", async () => {
+    await openNew();
+    const note = () => panel().locator(".note").first().textContent();
+    expect(await note()).toMatch(/Only the tab chosen above is read.*\WOld list\W \(12 batches\)/);
+    expect(await note()).toContain("put its table, header and all, below the last row");
+    await page.getByLabel("Tab with your records").selectOption("Old list");
+    expect(await note()).toMatch(/\WRecords\W \(64 batches\): it is not read/);
+  });
+
+  it("says nothing of the kind where there is but one", async () => {
+    await openNew({ candidates: [{ tab: "Records", batches: 64 }] });
+    expect(await panel().textContent()).not.toContain("Only the tab chosen");
+  });
+
+  // People who keep a timetable got a second one that they had not written.
+  it("takes the timetable that the person keeps, and needs no methods then", async () => {
+    const ours = { tab: "Our steps", methods: ["Hill way"], trouble: null };
+    const faulty = { tab: "Old plan", methods: [], trouble: "timetable row 3, Step: no name" };
+    await openNew({ timetables: [faulty, ours] });
+    const chosen = page.getByLabel("Timetable: the steps and their days");
+    expect(await chosen.inputValue()).toBe("Our steps");
+    expect(await panel().textContent()).toMatch(/Old plan\W looks like a timetable of yours, but/);
+    expect(await page.getByLabel("Cocoa cleft graft").count()).toBe(0);
+    await makeTabs();
+    await page.getByText("Kept as they were:").waitFor();
+    expect(requestsOf("sidebarColumns")).toEqual([{ tab: "Records", timetable: "Our steps" }]);
+    expect(requestsOf("sidebarSetUp")).toEqual([
+      { tab: "Records", timetable: "Our steps", columns: [], methods: [] },
+    ]);
+  });
+
+  it("makes a timetable from the built-in steps where the person chooses so", async () => {
+    await openNew({ timetables: [{ tab: "Our steps", methods: ["Hill way"], trouble: null }] });
+    await page.getByLabel("Timetable: the steps and their days").selectOption("");
+    await page.getByLabel("Cocoa cleft graft").waitFor();
+    await makeTabs();
+    await page.getByText("Kept as they were:").waitFor();
+    expect(requestsOf("sidebarSetUp")).toEqual([
+      { tab: "Records", timetable: null, columns: [], methods: ["Cocoa cleft graft"] },
+    ]);
   });
 
   it("makes no tabs without a method", async () => {

@@ -1,7 +1,7 @@
 import type { AnyNode, Pattern, Program } from "acorn";
 
 /** A name that a script uses without declaring it. */
-export interface FreeName {
+interface FreeName {
   readonly name: string;
   /** Used only where a `typeof` of the same name has been asked first. */
   readonly guarded: boolean;

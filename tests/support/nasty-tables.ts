@@ -63,7 +63,7 @@ export const recordsTable: fc.Arbitrary<unknown[][]> = fc
 const STEP_NAMES = ["Sowing", "Grafting", "First release", "Take count", "Ready", "Sweeping"];
 
 /** A timetable whose header is found; its steps may be sound or not. */
-export const timetableTable: fc.Arbitrary<unknown[][]> = fc
+const timetableTable: fc.Arbitrary<unknown[][]> = fc
   .array(
     fc.tuple(
       fc.constantFrom<unknown>("", "Plum", "plum", "Pear"),
@@ -139,6 +139,16 @@ const closedDaysTable = nastyTable(
   ["To", usually(fc.constant(""), plausibleDay)],
 );
 
+const placesTable = nastyTable(
+  ["Place", name],
+  ["Holds", fc.constantFrom<unknown>(0, 400, "~300", "3 doz", -1)],
+);
+const pricesTable = nastyTable(
+  ["Item", fc.constantFrom("scion", "Wrap strip", "bag", "hour", "kite")],
+  ["Price", fc.constantFrom<unknown>(0, 0.3, "€ 3,50", "5.000", 1e300, -2)],
+  ["Per", fc.constantFrom<unknown>("", "m", "100", "50 l", "0", "h", 10)],
+);
+
 const columnOfCounts = fc.constantFrom<unknown>(
   [[4], [2], [""]],
   [[1], [2], ["x"]],
@@ -159,6 +169,12 @@ export const ARGUMENTS: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   daysAhead: usually(fc.constantFrom<unknown>(undefined, "", 0, 7, 400), nastyCell),
   daysBefore: usually(fc.constantFrom<unknown>(1, 30, 120, 400, 100_000), nastyCell),
   days: usually(fc.constantFrom<unknown>([[4], [5], [9]], [[0], [1], [300]]), nastyGrid, nastyCell),
+  places: usually(placesTable, nastyGrid, nastyCell),
+  prices: usually(
+    fc.oneof(fc.constantFrom<unknown>(undefined, ""), pricesTable),
+    nastyGrid,
+    nastyCell,
+  ),
   crew: usually(crewTable, nastyGrid, nastyCell),
   closedDays: usually(
     fc.oneof(fc.constantFrom<unknown>(undefined, ""), closedDaysTable),

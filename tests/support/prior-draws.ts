@@ -9,7 +9,7 @@ export function drawBeta(draws: Draws, mean: number, part: number): number {
 }
 
 /** How far groups differ: an exponential number below 1, moved to the nearest value of the list. */
-export function drawSpread(
+function drawSpread(
   draws: Draws,
   { values, meanSpread }: { readonly values: readonly number[]; readonly meanSpread: number },
 ): number {
@@ -23,7 +23,7 @@ export function drawSpread(
 }
 
 /** One possible nursery: the means of its varieties, and how far batches of one variety differ. */
-export interface NurseryDrawn {
+interface NurseryDrawn {
   readonly varieties: readonly number[];
   readonly correlation: number;
 }

@@ -17,7 +17,7 @@ export interface Action {
  * How a call fails: it does nothing and throws, once; it does its work and throws, once, as when the
  * answer gets lost; it and all that follow throw, as when the script is cut off.
  */
-export type Kind = "failAt" | "failAfter" | "stopAt";
+type Kind = "failAt" | "failAfter" | "stopAt";
 
 export const answered = (nursery: Nursery, name: string, request: unknown): boolean =>
   (nursery.w.run(name, request) as { ok: boolean }).ok;

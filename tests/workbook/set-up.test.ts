@@ -106,6 +106,28 @@ describe("Set up", () => {
     expect(offered()).toEqual([{ tab: "Trays", batches: 2 }]);
   });
 
+  // What the page advises where a second tab holds another season.
+  it("reads a season put below another with its header, and writes into it", () => {
+    const second = [
+      ["Batch", "Grafted on", "Grafts made", "Take count day", "Takes"],
+      ["C1", "2026-10-24", 70, null, null],
+    ];
+    const nursery = openNursery([smallRecords([], ...second), tab("Season 2", second)]);
+    const { candidates } = nursery.ask("sidebarOpen", null);
+    expect(candidates).toEqual([
+      { tab: "Records", batches: 3 },
+      { tab: "Season 2", batches: 1 },
+    ]);
+    nursery.ready();
+    const { tasks } = nursery.ask("sidebarToday", { daysAhead: 7 });
+    expect(tasks.map(({ batch }) => batch)).toEqual(expect.arrayContaining(["B1", "C1"]));
+    const { written } = nursery.ask("sidebarRecord", {
+      ...{ batch: "C1", task: "Take count", day: "2026-11-24", count: 60, who: "", note: "" },
+      sure: [],
+    });
+    expect(written.map(({ where }) => where).sort()).toEqual(["Records!D6", "Records!E6"]);
+  });
+
   it("offers no timetable, crew or orders as records", () => {
     const { candidates } = openNursery().ask("sidebarOpen", null);
     expect(candidates.map(({ tab }) => tab)).toEqual(["Records"]);
@@ -126,6 +148,7 @@ describe("Set up", () => {
     expect([...answer.kept].sort()).toEqual([SETTINGS, "Nursery timetable", "Write log"]);
     expect(nursery.ask("sidebarOpen", null).setUp).toEqual({
       recordsTab: "Records",
+      timetableTab: null,
       asOf: "2026-11-20",
       level: 0.9,
       daysAhead: 21,

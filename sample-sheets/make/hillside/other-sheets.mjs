@@ -1,9 +1,15 @@
 /**
- * Orders, crew, closed days and places of the invented nursery, and the plants per
+ * Orders, crew, closed days, places and prices of the invented nursery, and the plants per
  * person-hour that it counted for itself.
  */
 import { dayFromIso } from "../days.mjs";
-import { closedDaysHeader, crewHeader, ordersHeader, placesHeader } from "../sheet-headers.mjs";
+import {
+  closedDaysHeader,
+  crewHeader,
+  ordersHeader,
+  placesHeader,
+  pricesHeader,
+} from "../sheet-headers.mjs";
 
 const day = (/** @type {string} */ iso) => ({ day: dayFromIso(iso) });
 
@@ -47,6 +53,17 @@ export const placesRows = [
   ["Bay 1 south", 1400],
   ["Bay 2 north", 1900],
   ["Bay 2 south", 900],
+];
+
+/** Invented, in no money of any country. */
+export const pricesRows = [
+  pricesHeader,
+  ["Pod", 0.4, null],
+  ["Bag", 6, "100"],
+  ["Potting mix", 2.5, "50 l"],
+  ["Scion", 0.05, "piece"],
+  ["Wrap strip", 0.12, "m"],
+  ["Hour", 3, "hour"],
 ];
 
 export const perPersonHour = {

@@ -3,6 +3,7 @@ import { createContext, runInContext, Script } from "node:vm";
 import { buildSync } from "esbuild";
 import { bigTable } from "./big-table";
 import { crowdedNursery } from "./crowded-nursery";
+import { orderBook } from "./order-book";
 
 /** Times the built file in a bare VM context. Run by npm run bench. */
 
@@ -23,12 +24,33 @@ const CALLS: readonly (readonly [name: string, formula: string])[] = [
   ["BATCH_LOOKBACK", "BATCH_LOOKBACK(records, '', asOf, 180)"],
   ["BATCH_BALANCE", "BATCH_BALANCE(records)"],
   ["BATCH_CHECK", "BATCH_CHECK(records, '', asOf)"],
+  ["PLACE_LOAD", "PLACE_LOAD(records, '', places, asOf)"],
+  ["BATCH_COST", "BATCH_COST(records, rates, prices, asOf)"],
   ["TAKE_SUMMARY", "TAKE_SUMMARY(records, 'Variety')"],
   ["TAKE_COMPARED", "TAKE_COMPARED(records, 'Grafter', 'Variety+Month')"],
   ["TAKE_TREND", "TAKE_TREND(records, 'week', 'Variety')"],
   ["TAKE_REASONS", "TAKE_REASONS(records)"],
   ["TAKE_RATE", "TAKE_RATE(taken, grafted)"],
   ["TAKE_RANGE", "TAKE_RANGE(taken, grafted)"],
+];
+
+const PLACES = [["Place", "Holds"], ...[1, 2, 3, 4].map((bay) => [`Bay ${bay}`, 1000])];
+const PRICES = [
+  ["Item", "Price", "Per"],
+  ["Bag", 6, "100"],
+  ["Wrap strip", 0.12, "m"],
+  ["Hour", 3, ""],
+];
+const RATES = [
+  ["Method", "Step", "After", "From day", "Usual day", "By day", "Counted", "Kept of 100"].concat([
+    "Per person-hour",
+    "Needs",
+  ]),
+  ["Cocoa cleft graft", "Sowing", "", 0, 0, 0, "yes", "", 90, "bag 1"],
+  ["Cocoa cleft graft", "Germination", "Sowing", 7, 10, 14, "yes", 85, 400, ""],
+  ["Cocoa cleft graft", "Grafting", "Sowing", 75, 90, 120, "yes", 80, 22, "wrap strip 38.1 cm"],
+  ["Cocoa cleft graft", "Take count", "Grafting", 28, 30, 35, "yes", 75, 240, ""],
+  ["Cocoa cleft graft", "Ready", "Grafting", 105, 112, 122, "yes", 90, 110, ""],
 ];
 
 const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
@@ -105,6 +127,9 @@ for (const size of SIZES) {
   Object.assign(sandbox, {
     records,
     asOf: AS_OF,
+    places: PLACES,
+    prices: PRICES,
+    rates: RATES,
     grafted: records.slice(1).map((row) => [row[13]]),
     taken: records.slice(1).map((row) => [row[16]]),
   });
@@ -166,3 +191,20 @@ const planTook = fastest(3, () => {
 console.log(
   `\nWORK_PLAN, ${WORK.tasks} tasks x ${WORK.days} days x ${WORK.people} people: ${planTook.toFixed(0)} ms for ${plannedRows} rows (aim: below 2,000)`,
 );
+
+const PROMISED = { orders: 30, batches: 300 } as const;
+const promising = context();
+script.runInContext(promising);
+const standing = bigTable(PROMISED.batches, 1, AS_OF).rows;
+const outlookCall = new Script("ORDER_OUTLOOK(orders, records, '', asOf)");
+for (const [book, wantedEach] of [
+  ["about what is there", 1000],
+  ["more than is there", 2000],
+] as const) {
+  const orders = orderBook(PROMISED.orders, wantedEach, AS_OF);
+  Object.assign(promising, { records: standing, orders, asOf: AS_OF });
+  const took = fastest(3, () => outlookCall.runInContext(promising));
+  console.log(
+    `ORDER_OUTLOOK, ${PROMISED.orders} orders with substitutes x ${PROMISED.batches} batches, ${book}: ${took.toFixed(0)} ms (aim: below 2,000)`,
+  );
+}

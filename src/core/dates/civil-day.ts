@@ -3,7 +3,7 @@ declare const civilDayBrand: unique symbol;
 /** A day of the civil calendar as a whole number of days from 1970-01-01. Differences are subtraction. */
 export type CivilDay = number & { readonly [civilDayBrand]: true };
 
-export interface YearMonthDay {
+interface YearMonthDay {
   readonly year: number;
   /** 1 to 12. */
   readonly month: number;

@@ -52,12 +52,12 @@ export function readDayText(text: string): DayTextReading {
 }
 
 /** The middle day of a month: the 16th of 31 days, the 15th of 30, the 14th of February. */
-export function middleOfMonth(year: number, month: number): CivilDay | null {
+function middleOfMonth(year: number, month: number): CivilDay | null {
   return civilDay(year, month, Math.ceil(daysInMonth(year, month) / 2));
 }
 
 /** Two digits are 1970 to 2069. */
-export function fullYear(text: string): number {
+function fullYear(text: string): number {
   const year = Number(text);
   if (text.length > 2) return year;
   return year < 70 ? 2000 + year : 1900 + year;

@@ -4,7 +4,7 @@ import type { Projection } from "../projection/project";
 import { seededDraws } from "../statistics/draws";
 import { normalText } from "../words/normal-text";
 import { type Order, varietiesOf } from "./order";
-import { type Asked, type Filling, setAside } from "./set-aside";
+import { type Asked, type Filling, settingAside } from "./set-aside";
 
 const SEED = 3;
 /** Draws for some dozens of orders and batches; where both are many there are fewer. */
@@ -66,6 +66,7 @@ export function drawFillings(
   const pairs = Math.max(1, asked.length * batches.length);
   const draws = Math.round(Math.min(MOST_DRAWS, Math.max(FEWEST_DRAWS, PAIR_DRAWS / pairs)));
   const random = seededDraws(SEED);
+  const aside = settingAside(asked);
   const fillings: (readonly Filling[])[] = [];
   for (let draw = 0; draw < draws; draw += 1) {
     const shares = sharesOfRoutes(routes, projection.forecaster.draw(random.uniform));
@@ -74,7 +75,7 @@ export function drawFillings(
       const day = Math.max(asOf, random.day(toCome.days));
       return { plants: drawPlants(plants, shares[toCome.route] ?? [], random), day };
     });
-    fillings.push(setAside(asked, supplies));
+    fillings.push(aside(supplies));
   }
   const rising = (a: number, b: number) => (a === b ? 0 : a - b);
   return asked.map(({ plants }, order) => {

@@ -43,7 +43,7 @@ export interface PastStart {
 export interface OrderPlan {
   /** Up to and with ready, in the method's order. */
   readonly steps: readonly PlannedStep[];
-  /** Chance of enough plants, and of being ready by the day; their product is at least the assurance. */
+  /** Chance of enough plants asked for, and of being ready by the day; their product is at least the assurance. */
   readonly plantChance: number;
   readonly dayChance: number;
   /** Null when the start lies ahead, or no as-of day is known. */
@@ -58,8 +58,8 @@ const SUREST = 0.99;
  * done, so that with the assurance there are enough plants by the day.
  *
  * The order is raised as one batch. What can go wrong is shared evenly between plants and days: both
- * hold with the square root of the assurance, so that both together hold with the assurance. (With
- * the assurance for each by itself, orders planned at 0.8 would be met in 64 of 100.) Where all
+ * hold with about the square root of the assurance, so that both together hold with the assurance.
+ * (With the assurance for each by itself, orders planned at 0.8 would be met in 64 of 100.) Where all
  * plants are certain to be kept, the days alone have all of it.
  *
  * Days of a step that ready does not wait for are the timetable's latest after the step before it.
@@ -70,8 +70,10 @@ export function planOrder(order: OrderToPlan): OrderPlan {
   const start = line[0] as number;
   const shareFrom = (place: number) => forecaster.kept(method, place, method.ready, variety);
   const certain = shareFrom(start).mean === 1;
-  const dayChance = certain ? assurance : Math.sqrt(assurance);
-  const plantChance = assurance / dayChance;
+  const days = daysToReady(method, start, forecaster);
+  const { dayChance, plantChance } = certain
+    ? { dayChance: wholeDays(days, assurance).chance, plantChance: 1 }
+    : shared(days, assurance);
   const doBy = daysToDoBy(method, line, readyBy, (place) =>
     dayQuantile(daysToReady(method, place, forecaster), dayChance),
   );
@@ -107,6 +109,24 @@ export function planOrder(order: OrderToPlan): OrderPlan {
   const isPast = asOf !== null && startBy !== null && startBy < asOf;
   const past = isPast ? pastStart(order, asOf, dayChance, start) : null;
   return { steps, plantChance, dayChance, past };
+}
+
+/**
+ * The assurance shared between days and plants. Days are whole, so the day on which both would have
+ * the square root is surer than that; what it has more, the plants need not have. They never need
+ * less than the chance of a day fewer: so to be surer never takes fewer plants, nor a later day.
+ */
+function shared(days: DayDistribution, assurance: number) {
+  const { chance, dayBefore } = wholeDays(days, Math.sqrt(assurance));
+  return { dayChance: chance, plantChance: Math.max(dayBefore, assurance / chance) };
+}
+
+/** The chance of the fewest days that are enough with at least some chance, and of a day fewer. */
+function wholeDays(days: DayDistribution, least: number) {
+  const enough = dayQuantile(days, least);
+  // Beyond the last day listed nothing is surer, whatever the chances add up to.
+  const chance = Math.max(least, chanceWithin(days, enough));
+  return { chance, dayBefore: Math.min(least, chanceWithin(days, enough - 1)) };
 }
 
 function daysToDoBy(

@@ -92,7 +92,7 @@ export function drawPlants(plants: number, shares: readonly DrawnShare[], random
 }
 
 /** The share of a batch's plants that passes all that is left. */
-export function drawShare(shares: readonly DrawnShare[], random: Draws): number {
+function drawShare(shares: readonly DrawnShare[], random: Draws): number {
   let share = 1;
   for (const { mean, correlation } of shares) share *= random.share(mean, correlation);
   return share;

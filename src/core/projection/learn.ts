@@ -1,6 +1,6 @@
 import { product, type ShareMoments, WHOLE } from "../statistics/beta-moments";
-import { learnedLength } from "../statistics/censored-lengths";
-import { withLateTail } from "../statistics/late-tail";
+import { learnedLength, type RecordedLengths } from "../statistics/censored-lengths";
+import { type WeighedPrior, withLateTail } from "../statistics/late-tail";
 import { type KeptCount, shareCounts } from "../statistics/share-counts";
 import { type SharePosterior, sharePosterior } from "../statistics/share-posterior";
 import { type StepLength, type StepWindow, windowLength } from "../statistics/step-length";
@@ -94,7 +94,7 @@ function lengthOf(method: Method, step: Step, states: readonly BatchState[]): St
     }
   }
   const recorded = { done, waiting };
-  return withLateTail(learnedLength(windowLength(step), TIMETABLE_WORTH, recorded), recorded);
+  return learnedWithTail({ length: windowLength(step), weight: TIMETABLE_WORTH }, recorded);
 }
 
 /** Batches that must have gone a stretch before it is learned as one. */
@@ -125,8 +125,12 @@ function straightLength(
   }
   if (done.length < FEWEST_SEEN) return null;
   const recorded = { done, waiting };
-  const prior = windowLength(windowBetween(method, after, upTo));
-  return withLateTail(learnedLength(prior, WINDOW_WORTH, recorded), recorded);
+  const window = windowLength(windowBetween(method, after, upTo));
+  return learnedWithTail({ length: window, weight: WINDOW_WORTH }, recorded);
+}
+
+function learnedWithTail(prior: WeighedPrior, recorded: RecordedLengths): StepLength {
+  return withLateTail(learnedLength(prior.length, prior.weight, recorded), prior, recorded);
 }
 
 /**

@@ -88,7 +88,7 @@ export function lookbackAnswer(question: LookbackQuestion): Answer {
  * a later step, is; what bears no day (plants culled, dispatched,
  * given or received, closing) is not known.
  */
-export function knownBy(records: Records, then: CivilDay): Records {
+function knownBy(records: Records, then: CivilDay): Records {
   return {
     ...records,
     batches: records.batches.map((batch): Batch => {

@@ -1,6 +1,16 @@
-import type { Timetable } from "../timetable/timetable";
+import type { Step, Timetable } from "../timetable/timetable";
+import { normalText } from "../words/normal-text";
 import type { ColumnMatch } from "./match-columns";
 import { FACT_NAMES, LEAVE_ALONE } from "./target-names";
+
+/** What nurseries call the columns of the steps that everyone has: day, plants. */
+const USUAL_NAMES: Readonly<Record<string, readonly [day: string, count: string]>> = {
+  sowing: ["Sown", "Seeds sown"],
+  germination: ["Germination day", "Germinated"],
+  grafting: ["Grafted on", "Grafts made"],
+  "take count": ["Take count day", "Takes"],
+  ready: ["Ready on", "Ready plants"],
+};
 
 /**
  * Our names for everything that a column may be read as, for a person to choose from: the facts, and
@@ -8,20 +18,34 @@ import { FACT_NAMES, LEAVE_ALONE } from "./target-names";
  */
 export function columnChoices(timetable: Timetable): readonly string[] {
   const steps = timetable.methods.flatMap((method) =>
-    method.steps.flatMap(({ name, counted }) =>
-      counted ? [`${name} day`, `${name} count`] : [`${name} day`],
+    method.steps.flatMap((step) =>
+      (step.counted ? (["day", "count"] as const) : (["day"] as const)).map((what) =>
+        stepColumnName(step, what),
+      ),
     ),
   );
   return [LEAVE_ALONE, ...Object.values(FACT_NAMES), ...new Set(steps)];
 }
 
 /** The choice that a column was read as; LEAVE_ALONE when it was not used. */
-export function choiceOf(match: ColumnMatch, timetable: Timetable): string {
-  const { target } = match;
+export function choiceOf({ target }: Pick<ColumnMatch, "target">, timetable: Timetable): string {
   if (target === null) return LEAVE_ALONE;
   if (target.kind !== "step") return FACT_NAMES[target.fact];
   const step = timetable.methods
     .flatMap(({ steps }) => steps)
     .find(({ key }) => key === target.key);
-  return `${step?.name ?? target.key} ${target.what}`;
+  return stepColumnName(step ?? { key: target.key, name: target.key }, target.what);
+}
+
+/**
+ * A step's column in a foreman's words, which are also understood as a header.
+ *
+ * @example stepColumnName({ key: "take count", name: "Take count" }, "count") // "Takes"
+ * @example stepColumnName({ key: "rooting", name: "Rooting" }, "count") // "Plants counted at Rooting"
+ */
+function stepColumnName({ key, name }: Pick<Step, "key" | "name">, what: "day" | "count"): string {
+  // A nursery's own word for the step stays in its column's name.
+  const usual = normalText(name) === key ? USUAL_NAMES[key] : undefined;
+  if (usual !== undefined) return usual[what === "day" ? 0 : 1];
+  return what === "day" ? `${name} day` : `Plants counted at ${name}`;
 }

@@ -12,11 +12,7 @@ import { COST, type Trouble } from "./trouble";
 export function linkLots(batches: readonly Batch[], troubles: Trouble[]): readonly Batch[] {
   const hasLots = batches.some(({ fromLot, received }) => fromLot !== "" || received !== null);
   if (!hasLots) return batches;
-  const placeOf = new Map<string, number>();
-  batches.forEach((batch, place) => {
-    const key = likeName(batch.name);
-    if (!placeOf.has(key)) placeOf.set(key, place);
-  });
+  const placeOf = placesByName(batches);
   const parents = batches.map((batch) => {
     if (batch.fromLot === "") return null;
     const place = placeOf.get(likeName(batch.fromLot));
@@ -49,6 +45,25 @@ export function linkLots(batches: readonly Batch[], troubles: Trouble[]): readon
     if (given > mostToGive(linked)) troubles.push(overdrawn(linked, children[place] ?? []));
     return linked;
   });
+}
+
+/** Place of the lot that each batch was taken from; null where it has none, or the lots go in a circle. */
+export function lotPlaces(batches: readonly Batch[]): readonly (number | null)[] {
+  const placeOf = placesByName(batches);
+  const parents = batches.map(({ fromLot }) =>
+    fromLot === "" ? null : (placeOf.get(likeName(fromLot)) ?? null),
+  );
+  const inCircle = circles(parents);
+  return parents.map((parent, place) => (inCircle[place] ? null : parent));
+}
+
+function placesByName(batches: readonly Batch[]): ReadonlyMap<string, number> {
+  const placeOf = new Map<string, number>();
+  batches.forEach((batch, place) => {
+    const key = likeName(batch.name);
+    if (!placeOf.has(key)) placeOf.set(key, place);
+  });
+  return placeOf;
 }
 
 /** The first count of a batch, or what came to it from a lot by a line of its own. */

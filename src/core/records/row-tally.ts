@@ -5,7 +5,7 @@ import type { RowTally } from "./records";
 /** What a row was used for; of two tables side by side the greater use counts. */
 export const ROW_KIND = { untouched: 0, heading: 1, notBatch: 2, leftOut: 3, used: 4 } as const;
 
-export type RowKind = (typeof ROW_KIND)[keyof typeof ROW_KIND];
+type RowKind = (typeof ROW_KIND)[keyof typeof ROW_KIND];
 
 export interface TallyingRows {
   /** @param row from 0 */

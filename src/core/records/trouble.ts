@@ -12,7 +12,7 @@ export const COST = {
   reading: 5,
 } as const;
 
-export type Cost = (typeof COST)[keyof typeof COST];
+type Cost = (typeof COST)[keyof typeof COST];
 
 /** Something in a table that a person should look at, in words for that person. */
 export interface Trouble {

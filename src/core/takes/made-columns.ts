@@ -9,12 +9,7 @@ import { normalText } from "../words/normal-text";
 import type { GroupColumn } from "./group-column";
 
 /** Columns that the records need not have: they follow from the days in them. */
-export const MADE_COLUMNS = [
-  "Month",
-  "Season",
-  "Rootstock age in weeks",
-  "Scion days stored",
-] as const;
+const MADE_COLUMNS = ["Month", "Season", "Rootstock age in weeks", "Scion days stored"] as const;
 
 type MadeName = (typeof MADE_COLUMNS)[number];
 

@@ -12,8 +12,7 @@ export interface ReasonsQuestion {
 
 /** A group of fewer batches is not looked at on its own (our choice). */
 const FEWEST_BATCHES = 3;
-export const NOT_CAUSING =
-  "Going with takes is not causing them: what else changed at the same time?";
+const NOT_CAUSING = "Going with takes is not causing them: what else changed at the same time?";
 
 /**
  * Which recorded columns go with takes, most first, alone and beside the others.

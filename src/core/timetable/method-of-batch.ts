@@ -3,7 +3,7 @@ import { methodNamed } from "./read-timetable";
 import type { Method, Timetable } from "./timetable";
 
 /** Finds the method that a batch is raised by; null where the timetable lacks it, or is empty. */
-export type MethodFinder = (batch: { readonly method: string }) => Method | null;
+type MethodFinder = (batch: { readonly method: string }) => Method | null;
 
 /**
  * A finder that takes the method a batch names, and where it names none, the timetable's first.

@@ -2,6 +2,7 @@ import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
 import { type HeadedTable, headedTable } from "../cells/headed-table";
 import { errorShown, isLoading } from "../cells/upstream";
 import { InputError } from "../input-error";
+import { SEE_CHECK } from "../records/records";
 import { allLanguages } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import {
@@ -101,7 +102,7 @@ export function methodNamed(timetable: Timetable, name: string): Method | null {
 export function faultSentence(faults: readonly TimetableFault[]): string | null {
   const [first, ...more] = faults;
   if (first === undefined) return null;
-  const others = more.length === 0 ? "" : `; ${more.length} more: see BATCH_CHECK`;
+  const others = more.length === 0 ? "" : `; ${more.length} more: ${SEE_CHECK}`;
   return `timetable row ${first.row}, ${columnName(first.column)}: ${first.trouble}${others}`;
 }
 

@@ -34,12 +34,3 @@ export interface Method {
 export interface Timetable {
   readonly methods: readonly Method[];
 }
-
-/** Usual days from the first step to each step, along the steps that each is counted from. */
-export function usualDaysFromStart(method: Method): readonly number[] {
-  const days: number[] = [];
-  for (const step of method.steps) {
-    days.push(step.after === null ? 0 : (days[step.after] as number) + step.usual);
-  }
-  return days;
-}

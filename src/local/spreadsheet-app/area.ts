@@ -9,7 +9,7 @@ export interface Area {
 }
 
 /** How many rows and columns a tab has. */
-export interface GridSize {
+interface GridSize {
   readonly rows: number;
   readonly columns: number;
 }

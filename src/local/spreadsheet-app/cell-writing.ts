@@ -92,6 +92,6 @@ export function rangeOf({ row, column, rows, columns }: Area): IRange {
   };
 }
 
-export function isPlain(pattern: string): boolean {
+function isPlain(pattern: string): boolean {
   return pattern === "" || pattern === "General";
 }

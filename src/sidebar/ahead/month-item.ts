@@ -18,7 +18,9 @@ export interface MonthItemOptions {
 /** A month's range as a button; pressed, it lists the batches behind it. */
 export function monthItem({ row, most, batches, tellVariety }: MonthItemOptions): HTMLElement {
   const { fewest, likely } = row;
-  const range = [fewest, likely, row.most].map(countText).join(" – ");
+  // Months without any stand among the others, so that no month seems to be missing.
+  const none = row.most === 0;
+  const range = none ? "none likely" : [fewest, likely, row.most].map(countText).join(" – ");
   const label = `${countText(fewest)} to ${countText(row.most)} plants, likely ${countText(likely)}`;
   const button = element(
     "button",
@@ -29,7 +31,7 @@ export function monthItem({ row, most, batches, tellVariety }: MonthItemOptions)
       element("span", {}, monthText(row.month)),
       element("span", {}, range),
     ),
-    rangeTrack({ from: fewest, likely, to: row.most, most, mark: "tick", label }),
+    none ? null : rangeTrack({ from: fewest, likely, to: row.most, most, mark: "tick", label }),
   );
   const behind = element("div", { class: "behind", hidden: true });
   button.addEventListener("click", () => {

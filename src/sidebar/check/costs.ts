@@ -1,9 +1,9 @@
 import type { CheckRow } from "../../workbook/sidebar-calls";
 
-export type Cost = CheckRow["cost"];
+type Cost = CheckRow["cost"];
 
 /** What is lost because of a trouble, worst first. */
-export const COSTS: readonly { readonly cost: Cost; readonly title: string }[] = [
+const COSTS: readonly { readonly cost: Cost; readonly title: string }[] = [
   { cost: 1, title: "The row is not used" },
   { cost: 2, title: "A column is not used" },
   { cost: 3, title: "The cell is not used" },

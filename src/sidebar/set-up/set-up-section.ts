@@ -12,6 +12,8 @@ import type { Section, SidebarContext } from "../section";
 import { type ColumnsForm, columnsForm } from "./columns-form";
 import { madeNotice } from "./made-notice";
 import { type MethodChoice, methodChoice } from "./method-choice";
+import { otherRecords } from "./other-records";
+import { type TimetableChoice, timetableChoice } from "./timetable-choice";
 
 /** Which tab holds the records, how its columns are read, which methods: then the tabs are made. */
 export function setUpSection(context: SidebarContext): Section {
@@ -22,6 +24,7 @@ export function setUpSection(context: SidebarContext): Section {
   const result = element("div");
   let form: ColumnsForm | null = null;
   let methods: MethodChoice = methodChoice([]);
+  let timetable: TimetableChoice = { elements: [], chosen: () => null };
   let tab = "";
 
   const readColumns = () =>
@@ -33,8 +36,9 @@ export function setUpSection(context: SidebarContext): Section {
         form = null;
         columns.replaceChildren();
         result.replaceChildren();
-        form = columnsForm(await call("sidebarColumns", { tab }));
-        columns.replaceChildren(form.element, methods.element, make);
+        const own = timetable.chosen();
+        form = columnsForm(await call("sidebarColumns", { tab, timetable: own }));
+        columns.replaceChildren(form.element, ...(own === null ? [methods.element] : []), make);
       },
     });
   const show = (opened: OpenAnswer) => {
@@ -42,13 +46,25 @@ export function setUpSection(context: SidebarContext): Section {
     methods = methodChoice(opened.methods);
     const tabs = tabsOf(opened);
     if (!tabs.some(({ value }) => value === tab)) tab = tabs[0]?.value ?? "";
+    const others = element("div");
+    const tellOthers = () =>
+      others.replaceChildren(
+        ...[otherRecords(opened.candidates, tab)].filter((one) => one !== null),
+      );
     const select = choice(tabs, tab);
     select.addEventListener("change", () => {
       tab = select.value;
+      tellOthers();
       void readColumns();
     });
-    fields.replaceChildren(...(tabs.length === 0 ? [] : [field("Tab with your records", select)]));
-    fields.append(again);
+    tellOthers();
+    timetable = timetableChoice(opened, () => void readColumns());
+    fields.replaceChildren(
+      ...(tabs.length === 0
+        ? []
+        : [field("Tab with your records", select), others, ...timetable.elements]),
+      again,
+    );
     columns.replaceChildren();
   };
   const make = actionButton({
@@ -57,12 +73,15 @@ export function setUpSection(context: SidebarContext): Section {
     status,
     doing: "Making the tabs",
     work: async () => {
-      const chosen = methods.chosen();
+      const own = timetable.chosen();
+      const chosen = own === null ? methods.chosen() : [];
       if (form === null) return;
-      if (methods.element.querySelector("input") !== null && chosen.length === 0) {
+      if (own === null && methods.element.querySelector("input") !== null && chosen.length === 0) {
         throw new Error("Tick at least one method: its steps make the timetable.");
       }
-      const answer = await call("sidebarSetUp", { tab, columns: form.changes(), methods: chosen });
+      const answer = await call("sidebarSetUp", {
+        ...{ tab, timetable: own, columns: form.changes(), methods: chosen },
+      });
       const notice = madeNotice(answer, () => context.go("today"));
       result.replaceChildren(notice);
       notice.focus();
@@ -100,6 +119,9 @@ function openingWords({ setUp, zoneWarning, candidates }: OpenAnswer): HTMLEleme
           {},
           "Set up: the records are in ",
           userText(setUp.recordsTab),
+          ...(setUp.timetableTab === null
+            ? []
+            : [", the timetable in ", userText(setUp.timetableTab)]),
           `, the as-of day is ${dayText(setUp.asOf)}. Made again, the tabs are renewed.`,
         );
   const found =

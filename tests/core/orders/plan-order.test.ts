@@ -46,13 +46,31 @@ describe("a plan", () => {
       order.readyBy - (doBy as number),
     );
     expect(plan.plantChance * plan.dayChance).toBeCloseTo(0.8, 12);
-    expect(enough).toBeGreaterThanOrEqual(Math.sqrt(0.8));
+    expect(plan.dayChance).toBeCloseTo(inTime, 12);
     expect(inTime).toBeGreaterThanOrEqual(Math.sqrt(0.8) - 1e-9);
     expect(enough * inTime).toBeGreaterThanOrEqual(0.8);
-    // And with one seed fewer, or a day later, its part would not hold.
-    expect(chanceOfAtLeast(100, (plants as number) - 1, share)).toBeLessThan(Math.sqrt(0.8));
+    // And with one seed fewer both together would not hold, nor the days alone a day later.
+    const fewer = chanceOfAtLeast(100, (plants as number) - 1, share);
+    expect(fewer * inTime).toBeLessThan(0.8);
     const dayLater = order.readyBy - (doBy as number) - 1;
     expect(chanceWithin(daysToReady(COCOA, 0, forecaster), dayLater)).toBeLessThan(Math.sqrt(0.8));
+  });
+
+  it("never lets the plants have less than the chance of a day fewer", () => {
+    const days = daysToReady(COCOA, 0, order.forecaster);
+    let shared = 0;
+    for (let assurance = 0.5; assurance < 0.97; assurance += 0.002) {
+      const { plantChance, dayChance } = planOrder({ ...order, assurance });
+      expect(plantChance * dayChance).toBeGreaterThanOrEqual(assurance - 1e-12);
+      expect(plantChance).toBeLessThanOrEqual(Math.sqrt(assurance) + 1e-12);
+      let before = 0;
+      for (let day = days.first; chanceWithin(days, day) < dayChance - 1e-9; day += 1) {
+        before = chanceWithin(days, day);
+      }
+      expect(plantChance).toBeGreaterThanOrEqual(before - 1e-12);
+      if (plantChance * dayChance < assurance + 1e-9) shared += 1;
+    }
+    expect(shared).toBeGreaterThan(50);
   });
 
   it("never needs fewer plants at a step than at the next, nor fewer than the plain division", () => {
@@ -95,7 +113,12 @@ describe("a plan", () => {
       Start |        |          |           |        | yes     |
       Ready | Start  | 30       | 40        | 60     | yes     | 100`);
     const sure = planOrder({ ...order, method });
-    expect(sure.dayChance).toBe(0.8);
+    const days = daysToReady(method, 0, order.forecaster);
+    const given = order.readyBy - (at(sure, "Start").doBy as number);
+    expect(sure.dayChance).toBeCloseTo(chanceWithin(days, given), 12);
+    expect(sure.dayChance).toBeGreaterThanOrEqual(0.8);
+    expect(chanceWithin(days, given - 1)).toBeLessThan(0.8);
+    expect(sure.plantChance).toBe(1);
     expect(at(sure, "Start").plants).toBe(100);
   });
 
@@ -171,6 +194,16 @@ describe("a plan, for any order", () => {
       }),
       { numRuns: 40 },
     );
+  });
+
+  it("never starts fewer, nor later, however little surer it is to be", () => {
+    let before = start({ wanted: 37, assurance: 0.7 });
+    for (let assurance = 0.7; assurance < 0.95; assurance += 0.0007) {
+      const now = start({ wanted: 37, assurance });
+      expect(now?.plants).toBeGreaterThanOrEqual(before?.plants as number);
+      expect(now?.doBy).toBeLessThanOrEqual(before?.doBy as number);
+      before = now;
+    }
   });
 
   it("never starts fewer where a step keeps less", () => {

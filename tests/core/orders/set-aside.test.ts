@@ -141,3 +141,89 @@ describe("the best way to set plants aside", () => {
     expect(late).toBeGreaterThan(20);
   });
 });
+
+/** The most plants that orders can have in time, by a flow found the plain way (breadth first). */
+function mostInTime(orders: readonly Asked[], supplies: readonly Supply[]): number {
+  const [source, sink] = [0, 1 + supplies.length + orders.length];
+  const room = Array.from({ length: sink + 1 }, () => new Array<number>(sink + 1).fill(0));
+  const set = (from: number, to: number, plants: number) => {
+    (room[from] as number[])[to] = plants;
+  };
+  supplies.forEach(({ plants, day }, supply) => {
+    set(source, 1 + supply, plants);
+    orders.forEach(({ by, takes }, order) => {
+      if (takes[supply] && day <= by) set(1 + supply, 1 + supplies.length + order, plants);
+    });
+  });
+  orders.forEach(({ plants }, order) => {
+    set(1 + supplies.length + order, sink, plants);
+  });
+  for (let flow = 0; ; ) {
+    const before = new Array<number>(sink + 1).fill(-1);
+    before[source] = source;
+    const queue = [source];
+    for (const at of queue) {
+      room[at]?.forEach((left, to) => {
+        if (left === 0 || before[to] !== -1) return;
+        before[to] = at;
+        queue.push(to);
+      });
+    }
+    if (before[sink] === -1) return flow;
+    const path: [number, number][] = [];
+    for (let to = sink; to !== source; to = before[to] as number) {
+      path.push([before[to] as number, to]);
+    }
+    const most = Math.min(...path.map(([from, to]) => room[from]?.[to] as number));
+    for (const [from, to] of path) {
+      set(from, to, (room[from]?.[to] as number) - most);
+      set(to, from, (room[to]?.[from] as number) + most);
+    }
+    flow += most;
+  }
+}
+
+describe("many orders of few varieties", () => {
+  const VARIETIES = 4;
+  const nursery = fc.record({
+    batches: fc.array(
+      fc.record({
+        plants: fc.nat({ max: 60 }),
+        day: fc.integer({ min: 1, max: 40 }),
+        variety: fc.nat({ max: VARIETIES - 1 }),
+      }),
+      { minLength: 5, maxLength: 40 },
+    ),
+    orders: fc.array(
+      fc.record({
+        plants: fc.nat({ max: 150 }),
+        by: fc.integer({ min: 1, max: 45 }),
+        first: fc.nat({ max: VARIETIES - 1 }),
+        second: fc.nat({ max: VARIETIES - 1 }),
+      }),
+      { minLength: 2, maxLength: 12 },
+    ),
+  });
+
+  it("have each in time what it adds to the most that the orders up to it can have", () => {
+    let moved = 0;
+    fc.assert(
+      fc.property(nursery, ({ batches, orders }) => {
+        const asked = orders
+          .map(({ plants, by, first, second }) => ({
+            ...{ plants, by },
+            takes: batches.map(({ variety }) => variety === first || variety === second),
+          }))
+          .sort((a, b) => a.by - b.by);
+        const most = asked.map((_, order) => mostInTime(asked.slice(0, order + 1), batches));
+        const found = setAside(asked, batches);
+        expect(found.map(({ inTime }) => inTime)).toEqual(
+          most.map((plants, order) => plants - (most[order - 1] ?? 0)),
+        );
+        moved += found.filter(({ inTime }, order) => inTime < (asked[order]?.plants ?? 0)).length;
+      }),
+      { numRuns: 150 },
+    );
+    expect(moved).toBeGreaterThan(50);
+  });
+});

@@ -25,7 +25,7 @@ export function later(isoDay: string, days: number): string {
 }
 
 /** Records of a nursery that has columns for everything, or for the named ones only. */
-export function recordsOf(
+function recordsOf(
   batches: readonly Facts[],
   { columns = HEADER, asOf = AS_OF, timetable = builtInTimetable() } = {},
 ) {

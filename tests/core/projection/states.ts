@@ -24,7 +24,7 @@ export function placeOf(name: string): number {
 }
 
 /** Records of one batch, and a closed one below it, with a column for every step of the method. */
-export function recordsOf(facts: Facts, asOf = "2026-11-25") {
+function recordsOf(facts: Facts, asOf = "2026-11-25") {
   const header = ["Batch", "Variety", "Place", ...STEP_COLUMNS, "Culled", "Dispatched", "Closed"];
   const rowOf = (cells: Readonly<Record<string, Cell>>) => header.map((name) => cells[name] ?? "");
   // A name and a place alone could be a note, were there not a full row named in the same shape.

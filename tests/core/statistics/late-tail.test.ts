@@ -2,7 +2,11 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { learnedLength } from "../../../src/core/statistics/censored-lengths";
 import { withLateTail } from "../../../src/core/statistics/late-tail";
-import { longerThan, windowLength } from "../../../src/core/statistics/step-length";
+import {
+  longerThan,
+  type StepLength,
+  windowLength,
+} from "../../../src/core/statistics/step-length";
 
 const PRIOR = windowLength({ from: 10, usual: 20, by: 40 });
 const added = (chances: ArrayLike<number>) => Array.from(chances).reduce((a, b) => a + b, 0);
@@ -10,13 +14,15 @@ const added = (chances: ArrayLike<number>) => Array.from(chances).reduce((a, b) 
 function learned(done: readonly number[], waiting: readonly number[] = []) {
   const recorded = { done, waiting };
   const length = learnedLength(PRIOR, 3, recorded);
-  return { length, tailed: withLateTail(length, recorded) };
+  return { length, tailed: withLateTail(length, { length: PRIOR, weight: 3 }, recorded) };
 }
 
 describe("a late end drawn smooth", () => {
   it("changes nothing where nothing was finished", () => {
     const length = learnedLength(PRIOR, 3, { done: [], waiting: [30, 50] });
-    expect(withLateTail(length, { done: [], waiting: [30, 50] })).toBe(length);
+    expect(
+      withLateTail(length, { length: PRIOR, weight: 3 }, { done: [], waiting: [30, 50] }),
+    ).toBe(length);
   });
 
   it("keeps every day up to the fifth-last finished batch", () => {
@@ -29,22 +35,45 @@ describe("a late end drawn smooth", () => {
     expect(added(tailed.mass)).toBeCloseTo(1, 9);
   });
 
-  it("ends at one daily chance: batches ended over days spent late, the timetable's as one", () => {
+  it("ends at one daily chance: batches ended over days spent late, the timetable's by its worth", () => {
     const done = Array.from({ length: 30 }, (_, batch) => 15 + batch);
     const waiting = [20, 52];
     const { tailed } = learned(done, waiting);
     const from = 40;
-    // Four ended 1, 2, 3, 4 days late, one still waits after 12; the timetable's mean is 15 days.
+    // Of the timetable 5 of 100 lie beyond 40 days, 15 days on the mean; it is worth 3 batches.
     const priorMean = 1 / (1 - PRIOR.lateness);
-    const mean = (1 + 2 + 3 + 4 + 12 + priorMean) / (4 + 1);
     expect(priorMean).toBeCloseTo(15, 9);
-    expect(tailed.lateness).toBeCloseTo(1 - 1 / mean, 12);
+    // Four ended 1, 2, 3, 4 days late, one still waits after 12.
+    const mean = (1 + 2 + 3 + 4 + 12 + 0.15 * priorMean) / (4 + 0.15);
+    // The timetable's listed tail ends where its chance is 1 in 100,000.
+    expect(tailed.lateness).toBeCloseTo(1 - 1 / mean, 5);
     const tail = tailed.mass.slice(from + 1 - tailed.first);
     const left = added(tail);
-    expect(tail[0]).toBeCloseTo(left / mean, 9);
+    const daily = 1 - tailed.lateness;
+    expect(tail[0]).toBeCloseTo(left * daily, 9);
     for (let at = 0; at + 2 < Math.min(40, tail.length); at += 1) {
-      expect((tail[at + 1] as number) / (tail[at] as number)).toBeCloseTo(1 - 1 / mean, 9);
+      expect((tail[at + 1] as number) / (tail[at] as number)).toBeCloseTo(1 - daily, 9);
     }
+  });
+
+  it("keeps the mean of what was learned where nothing waits, whatever the timetable is worth", () => {
+    const done = Array.from({ length: 12 }, (_, batch) => 30 + 2 * batch);
+    const mean = ({ first, mass }: StepLength) =>
+      mass.reduce((sum, chance, at) => sum + chance * (first + at), 0);
+    for (const weight of [0, 0.25, 3, 20]) {
+      const recorded = { done, waiting: [] };
+      const length = learnedLength(PRIOR, weight, recorded);
+      const tailed = withLateTail(length, { length: PRIOR, weight }, recorded);
+      // A tail cut at 1 in 100,000 loses some hundredths of a day.
+      expect(mean(tailed)).toBeCloseTo(mean(length), 1);
+    }
+  });
+
+  it("takes the timetable's lateness where no batch ended beyond the handful", () => {
+    const recorded = { done: [50, 50, 50, 50, 50, 50], waiting: [] };
+    const length = learnedLength(PRIOR, 0.25, recorded);
+    const tailed = withLateTail(length, { length: PRIOR, weight: 0.25 }, recorded);
+    expect(tailed.lateness).toBeCloseTo(PRIOR.lateness, 3);
   });
 
   it("counts a batch as late no longer than the latest seen done, or the timetable's lateness", () => {

@@ -18,7 +18,7 @@ interface FittedGroup extends Omit<Plate, "seeds" | "germinated"> {
 }
 
 /** A group of plates that R has fitted; log-likelihoods hold the binomial coefficients. */
-export interface PlateGroup {
+interface PlateGroup {
   readonly name: string;
   readonly plates: readonly KeptCount[];
   readonly fit: FittedGroup["betaBinomial"];

@@ -162,6 +162,8 @@ describe("sources and cautions of the built-in methods", () => {
     expect(step("Sowing").source).toMatch(/Washing: common practice, no source/);
     expect(step("Germination").source).toMatch(/up to 14 common practice, no source/);
     expect(step("Grafting").source).toMatch(/Wrap: common practice, no source/);
+    expect(step("Grafting").source).toMatch(/no amount published, so not in Needs/);
+    expect(step("Grafting").needs.map(({ item }) => item)).toEqual(["scion", "wrap strip"]);
     expect(step("Ready").source).toMatch(/Days: common practice, no source/);
   });
 

@@ -3,7 +3,6 @@ import { gridOf } from "../../../src/core/cells/cell";
 import { InputError } from "../../../src/core/input-error";
 import { methodFinder } from "../../../src/core/timetable/method-of-batch";
 import { methodNamed, readTimetable } from "../../../src/core/timetable/read-timetable";
-import { usualDaysFromStart } from "../../../src/core/timetable/timetable";
 import { sheetValues } from "../../support/sheet-values";
 import { SMALL, timetableOf } from "./timetable-rows";
 
@@ -150,7 +149,6 @@ describe("readTimetable", () => {
     );
     const [method] = timetable.methods;
     expect(method?.steps.map(({ name }) => name)).toEqual(["Sowing", "Wash", "Ash", "Zinc"]);
-    expect(method && usualDaysFromStart(method)).toEqual([0, 0, 0, 0]);
   });
 
   it("may hold nothing below its header", () => {

@@ -6,7 +6,7 @@ import type { WorkPlan, WorkQuestion, WorkTask } from "../../../src/core/work/pl
 const KINDS = ["sowing", "grafting", "ready"];
 
 /** How large the random questions are. */
-export interface Sizes {
+interface Sizes {
   readonly tasks: number;
   readonly days: number;
   readonly persons: number;

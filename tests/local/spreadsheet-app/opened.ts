@@ -3,7 +3,7 @@ import { afterEach } from "vitest";
 import { openScriptWorkbook, type ScriptWorkbook } from "../../../src/local/script-workbook";
 import { workbookData } from "../../../src/local/workbook-data";
 
-export interface OpenedWith {
+interface OpenedWith {
   readonly rows?: readonly (readonly (ICellData | undefined)[])[];
   readonly code?: string;
   readonly zone?: string;
@@ -17,7 +17,7 @@ afterEach(() => {
 });
 
 /** 14 March 2026, noon UTC. */
-export const NOON = Date.UTC(2026, 2, 14, 12);
+const NOON = Date.UTC(2026, 2, 14, 12);
 
 /** A workbook "Trial" with the tabs "Main" and "Other"; closed after the test. */
 export function opened({ rows = [], code = "", zone, locale, pages }: OpenedWith = {}) {
@@ -47,7 +47,7 @@ export function opened({ rows = [], code = "", zone, locale, pages }: OpenedWith
 }
 
 /** The parts of the services that the tests use, as a script would call them. */
-export interface App {
+interface App {
   getActive(): Spreadsheet;
   getActiveSpreadsheet(): Spreadsheet;
   // biome-ignore lint/suspicious/noExplicitAny: a script has no types either
@@ -57,7 +57,7 @@ export interface App {
   newDataValidation(): any;
 }
 // biome-ignore lint/suspicious/noExplicitAny: a script has no types either
-export type Spreadsheet = any;
+type Spreadsheet = any;
 // biome-ignore lint/suspicious/noExplicitAny: a script has no types either
 export type Sheet = any;
 

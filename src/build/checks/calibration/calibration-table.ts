@@ -5,7 +5,7 @@ import { type NurseryScore, QUANTITIES, type Quantity } from "./score-nursery";
 import { type CoverLine, coverLine } from "./tally";
 import { type CoverVerdict, coverVerdict, limitsOf, widthVerdict } from "./verdict";
 
-export interface Block {
+interface Block {
   readonly text: string;
   /** One line for each of our covers outside its goal. */
   readonly outsideGoal: readonly string[];

@@ -1,14 +1,10 @@
 import type { CivilDay } from "../../../core";
 import { type OrderPlan, planOrder } from "../../../core/orders/plan-order";
-import { project } from "../../../core/projection/project";
 import type { Method } from "../../../core/timetable/timetable";
 import { batchCourse } from "../calibration/batch-course";
 import { chanceOf } from "../calibration/chance";
-import { nurseryAsRead } from "../calibration/nursery-as-read";
-import { type NurseryJob, nurseryOf } from "../calibration/nursery-jobs";
-import { recordsOnDay } from "../calibration/records-on-day";
+import { ASSURANCE, type CheckedDay } from "./checked-days";
 
-export const ASSURANCE = 0.8;
 const ORDERS_A_DAY = 6;
 /** Numbers of batches raised for orders; the nursery's own never come so far. */
 const FIRST_NUMBER = 50_000;
@@ -30,13 +26,12 @@ export interface PlannedTally {
  * Plans orders in an invented nursery by what its records teach, sows as many seeds as planned on the
  * day planned, and sees what becomes of them.
  */
-export function plannedOrders(job: NurseryJob): PlannedTally {
-  const { history, asOfDays } = nurseryOf(job);
-  const { truth } = history;
+export function plannedOrders(days: readonly CheckedDay[]): PlannedTally {
   const tally = { orders: 0, met: 0, enough: 0, inTime: 0, lost: 0 };
-  asOfDays.forEach((asOf, day) => {
-    const { records, timetable, asOf: today } = nurseryAsRead(recordsOnDay(history, asOf));
-    const { forecaster } = project({ records, timetable, asOf: today, level: ASSURANCE });
+  for (const { history, nursery, projection, day } of days) {
+    const { truth } = history;
+    const { timetable, asOf } = nursery;
+    const { forecaster } = projection;
     const method = timetable.methods[0] as Method;
     const chance = chanceOf(truth.seed, 11, day);
     for (let order = 0; order < ORDERS_A_DAY; order += 1) {
@@ -47,7 +42,7 @@ export function plannedOrders(job: NurseryJob): PlannedTally {
       const { variety } = batchCourse(truth, number, asOf);
       const { sownOn, seeds } = start(
         planOrder({
-          ...{ wanted, readyBy, method, assurance: ASSURANCE, forecaster, variety, asOf: today },
+          ...{ wanted, readyBy, method, assurance: ASSURANCE, forecaster, variety, asOf },
         }),
       );
       const { readyDay, readyPlants, lostAt } = batchCourse(truth, number, sownOn, seeds);
@@ -59,7 +54,7 @@ export function plannedOrders(job: NurseryJob): PlannedTally {
       tally.inTime += inTime ? 1 : 0;
       tally.lost += lostAt === null ? 0 : 1;
     }
-  });
+  }
   return tally;
 }
 

@@ -30,7 +30,7 @@ const NAMED = {
   "3 de setembro de 2026": (day) => `${day.date} de ${day.long} de ${day.year}`,
 } satisfies Readonly<Record<string, (names: DayNames) => string>>;
 
-export type NamedForm = keyof typeof NAMED;
+type NamedForm = keyof typeof NAMED;
 
 export const NAMED_FORMS = Object.keys(NAMED) as NamedForm[];
 

@@ -14,7 +14,7 @@ export const PHASES = [
   "edges",
 ] as const;
 
-export type Phase = (typeof PHASES)[number];
+type Phase = (typeof PHASES)[number];
 
 /** Something that real offices do to a table. */
 export interface Habit {

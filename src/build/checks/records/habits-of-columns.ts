@@ -11,7 +11,7 @@ import {
 } from "./sheet";
 
 /** Brings the columns of a table into another order. @param order places in the table as it is */
-export function reordered(table: SheetTable, order: readonly number[]): SheetTable {
+function reordered(table: SheetTable, order: readonly number[]): SheetTable {
   const inOrder = <T>(items: readonly T[], missing: T) =>
     order.map((place) => items[place] ?? missing);
   return {

@@ -39,7 +39,7 @@ const SECTIONS = [
   ...["March sowings", "Musim 2025", "Old stock, to be cleared", "2024", "Safra 2025/26"],
 ];
 
-export const blankRows = between("blank rows between", 0.1, () => ({ kind: "other", cells: [] }));
+const blankRows = between("blank rows between", 0.1, () => ({ kind: "other", cells: [] }));
 
 const sectionRows = between("section rows", 0.08, ({ columns }, dice) => {
   // In the first column, or under the batches' names.
@@ -50,7 +50,7 @@ const sectionRows = between("section rows", 0.08, ({ columns }, dice) => {
 const headerAgain = between("the header repeated", 0.06, () => ({ kind: "header" }));
 
 /** A row with one cell filled. */
-export function only(columns: readonly SheetColumn[], place: number, text: Cell): Cell[] {
+function only(columns: readonly SheetColumn[], place: number, text: Cell): Cell[] {
   return columns.map((_, column) => (column === place ? text : ""));
 }
 

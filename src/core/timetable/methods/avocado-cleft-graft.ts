@@ -47,7 +47,7 @@ export const avocadoCleftGraft: MethodDescription = {
       after: "Grafting",
       days: [28, 35, 42],
       caution: RELEASE_BLADES,
-      source: "Growers' pages (weak source), 4-6 weeks to heal; common practice, no source",
+      source: "Growers' pages (weak source), 4-6 weeks to heal; usual common practice, no source",
     },
     {
       name: "Take count",
@@ -56,7 +56,7 @@ export const avocadoCleftGraft: MethodDescription = {
       counted: true,
       keptOf100: 60,
       source:
-        "Days: common practice, no source. Kept: Natuhwera 2025 has 94, 89 and 19 % by rootstock, Kasana et al. 2024 27 %; 60 lies between",
+        "Days: common practice, no source. Kept: Natuhwera 2025 (a thesis) has 94, 89 and 19 % by rootstock, Kasana et al. 2024 27 %; 60 lies between (our choice, weak)",
     },
     {
       name: "Ready",

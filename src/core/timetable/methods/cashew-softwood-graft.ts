@@ -26,21 +26,21 @@ export const cashewSoftwoodGraft: MethodDescription = {
     {
       name: "Germination",
       after: "Sowing",
-      days: [6, 12, 20],
+      days: [5, 12, 20],
       counted: true,
       keptOf100: 75,
       source:
-        "Days: IASRI e-course, Narina et al. 2020 and others (5-8, 7-10, 15-20). Kept: common practice, no source",
+        "Days: IASRI e-course, Narina et al. 2020 and others (5-8, 7-10, 15-20); usual lies between. Kept: common practice, no source",
     },
     {
       name: "Grafting",
       after: "Sowing",
-      days: [32, 45, 60],
+      days: [30, 45, 60],
       counted: true,
       keptOf100: 80,
       needs: "scion 1.1; wrap strip 30 cm",
       caution: `${BLADES} ${SCION_WOOD}`,
-      source: `Days: IASRI e-course (30-45); Yeboah et al. 2020 (60 best in Ghana). ${GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+      source: `Days: IASRI e-course and others (30-40, 35-45); Yeboah et al. 2020 (60 best in Ghana). ${GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     { name: "Bud break", after: "Grafting", days: [14, 21, 30], source: COMMON },
     {
@@ -61,11 +61,11 @@ export const cashewSoftwoodGraft: MethodDescription = {
     {
       name: "Ready",
       after: "Grafting",
-      days: [135, 155, 180],
+      days: [150, 165, 180],
       counted: true,
       keptOf100: 90,
       caution: MOVING_PLANTS,
-      source: `Days: IASRI e-course and others, 5-6 months. ${BED_LOSS}`,
+      source: `Days: IASRI e-course and others, 5-6 months; whole cycles of 72 and of 90-120 days are reported too. ${BED_LOSS}`,
     },
   ],
 };

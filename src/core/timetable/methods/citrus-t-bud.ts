@@ -48,12 +48,12 @@ export const citrusTBud: MethodDescription = {
       days: [14, 18, 21],
       caution: RELEASE_BLADES,
       source:
-        "A Florida extension leaflet (14-21), year not known; earlier than 14 common practice, no source",
+        "A Florida extension leaflet (14-21), year not known; usual common practice, no source",
     },
     {
       name: "Bud break",
       after: "Grafting",
-      days: [11, 14, 24],
+      days: [11, 13, 24],
       source: "Allahabad trial 2011, lemon, 13.3; the others common practice, no source",
     },
     {
@@ -63,7 +63,7 @@ export const citrusTBud: MethodDescription = {
       counted: true,
       keptOf100: 80,
       source:
-        "Days: common practice, no source. Kept: Allahabad trial 2011, lemon in its best week, 81.67 %",
+        "Days: common practice, no source. Kept: Allahabad trial 2011, lemon in its best week, 81.67 %; set a little lower (our choice)",
     },
     {
       name: "Ready",

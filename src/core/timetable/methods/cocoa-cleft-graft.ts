@@ -36,7 +36,7 @@ export const cocoaCleftGraft: MethodDescription = {
       needs: `scion 1; wrap strip ${inches(15)} cm`,
       caution: `${BLADES} ${SCION_WOOD}`,
       source:
-        "Days: N'zi et al. 2023, Heliyon 9(8):e18732 (start at 3 months); CPCRI (3-4 months); IASRI e-course (2-3 months). Kept: grade-out 20 %, Siyag 2014 Table 2.3, tree nurseries in general (weak for cocoa). Wrap: common practice, no source",
+        "Days: N'zi et al. 2023, Heliyon 9(8):e18732 (start at 3 months); CPCRI (3-4 months); IASRI e-course (2-3 months). Kept: grade-out 20 %, Siyag 2014 Table 2.3, tree nurseries in general (weak for cocoa). Wrap: common practice, no source. Scions wasted, and what blades are cleaned with: no amount published, so not in Needs; add your own",
     },
     {
       name: "First release",

@@ -31,17 +31,17 @@ export const cocoaGreenPatchBud: MethodDescription = {
       counted: true,
       keptOf100: 85,
       source:
-        "Days: CPCRI (10), The Hindu 2004 quoting CPCRI (10-15); up to 14 common practice, no source. Kept: Ndubuaku 2003, Trop. Agric. 80(1), 85 % in beds",
+        "Days: CPCRI (10), The Hindu 2004 quoting CPCRI (10-15); from 7 and by 14 common practice, no source. Kept: Ndubuaku 2003, Trop. Agric. 80(1), 85 % in beds",
     },
     {
       name: "Grafting",
       after: "Sowing",
-      days: [21, 35, 42],
+      days: [14, 35, 42],
       counted: true,
       keptOf100: 80,
       needs: "bud 1.1; wrap strip 15 cm",
       caution: `${BLADES} ${SCION_WOOD}`,
-      source: `Days: Trop. Agric. 53(4), rootstocks of 2-6 weeks. ${GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
+      source: `Days: Trop. Agric. 53(4), rootstocks of 2-6 weeks; usual common practice, no source. ${GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "First release",
@@ -68,11 +68,11 @@ export const cocoaGreenPatchBud: MethodDescription = {
     {
       name: "Ready",
       after: "Grafting",
-      days: [112, 130, 145],
+      days: [115, 130, 145],
       counted: true,
       keptOf100: 90,
       caution: MOVING_PLANTS,
-      source: `Days: Trop. Agric. 53(4), 5-6 months from sowing, less the rootstock. ${BED_LOSS}`,
+      source: `Days: Trop. Agric. 53(4), 5-6 months from sowing, less a rootstock of 35 days. ${BED_LOSS}`,
     },
   ],
 };

@@ -29,7 +29,7 @@ export const coffeeHypocotylGraft: MethodDescription = {
       counted: true,
       keptOf100: 80,
       source:
-        "Days: KAU (40), 6 weeks elsewhere; the others and what is kept common practice, no source",
+        "Days: KAU (40), a coffee page (6 weeks, weak source); the others and what is kept common practice, no source",
     },
     {
       name: "Grafting",
@@ -54,11 +54,11 @@ export const coffeeHypocotylGraft: MethodDescription = {
     {
       name: "Ready",
       after: "Grafting",
-      days: [150, 200, 300],
+      days: [150, 200, 310],
       counted: true,
       keptOf100: 90,
       caution: MOVING_PLANTS,
-      source: `Days: KAU (4-5 or 12 months in the nursery), a nursery note of New South Wales (6-8 months when fast, weak source); common practice, no source. ${BED_LOSS}`,
+      source: `Days: KAU (4-5 or 12 months in the nursery), a nursery note of New South Wales (12 months, 6-8 when fast, weak source), all of seedlings; by is 12 months from sowing; from and usual common practice, no source. ${BED_LOSS}`,
     },
   ],
 };

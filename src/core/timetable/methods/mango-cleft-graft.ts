@@ -46,7 +46,7 @@ export const mangoCleftGraft: MethodDescription = {
       counted: true,
       keptOf100: 70,
       source:
-        "Days: Sabeky 2005 scored at 90; earlier common practice, no source. Kept: Sabeky 2005 has 64-66 %, Shivandu et al. 2025 68 %, Khushi et al. 2019 96 %; 70 lies between",
+        "Days: Sabeky 2005 scored at 90; earlier common practice, no source. Kept: Sabeky 2005 has 64 % (softwood) and 66 % (side), Shivandu et al. 2025 68 %, Khushi et al. 2019 96 %; 70 lies between",
     },
     {
       name: "Ready",

@@ -19,6 +19,6 @@ export const mangoSeedlings: readonly StepDescription[] = [
     counted: true,
     keptOf100: 70,
     source:
-      "Days: TNAU and ikisan (within 20); from 10 common practice, no source. Kept: common practice, no source",
+      "Days: ikisan, a farming page (within 20, weak source); from and usual common practice, no source. Kept: common practice, no source",
   },
 ];

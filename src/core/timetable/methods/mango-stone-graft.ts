@@ -29,14 +29,14 @@ export const mangoStoneGraft: MethodDescription = {
       name: "Bud break",
       after: "Grafting",
       days: [15, 18, 20],
-      source: "TNAU Agritech 2015, stone grafting (15-20)",
+      source: "TNAU Agritech 2015, stone grafting (15-20); usual lies between",
     },
     {
       name: "First release",
       after: "Grafting",
       days: [21, 26, 30],
       caution: RELEASE_BLADES,
-      source: "Healed at 21-30: a grower's page (weak source); common practice, no source",
+      source: "Healed at 21-30: a grower's page (weak source); usual common practice, no source",
     },
     {
       name: "Take count",

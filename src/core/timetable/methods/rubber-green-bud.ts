@@ -38,14 +38,14 @@ export const rubberGreenBud: MethodDescription = {
       keptOf100: 80,
       needs: "bud 1.1; wrap strip 30 cm",
       caution: `${BLADES} ${SCION_WOOD}`,
-      source: `Days: Ramananathan et al. 1991, 2.5-8 months. ${GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
+      source: `Days: Ramananathan et al. 1991, 2.5-8 months; usual common practice, no source. ${GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "First release",
       after: "Grafting",
       days: [20, 21, 25],
       caution: RELEASE_BLADES,
-      source: "SMIARC Technoguide 17, 2007 (21)",
+      source: "SMIARC Technoguide 17, 2007 (21); from and by common practice, no source",
     },
     {
       name: "Take count",
@@ -62,24 +62,24 @@ export const rubberGreenBud: MethodDescription = {
       days: [21, 25, 35],
       caution: BLADES,
       source:
-        "SMIARC Technoguide 17, 2007 (3 weeks after budding); later common practice, no source",
+        "SMIARC Technoguide 17, 2007 (3 weeks after budding, the earliest here); later, after the take count, common practice, no source",
     },
     {
       name: "Bud break",
       after: "Cut back",
       days: [7, 9, 20],
       source:
-        "SMIARC Technoguide 17, 2007 (7-10); Udayakumara and Seneviratne 2006 saw 20 and more with brown buds",
+        "SMIARC Technoguide 17, 2007 (7-10); Udayakumara and Seneviratne 2006 saw 20 and 60 with brown buds",
     },
     {
       name: "Ready",
       after: "Cut back",
-      days: [84, 98, 126],
+      days: [84, 91, 126],
       counted: true,
       keptOf100: 95,
       caution: MOVING_PLANTS,
       source:
-        "Days: SMIARC Technoguide 17, 2007, three whorls of about 6 weeks each, the first with bud break. Kept: Ramananathan et al. 1991, 87-96 % of buddings recovered in all",
+        "Days: SMIARC Technoguide 17, 2007, second whorl at 6 weeks, three whorls 6-8 weeks later as we read it; by common practice, no source. Kept: Ramananathan et al. 1991, 87-96 % of buddings recovered in all",
     },
   ],
 };

@@ -1,0 +1,60 @@
+import type { BatchState } from "../projection/batch-state";
+import type { Step } from "../timetable/timetable";
+import { type PricesReading, priceOf } from "./read-prices";
+
+/** What the steps that a batch has passed have used. */
+export interface OwnCost {
+  /** Money; 0 where nothing was needed, null where nothing needed has a price. */
+  readonly materials: number | null;
+  /** Person-hours; null where no step passed has both plants and a work rate. */
+  readonly hours: number | null;
+  /** Steps passed of which the plants are not known. */
+  readonly withoutPlants: readonly Step[];
+  /** Steps passed that have no work rate. */
+  readonly withoutRate: readonly Step[];
+  /** Amounts needed that have no price, as "item (unit)". */
+  readonly withoutPrice: readonly string[];
+  /** Items that were needed, as the timetable writes them. */
+  readonly items: readonly string[];
+}
+
+/**
+ * Materials and hours of the steps up to the latest recorded: a step before that is past, whether
+ * or not it was written down. A batch taken from a lot begins with its first recorded step; what
+ * came before was done in the lot. Plants of a step are those counted at it, else those counted
+ * last before it. Amounts are as needed, not rounded to whole pieces or packs.
+ */
+export function ownCost(state: BatchState, prices: PricesReading): OwnCost {
+  const { batch, method, doneOn, counts, reached } = state;
+  let materials: number | null = null;
+  let hours: number | null = null;
+  let needed = false;
+  const withoutPlants: Step[] = [];
+  const withoutRate: Step[] = [];
+  const withoutPrice: string[] = [];
+  const items: string[] = [];
+  let plants = batch.fromLot === "" ? null : batch.received;
+  let begun = batch.fromLot === "";
+  for (let place = 0; place <= reached; place += 1) {
+    const step = method.steps[place] as Step;
+    const count = counts[place] ?? null;
+    begun ||= count !== null || (doneOn[place] ?? null) !== null;
+    if (!begun) continue;
+    plants = count ?? plants;
+    if (step.perPersonHour === null) withoutRate.push(step);
+    if (plants === null) {
+      if (step.perPersonHour !== null || step.needs.length > 0) withoutPlants.push(step);
+      continue;
+    }
+    if (step.perPersonHour !== null) hours = (hours ?? 0) + plants / step.perPersonHour;
+    for (const { item, amount, unit } of step.needs) {
+      const price = priceOf(prices, item, amount * plants, unit);
+      needed = true;
+      items.push(item);
+      if (price === null) withoutPrice.push(unit === "" ? item : `${item} (${unit})`);
+      else materials = (materials ?? 0) + price;
+    }
+  }
+  if (!needed && withoutPlants.length === 0) materials = 0;
+  return { materials, hours, withoutPlants, withoutRate, withoutPrice, items };
+}

@@ -1,0 +1,137 @@
+import { cellText, type Grid } from "../cells/cell";
+import { headedTable } from "../cells/headed-table";
+import type { DecimalMark } from "../cells/read-count-text";
+import { InputError } from "../input-error";
+import { normalText } from "../words/normal-text";
+import { mustBeReady } from "../work/stretches";
+import { readPrice } from "./read-price";
+import { HOUR, type Measure, measureOf } from "./units";
+
+const WORDS = {
+  item: [
+    ...["item", "items", "material", "materials", "what", "article", "product", "supply", "thing"],
+    ...["materiel", "produit", "fourniture", "articulo", "producto", "insumo"],
+    ...["artigo", "produto", "barang", "bahan"],
+  ],
+  price: [
+    ...["price", "unit price", "price each", "cost", "unit cost", "rate"],
+    ...["prix", "prix unitaire", "cout", "precio", "precio unitario", "costo", "coste"],
+    ...["preco", "preco unitario", "custo", "harga", "harga satuan", "biaya"],
+  ],
+  per: [
+    ...["per", "unit", "for", "price per", "unit of measure"],
+    ...["par", "pour", "unite", "por", "unidad", "unidade", "satuan"],
+  ],
+} as const;
+
+/** Items that mean the work of one person. */
+const WORK: ReadonlySet<string> = new Set([
+  ...["hour", "hours", "hour of work", "labour", "labor", "work", "person hour", "man hour"],
+  ...["wage", "wages", "heure", "heures", "heure de travail", "main d oeuvre"],
+  ...["hora", "horas", "hora de trabajo", "mano de obra", "hora de trabalho", "mao de obra"],
+  ...["jam", "jam kerja", "upah"],
+]);
+
+/** What one of the smallest unit of a kind costs; see units.ts. */
+export interface Price {
+  /** Of the item as it is written. */
+  readonly item: string;
+  /** Null where the table names no unit: any in which the item is needed. */
+  readonly kind: string | null;
+  readonly each: number;
+}
+
+export interface PricesReading {
+  /** Prices by item in normal form; more than one where it is priced by several kinds of unit. */
+  readonly ofItem: ReadonlyMap<string, readonly Price[]>;
+  /** Of an hour of one person; null where the table has none. */
+  readonly hour: number | null;
+  /** What could not be used, or was read in a way of its own, one sentence part each. */
+  readonly troubles: readonly string[];
+}
+
+export const NO_PRICES: PricesReading = { ofItem: new Map(), hour: null, troubles: [] };
+
+/**
+ * Reads the table of prices. `Per` is a unit or a number of them ("m", "100", "50 kg"); blank is
+ * the unit in which the timetable's Needs have the item, and an hour for work. A row that can't be
+ * read is left out and said. Of two prices of one item the higher counts, and that is said.
+ *
+ * @param grid null where no prices are given
+ * @throws InputError "no-header"; "not-ready-yet" when a cell shows an error or is still loading
+ */
+export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): PricesReading {
+  if (grid === null) return NO_PRICES;
+  const table = headedTable(grid, WORDS, ["item", "price"]);
+  if (table === null) {
+    throw new InputError(
+      "no-header",
+      "prices has no header row with Item and Price in its first ten rows",
+    );
+  }
+  const ofItem = new Map<string, readonly Price[]>();
+  const troubles: string[] = [];
+  let hour: number | null = null;
+  for (const row of table.rows) {
+    mustBeReady("prices", table, row);
+    const say = (what: string) => troubles.push(`prices row ${row + 1} ${what}`);
+    const item = cellText(table.cell(row, "item"));
+    const key = normalText(item);
+    const price = readPrice(table.cell(row, "price"), decimalMark);
+    const per = readPer(cellText(table.cell(row, "per")));
+    if (key === "") say("left out: no item");
+    else if (price === null) say(`left out: ${item} has no price`);
+    else if (typeof price === "string") say(`left out: ${price}`);
+    else if (typeof per === "string") say(`left out: ${per}`);
+    else if (WORK.has(key)) {
+      const measure = per.measure ?? HOUR;
+      if (measure.kind !== HOUR.kind) {
+        say(`left out: ${item} must be priced by the hour or minute`);
+        continue;
+      }
+      const each = (price / (per.amount * measure.size)) * HOUR.size;
+      if (hour !== null) say(`prices ${item} again: the higher counts`);
+      hour = Math.max(hour ?? 0, each);
+    } else {
+      const kind = per.measure?.kind ?? null;
+      const each = price / (per.amount * (per.measure?.size ?? 1));
+      const before = ofItem.get(key) ?? [];
+      const same = before.find((one) => one.kind === kind);
+      if (same !== undefined) say(`prices ${item} again: the higher counts`);
+      ofItem.set(key, [
+        ...before.filter((one) => one !== same),
+        { item: same?.item ?? item, kind, each: Math.max(each, same?.each ?? 0) },
+      ]);
+    }
+  }
+  return { ofItem, hour, troubles };
+}
+
+const LEAST = 1e-6;
+const MOST = 1e9;
+
+/** @returns measure null where no unit is named; a text that says what is wrong */
+function readPer(text: string): { amount: number; measure: Measure | null } | string {
+  const match = /^(\d+(?:[.,]\d+)?)?\s*(.*)$/u.exec(text.trim());
+  const unit = match?.[2] ?? "";
+  const amount = match?.[1] === undefined ? 1 : Number(match[1].replace(",", "."));
+  if (amount >= LEAST && amount <= MOST && !/\d/.test(unit)) {
+    return { amount, measure: unit === "" ? null : measureOf(unit) };
+  }
+  return `"${text.slice(0, 40)}" is no unit that can be read`;
+}
+
+/** What an amount of an item costs; null where the item has no price in such a unit. */
+export function priceOf(
+  { ofItem }: PricesReading,
+  item: string,
+  amount: number,
+  unit: string,
+): number | null {
+  const prices = ofItem.get(normalText(item)) ?? [];
+  const { kind, size } = measureOf(unit);
+  const inKind = prices.find((one) => one.kind === kind);
+  if (inKind !== undefined) return inKind.each * amount * size;
+  const any = prices.find((one) => one.kind === null);
+  return any === undefined ? null : any.each * amount;
+}

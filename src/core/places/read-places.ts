@@ -1,0 +1,89 @@
+import { type Cell, cellText, type Grid } from "../cells/cell";
+import { headedTable } from "../cells/headed-table";
+import { readCount } from "../cells/read-count";
+import type { DecimalMark } from "../cells/read-count-text";
+import { InputError } from "../input-error";
+import { allLanguages } from "../words/all-languages";
+import { normalText } from "../words/normal-text";
+import { mustBeReady } from "../work/stretches";
+
+const WORDS = {
+  place: [...allLanguages.flatMap(({ facts }) => facts.place), "name", "nom", "nombre", "nome"],
+  holds: [
+    ...["holds", "capacity", "room", "room for", "space", "max", "maximum", "plants", "fits"],
+    ...["capacite", "contient", "capacidad", "caben", "capacidade", "cabem", "comporta"],
+    ...["kapasitas", "muat", "daya tampung"],
+  ],
+} as const;
+
+export interface Place {
+  readonly name: string;
+  /** Plants, whole number, 0 or more; null where the table does not say. */
+  readonly holds: number | null;
+}
+
+export interface PlacesReading {
+  /** In the order of the table. */
+  readonly places: readonly Place[];
+  /** What could not be used, or was read in a way of its own, one sentence part each. */
+  readonly troubles: readonly string[];
+}
+
+/**
+ * Reads the table of places. A row without a name is left out; one whose number can't be read
+ * stays, as a place of which it is not known how much it holds. Of rows with one name the fewest
+ * counts. All of it is said.
+ *
+ * @throws InputError "no-header"; "not-ready-yet" when a cell shows an error or is still loading
+ */
+export function readPlaces(grid: Grid, decimalMark: DecimalMark | null): PlacesReading {
+  const table = headedTable(grid, WORDS, ["place", "holds"]);
+  if (table === null) {
+    throw new InputError(
+      "no-header",
+      "places has no header row with Place and Holds in its first ten rows",
+    );
+  }
+  const found = new Map<string, Place>();
+  const troubles: string[] = [];
+  for (const row of table.rows) {
+    mustBeReady("places", table, row);
+    const say = (what: string) => troubles.push(`places row ${row + 1}: ${what}`);
+    const name = cellText(table.cell(row, "place"));
+    if (normalText(name) === "") {
+      say("left out, no place named");
+      continue;
+    }
+    const holds = readHolds(table.cell(row, "holds"), decimalMark, say);
+    const before = found.get(normalText(name));
+    if (before === undefined) {
+      found.set(normalText(name), { name, holds });
+      continue;
+    }
+    say(`${before.name} stands twice, the fewest counts`);
+    const known = [before.holds, holds].filter((one) => one !== null);
+    found.set(normalText(name), {
+      name: before.name,
+      holds: known.length === 0 ? null : Math.min(...known),
+    });
+  }
+  return { places: [...found.values()], troubles };
+}
+
+function readHolds(
+  cell: Cell,
+  decimalMark: DecimalMark | null,
+  say: (what: string) => void,
+): number | null {
+  const reading = readCount(cell, { decimalMark, outOf: null });
+  if (reading.kind === "count") {
+    if (reading.readAs !== null) say(`read as ${reading.readAs}`);
+    return reading.count;
+  }
+  say(
+    reading.kind === "blank"
+      ? "how many it holds is not said"
+      : `how many it holds can't be read, ${reading.why}`,
+  );
+  return null;
+}

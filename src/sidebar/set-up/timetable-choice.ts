@@ -1,0 +1,55 @@
+import type { OpenAnswer } from "../../workbook/sidebar-calls";
+import { choice } from "../controls/choice";
+import { counted } from "../controls/count-words";
+import { element } from "../controls/element";
+import { field } from "../controls/field";
+import { isolated, shortened } from "../controls/shortened";
+
+export interface TimetableChoice {
+  /** Nothing where there is nothing to choose or tell. */
+  readonly elements: readonly HTMLElement[];
+  /** A tab of the person's own; null for the add-in's. */
+  chosen(): string | null;
+}
+
+/** Whose steps and days count: those of a tab that the person keeps already, or the built-in ones. */
+export function timetableChoice(
+  { timetables, setUp }: OpenAnswer,
+  onChange: () => void,
+): TimetableChoice {
+  const inUse = setUp?.timetableTab ?? null;
+  const usable = timetables.filter(({ tab, trouble }) => trouble === null || tab === inUse);
+  const notes = timetables
+    .filter(({ trouble }) => trouble !== null)
+    .map(({ tab, trouble }) =>
+      element(
+        "p",
+        { class: "note" },
+        `${isolated(tab)} looks like a timetable of yours, but can't be used: ${shortened(trouble ?? "")}. Correct it there and read again.`,
+      ),
+    );
+  if (usable.length === 0) return { elements: notes, chosen: () => null };
+  const select = choice(
+    [
+      ...usable.map(({ tab, methods }) => ({
+        value: tab,
+        label: `${shortened(tab, 30)} (yours, ${counted(methods.length, "method", "methods")})`,
+      })),
+      { value: "", label: "A tab made from the built-in steps" },
+    ],
+    // Once set up, what was chosen stays; before, what the person keeps comes first.
+    setUp === null
+      ? (usable[0]?.tab ?? "")
+      : usable.some(({ tab }) => tab === inUse)
+        ? (inUse ?? "")
+        : "",
+  );
+  select.addEventListener("change", onChange);
+  return {
+    elements: [
+      field("Timetable: the steps and their days", select, "Yours is only read."),
+      ...notes,
+    ],
+    chosen: () => select.value || null,
+  };
+}

@@ -1,0 +1,82 @@
+import { builtInTimetable, faultSentence, type Timetable } from "../core";
+import { openDoor } from "../door/index";
+import { columnLetters } from "./cell-name";
+import { isOurs, OWN_TABS, ownTab } from "./own-tabs";
+import type { PersonTab } from "./person-tabs";
+import type { TimetableCandidate } from "./sidebar-calls";
+import { sidebarWords } from "./sidebar-words";
+import { workbookHost } from "./workbook-host";
+
+type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+
+/** A timetable of one step or none is hardly one. */
+const FEWEST_STEPS = 2;
+
+/** Rows in which a header is looked for. */
+const HEADER_WITHIN = 10;
+
+/** Tabs of the person's own that hold a timetable, in the order of the workbook. */
+export function timetableCandidates(tabs: readonly PersonTab[]): readonly TimetableCandidate[] {
+  const door = openDoor(workbookHost());
+  return tabs.flatMap(({ name, values }): TimetableCandidate[] => {
+    try {
+      // Records may be long: without a header at the top, no more of a tab is read.
+      door.timetableWithFaults(values.slice(0, HEADER_WITHIN));
+      const { timetable, faults } = door.timetableWithFaults(values);
+      const steps = timetable.methods.reduce((all, method) => all + method.steps.length, 0);
+      if (steps < FEWEST_STEPS && faults.length === 0) return [];
+      const sentence = faultSentence(faults);
+      return [
+        {
+          tab: name,
+          methods: timetable.methods.map((method) => method.name),
+          trouble: sentence === null ? null : sidebarWords(sentence),
+        },
+      ];
+    } catch {
+      // No header of a timetable in it: another kind of tab.
+      return [];
+    }
+  });
+}
+
+/**
+ * The cells of the timetable in use; '' stands for the built-in one.
+ *
+ * @param tab a tab of the person's own; null for ours, if it is there
+ * @throws Error in a sentence when the person's tab is gone
+ */
+export function timetableValues(workbook: Workbook, tab: string | null): unknown {
+  const sheet = timetableSheet(workbook, tab);
+  return sheet === null ? "" : sheet.getDataRange().getValues();
+}
+
+/** The same as a formula names it. */
+export function timetableRange(workbook: Workbook, tab: string | null): string {
+  const width = timetableSheet(workbook, tab)?.getDataRange().getNumColumns() ?? 1;
+  return `'${(tab ?? OWN_TABS.timetable).replace(/'/g, "''")}'!A:${columnLetters(width)}`;
+}
+
+/** The timetable in use; the built-in one where there is none, or where it can't be used. */
+export function timetableToGuessBy(workbook: Workbook, tab: string | null): Timetable {
+  try {
+    const values = timetableValues(workbook, tab);
+    const { timetable, faults } = openDoor(workbookHost()).timetableWithFaults(values);
+    if (faultSentence(faults) === null) return timetable;
+  } catch {
+    // A timetable that is gone or no timetable any more is told where the tabs are made.
+  }
+  return builtInTimetable();
+}
+
+function timetableSheet(
+  workbook: Workbook,
+  tab: string | null,
+): GoogleAppsScript.Spreadsheet.Sheet | null {
+  if (tab === null) return ownTab(workbook, OWN_TABS.timetable);
+  const sheet = workbook.getSheetByName(tab);
+  if (sheet === null || isOurs(sheet)) {
+    throw new Error(`There is no timetable of yours in a tab "${tab}": choose another in Set up`);
+  }
+  return sheet;
+}

@@ -1,0 +1,153 @@
+import { describe, expect, it } from "vitest";
+import { formulaCell, type SheetDraft } from "../../src/local/workbook-data";
+import { AS_OF, openNursery, SETTINGS, smallRecords, tab } from "./nursery";
+
+const HEADER = ["Method", "Step", "After", "From day", "Usual day", "By day", "Counted"];
+
+/** A timetable of the nursery's own, with a step that the built-in ones lack. */
+function ownTimetable(name: string, weeding: string | number = 30): SheetDraft {
+  return tab(name, [
+    ["What we do, and when"],
+    HEADER,
+    ["Hill way", "Sowing", "", "", "", "", "yes"],
+    ["Hill way", "Grafting", "Sowing", 80, 90, 110, "yes"],
+    ["Hill way", "Weeding", "Grafting", 20, weeding, 40, ""],
+    ["Hill way", "Ready", "Grafting", 100, 120, 150, "yes"],
+  ]);
+}
+const ONCE = { tab: "Records", columns: [], methods: [] };
+const WITH_OWN = { ...ONCE, timetable: "Our steps" };
+
+function opened(...drafts: readonly SheetDraft[]) {
+  return openNursery([smallRecords(), ...drafts]);
+}
+
+// People who keep a timetable found a second one beside it, and answers by days that were not theirs.
+describe("a timetable of the nursery's own", () => {
+  it("is found, and what in it can't be used is told", () => {
+    const { timetables } = openNursery().ask("sidebarOpen", null);
+    expect(timetables).toEqual([
+      { tab: "Timetable", methods: ["Cocoa cleft graft"], trouble: null },
+    ]);
+    const faulty = opened(ownTimetable("Our steps", "soon")).ask("sidebarOpen", null);
+    expect(faulty.timetables[0]).toMatchObject({
+      tab: "Our steps",
+      trouble: "timetable row 5, Usual day: Usual day holds no number",
+    });
+    expect(faulty.candidates.map(({ tab: name }) => name)).toEqual(["Records"]);
+  });
+
+  it("is used where it is chosen: none is made beside it, and it is only read", async () => {
+    const drafts = [smallRecords(), ownTimetable("Our steps")];
+    const nursery = openNursery(drafts, { live: true });
+    const before = nursery.snapshot("Our steps");
+    const answer = nursery.ask("sidebarSetUp", WITH_OWN);
+    nursery.sheet(SETTINGS).getRange("B4").setValue(AS_OF);
+    await nursery.w.settled();
+    expect(answer.made).not.toContain("Nursery timetable");
+    expect(nursery.tabs()).not.toContain("Nursery timetable");
+    expect(nursery.snapshot("Our steps")).toBe(before);
+    expect(nursery.ask("sidebarOpen", null).setUp?.timetableTab).toBe("Our steps");
+    const tasks = nursery.ask("sidebarToday", { daysAhead: 7 }).tasks.map(({ task }) => task);
+    expect(tasks).toContain("Weeding");
+    expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain("'Our steps'!A:G");
+    expect(nursery.values("Stages").flat()).toContain("Hill way");
+    const { choices } = nursery.ask("sidebarColumns", { tab: "Records", timetable: "Our steps" });
+    expect(choices).toContain("Weeding day");
+  });
+
+  it("answers in every live tab of the sample nursery by its own timetable and settings", async () => {
+    const nursery = openNursery(undefined, { live: true });
+    const before = ["Timetable", "Settings"].map((name) => nursery.snapshot(name));
+    nursery.ask("sidebarSetUp", { ...ONCE, timetable: "Timetable" });
+    nursery.sheet(SETTINGS).getRange("B4").setValue(AS_OF);
+    await nursery.w.settled();
+    for (const name of ["Stages", "Ready by month", "Takes", "Checks"]) {
+      const values = nursery.values(name).flat();
+      expect(values.length).toBeGreaterThan(20);
+      expect(values.filter((value) => String(value).startsWith("#"))).toEqual([]);
+    }
+    expect(nursery.ask("sidebarOpen", null).setUp).toMatchObject({ daysAhead: 14, level: 0.8 });
+    expect(["Timetable", "Settings"].map((name) => nursery.snapshot(name))).toEqual(before);
+  });
+
+  it("gives way to the add-in's when that is chosen, and comes back", () => {
+    const nursery = opened(ownTimetable("Our steps"));
+    nursery.ask("sidebarSetUp", WITH_OWN);
+    expect(nursery.ask("sidebarSetUp", ONCE).made).toContain("Nursery timetable");
+    expect(nursery.ask("sidebarOpen", null).setUp?.timetableTab).toBeNull();
+    expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain(
+      "'Nursery timetable'!A:L",
+    );
+    nursery.ask("sidebarSetUp", WITH_OWN);
+    expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain("'Our steps'!A:G");
+  });
+
+  it("may bear the name of ours when it is the one chosen", () => {
+    const nursery = opened(ownTimetable("Nursery timetable"));
+    const before = nursery.snapshot("Nursery timetable");
+    nursery.ask("sidebarSetUp", { ...ONCE, timetable: "Nursery timetable" });
+    expect(nursery.snapshot("Nursery timetable")).toBe(before);
+  });
+
+  it.each([
+    [
+      "with faults",
+      ownTimetable("Our steps", "soon"),
+      /row 5, Usual day: Usual day holds no number/,
+    ],
+    ["without its header", tab("Our steps", [["milk"], ["bread"]]), /no header row with Step/],
+    ["that is gone", tab("Shopping", [["milk"]]), /no timetable of yours in a tab "Our steps"/],
+  ])("is refused %s before anything is made", (_, draft, sentence) => {
+    const nursery = opened(draft);
+    expect(nursery.refusal("sidebarSetUp", WITH_OWN)).toMatch(sentence);
+    expect(nursery.tabs()).toEqual(["Records", draft.name]);
+  });
+
+  it("says so when it is taken away later, and can be chosen anew", () => {
+    const nursery = opened(ownTimetable("Our steps"));
+    nursery.ask("sidebarSetUp", WITH_OWN);
+    nursery.remove("Our steps");
+    expect(nursery.refusal("sidebarToday", { daysAhead: 7 })).toBe(
+      'There is no timetable of yours in a tab "Our steps": choose another in Set up',
+    );
+    expect(nursery.ask("sidebarOpen", null).timetables).toEqual([]);
+    nursery.ask("sidebarSetUp", ONCE);
+    expect(nursery.ask("sidebarToday", { daysAhead: 7 }).tasks).toBeInstanceOf(Array);
+  });
+
+  it("is no trouble for settings made before there was a choice", () => {
+    const nursery = opened(ownTimetable("Our steps")).ready();
+    nursery.sheet(SETTINGS).getRange("A7:C7").clearContent();
+    expect(nursery.ask("sidebarOpen", null).setUp?.timetableTab).toBeNull();
+    nursery.ask("sidebarSetUp", WITH_OWN);
+    expect(nursery.value(SETTINGS, "A7")).toBe("Timetable tab");
+    expect(nursery.value(SETTINGS, "B7")).toBe("Our steps");
+  });
+});
+
+describe("settings of the nursery's own", () => {
+  const settings = (asOf: ReturnType<typeof formulaCell> | string) =>
+    tab("Settings", [
+      ["As-of day", asOf],
+      ["Level", 0.9],
+      ["Days ahead", ""],
+    ]);
+  const formulas = (asOf: Parameters<typeof settings>[0]) => {
+    const nursery = opened(settings(asOf));
+    nursery.ask("sidebarSetUp", ONCE);
+    return ["B4", "B5", "B6"].map((cell) => nursery.sheet(SETTINGS).getRange(cell).getFormula());
+  };
+
+  it("are followed, but for what is blank and a typed day, which stands still", () => {
+    expect(formulas("2026-01-05")).toEqual(["=TODAY()", "='Settings'!$B$2", ""]);
+    expect(formulas(formulaCell("=TODAY()-1"))[0]).toBe("='Settings'!$B$1");
+  });
+
+  it("change the answers", async () => {
+    const nursery = opened(settings("2026-01-05"));
+    nursery.ask("sidebarSetUp", ONCE);
+    await nursery.w.settled();
+    expect(nursery.ask("sidebarOpen", null).setUp?.level).toBe(0.9);
+  });
+});

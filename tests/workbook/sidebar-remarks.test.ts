@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest";
+import { type Nursery, openNursery, smallRecords } from "./nursery";
+
+/** A log below the batches, with a line of a step that nobody knows. */
+const log = [[], ["Day", "Batch", "Step", "Count"], ["2026-11-10", "B1", "Sweeping", null]];
+
+function comparedTakes(nursery: Nursery) {
+  return nursery.ask("sidebarCompareTakes", { by: "", evenFor: "", period: "month" });
+}
+
+// A foreman in the sidebar read "1 row left out: see BATCH_CHECK", which is a function in a cell.
+describe("rows left out, told in the sidebar", () => {
+  it("lead to the section Check", () => {
+    const nursery = openNursery([smallRecords(...log)]).ready();
+    const remark = "1 row left out: see Check";
+    expect(nursery.ask("sidebarToday", { daysAhead: 7 }).remark).toBe(remark);
+    expect(nursery.ask("sidebarAhead", null).remark).toBe(remark);
+    const takes = comparedTakes(nursery);
+    expect([takes.remark, takes.reasonsRemark].join()).toContain(remark);
+    expect(JSON.stringify(takes)).not.toContain("BATCH_CHECK");
+  });
+
+  it("are not told of where there are none", () => {
+    const nursery = openNursery([smallRecords()]).ready();
+    expect(nursery.ask("sidebarToday", { daysAhead: 7 }).remark).toBeNull();
+    expect(nursery.ask("sidebarAhead", null).remark).toBeNull();
+  });
+});
+
+describe("a timetable with several faults", () => {
+  const faulty = () => {
+    const nursery = openNursery([smallRecords()]).ready();
+    for (const cell of ["E4", "E5", "E6"]) {
+      nursery.sheet("Nursery timetable").getRange(cell).setValue("soon");
+    }
+    return nursery;
+  };
+
+  it("says where the others are told", () => {
+    expect(faulty().refusal("sidebarToday", { daysAhead: 7 })).toMatch(/; 2 more: see Check$/);
+  });
+
+  it("has them all in the section Check", () => {
+    const { rows } = faulty().ask("sidebarCheck", null);
+    const told = rows.filter(({ trouble }) => trouble.startsWith("Timetable row "));
+    expect(told).toHaveLength(3);
+    expect(told[0]).toMatchObject({ row: null, column: "", found: "soon" });
+  });
+});
