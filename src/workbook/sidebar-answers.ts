@@ -211,6 +211,11 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
   },
   sidebarWork: ({ days }) => plannedDays(recordsNow(), days),
   sidebarMakeCrew: () => ({ tab: makeCrewTab() }),
+  sidebarOrders: notYet,
+  sidebarPlanOrder: notYet,
+  sidebarAddOrder: notYet,
+  sidebarOrderTab: notYet,
+  sidebarMakeOrders: notYet,
 };
 
 /** It stands in no cell of the records, so that no cell is offered. */
@@ -271,4 +276,8 @@ function levelOf(value: unknown): number {
 
 function daysAheadOf(value: unknown): number {
   return wholeNumberArgument("Days ahead", openDoor(workbookHost()).cell(value), 7);
+}
+
+function notYet(): never {
+  throw new Error("Not made yet");
 }
