@@ -63,8 +63,8 @@ describe("a task", () => {
       stops.push(await focused());
     }
     expect(stops).toEqual([
-      ...["number", "Read again", "Print round sheet", "Calendar file"],
-      ...["Bay 1 south 1 coming", "Mark done"],
+      ...["number", "Read again", "by placeby person", "Print round sheet", "Calendar file"],
+      ...["The fortnight, day by day", "Bay 1 south 1 coming", "Mark done"],
     ]);
     await press("Enter");
     expect(await page.evaluate(() => document.activeElement?.getAttribute("type"))).toBe("date");

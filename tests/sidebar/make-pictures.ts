@@ -6,6 +6,8 @@ import { mkdirSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { fixedAnswers, opened } from "./fixed-answers";
 import { startSidebarTest } from "./open-sidebar";
+import { latePlan, noOrders } from "./order-answers";
+import type { Answers } from "./script-runner";
 
 const FOLDER = "src/sidebar/pictures";
 
@@ -14,6 +16,7 @@ interface Picture {
   readonly section: string;
   readonly before?: (page: Page) => Promise<void>;
   readonly zoomed?: boolean;
+  readonly answers?: Answers;
 }
 
 const pictures: readonly Picture[] = [
@@ -50,6 +53,43 @@ const pictures: readonly Picture[] = [
   },
   { name: "takes-over-time", section: "Takes", before: (page) => toTop(page, "Over time") },
   { name: "orders", section: "Orders" },
+  {
+    name: "order-plan",
+    section: "Orders",
+    before: async (page) => {
+      await planOrder(page);
+      await page.getByRole("group", { name: "The plan" }).evaluate((one) => one.scrollIntoView());
+    },
+  },
+  {
+    name: "order-too-late",
+    section: "Orders",
+    answers: { sidebarPlanOrder: () => latePlan },
+    before: async (page) => {
+      await planOrder(page, "2027-02-01");
+      await page.getByRole("group", { name: "The plan" }).evaluate((one) => one.scrollIntoView());
+    },
+  },
+  { name: "orders-none", section: "Orders", answers: { sidebarOrders: () => noOrders } },
+  {
+    name: "order-form",
+    section: "Orders",
+    before: async (page) => {
+      await planOrder(page);
+      await page.getByText("Plan a new order").evaluate((one) => one.scrollIntoView());
+    },
+  },
+  {
+    name: "order-kept",
+    section: "Orders",
+    before: async (page) => {
+      await planOrder(page);
+      await page.getByLabel(/^Customer/).fill("Order desk B");
+      await page.getByRole("button", { name: "Add to the orders" }).click();
+      await page.getByText("Added to the orders: ").waitFor();
+      await page.getByText("Needed in all").evaluate((one) => one.scrollIntoView());
+    },
+  },
   { name: "check", section: "Check" },
   { name: "set-up", section: "Set up" },
   { name: "today-at-200-percent", section: "Today", zoomed: true },
@@ -61,6 +101,17 @@ async function openFortnight(page: Page): Promise<void> {
   await line.click();
   await page.getByText("Wed 25 Nov").waitFor();
   await line.evaluate((one) => one.scrollIntoView());
+}
+
+/** Fills in the form of a new order and has it planned. */
+async function planOrder(page: Page, by = "2027-12-01"): Promise<void> {
+  await page.getByText("Plan a new order").click();
+  await page.getByRole("combobox", { name: /^Variety/ }).fill("Corvane");
+  await page.getByLabel("Plants wanted").fill("150");
+  await page.getByLabel("Ready by").fill(by);
+  await page.getByLabel(/^Harvest months/).fill("Oct-Mar, May-Aug");
+  await page.getByRole("button", { name: "Plan", exact: true }).click();
+  await page.getByText("Needed in all").waitFor();
 }
 
 /** Scrolls so that a heading stands at the top. */
@@ -77,11 +128,14 @@ const usual = {
 
 mkdirSync(FOLDER, { recursive: true });
 const test = await startSidebarTest();
-for (const { name, section: title, before, zoomed = false } of pictures) {
+for (const { name, section: title, before, zoomed = false, answers } of pictures) {
   const view = zoomed
     ? { width: 150, height: 400, scale: 2 }
     : { width: 300, height: 800, scale: 1 };
-  const { page, section } = await test.begin({ ...fixedAnswers, sidebarOpen: () => usual }, view);
+  const { page, section } = await test.begin(
+    { ...fixedAnswers, sidebarOpen: () => usual, ...answers },
+    view,
+  );
   await section(title);
   await before?.(page);
   await page.mouse.move(0, 0);
