@@ -6,8 +6,6 @@ import { mkdirSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { fixedAnswers, opened } from "./fixed-answers";
 import { startSidebarTest } from "./open-sidebar";
-import { latePlan, noOrders } from "./order-answers";
-import type { Answers } from "./script-runner";
 
 const FOLDER = "src/sidebar/pictures";
 
@@ -16,7 +14,6 @@ interface Picture {
   readonly section: string;
   readonly before?: (page: Page) => Promise<void>;
   readonly zoomed?: boolean;
-  readonly answers?: Answers;
 }
 
 const pictures: readonly Picture[] = [
@@ -62,24 +59,6 @@ const pictures: readonly Picture[] = [
     },
   },
   {
-    name: "order-too-late",
-    section: "Orders",
-    answers: { sidebarPlanOrder: () => latePlan },
-    before: async (page) => {
-      await planOrder(page, "2027-02-01");
-      await page.getByRole("group", { name: "The plan" }).evaluate((one) => one.scrollIntoView());
-    },
-  },
-  { name: "orders-none", section: "Orders", answers: { sidebarOrders: () => noOrders } },
-  {
-    name: "order-form",
-    section: "Orders",
-    before: async (page) => {
-      await planOrder(page);
-      await page.getByText("Plan a new order").evaluate((one) => one.scrollIntoView());
-    },
-  },
-  {
     name: "order-kept",
     section: "Orders",
     before: async (page) => {
@@ -104,11 +83,11 @@ async function openFortnight(page: Page): Promise<void> {
 }
 
 /** Fills in the form of a new order and has it planned. */
-async function planOrder(page: Page, by = "2027-12-01"): Promise<void> {
+async function planOrder(page: Page): Promise<void> {
   await page.getByText("Plan a new order").click();
   await page.getByRole("combobox", { name: /^Variety/ }).fill("Corvane");
   await page.getByLabel("Plants wanted").fill("150");
-  await page.getByLabel("Ready by").fill(by);
+  await page.getByLabel("Ready by").fill("2027-12-01");
   await page.getByLabel(/^Harvest months/).fill("Oct-Mar, May-Aug");
   await page.getByRole("button", { name: "Plan", exact: true }).click();
   await page.getByText("Needed in all").waitFor();
@@ -128,14 +107,11 @@ const usual = {
 
 mkdirSync(FOLDER, { recursive: true });
 const test = await startSidebarTest();
-for (const { name, section: title, before, zoomed = false, answers } of pictures) {
+for (const { name, section: title, before, zoomed = false } of pictures) {
   const view = zoomed
     ? { width: 150, height: 400, scale: 2 }
     : { width: 300, height: 800, scale: 1 };
-  const { page, section } = await test.begin(
-    { ...fixedAnswers, sidebarOpen: () => usual, ...answers },
-    view,
-  );
+  const { page, section } = await test.begin({ ...fixedAnswers, sidebarOpen: () => usual }, view);
   await section(title);
   await before?.(page);
   await page.mouse.move(0, 0);

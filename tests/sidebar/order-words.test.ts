@@ -16,8 +16,8 @@ const AS_OF = "2026-11-25";
 
 describe("a chance", () => {
   it.each([
-    [0, "hardly: fewer than 1 of 100"],
-    [0.004, "hardly: fewer than 1 of 100"],
+    [0, "hardly: under 1 of 100"],
+    [0.004, "hardly: under 1 of 100"],
     [0.01, "hardly: 1 of 100"],
     [0.06, "unlikely: 6 of 100"],
     [0.2, "rather unlikely: 20 of 100"],
@@ -26,8 +26,8 @@ describe("a chance", () => {
     [0.86, "likely: 86 of 100"],
     [0.95, "almost sure: 95 of 100"],
     // Found by trying out: that it never failed does not make it sure.
-    [0.998, "almost sure: more than 99 of 100"],
-    [1, "almost sure: more than 99 of 100"],
+    [0.998, "almost sure: over 99 of 100"],
+    [1, "almost sure: over 99 of 100"],
   ])("of %d is %s", (chance, words) => expect(chanceWords(chance)).toBe(words));
 
   it.each([
@@ -35,7 +35,7 @@ describe("a chance", () => {
     [0.8, "8 of 10"],
     [0.95, "9.5 of 10"],
     [0.999, "9.99 of 10"],
-    [0.99999, "more than 9.9 of 10"],
+    [0.99999, "over 9.9 of 10"],
   ])("asked for, %d is %s", (share, words) => expect(ofTen(share)).toBe(words));
 });
 

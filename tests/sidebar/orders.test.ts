@@ -64,7 +64,7 @@ describe("the outlook of the orders", () => {
     expect(await order("O-10").textContent()).toMatch(/60 delivered.*all delivered/);
     // The group says that they are fine; a chance that never failed is still none that is sure.
     expect(await order("O-06").locator(".to-do").count()).toBe(0);
-    expect(await order("O-06").textContent()).toContain("almost sure: more than 99 of 100");
+    expect(await order("O-06").textContent()).toContain("almost sure: over 99 of 100");
   });
 
   it("opens an order to show what is set aside, what is short and when it is full", async () => {

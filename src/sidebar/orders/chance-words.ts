@@ -19,8 +19,8 @@ const WORDS: readonly (readonly [least: number, word: string])[] = [
 export function chanceWords(chance: number): string {
   const of100 = Math.round(100 * chance);
   const word = WORDS.find(([least]) => of100 >= least)?.[1] ?? "hardly";
-  if (of100 <= 0) return `${word}: fewer than 1 of 100`;
-  return of100 >= 100 ? `${word}: more than 99 of 100` : `${word}: ${of100} of 100`;
+  if (of100 <= 0) return `${word}: under 1 of 100`;
+  return of100 >= 100 ? `${word}: over 99 of 100` : `${word}: ${of100} of 100`;
 }
 
 /**
@@ -31,5 +31,5 @@ export function chanceWords(chance: number): string {
  */
 export function ofTen(share: number): string {
   const tenths = Number((10 * share).toPrecision(3));
-  return tenths >= 10 ? "more than 9.9 of 10" : `${tenths} of 10`;
+  return tenths >= 10 ? "over 9.9 of 10" : `${tenths} of 10`;
 }

@@ -73,7 +73,7 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
     element: disclosure({
       kind: "group",
       summary: element("h3", {}, "Plan a new order"),
-      content: () => element("div", {}, form.element, plan, changed, keepPlace, done),
+      content: () => element("div", {}, form.element, changed, plan, keepPlace, done),
     }),
     offer: (answer) => {
       known = answer;
