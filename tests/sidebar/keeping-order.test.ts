@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import type { AddOrderRequest, OrderTabRequest } from "../../src/workbook/sidebar-calls";
+import type {
+  AddOrderRequest,
+  OrderRow,
+  OrdersAnswer,
+  OrderTabRequest,
+} from "../../src/workbook/sidebar-calls";
 import { axeViolations } from "./axe-violations";
 import { fixedAnswers } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
@@ -89,6 +94,30 @@ describe("adding it to the orders", () => {
     await form.page().getByText("Sure?").waitFor();
     await form.wanted().fill("1500");
     expect(await form.button("Write anyway").count()).toBe(0);
+  });
+
+  it("is not lost from sight to an older answer that comes late", async () => {
+    let letGo: (answer: OrdersAnswer) => void = () => {};
+    const late = new Promise<OrdersAnswer>((resolve) => {
+      letGo = resolve;
+    });
+    const [first] = orders.orders;
+    const added = { ...first, isFine: true, order: "O-12" } as OrderRow;
+    const answers = [orders, late, { ...orders, orders: [...orders.orders, added] }];
+    let reads = 0;
+    await form.planned({
+      sidebarOrders: () => {
+        reads += 1;
+        return answers[reads - 1] ?? "no answer";
+      },
+    });
+    await form.button("Read again").click();
+    await expect.poll(() => reads).toBe(2);
+    await add();
+    await form.page().getByText("5 of 9 orders need something done.").waitFor();
+    letGo(orders);
+    await form.settled();
+    expect(await form.page().getByText("5 of 9 orders need something done.").count()).toBe(1);
   });
 
   it("makes the tab first where there is none", async () => {

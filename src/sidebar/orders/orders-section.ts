@@ -16,7 +16,15 @@ export function ordersSection(context: SidebarContext): Section {
   const list = element("div");
   const again = element("button", { type: "button", class: "plain" }, "Read again");
 
-  const refresh = async () => show(await call("sidebarOrders", null));
+  let turns = 0;
+
+  /** An answer that a newer question has overtaken is older than what is shown, or will be. */
+  const refresh = async () => {
+    turns += 1;
+    const turn = turns;
+    const answer = await call("sidebarOrders", null);
+    if (turn === turns) show(answer);
+  };
   const load = () =>
     whileWorking({
       status,

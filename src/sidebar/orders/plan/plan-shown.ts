@@ -6,7 +6,6 @@ import type {
 import { counted } from "../../controls/count-words";
 import { awayText, daysBetween, dayText } from "../../controls/day-words";
 import { element } from "../../controls/element";
-import { shortened } from "../../controls/shortened";
 import { userText, wholeText } from "../../controls/user-text";
 import { ofTen } from "../chance-words";
 import { remarkParts } from "./remark-parts";
@@ -38,7 +37,7 @@ export function planShown({ request, answer, asOf }: PlanShownOptions): HTMLElem
       {},
       userText(method),
       `, sure in ${ofTen(request.assurance)} cases`,
-      request.harvest === "" ? "." : `, seed from ${shortened(request.harvest)}.`,
+      ...(request.harvest === "" ? ["."] : [", seed from ", userText(request.harvest), "."]),
     ),
     ...(first === null ? [] : [firstThing(first, asOf)]),
     element(
