@@ -17,8 +17,8 @@ async function makeDist(): Promise<void> {
     write: false,
     format: "iife",
     globalName: BUNDLE_NAME,
-    // Class fields and private names are refused by the script server; es2019 lowers them.
-    target: "es2019",
+    // Class fields and private names are refused by the script server; es2020 lowers them.
+    target: "es2020",
     minify: true,
     plugins: [hostMathematics],
     legalComments: "none",

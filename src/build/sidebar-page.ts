@@ -36,7 +36,7 @@ async function bundled(name: string): Promise<string> {
     write: false,
     platform: "browser",
     format: "iife",
-    target: "es2019",
+    target: "es2020",
     // Latin letters alone: the page is pasted by hand, through editors of any encoding.
     charset: "ascii",
     minify: true,

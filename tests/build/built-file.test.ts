@@ -13,9 +13,9 @@ const comments: Comment[] = [];
 beforeAll(() => {
   built = buildAddIn();
   code = built.read("Code.js");
-  // A script, not a module, of the year 2019: import, export, top-level await, class fields and
+  // A script, not a module, of the year 2020: import, export, top-level await, class fields and
   // private names don't parse.
-  program = parse(code, { ecmaVersion: 2019, sourceType: "script", onComment: comments });
+  program = parse(code, { ecmaVersion: 2020, sourceType: "script", onComment: comments });
 });
 afterAll(() => built.remove());
 

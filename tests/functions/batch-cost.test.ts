@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ask, askTable } from "../support/ask";
+import { turnedRows } from "../support/turned-rows";
 
 const AS_OF = "2026-11-25";
 const TIMETABLE = [
@@ -250,14 +251,8 @@ describe("BATCH_COST", () => {
   it("answers alike whatever the order of the batches", () => {
     const byName = (rows: Record<string, unknown>[]) =>
       [...rows].sort((a, b) => (String(a.Batch) < String(b.Batch) ? -1 : 1));
-    const turned = nursery.chain((rows) =>
-      fc.tuple(
-        fc.constant(rows),
-        fc.shuffledSubarray(rows, { minLength: rows.length, maxLength: rows.length }),
-      ),
-    );
     fc.assert(
-      fc.property(turned, ([rows, other]) => {
+      fc.property(turnedRows(nursery), ([rows, other]) => {
         expect(byName(cost(other))).toEqual(byName(cost(rows)));
       }),
       { numRuns: 100 },

@@ -100,7 +100,7 @@ const readingScript = new Script(
     write: false,
     format: "iife",
     globalName: "reading",
-    target: "es2019",
+    target: "es2020",
     minify: true,
   }).outputFiles[0]?.text ?? "",
 );
