@@ -17,6 +17,7 @@ afterAll(() => test.close());
 const focused = () =>
   page.evaluate(() => {
     const { activeElement: active } = document;
+    if (active instanceof HTMLSelectElement) return active.labels[0]?.firstChild?.textContent ?? "";
     return (active?.textContent || active?.getAttribute("type") || active?.tagName) ?? "";
   });
 const press = async (...keys: readonly string[]) => {
@@ -63,7 +64,7 @@ describe("a task", () => {
       stops.push(await focused());
     }
     expect(stops).toEqual([
-      ...["number", "Read again", "by placeby person", "Print round sheet", "Calendar file"],
+      ...["number", "Read again", "Round sheet", "Print round sheet", "Calendar file"],
       ...["The fortnight, day by day", "Bay 1 south 1 coming", "Mark done"],
     ]);
     await press("Enter");
