@@ -105,7 +105,8 @@ describe("a plan as a tab", () => {
     nursery.w.type("Plan O-1", "G3", "June");
     const changed = planned({ wanted: 300, harvest: "June" });
     expect(changed).not.toEqual(planned());
-    expect(await shown()).toEqual(changed);
+    // What is typed is calculated a little later.
+    await expect.poll(shown, { timeout: 30_000 }).toEqual(changed);
   }, 60_000);
 
   it("holds the page's text in cells, never in its formula", () => {
