@@ -85,7 +85,10 @@ describe("the tab of orders", () => {
       [],
       ["2027-10-01", 40, "Ana", "Amberlow", "C-1"],
     ]);
-    const answer = asked(commandes);
+    const merges = [0, 1, 2, 3, 4].map((column) => ({
+      ...{ startRow: 2, endRow: 3, startColumn: column, endColumn: column },
+    }));
+    const answer = asked({ ...commandes, merges });
     expect(answer).toMatchObject({ ordersTab: "Commandes", remark: null });
     expect(answer.orders).toMatchObject([
       { order: "C-1", customer: "Ana", variety: "Amberlow", wanted: 40, by: "2027-10-01" },
