@@ -17,6 +17,7 @@ afterAll(() => test.close());
 const focused = () =>
   page.evaluate(() => {
     const { activeElement: active } = document;
+    if (active instanceof HTMLSelectElement) return active.labels[0]?.firstChild?.textContent ?? "";
     return (active?.textContent || active?.getAttribute("type") || active?.tagName) ?? "";
   });
 const press = async (...keys: readonly string[]) => {
@@ -63,8 +64,8 @@ describe("a task", () => {
       stops.push(await focused());
     }
     expect(stops).toEqual([
-      ...["number", "Read again", "Print round sheet", "Calendar file"],
-      ...["Bay 1 south 1 coming", "Mark done"],
+      ...["number", "Read again", "Round sheet", "Print round sheet", "Calendar file"],
+      ...["The fortnight, day by day", "Bay 1 south 1 coming", "Mark done"],
     ]);
     await press("Enter");
     expect(await page.evaluate(() => document.activeElement?.getAttribute("type"))).toBe("date");

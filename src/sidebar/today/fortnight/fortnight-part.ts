@@ -84,7 +84,7 @@ function shown(answer: WorkAnswer): Node[] {
 }
 
 function unratedSentence(unrated: number): string {
-  return `For ${counted(unrated, "task", "tasks")} no hours are known: they need a count of plants, and Per person-hour in the tab Nursery timetable.`;
+  return `For ${counted(unrated, "task", "tasks")} no hours are known: they need a count of plants, and Per person-hour in the timetable.`;
 }
 
 function note(remark: string): HTMLElement {
