@@ -19,8 +19,8 @@ const FORMULA_ROW = 5;
 
 /** As much as other spreadsheet programs take for a tab's name; from memory, no source. */
 const LONGEST_NAME = 31;
-/** Signs that a tab's name may not hold here or there, and line breaks. */
-const NOT_IN_NAMES = /[[\]*?:\\/'"<>|\p{C}]+/gu;
+/** Signs that a tab's name may not hold here or there, line breaks, and the brackets of leftovers. */
+const NOT_IN_NAMES = /[()[\]*?:\\/'"<>|\p{C}]+/gu;
 
 /**
  * Makes a tab with the plan of an order as a live formula: whoever changes the row above it sees the

@@ -24,8 +24,8 @@ export interface OrdersTable {
 }
 
 /**
- * The tab with the orders; null where there is none. A tab that is called otherwise must name orders
- * or customers, since a number and a day stand in many tables.
+ * The tab with the orders; null where there is none. A tab that is called otherwise must name orders,
+ * or customers and what they were given, since a number and a day stand in many tables.
  *
  * @param recordsTab is never taken for it
  */
@@ -35,9 +35,10 @@ export function ordersTab(
   recordsTab: string,
 ): Sheet | null {
   return tableTab(otherTabs(workbook, recordsTab), NAMES, (head, isCalledSo) => {
-    const columnOf = orderTable(door.grid(head))?.columnOf ?? {};
-    const { order = columnOf.customer } = columnOf;
-    return isCalledSo || order !== undefined ? Object.keys(columnOf).length : 0;
+    const columnOf: OrdersTable["columnOf"] = orderTable(door.grid(head))?.columnOf ?? {};
+    const has = (field: OrderField) => columnOf[field] !== undefined;
+    const isOrders = has("order") || (has("customer") && (has("delivered") || has("closed")));
+    return isCalledSo || isOrders ? Object.keys(columnOf).length : 0;
   });
 }
 

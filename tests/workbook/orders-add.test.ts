@@ -255,6 +255,8 @@ describe("another person meanwhile", () => {
     const before = nursery.snapshot("Orders");
     expect(nursery.refusal("sidebarAddOrder", ORDER)).toMatch(/try again/);
     expect(nursery.refusal("sidebarMakeOrders", null)).toMatch(/try again/);
+    const plan = { ...ORDER, assurance: 0.8, method: "", harvest: "" };
+    expect(nursery.refusal("sidebarOrderTab", plan)).toMatch(/try again/);
     expect(nursery.snapshot("Orders")).toBe(before);
     other.end();
     expect(add(nursery).written).toHaveLength(5);
@@ -321,5 +323,42 @@ describe("taking an order back", () => {
     expect(refusal((nursery) => nursery.remove("Orders"))).toMatch(
       /^There is no tab "Orders" with orders any more/,
     );
+  });
+});
+
+describe("an order whose writing was cut off", () => {
+  /** As a cut leaves it: some cells blank, the log still at it; and rows put in above since. */
+  function cut(state: string): Nursery {
+    const nursery = opened(orders(one("O1")));
+    add(nursery);
+    nursery
+      .sheet("Orders")
+      .getRange("D3:E3")
+      .setValues([["", ""]]);
+    const log = nursery.sheet("Write log");
+    log.getRange(3, 11, 5, 1).setValues(Array(5).fill([state]));
+    nursery.sheet("Orders").insertRowsAfter(1, 2);
+    return nursery;
+  }
+
+  it.each([
+    ["writing", "not written"],
+    ["taking back", "taken back"],
+  ])("while %s is undone before the next one is written", (state, then) => {
+    const nursery = cut(state);
+    const names = () => nursery.values("Orders").map(([name]) => name);
+    expect(names()).toEqual(["Order", "", "", "O1", "N-1"]);
+    expect(add(nursery, { order: "N-2" }).written[0]?.where).toBe("Orders!A5");
+    expect(names()).toEqual(["Order", "", "", "O1", "N-2"]);
+    expect(states(nursery)).toEqual([...Array(5).fill(then), ...Array(5).fill("written")]);
+  });
+
+  it("is left alone, and said not to be known, where somebody has gone on with it", () => {
+    const nursery = cut("writing");
+    nursery.w.type("Orders", "D5", "55");
+    nursery.w.type("Orders", "E5", "2027-08-01");
+    add(nursery, { order: "N-2" });
+    expect(nursery.values("Orders")[4]?.slice(0, 4)).toEqual(["N-1", "Ana", "Amberlow", 55]);
+    expect(new Set(states(nursery).slice(0, 5))).toEqual(new Set(["not known"]));
   });
 });

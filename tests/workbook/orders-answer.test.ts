@@ -120,6 +120,10 @@ describe("the tab of orders", () => {
         ]),
       ),
     ).toMatchObject({ ordersTab: null });
+    const sold = ["Date", "Customer", "Variety", "Quantity"];
+    expect(asked(tab("Sold", [sold, ["2026-01-01", "Ana", "Amberlow", 4]]))).toMatchObject({
+      ordersTab: null,
+    });
     const nursery = opened();
     nursery
       .sheet("Records")
