@@ -63,6 +63,9 @@ function removeLater(
   }
 }
 
+/** The line of what made it, and the header. */
+const CREW_ROWS_MADE = 2;
+
 const ASIDE = /^(.+) \((new|old)\)(?: \d+)?$/;
 
 /**
@@ -70,10 +73,13 @@ const ASIDE = /^(.+) \((new|old)\)(?: \d+)?$/;
  * name back, half made ones and those that were replaced go.
  */
 export function sweepLeftovers(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): void {
-  const own: ReadonlySet<string> = new Set([...Object.values(OWN_TABS), CREW_TAB]);
+  const own: ReadonlySet<string> = new Set(Object.values(OWN_TABS));
   const left = workbook.getSheets().flatMap((sheet) => {
     const [, name, side] = ASIDE.exec(sheet.getName()) ?? [];
-    return name !== undefined && own.has(name) && isLeftover(sheet) ? [{ sheet, name, side }] : [];
+    if (name === undefined) return [];
+    const isLeft =
+      name === CREW_TAB ? side === "new" && isUnused(sheet) : own.has(name) && isLeftover(sheet);
+    return isLeft ? [{ sheet, name, side }] : [];
   });
   for (const { sheet, name } of left.filter(({ side }) => side === "old")) {
     if (workbook.getSheetByName(name) === null) sheet.setName(name);
@@ -85,6 +91,14 @@ export function sweepLeftovers(workbook: GoogleAppsScript.Spreadsheet.Spreadshee
 /** Ours, or not even begun to be filled. A tab in which a person has put something is theirs. */
 function isLeftover(sheet: GoogleAppsScript.Spreadsheet.Sheet): boolean {
   return sheet.getLastRow() === 0 || isOurs(sheet);
+}
+
+/**
+ * A tab of persons that we had begun and nobody has filled in. It never steps aside for another, so
+ * that "Crew (old)" is a person's own copy, though it begins as ours do.
+ */
+function isUnused(sheet: GoogleAppsScript.Spreadsheet.Sheet): boolean {
+  return isLeftover(sheet) && sheet.getLastRow() <= CREW_ROWS_MADE;
 }
 
 function freeName(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet, wished: string): string {

@@ -133,6 +133,35 @@ describe("without a tab of persons", () => {
     expect(nursery.snapshot("crew")).toBe(before);
   });
 
+  it("keeps every row that a person has put in, whatever is made again beside it", () => {
+    const beside = ["Crew (old)", "Crew (new)", "Crew (new) 2"];
+    // Copies of the tab we made begin with our words, too.
+    const nursery = opened(
+      ...beside.map((name) =>
+        tab(name, [["Nursery batches: your crew"], CREW, [`Of ${name}`, null, 8]]),
+      ),
+    );
+    expect(nursery.tabs()).toEqual(expect.arrayContaining(beside));
+    expect(nursery.ask("sidebarMakeCrew", null)).toEqual({ tab: "Crew" });
+    nursery
+      .sheet("Crew")
+      .getRange("A3:C4")
+      .setValues([
+        ["Ana", "Grafting", 8],
+        ["=1+1", "", 6],
+      ]);
+    const before = ["Crew", ...beside].map(nursery.snapshot);
+    nursery.ask("sidebarMakeCrew", null);
+    nursery.ask("sidebarSetUp", { tab: "Records", columns: [], methods: [] });
+    nursery.w.call("refreshDueList");
+    nursery.ask("sidebarMakeCrew", null);
+    expect(["Crew", ...beside].map(nursery.snapshot)).toEqual(before);
+    nursery.remove("Crew");
+    nursery.ask("sidebarMakeCrew", null);
+    expect(beside.map(nursery.snapshot)).toEqual(before.slice(1));
+    expect(nursery.values("Crew")).toHaveLength(2);
+  });
+
   it("finds one under another name, and never in the records or a tab of ours", () => {
     const sheet = tab("Our people", [["Summer list"], ["Name", "Hours"], ["Ana", 8]]);
     expect(opened(sheet).ask("sidebarWork", DAYS)).toMatchObject({
