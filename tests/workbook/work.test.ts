@@ -192,3 +192,39 @@ it("keeps a nasty name as text, and says what it could not read", () => {
   expect(persons).toEqual(["<b>Ana</b>"]);
   expect(remark).toContain('crew row 3 left out: "many" is no number of hours a day');
 });
+
+describe("tabs of persons and closed days as they may be", () => {
+  const ana: readonly Made[] = ["Ana", null, 8, null, null];
+
+  it("takes the one called Crew of two tables of persons", () => {
+    const other = tab("Crew of last year", [CREW, ["Old", null, 8, null, null]]);
+    expect(opened(other, crew(ana)).ask("sidebarWork", DAYS)).toMatchObject({
+      crewTab: "Crew",
+      persons: ["Ana"],
+    });
+  });
+
+  it("says in which row a cell shows an error, and plans nothing from half a crew", () => {
+    const nursery = opened(crew(ana));
+    nursery.sheet("Crew").getRange("C2").setValue("#DIV/0!");
+    expect(nursery.refusal("sidebarWork", DAYS)).toMatch(/crew row 2/);
+  });
+
+  it("shows fourteen closed days where every day is closed, with what nobody can do", () => {
+    const closed = tab("Closed days", [
+      ["Day", "To"],
+      ["2026-11-01", "2027-12-31"],
+    ]);
+    const nursery = opened(crew(ana), closed);
+    workRate(nursery, "Take count", 20);
+    const { days, overloads, unassigned } = nursery.ask("sidebarWork", DAYS);
+    expect(days.every(({ isClosed, there, asked }) => isClosed && there + asked === 0)).toBe(true);
+    expect(overloads[0]?.sentence).toContain("8 hours are asked, 0 hours are there");
+    expect(unassigned.filter(({ task }) => task === "Take count")).toHaveLength(2);
+  });
+
+  it("says that a tab of closed days has no header", () => {
+    const nursery = opened(crew(ana), tab("Closed days", [["25 Dec"]]));
+    expect(nursery.refusal("sidebarWork", DAYS)).toContain("no header row with Day");
+  });
+});
