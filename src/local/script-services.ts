@@ -10,6 +10,8 @@ export interface ScriptSettings {
   readonly scriptZone: string;
   /** Such as "en_GB". */
   readonly locale: string;
+  /** Rows of a tab that a script adds; as many as the spreadsheet gives if left out. */
+  readonly newRows?: number;
 }
 
 /**

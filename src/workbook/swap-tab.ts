@@ -9,6 +9,10 @@ import {
 } from "./own-tabs";
 import { fillTab, type TabContent } from "./tab-content";
 
+/** Stand after a tab's name while it is replaced: words that nobody gives to a copy of their own. */
+const COMING = "(being made)";
+const GOING = "(being replaced)";
+
 /**
  * Makes a tab of ours anew: a new tab is filled, the old one steps aside, the new one takes its
  * name, and only then the old one goes. Whatever stops the work leaves the old tab or the new one,
@@ -26,14 +30,14 @@ export function replaceTab(
   const old = workbook.getSheetByName(name);
   if (old !== null && !isOurs(old)) throw new Error(notOursSentence(name));
   const fresh = workbook.insertSheet(
-    freeName(workbook, `${name} (new)`),
+    freeName(workbook, `${name} ${COMING}`),
     workbook.getSheets().length,
   );
   try {
     fillTab(fresh, content);
     if (old !== null) {
       mayGo(old);
-      old.setName(freeName(workbook, `${name} (old)`));
+      old.setName(freeName(workbook, `${name} ${GOING}`));
     }
     fresh.setName(name);
   } catch (error) {
@@ -71,7 +75,7 @@ function removeLater(
   }
 }
 
-const ASIDE = /^(.+) \((new|old)\)(?: \d+)?$/;
+const ASIDE = /^(.+) (\((?:being made|being replaced)\))(?: \d+)?$/;
 
 /**
  * Puts right what a run that was cut off has left: a tab of ours that had only stepped aside gets its
@@ -82,11 +86,11 @@ export function sweepLeftovers(workbook: GoogleAppsScript.Spreadsheet.Spreadshee
     const [, name, side] = ASIDE.exec(sheet.getName()) ?? [];
     return name !== undefined && isLeftover(sheet, name, side) ? [{ sheet, name, side }] : [];
   });
-  for (const { sheet, name } of left.filter(({ side }) => side === "old")) {
+  for (const { sheet, name } of left.filter(({ side }) => side === GOING)) {
     if (workbook.getSheetByName(name) === null) sheet.setName(name);
     else workbook.deleteSheet(sheet);
   }
-  for (const { sheet } of left.filter(({ side }) => side === "new")) workbook.deleteSheet(sheet);
+  for (const { sheet } of left.filter(({ side }) => side === COMING)) workbook.deleteSheet(sheet);
 }
 
 const OWN: ReadonlySet<string> = new Set(Object.values(OWN_TABS));
@@ -102,7 +106,7 @@ function isLeftover(
 ): boolean {
   // One that a person has filled and renamed begins as ours do, and is never replaced by us.
   if (TO_FILL.has(name)) {
-    const rows = side === "new" ? sheet.getLastRow() : Number.POSITIVE_INFINITY;
+    const rows = side === COMING ? sheet.getLastRow() : Number.POSITIVE_INFINITY;
     return rows === 0 || (rows <= UNFILLED && isOurs(sheet));
   }
   if (name.startsWith(`${PLAN_TAB} `)) return sheet.getLastRow() === 0 || isPlan(sheet);

@@ -24,6 +24,12 @@ export interface TabContent {
   readonly formats: Readonly<Record<number, string>>;
 }
 
+/**
+ * So far down columns are formatted for what a formula spills or a person fills in. Below, a sheet
+ * shows days in its own way; formats of whole columns would make every change of an open sheet slower.
+ */
+const FORMATTED_BELOW = 200;
+
 /** Writes everything in a handful of calls, however many rows there are. */
 export function fillTab(sheet: GoogleAppsScript.Spreadsheet.Sheet, content: TabContent): void {
   const { rows, widths, formats, frozenRows } = content;
@@ -40,10 +46,13 @@ export function fillTab(sheet: GoogleAppsScript.Spreadsheet.Sheet, content: TabC
   const room = sheet.getMaxRows();
   const missing = values.length - room;
   if (missing > 0) sheet.insertRowsAfter(room, missing);
-  for (const [column, format] of Object.entries(formats)) {
+  const spilled = Math.min(FORMATTED_BELOW, room - 1);
+  const formatted = widths.map((_, column) => formats[column]);
+  for (const { first, count, look } of alike(formatted)) {
+    if (look === undefined) continue;
     sheet
-      .getRange(2, Number(column) + 1, Math.max(2, values.length, room) - 1, 1)
-      .setNumberFormat(format);
+      .getRange(2, first + 1, Math.max(1, values.length - 1, spilled), count)
+      .setNumberFormat(look);
   }
   // Before the values, since it unticks every box.
   for (const { column, first, count } of tickColumns(rows)) {
@@ -53,8 +62,8 @@ export function fillTab(sheet: GoogleAppsScript.Spreadsheet.Sheet, content: TabC
   sheet.getRange(1, 1).setFontWeight("bold");
   sheet.getRange(Math.min(frozenRows, values.length), 1, 1, width).setFontWeight("bold");
   sheet.setFrozenRows(Math.min(frozenRows, values.length));
-  for (const { first, count, pixels } of alike(widths)) {
-    sheet.setColumnWidths(first + 1, count, pixels);
+  for (const { first, count, look } of alike(widths)) {
+    sheet.setColumnWidths(first + 1, count, look);
   }
 }
 
@@ -83,13 +92,13 @@ function tickColumns(
   return [...found.values()];
 }
 
-/** Neighbouring columns of one width, since every call costs time. */
-function alike(widths: readonly number[]): { first: number; count: number; pixels: number }[] {
-  const runs: { first: number; count: number; pixels: number }[] = [];
-  widths.forEach((pixels, column) => {
+/** Neighbouring columns that are alike, since every call costs time. */
+function alike<Look>(looks: readonly Look[]): { first: number; count: number; look: Look }[] {
+  const runs: { first: number; count: number; look: Look }[] = [];
+  looks.forEach((look, column) => {
     const last = runs[runs.length - 1];
-    if (last !== undefined && last.pixels === pixels) last.count += 1;
-    else runs.push({ first: column, count: 1, pixels });
+    if (last !== undefined && last.look === look) last.count += 1;
+    else runs.push({ first: column, count: 1, look });
   });
   return runs;
 }

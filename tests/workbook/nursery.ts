@@ -63,6 +63,8 @@ export function openNursery(
     readonly spreadsheetZone?: string;
     /** Whether our functions are calculated, which takes its time. */
     readonly live?: boolean;
+    /** Rows of a new tab, where a test makes hundreds of them; 1000 if left out. */
+    readonly newRows?: number;
   } = {},
 ): Nursery {
   const scriptZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
@@ -71,7 +73,10 @@ export function openNursery(
   const script = settings.live ? builtCode() : builtCode().replace(/@customfunction/g, "");
   const data = "sheetOrder" in drafts ? structuredClone(drafts) : workbookData("Trial", drafts);
   const w = openScriptWorkbook(script, data, {
-    settings: { spreadsheetZone: zone, scriptZone, locale: "en_GB" },
+    settings: {
+      ...{ spreadsheetZone: zone, scriptZone, locale: "en_GB" },
+      ...(settings.newRows === undefined ? {} : { newRows: settings.newRows }),
+    },
     now: () => Date.UTC(2026, 10, 25, 9),
   });
   open.push(w);

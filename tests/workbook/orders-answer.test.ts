@@ -204,7 +204,7 @@ describe("an empty tab of orders", () => {
     expect(nursery.ask("sidebarOrders", null).orders).toMatchObject([{ order: "O1", wanted: 7 }]);
     expect(nursery.ask("sidebarOpen", null).candidates.map((one) => one.tab)).toEqual(["Records"]);
     // Put away under a name that our own leftovers bear, and found there all the same.
-    for (const name of ["Orders (old)", "Orders (new)"]) {
+    for (const name of ["Orders (being replaced)", "Orders (being made)"]) {
       nursery.sheet(nursery.tabs().find((one) => one.startsWith("Orders")) as string).setName(name);
       nursery.ask("sidebarSetUp", { tab: "Records", columns: [], methods: [] });
       expect(nursery.snapshot(name)).toBe(filled);

@@ -128,7 +128,7 @@ describe("a plan as a tab", () => {
     ["x".repeat(500), `Plan ${"x".repeat(26)}`],
     ["🌱".repeat(40), `Plan ${"🌱".repeat(26)}`],
     ["***", "Plan 150 Amberlow"],
-    ["O-1 (old)", "Plan O-1 old"],
+    ["O-1 (being made)", "Plan O-1 being made"],
   ])("for the order %j is called %s", (order, name) => {
     expect(madeTab(small(), { order })).toBe(name);
   });
@@ -149,6 +149,24 @@ describe("a plan as a tab", () => {
     const filled = nursery.snapshot("Plan O-3");
     expect(madeTab(nursery, { order: "O-3" })).toBe("Plan O-3 2");
     expect(nursery.snapshot("Plan O-3")).toBe(filled);
+  });
+
+  it("is left alone when it is put by under another name, and so is a timetable", () => {
+    const nursery = small();
+    madeTab(nursery);
+    nursery.sheet("Plan O-1").setName("Plan O-1 (old)");
+    nursery.sheet("Nursery timetable").setName("Nursery timetable (old)");
+    // Its formula may follow the tabs that are read by now; what was asked stays.
+    const kept = () => [
+      JSON.stringify(nursery.values("Plan O-1 (old)").slice(0, 3)),
+      nursery.snapshot("Nursery timetable (old)"),
+    ];
+    const before = kept();
+    for (const _ of [1, 2]) {
+      madeTab(nursery);
+      nursery.ask("sidebarSetUp", { ...ONCE, methods: ["Cocoa cleft graft"] });
+    }
+    expect(kept().map((one, at) => one === before[at])).toEqual([true, true]);
   });
 
   it("stays as it is when the tabs are made again, but reads the records that are chosen by then", () => {

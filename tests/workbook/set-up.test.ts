@@ -154,7 +154,7 @@ describe("Set up", () => {
       daysAhead: 21,
     });
     expect(nursery.snapshot("Nursery timetable")).toBe(timetable);
-    expect(nursery.tabs().filter((name) => name.includes("(new)"))).toEqual([]);
+    expect(nursery.tabs().filter((name) => name.includes("(being made)"))).toEqual([]);
     expect(errors(nursery)).toEqual([]);
   });
 

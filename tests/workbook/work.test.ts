@@ -140,7 +140,7 @@ describe("without a tab of persons", () => {
     // Copies of the tab we made begin with our words, too.
     const filled = (name: string) =>
       tab(name, [said, header, [`Of ${name}`, "", 8], ["=1+1", "", 6]]);
-    const beside = ["Crew (old)", "Crew (new)", "Crew (new) 2"];
+    const beside = ["Crew (being replaced)", "Crew (being made)", "Crew (being made) 2"];
     const nursery = openNursery([smallRecords(), ...["Crew", ...beside].map(filled)]);
     const snapshots = (names: readonly string[]) => names.map((name) => nursery.snapshot(name));
     const before = snapshots(["Crew", ...beside]);

@@ -40,7 +40,7 @@ export function spreadsheetService(run: Execution): ServiceObject {
       // A new tab goes behind the one in front unless told otherwise.
       const behind = book.workbook.getSheetIndex(book.workbook.getActiveSheet()) + 1;
       const at = index === undefined ? behind : wholeArgument(index, method);
-      return sheetService(run, insertTab(book, wanted, at));
+      return sheetService(run, insertTab(book, wanted, at, run.settings.newRows));
     },
     deleteSheet(sheet: unknown) {
       deleteTab(book, sheetIdOf(sheet, name("deleteSheet")));

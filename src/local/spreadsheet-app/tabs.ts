@@ -14,12 +14,17 @@ const NEW_ROWS = 1000;
 const NEW_COLUMNS = 26;
 
 /** Adds a tab and shows it. @param index counted from 0 @returns its id */
-export function insertTab(book: OpenBook, name: string, index: number): string {
+export function insertTab(
+  book: OpenBook,
+  name: string,
+  index: number,
+  rowCount = NEW_ROWS,
+): string {
   refuseTakenName(book, name, null);
   const id = generateRandomId();
   book.execute(InsertSheetCommand.id, {
     index: Math.min(Math.max(0, index), book.workbook.getSheets().length),
-    sheet: { id, name, rowCount: NEW_ROWS, columnCount: NEW_COLUMNS },
+    sheet: { id, name, rowCount, columnCount: NEW_COLUMNS },
   });
   book.execute(SetWorksheetActiveOperation.id, { subUnitId: id });
   return id;
