@@ -49,7 +49,8 @@ interface Load {
  * Places in the order of their table, then by name those that batches name and the table lacks,
  * then "(no place)"; of these it is not known what they hold, so Holds and Over by are blank. Over
  * by is 0 where the plants fit. Batches that can't be placed in time are left out and named: those
- * forgotten long ago, those without any count, and those of a method that the timetable lacks.
+ * forgotten long ago, those without any count, those planned for after the weeks shown, and those of
+ * a method that the timetable lacks.
  *
  * @param believing what is believed of batches to come; what the records teach, if left out
  */
@@ -64,6 +65,7 @@ export function placeLoadAnswer(question: PlaceLoadQuestion, believing?: Forecas
   const uncounted: string[] = [];
   const noMethod: string[] = [];
   const staying: string[] = [];
+  const later: string[] = [];
   let beyond = 0;
   for (const { batch, state } of projection.batches) {
     if (state === null) {
@@ -78,6 +80,10 @@ export function placeLoadAnswer(question: PlaceLoadQuestion, believing?: Forecas
     const standing = standingWeeks(state, projection);
     if (standing === null) {
       uncounted.push(batch.name);
+      continue;
+    }
+    if (standing.firstWeek >= MOST_WEEKS) {
+      later.push(batch.name);
       continue;
     }
     if (!standing.leaves) staying.push(batch.name);
@@ -107,6 +113,7 @@ export function placeLoadAnswer(question: PlaceLoadQuestion, believing?: Forecas
     said("not in it, nothing recorded for long", forgotten),
     said("not in it, no plants counted", uncounted),
     said("not in it, the timetable has no such method", noMethod),
+    said(`not in it, planned for after the ${MOST_WEEKS} weeks shown`, later),
     beyond === 0
       ? null
       : `${beyond} ${beyond === 1 ? "batch stands" : "batches stand"} longer than the ${MOST_WEEKS} weeks shown`,

@@ -122,7 +122,8 @@ function readHours(cell: Cell): number | null | string {
   const match = /^(\d+(?:[.,]\d+)?)\s*(?:h|hrs?|hours?)?$/i.exec(text);
   const hours = match === null ? Number.NaN : Number((match[1] as string).replace(",", "."));
   if (hours >= 0 && hours <= HOURS_IN_A_DAY) return hundredthsThere(hours);
-  return `"${text.slice(0, 40)}" is no number of hours a day`;
+  const what = hours > HOURS_IN_A_DAY ? "more hours than a day has" : "no number of hours a day";
+  return `"${text.slice(0, 40)}" is ${what}`;
 }
 
 function readSkills(text: string): string[] | null {

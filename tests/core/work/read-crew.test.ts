@@ -55,7 +55,7 @@ describe("readCrew", () => {
     expect(crew.map(({ name }) => name)).toEqual(["Flo"]);
     expect(troubles).toEqual([
       'crew row 2 left out: "many" is no number of hours a day',
-      'crew row 3 left out: "25" is no number of hours a day',
+      'crew row 3 left out: "25" is more hours than a day has',
       "crew row 4 left out: it ends before it begins",
       'crew row 5 left out: "sometime" is no day that can be read',
       "crew row 6 left out: no name",
