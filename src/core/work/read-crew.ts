@@ -83,7 +83,7 @@ export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits
     else if (typeof hours === "string") say(hours);
     else if (typeof off === "string") say(off);
     else {
-      const skills = readSkills(cellText(table.cell(row, "tasks")));
+      const skills = readSkills(table.cell(row, "tasks"), stepKeys);
       const unknown = (skills ?? []).filter((one) => !stepKeys.has(stepKey(one)));
       for (const one of unknown) troubles.push(`crew row ${row + 1}: no step "${one}"`);
       const key = normalText(name);
@@ -126,8 +126,13 @@ function readHours(cell: Cell): number | null | string {
   return `"${text.slice(0, 40)}" is ${what}`;
 }
 
-function readSkills(text: string): string[] | null {
+/** Names of steps; null for all. What has no such name is taken apart at "/", "+" and "and". */
+function readSkills(cell: Cell, stepKeys: ReadonlySet<string>): string[] | null {
+  const text = typeof cell === "string" ? cell.trim() : cellText(cell);
   if (text === "" || ALL.has(normalText(text))) return null;
-  const parts = text.split(/[;,]/).map((part) => part.trim());
-  return parts.filter((part) => part !== "");
+  return text
+    .split(/[;,\r\n]/)
+    .flatMap((part) => (stepKeys.has(stepKey(part)) ? [part] : part.split(/[/+&]|\band\b/i)))
+    .map(cellText)
+    .filter((part) => part !== "");
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { gridOf } from "../../../src/core/cells/cell";
+import { stepKey } from "../../../src/core/words/step-key";
 import { isClosed } from "../../../src/core/work/crew";
 import { readClosedDays } from "../../../src/core/work/read-closed-days";
 import { readCrew } from "../../../src/core/work/read-crew";
@@ -26,6 +27,31 @@ describe("readCrew", () => {
       },
       { name: "Bo", skills: null, hundredthsADay: 600, off: [] },
     ]);
+  });
+
+  it.each(["Grafting\ntake count", "grafting / Take count", "Grafting and take count"])(
+    "reads the tasks in %j",
+    (tasks) => {
+      const grid = gridOf([
+        ["Person", "Tasks", "Hours a day"],
+        ["Ana", tasks, 6],
+      ]);
+      const stepKeys = new Set(["grafting", "take count"]);
+      const { crew, troubles } = readCrew(grid, { ...HABITS, stepKeys });
+      expect(troubles).toEqual([]);
+      expect(crew[0]?.skills).toEqual(stepKeys);
+    },
+  );
+
+  it("does not take the name of a step apart", () => {
+    const grid = gridOf([
+      ["Person", "Tasks", "Hours a day"],
+      ["Ana", "Stake and tie, Grafting", 6],
+    ]);
+    const stepKeys = new Set([stepKey("Stake and tie"), "grafting"]);
+    const { crew, troubles } = readCrew(grid, { ...HABITS, stepKeys });
+    expect(troubles).toEqual([]);
+    expect(crew[0]?.skills).toEqual(stepKeys);
   });
 
   it("puts rows of one name together, the fewest hours and every time off", () => {
