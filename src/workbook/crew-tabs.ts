@@ -1,4 +1,4 @@
-import { CREW_HEADER, crewColumns } from "../core";
+import { CREW_HEADER, crewColumns, isClosedDays } from "../core";
 import type { Door } from "../door/index";
 import { withLock } from "./lock";
 import { minuteNow } from "./minute-now";
@@ -9,7 +9,7 @@ import type { TabContent } from "./tab-content";
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
-/** A tab of closed days is known by its name: a header "Day" stands in many other tabs. */
+/** A tab of closed days is known by its name as well: a header "Day" stands in many other tabs. */
 const CLOSED_NAMES = ["closed days", "closed", "holidays", "public holidays", "days closed"];
 
 /** A header stands in one of these rows. */
@@ -32,7 +32,10 @@ export function crewTabs(workbook: Workbook, door: Door, recordsTab: string): Cr
     const name = sheet.getName();
     return name === recordsTab || own.has(name) ? [] : [{ sheet, name: name.trim().toLowerCase() }];
   });
-  const closed = sheets.find(({ name }) => CLOSED_NAMES.includes(name))?.sheet ?? null;
+  const closed =
+    sheets.find(
+      ({ sheet, name }) => CLOSED_NAMES.includes(name) && isClosedDays(door.grid(headOf(sheet))),
+    )?.sheet ?? null;
   const columnsOf = (sheet: Sheet) => crewColumns(door.grid(headOf(sheet)));
   const called = sheets.find(({ name }) => name === CREW_TAB.toLowerCase());
   if (called !== undefined && columnsOf(called.sheet) > 0) return { crew: called.sheet, closed };

@@ -30,6 +30,20 @@ const WEEKDAY_OF: ReadonlyMap<string, number> = new Map(
   ),
 );
 
+/** Columns of tables of other days: whose leave, of which batch. */
+const OTHER_WORDS = [
+  ...allLanguages.flatMap(({ facts }) => [...facts.batch, ...facts.eventPerson]),
+  ...["employee", "grafter"],
+];
+
+/** Whether a table, by its header, is one of days on which the whole nursery is closed. */
+export function isClosedDays(grid: Grid): boolean {
+  const table = headedTable(grid, { ...WORDS, other: OTHER_WORDS }, ["day"]);
+  if (table === null || table.columnOf.other !== undefined) return false;
+  // A day may have a name; who is away from when to when has one, too.
+  return headedTable(grid, { name: ["name"], from: ["from"] }, ["name", "from"]) === null;
+}
+
 export interface ClosedDaysReading {
   readonly closed: ClosedDays;
   /** What could not be used, one sentence part each. */

@@ -3,6 +3,7 @@ import { headedTable } from "../cells/headed-table";
 import type { CivilDay } from "../dates/civil-day";
 import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
+import { allLanguages } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import { stepKey } from "../words/step-key";
 import type { DayStretch, Person } from "./crew";
@@ -15,6 +16,11 @@ const WORDS = {
   hours: ["hours a day", "hours per day", "hours day", "hours", "daily hours", "h", "hrs"],
   offFrom: ["off from", "away from", "leave from", "absent from", "holiday from", "off"],
   offTo: ["off to", "away to", "leave to", "absent to", "holiday to", "off until", "away until"],
+} as const;
+
+const LOG_WORDS = {
+  day: allLanguages.flatMap(({ facts }) => facts.eventDay),
+  hours: WORDS.hours,
 } as const;
 
 const ALL: ReadonlySet<string> = new Set(["all", "any", "everything", "all tasks"]);
@@ -46,10 +52,11 @@ interface CrewRow {
   readonly off: DayStretch | null;
 }
 
-/** How many of its columns a table of persons has; 0 where the grid is none. */
+/** How many of its columns a table of persons has; 0 where it is none, or a log of hours by the day. */
 export function crewColumns(grid: Grid): number {
   const table = crewTable(grid);
-  return table === null ? 0 : Object.keys(table.columnOf).length;
+  if (table === null || headedTable(grid, LOG_WORDS, ["day", "hours"]) !== null) return 0;
+  return Object.keys(table.columnOf).length;
 }
 
 function crewTable(grid: Grid) {
