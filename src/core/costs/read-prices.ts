@@ -141,11 +141,12 @@ function readPer(text: string, item: string, decimalMark: DecimalMark | null): P
   const match = AMOUNT_OF_UNIT.exec(text.trim());
   const unit = match?.[2]?.trim() ?? "";
   const amount = match?.[1] === undefined ? 1 : writtenNumber(match[1], decimalMark);
-  const isNamed = !/\d/.test(unit) || isUsualMeasure(unit);
+  const isUsual = isUsualMeasure(unit);
+  const isNamed = isUsual || !/\d/.test(unit);
   if (match === null || amount === null || amount < LEAST || amount > MOST || !isNamed) {
     return `"${text.slice(0, 40)}" is no unit that can be read`;
   }
-  const isItem = [item, `${item}s`].includes(normalText(unit));
+  const isItem = !isUsual && [item, `${item}s`].includes(normalText(unit));
   return { amount, unit, measure: unit === "" ? null : isItem ? PIECE : measureOf(unit) };
 }
 
