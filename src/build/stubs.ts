@@ -23,6 +23,11 @@ const SIDEBAR_CALLS: readonly SidebarCallName[] = [
   "sidebarCalendar",
   "sidebarWork",
   "sidebarMakeCrew",
+  "sidebarOrders",
+  "sidebarPlanOrder",
+  "sidebarAddOrder",
+  "sidebarOrderTab",
+  "sidebarMakeOrders",
 ];
 
 /**

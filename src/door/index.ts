@@ -5,3 +5,4 @@ export { rowsOf } from "./cells-in";
 export { type Door, openDoor } from "./door";
 export type { Host } from "./host";
 export { localeOrder } from "./locale-order";
+export { planQuestion, wantedArgument } from "./plan-question";

@@ -1,9 +1,7 @@
-import { outlookAnswer } from "../core";
+import { outlookAnswer, USUAL_ASSURANCE } from "../core";
 import { levelArgument } from "../door/index";
 import { type FunctionEntry, needed, optional } from "./entry";
 import { AS_OF, COLUMNS, RECORDS, TIMETABLE } from "./parameters";
-
-const USUAL_ASSURANCE = 0.8;
 
 export const orderOutlook: FunctionEntry = {
   name: "ORDER_OUTLOOK",

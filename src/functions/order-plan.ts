@@ -1,11 +1,7 @@
-import { InputError, methodOrRefuse, planAnswer, readHarvestMonths } from "../core";
-import { isMissing, levelArgument, textArgument, wholeNumberArgument } from "../door/index";
+import { planAnswer } from "../core";
+import { isMissing, planQuestion } from "../door/index";
 import { type FunctionEntry, needed, optional } from "./entry";
 import { COLUMNS, TIMETABLE } from "./parameters";
-
-const USUAL_ASSURANCE = 0.8;
-/** More than any nursery is asked for; a number above has too many noughts. */
-const MOST_WANTED = 1_000_000;
 
 export const orderPlan: FunctionEntry = {
   name: "ORDER_PLAN",
@@ -36,33 +32,11 @@ export const orderPlan: FunctionEntry = {
     door,
     [wanted, readyBy, timetable, method, assurance, records, columns, asOf, variety, harvest],
   ) => {
-    const plants = wholeNumberArgument("wanted", door.cell(wanted), 0);
-    if (plants < 1 || plants > MOST_WANTED) {
-      throw new InputError(
-        "argument-unreadable",
-        `wanted must be a whole number from 1 to ${MOST_WANTED}; found ${plants}`,
-      );
-    }
-    const by = door.day("readyBy", readyBy);
     const steps = door.timetable(timetable);
-    const methodName = isMissing(method) ? null : textArgument("method", door.cell(method));
-    const day = isMissing(asOf) ? null : door.day("asOf", asOf);
-    return door.out(
-      planAnswer({
-        wanted: plants,
-        readyBy: by,
-        timetable: steps,
-        methodName,
-        assurance: levelArgument("assurance", door.cell(assurance), USUAL_ASSURANCE),
-        records: isMissing(records)
-          ? null
-          : door.records(records, { timetable: steps, asOf: day, columns }),
-        asOf: day,
-        variety: isMissing(variety) ? "" : textArgument("variety", door.cell(variety)),
-        harvest: isMissing(harvest)
-          ? null
-          : readHarvestMonths(door.grid(harvest), methodOrRefuse(steps, methodName), steps),
-      }),
+    const order = { wanted, readyBy, method, assurance, asOf, variety, harvest };
+    const question = planQuestion(door, order, steps, (day) =>
+      isMissing(records) ? null : door.records(records, { timetable: steps, asOf: day, columns }),
     );
+    return door.out(planAnswer(question));
   },
 };

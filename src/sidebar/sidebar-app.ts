@@ -48,7 +48,7 @@ export function sidebarApp(call: Call): SidebarApp {
     { key: "today", title: "Today", section: needing(todaySection(context)) },
     { key: "ahead", title: "Ahead", section: needing(aheadSection(context)) },
     { key: "takes", title: "Takes", section: needing(takesSection(context)) },
-    { key: "orders", title: "Orders", section: ordersSection() },
+    { key: "orders", title: "Orders", section: needing(ordersSection(context)) },
     { key: "check", title: "Check", section: needing(checkSection(context)) },
     { key: "set-up", title: "Set up", section: setUpSection(context) },
   ];

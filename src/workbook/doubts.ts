@@ -40,14 +40,18 @@ export function hardlyMeant(
       `${count} are more than the ${before.count} at ${before.name} of ${batch}. Is it right?`,
     );
   }
-  for (const [what, text] of Object.entries({ "The note": note, "Who did it": who })) {
-    if (text.length > LONGEST_TEXT) {
-      asked.push(
-        `${what} has ${text.length} characters, and a cell holds ${LONGEST_TEXT}: write it without its end?`,
-      );
-    }
-  }
+  asked.push(...tooLong({ "The note": note, "Who did it": who }));
   return asked.map(plainQuestion);
+}
+
+/** Texts, by what they are, that a cell does not hold whole. */
+export function tooLong(texts: Readonly<Record<string, string>>): string[] {
+  return Object.entries(texts)
+    .filter(([, { length }]) => length > LONGEST_TEXT)
+    .map(
+      ([what, { length }]) =>
+        `${what} has ${length} characters, and a cell holds ${LONGEST_TEXT}: write it without its end?`,
+    );
 }
 
 /** Cells that hold something already. */

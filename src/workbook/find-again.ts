@@ -11,6 +11,12 @@ export interface FoundAgain {
   /** One a log line, in their order; what stands there is what the write put there. */
   readonly cells: readonly (CellWrite & { readonly entry: LogEntry; readonly holds: unknown })[];
   readonly landmarks: readonly Landmark[];
+  /** What stands in the row beside them, where it was blank; where the whole row is ours. */
+  readonly beside: readonly {
+    readonly header: string;
+    readonly cell: string;
+    readonly holds: unknown;
+  }[];
 }
 
 /** A row that may be the one that was written. */
@@ -30,7 +36,7 @@ interface Candidate {
  */
 export function findAgain(now: RecordsNow, entries: readonly LogEntry[]): FoundAgain {
   const first = entries[0];
-  if (first === undefined) return { cells: [], landmarks: [] };
+  if (first === undefined) return { cells: [], landmarks: [], beside: [] };
   const candidates = candidatesFor(now, first);
   if (candidates.length === 0) {
     throw new Error(
@@ -39,28 +45,39 @@ export function findAgain(now: RecordsNow, entries: readonly LogEntry[]): FoundA
   }
   const placed = candidates.flatMap((candidate) => {
     const cells = cellsIn(now, candidate, entries);
-    return cells === null ? [] : [{ candidate, cells }];
+    return cells === null ? [] : [{ ...candidate, cells }];
   });
   if (placed.length === 0) {
     throw new Error(
       `The table has no column ${entries.map(({ header }) => `"${header}"`).join(" and ")} any more, or more than one: ${wasWritten(entries)}`,
     );
   }
+  const chosen = chosenRow(placed, first, `${first.task} of ${first.batch}`);
+  return { cells: chosen.cells, landmarks: landmarksOf(now, chosen, chosen.cells), beside: [] };
+}
+
+/**
+ * Of several rows the one that holds what was written, else the one in which it was.
+ *
+ * @param placed at least one, each with its cells in the order of the log's lines
+ * @throws Error in a sentence when two could be meant
+ */
+export function chosenRow<
+  Row extends { readonly row: number; readonly cells: FoundAgain["cells"] },
+>(placed: readonly Row[], first: LogEntry, what: string): Row {
   const whole = placed.filter(({ cells }) =>
     cells.every(({ entry, holds }) => sameValue(holds, entry.after)),
   );
   const likely = whole.length > 0 ? whole : placed;
   const inPlace = likely.filter(({ cells }) => cells[0]?.cell === first.cell);
   const chosen = likely.length === 1 ? likely[0] : inPlace[0];
-  if (chosen === undefined) {
-    throw new Error(
-      `Rows ${likely.map(({ candidate }) => candidate.row).join(" and ")} could both be ${first.task} of ${first.batch}: nothing is changed`,
-    );
-  }
-  return { cells: chosen.cells, landmarks: landmarksOf(now, chosen.candidate, chosen.cells) };
+  if (chosen !== undefined) return chosen;
+  throw new Error(
+    `Rows ${likely.map(({ row }) => row).join(" and ")} could both be ${what}: nothing is changed`,
+  );
 }
 
-function wasWritten(entries: readonly LogEntry[]): string {
+export function wasWritten(entries: readonly LogEntry[]): string {
   return `nothing is changed (it was ${entries.map(({ cell }) => cell).join(", ")})`;
 }
 

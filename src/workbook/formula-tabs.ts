@@ -90,7 +90,8 @@ function workTab(
   ];
 }
 
-function wholeTab(sheet: GoogleAppsScript.Spreadsheet.Sheet, columns: number): string {
+/** A tab's first columns as a formula names them. */
+export function wholeTab(sheet: GoogleAppsScript.Spreadsheet.Sheet, columns: number): string {
   return `'${sheet.getName().replace(/'/g, "''")}'!A:${columnLetters(Math.max(1, columns))}`;
 }
 

@@ -15,13 +15,32 @@ export const OWN_TABS = {
 } as const;
 
 /**
- * The name of the tab of persons that we make. It is the person's from then on, and many a workbook
- * has a tab of that name of its own, so that it is none of OWN_TABS.
+ * Names of the tabs that we make empty for the person to fill. They are the person's from then on,
+ * and many a workbook has a tab of such a name of its own, so that they are none of OWN_TABS.
  */
 export const CREW_TAB = "Crew";
+export const ORDERS_TAB = "Orders";
+
+/** Plans of orders are tabs of ours, and are named after their orders. */
+export const PLAN_TAB = "Plan";
 
 /** Every tab of ours begins with these words, so that a tab of the person's own is never taken for it. */
 export const MARK = "Nursery batches:";
+
+/** What a tab that is the person's to fill begins with, and a plan of an order. */
+const TO_FILL = `${MARK} your `;
+export const PLAN_WORDS = "plan of an order";
+
+/** Whether a first cell is that of a tab that we make and the person does not fill. */
+export function beginsAsOurs(first: unknown): boolean {
+  const text = String(first);
+  return text.startsWith(MARK) && !text.startsWith(TO_FILL);
+}
+
+/** Whether a tab is a plan of an order that we made. */
+export function isPlan(sheet: GoogleAppsScript.Spreadsheet.Sheet): boolean {
+  return String(sheet.getRange(1, 1).getValue()).startsWith(`${MARK} ${PLAN_WORDS}`);
+}
 
 /** Our tab of a name; null when there is none, or a tab of that name is not ours. */
 export function ownTab(

@@ -135,6 +135,6 @@ function plannedCells(
   ];
 }
 
-function cellShown(now: RecordsNow, { tab, cell, header, after }: Planned): CellWritten {
+export function cellShown(now: RecordsNow, { tab, cell, header, after }: Planned): CellWritten {
   return { where: `${tab}!${cell}`, header, value: plainText(now.door, after) };
 }

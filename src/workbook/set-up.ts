@@ -4,6 +4,7 @@ import { refreshDueTab } from "./due-tab";
 import { formulaTabs } from "./formula-tabs";
 import { withLock } from "./lock";
 import { minuteNow } from "./minute-now";
+import { refreshPlans } from "./order-plan-tab";
 import { ownSettings } from "./own-settings";
 import { isOurs, mustBeFree, OWN_TABS, ownTab } from "./own-tabs";
 import { columnsArgument, readTab, recordsNow } from "./records-tab";
@@ -53,6 +54,7 @@ export function setUp(request: SetUpRequest): SetUpAnswer {
       replaceTab(workbook, content);
       made.push(content.name);
     }
+    refreshPlans(now);
     workbook.setActiveSheet(workbook.getSheetByName(OWN_TABS.due) ?? now.sheet);
     return { made, kept, forgotten };
   });

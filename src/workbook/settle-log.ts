@@ -1,5 +1,4 @@
 import { placeOfCell } from "./cell-name";
-import { findAgain } from "./find-again";
 import { type RecordsNow, recordsNow } from "./records-tab";
 import { allOrNone, sameValue } from "./write-cells";
 import {
@@ -10,6 +9,7 @@ import {
   logEntries,
   markLog,
 } from "./write-log";
+import { isOrderLine, type WrittenTable, writtenTable } from "./written-table";
 
 /**
  * Brings the log to the truth where a run was cut off while it wrote: what was written whole is
@@ -27,7 +27,7 @@ export function settleLog(now: RecordsNow): RecordsNow {
   for (const entries of writes.values()) {
     const kept = entries.filter(({ cell }) => cell === "");
     const cells = entries.filter(({ cell }) => cell !== "");
-    const state = settled(recordsOf(now, cells), cells);
+    const state = settled(tableOf(now, cells), cells);
     markLog(now.workbook, [
       ...cells.map(({ row }) => ({ row, state })),
       ...kept.map(
@@ -38,10 +38,10 @@ export function settleLog(now: RecordsNow): RecordsNow {
   return recordsNow();
 }
 
-function recordsOf(now: RecordsNow, [entry]: readonly LogEntry[]): RecordsNow | null {
+function tableOf(now: RecordsNow, [entry]: readonly LogEntry[]): WrittenTable | null {
   if (entry === undefined) return null;
   try {
-    return entry.tab === now.sheet.getName() ? now : recordsNow(entry.tab);
+    return writtenTable(now, entry);
   } catch {
     // The tab is gone, or is no table any more.
     return null;
@@ -49,10 +49,10 @@ function recordsOf(now: RecordsNow, [entry]: readonly LogEntry[]): RecordsNow | 
 }
 
 /** What became of one write, once what there is of it in part is undone. */
-function settled(now: RecordsNow | null, entries: readonly LogEntry[]): LogState {
+function settled(now: WrittenTable | null, entries: readonly LogEntry[]): LogState {
   if (now === null) return "not known";
   try {
-    const { cells, landmarks } = findAgain(now, entries);
+    const { cells, landmarks } = now.again(entries);
     const written = cells.filter(({ holds, entry }) => sameValue(holds, entry.after));
     const blank = cells.filter(({ holds, entry }) => sameValue(holds, entry.before));
     if (written.length === cells.length) return "written";
@@ -60,13 +60,14 @@ function settled(now: RecordsNow | null, entries: readonly LogEntry[]): LogState
     allOrNone(now.sheet, written, landmarks, () => undefined);
     return entries[0]?.state === "taking back" ? "taken back" : "not written";
   } catch {
-    // A line of a log that was never begun can't be found: then its cells are as they were.
+    // A row that was never begun, or is blank again, can't be found: then its cells are as they were.
     const untouched = entries.every(({ cell, before }) => sameValue(valueAt(now, cell), before));
-    return untouched && entries[0]?.state === "writing" ? "not written" : "not known";
+    if (untouched && entries[0]?.state === "writing") return "not written";
+    return untouched && entries.every(isOrderLine) ? "taken back" : "not known";
   }
 }
 
-function valueAt({ values }: RecordsNow, cell: string): unknown {
+function valueAt({ values }: WrittenTable, cell: string): unknown {
   const place = placeOfCell(cell);
   return place === null ? undefined : (values[place.row - 1]?.[place.column - 1] ?? "");
 }

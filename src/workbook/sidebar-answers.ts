@@ -12,15 +12,20 @@ import {
   tallySentence,
 } from "../core";
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
+import { addOrder } from "./add-order";
 import { answerTable } from "./answer-table";
 import { cellName } from "./cell-name";
 import { columnGuesses } from "./column-guesses";
 import { compareTakes } from "./compare-takes";
 import { makeCrewTab } from "./crew-tabs";
 import { tasksNow } from "./due-tab";
+import { makeOrderTab } from "./order-plan-tab";
+import { ordersAnswer } from "./orders-answer";
+import { makeOrdersTab } from "./orders-tab";
 import { OWN_TABS } from "./own-tabs";
 import { personTabs } from "./person-tabs";
 import { plannedDays } from "./planned-days";
+import { orderPlanned } from "./planned-order";
 import { recordTask } from "./record-task";
 import { asOfDay, type RecordsNow, recordsNow } from "./records-tab";
 import { setUp } from "./set-up";
@@ -210,7 +215,12 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     };
   },
   sidebarWork: ({ days }) => plannedDays(recordsNow(), days),
-  sidebarMakeCrew: () => ({ tab: makeCrewTab() }),
+  sidebarMakeCrew: () => makeCrewTab(),
+  sidebarOrders: () => ordersAnswer(recordsNow()),
+  sidebarPlanOrder: (request) => orderPlanned(recordsNow(), request),
+  sidebarAddOrder: (request) => addOrder(request),
+  sidebarOrderTab: (request) => makeOrderTab(request),
+  sidebarMakeOrders: () => makeOrdersTab(),
 };
 
 /** It stands in no cell of the records, so that no cell is offered. */

@@ -5,9 +5,29 @@
  * script, so every day is ISO 8601 text ("2026-11-25") and "nothing there" is null, never missing.
  */
 
+import type {
+  AddOrderAnswer,
+  AddOrderRequest,
+  MakeTabAnswer,
+  OrdersAnswer,
+  OrderTabRequest,
+  PlanOrderAnswer,
+  PlanOrderRequest,
+} from "./order-calls";
 import type { CompareAnswer, CompareRequest, TakesAnswer, TakesRequest } from "./take-calls";
 import type { MakeCrewAnswer, WorkAnswer, WorkRequest } from "./work-calls";
 
+export type {
+  AddOrderAnswer,
+  AddOrderRequest,
+  MakeTabAnswer,
+  OrderRow,
+  OrdersAnswer,
+  OrderTabRequest,
+  PlannedOrderStep,
+  PlanOrderAnswer,
+  PlanOrderRequest,
+} from "./order-calls";
 export type {
   CompareAnswer,
   ComparedRow,
@@ -54,6 +74,11 @@ export interface SidebarCalls {
   readonly sidebarCalendar: CallShape<DaysAheadRequest, CalendarAnswer>;
   readonly sidebarWork: CallShape<WorkRequest, WorkAnswer>;
   readonly sidebarMakeCrew: CallShape<null, MakeCrewAnswer>;
+  readonly sidebarOrders: CallShape<null, OrdersAnswer>;
+  readonly sidebarPlanOrder: CallShape<PlanOrderRequest, PlanOrderAnswer>;
+  readonly sidebarAddOrder: CallShape<AddOrderRequest, AddOrderAnswer>;
+  readonly sidebarOrderTab: CallShape<OrderTabRequest, MakeTabAnswer>;
+  readonly sidebarMakeOrders: CallShape<null, MakeTabAnswer>;
 }
 
 export type SidebarCallName = keyof SidebarCalls;

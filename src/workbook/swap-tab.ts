@@ -1,4 +1,12 @@
-import { CREW_TAB, isOurs, notOursSentence, OWN_TABS } from "./own-tabs";
+import {
+  CREW_TAB,
+  isOurs,
+  isPlan,
+  notOursSentence,
+  ORDERS_TAB,
+  OWN_TABS,
+  PLAN_TAB,
+} from "./own-tabs";
 import { fillTab, type TabContent } from "./tab-content";
 
 /**
@@ -70,10 +78,9 @@ const ASIDE = /^(.+) \((new|old)\)(?: \d+)?$/;
  * name back, half made ones and those that were replaced go.
  */
 export function sweepLeftovers(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): void {
-  const own: ReadonlySet<string> = new Set([...Object.values(OWN_TABS), CREW_TAB]);
   const left = workbook.getSheets().flatMap((sheet) => {
     const [, name, side] = ASIDE.exec(sheet.getName()) ?? [];
-    return name !== undefined && own.has(name) && isLeftover(sheet) ? [{ sheet, name, side }] : [];
+    return name !== undefined && isLeftover(sheet, name, side) ? [{ sheet, name, side }] : [];
   });
   for (const { sheet, name } of left.filter(({ side }) => side === "old")) {
     if (workbook.getSheetByName(name) === null) sheet.setName(name);
@@ -82,9 +89,24 @@ export function sweepLeftovers(workbook: GoogleAppsScript.Spreadsheet.Spreadshee
   for (const { sheet } of left.filter(({ side }) => side === "new")) workbook.deleteSheet(sheet);
 }
 
+const OWN: ReadonlySet<string> = new Set(Object.values(OWN_TABS));
+const TO_FILL: ReadonlySet<string> = new Set([CREW_TAB, ORDERS_TAB]);
+/** Rows of a tab to be filled as we make it: what it is, and the header. */
+const UNFILLED = 2;
+
 /** Ours, or not even begun to be filled. A tab in which a person has put something is theirs. */
-function isLeftover(sheet: GoogleAppsScript.Spreadsheet.Sheet): boolean {
-  return sheet.getLastRow() === 0 || isOurs(sheet);
+function isLeftover(
+  sheet: GoogleAppsScript.Spreadsheet.Sheet,
+  name: string,
+  side: string | undefined,
+): boolean {
+  // One that a person has filled and renamed begins as ours do, and is never replaced by us.
+  if (TO_FILL.has(name)) {
+    const rows = side === "new" ? sheet.getLastRow() : Number.POSITIVE_INFINITY;
+    return rows === 0 || (rows <= UNFILLED && isOurs(sheet));
+  }
+  if (name.startsWith(`${PLAN_TAB} `)) return sheet.getLastRow() === 0 || isPlan(sheet);
+  return OWN.has(name) && (sheet.getLastRow() === 0 || isOurs(sheet));
 }
 
 function freeName(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet, wished: string): string {

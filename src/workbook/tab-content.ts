@@ -37,11 +37,12 @@ export function fillTab(sheet: GoogleAppsScript.Spreadsheet.Sheet, content: TabC
       Array.from({ length: width }, (_, column) => cellValue(row[column] ?? null)),
     ),
   ];
-  const missing = values.length - sheet.getMaxRows();
-  if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
+  const room = sheet.getMaxRows();
+  const missing = values.length - room;
+  if (missing > 0) sheet.insertRowsAfter(room, missing);
   for (const [column, format] of Object.entries(formats)) {
     sheet
-      .getRange(2, Number(column) + 1, Math.max(1, values.length - 1), 1)
+      .getRange(2, Number(column) + 1, Math.max(2, values.length, room) - 1, 1)
       .setNumberFormat(format);
   }
   // Before the values, since it unticks every box.

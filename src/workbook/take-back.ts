@@ -1,10 +1,11 @@
-import { type FoundAgain, findAgain } from "./find-again";
+import type { FoundAgain } from "./find-again";
 import { withLock } from "./lock";
-import { plainText, type RecordsNow, recordsNow } from "./records-tab";
+import { plainText, recordsNow } from "./records-tab";
 import { settleLog } from "./settle-log";
 import type { Question, TakeBackAnswer } from "./sidebar-calls";
 import { allOrNone, NotPutBack, sameValue } from "./write-cells";
 import { type LogEntry, type LogState, logEntries, markLog } from "./write-log";
+import { type WrittenTable, writtenTable } from "./written-table";
 
 /**
  * Takes a write back: every cell gets what stood there before, wherever it stands by now. Nothing is
@@ -12,9 +13,8 @@ import { type LogEntry, type LogState, logEntries, markLog } from "./write-log";
  */
 export function takeBack(logId: string): TakeBackAnswer {
   return withLock(() => {
-    settleLog(recordsNow());
-    const workbook = SpreadsheetApp.getActiveSpreadsheet();
-    const lines = logEntries(workbook).filter(
+    const records = settleLog(recordsNow());
+    const lines = logEntries(records.workbook).filter(
       ({ id, state }) => id === logId && (state === "written" || state === "kept here"),
     );
     const entries = lines.filter(({ state }) => state === "written");
@@ -22,8 +22,8 @@ export function takeBack(logId: string): TakeBackAnswer {
     if (first === undefined) {
       throw new Error("That write is not in the log, or was taken back already");
     }
-    const now = recordsNow(first.tab);
-    const found = findAgain(now, entries);
+    const now = writtenTable(records, first);
+    const found = now.again(entries);
     const asked = changedSince(now, found);
     if (asked.length > 0) return { restored: [], asked };
     restore(now, found, lines);
@@ -39,8 +39,16 @@ export function takeBack(logId: string): TakeBackAnswer {
 }
 
 /** Cells that no longer hold what was written, each in a sentence with both values. */
-function changedSince({ door, sheet }: RecordsNow, { cells }: FoundAgain): Question[] {
-  return cells.flatMap(({ entry, cell, row, column, holds }): Question[] => {
+function changedSince({ door, sheet }: WrittenTable, { cells, beside }: FoundAgain): Question[] {
+  const filled = beside.map(({ header, cell, holds }): Question => {
+    const stands = plainText(door, holds);
+    return {
+      question: `${header} (${cell}) holds ${stands} by now, which was blank: the row is left as it is`,
+      stands,
+      would: null,
+    };
+  });
+  const changed = cells.flatMap(({ entry, cell, row, column, holds }): Question[] => {
     const formula = sheet.getRange(row, column).getFormula();
     if (formula === "" && sameValue(holds, entry.after)) return [];
     const stands = formula === "" ? plainText(door, holds) : formula;
@@ -53,10 +61,11 @@ function changedSince({ door, sheet }: RecordsNow, { cells }: FoundAgain): Quest
       },
     ];
   });
+  return [...changed, ...filled];
 }
 
 function restore(
-  now: RecordsNow,
+  now: WrittenTable,
   { cells, landmarks }: FoundAgain,
   lines: readonly LogEntry[],
 ): void {

@@ -51,10 +51,12 @@ export function timetableValues(workbook: Workbook, tab: string | null): unknown
   return sheet === null ? "" : sheet.getDataRange().getValues();
 }
 
-/** The same as a formula names it. */
+/** The same as a formula names it; '' stands for the built-in one. */
 export function timetableRange(workbook: Workbook, tab: string | null): string {
-  const width = timetableSheet(workbook, tab)?.getDataRange().getNumColumns() ?? 1;
-  return `'${(tab ?? OWN_TABS.timetable).replace(/'/g, "''")}'!A:${columnLetters(width)}`;
+  const width = timetableSheet(workbook, tab)?.getDataRange().getNumColumns() ?? 0;
+  return width === 0
+    ? ""
+    : `'${(tab ?? OWN_TABS.timetable).replace(/'/g, "''")}'!A:${columnLetters(width)}`;
 }
 
 /** The timetable in use; the built-in one where there is none, or where it can't be used. */

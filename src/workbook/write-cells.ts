@@ -75,9 +75,7 @@ export function allOrNone(
     if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
     for (const write of writes) {
       if (!stand(sheet, landmarks)) {
-        throw new ChangedMeanwhile(
-          "Rows or columns of the records were moved just now: look again",
-        );
+        throw new ChangedMeanwhile("Rows or columns of the table were moved just now: look again");
       }
       const cell = sheet.getRange(write.row, write.column);
       if (cell.getFormula() !== "") {
@@ -100,9 +98,14 @@ export function allOrNone(
 
 /** Whether the cells still hold what they held: somebody may have put a row or a column in. */
 function stand(sheet: GoogleAppsScript.Spreadsheet.Sheet, landmarks: readonly Landmark[]): boolean {
-  return landmarks.every(({ row, column, value }) =>
-    sameValue(sheet.getRange(row, column).getValue(), value),
-  );
+  return [...new Set(landmarks.map(({ row }) => row))].every((row) => {
+    const own = landmarks.filter((one) => one.row === row);
+    const columns = own.map(({ column }) => column);
+    const first = Math.min(...columns);
+    const width = Math.max(...columns) - first + 1;
+    const [values = []] = sheet.getRange(row, first, 1, width).getValues();
+    return own.every(({ column, value }) => sameValue(values[column - first], value));
+  });
 }
 
 /** Undoes what was written; a cell that somebody has changed since is left as it is. */

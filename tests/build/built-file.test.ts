@@ -48,6 +48,8 @@ describe("Code.js", () => {
         ...["sidebarColumns", "sidebarSetUp", "sidebarRecord", "sidebarTakeBack"],
         ...["sidebarSelect", "sidebarCalendar", "sidebarCompareTakes"],
         ...["sidebarWork", "sidebarMakeCrew"],
+        ...["sidebarOrders", "sidebarPlanOrder", "sidebarAddOrder"],
+        ...["sidebarOrderTab", "sidebarMakeOrders"],
         "nurseryBatches_",
       ].sort(),
     );

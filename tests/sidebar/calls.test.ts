@@ -212,10 +212,4 @@ describe("the sections", () => {
     // What is about the whole table leads nowhere.
     expect(await page.getByRole("button", { name: /whole table/ }).count()).toBe(0);
   });
-
-  it("Orders asks nothing and says what is to come", async () => {
-    await open();
-    await sidebar.section("Orders");
-    expect(await page.locator("#section-orders").textContent()).toContain("ORDER_OUTLOOK");
-  });
 });

@@ -11,6 +11,7 @@ import type {
   TodayAnswer,
   WorkAnswer,
 } from "../../src/workbook/sidebar-calls";
+import { orders, plan } from "./order-answers";
 import type { Answers } from "./script-runner";
 
 /** Answers of an invented nursery, always the same. */
@@ -392,6 +393,25 @@ export const fixedAnswers: Answers = {
   }),
   sidebarWork: () => work,
   sidebarMakeCrew: () => ({ tab: "Crew" }),
+  sidebarOrders: () => orders,
+  sidebarPlanOrder: () => plan,
+  sidebarAddOrder: ({ order, customer, variety, wanted, by }) => ({
+    written: [order || "O-12", customer, variety, wanted, by].flatMap((value, column) =>
+      value === ""
+        ? []
+        : [
+            {
+              where: `Orders!${"ABCDE"[column]}13`,
+              header: orders.orderHeader[column] ?? "",
+              value,
+            },
+          ],
+    ),
+    asked: [],
+    logId: "log-2",
+  }),
+  sidebarOrderTab: ({ order }) => ({ tab: `Plan ${order || "of 150"}` }),
+  sidebarMakeOrders: () => ({ tab: "Orders" }),
   sidebarTakeBack: () => ({
     restored: [{ where: "Records!Q40", header: "Take count day", value: null }],
     asked: [],

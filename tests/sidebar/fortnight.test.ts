@@ -1,8 +1,8 @@
-import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { hoursCounted, hoursOfHours } from "../../src/sidebar/controls/hours-words";
 import type { WorkAnswer } from "../../src/workbook/sidebar-calls";
+import { axeViolations } from "./axe-violations";
 import { fixedAnswers, work } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
@@ -47,11 +47,6 @@ describe("the fortnight in Today", () => {
   const settled = () => page.waitForFunction(() => document.querySelector(":disabled") === null);
   const asked = () => sidebar.asked.filter(({ name }) => name === "sidebarWork");
   const day = (name: string) => page.locator(".day").filter({ hasText: name });
-  const violations = async () => {
-    await page.evaluate(axe.source);
-    const { violations: found } = (await page.evaluate("axe.run()")) as axe.AxeResults;
-    return found.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
-  };
 
   it("is asked for when it is opened, so that the list never waits for it", async () => {
     await begin();
@@ -112,7 +107,7 @@ describe("the fortnight in Today", () => {
       await day(name).locator("summary").click();
       await day(name).locator(".behind").waitFor();
     }
-    expect(await violations()).toEqual([]);
+    expect(await axeViolations(page)).toEqual([]);
     expectGolden("fortnight", await markupOf(page, PART));
     await page.setViewportSize({ width: 150, height: 400 });
     const wide = await page.evaluate(() => {
@@ -160,7 +155,7 @@ describe("the fortnight in Today", () => {
         "To see whether the hands are there, make a tab called Crew with a row a person and the columns Person, Tasks, Hours a day, Off from and Off to.",
       )
       .waitFor();
-    expect(await violations()).toEqual([]);
+    expect(await axeViolations(page)).toEqual([]);
     await page.getByRole("button", { name: "Make an empty Crew tab" }).click();
     await page.getByText(/names nobody yet: fill in a row a person/).waitFor();
     await page.getByText("Made the tab Crew: fill in who is there").waitFor();

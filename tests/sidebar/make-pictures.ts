@@ -50,6 +50,25 @@ const pictures: readonly Picture[] = [
   },
   { name: "takes-over-time", section: "Takes", before: (page) => toTop(page, "Over time") },
   { name: "orders", section: "Orders" },
+  {
+    name: "order-plan",
+    section: "Orders",
+    before: async (page) => {
+      await planOrder(page);
+      await page.getByRole("group", { name: "The plan" }).evaluate((one) => one.scrollIntoView());
+    },
+  },
+  {
+    name: "order-kept",
+    section: "Orders",
+    before: async (page) => {
+      await planOrder(page);
+      await page.getByLabel(/^Customer/).fill("Order desk B");
+      await page.getByRole("button", { name: "Add to the orders" }).click();
+      await page.getByText("Added to the orders: ").waitFor();
+      await page.getByText("Needed in all").evaluate((one) => one.scrollIntoView());
+    },
+  },
   { name: "check", section: "Check" },
   { name: "set-up", section: "Set up" },
   { name: "today-at-200-percent", section: "Today", zoomed: true },
@@ -61,6 +80,17 @@ async function openFortnight(page: Page): Promise<void> {
   await line.click();
   await page.getByText("Wed 25 Nov").waitFor();
   await line.evaluate((one) => one.scrollIntoView());
+}
+
+/** Fills in the form of a new order and has it planned. */
+async function planOrder(page: Page): Promise<void> {
+  await page.getByText("Plan a new order").click();
+  await page.getByRole("combobox", { name: /^Variety/ }).fill("Corvane");
+  await page.getByLabel("Plants wanted").fill("150");
+  await page.getByLabel("Ready by").fill("2027-12-01");
+  await page.getByLabel(/^Harvest months/).fill("Oct-Mar, May-Aug");
+  await page.getByRole("button", { name: "Plan", exact: true }).click();
+  await page.getByText("Needed in all").waitFor();
 }
 
 /** Scrolls so that a heading stands at the top. */

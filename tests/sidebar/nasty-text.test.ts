@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { AddOrderAnswer } from "../../src/workbook/sidebar-calls";
 import { fixedAnswers } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
 import type { Answers } from "./script-runner";
@@ -16,7 +17,8 @@ const TEXTS: Readonly<Record<string, string>> = {
 };
 
 /** Where only one of a few words may stand, or a day. */
-const FIXED = /^(status|sure|asOf|doOn|from|to|by|day|month|ready.*|choices|recordsTab|logId)$/;
+const FIXED =
+  /^(status|sure|asOf|doOn|doBy|fullBy|from|to|by|day|month|ready.*|choices|recordsTab|logId)$/;
 
 /** The same data with another text in every place that may hold a person's text. */
 function withText<Value>(value: Value, text: string, key = ""): Value {
@@ -60,19 +62,22 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
     }));
   const PLAIN = { hurt: false, scripts: 1, images: 0, wide: 0 };
 
-  it.each(["Today", "Ahead", "Takes", "Check", "Set up"])("is text in %s", async (title) => {
-    const { page, section } = sidebar;
-    await section(title);
-    if (title === "Ahead") await page.getByRole("button", { name: /Dec 2026/ }).click();
-    await page.evaluate(() => {
-      for (const details of document.querySelectorAll("details")) details.open = true;
-    });
-    const shown = await page.locator("[role=tabpanel]:not([hidden])").textContent();
-    expect(shown).toContain(start);
-    expect(shown).not.toContain("\ufffd");
-    expect(await isPlain()).toEqual(PLAIN);
-    expect(sidebar.complaints).toEqual([]);
-  });
+  it.each(["Today", "Ahead", "Takes", "Orders", "Check", "Set up"])(
+    "is text in %s",
+    async (title) => {
+      const { page, section } = sidebar;
+      await section(title);
+      if (title === "Ahead") await page.getByRole("button", { name: /Dec 2026/ }).click();
+      await page.evaluate(() => {
+        for (const details of document.querySelectorAll("details")) details.open = true;
+      });
+      const shown = await page.locator("[role=tabpanel]:not([hidden])").textContent();
+      expect(shown).toContain(start);
+      expect(shown).not.toContain("\ufffd");
+      expect(await isPlain()).toEqual(PLAIN);
+      expect(sidebar.complaints).toEqual([]);
+    },
+  );
 
   it("is text when written, and in an error", async () => {
     const { page, section } = sidebar;
@@ -91,6 +96,49 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
     expect(await failing.page.evaluate(() => "hurt" in window)).toBe(false);
     await failing.page.close();
     expect(await isPlain()).toEqual(PLAIN);
+  });
+
+  it("is text in a plan, in what is asked and written, and in the tab's name", async () => {
+    const { page } = await test.open({
+      ...answersWith(text),
+      sidebarAddOrder: async (request) => {
+        const added = (await fixedAnswers.sidebarAddOrder?.(request)) as AddOrderAnswer;
+        const question = { question: text, stands: text, would: text };
+        return request.sure.length === 0
+          ? { written: [], asked: [question], logId: null }
+          : withText(added, text);
+      },
+    });
+    await page.getByRole("tab", { name: "Orders" }).click();
+    await page.getByText("Plan a new order").click();
+    await page.getByRole("combobox", { name: /^Variety/ }).fill(start);
+    await page.getByLabel("Plants wanted").fill("150");
+    await page.getByLabel("Ready by").fill("2027-12-01");
+    await page.getByRole("button", { name: "Plan", exact: true }).click();
+    await page.getByText("Needed in all").waitFor();
+    await page.evaluate(() => {
+      for (const details of document.querySelectorAll("details")) details.open = true;
+    });
+    expect(await page.getByRole("group", { name: "The plan" }).textContent()).toContain(start);
+    await page.getByLabel(/^Customer/).fill(start);
+    await page.getByRole("button", { name: "Add to the orders" }).click();
+    await page.getByText("Stands now").waitFor();
+    expect(await page.locator(".asked").textContent()).toContain(start);
+    await page.getByRole("button", { name: "Write anyway" }).click();
+    await page.getByText("Added to the orders: ").waitFor();
+    await page.getByRole("button", { name: "Make a tab" }).click();
+    await page.getByText("Made the tab: ").waitFor();
+    for (const notice of await page.locator(".written").allTextContents()) {
+      expect(notice).toContain(start);
+    }
+    const seen = await page.evaluate(() => ({
+      hurt: "hurt" in window,
+      scripts: document.querySelectorAll("script").length,
+      images: document.querySelectorAll("img").length,
+      wide: document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    }));
+    expect(seen).toEqual(PLAIN);
+    await page.close();
   });
 
   it("is text on the printed round sheet", async () => {

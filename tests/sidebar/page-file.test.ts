@@ -9,7 +9,7 @@ beforeAll(async () => {
 
 describe("the built page", () => {
   it("is small", () => {
-    expect(Buffer.byteLength(html)).toBeLessThan(60_000);
+    expect(Buffer.byteLength(html)).toBeLessThan(80_000);
   });
 
   it("is one file that asks for no other", () => {

@@ -1,6 +1,6 @@
-import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { axeViolations } from "./axe-violations";
 import { fixedAnswers } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
@@ -13,13 +13,6 @@ beforeAll(async () => {
   test = await startSidebarTest();
 }, 60_000);
 afterAll(() => test.close());
-
-/** What axe-core finds wrong, as text that names the rule and the place. */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axe.source);
-  const { violations: found } = (await page.evaluate("axe.run()")) as axe.AxeResults;
-  return found.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
-}
 
 /** Opens all that can be opened, so that nothing stays unseen. */
 async function unfold(page: Page): Promise<void> {
@@ -53,7 +46,7 @@ describe.each(SECTIONS)("the section %s", (title) => {
 
   it("has nothing that axe-core finds wrong, all unfolded", async () => {
     await unfold(sidebar.page);
-    expect(await violations(sidebar.page)).toEqual([]);
+    expect(await axeViolations(sidebar.page)).toEqual([]);
     expectGolden(`${name}-unfolded`, await markupOf(sidebar.page, PANEL));
   });
 
@@ -92,25 +85,25 @@ describe("the states between", () => {
     });
     const group = page.getByRole("article").filter({ hasText: "H26-044" });
     await group.getByRole("button", { name: "Mark done" }).click();
-    expect(await violations(page)).toEqual([]);
+    expect(await axeViolations(page)).toEqual([]);
     await group.getByLabel(/^Count/).fill("88");
     expectGolden("done-form", await markupOf(page, "form"));
     await group.getByRole("button", { name: "Save" }).click();
     await group.getByText("Stands now").waitFor();
-    expect(await violations(page)).toEqual([]);
+    expect(await axeViolations(page)).toEqual([]);
     expectGolden("asked", await markupOf(page, ".asked"));
     await group.getByRole("button", { name: "Write anyway" }).click();
     await group.getByText("Done and written").waitFor();
-    expect(await violations(page)).toEqual([]);
+    expect(await axeViolations(page)).toEqual([]);
     expectGolden("written", await markupOf(page, ".written"));
     await group.getByRole("button", { name: "Take back" }).click();
     await page.getByText("The records are locked").waitFor();
-    expect(await violations(page)).toEqual([]);
+    expect(await axeViolations(page)).toEqual([]);
     expectGolden("failed", await markupOf(page, "#status"));
     failing = false;
     await group.getByRole("button", { name: "Take back" }).click();
     await page.getByText("Taking it back …").waitFor();
-    expect(await violations(page)).toEqual([]);
+    expect(await axeViolations(page)).toEqual([]);
     expectGolden("working", await markupOf(page, "#status"));
     await page.close();
   });

@@ -9,6 +9,8 @@ export interface Action {
   run(nursery: Nursery): boolean;
   /** The tabs that have to be what they were, or what they become. */
   readonly tabs: readonly string[];
+  /** The table that it writes into, and a cell that it fills; "Records" and L2 if left out. */
+  readonly table?: { readonly tab: string; readonly cell: string };
   /** Whether it makes so many calls that of several looks in a row one is enough. */
   readonly long?: true;
 }
@@ -47,14 +49,21 @@ function whole(nursery: Nursery, tab: string): string {
   return nursery.snapshot(tab).replace(/\d{4}-\d\d-\d\d \d\d:\d\d/g, "");
 }
 
-/** Records and log, which must tell the same. */
-function recordWrongs(nursery: Nursery, records: readonly string[], cutOff: boolean): string[] {
+const RECORDS = { tab: "Records", cell: "L2" };
+
+/** Table and log, which must tell the same. */
+function recordWrongs(
+  nursery: Nursery,
+  { tab, cell }: typeof RECORDS,
+  records: readonly string[],
+  cutOff: boolean,
+): string[] {
   const wrong: string[] = [];
   const states = new Set(logStates(nursery));
   // A script that is cut off can undo nothing: the next one does, and the log says so till then.
   if (cutOff && (states.has("writing") || states.has("taking back"))) return wrong;
-  if (!records.includes(nursery.snapshot("Records"))) wrong.push("records half written");
-  const filled = nursery.value("Records", "L2") !== "";
+  if (!records.includes(nursery.snapshot(tab))) wrong.push("records half written");
+  const filled = nursery.value(tab, cell) !== "";
   const says = states.has("written");
   if (filled !== says) wrong.push(`log says ${[...states]}, ${filled ? "" : "not "}written`);
   return wrong;
@@ -109,22 +118,22 @@ function callsToFail(model: Nursery, { run, long }: Action, kind: Kind): number[
  * @returns what went wrong, each with the numbers of the calls that failed
  */
 export function failInTurn(action: Action, kind: Kind): Record<string, string> {
-  const { prepare, run, tabs } = action;
+  const { prepare, run, tabs, table = RECORDS } = action;
   const model = prepare();
   const start = model.saved();
-  const unchanged = model.snapshot("Records");
+  const unchanged = model.snapshot(table.tab);
   const before = new Map(
     tabs.filter((tab) => model.tabs().includes(tab)).map((tab) => [tab, whole(model, tab)]),
   );
   const calls = callsToFail(model, action, kind);
-  const records = [unchanged, model.snapshot("Records")];
+  const records = [unchanged, model.snapshot(table.tab)];
   const found = new Map<string, number[]>();
   for (const n of calls) {
     const nursery = openNursery(start);
     nursery.w.meter[kind](n);
     run(nursery);
     const problems = [
-      ...recordWrongs(nursery, records, kind === "stopAt"),
+      ...recordWrongs(nursery, table, records, kind === "stopAt"),
       ...tabWrongs(nursery, before, kind === "stopAt"),
       ...(nursery.w.lock.isFree() ? [] : ["lock kept"]),
     ];
@@ -132,7 +141,7 @@ export function failInTurn(action: Action, kind: Kind): Record<string, string> {
     // What was done in spite of the fault can't be done twice.
     const again = run(nursery);
     if (!again && logStates(nursery).length === 0) problems.push("never works again");
-    problems.push(...recordWrongs(nursery, records, false).map((one) => `${one}, for good`));
+    problems.push(...recordWrongs(nursery, table, records, false).map((one) => `${one}, for good`));
     if (again) problems.push(...tabWrongs(nursery, before, false).map((one) => `${one}, for good`));
     if (nursery.tabs().some((tab) => / \((new|old)\)/.test(tab))) problems.push("a tab is left");
     for (const problem of problems) found.set(problem, [...(found.get(problem) ?? []), n]);

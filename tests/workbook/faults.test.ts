@@ -1,8 +1,22 @@
 import { describe, expect, it } from "vitest";
 import { type Action, answered, bare, called, failInTurn } from "./fail-in-turn";
-import { takesOf } from "./nursery";
+import { openNursery, smallRecords, tab, takesOf } from "./nursery";
 
 const REQUEST = takesOf("B1", { note: "dry", who: "Orrin" });
+
+const ORDER = {
+  ...{ order: "N-1", customer: "Ana", variety: "Amberlow", wanted: 40, by: "2027-10-01" },
+  sure: [],
+};
+const withOrders = () =>
+  openNursery([
+    smallRecords(),
+    tab("Orders", [
+      ["Order", "Customer", "Variety", "Wanted", "By", "Delivered"],
+      ["O-1", "Bo", "", 10, "2027-09-01"],
+    ]),
+  ]).ready();
+const ORDERS = { tab: "Orders", cell: "A3" };
 
 const ACTIONS: Record<string, Action> = {
   record: {
@@ -19,6 +33,23 @@ const ACTIONS: Record<string, Action> = {
     run: (nursery) =>
       answered(nursery, "sidebarTakeBack", { logId: nursery.value("Write log", "A3") }),
     tabs: [],
+  },
+  "add order": {
+    prepare: withOrders,
+    run: (nursery) => answered(nursery, "sidebarAddOrder", ORDER),
+    tabs: [],
+    table: ORDERS,
+  },
+  "take order back": {
+    prepare() {
+      const nursery = withOrders();
+      nursery.ask("sidebarAddOrder", ORDER);
+      return nursery;
+    },
+    run: (nursery) =>
+      answered(nursery, "sidebarTakeBack", { logId: nursery.value("Write log", "A3") }),
+    tabs: [],
+    table: ORDERS,
   },
   "write ticked": {
     prepare() {

@@ -26,11 +26,37 @@ const MAKE_CREW: Action = {
   run: (nursery) => answered(nursery, "sidebarMakeCrew", null),
   tabs: ["Crew"],
 };
+const MAKE_ORDERS: Action = {
+  prepare: () => bare().ready(),
+  run: (nursery) => answered(nursery, "sidebarMakeOrders", null),
+  tabs: ["Orders"],
+};
+const PLAN = {
+  ...{ order: "O-1", variety: "", wanted: 20, by: "2027-10-01", assurance: 0.8 },
+  ...{ method: "", harvest: "" },
+};
+const MAKE_PLAN: Action = {
+  prepare: () => {
+    const nursery = bare().ready();
+    answered(nursery, "sidebarOrderTab", PLAN);
+    return nursery;
+  },
+  run: (nursery) => answered(nursery, "sidebarOrderTab", PLAN),
+  tabs: ["Plan O-1"],
+};
 
 describe.each([
-  ["does nothing and throws", "failAt", { REFRESH, SET_UP, SET_UP_AGAIN, MAKE_CREW }],
-  ["does its work and throws", "failAfter", { REFRESH, SET_UP_AGAIN, MAKE_CREW }],
-  ["throws, and all that follow", "stopAt", { REFRESH, MAKE_CREW }],
+  [
+    "does nothing and throws",
+    "failAt",
+    { REFRESH, SET_UP, SET_UP_AGAIN, MAKE_CREW, MAKE_ORDERS, MAKE_PLAN },
+  ],
+  [
+    "does its work and throws",
+    "failAfter",
+    { REFRESH, SET_UP_AGAIN, MAKE_CREW, MAKE_ORDERS, MAKE_PLAN },
+  ],
+  ["throws, and all that follow", "stopAt", { REFRESH, MAKE_CREW, MAKE_ORDERS, MAKE_PLAN }],
 ] as const)("a service call that %s", (_, kind, actions) => {
   it.each(Object.entries(actions))(
     "in %s leaves our tabs whole, the old ones or the new ones, and the lock free",

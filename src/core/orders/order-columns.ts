@@ -59,3 +59,6 @@ export const ORDER_COLUMN: Readonly<Record<OrderField, string>> = {
   delivered: "Delivered",
   closed: "Closed",
 };
+
+/** All of them, as a tab of orders has them. */
+export const ORDER_HEADER: readonly string[] = Object.values(ORDER_COLUMN);

@@ -5,6 +5,8 @@ import { normalText } from "../words/normal-text";
 export interface Order {
   /** The order's name, else the customer's, else "(no name)". */
   readonly name: string;
+  /** Empty where none is named. */
+  readonly customer: string;
   /** As it is written, such as "Amberlow or Corvane"; empty where any will do. */
   readonly variety: string;
   /** Plants, whole number, 1 or more. */
@@ -18,8 +20,8 @@ export interface Order {
 export interface Orders {
   /** Open orders in the order in which they are served: by day, then by name. */
   readonly open: readonly Order[];
-  /** Rows whose order is closed. */
-  readonly closed: number;
+  /** Rows that hold an order, open or closed, from 1 at the top of the table. */
+  readonly rows: readonly number[];
   /** What could not be used or is read in a way of its own; null when nothing. */
   readonly remark: string | null;
 }
@@ -32,14 +34,20 @@ const EITHER = /\s+(?:or|ou|o|atau)\s+|\s*[/;,|]\s*/i;
  *
  * @param known varieties of batches in normal form: a name that is one of them whole is not taken apart
  */
-export function varietiesOf({ variety }: Order, known: ReadonlySet<string>): readonly string[] {
-  const whole = normalText(variety);
-  if (whole === "") return [];
-  if (known.has(whole)) return [whole];
-  return [...new Set(variety.split(EITHER).map(normalText))].filter((one) => one !== "");
+export function varietiesOf(order: Order, known: ReadonlySet<string>): readonly string[] {
+  return [...new Set(writtenVarieties(order, known).map(normalText))].filter((one) => one !== "");
+}
+
+/** The same as they are written. */
+export function writtenVarieties(
+  { variety }: Order,
+  known: ReadonlySet<string>,
+): readonly string[] {
+  if (known.has(normalText(variety))) return [variety];
+  return variety.split(EITHER).map((one) => one.trim());
 }
 
 /** The first variety of an order, as it is written. */
-export function firstVariety({ variety }: Order, known: ReadonlySet<string>): string {
-  return known.has(normalText(variety)) ? variety : (variety.split(EITHER)[0]?.trim() ?? "");
+export function firstVariety(order: Order, known: ReadonlySet<string>): string {
+  return writtenVarieties(order, known)[0] ?? "";
 }

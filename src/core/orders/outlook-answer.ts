@@ -3,7 +3,7 @@ import type { CivilDay } from "../dates/civil-day";
 import { sentenceDay } from "../dates/day-text";
 import { type Projection, project } from "../projection/project";
 import { leftOutRemark, type Records } from "../records/records";
-import { methodFinder } from "../timetable/method-of-batch";
+import { usualMethod } from "../timetable/method-of-batch";
 import type { Method, Timetable } from "../timetable/timetable";
 import { normalText } from "../words/normal-text";
 import { drawFillings, knownVarieties, type OrderFillings } from "./draw-fillings";
@@ -139,16 +139,8 @@ function methodFor(
 ): Method | null {
   const accepted = varietiesOf(order, known);
   const own = batches.filter(({ batch }) => accepted.includes(normalText(batch.variety)));
-  const find = methodFinder(timetable);
-  const counts = new Map<Method, number>();
-  for (const { batch } of own.length > 0 ? own : batches) {
-    const method = find(batch);
-    if (method !== null) counts.set(method, (counts.get(method) ?? 0) + 1);
-  }
-  // Of as many the timetable's first, so that the order of the rows tells nothing.
-  let best = timetable.methods[0] ?? null;
-  for (const method of timetable.methods) {
-    if (best !== null && (counts.get(method) ?? 0) > (counts.get(best) ?? 0)) best = method;
-  }
-  return best;
+  return usualMethod(
+    timetable,
+    (own.length > 0 ? own : batches).map(({ batch }) => batch),
+  );
 }

@@ -1,15 +1,5 @@
 import { type Answer, type AnswerValue, columns } from "../answer";
-import type { CivilDay } from "../dates/civil-day";
-import { sentenceDay } from "../dates/day-text";
-import { timetableForecaster } from "../projection/forecaster";
-import { project } from "../projection/project";
-import { leftOutRemark, type Records } from "../records/records";
-import { methodOrRefuse } from "../timetable/method-of-batch";
-import type { Timetable } from "../timetable/timetable";
-import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
-import { addUp, amountsText, needsFor } from "./needs-for";
-import { type OrderPlan, type PlannedStep, planOrder } from "./plan-order";
-import { promiseFromStanding } from "./promise-from-standing";
+import { type PlanQuestion, plannedOrder } from "./planned-order";
 
 const COLUMNS = columns({
   Step: "text",
@@ -22,127 +12,16 @@ const COLUMNS = columns({
 /** Name of the last row, which adds up the needs. */
 const ALL = "All";
 
-export interface PlanQuestion {
-  /** Plants, whole number, 1 or more. */
-  readonly wanted: number;
-  readonly readyBy: CivilDay;
-  readonly timetable: Timetable;
-  /** Null for the timetable's first. */
-  readonly methodName: string | null;
-  /** Strictly between 0 and 1. */
-  readonly assurance: number;
-  /** What the nursery's shares and days are learned from; null to plan by the timetable alone. */
-  readonly records: Records | null;
-  /** The day that is planned on; the latest day in the records if null. */
-  readonly asOf: CivilDay | null;
-  /** Empty for one like the others. */
-  readonly variety: string;
-  readonly harvest: HarvestMonths | null;
-}
-
 /**
- * An order planned backwards, step by step: by which day, from how many plants, with what needs; and
- * what is amiss with it.
+ * The plan of an order in the contract's columns.
  *
  * @throws InputError "unknown-method" | "timetable-unusable" when the timetable is empty
  */
 export function planAnswer(question: PlanQuestion): Answer {
-  const { timetable, records, assurance, wanted, readyBy, variety, harvest } = question;
-  const method = methodOrRefuse(timetable, question.methodName);
-  const asOf = question.asOf ?? (records === null ? null : latestDay(records));
-  const projection =
-    records === null || asOf === null
-      ? null
-      : project({ records, timetable, asOf, level: assurance });
-  const forecaster = projection?.forecaster ?? timetableForecaster();
-  const plan = planOrder({ wanted, readyBy, method, assurance, forecaster, variety, asOf });
-  const standing =
-    plan.past === null || projection === null
-      ? null
-      : promiseFromStanding(projection, { method, variety, by: readyBy, assurance });
-  const start = plan.steps.findIndex(({ onLine }) => onLine);
-  const last = plan.steps.length - 1;
-  const rows = plan.steps.map((planned, place): AnswerValue[] => {
-    const remarks = [
-      sizeRemark(planned, plan.plantChance),
-      ...(place === start && harvest !== null ? [harvestRemark(planned, harvest)] : []),
-      ...(place === start
-        ? [pastRemark(plan, question, asOf, standing)]
-        : [dayRemark(planned, asOf)]),
-      ...(place === last ? [chanceRemark(plan)] : []),
-    ].filter((remark) => remark !== null);
-    return [
-      planned.step.name,
-      planned.doBy,
-      planned.plants,
-      planned.plants === null ? null : amountsText(needsOf(planned)) || null,
-      remarks.length === 0 ? null : `${remarks.join(". ")}.`,
-    ];
-  });
-  const all = addUp(plan.steps.flatMap(needsOf));
-  if (all.length > 0) rows.push([ALL, null, null, amountsText(all), null]);
-  return { columns: COLUMNS, rows, remark: records === null ? null : leftOutRemark(records) };
-}
-
-/** The latest day written in the records; null when none is. */
-export function latestDay({ batches }: Records): CivilDay | null {
-  let latest: CivilDay | null = null;
-  for (const { days } of batches) {
-    for (const day of days) if (day !== null && (latest === null || day > latest)) latest = day;
-  }
-  return latest;
-}
-
-function needsOf({ step, plants }: PlannedStep) {
-  return needsFor(step.needs, plants ?? 0);
-}
-
-function sizeRemark({ plants, plainly }: PlannedStep, chance: number): string | null {
-  if (plants === null) return "No start is large enough to be so sure of it";
-  if (plainly === null) return null;
-  const more = plants - plainly;
-  return more === 0
-    ? `Plain division by what is kept: ${plainly}`
-    : `Plain division by what is kept: ${plainly}; ${more} more to have enough in ${of100(chance)}`;
-}
-
-function harvestRemark({ step, doBy }: PlannedStep, harvest: HarvestMonths): string | null {
-  const takesSeed = step.needs.some(({ item }) => /\b(?:seed|pod|nut|stone|fruit)s?\b/i.test(item));
-  if (!takesSeed || doBy === null || isHarvestDay(harvest, doBy)) return null;
-  const before = sentenceDay(lastHarvestDayBefore(harvest, doBy));
-  return `Seed would be taken outside the harvest months (${harvest.said}); the last day inside is ${before}`;
-}
-
-function pastRemark(
-  { past, steps }: OrderPlan,
-  { wanted, readyBy }: PlanQuestion,
-  asOf: CivilDay | null,
-  standing: number | null,
-): string | null {
-  const startBy = steps.find(({ onLine }) => onLine)?.doBy ?? null;
-  if (past === null || asOf === null || startBy === null) return null;
-  const by = sentenceDay(readyBy);
-  const late = `Too late: the start was due by ${sentenceDay(startBy)}`;
-  const earliest = `Started on ${sentenceDay(asOf)}, ${wanted} can be met by ${sentenceDay(past.earliest)}`;
-  const number =
-    past.stillEnough !== null
-      ? `By ${by} all ${wanted} can still be met from a larger start of ${past.stillEnough}`
-      : standing === null
-        ? `By ${by} a new start can meet none`
-        : `By ${by} a new start can meet none; what stands can meet ${Math.min(wanted, standing)}, if not promised to others`;
-  return [late, earliest, number].join(". ");
-}
-
-function dayRemark({ doBy, onLine }: PlannedStep, asOf: CivilDay | null): string | null {
-  return asOf !== null && doBy !== null && onLine && doBy < asOf ? "The day is past" : null;
-}
-
-function chanceRemark({ plantChance, dayChance }: OrderPlan): string {
-  return `Both together in ${of100(plantChance * dayChance)}: enough plants in ${of100(plantChance)}, ready by the day in ${of100(dayChance)}`;
-}
-
-function of100(chance: number): string {
-  const rounded = Math.round(chance * 1000) / 10;
-  // 99.99 of 100 must not be said to be all.
-  return `${chance < 1 && rounded === 100 ? 99.9 : rounded} of 100`;
+  const { steps, needs, remark } = plannedOrder(question);
+  const rows = steps.map(({ step, doBy, plants, ...said }): AnswerValue[] => [
+    ...[step.name, doBy, plants, said.needs || null, said.remark || null],
+  ]);
+  if (needs !== "") rows.push([ALL, null, null, needs, null]);
+  return { columns: COLUMNS, rows, remark };
 }

@@ -15,6 +15,11 @@ const NO_NAME = "(no name)";
 /** So many rows are said with their reason; of more the row alone. */
 const ROWS_SAID = 10;
 
+/** Where the columns of an orders table stand; null where the grid has no header of one. */
+export function orderTable(grid: Grid): HeadedTable<OrderField> | null {
+  return headedTable(grid, ORDER_WORDS, ["wanted", "by"]);
+}
+
 /**
  * Reads the orders of a nursery. A row without a readable number wanted or day is left out; what
  * can't be read of Delivered or Closed counts as none delivered, and open. Both are said.
@@ -22,7 +27,7 @@ const ROWS_SAID = 10;
  * @throws InputError "no-header"; "not-ready-yet" when a cell that it reads is still loading
  */
 export function readOrders(grid: Grid, habits: ReadingHabits): Orders {
-  const table = headedTable(grid, ORDER_WORDS, ["wanted", "by"]);
+  const table = orderTable(grid);
   if (table === null) {
     throw new InputError(
       "no-header",
@@ -34,24 +39,35 @@ export function readOrders(grid: Grid, habits: ReadingHabits): Orders {
   const open: Order[] = [];
   const notes: string[] = [];
   const leftOut: string[] = [];
-  let closed = 0;
+  const rows: number[] = [];
   for (const row of table.rows) {
+    if (onlyUnticked(grid, row)) continue;
     troubles.length = 0;
     const order = read(row);
     const said = troubles.map(
       ({ column, trouble, whatHappens }) =>
         `${column}: ${/^Read as/.test(whatHappens) ? lower(whatHappens) : lower(trouble)}`,
     );
-    if (order === "closed") closed += 1;
+    if (order === "closed") rows.push(row + 1);
     else if (typeof order === "string") {
       leftOut.push(`row ${row + 1} (${[...said, ...(order === "" ? [] : [order])].join(", ")})`);
     } else {
       open.push(order);
+      rows.push(row + 1);
       if (said.length > 0) notes.push(`row ${row + 1} (${said.join(", ")})`);
     }
   }
   open.sort(asServed);
-  return { open, closed, remark: remarkOf(leftOut, notes) };
+  return { open, rows, remark: remarkOf(leftOut, notes) };
+}
+
+/** A column of tick boxes reaches below the last order. */
+function onlyUnticked(grid: Grid, row: number): boolean {
+  for (let column = 0; column < grid.columnCount; column += 1) {
+    const cell = grid.at(row, column);
+    if (cell !== false && !isBlank(cell)) return false;
+  }
+  return true;
 }
 
 type RowRead = Order | "closed" | string;
@@ -98,8 +114,10 @@ function rowReader(
     if (wanted === null) return isBlank(table.cell(row, "wanted")) ? "Wanted is blank" : "";
     if (wanted === 0) return "Wanted is 0";
     if (typeof day !== "number") return isBlank(table.cell(row, "by")) ? "By is blank" : "";
+    const customer = cells.text(row, match("customer"));
     return {
-      name: cells.text(row, match("order")) || cells.text(row, match("customer")) || NO_NAME,
+      name: cells.text(row, match("order")) || customer || NO_NAME,
+      customer,
       variety: cellText(variety),
       wanted,
       by: day,
@@ -122,8 +140,8 @@ function refuseLoading(table: HeadedTable<OrderField>, row: number): void {
 /** By day; of one day by name, and then by what else they say, so that the rows' order tells nothing. */
 function asServed(a: Order, b: Order): number {
   if (a.by !== b.by) return a.by - b.by;
-  const [one, other] = [a, b].map(({ name, variety, wanted, delivered }) =>
-    [name, variety, wanted, delivered].join("\n"),
+  const [one, other] = [a, b].map(({ name, variety, wanted, delivered, customer }) =>
+    [name, variety, wanted, delivered, customer].join("\n"),
   ) as [string, string];
   return one < other ? -1 : one > other ? 1 : 0;
 }

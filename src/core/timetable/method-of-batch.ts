@@ -37,3 +37,22 @@ export function methodOrRefuse(timetable: Timetable, name: string | null): Metho
   const known = timetable.methods.map((one) => one.name).join(", ");
   throw new InputError("unknown-method", `method "${name}" is not known; known are: ${known}`);
 }
+
+/** The method by which most of some batches were raised; null when the timetable is empty. */
+export function usualMethod(
+  timetable: Timetable,
+  batches: readonly { readonly method: string }[],
+): Method | null {
+  const find = methodFinder(timetable);
+  const counts = new Map<Method, number>();
+  for (const batch of batches) {
+    const method = find(batch);
+    if (method !== null) counts.set(method, (counts.get(method) ?? 0) + 1);
+  }
+  // Of as many the timetable's first, so that the order of the rows tells nothing.
+  let best = timetable.methods[0] ?? null;
+  for (const method of timetable.methods) {
+    if (best !== null && (counts.get(method) ?? 0) > (counts.get(best) ?? 0)) best = method;
+  }
+  return best;
+}

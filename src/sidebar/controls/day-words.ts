@@ -1,3 +1,5 @@
+import { countText } from "./count-words";
+
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
 interface DayParts {
@@ -43,6 +45,23 @@ export function windowText(from: string, by: string): string {
   if (first.year !== last.year) return `${dayText(from)} – ${dayText(by)}`;
   if (first.month !== last.month) return `${first.day} ${first.month} – ${dayText(by)}`;
   return `${first.day} – ${dayText(by)}`;
+}
+
+const DAY_MS = 86_400_000;
+
+/** Days from one ISO day to another, negative where it lies before; null where one is no day. */
+export function daysBetween(from: string, to: string): number | null {
+  if (partsOf(from) === null || partsOf(to) === null) return null;
+  const days = (Date.parse(to) - Date.parse(from)) / DAY_MS;
+  return Number.isNaN(days) ? null : days;
+}
+
+/** How far a day is away; empty where it is not known. @example awayText(51) // "in 51 days" */
+export function awayText(days: number | null): string {
+  if (days === null) return "";
+  if (days === 0) return "today";
+  if (Math.abs(days) === 1) return days === 1 ? "tomorrow" : "yesterday";
+  return days > 0 ? `in ${countText(days)} days` : `${countText(-days)} days ago`;
 }
 
 /** @example monthText("2026-11") // "Nov 2026" */

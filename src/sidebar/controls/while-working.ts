@@ -1,6 +1,10 @@
 import type { StatusLine } from "./status-line";
 
-type Control = HTMLButtonElement | HTMLSelectElement | HTMLInputElement | HTMLFieldSetElement;
+export type Control =
+  | HTMLButtonElement
+  | HTMLSelectElement
+  | HTMLInputElement
+  | HTMLFieldSetElement;
 
 export interface Work {
   readonly status: StatusLine;

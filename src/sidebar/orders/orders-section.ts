@@ -1,19 +1,68 @@
+import type { OrdersAnswer } from "../../workbook/sidebar-calls";
+import { dayText } from "../controls/day-words";
 import { element } from "../controls/element";
-import type { Section } from "../section";
+import { userText, wholeText } from "../controls/user-text";
+import { whileWorking } from "../controls/while-working";
+import type { Section, SidebarContext } from "../section";
+import { noOrders } from "./no-orders";
+import { tallyWords } from "./order-words";
+import { outlook } from "./outlook";
+import { planPart } from "./plan/plan-part";
 
-/** Says what is to come, and no more. */
-export function ordersSection(): Section {
-  const section = element(
-    "section",
-    {},
+/** What becomes of the open orders, and what to do; a new order planned, kept, and followed in a tab. */
+export function ordersSection(context: SidebarContext): Section {
+  const { call, status } = context;
+  const head = element("div", { tabindex: -1 }, element("h2", {}, "Orders"));
+  const list = element("div");
+  const again = element("button", { type: "button", class: "plain" }, "Read again");
+
+  let turns = 0;
+
+  /** An answer that a newer question has overtaken is older than what is shown, or will be. */
+  const refresh = async () => {
+    turns += 1;
+    const turn = turns;
+    const answer = await call("sidebarOrders", null);
+    if (turn === turns) show(answer);
+  };
+  const load = () =>
+    whileWorking({
+      status,
+      doing: "Working out what becomes of the orders",
+      controls: [again],
+      work: refresh,
+    });
+  const plan = planPart({ context, onWritten: refresh });
+  const show = (answer: OrdersAnswer) => {
+    head.replaceChildren(...headOf(answer));
+    if (answer.ordersTab === null) {
+      const onMade = async () => {
+        await refresh();
+        head.focus();
+      };
+      head.append(noOrders({ context, columns: answer.orderHeader, onMade }));
+    }
+    if (answer.remark !== null) {
+      head.append(element("div", { class: "note" }, wholeText(answer.remark)));
+    }
+    list.replaceChildren(...outlook(answer));
+    plan.offer(answer);
+  };
+  again.addEventListener("click", () => void load());
+  return { element: element("section", {}, head, plan.element, list, again), load };
+}
+
+function headOf({ orders, ordersTab, asOf }: OrdersAnswer): HTMLElement[] {
+  if (ordersTab === null) return [element("h2", {}, "Orders")];
+  return [
     element("h2", {}, "Orders"),
+    element("p", {}, element("strong", {}, tallyWords(orders))),
     element(
       "p",
-      {},
-      "Whether each open order can be filled in time will be shown here. Till then a cell tells it: =ORDER_OUTLOOK, or for a new order =ORDER_PLAN, from a tab such as ",
-      element("strong", {}, "Orders"),
-      " in the blank template (Order, Customer, Variety, Wanted, By, Delivered, Closed).",
+      { class: "quiet" },
+      "From the tab ",
+      userText(ordersTab),
+      `, as of ${dayText(asOf)}.`,
     ),
-  );
-  return { element: section, load: async () => {} };
+  ];
 }

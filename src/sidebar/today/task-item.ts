@@ -5,10 +5,10 @@ import { element } from "../controls/element";
 import { isolated } from "../controls/shortened";
 import { userText, wholeText } from "../controls/user-text";
 import type { SidebarContext } from "../section";
-import { askedList } from "./asked-list";
+import { askedList } from "../writing/asked-list";
+import { writtenNotice } from "../writing/written-notice";
 import { type DoneEntry, doneForm } from "./done-form";
 import { hoursWords, plantsWords, statusWords } from "./task-words";
-import { writtenNotice } from "./written-notice";
 
 export interface TaskItemOptions {
   readonly context: SidebarContext;
@@ -85,7 +85,9 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
       mark.textContent = before;
       if (place.isConnected) place.append(open);
     };
-    const notice = writtenNotice({ context, what, answer, onTakenBack });
+    const notice = writtenNotice({
+      ...{ context, title: "Done and written", what, answer, onTakenBack },
+    });
     place.replaceChildren(notice);
     notice.focus();
     context.status.say("Written to the records.");

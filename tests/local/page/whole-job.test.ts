@@ -95,7 +95,7 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
       "Checks",
     ]);
     expect(await cells("Nursery settings", "A9:B9")).toEqual(["First release day", "Cinta"]);
-    expect(await stage("V04/26")).toEqual(["Take count", "2026-09-07", "553"]);
+    expect(await stage("V04/26")).toEqual(["Take count", "7 Sep 2026", "553"]);
   });
 
   it("shows the due list, with the corrected column in it", async () => {

@@ -38,7 +38,8 @@ export function inventedOrders(
     if (wanted < 1) return [];
     promised.set(first, (promised.get(first) ?? 0) + wanted);
     const variety = isEither ? `${first} or ${second}` : first;
-    return [{ name: `O-${String(number).padStart(2, "0")}`, variety, wanted, by, delivered: 0 }];
+    const name = `O-${String(number).padStart(2, "0")}`;
+    return [{ name, customer: "", variety, wanted, by, delivered: 0 }];
   });
 }
 

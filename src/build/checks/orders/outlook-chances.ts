@@ -30,7 +30,7 @@ export function statedChances(days: readonly CheckedDay[]): readonly StatedChanc
     });
     const open = inventedOrders(checked, chanceOf(history.truth.seed, 12, day));
     const filled = trulyFilled(rows, open, nursery.asOf);
-    const orders = { open, closed: 0, remark: null };
+    const orders = { open, rows: [], remark: null };
     return orderOutlooks({ ...nursery, orders, assurance: ASSURANCE }).map(({ chance }, place) => ({
       stated: chance,
       filled: filled[place] === true,

@@ -9,19 +9,22 @@ import { questionAsked } from "./asked-list";
 
 export interface WrittenOptions {
   readonly context: SidebarContext;
-  /** What was marked done, as "Grafting, H26-039". */
+  /** What was done, as "Done and written". */
+  readonly title: string;
+  /** What it was about, as "Grafting, H26-039". */
   readonly what: string;
-  readonly answer: RecordAnswer;
+  readonly answer: Pick<RecordAnswer, "written" | "logId">;
   readonly onTakenBack: () => void;
 }
 
 /** What was written where, and the button that takes it back. */
-export function writtenNotice({ context, what, answer, onTakenBack }: WrittenOptions): HTMLElement {
+export function writtenNotice(options: WrittenOptions): HTMLElement {
+  const { context, title, what, answer, onTakenBack } = options;
   const { logId, written } = answer;
   const notice = element(
     "div",
     { class: "written", role: "group", "aria-label": `Written: ${isolated(what)}`, tabindex: -1 },
-    element("p", {}, element("strong", {}, "Done and written: "), userText(what)),
+    element("p", {}, element("strong", {}, `${title}: `), userText(what)),
     cellList(written),
   );
   if (logId === null) return notice;

@@ -1,0 +1,155 @@
+import type { CivilDay } from "../dates/civil-day";
+import { sentenceDay } from "../dates/day-text";
+import { timetableForecaster } from "../projection/forecaster";
+import { project } from "../projection/project";
+import { leftOutRemark, type Records } from "../records/records";
+import { methodOrRefuse } from "../timetable/method-of-batch";
+import type { Method, Timetable } from "../timetable/timetable";
+import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
+import { addUp, amountsText, needsFor } from "./needs-for";
+import { type OrderPlan, type PlannedStep, planOrder } from "./plan-order";
+import { promiseFromStanding } from "./promise-from-standing";
+
+export interface PlanQuestion {
+  /** Plants, whole number, 1 or more. */
+  readonly wanted: number;
+  readonly readyBy: CivilDay;
+  readonly timetable: Timetable;
+  /** Null for the timetable's first. */
+  readonly methodName: string | null;
+  /** Strictly between 0 and 1. */
+  readonly assurance: number;
+  /** What the nursery's shares and days are learned from; null to plan by the timetable alone. */
+  readonly records: Records | null;
+  /** The day that is planned on; the latest day in the records if null. */
+  readonly asOf: CivilDay | null;
+  /** Empty for one like the others. */
+  readonly variety: string;
+  readonly harvest: HarvestMonths | null;
+}
+
+export interface PlannedOrder {
+  readonly method: Method;
+  readonly steps: readonly PlannedOrderLine[];
+  /** The needs of all steps together; empty where none are known. */
+  readonly needs: string;
+  /** What in the records could not be used; null where all was. */
+  readonly remark: string | null;
+}
+
+/** A step of the plan with what it needs and what there is to say of it; both empty where nothing. */
+export interface PlannedOrderLine extends Pick<PlannedStep, "step" | "doBy" | "plants"> {
+  readonly needs: string;
+  readonly remark: string;
+  /** Whether its day lies before the day it is planned on. */
+  readonly isPast: boolean;
+}
+
+/**
+ * An order planned backwards, step by step: by which day, from how many plants, with what needs; and
+ * what is amiss with it.
+ *
+ * @throws InputError "unknown-method" | "timetable-unusable" when the timetable is empty
+ */
+export function plannedOrder(question: PlanQuestion): PlannedOrder {
+  const { timetable, records, assurance, wanted, readyBy, variety, harvest } = question;
+  const method = methodOrRefuse(timetable, question.methodName);
+  const asOf = question.asOf ?? (records === null ? null : latestDay(records));
+  const projection =
+    records === null || asOf === null
+      ? null
+      : project({ records, timetable, asOf, level: assurance });
+  const forecaster = projection?.forecaster ?? timetableForecaster();
+  const plan = planOrder({ wanted, readyBy, method, assurance, forecaster, variety, asOf });
+  const standing =
+    plan.past === null || projection === null
+      ? null
+      : promiseFromStanding(projection, { method, variety, by: readyBy, assurance });
+  const start = plan.steps.findIndex(({ onLine }) => onLine);
+  const last = plan.steps.length - 1;
+  const steps = plan.steps.map((planned, place): PlannedOrderLine => {
+    const { step, doBy, plants } = planned;
+    const remarks = [
+      sizeRemark(planned, plan.plantChance),
+      ...(place === start && harvest !== null ? [harvestRemark(planned, harvest)] : []),
+      ...(place === start
+        ? [pastRemark(plan, question, asOf, standing)]
+        : [dayRemark(planned, asOf)]),
+      ...(place === last ? [chanceRemark(plan)] : []),
+    ].filter((remark) => remark !== null);
+    return {
+      ...{ step, doBy, plants },
+      needs: plants === null ? "" : amountsText(needsOf(planned)),
+      remark: remarks.length === 0 ? "" : `${remarks.join(". ")}.`,
+      isPast: asOf !== null && doBy !== null && doBy < asOf,
+    };
+  });
+  return {
+    ...{ method, steps },
+    needs: amountsText(addUp(plan.steps.flatMap(needsOf))),
+    remark: records === null ? null : leftOutRemark(records),
+  };
+}
+
+/** The latest day written in the records; null when none is. */
+function latestDay({ batches }: Records): CivilDay | null {
+  let latest: CivilDay | null = null;
+  for (const { days } of batches) {
+    for (const day of days) if (day !== null && (latest === null || day > latest)) latest = day;
+  }
+  return latest;
+}
+
+function needsOf({ step, plants }: PlannedStep) {
+  return needsFor(step.needs, plants ?? 0);
+}
+
+function sizeRemark({ plants, plainly }: PlannedStep, chance: number): string | null {
+  if (plants === null) return "No start is large enough to be so sure of it";
+  if (plainly === null) return null;
+  const more = plants - plainly;
+  return more === 0
+    ? `Plain division by what is kept: ${plainly}`
+    : `Plain division by what is kept: ${plainly}; ${more} more to have enough in ${of100(chance)}`;
+}
+
+function harvestRemark({ step, doBy }: PlannedStep, harvest: HarvestMonths): string | null {
+  const takesSeed = step.needs.some(({ item }) => /\b(?:seed|pod|nut|stone|fruit)s?\b/i.test(item));
+  if (!takesSeed || doBy === null || isHarvestDay(harvest, doBy)) return null;
+  const before = sentenceDay(lastHarvestDayBefore(harvest, doBy));
+  return `Seed would be taken outside the harvest months (${harvest.said}); the last day inside is ${before}`;
+}
+
+function pastRemark(
+  { past, steps }: OrderPlan,
+  { wanted, readyBy }: PlanQuestion,
+  asOf: CivilDay | null,
+  standing: number | null,
+): string | null {
+  const startBy = steps.find(({ onLine }) => onLine)?.doBy ?? null;
+  if (past === null || asOf === null || startBy === null) return null;
+  const by = sentenceDay(readyBy);
+  const late = `Too late: the start was due by ${sentenceDay(startBy)}`;
+  const earliest = `Started on ${sentenceDay(asOf)}, ${wanted} can be met by ${sentenceDay(past.earliest)}`;
+  const number =
+    past.stillEnough !== null
+      ? `By ${by} all ${wanted} can still be met from a larger start of ${past.stillEnough}`
+      : standing === null
+        ? `By ${by} a new start can meet none`
+        : `By ${by} a new start can meet none; what stands can meet ${Math.min(wanted, standing)}, if not promised to others`;
+  return [late, earliest, number].join(". ");
+}
+
+function dayRemark({ doBy, onLine }: PlannedStep, asOf: CivilDay | null): string | null {
+  return asOf !== null && doBy !== null && onLine && doBy < asOf ? "The day is past" : null;
+}
+
+function chanceRemark({ plantChance, dayChance }: OrderPlan): string {
+  return `Both together in ${of100(plantChance * dayChance)}: enough plants in ${of100(plantChance)}, ready by the day in ${of100(dayChance)}`;
+}
+
+function of100(chance: number): string {
+  const rounded = Math.round(chance * 1000) / 10;
+  // 99.99 of 100 must not be said to be all.
+  return `${chance < 1 && rounded === 100 ? 99.9 : rounded} of 100`;
+}

@@ -1,0 +1,73 @@
+import {
+  InputError,
+  methodOrRefuse,
+  type PlanQuestion,
+  type Records,
+  readHarvestMonths,
+  type Timetable,
+  USUAL_ASSURANCE,
+} from "../core";
+import { isMissing, levelArgument, textArgument, wholeNumberArgument } from "./arguments";
+import type { Door } from "./door";
+
+/** More than any nursery is asked for; a number above has too many noughts. */
+const MOST_WANTED = 1_000_000;
+
+/** An order as cells, or a page, say it: nothing in it is trusted. */
+export interface OrderSaid {
+  readonly wanted: unknown;
+  readonly readyBy: unknown;
+  readonly method: unknown;
+  readonly assurance: unknown;
+  readonly asOf: unknown;
+  readonly variety: unknown;
+  readonly harvest: unknown;
+}
+
+/**
+ * The order that is to be planned.
+ *
+ * @param records read once the rest is known to be right, since that takes longest
+ * @param names   what sentences call the number wanted and the day
+ * @throws InputError in a sentence when something of it can't be used
+ */
+export function planQuestion(
+  door: Door,
+  order: OrderSaid,
+  timetable: Timetable,
+  records: (asOf: PlanQuestion["asOf"]) => Records | null,
+  names = { wanted: "wanted", readyBy: "readyBy" },
+): PlanQuestion {
+  const text = (name: "method" | "variety") =>
+    isMissing(order[name]) ? null : textArgument(name, door.cell(order[name]));
+  const wanted = wantedArgument(names.wanted, door.cell(order.wanted));
+  const readyBy = door.day(names.readyBy, order.readyBy);
+  const methodName = text("method");
+  const asOf = isMissing(order.asOf) ? null : door.day("asOf", order.asOf);
+  return {
+    ...{ wanted, readyBy, timetable, methodName, asOf },
+    assurance: levelArgument("assurance", door.cell(order.assurance), USUAL_ASSURANCE),
+    variety: text("variety") ?? "",
+    harvest: isMissing(order.harvest)
+      ? null
+      : readHarvestMonths(
+          door.grid(order.harvest),
+          methodOrRefuse(timetable, methodName),
+          timetable,
+        ),
+    records: records(asOf),
+  };
+}
+
+/** Plants wanted. @throws InputError when it is no whole number, or hardly one of plants */
+export function wantedArgument(
+  name: string,
+  cell: Parameters<typeof wholeNumberArgument>[1],
+): number {
+  const wanted = wholeNumberArgument(name, cell, 0);
+  if (wanted >= 1 && wanted <= MOST_WANTED) return wanted;
+  throw new InputError(
+    "argument-unreadable",
+    `${name} must be a whole number from 1 to ${MOST_WANTED}; found ${wanted}`,
+  );
+}

@@ -1,0 +1,74 @@
+import type { OrderRow } from "../../workbook/sidebar-calls";
+import { counted, countText } from "../controls/count-words";
+import { dayText } from "../controls/day-words";
+import { disclosure } from "../controls/disclosure";
+import { element } from "../controls/element";
+import { userText, wholeText } from "../controls/user-text";
+import { ofTen } from "./chance-words";
+import { byWords, daysLate, leftOf, plantsToDeliver, standingWords } from "./order-words";
+
+export interface OrderItemOptions {
+  readonly order: OrderRow;
+  readonly asOf: string;
+  /** The chance that "short by" and "full by" hold with, strictly between 0 and 1. */
+  readonly assurance: number;
+}
+
+/** An order: what to do about it, what is to be delivered when, how likely; opened, how it stands. */
+export function orderItem({ order, asOf, assurance }: OrderItemOptions): HTMLElement {
+  const { order: name, customer, variety } = order;
+  return element(
+    "article",
+    { class: "task order" },
+    element(
+      "h4",
+      {},
+      userText(name),
+      ...(customer === "" || customer === name ? [] : [" · ", userText(customer)]),
+    ),
+    toDo(order),
+    element(
+      "p",
+      {},
+      variety === "" ? "Any variety" : userText(variety),
+      ` · ${plantsToDeliver(order)}`,
+    ),
+    element("p", {}, byWords(order, asOf)),
+    leftOf(order) === 0
+      ? element("p", {}, mark(order, asOf))
+      : disclosure({
+          summary: element("span", {}, "Full by then ", mark(order, asOf)),
+          content: () => standing(order, assurance),
+        }),
+  );
+}
+
+/** How it stands, in words; the line around it only repeats them. */
+function mark(order: OrderRow, asOf: string): HTMLElement {
+  const kind = order.isFine ? " coming" : daysLate(order, asOf) > 0 ? " late" : "";
+  return element("span", { class: `mark${kind}` }, standingWords(order, asOf));
+}
+
+/** The line that stands out where something is to be done; nothing where the group says it all. */
+function toDo({ whatToDo, isFine }: OrderRow): HTMLElement | null {
+  if (isFine) return null;
+  const words = whatToDo.charAt(0).toUpperCase() + whatToDo.slice(1);
+  return element("p", { class: "to-do" }, wholeText(words));
+}
+
+function standing(order: OrderRow, assurance: number): HTMLElement {
+  const { likely, shortBy, fullBy } = order;
+  const fact = (name: string, text: string) => [element("dt", {}, name), element("dd", {}, text)];
+  return element(
+    "div",
+    { class: "behind" },
+    element(
+      "dl",
+      { class: "pairs" },
+      ...fact("Likely set aside", `${countText(likely)} of ${countText(leftOf(order))}`),
+      ...fact("Short by at most", shortBy === 0 ? "none" : counted(shortBy, "plant", "plants")),
+      ...fact("Full by", fullBy === null ? "too few plants for it" : dayText(fullBy)),
+    ),
+    element("p", { class: "quiet" }, `The last two hold in ${ofTen(assurance)} cases.`),
+  );
+}

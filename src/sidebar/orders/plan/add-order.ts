@@ -1,0 +1,104 @@
+import type { AddOrderRequest, OrdersAnswer } from "../../../workbook/sidebar-calls";
+import { actionButton } from "../../controls/action-button";
+import { element } from "../../controls/element";
+import type { Control } from "../../controls/while-working";
+import type { SidebarContext } from "../../section";
+import { askedList } from "../../writing/asked-list";
+import { writtenNotice } from "../../writing/written-notice";
+
+export type NewOrder = Omit<AddOrderRequest, "sure">;
+
+export interface AddOrderOptions {
+  readonly context: SidebarContext;
+  /** The outlook as last read; null before. */
+  readonly known: () => OrdersAnswer | null;
+  /** Disabled while something is written. */
+  readonly also: readonly Control[];
+  /** The order as it would be written. */
+  readonly entered: () => NewOrder;
+  /** Told the order's name as it was written. */
+  readonly onNamed: (name: string) => void;
+  /** Puts what was written where it stays. */
+  readonly onDone: (notice: HTMLElement) => void;
+  /** Reads the outlook anew. */
+  readonly onWritten: () => Promise<void>;
+}
+
+export interface AddOrder {
+  readonly button: HTMLButtonElement;
+  /** Where the script's questions are shown. */
+  readonly place: HTMLElement;
+  /** Takes questions away that are about something else by now. */
+  forget(): void;
+}
+
+/** The button that writes an order to the orders, with the questions before and the notice after. */
+export function addOrder(options: AddOrderOptions): AddOrder {
+  const { context, known, also, entered, onNamed, onDone, onWritten } = options;
+  const { call, status } = context;
+  const place = element("div");
+  let isTabMade = false;
+
+  const button = actionButton({
+    label: "Add to the orders",
+    kind: "main",
+    status,
+    also,
+    doing: "Writing to the orders",
+    work: () => write(entered(), []),
+  });
+  /** @param sure the questions that were asked and answered already */
+  const write = async (order: NewOrder, sure: readonly string[]): Promise<void> => {
+    const before = known();
+    if (before !== null && before.ordersTab === null && !isTabMade) {
+      await call("sidebarMakeOrders", null);
+      isTabMade = true;
+    }
+    const answer = await call("sidebarAddOrder", { ...order, sure });
+    if (answer.written.length === 0 && answer.asked.length === 0) {
+      throw new Error("Nothing was written. Read again: the tab may have changed.");
+    }
+    if (answer.written.length === 0) {
+      const asked = askedList({
+        questions: answer.asked,
+        status,
+        onAnyway: () => write(order, [...sure, ...answer.asked.map(({ question }) => question)]),
+        onLeave: () => {
+          place.replaceChildren();
+          button.focus();
+          status.say("Nothing was written.");
+        },
+      });
+      place.replaceChildren(asked);
+      asked.focus();
+      return;
+    }
+    place.replaceChildren();
+    button.hidden = true;
+    // An order without a name got one.
+    const named = answer.written.find(({ header }) => header === before?.orderHeader[0])?.value;
+    const name = order.order || String(named ?? "");
+    onNamed(name);
+    const onTakenBack = () => {
+      button.hidden = false;
+      void readAnew("").catch((error: Error) => status.fail(error.message));
+    };
+    const what = name || "a new order";
+    const notice = writtenNotice({
+      ...{ context, title: "Added to the orders", what, answer, onTakenBack },
+    });
+    onDone(notice);
+    notice.focus();
+    await readAnew("The order is written. ");
+    status.say("Added to the orders.");
+  };
+  const readAnew = async (done: string) => {
+    try {
+      await onWritten();
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
+      throw new Error(`The outlook could not be read anew: ${why} ${done}`.trim());
+    }
+  };
+  return { button, place, forget: () => place.replaceChildren() };
+}

@@ -1,0 +1,39 @@
+import { countText } from "../../controls/count-words";
+import { dayText } from "../../controls/day-words";
+
+/** More than any nursery is asked for; a number above has too many noughts. */
+export const MOST_WANTED = 1_000_000;
+/** Further ahead nobody orders plants: a digit of the year is wrong. */
+const MOST_YEARS_AHEAD = 20;
+
+/** What a field of the form holds. */
+export interface Typed {
+  readonly value: string;
+  /** Whether something stands there that the browser takes for none of its kind. */
+  readonly badInput: boolean;
+}
+
+/** What is wrong with the number of plants wanted; null when nothing. */
+export function wantedTrouble({ value, badInput }: Typed): string | null {
+  if (value === "" && !badInput) return "Say how many plants are wanted.";
+  const wanted = Number(value);
+  if (badInput || !Number.isInteger(wanted) || wanted < 1) return "A whole number, 1 or more.";
+  if (wanted > MOST_WANTED)
+    return `More than ${countText(MOST_WANTED)}: is a nought too many there?`;
+  return null;
+}
+
+/**
+ * What is wrong with the day by which an order is wanted; null when nothing.
+ *
+ * @param asOf ISO text; null when not known
+ */
+export function byTrouble({ value, badInput }: Typed, asOf: string | null): string | null {
+  if (badInput) return "The day is not complete: day, month and year.";
+  if (value === "") return "Say by which day they are to be ready.";
+  if (!/^\d{4}-\d\d-\d\d$/.test(value)) return "Is the year right?";
+  if (asOf === null) return null;
+  if (value < asOf) return `That day is past: today counts as ${dayText(asOf)}.`;
+  const years = Number(value.slice(0, 4)) - Number(asOf.slice(0, 4));
+  return years > MOST_YEARS_AHEAD ? "Is the year right?" : null;
+}

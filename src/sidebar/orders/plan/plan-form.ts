@@ -1,0 +1,119 @@
+import type { OrdersAnswer, PlanOrderRequest } from "../../../workbook/sidebar-calls";
+import { checkedField } from "../../controls/checked-field";
+import { choice } from "../../controls/choice";
+import { element } from "../../controls/element";
+import { field } from "../../controls/field";
+import { ofTen } from "../chance-words";
+import { byTrouble, wantedTrouble } from "./form-checks";
+
+export interface PlanForm {
+  readonly element: HTMLFormElement;
+  /** All entries and the button: disabled while something is under way. */
+  readonly fields: HTMLFieldSetElement;
+  /** Suggests varieties and methods; what is entered stays. */
+  offer(answer: OrdersAnswer): void;
+  /** What is entered, checked or not. */
+  entered(): PlanOrderRequest;
+  /** The same; null where something is wrong, which is then told beside its field. */
+  checked(): PlanOrderRequest | null;
+}
+
+const ASSURANCES = [0.5, 0.8, 0.9, 0.95];
+const USUAL_ASSURANCE = 0.8;
+/** Longer names are no suggestions. */
+const LONGEST_SUGGESTION = 100;
+/** Longer than any month is written; the script says what it can't read. */
+const LONGEST_TEXT = 500;
+
+/** The form of a new order. */
+export function planForm(): PlanForm {
+  const text = { type: "text", autocomplete: "off", maxlength: LONGEST_TEXT };
+  const suggestions = element("datalist", { id: "order-varieties" });
+  const variety = element("input", { ...text, list: suggestions.id });
+  const wanted = element("input", { type: "number", min: 1, step: 1, inputmode: "numeric" });
+  const by = element("input", { type: "date" });
+  const sure = element("select");
+  const method = element("select");
+  const harvest = element("input", text);
+  let asOf: string | null = null;
+  let isSureTouched = false;
+  sure.addEventListener("change", () => {
+    isSureTouched = true;
+  });
+  const wantedField = checkedField({ label: "Plants wanted", control: wanted, name: "wanted" });
+  const byField = checkedField({ label: "Ready by", control: by, name: "by" });
+  const methodPlace = element("div");
+  const fields = element(
+    "fieldset",
+    { class: "bare" },
+    field("Variety", variety, "Blank for any. Where either will do: Amberlow or Brindlecap"),
+    suggestions,
+    wantedField.element,
+    byField.element,
+    field("How sure it has to be", sure, "The surer, the more plants and the earlier the start"),
+    methodPlace,
+    field(
+      "Harvest months",
+      harvest,
+      "Such as Oct-Mar, May-Aug. Blank when seed can be had all year",
+    ),
+    element(
+      "div",
+      { class: "buttons" },
+      element("button", { type: "submit", class: "main" }, "Plan"),
+    ),
+  );
+  const fill = (select: HTMLSelectElement, options: { value: string; label: string }[]) => {
+    const chosen = select.value;
+    select.replaceChildren(...choice(options, "").children);
+    select.value = options.some(({ value }) => value === chosen)
+      ? chosen
+      : (options[0]?.value ?? "");
+  };
+  const offerSure = (usual: number) => {
+    const shares = [...new Set([...ASSURANCES, usual])].sort((a, b) => a - b);
+    fill(
+      sure,
+      shares.map((share) => ({ value: String(share), label: ofTen(share) })),
+    );
+    if (!isSureTouched) sure.value = String(usual);
+  };
+  offerSure(USUAL_ASSURANCE);
+  return {
+    element: element("form", { class: "plan-form", novalidate: true }, fields),
+    fields,
+    offer: (answer) => {
+      asOf = answer.asOf;
+      const names = answer.varieties.filter(({ length }) => length <= LONGEST_SUGGESTION);
+      suggestions.replaceChildren(...names.map((value) => element("option", { value })));
+      offerSure(answer.assurance);
+      fill(
+        method,
+        answer.methods.map((value) => ({ value, label: value })),
+      );
+      methodPlace.replaceChildren(
+        ...(answer.methods.length === 0 ? [] : [field("Method", method)]),
+      );
+    },
+    entered: () => ({
+      variety: variety.value.trim(),
+      wanted: Number(wanted.value),
+      by: by.value,
+      assurance: Number(sure.value),
+      method: method.value,
+      harvest: harvest.value.trim(),
+    }),
+    checked() {
+      const troubles = [
+        wantedTrouble({ value: wanted.value, badInput: wanted.validity.badInput }),
+        byTrouble({ value: by.value, badInput: by.validity.badInput }, asOf),
+      ] as const;
+      wantedField.tell(troubles[0]);
+      byField.tell(troubles[1]);
+      if (troubles[0] !== null) wanted.focus();
+      else if (troubles[1] !== null) by.focus();
+      else return this.entered();
+      return null;
+    },
+  };
+}

@@ -1,0 +1,85 @@
+import type { OrdersAnswer, PlanOrderRequest } from "../../../workbook/sidebar-calls";
+import { disclosure } from "../../controls/disclosure";
+import { element } from "../../controls/element";
+import { whileWorking } from "../../controls/while-working";
+import type { SidebarContext } from "../../section";
+import { type KeepPlan, keepPlan } from "./keep-plan";
+import { planForm } from "./plan-form";
+import { planShown } from "./plan-shown";
+
+export interface PlanPartOptions {
+  readonly context: SidebarContext;
+  /** Reads the outlook anew. */
+  readonly onWritten: () => Promise<void>;
+}
+
+export interface PlanPart {
+  readonly element: HTMLElement;
+  /** Takes from a new outlook what the form suggests; entries, plan and notices stay. */
+  offer(answer: OrdersAnswer): void;
+}
+
+/** A new order: the form, its plan, and what was done with it. */
+export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
+  const { call, status } = context;
+  const form = planForm();
+  const plan = element("div", {
+    ...{ class: "plan", role: "group", "aria-label": "The plan", tabindex: -1, hidden: true },
+  });
+  const changed = element("p", { class: "warning", role: "status" });
+  const keepPlace = element("div");
+  const done = element("div");
+  let known: OrdersAnswer | null = null;
+  let planned: PlanOrderRequest | null = null;
+  let keep: KeepPlan | null = null;
+
+  const show = async (request: PlanOrderRequest) => {
+    const answer = await call("sidebarPlanOrder", request);
+    planned = request;
+    plan.replaceChildren(...planShown({ request, answer, asOf: known?.asOf ?? null }));
+    keep = keepPlan({
+      ...{ context, request, known: () => known, fields: form.fields, onWritten },
+      onDone: (notice) => done.prepend(notice),
+    });
+    keepPlace.replaceChildren(keep.element);
+    compare();
+    plan.hidden = false;
+    plan.focus();
+  };
+  /** A plan that is no longer that of the form says so and can't be kept. */
+  const compare = () => {
+    if (planned === null) return;
+    const isSame = JSON.stringify(planned) === JSON.stringify(form.entered());
+    plan.classList.toggle("outdated", !isSame);
+    changed.textContent = isSame
+      ? ""
+      : "This plan is for what the form held before. Plan again to keep it.";
+    keep?.allow(isSame);
+  };
+  form.element.addEventListener("input", compare);
+  form.element.addEventListener("submit", (event) => {
+    // Let go, it would lead the page away from itself.
+    event.preventDefault();
+    const request = form.checked();
+    if (request === null) return;
+    void whileWorking({
+      status,
+      doing: "Planning the order",
+      controls: [form.fields, ...(keep === null ? [] : [keep.element])],
+      work: () => show(request),
+    });
+  });
+  return {
+    element: disclosure({
+      kind: "group",
+      summary: element("h3", {}, "Plan a new order"),
+      content: () => element("div", {}, form.element, changed, plan, keepPlace, done),
+    }),
+    offer: (answer) => {
+      known = answer;
+      form.offer(answer);
+      keep?.offer(answer);
+      compare();
+    },
+  };
+}

@@ -1,0 +1,53 @@
+import type { PlannedOrderStep } from "../../../workbook/sidebar-calls";
+import { counted } from "../../controls/count-words";
+import { dayText } from "../../controls/day-words";
+import { disclosure } from "../../controls/disclosure";
+import { element } from "../../controls/element";
+import { shortened } from "../../controls/shortened";
+import { userText, wholeText } from "../../controls/user-text";
+import { remarkParts } from "./remark-parts";
+import { warningsShown } from "./warnings";
+
+/** A step of a plan: by which day, from how many plants, with what; opened, why so many, and the caution. */
+export function stepItem(planned: PlannedOrderStep, isFirst: boolean): HTMLElement {
+  const { step, doBy, isPast, needs, remark, caution } = planned;
+  const { warnings, facts } = remarkParts(remark);
+  // Those of the first step stand above the list already, and the mark says what is past.
+  const said = isFirst ? [] : warnings.filter((one) => !isPast || one !== "The day is past.");
+  return element(
+    "div",
+    { class: "step" },
+    element(
+      "p",
+      { class: "step-words" },
+      element("strong", {}, userText(step)),
+      element("span", {}, doBy === null ? "day not known" : `by ${dayText(doBy)}`),
+      isPast ? element("span", { class: "mark late" }, "past") : null,
+    ),
+    facts.length === 0
+      ? element("p", { class: "no-more" }, plantsNeeded(planned))
+      : folded(plantsNeeded(planned), facts),
+    needs === "" ? null : element("p", { class: "quiet no-more" }, wholeText(needs)),
+    warningsShown(said),
+    folded("Caution", caution === "" ? [] : [caution]),
+  );
+}
+
+/** "no number is large enough" where there is no number: that is not none. */
+export function plantsNeeded({ plants }: PlannedOrderStep): string {
+  return plants === null ? "no number is large enough" : counted(plants, "plant", "plants");
+}
+
+/** A caution that was opened is read whole; this is longer than any that is not pasted by mistake. */
+const LONGEST = 2000;
+
+function folded(summary: string, sentences: readonly string[]): HTMLElement | null {
+  if (sentences.length === 0) return null;
+  const content = () =>
+    element(
+      "div",
+      {},
+      ...sentences.map((one) => element("p", {}, element("bdi", {}, shortened(one, LONGEST)))),
+    );
+  return disclosure({ summary, content });
+}

@@ -1,0 +1,172 @@
+import { type CivilDay, cellText, ORDER_COLUMN, type OrderField, sentenceDay } from "../core";
+import { wantedArgument } from "../door/index";
+import { cellName } from "./cell-name";
+import { tooLong } from "./doubts";
+import { withLock } from "./lock";
+import { minuteNow } from "./minute-now";
+import { nextOrderName } from "./next-order-name";
+import type { AddOrderAnswer, AddOrderRequest } from "./order-calls";
+import { NEW_ORDER } from "./order-row-again";
+import { roomBelow } from "./orders-end";
+import { type OrdersTable, ordersNow } from "./orders-tab";
+import { pageNumber, pageText } from "./page-text";
+import { SAID } from "./planned-order";
+import { cellShown } from "./record-task";
+import { type RecordsNow, recordsNow } from "./records-tab";
+import { fittingText } from "./safe-text";
+import { settleLog } from "./settle-log";
+import type { Question } from "./sidebar-calls";
+import { type CellWrite, ChangedMeanwhile, type Landmark, writeCells } from "./write-cells";
+import type { CellContent, LoggedCell } from "./write-log";
+
+/** Farther off than any plant is ordered for, or was. */
+const MOST_DAYS_AWAY = 36_525;
+
+type Entered = readonly (readonly [field: OrderField, value: CellContent])[];
+
+/**
+ * Adds an order to the person's own table, in the row below the last one. Nothing is written while
+ * something about it has to be asked.
+ *
+ * @throws Error in a sentence when it can't be written, or would not be read
+ */
+export function addOrder(request: AddOrderRequest): AddOrderAnswer {
+  return withLock(() => {
+    const now = settleLog(recordsNow());
+    const table = ordersNow(now);
+    if (table === null) throw new Error("There is no tab of orders yet: make one first");
+    const { door, asOf } = now;
+    const wanted = wantedArgument(SAID.wanted, door.cell(pageNumber(request.wanted)));
+    const by = door.day(SAID.readyBy, pageText(SAID.readyBy, request.by));
+    if (Math.abs(by - asOf) > MOST_DAYS_AWAY) {
+      throw new Error(`By is ${sentenceDay(by)}: give a day within a hundred years`);
+    }
+    const texts = {
+      [ORDER_COLUMN.order]: pageText(ORDER_COLUMN.order, request.order),
+      [ORDER_COLUMN.customer]: pageText(ORDER_COLUMN.customer, request.customer),
+      [ORDER_COLUMN.variety]: pageText(ORDER_COLUMN.variety, request.variety),
+    };
+    const [order = "", customer = "", variety = ""] = Object.values(texts).map(fittingText);
+    const names = namesIn(table);
+    // The name is written first and blanked last: by it a row is known that was written in part.
+    const entered: Entered = [
+      ["order", order || nextOrderName(names.map(({ name }) => name))],
+      ["customer", customer],
+      ["variety", variety],
+      ["wanted", wanted],
+      ["by", door.date(by)],
+    ];
+    const row = roomBelow(now, table);
+    const writes = plannedCells(table, row, entered);
+    mustBeRead(now, table, row, writes);
+    const asked = [
+      ...sameName(table, names, order),
+      ...(by < asOf
+        ? [`${sentenceDay(by)} lies before today, ${sentenceDay(asOf)}. Is it right?`]
+        : []),
+      ...tooLong(texts),
+    ];
+    const answered = new Set<unknown>(Array.isArray(request.sure) ? request.sure : []);
+    if (asked.some((question) => !answered.has(question))) return askedOnly(asked);
+    const id = Utilities.getUuid();
+    try {
+      writeCells(now.workbook, table.sheet, writes, [], landmarksOf(table, row, writes), {
+        ...{ id, who: "", when: minuteNow(now.workbook) },
+      });
+    } catch (error) {
+      if (!(error instanceof ChangedMeanwhile)) throw error;
+      return askedOnly([error.message]);
+    }
+    return { written: writes.map((cell) => cellShown(now, cell)), asked: [], logId: id };
+  });
+}
+
+function askedOnly(questions: readonly string[]): AddOrderAnswer {
+  const asked = questions.map((question): Question => ({ question, stands: null, would: null }));
+  return { written: [], asked, logId: null };
+}
+
+/** Every name below the header, with its row from 1. */
+function namesIn({ values, headerRow, columnOf: { order } }: OrdersTable) {
+  return values.flatMap((cells, at) =>
+    at > headerRow && order !== undefined ? [{ row: at + 1, name: cells[order] ?? "" }] : [],
+  );
+}
+
+function sameName(
+  { sheet }: OrdersTable,
+  names: ReturnType<typeof namesIn>,
+  order: string,
+): string[] {
+  const alike = (name: unknown) => cellText(String(name)).toLowerCase();
+  const there = names.find(({ name }) => order !== "" && alike(name) === alike(order));
+  if (there === undefined) return [];
+  return [
+    `An order "${order.slice(0, 60)}" stands in row ${there.row} of ${sheet.getName()} already. Write another of that name?`,
+  ];
+}
+
+/** @throws Error that names the header to add when the table has no column for something entered */
+function plannedCells(
+  { sheet, values, headerRow, columnOf }: OrdersTable,
+  row: number,
+  entered: Entered,
+): readonly (CellWrite & LoggedCell)[] {
+  const tab = sheet.getName();
+  const batch = String(entered[0]?.[1]);
+  return entered.flatMap(([field, after]) => {
+    const at = columnOf[field];
+    if (after === "") return [];
+    if (at === undefined) {
+      throw new Error(
+        `${tab} has no column ${ORDER_COLUMN[field]}: write that header into row ${headerRow + 1}, then try again`,
+      );
+    }
+    const column = at + 1;
+    return [
+      {
+        ...{ row, column, cell: cellName({ row, column }), tab, batch, task: NEW_ORDER, after },
+        header: cellText(String(values[headerRow]?.[at])),
+        before: (values[row - 1]?.[at] ?? "") as CellContent,
+      },
+    ];
+  });
+}
+
+/** What is written must be read as the order that it is. */
+function mustBeRead(
+  { door, asOf }: RecordsNow,
+  table: OrdersTable,
+  row: number,
+  writes: readonly CellWrite[],
+): void {
+  const values = [...table.values];
+  while (values.length < row) values.push([]);
+  const cells = [...(values[row - 1] ?? [])];
+  for (const { column, after } of writes) {
+    while (cells.length < column) cells.push("");
+    cells[column - 1] = after;
+  }
+  values[row - 1] = cells;
+  if (door.orders(values, asOf as CivilDay).rows.includes(row)) return;
+  throw new Error(
+    `An order in row ${row} of ${table.sheet.getName()} would not be read: write it there yourself`,
+  );
+}
+
+/** The header, the last order, and what the new row leaves blank must be what they were. */
+function landmarksOf(
+  { values, headerRow, columnOf }: OrdersTable,
+  row: number,
+  writes: readonly CellWrite[],
+): readonly Landmark[] {
+  const written = new Set(writes.map(({ column }) => column));
+  const rows = new Set([headerRow + 1, row - 1, row]);
+  return [...rows].flatMap((at) =>
+    Object.values(columnOf).flatMap((place) =>
+      at === row && written.has(place + 1)
+        ? []
+        : [{ row: at, column: place + 1, value: values[at - 1]?.[place] ?? "" }],
+    ),
+  );
+}

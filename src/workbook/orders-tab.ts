@@ -1,0 +1,70 @@
+import { ORDER_HEADER, type OrderField, ORDER_COLUMN as OUR, orderTable } from "../core";
+import { type Door, openDoor } from "../door/index";
+import { otherTabs, tableTab } from "./find-tab";
+import { ORDERS_TAB } from "./own-tabs";
+import type { RecordsNow } from "./records-tab";
+import { readSettings } from "./settings";
+import { makeTabToFill } from "./tab-to-fill";
+import { workbookHost } from "./workbook-host";
+
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** What a tab of orders may be called, in the languages whose headers are read. */
+const NAMES = [
+  ...[ORDERS_TAB.toLowerCase(), "order", "open orders", "order book", "order list"],
+  ...["commandes", "commande", "pedidos", "encomendas", "pesanan", "daftar pesanan"],
+];
+
+/** An orders table in its tab, rows and columns from 0 as in the values. */
+export interface OrdersTable {
+  readonly sheet: Sheet;
+  readonly values: readonly (readonly unknown[])[];
+  readonly headerRow: number;
+  readonly columnOf: Readonly<Partial<Record<OrderField, number>>>;
+}
+
+/**
+ * The tab with the orders; null where there is none. A tab that is called otherwise must name orders,
+ * or customers and what they were given, since a number and a day stand in many tables.
+ *
+ * @param recordsTab is never taken for it
+ */
+export function ordersTab(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  door: Door,
+  recordsTab: string,
+): Sheet | null {
+  return tableTab(otherTabs(workbook, recordsTab), NAMES, (head, isCalledSo) => {
+    const columnOf: OrdersTable["columnOf"] = orderTable(door.grid(head))?.columnOf ?? {};
+    const has = (field: OrderField) => columnOf[field] !== undefined;
+    const isOrders = has("order") || (has("customer") && (has("delivered") || has("closed")));
+    return isCalledSo || isOrders ? Object.keys(columnOf).length : 0;
+  });
+}
+
+/** The orders of the workbook as they stand now; null where it has none. */
+export function ordersNow({ workbook, door, settings }: RecordsNow): OrdersTable | null {
+  const sheet = ordersTab(workbook, door, settings.recordsTab);
+  return sheet === null ? null : ordersIn(sheet, door);
+}
+
+/** The orders table of a tab; null where it has none. */
+export function ordersIn(sheet: Sheet, door: Door): OrdersTable | null {
+  const values = sheet.getDataRange().getValues();
+  const table = orderTable(door.grid(values));
+  return table === null ? null : { sheet, values, ...table };
+}
+
+/** Makes an empty tab of orders; where there is one already, it is shown. */
+export function makeOrdersTab(): { tab: string } {
+  return makeTabToFill(
+    {
+      ...{ name: ORDERS_TAB, header: ORDER_HEADER, what: "orders" },
+      how: `a row an order. ${OUR.variety}: "A or B" where either will do, blank for any. ${OUR.closed}: a day or yes.`,
+      widths: [100, 150, 170, 80, 100, 80, 90],
+      formats: { [ORDER_HEADER.indexOf(OUR.by)]: "d mmm yyyy" },
+    },
+    (workbook) =>
+      ordersTab(workbook, openDoor(workbookHost()), readSettings(workbook)?.recordsTab ?? ""),
+  );
+}

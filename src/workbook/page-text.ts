@@ -1,0 +1,16 @@
+/**
+ * A text that the page sent; '' where it sent nothing.
+ *
+ * @throws Error when it is neither text nor a number
+ */
+export function pageText(name: string, value: unknown): string {
+  if (value === undefined || value === null) return "";
+  if (typeof value === "string") return value.trim();
+  if (typeof value === "number") return String(value);
+  throw new Error(`${name} can't be read: enter it again`);
+}
+
+/** A number that the page sent; '' where it sent anything else. */
+export function pageNumber(value: unknown): number | "" {
+  return typeof value === "number" ? value : "";
+}

@@ -1,0 +1,42 @@
+import { isoDay, type PlanQuestion, plannedOrder } from "../core";
+import { planQuestion } from "../door/index";
+import type { PlannedOrderStep, PlanOrderAnswer, PlanOrderRequest } from "./order-calls";
+import { pageNumber, pageText } from "./page-text";
+import type { RecordsNow } from "./records-tab";
+import { sidebarWords } from "./sidebar-words";
+
+/** What sentences call the number of plants and the day. */
+export const SAID = { wanted: "Wanted", readyBy: "By" } as const;
+
+/** The order that the page asks about. @throws Error in a sentence when it can't be planned */
+export function orderAsked(now: RecordsNow, request: PlanOrderRequest): PlanQuestion {
+  const { door, timetable, records, asOf } = now;
+  const order = {
+    wanted: pageNumber(request.wanted),
+    readyBy: pageText(SAID.readyBy, request.by),
+    method: pageText("Method", request.method),
+    assurance: pageNumber(request.assurance),
+    asOf: isoDay(asOf),
+    variety: pageText("Variety", request.variety),
+    harvest: pageText("Harvest months", request.harvest),
+  };
+  return planQuestion(door, order, timetable, () => records, SAID);
+}
+
+/** The plan of an order, by the records as they stand now. */
+export function orderPlanned(now: RecordsNow, request: PlanOrderRequest): PlanOrderAnswer {
+  const { method, steps, needs, remark } = plannedOrder(orderAsked(now, request));
+  return {
+    method: method.name,
+    steps: steps.map(
+      ({ step, doBy, ...planned }): PlannedOrderStep => ({
+        step: step.name,
+        doBy: doBy === null ? null : isoDay(doBy),
+        ...planned,
+        caution: step.caution,
+      }),
+    ),
+    needs,
+    remark: remark === null ? null : sidebarWords(remark),
+  };
+}

@@ -1,0 +1,68 @@
+import { withLock } from "./lock";
+import { minuteNow } from "./minute-now";
+import { isOurs } from "./own-tabs";
+import { replaceTab, sweepLeftovers } from "./swap-tab";
+import type { TabContent } from "./tab-content";
+
+type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** A tab that we make empty, and the person fills. */
+export interface TabToFill {
+  readonly name: string;
+  readonly header: readonly string[];
+  /** What stands in its first cell after "your", such as "crew". */
+  readonly what: string;
+  /** How to fill it. */
+  readonly how: string;
+  readonly widths: readonly number[];
+  readonly formats: TabContent["formats"];
+}
+
+/**
+ * Makes an empty tab to be filled in; where there is one already, it is shown.
+ *
+ * @param there finds one that the person has
+ * @returns its name
+ * @throws Error when there is another tab of that name: nothing of the person's is ever overwritten
+ */
+export function makeTabToFill(
+  tab: TabToFill,
+  there: (workbook: Workbook) => Sheet | null,
+): { tab: string } {
+  return withLock(() => {
+    const workbook = SpreadsheetApp.getActiveSpreadsheet();
+    sweepLeftovers(workbook);
+    const found = there(workbook);
+    if (found !== null) return shown(found);
+    // A workbook takes "crew" and "Crew" for one name.
+    const alike = workbook
+      .getSheets()
+      .find((sheet) => sheet.getName().toLowerCase() === tab.name.toLowerCase());
+    if (alike !== undefined && !isOurs(alike)) throw new Error(thereSentence(alike, tab));
+    if (alike === undefined) replaceTab(workbook, emptyTab(tab, minuteNow(workbook)));
+    return shown(alike ?? (workbook.getSheetByName(tab.name) as Sheet));
+  });
+}
+
+function shown(sheet: Sheet): { tab: string } {
+  sheet.activate();
+  return { tab: sheet.getName() };
+}
+
+function thereSentence(sheet: Sheet, { header }: TabToFill): string {
+  return `There is a tab "${sheet.getName()}" already: give it the columns ${header.join(", ")}, or rename it, then try again`;
+}
+
+/** The word "your" in its first cell tells it from the tabs that are ours alone. */
+function emptyTab(
+  { name, header, what, how, widths, formats }: TabToFill,
+  madeAt: string,
+): TabContent {
+  return {
+    ...{ name, widths, formats },
+    madeBy: `your ${what}, made ${madeAt}; ${how}`,
+    rows: [header.map((text) => ({ text }))],
+    frozenRows: 2,
+  };
+}

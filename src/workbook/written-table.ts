@@ -1,0 +1,35 @@
+import { type FoundAgain, findAgain } from "./find-again";
+import { NEW_ORDER, orderRowAgain } from "./order-row-again";
+import { ordersIn } from "./orders-tab";
+import { type RecordsNow, recordsNow } from "./records-tab";
+import type { LogEntry } from "./write-log";
+
+/** The table that a write went into, as it stands now. */
+export interface WrittenTable extends Pick<RecordsNow, "workbook" | "sheet" | "door" | "values"> {
+  /** @throws Error in a sentence when the cells can't be found again */
+  again(entries: readonly LogEntry[]): FoundAgain;
+}
+
+/**
+ * The table of a line of the log.
+ *
+ * @throws Error in a sentence when its tab is gone, or is no such table any more
+ */
+export function writtenTable(now: RecordsNow, entry: LogEntry): WrittenTable {
+  const { workbook, door } = now;
+  if (!isOrderLine(entry)) {
+    const own = entry.tab === now.sheet.getName() ? now : recordsNow(entry.tab);
+    return { ...own, again: (entries) => findAgain(own, entries) };
+  }
+  const sheet = workbook.getSheetByName(entry.tab);
+  const table = sheet === null ? null : ordersIn(sheet, door);
+  if (table === null) {
+    throw new Error(`There is no tab "${entry.tab}" with orders any more: nothing is changed`);
+  }
+  return { workbook, door, ...table, again: (entries) => orderRowAgain(table, door, entries) };
+}
+
+/** Whether a line of the log is a cell of an order that we added. */
+export function isOrderLine({ task }: LogEntry): boolean {
+  return task === NEW_ORDER;
+}

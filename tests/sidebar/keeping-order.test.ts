@@ -1,0 +1,241 @@
+import { describe, expect, it } from "vitest";
+import type {
+  AddOrderRequest,
+  OrderRow,
+  OrdersAnswer,
+  OrderTabRequest,
+} from "../../src/workbook/sidebar-calls";
+import { axeViolations } from "./axe-violations";
+import { fixedAnswers } from "./fixed-answers";
+import { expectGolden, markupOf } from "./golden";
+import { noOrders, orders } from "./order-answers";
+import { orderForm, REQUEST } from "./order-form";
+
+const form = orderForm();
+
+describe("adding it to the orders", () => {
+  const add = () => form.button("Add to the orders").click();
+
+  it("writes what is shown, says where, and reads the outlook anew", async () => {
+    await form.planned();
+    await form.order().fill("O-12");
+    await form.page().getByLabel("Customer").fill(" Order desk B ");
+    const before = form.asked("sidebarOrders").length;
+    await add();
+    await form.page().getByText("Added to the orders.").waitFor();
+    await form.settled();
+    expect(form.asked("sidebarAddOrder")).toEqual([
+      {
+        ...{ order: "O-12", customer: "Order desk B", variety: "Corvane" },
+        ...{ wanted: 150, by: "2027-12-01", sure: [] },
+      },
+    ]);
+    expect(await form.page().locator(".written").textContent()).toMatch(
+      /Added to the orders: O-12.*Wanted: 150 in Orders!D13.*By: 1 Dec 2027 in Orders!E13/,
+    );
+    expect(form.asked("sidebarOrders").length).toBe(before + 1);
+    expect(await form.focused()).toMatch(/^Added to the orders: O-12/);
+    expect(await form.button("Add to the orders").isVisible()).toBe(false);
+    expect(await axeViolations(form.page())).toEqual([]);
+    expectGolden("order-kept", await markupOf(form.page(), ".plan ~ div:last-child"));
+  });
+
+  it("takes it back, reads anew, and offers it again", async () => {
+    await form.planned();
+    await add();
+    await form.page().getByText("Added to the orders.").waitFor();
+    const before = form.asked("sidebarOrders").length;
+    await form.button("Take back").click();
+    await form.page().getByText("Taken back: ").waitFor();
+    expect(form.asked("sidebarTakeBack")).toEqual([{ logId: "log-2" }]);
+    await expect.poll(() => form.asked("sidebarOrders").length).toBe(before + 1);
+    expect(await form.button("Add to the orders").isVisible()).toBe(true);
+  });
+
+  it("shows what is asked with both values, and writes only on the person's word", async () => {
+    const question = {
+      question: "O-07 is an order already. Add another of this name?",
+      ...{ stands: "O-07", would: "O-07" },
+    };
+    await form.planned({
+      sidebarAddOrder: (request: AddOrderRequest) =>
+        request.sure.length === 0
+          ? { written: [], asked: [question], logId: null }
+          : (fixedAnswers.sidebarAddOrder?.(request) ?? "no answer"),
+    });
+    await form.order().fill("O-07");
+    await add();
+    await form.page().getByText(question.question).waitFor();
+    expect(await form.focused()).toMatch(/^Nothing is written yet\./);
+    expect(await form.page().locator(".asked .pairs > *").allTextContents()).toEqual([
+      ...["Stands now", "O-07", "Would be", "O-07"],
+    ]);
+    expect(await axeViolations(form.page())).toEqual([]);
+    await form.button("Leave as it is").click();
+    expect(await form.status()).toContain("Nothing was written.");
+    expect(await form.focused()).toBe("Add to the orders");
+    await add();
+    await form.page().getByText(question.question).waitFor();
+    // What was asked about is what is written, whatever is typed since.
+    await form.page().getByLabel("Customer").fill("someone else");
+    await form.button("Write anyway").click();
+    await form.page().getByText("Added to the orders: ").waitFor();
+    const requests = form.asked("sidebarAddOrder") as AddOrderRequest[];
+    expect(requests.map(({ sure }) => sure)).toEqual([[], [], [question.question]]);
+    expect(requests.at(-1)?.customer).toBe("");
+  });
+
+  it("forgets what was asked when the form is changed", async () => {
+    const question = { question: "Sure?", stands: null, would: null };
+    await form.planned({
+      sidebarAddOrder: () => ({ written: [], asked: [question], logId: null }),
+    });
+    await add();
+    await form.page().getByText("Sure?").waitFor();
+    await form.wanted().fill("1500");
+    expect(await form.button("Write anyway").count()).toBe(0);
+  });
+
+  it("is not lost from sight to an older answer that comes late", async () => {
+    let letGo: (answer: OrdersAnswer) => void = () => {};
+    const late = new Promise<OrdersAnswer>((resolve) => {
+      letGo = resolve;
+    });
+    const [first] = orders.orders;
+    const added = { ...first, isFine: true, order: "O-12" } as OrderRow;
+    const answers = [orders, late, { ...orders, orders: [...orders.orders, added] }];
+    let reads = 0;
+    await form.planned({
+      sidebarOrders: () => {
+        reads += 1;
+        return answers[reads - 1] ?? "no answer";
+      },
+    });
+    await form.button("Read again").click();
+    await expect.poll(() => reads).toBe(2);
+    await add();
+    await form.page().getByText("5 of 9 orders need something done.").waitFor();
+    letGo(orders);
+    await form.settled();
+    expect(await form.page().getByText("5 of 9 orders need something done.").count()).toBe(1);
+  });
+
+  it("makes the tab first where there is none", async () => {
+    let made = false;
+    await form.planned({
+      sidebarOrders: () => (made ? orders : noOrders),
+      sidebarMakeOrders: () => {
+        made = true;
+        return { tab: "Orders" };
+      },
+    });
+    await form.page().getByText("The tab Orders is made first: there is none yet.").waitFor();
+    await add();
+    await form.page().getByText("Added to the orders: O-12").waitFor();
+    await form.settled();
+    expect(
+      form
+        .sidebar()
+        .asked.slice(-3)
+        .map(({ name }) => name),
+    ).toEqual([...["sidebarMakeOrders", "sidebarAddOrder", "sidebarOrders"]]);
+    expect(await form.page().getByText("The tab Orders is made first").isVisible()).toBe(false);
+    expect(await form.page().getByRole("article").count()).toBe(8);
+  });
+
+  it("tells what went wrong and loses nothing", async () => {
+    await form.planned({
+      sidebarAddOrder: () => {
+        throw new Error("Someone else is writing. Try again in a moment.");
+      },
+    });
+    await form.page().getByLabel("Customer").fill("kept");
+    await add();
+    await form.page().getByText("Someone else is writing.").waitFor();
+    expect(await form.page().getByLabel("Customer").inputValue()).toBe("kept");
+    expect(await form.shown().isVisible()).toBe(true);
+    expect(await form.button("Add to the orders").isEnabled()).toBe(true);
+    expect(await form.focused()).toBe("Add to the orders");
+  });
+
+  it("says that it is written also where the outlook then can't be read", async () => {
+    let reads = 0;
+    await form.planned({
+      sidebarOrders: () => {
+        reads += 1;
+        if (reads > 1) throw new Error("orders row 3 is still loading.");
+        return orders;
+      },
+    });
+    await add();
+    await form.page().getByText("The order is written.").waitFor();
+    expect(await form.status()).toContain("orders row 3 is still loading.");
+    expect(await form.page().locator(".written").textContent()).toContain("Added to the orders");
+    expect(await form.button("Add to the orders").isVisible()).toBe(false);
+  });
+});
+
+describe("making a tab", () => {
+  it("asks for what is shown under the order's name, and says which tab was made", async () => {
+    await form.planned();
+    await form.button("Add to the orders").click();
+    await form.page().getByText("Added to the orders.").waitFor();
+    await form.settled();
+    await form.button("Make a tab").click();
+    await form.page().getByText("Made the tab: Plan O-12").waitFor();
+    await form.settled();
+    // The order had no name: it is the one that was given.
+    const expected: OrderTabRequest = { ...REQUEST, order: "O-12" };
+    expect(form.asked("sidebarOrderTab")).toEqual([expected]);
+    expect(await form.status()).toContain("Made the tab Plan O-12.");
+    expect(await form.focused()).toBe("Make a tab");
+    // What was written before can still be taken back.
+    expect(await form.button("Take back").isVisible()).toBe(true);
+  });
+
+  it("tells what went wrong", async () => {
+    await form.planned({ sidebarOrderTab: () => "no answer" });
+    await form.button("Make a tab").click();
+    await form.page().getByText("The script gave no answer.").waitFor();
+    expect(await form.button("Make a tab").isEnabled()).toBe(true);
+  });
+});
+
+describe("without a mouse", () => {
+  it("an order is entered, planned, added, taken back and made a tab", async () => {
+    await form.open();
+    const press = async (...keys: readonly string[]) => {
+      for (const key of keys) await form.page().keyboard.press(key);
+    };
+    const tabTo = async (words: string) => {
+      for (let stops = 0; stops < 60 && (await form.focused()) !== words; stops += 1)
+        await press("Tab");
+      expect(await form.focused()).toBe(words);
+    };
+    await form.page().locator("summary", { hasText: "Plan a new order" }).focus();
+    await press("Tab");
+    await form.page().keyboard.type("Corvane");
+    await press("Tab");
+    await form.page().keyboard.type("150");
+    await press("Tab");
+    await form.page().keyboard.type("12012027");
+    await press("Enter");
+    await form.page().getByText("Needed in all").waitFor();
+    await form.settled();
+    expect(form.asked("sidebarPlanOrder")).toEqual([{ ...REQUEST, harvest: "" }]);
+    expect(await form.focused()).toMatch(/^Plan: 150/);
+    await tabTo("Add to the orders");
+    await press("Enter");
+    await form.page().getByText("Added to the orders.").waitFor();
+    await form.settled();
+    await press("Tab");
+    expect(await form.focused()).toBe("Take back");
+    await press("Enter");
+    await form.page().getByText("Taken back: ").waitFor();
+    expect(await form.focused()).toMatch(/^Taken back: /);
+    await form.page().keyboard.press("Shift+Tab");
+    expect(await form.focused()).toBe("Make a tab");
+    await press("Enter");
+    await form.page().getByText("Made the tab: ").waitFor();
+  });
+});

@@ -1,0 +1,234 @@
+import type {
+  OrderRow,
+  OrdersAnswer,
+  PlannedOrderStep,
+  PlanOrderAnswer,
+} from "../../src/workbook/sidebar-calls";
+
+/**
+ * Orders of an invented nursery and what becomes of them: the sample nursery's, and three more, as
+ * ORDER_OUTLOOK and ORDER_PLAN answer on 25 Nov 2026.
+ */
+
+function order(
+  [name, customer, variety]: readonly [string, string, string],
+  [wanted, delivered, by]: readonly [number, number, string],
+  [likely, chance, shortBy, fullBy]: readonly [number, number, number, string | null],
+  whatToDo: string,
+): OrderRow {
+  const isFine = whatToDo.startsWith("fine");
+  return {
+    ...{ order: name, customer, variety, wanted, delivered, by },
+    ...{ likely, chance, shortBy, fullBy, whatToDo, isFine },
+  };
+}
+
+export const orders: OrdersAnswer = {
+  ...{ asOf: "2026-11-25", ordersTab: "Orders", assurance: 0.8 },
+  orderHeader: ["Order", "Customer", "Variety", "Wanted", "By", "Delivered", "Closed"],
+  orders: [
+    order(
+      ["O-03", "Growers' table C", "Brindlecap"],
+      [180, 60, "2026-11-20"],
+      [120, 0, 0, "2026-11-25"],
+      "too late: tell the customer",
+    ),
+    order(
+      ["O-04", "Order desk A", "Corvane"],
+      [120, 0, "2026-12-15"],
+      [75, 0.062, 97, "2027-01-04"],
+      "too late: tell the customer",
+    ),
+    order(
+      ["O-06", "Growers' table C", "Ellowen"],
+      [90, 0, "2027-02-10"],
+      [90, 1, 0, "2027-02-10"],
+      "fine",
+    ),
+    order(
+      ["O-07", "Order desk B", "Duskpod"],
+      [260, 0, "2027-02-28"],
+      [260, 0.607, 24, "2027-03-04"],
+      "too late: tell the customer",
+    ),
+    order(["O-10", "", "Duskpod"], [60, 60, "2027-03-31"], [0, 1, 0, null], "fine: all delivered"),
+    order(
+      ["O-08", "Order desk D", "Corvane"],
+      [350, 0, "2027-05-31"],
+      [350, 1, 0, "2027-05-31"],
+      "fine",
+    ),
+    order(
+      ["O-11", "Growers' table C", "Ellowen"],
+      [500, 40, "2027-08-15"],
+      [460, 0.754, 6, null],
+      "graft 52 more of Ellowen by 11 Apr 2027",
+    ),
+    order(
+      ["O-09", "Order desk A", "Amberlow or Brindlecap"],
+      [900, 0, "2027-09-30"],
+      [757, 0.042, 203, null],
+      "graft 521 more of Amberlow by 27 May 2027",
+    ),
+  ],
+  varieties: ["Amberlow", "Brindlecap", "Corvane", "Duskpod", "Ellowen"],
+  methods: ["Cocoa cleft graft", "Mango seedlings"],
+  remark: "1 row of orders left out: row 12 (Wanted is blank)",
+};
+
+/** No tab with orders. */
+export const noOrders: OrdersAnswer = { ...orders, ordersTab: null, orders: [], remark: null };
+
+const STEPS: readonly PlannedOrderStep[] = [
+  {
+    step: "Sowing",
+    doBy: "2027-04-22",
+    plants: 473,
+    needs: "seed 473; pod 14; bag 473; potting mix 676.4 l",
+    remark:
+      "Plain division by what is kept: 316; 157 more to have enough in 89 of 100. Seed would be taken outside the harvest months (Oct-Mar, May-Aug); the last day inside is 31 Mar 2027.",
+    isPast: false,
+    caution:
+      "Wash the seed clean of pulp before sowing, or it does not come up. Wash hands after handling treated seed; read the label.",
+  },
+  {
+    step: "Germination",
+    doBy: "2027-05-06",
+    plants: 405,
+    needs: "",
+    remark: "Plain division by what is kept: 273; 132 more to have enough in 89 of 100.",
+    isPast: false,
+    caution: "",
+  },
+  {
+    step: "Grafting",
+    doBy: "2027-08-01",
+    plants: 340,
+    needs: "scion 340; wrap strip 129.6 m",
+    remark: "Plain division by what is kept: 232; 108 more to have enough in 89 of 100.",
+    isPast: false,
+    caution:
+      "Blades: cut away from the body, keep knives sheathed, clean and disinfect between stocks as the product's label says. Strong alcohol burns and catches fire: no flame near it. Moving scion wood between farms may need a plant-health permit: ask first.",
+  },
+  {
+    step: "First release",
+    doBy: "2027-08-19",
+    plants: 340,
+    needs: "",
+    remark: "",
+    isPast: false,
+    caution: "Blades: slit the wrap on the side away from the union and away from the hand.",
+  },
+  {
+    step: "Bud break",
+    doBy: "2027-09-09",
+    plants: 340,
+    needs: "",
+    remark: "",
+    isPast: false,
+    caution: "",
+  },
+  {
+    step: "Take count",
+    doBy: "2027-09-05",
+    plants: 176,
+    needs: "",
+    remark: "Plain division by what is kept: 165; 11 more to have enough in 89 of 100.",
+    isPast: false,
+    caution: "",
+  },
+  {
+    step: "First flush",
+    doBy: "2027-09-23",
+    plants: 176,
+    needs: "",
+    remark: "",
+    isPast: false,
+    caution: "",
+  },
+  {
+    step: "Flush hardening",
+    doBy: "2027-09-26",
+    plants: 176,
+    needs: "",
+    remark: "",
+    isPast: false,
+    caution:
+      "Sprays: only products registered for the crop, by a trained person, as the label says.",
+  },
+  {
+    step: "Branching",
+    doBy: "2027-10-15",
+    plants: 176,
+    needs: "",
+    remark: "",
+    isPast: false,
+    caution: "",
+  },
+  {
+    step: "Union closed",
+    doBy: "2027-11-14",
+    plants: 176,
+    needs: "",
+    remark: "",
+    isPast: false,
+    caution: "",
+  },
+  {
+    step: "Ready",
+    doBy: "2027-12-01",
+    plants: 150,
+    needs: "",
+    remark:
+      "Plain division by what is kept: 150. Both together in 80.8 of 100: enough plants in 89 of 100, ready by the day in 90.8 of 100.",
+    isPast: false,
+    caution:
+      "Moving plants may spread pests and need a plant-health certificate: follow the rules of the place they leave and the place they go to.",
+  },
+];
+
+/** 150 plants of Corvane by 1 Dec 2027. */
+export const plan: PlanOrderAnswer = {
+  method: "Cocoa cleft graft",
+  steps: STEPS,
+  needs: "seed 473; pod 14; bag 473; potting mix 676.4 l; scion 340; wrap strip 129.6 m",
+  remark: "2 rows left out: see Check",
+};
+
+/** The same by 1 Feb 2027: the start is past. */
+export const latePlan: PlanOrderAnswer = {
+  ...plan,
+  steps: [
+    {
+      step: "Sowing",
+      doBy: "2026-06-23",
+      plants: 473,
+      needs: "seed 473; pod 14; bag 473; potting mix 676.4 l",
+      remark:
+        "Plain division by what is kept: 316; 157 more to have enough in 89 of 100. Too late: the start was due by 23 Jun 2026. Started on 25 Nov 2026, 150 can be met by 6 Jul 2027. By 1 Feb 2027 a new start can meet none; what stands can meet 150, if not promised to others.",
+      isPast: true,
+      caution:
+        "Wash the seed clean of pulp before sowing, or it does not come up. Wash hands after handling treated seed; read the label.",
+    },
+    {
+      step: "Germination",
+      doBy: "2026-07-07",
+      plants: 405,
+      needs: "",
+      remark: "Plain division by what is kept: 273; 132 more to have enough in 89 of 100.",
+      isPast: true,
+      caution: "",
+    },
+    {
+      step: "Grafting",
+      doBy: "2026-10-02",
+      plants: 340,
+      needs: "scion 340; wrap strip 129.6 m",
+      remark:
+        "Plain division by what is kept: 232; 108 more to have enough in 89 of 100. The day is past.",
+      isPast: true,
+      caution:
+        "Blades: cut away from the body, keep knives sheathed, clean and disinfect between stocks as the product's label says. Strong alcohol burns and catches fire: no flame near it. Moving scion wood between farms may need a plant-health permit: ask first.",
+    },
+  ],
+};

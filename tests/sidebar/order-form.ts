@@ -1,0 +1,64 @@
+import type { Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll } from "vitest";
+import type { PlanOrderRequest } from "../../src/workbook/sidebar-calls";
+import { fixedAnswers } from "./fixed-answers";
+import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import type { Answers } from "./script-runner";
+
+/** What the form is filled in with. */
+export const REQUEST: PlanOrderRequest = {
+  ...{ variety: "Corvane", wanted: 150, by: "2027-12-01", assurance: 0.8 },
+  ...{ method: "Cocoa cleft graft", harvest: "Oct-Mar, May-Aug" },
+};
+
+/** The form of a new order in the built page, opened anew in every test of the file that calls this. */
+export function orderForm() {
+  let test: SidebarTest;
+  let sidebar: OpenSidebar;
+  let page: Page;
+  beforeAll(async () => {
+    test = await startSidebarTest();
+  }, 60_000);
+  afterEach(() => page.close());
+  afterAll(() => test.close());
+
+  const variety = () => page.getByRole("combobox", { name: /^Variety/ });
+  const wanted = () => page.getByLabel("Plants wanted");
+  const by = () => page.getByLabel("Ready by");
+  const button = (name: string) => page.getByRole("button", { name, exact: true });
+  const settled = () => page.waitForFunction(() => document.querySelector(":disabled") === null);
+  const open = async (answers: Answers = {}) => {
+    sidebar = await test.open({ ...fixedAnswers, ...answers });
+    page = sidebar.page;
+    await sidebar.section("Orders");
+    await page.getByText("Plan a new order").click();
+    await variety().waitFor();
+  };
+  const fillIn = async () => {
+    await variety().fill(REQUEST.variety);
+    await wanted().fill(String(REQUEST.wanted));
+    await by().fill(REQUEST.by);
+    await page.getByLabel(/^Harvest months/).fill(REQUEST.harvest);
+  };
+  return {
+    ...{ variety, wanted, by, button, settled, open, fillIn },
+    page: () => page,
+    sidebar: () => sidebar,
+    order: () => page.getByRole("textbox", { name: /^Order/ }),
+    shown: () => page.getByRole("group", { name: "The plan" }),
+    /** Opens it, fills it in and has it planned. */
+    planned: async (answers: Answers = {}) => {
+      await open(answers);
+      await fillIn();
+      await button("Plan").click();
+      await page.getByText("Needed in all").waitFor();
+      await settled();
+    },
+    /** What has the focus, by its words. */
+    focused: () => page.evaluate(() => document.activeElement?.textContent ?? ""),
+    status: () => page.locator("#status").textContent(),
+    /** The requests of all calls of a name so far. */
+    asked: (call: string) =>
+      sidebar.asked.filter(({ name }) => name === call).map(({ request }) => request),
+  };
+}

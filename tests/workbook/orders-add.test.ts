@@ -1,0 +1,364 @@
+import { describe, expect, it } from "vitest";
+import type { SheetDraft } from "../../src/local/workbook-data";
+import type { AddOrderAnswer, AddOrderRequest } from "../../src/workbook/sidebar-calls";
+import { type Made, type Nursery, openNursery, smallRecords, tab } from "./nursery";
+
+const HEADER = ["Order", "Customer", "Variety", "Wanted", "By", "Delivered", "Closed"];
+const ORDER: AddOrderRequest = {
+  ...{ order: "N-1", customer: "Ana", variety: "Amberlow", wanted: 40, by: "2027-10-01" },
+  sure: [],
+};
+const orders = (...rows: readonly (readonly Made[])[]): SheetDraft =>
+  tab("Orders", [HEADER, ...rows]);
+const one = (name: Made) => [name, "", "", 10, "2027-09-01"];
+const opened = (...drafts: readonly SheetDraft[]): Nursery =>
+  openNursery([smallRecords(), ...drafts]).ready();
+const add = (nursery: Nursery, more: Partial<AddOrderRequest> = {}): AddOrderAnswer =>
+  nursery.ask("sidebarAddOrder", { ...ORDER, ...more });
+const refused = (nursery: Nursery, more: Partial<AddOrderRequest> = {}): string => {
+  const before = nursery.tabs().includes("Orders") ? nursery.snapshot("Orders") : "";
+  const sentence = nursery.refusal("sidebarAddOrder", { ...ORDER, ...more });
+  if (before !== "") expect(nursery.snapshot("Orders")).toBe(before);
+  expect(nursery.w.lock.isFree()).toBe(true);
+  return sentence;
+};
+const states = (nursery: Nursery) =>
+  nursery
+    .values("Write log")
+    .slice(2)
+    .map((row) => row.at(-1));
+const takeBack = (nursery: Nursery, { logId }: AddOrderAnswer) =>
+  nursery.ask("sidebarTakeBack", { logId: logId ?? "" });
+
+describe("adding an order", () => {
+  it("writes a row below the last one, as text, number and day, and says which cells", () => {
+    const nursery = opened(orders(one("O1"), one("O2")));
+    const answer = add(nursery);
+    expect(answer.written).toEqual([
+      { where: "Orders!A4", header: "Order", value: "N-1" },
+      { where: "Orders!B4", header: "Customer", value: "Ana" },
+      { where: "Orders!C4", header: "Variety", value: "Amberlow" },
+      { where: "Orders!D4", header: "Wanted", value: "40" },
+      { where: "Orders!E4", header: "By", value: "2027-10-01" },
+    ]);
+    expect(nursery.values("Orders")[3]).toEqual([
+      "N-1",
+      "Ana",
+      "Amberlow",
+      40,
+      "2027-10-01",
+      "",
+      "",
+    ]);
+    const day = nursery.sheet("Orders").getRange("E4").getValue();
+    expect(Object.prototype.toString.call(day)).toBe("[object Date]");
+    expect(states(nursery)).toEqual(Array(5).fill("written"));
+    expect(nursery.ask("sidebarOrders", null).orders.at(-1)).toMatchObject({
+      ...{ order: "N-1", customer: "Ana", wanted: 40, by: "2027-10-01" },
+    });
+  });
+
+  it("follows the person's own headers and their order, below a title, in a tab that ends there", () => {
+    const nursery = opened(
+      tab(
+        "Pedidos",
+        [
+          ["Temporada"],
+          ["Fecha de entrega", "Notas", "Cantidad", "Cliente", "Pedido", "Variedad"],
+          ["2027-09-01", "call first", 10, "Bo", "P-09", ""],
+        ],
+        3,
+      ),
+    );
+    const answer = add(nursery, { order: "" });
+    expect(answer.written.map(({ where, header }) => [where, header])).toEqual([
+      ["Pedidos!E4", "Pedido"],
+      ["Pedidos!D4", "Cliente"],
+      ["Pedidos!F4", "Variedad"],
+      ["Pedidos!C4", "Cantidad"],
+      ["Pedidos!A4", "Fecha de entrega"],
+    ]);
+    expect(nursery.values("Pedidos")[3]).toEqual(["2027-10-01", "", 40, "Ana", "P-10", "Amberlow"]);
+  });
+
+  it("goes into the empty tab that we made, and above unticked boxes", () => {
+    const nursery = opened();
+    expect(refused(nursery)).toBe("There is no tab of orders yet: make one first");
+    nursery.ask("sidebarMakeOrders", null);
+    nursery.sheet("Orders").getRange("G3:G20").insertCheckboxes();
+    expect(add(nursery, { order: "", customer: "", variety: "" }).written).toMatchObject([
+      { where: "Orders!A3", value: "Order 1" },
+      { where: "Orders!D3" },
+      { where: "Orders!E3" },
+    ]);
+    expect(add(nursery, { order: "" }).written[0]).toMatchObject({
+      where: "Orders!A4",
+      value: "Order 2",
+    });
+  });
+
+  it.each([
+    [["O-08", "O-09", "for the fair"], "O-10"],
+    [["2026-099", "2026-007"], "2026-100"],
+    [[101, 103, 102], 104],
+    [["Ana's", "Bo's", "Cato's"], "Order 4"],
+    [["Order 2", "Ana's", "Bo's"], "Order 4"],
+    [["Ana's", "order 3", "ORDER 4", "x", "y"], "Order 6"],
+    [["12345678901234567890"], "12345678901234567891"],
+  ])("names one without a name after %j: %s", (names, name) => {
+    const nursery = opened(orders(...names.map(one)));
+    add(nursery, { order: "" });
+    expect(nursery.values("Orders").at(-1)?.[0]).toBe(name);
+  });
+});
+
+describe("what can hardly be meant", () => {
+  it("is asked first: a name that stands there, a day in the past, a text too long", () => {
+    const nursery = opened(orders(one("n-1 ")));
+    const before = nursery.snapshot("Orders");
+    const doubtful = { by: "2026-11-24", customer: "x".repeat(60_000) };
+    const { written, asked, logId } = add(nursery, doubtful);
+    expect([written, logId]).toEqual([[], null]);
+    const questions = asked.map(({ question }) => question);
+    expect(questions).toEqual([
+      'An order "N-1" stands in row 2 of Orders already. Write another of that name?',
+      "24 Nov 2026 lies before today, 25 Nov 2026. Is it right?",
+      "Customer has 60000 characters, and a cell holds 49999: write it without its end?",
+    ]);
+    expect(nursery.snapshot("Orders")).toBe(before);
+    expect(add(nursery, { ...doubtful, sure: questions.slice(0, 2) }).asked).toHaveLength(3);
+    expect(add(nursery, { ...doubtful, sure: questions }).written).toHaveLength(5);
+    expect(String(nursery.values("Orders")[2]?.[1])).toHaveLength(49_999);
+  });
+
+  it.each<[string, Partial<Record<keyof AddOrderRequest, unknown>>, RegExp]>([
+    ["no number", { wanted: "40" }, /^Wanted must be a whole number from 1 to 1000000; found 0$/],
+    ["half a plant", { wanted: 1.5 }, /^Wanted must be a whole number, 0 or more; found 1.5$/],
+    ["none", { wanted: 0 }, /^Wanted must be a whole number from 1/],
+    ["fewer than none", { wanted: -3 }, /^Wanted must be a whole number/],
+    ["too many", { wanted: 1_000_001 }, /^Wanted must be a whole number from 1/],
+    ["a list", { wanted: [40] }, /^Wanted must be/],
+    ["no day", { by: "" }, /^By is missing: give a day$/],
+    ["a day that is none", { by: "2027-02-30" }, /^By must be a day/],
+    [
+      "a day of another age",
+      { by: "1027-02-03" },
+      /^By is 3 Feb 1027: give a day within a hundred/,
+    ],
+    ["a record as a name", { order: { name: "x" } }, /^Order can't be read: enter it again$/],
+    ["yes as a customer", { customer: true }, /^Customer can't be read/],
+  ])("is refused in a sentence: %s", (_, more, sentence) => {
+    expect(refused(opened(orders(one("O1"))), more as Partial<AddOrderRequest>)).toMatch(sentence);
+  });
+
+  it("is a row below the orders that is none, such as a sum: nothing is written", () => {
+    const sum: Made[] = ["Total", "", "", { f: "=SUM(D2:D3)", v: 20, t: 2 }];
+    expect(refused(opened(orders(one("O1"), one("O2"), sum)))).toBe(
+      'Row 4 of Orders ("Total") stands below the orders and is none that can be read: correct it or move it away, then try again',
+    );
+    expect(refused(opened(orders(one("O1"), [], ["", "", "", "", "", "", "paid"])))).toContain(
+      'Row 4 of Orders ("paid")',
+    );
+  });
+
+  it("is not what stands in a table of its own beside", () => {
+    const beside = (row: readonly Made[], note: string): Made[] => {
+      const filled = [...row, ...Array<Made>(8 - row.length).fill(null)];
+      return [...filled, note];
+    };
+    const nursery = opened(
+      tab("Orders", [
+        beside(HEADER, "Prices"),
+        beside(one("O1"), "a"),
+        beside([], "b"),
+        beside([], "c"),
+      ]),
+    );
+    expect(add(nursery).written[0]?.where).toBe("Orders!A3");
+    expect(nursery.values("Orders").map((row) => row[8])).toEqual(["Prices", "a", "b", "c"]);
+  });
+
+  it("is a table that lacks a column: the header to add is named", () => {
+    const nursery = opened(
+      tab("Orders", [["Orders of mine"], ["Order", "Wanted", "By"], ["O1", 10, "2027-09-01"]]),
+    );
+    expect(refused(nursery)).toBe(
+      "Orders has no column Customer: write that header into row 2, then try again",
+    );
+    expect(add(nursery, { customer: "", variety: "" }).written).toHaveLength(3);
+    const nameless = opened(tab("Orders", [["Customer", "Wanted", "By"]]));
+    expect(refused(nameless, { variety: "" })).toContain("Orders has no column Order:");
+  });
+});
+
+describe("nasty text", () => {
+  it.each([
+    "=1+1",
+    "+cmd",
+    "-2",
+    "@x",
+    "007",
+    "3/4",
+    "'quoted'",
+    '<img src=x onerror="alert(1)">',
+    "TRUE",
+  ])("%s stays what it is, and is taken back", (text) => {
+    const nursery = opened(orders(one("O1")));
+    const before = nursery.snapshot("Orders");
+    const answer = add(nursery, { order: text, customer: text, variety: text });
+    expect(nursery.values("Orders")[2]?.slice(0, 3)).toEqual([text, text, text]);
+    expect(nursery.sheet("Orders").getRange("A3:C3").getFormulas()).toEqual([["", "", ""]]);
+    expect(takeBack(nursery, answer).restored).toHaveLength(5);
+    expect(nursery.snapshot("Orders")).toBe(before);
+  });
+});
+
+describe("another person meanwhile", () => {
+  const meanwhile = (action: (nursery: Nursery) => void) => {
+    const nursery = opened(orders(one("O1"), one("O2")));
+    nursery.w.meter.before("Utilities.getUuid", () => action(nursery));
+    const answer = add(nursery);
+    expect(answer.written).toEqual([]);
+    expect(answer.asked).toHaveLength(1);
+    expect(new Set(states(nursery))).toEqual(new Set(["not written"]));
+    expect(JSON.stringify(nursery.values("Orders"))).not.toMatch(/N-1|Ana|Amberlow/);
+    return nursery.values("Orders");
+  };
+
+  it.each(["A4", "D4", "F4"])("who fills %s of the same row has the row", (cell) => {
+    meanwhile(({ w }) => w.type("Orders", cell, "7"));
+  });
+
+  it("who moves a column, puts a row in, or takes the header away stops it", () => {
+    meanwhile((nursery) => nursery.sheet("Orders").insertColumnsAfter(1, 1));
+    meanwhile((nursery) => nursery.sheet("Orders").insertRowsAfter(2, 1));
+    meanwhile((nursery) => nursery.w.type("Orders", "D1", "Price"));
+  });
+
+  it("who acts while it is written gets all of it put back", () => {
+    const nursery = opened(orders(one("O1")));
+    let writes = 0;
+    const act = () => {
+      writes += 1;
+      if (writes === 1) nursery.w.type("Orders", "D3", "7");
+    };
+    nursery.w.meter.before("Range.setValue", act);
+    expect(add(nursery).written).toEqual([]);
+    expect(nursery.values("Orders")[2]).toEqual(["", "", "", 7, "", "", ""]);
+  });
+
+  it("who holds the lock makes the other wait", () => {
+    const nursery = opened(orders(one("O1")));
+    const other = nursery.w.begin();
+    // biome-ignore lint/suspicious/noExplicitAny: a script has no types either
+    (other.globals as any).LockService.getDocumentLock().tryLock(1);
+    const before = nursery.snapshot("Orders");
+    expect(nursery.refusal("sidebarAddOrder", ORDER)).toMatch(/try again/);
+    expect(nursery.refusal("sidebarMakeOrders", null)).toMatch(/try again/);
+    const plan = { ...ORDER, assurance: 0.8, method: "", harvest: "" };
+    expect(nursery.refusal("sidebarOrderTab", plan)).toMatch(/try again/);
+    expect(nursery.snapshot("Orders")).toBe(before);
+    other.end();
+    expect(add(nursery).written).toHaveLength(5);
+  });
+});
+
+describe("taking an order back", () => {
+  it("blanks its row wherever it stands, and no other", () => {
+    const nursery = opened(orders(one("O1")));
+    const first = add(nursery);
+    const second = add(nursery, { order: "N-2" });
+    nursery.sheet("Orders").insertRowsAfter(1, 2);
+    nursery.sheet("Orders").insertColumnsAfter(2, 1);
+    expect(takeBack(nursery, first).restored.map(({ where }) => where)).toHaveLength(5);
+    expect(nursery.values("Orders").map(([name]) => name)).toEqual([
+      "Order",
+      "",
+      "",
+      "O1",
+      "",
+      "N-2",
+    ]);
+    expect(nursery.refusal("sidebarTakeBack", { logId: first.logId ?? "" })).toMatch(/already/);
+    takeBack(nursery, second);
+    expect(nursery.values("Orders")).toHaveLength(4);
+    expect(new Set(states(nursery))).toEqual(new Set(["taken back"]));
+  });
+
+  it("tells two of one name apart", () => {
+    const nursery = opened(orders(one("O1")));
+    add(nursery);
+    const sure = add(nursery, { wanted: 60 }).asked.map(({ question }) => question);
+    takeBack(nursery, add(nursery, { wanted: 60, sure }));
+    expect(nursery.values("Orders").map((row) => row[3])).toEqual(["Wanted", 10, 40]);
+  });
+
+  it.each([
+    ["D3", 41, "Wanted (D3) holds 41 by now, where 40 was written"],
+    ["F3", 5, "Delivered (F3) holds 5 by now, which was blank"],
+  ])("is refused whole when %s was changed since", (cell, value, sentence) => {
+    const nursery = opened(orders(one("O1")));
+    const answer = add(nursery);
+    nursery.sheet("Orders").getRange(cell).setValue(value);
+    const before = nursery.snapshot("Orders");
+    const { restored, asked } = takeBack(nursery, answer);
+    expect(restored).toEqual([]);
+    expect(asked[0]?.question).toContain(sentence);
+    expect(nursery.snapshot("Orders")).toBe(before);
+  });
+
+  it("says when the order, a column or the tab is gone", () => {
+    const refusal = (action: (nursery: Nursery) => void) => {
+      const nursery = opened(orders(one("O1")));
+      const { logId } = add(nursery);
+      action(nursery);
+      return nursery.refusal("sidebarTakeBack", { logId: logId ?? "" });
+    };
+    expect(refusal(({ w }) => w.type("Orders", "A3", "Other"))).toMatch(
+      /^There is no order "N-1" any more/,
+    );
+    expect(refusal(({ w }) => w.type("Orders", "C1", "Kind"))).toMatch(
+      /^The table has no column "Variety" any more/,
+    );
+    expect(refusal((nursery) => nursery.remove("Orders"))).toMatch(
+      /^There is no tab "Orders" with orders any more/,
+    );
+  });
+});
+
+describe("an order whose writing was cut off", () => {
+  /** As a cut leaves it: some cells blank, the log still at it; and rows put in above since. */
+  function cut(state: string): Nursery {
+    const nursery = opened(orders(one("O1")));
+    add(nursery);
+    nursery
+      .sheet("Orders")
+      .getRange("D3:E3")
+      .setValues([["", ""]]);
+    const log = nursery.sheet("Write log");
+    log.getRange(3, 11, 5, 1).setValues(Array(5).fill([state]));
+    nursery.sheet("Orders").insertRowsAfter(1, 2);
+    return nursery;
+  }
+
+  it.each([
+    ["writing", "not written"],
+    ["taking back", "taken back"],
+  ])("while %s is undone before the next one is written", (state, then) => {
+    const nursery = cut(state);
+    const names = () => nursery.values("Orders").map(([name]) => name);
+    expect(names()).toEqual(["Order", "", "", "O1", "N-1"]);
+    expect(add(nursery, { order: "N-2" }).written[0]?.where).toBe("Orders!A5");
+    expect(names()).toEqual(["Order", "", "", "O1", "N-2"]);
+    expect(states(nursery)).toEqual([...Array(5).fill(then), ...Array(5).fill("written")]);
+  });
+
+  it("is left alone, and said not to be known, where somebody has gone on with it", () => {
+    const nursery = cut("writing");
+    nursery.w.type("Orders", "D5", "55");
+    nursery.w.type("Orders", "E5", "2027-08-01");
+    add(nursery, { order: "N-2" });
+    expect(nursery.values("Orders")[4]?.slice(0, 4)).toEqual(["N-1", "Ana", "Amberlow", 55]);
+    expect(new Set(states(nursery).slice(0, 5))).toEqual(new Set(["not known"]));
+  });
+});

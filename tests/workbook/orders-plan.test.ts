@@ -1,0 +1,183 @@
+import { describe, expect, it } from "vitest";
+import type { OrderTabRequest, PlanOrderRequest } from "../../src/workbook/sidebar-calls";
+import { type Nursery, openNursery, smallRecords, tab } from "./nursery";
+
+const PLAN: PlanOrderRequest = {
+  ...{ variety: "Amberlow", wanted: 150, by: "2027-10-01", assurance: 0.8 },
+  ...{ method: "Cocoa cleft graft", harvest: "" },
+};
+const ORDER: OrderTabRequest = { ...PLAN, order: "O-1" };
+const small = () => openNursery([smallRecords()]).ready();
+const ONCE = { tab: "Records", columns: [], methods: [] };
+const madeTab = (nursery: Nursery, more: Partial<OrderTabRequest> = {}) =>
+  nursery.ask("sidebarOrderTab", { ...ORDER, ...more }).tab;
+
+/** Plans by the same small records. */
+function planner(nursery = small()) {
+  return (more: Partial<PlanOrderRequest> = {}) =>
+    nursery.ask("sidebarPlanOrder", { ...PLAN, ...more });
+}
+
+describe("planning an order", () => {
+  it("goes step by step to ready, with days, plants, needs and the usual care", () => {
+    const { method, steps, needs, remark } = planner()();
+    expect([method, remark]).toEqual(["Cocoa cleft graft", null]);
+    expect(steps[0]?.step).toBe("Sowing");
+    expect(steps.at(-1)).toMatchObject({ step: "Ready", plants: 150, isPast: false });
+    const grafting = steps.find(({ step }) => step === "Grafting");
+    expect(grafting?.plants).toBeGreaterThan(150);
+    expect(grafting?.caution).toMatch(/blade|knife|sharp/i);
+    expect(grafting?.needs).not.toBe("");
+    expect(needs).toContain("bag");
+    for (const { doBy } of steps) expect(doBy).toMatch(/^20\d\d-\d\d-\d\d$/);
+  });
+
+  it("is surer with more plants, and takes the timetable's first method where none is named", () => {
+    const plan = planner();
+    const first = (assurance: number) => plan({ assurance, method: "" }).steps[0]?.plants ?? 0;
+    expect(first(0.95)).toBeGreaterThan(first(0.8));
+    expect(plan({ method: "" }).method).toBe("Cocoa cleft graft");
+    expect(plan({ assurance: null as unknown as number })).toEqual(plan());
+  });
+
+  it("says what is too late, what can still be met, and when it is no season for seed", () => {
+    const plan = planner();
+    const late = plan({ by: "2026-12-20" }).steps[0];
+    expect(late?.isPast).toBe(true);
+    expect(late?.remark).toMatch(/Too late: .* 150 can be met by \d+ \w+ 20\d\d\. By 20 Dec 2026 /);
+    expect(plan({ harvest: "June" }).steps[0]?.remark).toMatch(
+      /outside the harvest months \(June\)/,
+    );
+    expect(plan({ harvest: "Jan-Dec" }).steps[0]?.remark).not.toContain("outside");
+  });
+
+  it.each<[Partial<Record<keyof PlanOrderRequest, unknown>>, RegExp]>([
+    [{ wanted: 0 }, /^Wanted must be a whole number from 1 to 1000000; found 0$/],
+    [{ wanted: 2.5 }, /^Wanted must be a whole number/],
+    [{ wanted: "150" }, /^Wanted must be a whole number/],
+    [{ wanted: null }, /^Wanted must be a whole number/],
+    [{ by: "soon" }, /^By must be a day; found "soon"$/],
+    [{ by: null }, /^By is missing/],
+    [{ assurance: 1 }, /^assurance must lie between 0 and 1/],
+    [{ assurance: -1 }, /^assurance must lie between 0 and 1/],
+    [{ method: "<b>none</b>" }, /^method "<b>none<\/b>" is not known; known are: /],
+    [{ method: ["Cocoa cleft graft"] }, /^Method can't be read/],
+    [{ harvest: "whenever" }, /^harvest must hold months such as/],
+    [{ harvest: { from: 1 } }, /^Harvest months can't be read/],
+    [{ variety: [["x"]] }, /^Variety can't be read/],
+  ])("refuses %j in a sentence", (more, sentence) => {
+    const nursery = small();
+    const request = { ...ORDER, ...more } as OrderTabRequest;
+    expect(nursery.refusal("sidebarPlanOrder", request)).toMatch(sentence);
+    const tabs = nursery.tabs();
+    expect(nursery.refusal("sidebarOrderTab", request)).toMatch(sentence);
+    expect(nursery.tabs()).toEqual(tabs);
+  });
+});
+
+describe("a plan as a tab", () => {
+  it("says what the sidebar says, and follows what the person changes in it", async () => {
+    const nursery = openNursery([smallRecords()], { live: true }).ready();
+    expect(madeTab(nursery)).toBe("Plan O-1");
+    const shown = async () => {
+      await nursery.w.settled();
+      return nursery
+        .values("Plan O-1")
+        .slice(5)
+        .map((row) => row.slice(0, 5));
+    };
+    const planned = (more: Partial<PlanOrderRequest> = {}) => {
+      const { steps, needs } = nursery.ask("sidebarPlanOrder", { ...PLAN, ...more });
+      return [
+        ...steps.map((one) => [one.step, one.doBy, one.plants, one.needs, one.remark]),
+        ["All", "", "", needs, ""],
+      ];
+    };
+    expect(await shown()).toEqual(planned());
+    expect(nursery.values("Plan O-1")[4]?.slice(0, 5)).toEqual([
+      "Step",
+      "Do by",
+      "Plants",
+      "Needs",
+      "Remark",
+    ]);
+    nursery.w.type("Plan O-1", "C3", "300");
+    nursery.w.type("Plan O-1", "G3", "June");
+    const changed = planned({ wanted: 300, harvest: "June" });
+    expect(changed).not.toEqual(planned());
+    // What is typed is calculated a little later.
+    await expect.poll(shown, { timeout: 30_000 }).toEqual(changed);
+  }, 60_000);
+
+  it("holds the page's text in cells, never in its formula", () => {
+    const nursery = small();
+    const nasty = '=HYPERLINK("x")&\'"); <b>';
+    const name = madeTab(nursery, { order: nasty, variety: '"+1+"' });
+    expect(name).toBe("Plan =HYPERLINK x & ; b");
+    const row = nursery.values(name)[2];
+    expect([row?.[0], row?.[4]]).toEqual([nasty, '"+1+"']);
+    const formulas = nursery.sheet(name).getDataRange().getFormulas().flat().filter(Boolean);
+    expect(formulas).toEqual([
+      "=ORDER_PLAN($C$3,$B$3,'Nursery timetable'!A:L,$D$3,$F$3,'Records'!A:P,'Nursery settings'!$A$9:$B$48,'Nursery settings'!$B$4,$E$3,$G$3)",
+    ]);
+  });
+
+  it.each([
+    ["", "Plan 150 Amberlow"],
+    ["[A]*?:\\/'\"<>|\n\t", "Plan A"],
+    ["x".repeat(500), `Plan ${"x".repeat(26)}`],
+    ["🌱".repeat(40), `Plan ${"🌱".repeat(26)}`],
+    ["***", "Plan 150 Amberlow"],
+    ["O-1 (old)", "Plan O-1 old"],
+  ])("for the order %j is called %s", (order, name) => {
+    expect(madeTab(small(), { order })).toBe(name);
+  });
+
+  it("is made anew for the same order, and beside any other tab of its name", () => {
+    const nursery = openNursery([smallRecords(), tab("plan o-2", [["Mine"]])]).ready();
+    madeTab(nursery);
+    expect(madeTab(nursery, { wanted: 99 })).toBe("Plan O-1");
+    expect(nursery.value("Plan O-1", "C3")).toBe(99);
+    expect(madeTab(nursery, { order: "O-1*" })).toBe("Plan O-1 2");
+    expect(nursery.value("Plan O-1", "C3")).toBe(99);
+    expect(madeTab(nursery, { order: "O-2" })).toBe("Plan O-2 2");
+    expect(nursery.values("plan o-2")).toEqual([["Mine"]]);
+    // A tab that we made for the person to fill is theirs, whatever they call it.
+    nursery.ask("sidebarMakeOrders", null);
+    nursery.sheet("Orders").setName("Plan O-3");
+    nursery.sheet("Plan O-3").getRange("A3").setValue("O-3");
+    const filled = nursery.snapshot("Plan O-3");
+    expect(madeTab(nursery, { order: "O-3" })).toBe("Plan O-3 2");
+    expect(nursery.snapshot("Plan O-3")).toBe(filled);
+  });
+
+  it("stays as it is when the tabs are made again, but reads the records that are chosen by then", () => {
+    const other = { ...smallRecords(), name: "New records" };
+    const nursery = openNursery([smallRecords(), other]).ready("Records");
+    madeTab(nursery);
+    nursery.sheet("Plan O-1").getRange("C3").setValue(77);
+    const before = nursery.snapshot("Plan O-1");
+    nursery.ask("sidebarSetUp", ONCE);
+    expect(nursery.snapshot("Plan O-1")).toBe(before);
+    nursery.ask("sidebarSetUp", { ...ONCE, tab: "New records" });
+    const moved = nursery.sheet("Plan O-1").getRange("A5").getFormula();
+    expect(moved).toContain("'New records'!A:P");
+    expect(nursery.value("Plan O-1", "C3")).toBe(77);
+    nursery.sheet("Plan O-1").getRange("A5").setValue("mine");
+    nursery.ask("sidebarSetUp", ONCE);
+    expect(nursery.value("Plan O-1", "A5")).toBe("mine");
+  });
+
+  it("goes by the built-in steps where there is no timetable", () => {
+    const nursery = small();
+    nursery.remove("Nursery timetable");
+    madeTab(nursery);
+    expect(nursery.sheet("Plan O-1").getRange("A5").getFormula()).toContain("($C$3,$B$3,,$D$3,");
+  });
+
+  it("needs the tabs of Set up first", () => {
+    const nursery = openNursery([smallRecords()]);
+    expect(nursery.refusal("sidebarOrderTab", ORDER)).toMatch(/not set up yet/);
+    expect(nursery.refusal("sidebarOrders", null)).toMatch(/not set up yet/);
+  });
+});
