@@ -154,33 +154,6 @@ describe("BATCH_COST", () => {
     expect(remarkOf(wrongUnit)).toContain("for: bag, strip (needed in cm, priced by kg);");
   });
 
-  it.each([
-    ["1,000", 10],
-    ["1 000", 10],
-    ["per 1000", 10],
-    ["1000 bags", 10],
-    ["bag", 10_000],
-    ["dozen", 833.33],
-  ])("reads Per %j of a bag", (per, materials) => {
-    // 200 bags at 50 for so many: a thousand must not be read as one.
-    expect(cost([DONE], [PRICES[0], ["Bag", 50, per]])[0]?.Materials).toBe(materials);
-  });
-
-  it.each([
-    ["Hour", 4, "hour", 40],
-    ["Hour", 4, "per hour", 40],
-    ["Hours of work", 32, "8 h", 40],
-    ["Main-d'\u0153uvre", 4, "heure", 40],
-    ["Labour", 0.25, "15 min", 10],
-  ])("reads the price of work in %j, %j, %j: 10 hours cost %d", (item, price, per, all) => {
-    expect(cost([DONE], [PRICES[0], [item, price, per]])[0]?.Cost).toBe(all);
-  });
-
-  it.each(["m3", "m\u00b3", "1 cbm", "1,000 l"])("reads Per %j of the mix", (per) => {
-    // 200 x 0.5 l = 0.1 m\u00b3, at 30.
-    expect(cost([DONE], [PRICES[0], ["Mix", 30, per]])[0]?.Materials).toBe(3);
-  });
-
   it("says of an item with a price in another unit that it has one", () => {
     const rows = cost([DONE], [PRICES[0], ["Strip", 3, "roll"], ["Bag", 2, "kg"]]);
     expect(remarkOf(rows)).toContain(
