@@ -1,8 +1,8 @@
 import { balanceAnswer, builtInTimetable } from "../core";
-import type { FunctionEntry } from "./entry";
+import type { FunctionHelp, FunctionRun } from "./entry";
 import { COLUMNS, RECORDS } from "./parameters";
 
-export const batchBalance: FunctionEntry = {
+export const batchBalanceHelp: FunctionHelp = {
   name: "BATCH_BALANCE",
   sentence:
     "Where every plant of each batch went: culled, given, dispatched, standing or unexplained.",
@@ -10,8 +10,9 @@ export const batchBalance: FunctionEntry = {
   answers:
     "One row a batch. Unexplained is what should stand less what stands by the last count; below 0 when more stand than can.",
   example: "=BATCH_BALANCE(Records!A1:M7)",
-  run: (door, [records, columns]) =>
-    door.out(
-      balanceAnswer(door.records(records, { timetable: builtInTimetable(), asOf: null, columns })),
-    ),
 };
+
+export const batchBalance: FunctionRun = (door, [records, columns]) =>
+  door.out(
+    balanceAnswer(door.records(records, { timetable: builtInTimetable(), asOf: null, columns })),
+  );

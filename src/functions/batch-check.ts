@@ -1,9 +1,9 @@
 import { checkAnswer } from "../core";
 import { isMissing } from "../door/index";
-import type { FunctionEntry } from "./entry";
+import type { FunctionHelp, FunctionRun } from "./entry";
 import { AS_OF_OPTIONAL, COLUMNS, RECORDS, TIMETABLE_OPTIONAL } from "./parameters";
 
-export const batchCheck: FunctionEntry = {
+export const batchCheckHelp: FunctionHelp = {
   name: "BATCH_CHECK",
   sentence:
     "What in your table can't be read or looks wrong, what happens because of it, what to do.",
@@ -11,10 +11,11 @@ export const batchCheck: FunctionEntry = {
   answers:
     "One row a trouble, costliest first. Row counts from 1 at the top of the range. The last row counts the rows of the range.",
   example: "=BATCH_CHECK(Records!A1:M7, , Settings!B1)",
-  run: (door, [records, timetable, asOf, columns]) => {
-    const day = isMissing(asOf) ? null : door.day("asOf", asOf);
-    const built = door.timetableWithFaults(timetable);
-    const read = door.records(records, { timetable: built.timetable, asOf: day, columns });
-    return door.out(checkAnswer(read, built, day));
-  },
+};
+
+export const batchCheck: FunctionRun = (door, [records, timetable, asOf, columns]) => {
+  const day = isMissing(asOf) ? null : door.day("asOf", asOf);
+  const built = door.timetableWithFaults(timetable);
+  const read = door.records(records, { timetable: built.timetable, asOf: day, columns });
+  return door.out(checkAnswer(read, built, day));
 };

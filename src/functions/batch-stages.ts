@@ -1,9 +1,9 @@
 import { stagesAnswer } from "../core";
-import type { FunctionEntry } from "./entry";
+import type { FunctionHelp, FunctionRun } from "./entry";
 import { AS_OF, COLUMNS, LEVEL, RECORDS, TIMETABLE } from "./parameters";
 import { projectionQuestion } from "./projection-question";
 
-export const batchStages: FunctionEntry = {
+export const batchStagesHelp: FunctionHelp = {
   name: "BATCH_STAGES",
   sentence:
     "Where each open batch stands, what comes next, and when how many plants will be ready.",
@@ -11,5 +11,7 @@ export const batchStages: FunctionEntry = {
   answers:
     "One row an open batch: the last step, the next with its days, and the days and plants when ready, each as a range.",
   example: "=BATCH_STAGES(Records!A1:M7, , Settings!B1)",
-  run: (door, args) => door.out(stagesAnswer(projectionQuestion(door, args))),
 };
+
+export const batchStages: FunctionRun = (door, args) =>
+  door.out(stagesAnswer(projectionQuestion(door, args)));

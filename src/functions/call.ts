@@ -6,12 +6,16 @@ import type { FunctionEntry, FunctionResult, RawArguments } from "./entry";
  * Answers a custom function. Whatever goes wrong is one sentence that starts with the function's
  * name, since the cell's note is all that a person sees of it.
  */
-export function callFunction(entry: FunctionEntry, host: Host, args: RawArguments): FunctionResult {
+export function callFunction(
+  { name, run }: Pick<FunctionEntry, "name" | "run">,
+  host: Host,
+  args: RawArguments,
+): FunctionResult {
   try {
-    return entry.run(openDoor(host), args);
+    return run(openDoor(host), args);
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
-    if (error instanceof InputError) throw new Error(`${entry.name}: ${message}`);
-    throw new Error(`${entry.name} failed by a fault of its own, please report it: ${message}`);
+    if (error instanceof InputError) throw new Error(`${name}: ${message}`);
+    throw new Error(`${name} failed by a fault of its own, please report it: ${message}`);
   }
 }

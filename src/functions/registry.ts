@@ -1,47 +1,61 @@
-import { batchBalance } from "./batch-balance";
-import { batchCheck } from "./batch-check";
-import { batchCost } from "./batch-cost";
-import { batchDue } from "./batch-due";
-import { batchLookback } from "./batch-lookback";
-import { batchReady } from "./batch-ready";
-import { batchStages } from "./batch-stages";
-import { batchSteps } from "./batch-steps";
-import type { FunctionEntry } from "./entry";
-import { germinationSummary } from "./germination-summary";
-import { orderOutlook } from "./order-outlook";
-import { orderPlan } from "./order-plan";
-import { placeLoad } from "./place-load";
-import { takeCompared } from "./take-compared";
-import { takeRange } from "./take-range";
-import { takeRate } from "./take-rate";
-import { takeReasons } from "./take-reasons";
-import { takeSummary } from "./take-summary";
-import { takeTrend } from "./take-trend";
-import { timetable } from "./timetable";
-import { workNeeds } from "./work-needs";
-import { workPlan } from "./work-plan";
+import { batchBalanceHelp } from "./batch-balance";
+import { batchCheckHelp } from "./batch-check";
+import { batchCostHelp } from "./batch-cost";
+import { batchDueHelp } from "./batch-due";
+import { batchLookbackHelp } from "./batch-lookback";
+import { batchReadyHelp } from "./batch-ready";
+import { batchStagesHelp } from "./batch-stages";
+import { batchStepsHelp } from "./batch-steps";
+import type { FunctionEntry, FunctionHelp } from "./entry";
+import { germinationSummaryHelp } from "./germination-summary";
+import { orderOutlookHelp } from "./order-outlook";
+import { orderPlanHelp } from "./order-plan";
+import { placeLoadHelp } from "./place-load";
+import { runs } from "./runs";
+import { takeComparedHelp } from "./take-compared";
+import { takeRangeHelp } from "./take-range";
+import { takeRateHelp } from "./take-rate";
+import { takeReasonsHelp } from "./take-reasons";
+import { takeSummaryHelp } from "./take-summary";
+import { takeTrendHelp } from "./take-trend";
+import { timetableHelp } from "./timetable";
+import { workNeedsHelp } from "./work-needs";
+import { workPlanHelp } from "./work-plan";
 
-/** Every custom function, in the order of the reference. */
-export const registry: readonly FunctionEntry[] = [
-  timetable,
-  batchStages,
-  batchSteps,
-  batchDue,
-  batchReady,
-  batchLookback,
-  batchBalance,
-  batchCheck,
-  takeRate,
-  takeRange,
-  takeSummary,
-  takeCompared,
-  takeTrend,
-  takeReasons,
-  germinationSummary,
-  orderPlan,
-  orderOutlook,
-  workNeeds,
-  workPlan,
-  placeLoad,
-  batchCost,
+const helps: readonly FunctionHelp[] = [
+  timetableHelp,
+  batchStagesHelp,
+  batchStepsHelp,
+  batchDueHelp,
+  batchReadyHelp,
+  batchLookbackHelp,
+  batchBalanceHelp,
+  batchCheckHelp,
+  takeRateHelp,
+  takeRangeHelp,
+  takeSummaryHelp,
+  takeComparedHelp,
+  takeTrendHelp,
+  takeReasonsHelp,
+  germinationSummaryHelp,
+  orderPlanHelp,
+  orderOutlookHelp,
+  workNeedsHelp,
+  workPlanHelp,
+  placeLoadHelp,
+  batchCostHelp,
 ];
+
+/**
+ * Every custom function, in the order of the reference. The built file knows them by their stubs, and
+ * leaves this list and all that is said in it out.
+ */
+export const registry: readonly FunctionEntry[] = /* @__PURE__ */ helps.map((help) => ({
+  ...help,
+  parameters: help.parameters.map(([name, sentence]) => ({
+    name: name.replace("?", ""),
+    sentence,
+    optional: name.endsWith("?"),
+  })),
+  run: runs[help.name],
+}));

@@ -1,17 +1,18 @@
 import { takeRate as rateOf } from "../core";
-import { type FunctionEntry, needed } from "./entry";
+import type { FunctionHelp, FunctionRun } from "./entry";
 import { forEachPair } from "./pairs";
 
-export const takeRate: FunctionEntry = {
+export const takeRateHelp: FunctionHelp = {
   name: "TAKE_RATE",
   sentence: "The share of grafts that took; blank where they are not counted yet.",
   parameters: [
-    needed("taken", "Takes counted: a cell, or a column of cells."),
-    needed("grafted", "Grafts made: a cell, or a column as long."),
+    ["taken", "Takes counted: a cell, or a column of cells."],
+    ["grafted", "Grafts made: a cell, or a column as long."],
   ],
   answers: "A share from 0 to 1, or one for each row of the two columns.",
   example: "=TAKE_RATE(Records!J2:J7, Records!H2:H7)",
   exampleHeadings: ["Take rate"],
-  run: (door, [taken, grafted]) =>
-    forEachPair(door, taken, grafted, (took, made) => [rateOf(took, made) ?? ""]),
 };
+
+export const takeRate: FunctionRun = (door, [taken, grafted]) =>
+  forEachPair(door, taken, grafted, (took, made) => [rateOf(took, made) ?? ""]);

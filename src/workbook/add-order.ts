@@ -77,8 +77,22 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
       if (!(error instanceof ChangedMeanwhile)) throw error;
       return askedOnly([error.message]);
     }
+    showDayAsAbove(table, row);
     return { written: writes.map((cell) => cellShown(now, cell)), asked: [], logId: id };
   });
+}
+
+/** A sheet shows a day in its own way; where the row above has another, that is what is read there. */
+function showDayAsAbove({ sheet, values, headerRow, columnOf: { by } }: OrdersTable, row: number) {
+  if (by === undefined || row - 2 <= headerRow) return;
+  // A format of text, above a day that was typed as text, would show a number.
+  if (!(values[row - 2]?.[by] instanceof Date)) return;
+  try {
+    const format = sheet.getRange(row - 1, by + 1).getNumberFormat();
+    sheet.getRange(row, by + 1).setNumberFormat(format);
+  } catch {
+    // The order is written; how its day looks is not worth a failure.
+  }
 }
 
 function askedOnly(questions: readonly string[]): AddOrderAnswer {

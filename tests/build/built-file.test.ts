@@ -145,6 +145,11 @@ describe("Code.js", () => {
     expect(touched).toEqual([]);
   });
 
+  it("says the help of a function once, before its stub", () => {
+    const counts = registry.map(({ name, answers }) => [name, code.split(answers).length - 1]);
+    expect(counts).toEqual(registry.map(({ name }) => [name, 1]));
+  });
+
   it("is below 350 KB", () => {
     expect(Buffer.byteLength(code)).toBeLessThan(350_000);
   });

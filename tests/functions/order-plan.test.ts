@@ -48,6 +48,37 @@ describe("ORDER_PLAN", () => {
     );
   });
 
+  it("plans the first of varieties of which either will do, and says so", () => {
+    const asked = (variety: string) =>
+      plan(100, "2027-09-01", TIMETABLE, "", 0.8, RECORDS, "", "2026-11-25", variety);
+    const [sowing, ...others] = asked("Alba or Nera");
+    const [alone, ...rest] = asked("Alba");
+    expect(sowing).toEqual({
+      ...alone,
+      Remark: String(alone?.Remark).replace(
+        /\.$/,
+        ". Planned for Alba, the first of those that will do.",
+      ),
+    });
+    expect(others).toEqual(rest);
+  });
+
+  it("counts all varieties that will do among what stands", () => {
+    const records = [
+      RECORDS[0],
+      ["B1", "Alba", "2026-06-01", 300, "2026-08-01", 240],
+      ["B3", "Nera", "2026-06-01", 300, "2026-08-01", 240],
+    ];
+    const standing = (variety: string) => {
+      const [sowing] = plan(
+        ...[400, "2026-12-30", TIMETABLE, "", 0.8, records, "", "2026-11-25", variety],
+      );
+      return Number(/what stands can meet (\d+)/.exec(String(sowing?.Remark))?.[1]);
+    };
+    expect(standing("Alba or Nera")).toBeGreaterThan(1.5 * standing("Nera"));
+    expect(standing("Nera")).toBeGreaterThan(0);
+  });
+
   it("takes the first method where none is named, and refuses one that is not known", () => {
     expect(plan(100, "2027-09-01", TIMETABLE, "")).toEqual(
       plan(100, "2027-09-01", TIMETABLE, "Plum budding"),

@@ -72,7 +72,7 @@ describe("the fortnight in Today", () => {
     );
     expect(await note.textContent()).toContain("H26-051, H26-052");
     expect(await day("Thu 26 Nov").textContent()).toBe("Thu 26 Nov14 of 14 hourstoo much");
-    expect(await day("Wed 25 Nov").textContent()).toBe("Wed 25 Nov8.6 of 14 hours");
+    expect(await day("Wed 25 Nov").textContent()).toBe("Wed 25 Nov8.6 of 14 hours+ 1 task");
     expect(await day("Sun 29 Nov").textContent()).toBe("Sun 29 Novclosed");
     expect(await page.locator(".day").count()).toBe(14);
   });
@@ -134,11 +134,25 @@ describe("the fortnight in Today", () => {
     await day("Wed 25 Nov").locator(".behind").waitFor();
   });
 
-  it("says plainly when everything fits", async () => {
-    await open({ sidebarWork: () => ({ ...work, overloads: [], unassigned: [], remark: null }) });
-    expect(await page.locator(PART).textContent()).toContain(
-      "Nothing asks for too much: 61.85 of 162 hours are taken.",
-    );
+  it("says plainly when everything fits, and promises nothing where hours are not known", async () => {
+    const fitting = { ...work, overloads: [], unassigned: [], remark: null };
+    const unrated = work.parts.filter(({ hours }) => hours === null);
+    const rated = work.parts.filter(({ hours }) => hours !== null);
+    const said = async (parts: WorkAnswer["parts"]) => {
+      await open({ sidebarWork: () => ({ ...fitting, parts }) });
+      const text = (await page.locator(PART).textContent()) ?? "";
+      await page.close();
+      return text;
+    };
+    const all = await said(rated);
+    expect(all).toContain("Nothing asks for too much: 61.85 of 162 hours are taken.");
+    expect(all).not.toContain("known");
+    const some = await said([...rated, ...unrated]);
+    expect(some).toContain("Nothing with known hours asks for too much: 61.85 of 162");
+    expect(some).toContain("For 1 task no hours are known: they need a count of plants");
+    const none = await said(unrated);
+    expect(none).toContain("For all tasks no hours are known: they need a count of plants");
+    expect(none).not.toContain("Nothing");
   });
 
   it("says which tab to make where there is none, and makes it", async () => {

@@ -58,6 +58,19 @@ describe("adding an order", () => {
     });
   });
 
+  it("shows the day as the one above is shown, unless that is text", () => {
+    const nursery = opened(orders(one("O1"), one("O2")));
+    const format = (cell: string) => nursery.sheet("Orders").getRange(cell).getNumberFormat();
+    add(nursery);
+    nursery.sheet("Orders").getRange("E4").setNumberFormat("yyyy-mm-dd");
+    add(nursery, { order: "N-2" });
+    expect(format("E5")).toBe("yyyy-mm-dd");
+    nursery.sheet("Orders").getRange("E5").setNumberFormat("@").setValue("2027-09-01");
+    add(nursery, { order: "N-3" });
+    expect(format("E6")).not.toBe("@");
+    expect(nursery.ask("sidebarOrders", null).orders).toHaveLength(5);
+  });
+
   it("follows the person's own headers and their order, below a title, in a tab that ends there", () => {
     const nursery = opened(
       tab(

@@ -133,6 +133,30 @@ describe("without a tab of persons", () => {
     expect(nursery.snapshot("crew")).toBe(before);
   });
 
+  it("keeps every row that a person has put in, whatever is made again beside it", () => {
+    const made = opened();
+    made.ask("sidebarMakeCrew", null);
+    const [said = [], header = []] = made.values("Crew");
+    // Copies of the tab we made begin with our words, too.
+    const filled = (name: string) =>
+      tab(name, [said, header, [`Of ${name}`, "", 8], ["=1+1", "", 6]]);
+    const beside = ["Crew (old)", "Crew (new)", "Crew (new) 2"];
+    const nursery = openNursery([smallRecords(), ...["Crew", ...beside].map(filled)]);
+    const snapshots = (names: readonly string[]) => names.map((name) => nursery.snapshot(name));
+    const before = snapshots(["Crew", ...beside]);
+    nursery.ready();
+    for (const _ of [1, 2]) {
+      expect(nursery.ask("sidebarMakeCrew", null)).toEqual({ tab: "Crew" });
+      nursery.ask("sidebarSetUp", { tab: "Records", columns: [], methods: [] });
+      nursery.w.call("refreshDueList");
+    }
+    expect(snapshots(["Crew", ...beside])).toEqual(before);
+    nursery.remove("Crew");
+    nursery.ask("sidebarMakeCrew", null);
+    nursery.ready();
+    expect(snapshots(beside)).toEqual(before.slice(1));
+  });
+
   it("finds one under another name, and never in the records or a tab of ours", () => {
     const sheet = tab("Our people", [["Summer list"], ["Name", "Hours"], ["Ana", 8]]);
     expect(opened(sheet).ask("sidebarWork", DAYS)).toMatchObject({
@@ -195,4 +219,40 @@ it("keeps a nasty name as text, and says what it could not read", () => {
   const { persons, remark } = nursery.ask("sidebarWork", DAYS);
   expect(persons).toEqual(["<b>Ana</b>"]);
   expect(remark).toContain('crew row 3 left out: "many" is no number of hours a day');
+});
+
+describe("tabs of persons and closed days as they may be", () => {
+  const ana: readonly Made[] = ["Ana", null, 8, null, null];
+
+  it("takes the one called Crew of two tables of persons", () => {
+    const other = tab("Crew of last year", [CREW, ["Old", null, 8, null, null]]);
+    expect(opened(other, crew(ana)).ask("sidebarWork", DAYS)).toMatchObject({
+      crewTab: "Crew",
+      persons: ["Ana"],
+    });
+  });
+
+  it("says in which row a cell shows an error, and plans nothing from half a crew", () => {
+    const nursery = opened(crew(ana));
+    nursery.sheet("Crew").getRange("C2").setValue("#DIV/0!");
+    expect(nursery.refusal("sidebarWork", DAYS)).toMatch(/crew row 2/);
+  });
+
+  it("shows fourteen closed days where every day is closed, with what nobody can do", () => {
+    const closed = tab("Closed days", [
+      ["Day", "To"],
+      ["2026-11-01", "2027-12-31"],
+    ]);
+    const nursery = opened(crew(ana), closed);
+    workRate(nursery, "Take count", 20);
+    const { days, overloads, unassigned } = nursery.ask("sidebarWork", DAYS);
+    expect(days.every(({ isClosed, there, asked }) => isClosed && there + asked === 0)).toBe(true);
+    expect(overloads[0]?.sentence).toContain("8 hours are asked, 0 hours are there");
+    expect(unassigned.filter(({ task }) => task === "Take count")).toHaveLength(2);
+  });
+
+  it("says that a tab of closed days has no header", () => {
+    const nursery = opened(crew(ana), tab("Closed days", [["25 Dec"]]));
+    expect(nursery.refusal("sidebarWork", DAYS)).toContain("no header row with Day");
+  });
 });

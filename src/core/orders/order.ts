@@ -34,13 +34,16 @@ const EITHER = /\s+(?:or|ou|o|atau)\s+|\s*[/;,|]\s*/i;
  *
  * @param known varieties of batches in normal form: a name that is one of them whole is not taken apart
  */
-export function varietiesOf(order: Order, known: ReadonlySet<string>): readonly string[] {
+export function varietiesOf(
+  order: Pick<Order, "variety">,
+  known: ReadonlySet<string>,
+): readonly string[] {
   return [...new Set(writtenVarieties(order, known).map(normalText))].filter((one) => one !== "");
 }
 
 /** The same as they are written. */
 export function writtenVarieties(
-  { variety }: Order,
+  { variety }: Pick<Order, "variety">,
   known: ReadonlySet<string>,
 ): readonly string[] {
   if (known.has(normalText(variety))) return [variety];
@@ -48,6 +51,6 @@ export function writtenVarieties(
 }
 
 /** The first variety of an order, as it is written. */
-export function firstVariety(order: Order, known: ReadonlySet<string>): string {
+export function firstVariety(order: Pick<Order, "variety">, known: ReadonlySet<string>): string {
   return writtenVarieties(order, known)[0] ?? "";
 }

@@ -5,8 +5,10 @@ import { project } from "../projection/project";
 import { leftOutRemark, type Records } from "../records/records";
 import { methodOrRefuse } from "../timetable/method-of-batch";
 import type { Method, Timetable } from "../timetable/timetable";
+import { knownVarieties } from "./draw-fillings";
 import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
 import { addUp, amountsText, needsFor } from "./needs-for";
+import { firstVariety, varietiesOf } from "./order";
 import { type OrderPlan, type PlannedStep, planOrder } from "./plan-order";
 import { promiseFromStanding } from "./promise-from-standing";
 
@@ -23,7 +25,7 @@ export interface PlanQuestion {
   readonly records: Records | null;
   /** The day that is planned on; the latest day in the records if null. */
   readonly asOf: CivilDay | null;
-  /** Empty for one like the others. */
+  /** Such as "Amberlow or Corvane", planned for the first; empty for one like the others. */
   readonly variety: string;
   readonly harvest: HarvestMonths | null;
 }
@@ -52,25 +54,31 @@ export interface PlannedOrderLine extends Pick<PlannedStep, "step" | "doBy" | "p
  * @throws InputError "unknown-method" | "timetable-unusable" when the timetable is empty
  */
 export function plannedOrder(question: PlanQuestion): PlannedOrder {
-  const { timetable, records, assurance, wanted, readyBy, variety, harvest } = question;
+  const { timetable, records, assurance, wanted, readyBy, harvest } = question;
   const method = methodOrRefuse(timetable, question.methodName);
   const asOf = question.asOf ?? (records === null ? null : latestDay(records));
   const projection =
     records === null || asOf === null
       ? null
       : project({ records, timetable, asOf, level: assurance });
+  const known = projection === null ? new Set<string>() : knownVarieties(projection);
+  const varieties = varietiesOf(question, known);
+  const variety = firstVariety(question, known);
   const forecaster = projection?.forecaster ?? timetableForecaster();
   const plan = planOrder({ wanted, readyBy, method, assurance, forecaster, variety, asOf });
   const standing =
     plan.past === null || projection === null
       ? null
-      : promiseFromStanding(projection, { method, variety, by: readyBy, assurance });
+      : promiseFromStanding(projection, { method, varieties, by: readyBy, assurance });
   const start = plan.steps.findIndex(({ onLine }) => onLine);
   const last = plan.steps.length - 1;
   const steps = plan.steps.map((planned, place): PlannedOrderLine => {
     const { step, doBy, plants } = planned;
     const remarks = [
       sizeRemark(planned, plan.plantChance),
+      ...(place === start && varieties.length > 1
+        ? [`Planned for ${variety}, the first of those that will do`]
+        : []),
       ...(place === start && harvest !== null ? [harvestRemark(planned, harvest)] : []),
       ...(place === start
         ? [pastRemark(plan, question, asOf, standing)]

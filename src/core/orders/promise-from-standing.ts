@@ -10,8 +10,8 @@ const SEED = 2;
 
 export interface Promised {
   readonly method: Method;
-  /** Empty for every variety. */
-  readonly variety: string;
+  /** Varieties of which any will do, in normal form; none for every variety. */
+  readonly varieties: readonly string[];
   readonly by: CivilDay;
   /** Chance with which the number is reached, strictly between 0 and 1. */
   readonly assurance: number;
@@ -23,11 +23,12 @@ export interface Promised {
  * Method: seeded draws that share what is unknown of the shares, as in BATCH_READY.
  */
 export function promiseFromStanding(projection: Projection, promised: Promised): number {
-  const { method, by, assurance } = promised;
-  const variety = normalText(promised.variety);
+  const { method, by, assurance, varieties } = promised;
   const { batches, routes } = comingBatches(projection);
   const own = batches.filter(
-    (batch) => batch.method === method && (variety === "" || normalText(batch.variety) === variety),
+    (batch) =>
+      batch.method === method &&
+      (varieties.length === 0 || varieties.includes(normalText(batch.variety))),
   );
   if (own.length === 0) return 0;
   const random = seededDraws(SEED);

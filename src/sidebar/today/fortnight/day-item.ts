@@ -1,10 +1,12 @@
 import type { PlannedDay, PlannedPart } from "../../../workbook/sidebar-calls";
+import { counted } from "../../controls/count-words";
 import { weekdayText } from "../../controls/day-words";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
 import { hoursBar } from "../../controls/hours-bar";
 import { hoursOfHours } from "../../controls/hours-words";
 import { dayPlan } from "./day-plan";
+import { isUnrated } from "./part-item";
 
 export interface DayItemOptions {
   readonly day: PlannedDay;
@@ -17,11 +19,15 @@ export interface DayItemOptions {
 
 /** A day: hours asked of hours there, in numbers and as a bar; opened, who does what. */
 export function dayItem({ day, persons, parts, most }: DayItemOptions): HTMLElement {
+  const unrated = parts.filter(isUnrated).length;
   const words = element(
     "span",
     { class: "day-words" },
     element("strong", {}, weekdayText(day.day)),
     element("span", {}, day.isClosed ? "closed" : hoursOfHours(day.asked, day.there)),
+    unrated === 0
+      ? null
+      : element("span", { class: "quiet" }, `+ ${counted(unrated, "task", "tasks")}`),
     day.isOverloaded && !day.isClosed ? element("span", { class: "mark" }, "too much") : null,
   );
   if (day.isClosed && parts.length === 0) return element("p", { class: "day closed" }, words);

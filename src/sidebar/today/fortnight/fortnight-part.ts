@@ -10,7 +10,7 @@ import type { SidebarContext } from "../../section";
 import { dayItem } from "./day-item";
 import { missingCrew, noCrew } from "./no-crew";
 import { overloadNote } from "./overload-note";
-import { partItem } from "./part-item";
+import { isUnrated, partItem } from "./part-item";
 
 const DAYS = 14;
 
@@ -60,15 +60,18 @@ function shown(answer: WorkAnswer): Node[] {
   const most = Math.max(0, ...days.map(({ there, asked }) => Math.max(there, asked)));
   const sum = (hours: readonly number[]) => hours.reduce((all, one) => all + one, 0);
   const [asked, there] = [sum(days.map((day) => day.asked)), sum(days.map((day) => day.there))];
-  const unrated = parts.filter(({ hours, plants }) => hours === null && plants !== 0).length;
+  const unrated = parts.filter(isUnrated).length;
+  const isRated = [...parts, ...unassigned].some(({ hours }) => hours !== null);
+  const those = unrated > 0 ? "with known hours " : "";
+  // Where no hours are known, nothing is promised.
   const fits =
-    overloads.length === 0
-      ? `Nothing asks for too much: ${hoursOfHours(asked, there)} are taken.`
-      : "Its days are marked “too much”. Hours left in them belong to those who can’t do these tasks.";
+    overloads.length > 0
+      ? "The days are marked “too much”. Hours left in them belong to those who can’t do these tasks."
+      : `Nothing ${those}asks for too much: ${hoursOfHours(asked, there)} are taken.`;
   return [
     ...overloads.map(overloadNote),
-    element("p", {}, fits),
-    unrated === 0 ? null : element("p", {}, unratedSentence(unrated)),
+    unrated > 0 && !isRated ? null : element("p", {}, fits),
+    unrated === 0 ? null : element("p", {}, unratedSentence(unrated, isRated)),
     ...days.map((day) =>
       dayItem({ day, persons, most, parts: parts.filter((part) => part.day === day.day) }),
     ),
@@ -83,8 +86,9 @@ function shown(answer: WorkAnswer): Node[] {
   ].filter((node) => node !== null);
 }
 
-function unratedSentence(unrated: number): string {
-  return `For ${counted(unrated, "task", "tasks")} no hours are known: they need a count of plants, and Per person-hour in the timetable.`;
+function unratedSentence(unrated: number, isRated: boolean): string {
+  const which = isRated ? counted(unrated, "task", "tasks") : "all tasks";
+  return `For ${which} no hours are known: they need a count of plants, and Per person-hour in the timetable.`;
 }
 
 function note(remark: string): HTMLElement {

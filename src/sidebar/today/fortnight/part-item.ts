@@ -25,3 +25,8 @@ export function partItem({ task, batch, place, plants, hours, by, remark }: Plan
     ),
   );
 }
+
+/** Whether it takes time of which nobody knows how much. */
+export function isUnrated({ hours, plants }: PlannedPart): boolean {
+  return hours === null && plants !== 0;
+}

@@ -1,0 +1,47 @@
+import { batchBalance } from "./batch-balance";
+import { batchCheck } from "./batch-check";
+import { batchCost } from "./batch-cost";
+import { batchDue } from "./batch-due";
+import { batchLookback } from "./batch-lookback";
+import { batchReady } from "./batch-ready";
+import { batchStages } from "./batch-stages";
+import { batchSteps } from "./batch-steps";
+import type { FunctionRun } from "./entry";
+import { germinationSummary } from "./germination-summary";
+import { orderOutlook } from "./order-outlook";
+import { orderPlan } from "./order-plan";
+import { placeLoad } from "./place-load";
+import { takeCompared } from "./take-compared";
+import { takeRange } from "./take-range";
+import { takeRate } from "./take-rate";
+import { takeReasons } from "./take-reasons";
+import { takeSummary } from "./take-summary";
+import { takeTrend } from "./take-trend";
+import { timetable } from "./timetable";
+import { workNeeds } from "./work-needs";
+import { workPlan } from "./work-plan";
+
+/** What each custom function does. The built file has these, and their help in its stubs alone. */
+export const runs = {
+  TIMETABLE: timetable,
+  BATCH_STAGES: batchStages,
+  BATCH_STEPS: batchSteps,
+  BATCH_DUE: batchDue,
+  BATCH_READY: batchReady,
+  BATCH_LOOKBACK: batchLookback,
+  BATCH_BALANCE: batchBalance,
+  BATCH_CHECK: batchCheck,
+  TAKE_RATE: takeRate,
+  TAKE_RANGE: takeRange,
+  TAKE_SUMMARY: takeSummary,
+  TAKE_COMPARED: takeCompared,
+  TAKE_TREND: takeTrend,
+  TAKE_REASONS: takeReasons,
+  GERMINATION_SUMMARY: germinationSummary,
+  ORDER_PLAN: orderPlan,
+  ORDER_OUTLOOK: orderOutlook,
+  WORK_NEEDS: workNeeds,
+  WORK_PLAN: workPlan,
+  PLACE_LOAD: placeLoad,
+  BATCH_COST: batchCost,
+} satisfies Readonly<Record<string, FunctionRun>>;
