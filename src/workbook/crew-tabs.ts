@@ -10,7 +10,9 @@ type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** A tab of closed days is known by its name as well: a header "Day" stands in many other tabs. */
-const CLOSED_NAMES = ["closed days", "closed", "holidays", "public holidays", "days closed"];
+const CLOSED_NAMES = ["closed days", "days closed"];
+/** Names that others have too, such as a list of who is on leave: their header decides. */
+const MAYBE_CLOSED_NAMES = ["public holidays", "holidays", "closed"];
 
 export interface CrewTabs {
   readonly crew: Sheet | null;
@@ -25,8 +27,12 @@ export interface CrewTabs {
  */
 export function crewTabs(workbook: Workbook, door: Door, recordsTab: string): CrewTabs {
   const tabs = otherTabs(workbook, recordsTab);
-  const called = tabs.filter(({ name }) => CLOSED_NAMES.includes(name));
-  const closed = tableTab(called, CLOSED_NAMES, (head) => (isClosedDays(door.grid(head)) ? 1 : 0));
+  const named = (names: readonly string[]) => tabs.filter(({ name }) => names.includes(name));
+  const closed =
+    named(CLOSED_NAMES)[0]?.sheet ??
+    tableTab(named(MAYBE_CLOSED_NAMES), MAYBE_CLOSED_NAMES, (head) =>
+      isClosedDays(door.grid(head)) ? 1 : 0,
+    );
   const others = tabs.filter(({ sheet }) => sheet !== closed);
   return {
     closed,
