@@ -11,11 +11,28 @@ import { hundredthsThere } from "./hundredths";
 import { mustBeReady, stretchReader } from "./stretches";
 
 const WORDS = {
-  person: ["person", "name", "who", "worker", "grafter", "staff", "employee", "crew"],
-  tasks: ["tasks", "task", "steps", "step", "skills", "skill", "work", "can do", "does"],
-  hours: ["hours a day", "hours per day", "hours day", "hours", "daily hours", "h", "hrs"],
-  offFrom: ["off from", "away from", "leave from", "absent from", "holiday from", "off"],
-  offTo: ["off to", "away to", "leave to", "absent to", "holiday to", "off until", "away until"],
+  person: [
+    ...["name", "grafter", "employee", "crew", "nom", "nombre", "nome", "nama"],
+    ...allLanguages.flatMap(({ facts }) => facts.eventPerson),
+  ],
+  tasks: [
+    ...["tasks", "task", "steps", "step", "skills", "skill", "work", "can do", "does"],
+    ...["taches", "tache", "etapes", "travaux", "tareas", "tarea", "labores", "etapas"],
+    ...["tarefas", "tarefa", "tugas", "pekerjaan"],
+  ],
+  hours: [
+    ...["hours a day", "hours per day", "hours day", "hours", "daily hours", "h", "hrs"],
+    ...["heures par jour", "heures", "horas por dia", "horas al dia", "horas diarias", "horas"],
+    ...["jam per hari", "jam sehari", "jam"],
+  ],
+  offFrom: [
+    ...["off from", "away from", "leave from", "absent from", "holiday from", "off"],
+    ...["absent du", "conge du", "ausente desde", "ausente de", "cuti dari"],
+  ],
+  offTo: [
+    ...["off to", "away to", "leave to", "absent to", "holiday to", "off until", "away until"],
+    ...["absent au", "conge au", "ausente hasta", "ausente ate", "cuti sampai"],
+  ],
 } as const;
 
 const LOG_WORDS = {
@@ -23,7 +40,10 @@ const LOG_WORDS = {
   hours: WORDS.hours,
 } as const;
 
-const ALL: ReadonlySet<string> = new Set(["all", "any", "everything", "all tasks"]);
+const ALL: ReadonlySet<string> = new Set([
+  ...["all", "any", "everything", "all tasks", "tous", "toutes", "tout", "todos", "todas", "todo"],
+  ...["tudo", "semua"],
+]);
 const HOURS_IN_A_DAY = 24;
 
 /** The columns as we name them. */

@@ -54,6 +54,26 @@ describe("readCrew", () => {
     expect(crew[0]?.skills).toEqual(stepKeys);
   });
 
+  it.each([
+    ["Nom", "Tâches", "Heures par jour", "Absent du", "Absent au", "toutes"],
+    ["Nombre", "Tareas", "Horas por día", "Ausente desde", "Ausente hasta", "todas"],
+    ["Nome", "Tarefas", "Horas por dia", "Ausente de", "Ausente até", "todas"],
+    ["Nama", "Tugas", "Jam per hari", "Cuti dari", "Cuti sampai", "semua"],
+  ])("reads the headers %s, %s, %s, %s and %s", (...words) => {
+    const all = words.pop();
+    const { crew, troubles } = readCrew(
+      gridOf([words, ["Ana", all ?? "", 6, "2026-12-01", "2026-12-02"]]),
+      { ...HABITS, stepKeys: new Set(["grafting"]) },
+    );
+    expect(troubles).toEqual([]);
+    expect(crew).toEqual([
+      {
+        ...{ name: "Ana", skills: null, hundredthsADay: 600 },
+        off: [{ from: day("2026-12-01"), to: day("2026-12-02") }],
+      },
+    ]);
+  });
+
   it("puts rows of one name together, the fewest hours and every time off", () => {
     const { crew } = crewOf(`
       Person | Hours a day | Off from   | Off to
@@ -98,6 +118,17 @@ describe("readCrew", () => {
 });
 
 describe("readClosedDays", () => {
+  it.each([
+    ["Jour", "Au"],
+    ["Fecha", "Hasta"],
+    ["Data", "Até"],
+    ["Tanggal", "Sampai"],
+  ])("reads the headers %s and %s", (from, to) => {
+    const { closed, troubles } = closedOf(`${from} | ${to}\n2026-12-24 | 2026-12-26`);
+    expect(troubles).toEqual([]);
+    expect(closed.stretches).toEqual([{ from: day("2026-12-24"), to: day("2026-12-26") }]);
+  });
+
   it("takes days, stretches and weekdays", () => {
     const { closed, troubles } = closedOf(`
       Until      | Day
