@@ -1,4 +1,4 @@
-import { cellText, type Grid } from "../cells/cell";
+import { type Cell, cellText, type Grid } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
 import type { DecimalMark } from "../cells/read-count-text";
 import { InputError } from "../input-error";
@@ -83,7 +83,7 @@ export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): 
     const item = cellText(table.cell(row, "item"));
     const key = normalText(item);
     const price = readPrice(table.cell(row, "price"), decimalMark);
-    const per = readPer(cellText(table.cell(row, "per")), key, decimalMark);
+    const per = readPer(table.cell(row, "per"), key, decimalMark);
     if (key === "") say("left out: no item");
     else if (price === null) say(`left out: ${item} has no price`);
     else if (typeof price === "string") say(`left out: ${price}`);
@@ -137,10 +137,12 @@ const AMOUNT_OF_UNIT = new RegExp(
  * @param item in normal form
  * @returns a text that says what is wrong
  */
-function readPer(text: string, item: string, decimalMark: DecimalMark | null): Per | string {
+function readPer(cell: Cell, item: string, decimalMark: DecimalMark | null): Per | string {
+  const text = cellText(cell);
   const match = AMOUNT_OF_UNIT.exec(text.trim());
   const unit = match?.[2]?.trim() ?? "";
-  const amount = match?.[1] === undefined ? 1 : writtenNumber(match[1], decimalMark);
+  const written = match?.[1] === undefined ? 1 : writtenNumber(match[1], decimalMark);
+  const amount = typeof cell === "number" ? cell : written;
   const isUsual = isUsualMeasure(unit);
   const isNamed = isUsual || !/\d/.test(unit);
   if (match === null || amount === null || amount < LEAST || amount > MOST || !isNamed) {

@@ -26,6 +26,9 @@ describe("what a price is for", () => {
   it("reads a thousand as the workbook's locale writes it", () => {
     expect(priceOf(pricesOf(["Bag", 50, "1.000"], ","), "bag", 200, "")).toBe(10);
     expect(priceOf(pricesOf(["Mix", 1, "2,5 l"], ","), "mix", 10, "l")).toBe(4);
+    // A number is one, however the locale writes it.
+    expect(priceOf(pricesOf(["Mix", 5, 1.25], ","), "mix", 1, "l")).toBe(4);
+    expect(priceOf(pricesOf(["Mix", 5, 1.125], ","), "mix", 9, "l")).toBe(40);
   });
 
   it.each(["m3", "m\u00b3", "1 cbm", "1,000 l", "1000-litre"])(
