@@ -57,7 +57,7 @@ export type { Timetable } from "./timetable/timetable";
 export { timetableAnswer } from "./timetable/timetable-answer";
 export { normalText } from "./words/normal-text";
 export { type PlannedWork, plannedWork, type WorkPart } from "./work/planned-work";
-export { type ClosedDaysReading, readClosedDays } from "./work/read-closed-days";
+export { type ClosedDaysReading, isClosedDays, readClosedDays } from "./work/read-closed-days";
 export { CREW_HEADER, type CrewReading, crewColumns, readCrew } from "./work/read-crew";
 export { workNeedsAnswer } from "./work/work-needs-answer";
 export { workPlanAnswer } from "./work/work-plan-answer";

@@ -18,7 +18,10 @@ export const orderPlanHelp: FunctionHelp = {
       "Your table of batches with its header, to plan by what your nursery keeps and how long it takes.",
     ],
     COLUMNS,
-    ["asOf?", "The day you plan on; the latest day in the records if left out."],
+    [
+      "asOf?",
+      "The day you plan on; the latest day in the records if left out, so give it where days to come are written down.",
+    ],
     [
       "variety?",
       'Variety that is wanted; of "A or B" the first is planned. One like the others if left out.',

@@ -4,6 +4,7 @@ import { freeName, withAsOf } from "./as-of-cell";
 import { type Bundle, loadBundle } from "./bundle";
 import { cellText } from "./cell-text";
 import { openWorkbook } from "./engine";
+import { foremostRows } from "./foremost-rows";
 import { linesBelow } from "./lines-below";
 import { openFile } from "./open-file";
 import { PersonError } from "./person-error";
@@ -143,7 +144,8 @@ function section(tab: ResultTab, results: readonly SheetCells[]): string {
   const { rows: all, trouble } = sheet ? answerOf(sheet) : { rows: [], trouble: "not calculated" };
   const title = `${tab.heading}\n${"═".repeat(tab.heading.length)}\n`;
   if (trouble) return `${title}${trouble}\n`;
-  const rows = tab.closing ? all.slice(0, -1) : all;
+  const open = tab.closing ? all.slice(0, -1) : all;
+  const rows = tab.foremost ? foremostRows(open, tab.foremost) : open;
   const table = textTable(rows, {
     width: LINE_WIDTH,
     limit: tab.limit,

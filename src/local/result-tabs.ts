@@ -1,4 +1,5 @@
 import { cellText } from "./cell-text";
+import type { Foremost } from "./foremost-rows";
 import type { ColumnBelow } from "./lines-below";
 import type { Cell, SheetCells } from "./sheet-cells";
 import { formulaCell, type SheetDraft, textCell } from "./workbook-data";
@@ -15,6 +16,8 @@ export interface ResultTab {
   /** How the terminal prints it; the tab always has it all. */
   readonly columns?: readonly string[];
   readonly limit: number;
+  /** What is printed first, where there may be more rows than are printed. */
+  readonly foremost?: Foremost;
   /** A column of long texts, of the rows printed. */
   readonly below?: ColumnBelow;
   /** Columns of the last row that sum the answer up, where it has such a row. */
@@ -88,10 +91,12 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
       : [
           {
             name: "Place load",
-            heading: "Places: how many plants stand in each, week by week",
+            heading:
+              "Places: how many plants stand in each, week by week; first where it is too full",
             formula: call("PLACE_LOAD", records, timetable, places, asOf),
             shares: [],
             limit: 40,
+            foremost: { column: "Over by", like: /[1-9]/ },
           },
         ]),
     ...(prices === ""
@@ -103,6 +108,7 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
             formula: call("BATCH_COST", records, timetable, prices, asOf),
             shares: [],
             limit: 20,
+            foremost: { column: "Batch", like: /^(?:All|A started plant): / },
           },
         ]),
     {

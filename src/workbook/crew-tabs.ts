@@ -1,4 +1,4 @@
-import { CREW_HEADER, crewColumns } from "../core";
+import { CREW_HEADER, crewColumns, isClosedDays } from "../core";
 import { type Door, openDoor } from "../door/index";
 import { otherTabs, tableTab } from "./find-tab";
 import { CREW_TAB } from "./own-tabs";
@@ -9,8 +9,10 @@ import { workbookHost } from "./workbook-host";
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
-/** A tab of closed days is known by its name: a header "Day" stands in many other tabs. */
-const CLOSED_NAMES = ["closed days", "closed", "holidays", "public holidays", "days closed"];
+/** A tab of closed days is known by its name as well: a header "Day" stands in many other tabs. */
+const CLOSED_NAMES = ["closed days", "days closed"];
+/** Names that others have too, such as a list of who is on leave: their header decides. */
+const MAYBE_CLOSED_NAMES = ["public holidays", "holidays", "closed"];
 
 export interface CrewTabs {
   readonly crew: Sheet | null;
@@ -25,10 +27,15 @@ export interface CrewTabs {
  */
 export function crewTabs(workbook: Workbook, door: Door, recordsTab: string): CrewTabs {
   const tabs = otherTabs(workbook, recordsTab);
-  const closed = tabs.find(({ name }) => CLOSED_NAMES.includes(name));
-  const others = tabs.filter((tab) => tab !== closed);
+  const named = (names: readonly string[]) => tabs.filter(({ name }) => names.includes(name));
+  const closed =
+    named(CLOSED_NAMES)[0]?.sheet ??
+    tableTab(named(MAYBE_CLOSED_NAMES), MAYBE_CLOSED_NAMES, (head) =>
+      isClosedDays(door.grid(head)) ? 1 : 0,
+    );
+  const others = tabs.filter(({ sheet }) => sheet !== closed);
   return {
-    closed: closed?.sheet ?? null,
+    closed,
     crew: tableTab(others, [CREW_TAB.toLowerCase()], (head) => crewColumns(door.grid(head))),
   };
 }

@@ -1,4 +1,7 @@
+import { InputError } from "../core";
+import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
 import { isOurs } from "./own-tabs";
+import { workbookHost } from "./workbook-host";
 
 /** Formulas that follow what the person has set in a tab of their own; null where they have not. */
 export interface OwnSettings {
@@ -13,6 +16,7 @@ const NAME = "settings";
 /**
  * What a tab Settings of the person's own says, for our settings to follow. A day that is typed there
  * is left alone: it stands still, and every answer with it. A day that a formula makes moves on.
+ * What can't be read as such a setting is one of something else, and left alone too.
  */
 export function ownSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): OwnSettings {
   const sheet = workbook
@@ -21,18 +25,36 @@ export function ownSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet):
   const range = sheet?.getDataRange();
   const values = range?.getValues() ?? [];
   const formulas = range?.getFormulas() ?? [];
-  const follow = (label: string, moving = false): string | null => {
+  const door = openDoor(workbookHost());
+  const follow = (
+    label: string,
+    read: (value: unknown) => unknown,
+    moving = false,
+  ): string | null => {
     const row = values.findIndex(([name]) => String(name).trim().toLowerCase() === label);
     if (sheet === undefined || row === -1) return null;
+    const value: unknown = values[row]?.[1] ?? "";
     // What a formula makes may not be calculated yet.
     const hasFormula = (formulas[row]?.[1] ?? "") !== "";
-    const isFilled = (values[row]?.[1] ?? "") !== "";
-    if (!hasFormula && (moving || !isFilled)) return null;
+    if (!hasFormula && (moving || value === "")) return null;
+    if (value !== "" && !isReadable(() => read(value))) return null;
     return `='${sheet.getName().replace(/'/g, "''")}'!$B$${row + 1}`;
   };
   return {
-    asOf: follow("as-of day", true),
-    level: follow("level"),
-    daysAhead: follow("days ahead"),
+    asOf: follow("as-of day", (value) => door.day("As-of day", value), true),
+    level: follow("level", (value) => levelArgument("Level", door.cell(value), 0)),
+    daysAhead: follow("days ahead", (value) =>
+      wholeNumberArgument("Days ahead", door.cell(value), 0),
+    ),
   };
+}
+
+/** Whether it can be read, or could be once it is calculated. */
+function isReadable(read: () => unknown): boolean {
+  try {
+    read();
+    return true;
+  } catch (error) {
+    return error instanceof InputError && error.code === "not-ready-yet";
+  }
 }

@@ -151,7 +151,20 @@ describe("BATCH_COST", () => {
       "no price, so not in the cost, for: bag, mix (ml), strip (cm)",
     );
     const wrongUnit = cost([DONE], [PRICES[0], ["Strip", 1, "kg"], ["Mix", 1, "l"]]);
-    expect(remarkOf(wrongUnit)).toContain("for: bag, strip (cm);");
+    expect(remarkOf(wrongUnit)).toContain("for: bag, strip (needed in cm, priced by kg);");
+  });
+
+  it("says of an item with a price in another unit that it has one", () => {
+    const rows = cost([DONE], [PRICES[0], ["Strip", 3, "roll"], ["Bag", 2, "kg"]]);
+    expect(remarkOf(rows)).toContain(
+      "for: bag (needed by the piece, priced by kg), mix (ml), strip (needed in cm, priced by roll);",
+    );
+  });
+
+  it("does not say of prices that nothing needed them where the plants are not known", () => {
+    const rows = cost([["B1", "", "2026-08-03", "", "2026-11-02", "", "", "", ""]]);
+    expect(remarkOf(rows)).not.toContain("not needed");
+    expect(remarkOf(rows)).toContain("in: B1 (Grafting, Sowing)");
   });
 
   it("says which plants were never counted, and what is not begun", () => {

@@ -129,6 +129,16 @@ describe("ORDER_PLAN when it is too late", () => {
     expect(nera[0]?.Remark).toContain("what stands can meet 0,");
   });
 
+  it("promises nothing by a day that is past", () => {
+    const [sowing, , ready] = plan(
+      ...[100, "2026-11-20", TIMETABLE, "", 0.8, RECORDS, "", "2026-11-25"],
+    );
+    expect(sowing?.Remark).toMatch(
+      /The day asked for is past\. Started on 25 Nov 2026, 100 can be met by \d+ \w+ 2027\.$/,
+    );
+    expect(ready?.Remark).toContain("The day is past");
+  });
+
   it("knows nothing of late without a day and without records", () => {
     expect(remarks(plan(100, "1999-12-31", TIMETABLE, ""))).not.toMatch(/late|past/);
   });

@@ -97,6 +97,17 @@ describe("PLACE_LOAD", () => {
     expect(String(rows.at(-1)?.Place)).toBe("1 batch stands longer than the 53 weeks shown");
   });
 
+  it("names batches that are planned for after the weeks shown, and shows no weeks for them", () => {
+    const rows = load([
+      sown("B1", "Bay 1", "2026-11-23", 100),
+      sown("B2", "Bay 2", "2028-06-20", 50),
+    ]);
+    expect(rows.filter(({ Place }) => Place === "Bay 2")).toEqual([
+      row("Bay 2", "2026-W48", 0, 100, 0),
+    ]);
+    expect(String(rows.at(-1)?.Place)).toBe("not in it, planned for after the 53 weeks shown: B2");
+  });
+
   it("lets plants shrink after each likely count, and planned batches come in their week", () => {
     const timetable = [
       TIMETABLE[0],

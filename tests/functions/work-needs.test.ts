@@ -71,4 +71,16 @@ describe("WORK_NEEDS", () => {
       { numRuns: 50 },
     );
   });
+
+  // What a planned sowing needs is what is to be bought, and it was not in it.
+  it("counts the plants written down for a planned day, from their step on", () => {
+    const planned = [["P1", "2026-12-10", 77, ""]];
+    expect(amounts(needs(planned)).get("bag")).toBe(77);
+    const due = askTable("BATCH_DUE", [[HEADER, ...planned], TIMETABLE, AS_OF, 30]);
+    expect(due.map(({ Task, Plants }) => [Task, Plants])).toEqual([["Sowing", 77]]);
+    const header = ["Batch", "From lot", "Sown", "Seeds sown", "Grafted on", "Grafts made"];
+    const graft = ["P2", "L1", "2026-09-20", "", "2026-12-12", 50];
+    const rows = askTable("WORK_NEEDS", [[header, graft], TIMETABLE, AS_OF, 30]);
+    expect(amounts(rows).get("scion")).toBe(50);
+  });
 });

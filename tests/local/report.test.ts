@@ -5,7 +5,7 @@ import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openWorkbook } from "../../src/local/engine";
 import { runReport } from "../../src/local/report-run";
-import { numberCell, textCell, workbookData } from "../../src/local/workbook-data";
+import { numberCell, type SheetDraft, textCell, workbookData } from "../../src/local/workbook-data";
 import { readXlsx } from "../../src/local/xlsx-in";
 import { writeXlsx } from "../../src/local/xlsx-out";
 import { fakeBundle } from "./fake-bundle";
@@ -38,6 +38,18 @@ function BATCH_BALANCE(records) {
   return [['Batch', 'Started with']].concat(records.slice(1).filter(function (row) { return row[at]; }).map(function (row) { return [row[at], 1]; }));
 }
 /** @customfunction */
+function PLACE_LOAD() {
+  var rows = [['Place', 'Week', 'Plants', 'Holds', 'Over by']];
+  for (var i = 1; i <= 90; i++) rows.push(['Bay ' + i, 'W1', 10, i === 80 ? 7 : 20, i === 80 ? 3 : 0]);
+  return rows.concat([['not in it: B9', '', '', '', '']]);
+}
+/** @customfunction */
+function BATCH_COST() {
+  var rows = [['Batch', 'Cost']];
+  for (var i = 1; i <= 90; i++) rows.push(['B' + i, i]);
+  return rows.concat([['All: Plain', 4095], ['A started plant: Plain', 0.5]]);
+}
+/** @customfunction */
 function BATCH_CHECK(records, timetable, asOf) {
   if (records[0].indexOf('Batch') < 0) throw new Error('BATCH_CHECK: no header in records');
   var head = [['Row', 'Column', 'Found', 'Trouble', 'What happens', 'What to do']];
@@ -65,7 +77,7 @@ async function report(...words: string[]): Promise<string> {
   return printed;
 }
 
-async function saveWorkbook(name: string): Promise<void> {
+async function saveWorkbook(name: string, ...more: readonly SheetDraft[]): Promise<void> {
   const workbook = openWorkbook(
     workbookData("t", [
       { name: "Due list", rows: [[textCell("my own due list")]] },
@@ -82,6 +94,7 @@ async function saveWorkbook(name: string): Promise<void> {
           [textCell("Level"), numberCell(0.9)],
         ],
       },
+      ...more,
     ]),
     fakeBundle(),
   );
@@ -141,6 +154,25 @@ describe("report", () => {
     );
     expect(text).toMatch(/2025-12-09 .* 21 ahead/);
     expect(text).toMatch(/1000 x 3 +level 0.9/);
+  });
+
+  // Of ninety rows forty are printed, and the only full place was not among them.
+  it("prints first what is too full, and what all batches cost together", async () => {
+    await saveWorkbook(
+      "places.xlsx",
+      { name: "Places", rows: [[textCell("Place"), textCell("Holds")], [textCell("Bay 1")]] },
+      { name: "Prices", rows: [[textCell("Item"), textCell("Price")], [textCell("Bag")]] },
+    );
+    const text = await report("places.xlsx");
+    const [, places = "", cost = ""] = text.split(/(?:Places|Cost): .*\n/);
+    const [, , , first, second] = places.split("\n");
+    expect(first).toMatch(/^Bay 80 +W1 +10 +7 +3$/);
+    expect(second).toMatch(/^Bay 1 /);
+    expect(places).toContain("not in it: B9");
+    const lines = cost.split("\n").slice(3, 6);
+    expect(lines.map((line) => line.split(/ {2,}/)[0])).toEqual([
+      ...["All: Plain", "A started plant: Plain", "B1"],
+    ]);
   });
 
   it("reads columns as told, in every answer that reads records", async () => {

@@ -144,6 +144,22 @@ describe("settings of the nursery's own", () => {
     expect(formulas(formulaCell("=TODAY()-1"))[0]).toBe("='Settings'!$B$1");
   });
 
+  // Many a workbook has a tab Settings for something else: followed, it kept the sidebar shut.
+  it("are left alone where they can't be read as such", async () => {
+    const nursery = opened(
+      tab("Settings", [
+        ["As-of day", formulaCell('="next week"')],
+        ["Level", "advanced"],
+        ["Days ahead", -3],
+      ]),
+    );
+    await nursery.w.settled();
+    nursery.ask("sidebarSetUp", ONCE);
+    const cells = ["B4", "B5", "B6"].map((cell) => nursery.sheet(SETTINGS).getRange(cell));
+    expect(cells.map((cell) => cell.getFormula())).toEqual(["=TODAY()", "", ""]);
+    expect(nursery.ask("sidebarOpen", null).setUp).toMatchObject({ level: 0.8, daysAhead: 7 });
+  });
+
   it("change the answers", async () => {
     const nursery = opened(settings("2026-01-05"));
     nursery.ask("sidebarSetUp", ONCE);

@@ -171,6 +171,39 @@ describe("without a tab of persons", () => {
   });
 });
 
+// A workbook holds other tables of persons and of days than those that a plan needs.
+describe("a tab that is something else", () => {
+  it("is no crew where it is a log of hours worked", () => {
+    const log = tab("Wages", [
+      ["Date", "Worker", "Hours", "Task"],
+      ["2026-11-02", "Ana", 8, "Weeding"],
+    ]);
+    expect(opened(log).ask("sidebarWork", DAYS).crewTab).toBeNull();
+  });
+
+  it.each([
+    ["Closed", ["Batch", "Closed"], ["B7", "2026-11-27"]],
+    ["Holidays", ["Name", "From", "To"], ["Ana", "2026-11-27", "2026-12-04"]],
+    ["Holidays", ["Who", "Day"], ["Ana", "2026-11-27"]],
+    ["Holidays", ["What we do then"], ["Clean the tools"]],
+  ])("is no closed days: %s with %j", (name, header, row) => {
+    const people = crew(["Ana", null, 8, null, null]);
+    const work = opened(people, tab(name, [header, row])).ask("sidebarWork", DAYS);
+    expect(work.closedTab).toBeNull();
+    expect(work.days.every(({ isClosed }) => !isClosed)).toBe(true);
+  });
+
+  it("is closed days where the days have names", () => {
+    const holidays = tab("Holidays", [
+      ["Date", "Name"],
+      ["2026-11-27", "Founders' day"],
+    ]);
+    const work = opened(crew(["Ana", null, 8, null, null]), holidays).ask("sidebarWork", DAYS);
+    expect(work.closedTab).toBe("Holidays");
+    expect(work.days.filter(({ isClosed }) => isClosed)).toHaveLength(1);
+  });
+});
+
 it("refuses nothing that a page may send as days", () => {
   const nursery = opened(crew(["Ana", null, 8, null, null]));
   for (const days of [0, -1, 1.5, "x", null]) {

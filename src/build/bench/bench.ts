@@ -26,6 +26,7 @@ const CALLS: readonly (readonly [name: string, formula: string])[] = [
   ["BATCH_CHECK", "BATCH_CHECK(records, '', asOf)"],
   ["PLACE_LOAD", "PLACE_LOAD(records, '', places, asOf)"],
   ["BATCH_COST", "BATCH_COST(records, rates, prices, asOf)"],
+  ["WORK_NEEDS", "WORK_NEEDS(records, rates, asOf, 30)"],
   ["TAKE_SUMMARY", "TAKE_SUMMARY(records, 'Variety')"],
   ["TAKE_COMPARED", "TAKE_COMPARED(records, 'Grafter', 'Variety+Month')"],
   ["TAKE_TREND", "TAKE_TREND(records, 'week', 'Variety')"],

@@ -4,7 +4,7 @@ import type { Forecaster } from "../projection/forecaster";
 import { project } from "../projection/project";
 import { leftOutRemark, type Records } from "../records/records";
 import type { Timetable } from "../timetable/timetable";
-import { namesText } from "../words/names-text";
+import { namesRemark, namesText } from "../words/names-text";
 import { normalText } from "../words/normal-text";
 import { type BatchCost, batchCosts } from "./batch-costs";
 import { methodCosts } from "./method-costs";
@@ -20,6 +20,9 @@ const COLUMNS = columns({
 
 /** Ranges are not shown here, so the level makes no difference to the answer. */
 const ANY_LEVEL = 0.8;
+
+/** More than a nursery has items. */
+const MOST_NAMES = 12;
 
 export interface CostQuestion {
   readonly records: Records;
@@ -77,9 +80,10 @@ export function costAnswer(question: CostQuestion, believing?: Forecaster): Answ
     leftOutRemark(records),
     ...prices.troubles,
     ...unknowns(costs, prices),
-    said(
+    namesRemark(
       "not in it, the timetable has no such method",
       noMethod.map(({ batch }) => batch.name),
+      MOST_NAMES,
     ),
     idle === 0 ? null : `${idle} ${idle === 1 ? "batch" : "batches"} not begun`,
   ].filter((one) => one !== null);
@@ -95,34 +99,31 @@ function unknowns(costs: readonly BatchCost[], prices: PricesReading): (string |
   );
   const worked = owns.some(({ hours }) => hours !== null);
   return [
-    said(
+    namesRemark(
       "no price, so not in the cost, for",
       owns.flatMap((own) => own.withoutPrice),
+      MOST_NAMES,
     ),
     worked && prices.hour === null ? "no price of an hour, so no work in the cost" : null,
     !worked && prices.hour !== null ? "the price of an hour is not used" : null,
-    said(
+    namesRemark(
       "no work rate in the timetable, so hours not in it, for",
       owns.flatMap(({ withoutRate }) => withoutRate.map(({ name }) => name)),
+      MOST_NAMES,
     ),
-    said(
+    namesRemark(
       "steps without a count of plants, so not in it, in",
       owns.flatMap(({ withoutPlants, batch }) =>
         withoutPlants.length === 0 ? [] : [`${batch} (${namesText(withoutPlants.map(nameOf))})`],
       ),
+      MOST_NAMES,
     ),
-    said("priced, but not needed so far", unused),
+    namesRemark("priced, but not needed so far", unused, MOST_NAMES),
   ];
 }
 
 function nameOf({ name }: { readonly name: string }): string {
   return name;
-}
-
-const MOST_ITEMS = 12;
-
-function said(what: string, names: readonly string[]): string | null {
-  return names.length === 0 ? null : `${what}: ${namesText(names, MOST_ITEMS)}`;
 }
 
 function hundredths(amount: number | null): number | null {

@@ -1,6 +1,6 @@
 import type { BatchState } from "../projection/batch-state";
 import type { Step } from "../timetable/timetable";
-import { type PricesReading, priceOf } from "./read-prices";
+import { type PricesReading, priceOf, unpricedText } from "./read-prices";
 
 /** What the steps that a batch has passed have used. */
 export interface OwnCost {
@@ -12,9 +12,9 @@ export interface OwnCost {
   readonly withoutPlants: readonly Step[];
   /** Steps passed that have no work rate. */
   readonly withoutRate: readonly Step[];
-  /** Amounts needed that have no price, as "item (unit)". */
+  /** Items needed that have no price in their unit, in words. */
   readonly withoutPrice: readonly string[];
-  /** Items that were needed, as the timetable writes them. */
+  /** Items that were needed, however many, as the timetable writes them. */
   readonly items: readonly string[];
 }
 
@@ -42,6 +42,7 @@ export function ownCost(state: BatchState, prices: PricesReading): OwnCost {
     if (!begun) continue;
     plants = count ?? plants;
     if (step.perPersonHour === null) withoutRate.push(step);
+    items.push(...step.needs.map(({ item }) => item));
     if (plants === null) {
       if (step.perPersonHour !== null || step.needs.length > 0) withoutPlants.push(step);
       continue;
@@ -50,8 +51,7 @@ export function ownCost(state: BatchState, prices: PricesReading): OwnCost {
     for (const { item, amount, unit } of step.needs) {
       const price = priceOf(prices, item, amount * plants, unit);
       needed = true;
-      items.push(item);
-      if (price === null) withoutPrice.push(unit === "" ? item : `${item} (${unit})`);
+      if (price === null) withoutPrice.push(unpricedText(prices, item, unit));
       else materials = (materials ?? 0) + price;
     }
   }

@@ -1,5 +1,6 @@
 import { type Cell, cellText, isBlank } from "../cells/cell";
 import type { DecimalMark } from "../cells/read-count-text";
+import { DIGITS, writtenNumber } from "./written-number";
 
 /**
  * Reads a price: a number 0 or more, in whatever money the nursery reckons in, with or without its
@@ -17,29 +18,16 @@ export function readPrice(cell: Cell, decimalMark: DecimalMark | null): number |
   const text = cellText(cell);
   const wrong = `"${text.slice(0, 40)}" is no price that can be read`;
   if (typeof cell !== "string") return wrong;
-  const match = /^[^\d\-+.,]*(\d[\d.,'\u00a0\u202f ]*?)[^\d\-+.,]*$/u.exec(text.trim());
-  const price = match === null ? null : numberIn(match[1] as string, decimalMark);
+  const match = WITH_SIGN.exec(text.trim());
+  const price = match === null ? null : writtenNumber(match[1] as string, decimalMark);
   return price === null || price > MOST ? wrong : price;
 }
 
+/** "Rs. 500" and "500/-" too. */
+const WITH_SIGN = new RegExp(
+  `^(?:\\p{L}\\.|[^\\d\\-+.,])*(${DIGITS})(?:[/.,]-)?[^\\d\\-+.,]*$`,
+  "u",
+);
+
 /** Sums of such over all batches stay exact enough for a cell. */
 const MOST = 1e9;
-
-function numberIn(digits: string, decimalMark: DecimalMark | null): number | null {
-  const text = digits.replace(/['\u00a0\u202f ]/gu, "");
-  const marks = text.match(/[.,]/g) ?? [];
-  const last = marks[marks.length - 1];
-  if (last === undefined) return Number(text);
-  const first = marks[0] as string;
-  const both = first !== last;
-  const after = text.length - 1 - text.lastIndexOf(last);
-  // "5.000" is five thousand or five: the workbook's own mark tells.
-  if (!both && marks.length === 1 && after === 3 && decimalMark === null) return null;
-  const groups = !both && (marks.length > 1 || (after === 3 && last !== decimalMark));
-  const mark = groups ? null : last;
-  const group = mark === "," ? "." : ",";
-  const plain = mark === null ? text : text.split(group).join("").replace(mark, ".");
-  const grouped = mark === null ? /^\d{1,3}(?:[.,]\d{3})+$/.test(text) : true;
-  const value = Number(mark === null ? plain.replace(/[.,]/g, "") : plain);
-  return grouped && Number.isFinite(value) ? value : null;
-}

@@ -1,11 +1,12 @@
-import { cellText, type Grid } from "../cells/cell";
+import { type Cell, cellText, type Grid } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
 import type { DecimalMark } from "../cells/read-count-text";
 import { InputError } from "../input-error";
 import { normalText } from "../words/normal-text";
 import { mustBeReady } from "../work/stretches";
 import { readPrice } from "./read-price";
-import { HOUR, type Measure, measureOf } from "./units";
+import { HOUR, isUsualMeasure, type Measure, measureOf, PIECE } from "./units";
+import { DIGITS, writtenNumber } from "./written-number";
 
 const WORDS = {
   item: [
@@ -26,8 +27,10 @@ const WORDS = {
 
 /** Items that mean the work of one person. */
 const WORK: ReadonlySet<string> = new Set([
-  ...["hour", "hours", "hour of work", "labour", "labor", "work", "person hour", "man hour"],
+  ...["hour", "hours", "hour of work", "hours of work", "labour", "labor", "work"],
+  ...["person hour", "person hours", "man hour", "man hours", "labour hour", "labor hour"],
   ...["wage", "wages", "heure", "heures", "heure de travail", "main d oeuvre"],
+  "main d œuvre",
   ...["hora", "horas", "hora de trabajo", "mano de obra", "hora de trabalho", "mao de obra"],
   ...["jam", "jam kerja", "upah"],
 ]);
@@ -38,6 +41,8 @@ export interface Price {
   readonly item: string;
   /** Null where the table names no unit: any in which the item is needed. */
   readonly kind: string | null;
+  /** The unit as it is written; empty where the table names none. */
+  readonly unit: string;
   readonly each: number;
 }
 
@@ -78,7 +83,7 @@ export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): 
     const item = cellText(table.cell(row, "item"));
     const key = normalText(item);
     const price = readPrice(table.cell(row, "price"), decimalMark);
-    const per = readPer(cellText(table.cell(row, "per")));
+    const per = readPer(table.cell(row, "per"), key, decimalMark);
     if (key === "") say("left out: no item");
     else if (price === null) say(`left out: ${item} has no price`);
     else if (typeof price === "string") say(`left out: ${price}`);
@@ -90,17 +95,20 @@ export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): 
         continue;
       }
       const each = (price / (per.amount * measure.size)) * HOUR.size;
-      if (hour !== null) say(`prices ${item} again: the higher counts`);
+      if (hour !== null) say(`has a second price of ${item}: the higher counts`);
       hour = Math.max(hour ?? 0, each);
     } else {
       const kind = per.measure?.kind ?? null;
       const each = price / (per.amount * (per.measure?.size ?? 1));
       const before = ofItem.get(key) ?? [];
       const same = before.find((one) => one.kind === kind);
-      if (same !== undefined) say(`prices ${item} again: the higher counts`);
+      if (same !== undefined) say(`has a second price of ${item}: the higher counts`);
       ofItem.set(key, [
         ...before.filter((one) => one !== same),
-        { item: same?.item ?? item, kind, each: Math.max(each, same?.each ?? 0) },
+        {
+          ...{ item: same?.item ?? item, unit: same?.unit ?? per.unit, kind },
+          each: Math.max(each, same?.each ?? 0),
+        },
       ]);
     }
   }
@@ -110,15 +118,46 @@ export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): 
 const LEAST = 1e-6;
 const MOST = 1e9;
 
-/** @returns measure null where no unit is named; a text that says what is wrong */
-function readPer(text: string): { amount: number; measure: Measure | null } | string {
-  const match = /^(\d+(?:[.,]\d+)?)?\s*(.*)$/u.exec(text.trim());
-  const unit = match?.[2] ?? "";
-  const amount = match?.[1] === undefined ? 1 : Number(match[1].replace(",", "."));
-  if (amount >= LEAST && amount <= MOST && !/\d/.test(unit)) {
-    return { amount, measure: unit === "" ? null : measureOf(unit) };
+interface Per {
+  readonly amount: number;
+  /** As it is written, empty where none is. */
+  readonly unit: string;
+  /** Null where no unit is named. */
+  readonly measure: Measure | null;
+}
+
+const AMOUNT_OF_UNIT = new RegExp(
+  `^(?:(?:per|par|por)\\b|/)?\\s*(${DIGITS})?[\\s-]*(\\D.*)?$`,
+  "iu",
+);
+
+/**
+ * "m", "100", "50 kg", "per 1,000"; a bag priced by the bag is priced by the piece.
+ *
+ * @param item in normal form
+ * @returns a text that says what is wrong
+ */
+function readPer(cell: Cell, item: string, decimalMark: DecimalMark | null): Per | string {
+  const text = cellText(cell);
+  const match = AMOUNT_OF_UNIT.exec(text.trim());
+  const unit = match?.[2]?.trim() ?? "";
+  const written = match?.[1] === undefined ? 1 : writtenNumber(match[1], decimalMark);
+  const amount = typeof cell === "number" ? cell : written;
+  const isUsual = isUsualMeasure(unit);
+  const isNamed = isUsual || !/\d/.test(unit);
+  if (match === null || amount === null || amount < LEAST || amount > MOST || !isNamed) {
+    return `"${text.slice(0, 40)}" is no unit that can be read`;
   }
-  return `"${text.slice(0, 40)}" is no unit that can be read`;
+  const isItem = !isUsual && [item, `${item}s`].includes(normalText(unit));
+  return { amount, unit, measure: unit === "" ? null : isItem ? PIECE : measureOf(unit) };
+}
+
+/** An item needed that has no price in the unit in which it is needed, in words. */
+export function unpricedText({ ofItem }: PricesReading, item: string, unit: string): string {
+  const prices = ofItem.get(normalText(item)) ?? [];
+  if (prices.length === 0) return unit === "" ? item : `${item} (${unit})`;
+  const needed = unit === "" ? "by the piece" : `in ${unit}`;
+  return `${item} (needed ${needed}, priced by ${prices.map((one) => one.unit).join(" and ")})`;
 }
 
 /** What an amount of an item costs; null where the item has no price in such a unit. */

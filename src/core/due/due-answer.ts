@@ -1,6 +1,6 @@
 import { type Answer, type AnswerValue, columns } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
-import { stateFinder } from "../projection/batch-state";
+import { type BatchState, stateFinder } from "../projection/batch-state";
 import { leftOutRemark, type Records } from "../records/records";
 import { methodFinder } from "../timetable/method-of-batch";
 import type { Step, Timetable } from "../timetable/timetable";
@@ -33,7 +33,7 @@ export interface Task {
   readonly batch: string;
   readonly place: string;
   readonly step: Step;
-  /** Plants standing; null when never counted. */
+  /** Plants standing, else those planned at this step or one before; null when not known. */
   readonly plants: number | null;
   /** The usual day, or the as-of day once that is past. */
   readonly doOn: CivilDay;
@@ -62,25 +62,27 @@ export function dueTasks({ records, timetable, asOf, daysAhead }: DueQuestion): 
       const { from, usual, by } = window;
       // A step that can't be recorded is a reminder in its time; nobody could ever tick it off.
       if (!state.recordable[place] && by < asOf) continue;
+      const plants = state.plants ?? plannedBy(state, place);
       const status = by < asOf ? "late" : from <= asOf ? "due" : "coming";
       tasks.push({
         batch: batch.name,
         place: batch.place,
         step,
-        plants: state.plants,
+        plants,
         doOn: usual < asOf ? asOf : usual,
         from,
         by,
         status,
         daysLate: status === "late" ? asOf - by : 0,
-        hours:
-          state.plants === null || step.perPersonHour === null
-            ? null
-            : state.plants / step.perPersonHour,
+        hours: plants === null || step.perPersonHour === null ? null : plants / step.perPersonHour,
       });
     }
   }
   return tasks.sort(soonestFirst);
+}
+
+function plannedBy({ planned }: BatchState, place: number): number | null {
+  return planned === null || planned.at > place ? null : planned.plants;
 }
 
 export function dueAnswer(question: DueQuestion): Answer {

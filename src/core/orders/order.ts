@@ -26,13 +26,16 @@ export interface Orders {
   readonly remark: string | null;
 }
 
-/** Words between varieties of which any will do. */
-const EITHER = /\s+(?:or|ou|o|atau)\s+|\s*[/;,|]\s*/i;
+/** Words between varieties of which any will do, which a split keeps. */
+const EITHER = /(\s+(?:or|ou|o|atau)\s+|\s*[/;,|]\s*)/i;
+
+/** A variety's own name holds no more such words than this. */
+const MOST_IN_A_NAME = 3;
 
 /**
  * The varieties that an order takes, in normal form, the first one first; none where any will do.
  *
- * @param known varieties of batches in normal form: a name that is one of them whole is not taken apart
+ * @param known varieties of batches in normal form: a name that is one of them is not taken apart
  */
 export function varietiesOf(
   order: Pick<Order, "variety">,
@@ -47,7 +50,16 @@ export function writtenVarieties(
   known: ReadonlySet<string>,
 ): readonly string[] {
   if (known.has(normalText(variety))) return [variety];
-  return variety.split(EITHER).map((one) => one.trim());
+  const pieces = variety.split(EITHER);
+  const names: string[] = [];
+  for (let at = 0; at < pieces.length; ) {
+    const name = (end: number) => pieces.slice(at, end).join("").trim();
+    let end = Math.min(pieces.length, at + 1 + 2 * MOST_IN_A_NAME);
+    while (end > at + 1 && !known.has(normalText(name(end)))) end -= 2;
+    names.push(name(end));
+    at = end + 1;
+  }
+  return names;
 }
 
 /** The first variety of an order, as it is written. */

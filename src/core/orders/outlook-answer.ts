@@ -39,7 +39,7 @@ export interface OrderOutlook {
   readonly chance: number;
   /** With the assurance no more than these are lacking on the order's day. */
   readonly shortBy: number;
-  /** First day by which, with the assurance, all are ready; null when there are too few. */
+  /** The order's day, or the first after it by which, with the assurance, all are ready; null for never. */
   readonly fullBy: CivilDay | null;
   readonly whatToDo: string;
 }

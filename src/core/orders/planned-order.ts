@@ -136,9 +136,10 @@ function pastRemark(
 ): string | null {
   const startBy = steps.find(({ onLine }) => onLine)?.doBy ?? null;
   if (past === null || asOf === null || startBy === null) return null;
+  const earliest = `Started on ${sentenceDay(asOf)}, ${wanted} can be met by ${sentenceDay(past.earliest)}`;
+  if (readyBy < asOf) return ["The day asked for is past", earliest].join(". ");
   const by = sentenceDay(readyBy);
   const late = `Too late: the start was due by ${sentenceDay(startBy)}`;
-  const earliest = `Started on ${sentenceDay(asOf)}, ${wanted} can be met by ${sentenceDay(past.earliest)}`;
   const number =
     past.stillEnough !== null
       ? `By ${by} all ${wanted} can still be met from a larger start of ${past.stillEnough}`

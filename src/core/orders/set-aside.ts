@@ -21,7 +21,7 @@ export interface Asked {
 export interface Filling {
   /** Plants set aside that are ready by the order's day. */
   readonly inTime: number;
-  /** The day on which all are ready; null when there are never enough. */
+  /** The order's day where all are in time, else the day on which all are ready; null for never. */
   readonly fullOn: number | null;
 }
 

@@ -7,7 +7,7 @@ import { isSilent } from "../projection/silence";
 import type { Batch } from "../records/batch";
 import { leftOutRemark, type Records } from "../records/records";
 import type { Timetable } from "../timetable/timetable";
-import { namesText } from "../words/names-text";
+import { namesRemark } from "../words/names-text";
 import { normalText } from "../words/normal-text";
 import type { PlacesReading } from "./read-places";
 import { mondayAfter, standingWeeks } from "./standing-weeks";
@@ -49,7 +49,8 @@ interface Load {
  * Places in the order of their table, then by name those that batches name and the table lacks,
  * then "(no place)"; of these it is not known what they hold, so Holds and Over by are blank. Over
  * by is 0 where the plants fit. Batches that can't be placed in time are left out and named: those
- * forgotten long ago, those without any count, and those of a method that the timetable lacks.
+ * forgotten long ago, those without any count, those planned for after the weeks shown, and those of
+ * a method that the timetable lacks.
  *
  * @param believing what is believed of batches to come; what the records teach, if left out
  */
@@ -64,6 +65,7 @@ export function placeLoadAnswer(question: PlaceLoadQuestion, believing?: Forecas
   const uncounted: string[] = [];
   const noMethod: string[] = [];
   const staying: string[] = [];
+  const later: string[] = [];
   let beyond = 0;
   for (const { batch, state } of projection.batches) {
     if (state === null) {
@@ -78,6 +80,10 @@ export function placeLoadAnswer(question: PlaceLoadQuestion, believing?: Forecas
     const standing = standingWeeks(state, projection);
     if (standing === null) {
       uncounted.push(batch.name);
+      continue;
+    }
+    if (standing.firstWeek >= MOST_WEEKS) {
+      later.push(batch.name);
       continue;
     }
     if (!standing.leaves) staying.push(batch.name);
@@ -98,15 +104,16 @@ export function placeLoadAnswer(question: PlaceLoadQuestion, believing?: Forecas
   const remarks = [
     leftOutRemark(records),
     ...places.troubles,
-    said(
+    namesRemark(
       "not in the table of places",
       missing.map(({ name }) => name),
     ),
     loads.has("") ? "batches without a place stand under (no place)" : null,
-    said("ready, or without a day to reckon from, so in one week alone", staying),
-    said("not in it, nothing recorded for long", forgotten),
-    said("not in it, no plants counted", uncounted),
-    said("not in it, the timetable has no such method", noMethod),
+    namesRemark("ready, or without a day to reckon from, so in one week alone", staying),
+    namesRemark("not in it, nothing recorded for long", forgotten),
+    namesRemark("not in it, no plants counted", uncounted),
+    namesRemark("not in it, the timetable has no such method", noMethod),
+    namesRemark(`not in it, planned for after the ${MOST_WEEKS} weeks shown`, later),
     beyond === 0
       ? null
       : `${beyond} ${beyond === 1 ? "batch stands" : "batches stand"} longer than the ${MOST_WEEKS} weeks shown`,
@@ -145,8 +152,4 @@ function inOrder(loads: readonly Load[]): Load[] {
     ...listed,
     ...others.sort((a, b) => last(a) - last(b) || (a.name < b.name ? -1 : a.name > b.name ? 1 : 0)),
   ];
-}
-
-function said(what: string, names: readonly string[]): string | null {
-  return names.length === 0 ? null : `${what}: ${namesText(names)}`;
 }

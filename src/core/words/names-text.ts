@@ -6,3 +6,8 @@ export function namesText(names: readonly string[], most = MOST_NAMES): string {
   const more = each.length - most;
   return `${each.slice(0, most).join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
 }
+
+/** A part of a remark: what there is to say, and of which names; null where of none. @example "not in it: B1, B2" */
+export function namesRemark(what: string, names: readonly string[], most = MOST_NAMES) {
+  return names.length === 0 ? null : `${what}: ${namesText(names, most)}`;
+}

@@ -9,8 +9,11 @@ import { type ClosedDays, type DayStretch, NEVER_CLOSED } from "./crew";
 import { mustBeReady, stretchReader } from "./stretches";
 
 const WORDS = {
-  day: ["day", "days", "date", "from", "closed", "closed on", "closed from", "holiday", "weekday"],
-  to: ["to", "until", "closed to", "closed until", "last day"],
+  day: [
+    ...["day", "days", "date", "from", "closed", "closed on", "closed from", "holiday", "weekday"],
+    ...["jour", "du", "fecha", "dia", "desde", "data", "de", "tanggal", "hari", "dari"],
+  ],
+  to: [...["to", "until", "closed to", "closed until", "last day", "au", "hasta", "ate", "sampai"]],
 } as const;
 
 /** Every language lists its weekdays in full first, from Monday on; "jum at" is "jumat" again. */
@@ -29,6 +32,25 @@ const WEEKDAY_OF: ReadonlyMap<string, number> = new Map(
       ),
   ),
 );
+
+/** Columns of tables of other days: whose leave, of which batch. */
+const OTHER_WORDS = [
+  ...allLanguages.flatMap(({ facts }) => [...facts.batch, ...facts.eventPerson]),
+  ...["employee", "grafter"],
+];
+
+const LEAVE_WORDS = {
+  name: ["name", "nom", "nombre", "nome", "nama"],
+  from: ["from", "du", "desde", "de", "dari"],
+};
+
+/** Whether a table, by its header, is one of days on which the whole nursery is closed. */
+export function isClosedDays(grid: Grid): boolean {
+  const table = headedTable(grid, { ...WORDS, other: OTHER_WORDS }, ["day"]);
+  if (table === null || table.columnOf.other !== undefined) return false;
+  // A day may have a name; who is away from when to when has one, too.
+  return headedTable(grid, LEAVE_WORDS, ["name", "from"]) === null;
+}
 
 export interface ClosedDaysReading {
   readonly closed: ClosedDays;

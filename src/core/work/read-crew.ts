@@ -3,6 +3,7 @@ import { headedTable } from "../cells/headed-table";
 import type { CivilDay } from "../dates/civil-day";
 import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
+import { allLanguages } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import { stepKey } from "../words/step-key";
 import type { DayStretch, Person } from "./crew";
@@ -10,14 +11,39 @@ import { hundredthsThere } from "./hundredths";
 import { mustBeReady, stretchReader } from "./stretches";
 
 const WORDS = {
-  person: ["person", "name", "who", "worker", "grafter", "staff", "employee", "crew"],
-  tasks: ["tasks", "task", "steps", "step", "skills", "skill", "work", "can do", "does"],
-  hours: ["hours a day", "hours per day", "hours day", "hours", "daily hours", "h", "hrs"],
-  offFrom: ["off from", "away from", "leave from", "absent from", "holiday from", "off"],
-  offTo: ["off to", "away to", "leave to", "absent to", "holiday to", "off until", "away until"],
+  person: [
+    ...["name", "grafter", "employee", "crew", "nom", "nombre", "nome", "nama"],
+    ...allLanguages.flatMap(({ facts }) => facts.eventPerson),
+  ],
+  tasks: [
+    ...["tasks", "task", "steps", "step", "skills", "skill", "work", "can do", "does"],
+    ...["taches", "tache", "etapes", "travaux", "tareas", "tarea", "labores", "etapas"],
+    ...["tarefas", "tarefa", "tugas", "pekerjaan"],
+  ],
+  hours: [
+    ...["hours a day", "hours per day", "hours day", "hours", "daily hours", "h", "hrs"],
+    ...["heures par jour", "heures", "horas por dia", "horas al dia", "horas diarias", "horas"],
+    ...["jam per hari", "jam sehari", "jam"],
+  ],
+  offFrom: [
+    ...["off from", "away from", "leave from", "absent from", "holiday from", "off"],
+    ...["absent du", "conge du", "ausente desde", "ausente de", "cuti dari"],
+  ],
+  offTo: [
+    ...["off to", "away to", "leave to", "absent to", "holiday to", "off until", "away until"],
+    ...["absent au", "conge au", "ausente hasta", "ausente ate", "cuti sampai"],
+  ],
 } as const;
 
-const ALL: ReadonlySet<string> = new Set(["all", "any", "everything", "all tasks"]);
+const LOG_WORDS = {
+  day: allLanguages.flatMap(({ facts }) => facts.eventDay),
+  hours: WORDS.hours,
+} as const;
+
+const ALL: ReadonlySet<string> = new Set([
+  ...["all", "any", "everything", "all tasks", "tous", "toutes", "tout", "todos", "todas", "todo"],
+  ...["tudo", "semua"],
+]);
 const HOURS_IN_A_DAY = 24;
 
 /** The columns as we name them. */
@@ -46,10 +72,11 @@ interface CrewRow {
   readonly off: DayStretch | null;
 }
 
-/** How many of its columns a table of persons has; 0 where the grid is none. */
+/** How many of its columns a table of persons has; 0 where it is none, or a log of hours by the day. */
 export function crewColumns(grid: Grid): number {
   const table = crewTable(grid);
-  return table === null ? 0 : Object.keys(table.columnOf).length;
+  if (table === null || headedTable(grid, LOG_WORDS, ["day", "hours"]) !== null) return 0;
+  return Object.keys(table.columnOf).length;
 }
 
 function crewTable(grid: Grid) {
@@ -83,7 +110,7 @@ export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits
     else if (typeof hours === "string") say(hours);
     else if (typeof off === "string") say(off);
     else {
-      const skills = readSkills(cellText(table.cell(row, "tasks")));
+      const skills = readSkills(table.cell(row, "tasks"), stepKeys);
       const unknown = (skills ?? []).filter((one) => !stepKeys.has(stepKey(one)));
       for (const one of unknown) troubles.push(`crew row ${row + 1}: no step "${one}"`);
       const key = normalText(name);
@@ -122,11 +149,17 @@ function readHours(cell: Cell): number | null | string {
   const match = /^(\d+(?:[.,]\d+)?)\s*(?:h|hrs?|hours?)?$/i.exec(text);
   const hours = match === null ? Number.NaN : Number((match[1] as string).replace(",", "."));
   if (hours >= 0 && hours <= HOURS_IN_A_DAY) return hundredthsThere(hours);
-  return `"${text.slice(0, 40)}" is no number of hours a day`;
+  const what = hours > HOURS_IN_A_DAY ? "more hours than a day has" : "no number of hours a day";
+  return `"${text.slice(0, 40)}" is ${what}`;
 }
 
-function readSkills(text: string): string[] | null {
+/** Names of steps; null for all. What has no such name is taken apart at "/", "+" and "and". */
+function readSkills(cell: Cell, stepKeys: ReadonlySet<string>): string[] | null {
+  const text = typeof cell === "string" ? cell.trim() : cellText(cell);
   if (text === "" || ALL.has(normalText(text))) return null;
-  const parts = text.split(/[;,]/).map((part) => part.trim());
-  return parts.filter((part) => part !== "");
+  return text
+    .split(/[;,\r\n]/)
+    .flatMap((part) => (stepKeys.has(stepKey(part)) ? [part] : part.split(/[/+&]|\band\b/i)))
+    .map(cellText)
+    .filter((part) => part !== "");
 }

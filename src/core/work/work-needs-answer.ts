@@ -11,6 +11,15 @@ const COLUMNS = columns({
   For: "text",
 });
 
+/** What is needed of an item; grows task by task. */
+interface Sum {
+  readonly item: string;
+  readonly unit: string;
+  amount: number;
+  first: CivilDay;
+  readonly tasks: Task[];
+}
+
 /**
  * What the tasks of the due list need: needs per plant x plants standing, summed by item and unit.
  * Pieces are rounded up, measures to hundredths. First needed is the first "Do on" of those tasks.
@@ -19,23 +28,22 @@ const COLUMNS = columns({
 export function workNeedsAnswer(question: DueQuestion): Answer {
   const tasks = dueTasks(question).filter(({ step }) => step.needs.length > 0);
   const counted = tasks.filter(({ plants }) => plants !== null);
-  const sums = new Map<string, { item: string; unit: string; amount: number; tasks: Task[] }>();
+  const sums = new Map<string, Sum>();
   for (const task of counted) {
     for (const { item, amount, unit } of task.step.needs) {
       const key = `${item.toLowerCase()}\n${unit}`;
-      const sum = sums.get(key) ?? { item, unit, amount: 0, tasks: [] };
-      sums.set(key, {
-        ...sum,
-        amount: sum.amount + amount * (task.plants as number),
-        tasks: [...sum.tasks, task],
-      });
+      const sum = sums.get(key) ?? { item, unit, amount: 0, first: task.doOn, tasks: [] };
+      if (task.doOn < sum.first) sum.first = task.doOn;
+      sum.amount += amount * (task.plants as number);
+      sum.tasks.push(task);
+      sums.set(key, sum);
     }
   }
-  const rows = [...sums.values()].map(({ item, unit, amount, tasks: of }): AnswerValue[] => [
+  const rows = [...sums.values()].map(({ item, unit, amount, first, tasks: of }): AnswerValue[] => [
     item,
     unit === "" ? Math.ceil(amount - 1e-9) : Math.round(amount * 100) / 100,
     unit || null,
-    Math.min(...of.map(({ doOn }) => doOn)) as CivilDay,
+    first,
     whatFor(of),
   ]);
   const unknown = tasks.length - counted.length;

@@ -9,11 +9,16 @@ describe("readPrice", () => {
     ["3.50", null, 3.5],
     ["€ 3,50", null, 3.5],
     ["5 000 F", null, 5000],
+    ["Rs. 500", null, 500],
+    ["500/-", null, 500],
     ["Rp 5.000", ",", 5000],
     ["5.000", ".", 5],
     ["1,234.50", null, 1234.5],
     ["1.234.567", null, 1234567],
     ["1.234.567,8", null, 1234567.8],
+    ["0.125", ",", 0.125],
+    ["0,125", ".", 0.125],
+    ["0.125", null, 0.125],
   ] as const)("reads %j, decimals written %j, as %j", (cell, mark, price) => {
     expect(readPrice(cell, mark)).toBe(price);
   });

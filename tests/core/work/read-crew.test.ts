@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { gridOf } from "../../../src/core/cells/cell";
+import { stepKey } from "../../../src/core/words/step-key";
 import { isClosed } from "../../../src/core/work/crew";
 import { readClosedDays } from "../../../src/core/work/read-closed-days";
 import { readCrew } from "../../../src/core/work/read-crew";
@@ -25,6 +26,51 @@ describe("readCrew", () => {
         off: [{ from: day("2026-12-01"), to: day("2026-12-03") }],
       },
       { name: "Bo", skills: null, hundredthsADay: 600, off: [] },
+    ]);
+  });
+
+  it.each(["Grafting\ntake count", "grafting / Take count", "Grafting and take count"])(
+    "reads the tasks in %j",
+    (tasks) => {
+      const grid = gridOf([
+        ["Person", "Tasks", "Hours a day"],
+        ["Ana", tasks, 6],
+      ]);
+      const stepKeys = new Set(["grafting", "take count"]);
+      const { crew, troubles } = readCrew(grid, { ...HABITS, stepKeys });
+      expect(troubles).toEqual([]);
+      expect(crew[0]?.skills).toEqual(stepKeys);
+    },
+  );
+
+  it("does not take the name of a step apart", () => {
+    const grid = gridOf([
+      ["Person", "Tasks", "Hours a day"],
+      ["Ana", "Stake and tie, Grafting", 6],
+    ]);
+    const stepKeys = new Set([stepKey("Stake and tie"), "grafting"]);
+    const { crew, troubles } = readCrew(grid, { ...HABITS, stepKeys });
+    expect(troubles).toEqual([]);
+    expect(crew[0]?.skills).toEqual(stepKeys);
+  });
+
+  it.each([
+    ["Nom", "Tâches", "Heures par jour", "Absent du", "Absent au", "toutes"],
+    ["Nombre", "Tareas", "Horas por día", "Ausente desde", "Ausente hasta", "todas"],
+    ["Nome", "Tarefas", "Horas por dia", "Ausente de", "Ausente até", "todas"],
+    ["Nama", "Tugas", "Jam per hari", "Cuti dari", "Cuti sampai", "semua"],
+  ])("reads the headers %s, %s, %s, %s and %s", (...words) => {
+    const all = words.pop();
+    const { crew, troubles } = readCrew(
+      gridOf([words, ["Ana", all ?? "", 6, "2026-12-01", "2026-12-02"]]),
+      { ...HABITS, stepKeys: new Set(["grafting"]) },
+    );
+    expect(troubles).toEqual([]);
+    expect(crew).toEqual([
+      {
+        ...{ name: "Ana", skills: null, hundredthsADay: 600 },
+        off: [{ from: day("2026-12-01"), to: day("2026-12-02") }],
+      },
     ]);
   });
 
@@ -55,7 +101,7 @@ describe("readCrew", () => {
     expect(crew.map(({ name }) => name)).toEqual(["Flo"]);
     expect(troubles).toEqual([
       'crew row 2 left out: "many" is no number of hours a day',
-      'crew row 3 left out: "25" is no number of hours a day',
+      'crew row 3 left out: "25" is more hours than a day has',
       "crew row 4 left out: it ends before it begins",
       'crew row 5 left out: "sometime" is no day that can be read',
       "crew row 6 left out: no name",
@@ -72,6 +118,17 @@ describe("readCrew", () => {
 });
 
 describe("readClosedDays", () => {
+  it.each([
+    ["Jour", "Au"],
+    ["Fecha", "Hasta"],
+    ["Data", "Até"],
+    ["Tanggal", "Sampai"],
+  ])("reads the headers %s and %s", (from, to) => {
+    const { closed, troubles } = closedOf(`${from} | ${to}\n2026-12-24 | 2026-12-26`);
+    expect(troubles).toEqual([]);
+    expect(closed.stretches).toEqual([{ from: day("2026-12-24"), to: day("2026-12-26") }]);
+  });
+
   it("takes days, stretches and weekdays", () => {
     const { closed, troubles } = closedOf(`
       Until      | Day

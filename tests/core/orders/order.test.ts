@@ -1,0 +1,31 @@
+import { describe, expect, it } from "vitest";
+import { firstVariety, varietiesOf } from "../../../src/core/orders/order";
+
+const KNOWN = new Set(["amberlow", "tall or red", "oro o plata"]);
+const of = (variety: string) => varietiesOf({ variety }, KNOWN);
+
+describe("the varieties of an order", () => {
+  it.each([
+    ["Amberlow", ["amberlow"]],
+    ["Amberlow or Corvane", ["amberlow", "corvane"]],
+    ["Amberlow / Corvane; Ellowen", ["amberlow", "corvane", "ellowen"]],
+    ["Tall or Red", ["tall or red"]],
+    // The batches of "Tall or Red" were not set aside for an order that takes another one too.
+    ["Amberlow or Tall or Red", ["amberlow", "tall or red"]],
+    ["TALL OR RED, Corvane", ["tall or red", "corvane"]],
+    ["Oro o Plata ou Tall or Red ou Amberlow", ["oro o plata", "tall or red", "amberlow"]],
+    ["Tall or Blue", ["tall", "blue"]],
+    ["Amberlow or Amberlow", ["amberlow"]],
+    ["", []],
+  ])("of %j are %j", (variety, varieties) => {
+    expect(of(variety)).toEqual(varieties);
+  });
+
+  it("are read in no time from however long a cell", () => {
+    expect(of("a,".repeat(20_000)).length).toBe(1);
+  });
+
+  it("come as they are written, for a sentence", () => {
+    expect(firstVariety({ variety: "Tall or Red or Amberlow" }, KNOWN)).toBe("Tall or Red");
+  });
+});
