@@ -10,7 +10,16 @@ type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** A tab of closed days is known by its name: a header "Day" stands in many other tabs. */
-const CLOSED_NAMES = ["closed days", "closed", "holidays", "public holidays", "days closed"];
+const CLOSED_NAMES = [
+  ...["closed days", "closed", "holidays", "public holidays", "days closed"],
+  ...["jours fermés", "jours fermes", "jours de fermeture", "jours fériés", "jours feries"],
+  ...["días cerrados", "dias cerrados", "festivos", "feriados", "dias fechados", "hari libur"],
+];
+/** What a tab of persons may be called, in the languages whose headers are read. */
+const CREW_NAMES = [
+  ...[CREW_TAB.toLowerCase(), "équipe", "equipe", "personnel", "equipo", "personal"],
+  ...["equipa", "pekerja", "tim"],
+];
 
 export interface CrewTabs {
   readonly crew: Sheet | null;
@@ -19,7 +28,7 @@ export interface CrewTabs {
 
 /**
  * Finds the tab with the persons and the one with the closed days. Persons are looked for in a tab
- * called Crew, else in the one with most of the columns.
+ * called so, else in the one with most of the columns.
  *
  * @param recordsTab is never taken for either
  */
@@ -29,7 +38,7 @@ export function crewTabs(workbook: Workbook, door: Door, recordsTab: string): Cr
   const others = tabs.filter((tab) => tab !== closed);
   return {
     closed: closed?.sheet ?? null,
-    crew: tableTab(others, [CREW_TAB.toLowerCase()], (head) => crewColumns(door.grid(head))),
+    crew: tableTab(others, CREW_NAMES, (head) => crewColumns(door.grid(head))),
   };
 }
 

@@ -10,14 +10,37 @@ import { hundredthsThere } from "./hundredths";
 import { mustBeReady, stretchReader } from "./stretches";
 
 const WORDS = {
-  person: ["person", "name", "who", "worker", "grafter", "staff", "employee", "crew"],
-  tasks: ["tasks", "task", "steps", "step", "skills", "skill", "work", "can do", "does"],
-  hours: ["hours a day", "hours per day", "hours day", "hours", "daily hours", "h", "hrs"],
-  offFrom: ["off from", "away from", "leave from", "absent from", "holiday from", "off"],
-  offTo: ["off to", "away to", "leave to", "absent to", "holiday to", "off until", "away until"],
+  person: [
+    ...["person", "name", "who", "worker", "grafter", "staff", "employee", "crew"],
+    ...["personne", "nom", "qui", "ouvrier", "greffeur", "persona", "nombre", "quien"],
+    ...["trabajador", "injertador", "pessoa", "nome", "quem", "trabalhador", "enxertador"],
+    ...["orang", "nama", "pekerja", "penyambung"],
+  ],
+  tasks: [
+    ...["tasks", "task", "steps", "step", "skills", "skill", "work", "can do", "does"],
+    ...["taches", "tache", "travaux", "etapes", "tareas", "tarea", "labores"],
+    ...["tarefas", "tarefa", "etapas", "tugas", "pekerjaan"],
+  ],
+  hours: [
+    ...["hours a day", "hours per day", "hours day", "hours", "daily hours", "h", "hrs"],
+    ...["heures par jour", "heures jour", "heures", "h jour", "horas al dia", "horas por dia"],
+    ...["horas dia", "horas", "jam per hari", "jam sehari", "jam"],
+  ],
+  offFrom: [
+    ...["off from", "away from", "leave from", "absent from", "holiday from", "off"],
+    ...["absent du", "absente du", "conge du", "ausente desde", "libre desde"],
+    ...["ausente de", "folga de", "libur dari", "cuti dari"],
+  ],
+  offTo: [
+    ...["off to", "away to", "leave to", "absent to", "holiday to", "off until", "away until"],
+    ...["absent au", "absente au", "conge au", "ausente hasta", "libre hasta"],
+    ...["ausente ate", "folga ate", "libur sampai", "cuti sampai"],
+  ],
 } as const;
 
-const ALL: ReadonlySet<string> = new Set(["all", "any", "everything", "all tasks"]);
+const ALL: ReadonlySet<string> = new Set([
+  ...["all", "any", "everything", "all tasks", "tout", "toutes", "todo", "todas", "tudo", "semua"],
+]);
 const HOURS_IN_A_DAY = 24;
 
 /** The columns as we name them. */
