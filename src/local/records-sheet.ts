@@ -48,7 +48,7 @@ export function recordsTabs(
   const [first, ...more] = readable.map(({ draft }) => draft);
   if (!first) {
     throw new PersonError(
-      `No tab looks like the records of batches (a header with Batch, Variety, Sown, Grafted on ...); say which one with --sheet NAME: ${names}`,
+      `No tab looks like the records of batches (a header with Batch, Variety, Sown, Grafted on ...); say what its headers mean with --column "Batch=YOUR HEADER", or which tab it is with --sheet NAME: ${names}`,
     );
   }
   if (more.length === 0) return { drafts, records: first, from: [first.name] };
@@ -110,8 +110,13 @@ function batchesIn(
       return [];
     }
   };
+  // A header of which no word is known is found by all that is told of it, not by one column alone.
+  const byAll = batchesTold(columns);
   // Of several tabs each has its own headers, so that what is told of one fails on another.
-  const batches = batchesTold(columns.filter((pair) => batchesTold([pair]).length > 0));
+  const batches =
+    byAll.length > 0
+      ? byAll
+      : batchesTold(columns.filter((pair) => batchesTold([pair]).length > 0));
   return {
     names: batches.map((row) => String(row[0])),
     counted: batches.some((row) => typeof row[1] === "number"),

@@ -68,6 +68,10 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
     level: settingReference(opened, "Level") ?? "",
     places: filledTab(opened, "places"),
     prices: filledTab(opened, "prices"),
+    orders: filledTab(opened, "orders", "commandes", "pedidos", "encomendas", "pesanan"),
+    crew: filledTab(opened, "crew", "équipe", "equipe", "equipo", "equipa"),
+    closedDays: filledTab(opened, "closed days", "jours fermés", "días cerrados", "dias fechados"),
+    assurance: settingReference(opened, "Assurance") ?? "",
   }).map((tab) => ({ ...tab, name: freeName(tab.name, asOf.drafts) }));
 
   const workbook = openWorkbook(
@@ -98,9 +102,9 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
   at.print(`Calculated workbook: ${save(results, file, options, at, addInNames)}\n`);
 }
 
-/** The columns of the tab of this name, '' where there is none or it has nothing under its header. */
-function filledTab(drafts: readonly SheetDraft[], name: string): string {
-  const tab = drafts.find((draft) => draft.name.trim().toLowerCase() === name);
+/** The columns of the tab of such a name, '' where there is none or it has nothing under its header. */
+function filledTab(drafts: readonly SheetDraft[], ...names: readonly string[]): string {
+  const tab = drafts.find((draft) => names.includes(draft.name.trim().toLowerCase()));
   return tab === undefined || tab.rows.length < 2 ? "" : wholeColumns(tab);
 }
 

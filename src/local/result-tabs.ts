@@ -40,11 +40,18 @@ export interface FormulaParts {
   /** '' where the file has no such tab; then the answer is not asked for. */
   readonly places: string;
   readonly prices: string;
+  readonly orders: string;
+  readonly crew: string;
+  /** '' where there is no such tab. */
+  readonly closedDays: string;
+  /** '' for the add-in's own. */
+  readonly assurance: string;
 }
 
 /** The answers of the report, in the order in which a grower's day needs them. */
 export function resultTabs(parts: FormulaParts): ResultTab[] {
   const { records, filledRecords, timetable, asOf, daysAhead, level, places, prices } = parts;
+  const { orders, crew, closedDays, assurance } = parts;
   const told = toldArray(parts.columns);
   const call = (name: string, ...given: readonly string[]) =>
     `${name}(${[...given, told].join(",").replace(/,+$/, "")})`;
@@ -58,6 +65,33 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
       limit: 40,
       below: { heading: "Cautions", column: "Caution", of: "Task" },
     },
+    ...(crew === ""
+      ? []
+      : [
+          {
+            name: "Work plan",
+            heading: "Work plan: who does what on which day of the fortnight",
+            formula: call("WORK_PLAN", records, timetable, crew, asOf, "", closedDays),
+            shares: [],
+            columns: ["Day", "Person", "Task", "Batch", "Place", "Plants", "Hours", "By", "Remark"],
+            limit: 20,
+          },
+        ]),
+    ...(orders === ""
+      ? []
+      : [
+          {
+            name: "Order outlook",
+            heading: "Orders: how likely each is full by its day, and what to do",
+            formula: call("ORDER_OUTLOOK", orders, records, timetable, asOf, assurance),
+            shares: ["Chance in full"],
+            columns: [
+              ...["Order", "Variety", "Wanted", "By", "Chance in full", "Short by", "Full by"],
+              "What to do",
+            ],
+            limit: 20,
+          },
+        ]),
     {
       name: "Stages",
       heading: "Stages: where every open batch stands and when it is likely ready",
@@ -81,7 +115,7 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
     },
     ...["Variety", "Grafter"].map((by) => ({
       name: `Takes by ${by.toLowerCase()}`,
-      heading: `Take rates by ${by.toLowerCase()}`,
+      heading: `Take rates by ${by.toLowerCase()} (batch spread: 1 is chance alone)`,
       formula: call("TAKE_SUMMARY", records, `"${by}"`, ""),
       shares: ["Take rate", "From", "To"],
       limit: 20,

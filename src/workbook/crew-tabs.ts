@@ -10,9 +10,27 @@ type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** A tab of closed days is known by its name as well: a header "Day" stands in many other tabs. */
-const CLOSED_NAMES = ["closed days", "days closed"];
+const CLOSED_NAMES = [
+  ...["closed days", "days closed", "jours fermés", "jours fermes", "jours de fermeture"],
+  ...["días cerrados", "dias cerrados", "dias fechados", "hari libur"],
+];
 /** Names that others have too, such as a list of who is on leave: their header decides. */
-const MAYBE_CLOSED_NAMES = ["public holidays", "holidays", "closed"];
+const MAYBE_CLOSED_NAMES = [
+  ...[
+    "public holidays",
+    "holidays",
+    "closed",
+    "jours fériés",
+    "jours feries",
+    "festivos",
+    "feriados",
+  ],
+];
+/** What a tab of persons may be called, in the languages whose headers are read. */
+const CREW_NAMES = [
+  ...[CREW_TAB.toLowerCase(), "équipe", "equipe", "personnel", "equipo", "personal"],
+  ...["equipa", "pekerja", "tim"],
+];
 
 export interface CrewTabs {
   readonly crew: Sheet | null;
@@ -21,7 +39,7 @@ export interface CrewTabs {
 
 /**
  * Finds the tab with the persons and the one with the closed days. Persons are looked for in a tab
- * called Crew, else in the one with most of the columns.
+ * called so, else in the one with most of the columns.
  *
  * @param recordsTab is never taken for either
  */
@@ -36,7 +54,7 @@ export function crewTabs(workbook: Workbook, door: Door, recordsTab: string): Cr
   const others = tabs.filter(({ sheet }) => sheet !== closed);
   return {
     closed,
-    crew: tableTab(others, [CREW_TAB.toLowerCase()], (head) => crewColumns(door.grid(head))),
+    crew: tableTab(others, CREW_NAMES, (head) => crewColumns(door.grid(head))),
   };
 }
 

@@ -45,7 +45,7 @@ describe("ORDER_OUTLOOK", () => {
     ]);
     expect(second?.["Chance in full"]).toBe(0);
     expect(second?.["Full by"]).toBe("");
-    expect(second?.["What to do"]).toBe("too late: tell the customer");
+    expect(second?.["What to do"]).toBe("too late to start more: tell the customer");
   });
 
   it("takes either variety where either will do, and leaves the one that another must have", () => {

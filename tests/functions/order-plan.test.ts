@@ -63,6 +63,18 @@ describe("ORDER_PLAN", () => {
     expect(others).toEqual(rest);
   });
 
+  it("says once that the records have no batch of a variety: a new one, or a slip", () => {
+    const asked = (variety: string) =>
+      plan(100, "2027-09-01", TIMETABLE, "", 0.8, RECORDS, "", "2026-11-25", variety);
+    const said = "The records have no batch of Ablá: planned as for any variety";
+    expect(asked("Ablá").map(({ Remark }) => String(Remark).includes(said))).toEqual([
+      ...[true, false, false, false],
+    ]);
+    for (const known of ["Alba", "ALBA ", "Alba or Ablá", ""]) {
+      expect(remarks(asked(known))).not.toContain("no batch of");
+    }
+  });
+
   it("counts all varieties that will do among what stands", () => {
     const records = [
       RECORDS[0],

@@ -75,6 +75,18 @@ describe("recordsTabs", () => {
     expect(recordsTabs([season, trays], bundle, told).from).toEqual(["2026", "Trays"]);
   });
 
+  it("finds a tab whose header is known only by all that is told of it together", () => {
+    // As the add-in: one known word makes no header.
+    const strict = loadBundle(READER.replace("at < 0", "at < 0 || columns.length < 2"), {
+      ...{ spreadsheetZone: "UTC", scriptZone: "UTC", locale: "en_GB" },
+    });
+    const foreign = tab("Liste", ["Charge", "Sorte"], ["C1", "Amberlow"]);
+    const batch = ["Batch", "Charge"] as const;
+    const variety = ["Variety", "Sorte"] as const;
+    expect(recordsTabs([foreign], strict, { columns: [batch, variety] }).from).toEqual(["Liste"]);
+    expect(() => recordsTabs([foreign], strict, { columns: [batch] })).toThrow(/--column/);
+  });
+
   it("takes the tab that the person names, small or capital letters", () => {
     expect(recordsTabs([orders, season], bundle, { sheet: "orders ", columns: [] }).records).toBe(
       orders,

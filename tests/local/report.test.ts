@@ -126,9 +126,8 @@ describe("report", () => {
     expect(text).toContain("Cautions\nGrafting: Blades cut: wear gloves");
     expect(text).toMatch(/none +level undefined/);
     expect(text).toMatch(/Amber +100 +81 +81.3% +15.269\n2 rows left out: see BATCH_CHECK/);
-    expect(text).toContain(
-      "Take rates by grafter\n═════════════════════\nTAKE_SUMMARY: no column Grafter",
-    );
+    expect(text).toContain("Take rates by grafter (batch spread: 1 is chance alone)\n═════");
+    expect(text).toContain("═\nTAKE_SUMMARY: no column Grafter");
     // People read "1000 rows in the range" of a table of two, and not what became of them.
     expect(text).toContain(
       "What to do\n───  ──────  ─────  ───────  ──────────\n(none)\n2 rows in the range: 1 used, 0 left out\n",

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { withFormats } from "../../src/local/result-tabs";
+import { type FormulaParts, resultTabs, withFormats } from "../../src/local/result-tabs";
 import type { Cell, SheetCells } from "../../src/local/sheet-cells";
 
 const cell = (value: string | number, pattern = ""): Cell => ({ value, pattern }) as Cell;
@@ -34,5 +34,29 @@ describe("the formats of a calculated tab", () => {
       "0.0%",
       "yyyy-mm-dd",
     ]);
+  });
+});
+
+describe("the answers of a report", () => {
+  const parts: FormulaParts = {
+    ...{ records: "R!A:Z", filledRecords: "R!A1:Z9", timetable: "T!A:L", asOf: "S!B1" },
+    ...{ daysAhead: "7", level: "", columns: [["Takes", "Living"]], places: "", prices: "" },
+    ...{ orders: "", crew: "", closedDays: "", assurance: "" },
+  };
+  const formulas = (more: Partial<FormulaParts>) =>
+    resultTabs({ ...parts, ...more }).map(({ formula }) => formula);
+
+  it("plan work and look at orders where the file has persons and orders, and there alone", () => {
+    const none = formulas({});
+    expect(none.filter((one) => /ORDER|WORK/.test(one))).toEqual([]);
+    const told = '{"Takes","Living"}';
+    const added = formulas({ orders: "O!A:G", crew: "C!A:E", closedDays: "D!A:B" });
+    expect(added.filter((one) => !none.includes(one))).toEqual([
+      `WORK_PLAN(R!A:Z,T!A:L,C!A:E,S!B1,,D!A:B,${told})`,
+      `ORDER_OUTLOOK(O!A:G,R!A:Z,T!A:L,S!B1,,${told})`,
+    ]);
+    expect(formulas({ orders: "O!A:G", assurance: "S!B4", columns: [] })).toContain(
+      "ORDER_OUTLOOK(O!A:G,R!A:Z,T!A:L,S!B1,S!B4)",
+    );
   });
 });

@@ -17,8 +17,8 @@ const none: WorkAnswer = {
 };
 
 it("says hours without needless decimals", () => {
-  expect([0, 1, 0.1 + 0.2, 6.5].map(hoursCounted)).toEqual([
-    ...["0 hours", "1 hour", "0.3 hours", "6.5 hours"],
+  expect([0, 0.02, 1, 0.1 + 0.2, 6.5, 16.73].map(hoursCounted)).toEqual([
+    ...["0 hours", "under 0.1 hours", "1 hour", "0.3 hours", "6.5 hours", "16.7 hours"],
   ]);
   expect(hoursOfHours(6.5, 8)).toBe("6.5 of 8 hours");
 });
@@ -145,10 +145,10 @@ describe("the fortnight in Today", () => {
       return text;
     };
     const all = await said(rated);
-    expect(all).toContain("Nothing asks for too much: 61.85 of 162 hours are taken.");
+    expect(all).toContain("Nothing asks for too much: 61.9 of 162 hours are taken.");
     expect(all).not.toContain("known");
     const some = await said([...rated, ...unrated]);
-    expect(some).toContain("Nothing with known hours asks for too much: 61.85 of 162");
+    expect(some).toContain("Nothing with known hours asks for too much: 61.9 of 162");
     expect(some).toContain("For 1 task no hours are known: they need a count of plants");
     const none = await said(unrated);
     expect(none).toContain("For all tasks no hours are known: they need a count of plants");

@@ -37,7 +37,7 @@ export const orders: OrdersAnswer = {
       ["O-04", "Order desk A", "Corvane"],
       [120, 0, "2026-12-15"],
       [75, 0.062, 97, "2027-01-04"],
-      "too late: tell the customer",
+      "too late to start more: tell the customer",
     ),
     order(
       ["O-06", "Growers' table C", "Ellowen"],
@@ -49,7 +49,7 @@ export const orders: OrdersAnswer = {
       ["O-07", "Order desk B", "Duskpod"],
       [260, 0, "2027-02-28"],
       [260, 0.607, 24, "2027-03-04"],
-      "too late: tell the customer",
+      "too late to start more: tell the customer",
     ),
     order(["O-10", "", "Duskpod"], [60, 60, "2027-03-31"], [0, 1, 0, null], "fine: all delivered"),
     order(

@@ -46,6 +46,17 @@ describe("a workbook that is not set up", () => {
     expect(shown).toContain("How sure: a guess, please look. Could also be: Grafts made.");
   });
 
+  it("says as what a batch without a method is reckoned, of the methods ticked", async () => {
+    await openNew({ methods: ["Cocoa cleft graft", "Citrus T-bud"] });
+    expect(await panel().textContent()).toContain(
+      "A batch that names no method counts as Cocoa cleft graft.",
+    );
+    await page.getByLabel("Cocoa cleft graft").uncheck();
+    expect(await panel().textContent()).toContain("names no method counts as Citrus T-bud.");
+    await page.getByLabel("Citrus T-bud").uncheck();
+    expect(await panel().textContent()).not.toContain("names no method");
+  });
+
   it("says so in the other sections, and leads back", async () => {
     await openNew();
     await sidebar.section("Ahead");

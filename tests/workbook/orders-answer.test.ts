@@ -95,6 +95,22 @@ describe("the tab of orders", () => {
     ]);
   });
 
+  it.each([
+    ["Qté", "Avant le"],
+    ["Nb plants", "Échéance"],
+    ["Cant.", "Plazo"],
+    ["Qtd.", "Prazo"],
+  ])("is found by the short headers %s and %s", (wanted, by) => {
+    const commandes = tab("Commandes", [
+      [by, wanted, "Variété"],
+      ["2027-10-01", 40, "Amberlow"],
+    ]);
+    expect(asked(commandes)).toMatchObject({
+      ordersTab: "Commandes",
+      orders: [{ wanted: 40, by: "2027-10-01" }],
+    });
+  });
+
   it("is the one called so, though another has more columns; else the one with most", () => {
     const short = tab("Pedidos", [
       ["Wanted", "By"],

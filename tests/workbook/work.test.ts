@@ -163,6 +163,14 @@ describe("without a tab of persons", () => {
       crewTab: "Our people",
       persons: ["Ana"],
     });
+    const equipe = tab("Équipe", [
+      ["Nom", "Heures par jour"],
+      ["Zoé", 7],
+    ]);
+    const ferme = tab("Jours fermés", [["Jour"], ["dimanche"]]);
+    expect(opened(sheet, equipe, ferme).ask("sidebarWork", DAYS)).toMatchObject({
+      ...{ crewTab: "Équipe", closedTab: "Jours fermés", persons: ["Zoé"] },
+    });
     const records = tab("Records", [
       [...SMALL_HEADER.slice(0, 15), "Person", "Hours"],
       ["B1", "Amberlow", "Bay 1", "Kito", "2026-07-20", 100, "2026-07-30", 90, "2026-10-24", 80],

@@ -12,6 +12,7 @@ export type OrderField =
 export const ORDER_WORDS: Readonly<Record<OrderField, readonly string[]>> = {
   order: [
     ...["order", "order no", "order number", "order id", "order name", "order ref", "order code"],
+    ...["bon de commande", "no de commande"],
     ...["commande", "no commande", "pedido", "no pedido", "encomenda", "pesanan", "no pesanan"],
   ],
   customer: [
@@ -26,11 +27,13 @@ export const ORDER_WORDS: Readonly<Record<OrderField, readonly string[]>> = {
     ...["wanted", "plants wanted", "plants", "quantity", "qty", "number", "ordered", "amount"],
     ...["plants ordered", "quantity ordered", "no plants", "no of plants", "number of plants"],
     ...["quantite", "cantidad", "quantidade", "jumlah", "voulu", "pedidas"],
+    ...["qte", "qte commandee", "nb plants", "nombre de plants", "cant", "qtd", "qtde"],
   ],
   by: [
     ...["by", "wanted by", "needed by", "due", "due by", "due date", "ready by", "date wanted"],
     ...["delivery", "delivery date", "deliver by", "date needed", "deadline", "day", "date"],
-    ...["pour le", "livraison", "entrega", "fecha", "fecha de entrega", "tanggal"],
+    ...["pour le", "avant le", "echeance", "plazo", "prazo"],
+    ...["livraison", "entrega", "fecha", "fecha de entrega", "tanggal"],
     ...["data de entrega", "date de livraison", "paling lambat"],
   ],
   delivered: [
@@ -38,14 +41,8 @@ export const ORDER_WORDS: Readonly<Record<OrderField, readonly string[]>> = {
     ...["livre", "livres", "entregado", "entregados", "entregue", "entregues", "dikirim"],
   ],
   closed: [
-    "closed",
-    "done",
-    "complete",
-    "completed",
-    "cancelled",
-    "canceled",
-    "settled",
-    "cerrado",
+    ...["closed", "done", "complete", "completed", "cancelled", "canceled", "settled"],
+    ...["clos", "cloture", "cloturee", "terminee", "cerrado", "encerrado", "selesai"],
   ],
 };
 

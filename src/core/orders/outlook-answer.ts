@@ -124,7 +124,8 @@ function whatToDo(
   const start = graft ?? steps.find(({ onLine }) => onLine);
   const doBy = start?.doBy ?? null;
   if (start === undefined || doBy === null || doBy < asOf || start.plants === null) {
-    return "too late: tell the customer";
+    // What stands may still fill it, if less surely than asked: that is what the chance says.
+    return "too late to start more: tell the customer";
   }
   const what = `${start.plants} more${variety === "" ? "" : ` of ${variety}`}`;
   return `${graft === undefined ? "start" : "graft"} ${what} by ${sentenceDay(doBy)}`;

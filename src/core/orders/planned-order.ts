@@ -5,6 +5,7 @@ import { project } from "../projection/project";
 import { leftOutRemark, type Records } from "../records/records";
 import { methodOrRefuse } from "../timetable/method-of-batch";
 import type { Method, Timetable } from "../timetable/timetable";
+import { normalText } from "../words/normal-text";
 import { knownVarieties } from "./draw-fillings";
 import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
 import { addUp, amountsText, needsFor } from "./needs-for";
@@ -64,6 +65,8 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
   const known = projection === null ? new Set<string>() : knownVarieties(projection);
   const varieties = varietiesOf(question, known);
   const variety = firstVariety(question, known);
+  // A slip in the name would else go unheard, and the plan be by other varieties' takes.
+  const isUnknown = variety !== "" && known.size > 0 && !known.has(normalText(variety));
   const forecaster = projection?.forecaster ?? timetableForecaster();
   const plan = planOrder({ wanted, readyBy, method, assurance, forecaster, variety, asOf });
   const standing =
@@ -78,6 +81,9 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
       sizeRemark(planned, plan.plantChance),
       ...(place === start && varieties.length > 1
         ? [`Planned for ${variety}, the first of those that will do`]
+        : []),
+      ...(place === start && isUnknown
+        ? [`The records have no batch of ${variety}: planned as for any variety`]
         : []),
       ...(place === start && harvest !== null ? [harvestRemark(planned, harvest)] : []),
       ...(place === start

@@ -11,9 +11,13 @@ import { mustBeReady, stretchReader } from "./stretches";
 const WORDS = {
   day: [
     ...["day", "days", "date", "from", "closed", "closed on", "closed from", "holiday", "weekday"],
-    ...["jour", "du", "fecha", "dia", "desde", "data", "de", "tanggal", "hari", "dari"],
+    ...["jour", "jours", "du", "ferme du", "dia", "dias", "desde", "fecha", "data", "de"],
+    ...["hari", "tanggal", "dari"],
   ],
-  to: [...["to", "until", "closed to", "closed until", "last day", "au", "hasta", "ate", "sampai"]],
+  to: [
+    ...["to", "until", "closed to", "closed until", "last day"],
+    ...["au", "ferme au", "jusqu au", "hasta", "ate", "sampai"],
+  ],
 } as const;
 
 /** Every language lists its weekdays in full first, from Monday on; "jum at" is "jumat" again. */

@@ -12,7 +12,9 @@ import { mustBeReady, stretchReader } from "./stretches";
 
 const WORDS = {
   person: [
-    ...["name", "grafter", "employee", "crew", "nom", "nombre", "nome", "nama"],
+    ...["name", "grafter", "employee", "crew", "nom", "nombre", "nome", "nama", "ouvrier"],
+    ...["greffeur", "trabajador", "injertador", "trabalhador", "enxertador", "pekerja"],
+    "penyambung",
     ...allLanguages.flatMap(({ facts }) => facts.eventPerson),
   ],
   tasks: [
@@ -22,16 +24,19 @@ const WORDS = {
   ],
   hours: [
     ...["hours a day", "hours per day", "hours day", "hours", "daily hours", "h", "hrs"],
-    ...["heures par jour", "heures", "horas por dia", "horas al dia", "horas diarias", "horas"],
+    ...["heures par jour", "heures jour", "heures", "h jour", "horas por dia", "horas al dia"],
+    ...["horas diarias", "horas dia", "horas"],
     ...["jam per hari", "jam sehari", "jam"],
   ],
   offFrom: [
     ...["off from", "away from", "leave from", "absent from", "holiday from", "off"],
-    ...["absent du", "conge du", "ausente desde", "ausente de", "cuti dari"],
+    ...["absent du", "absente du", "conge du", "ausente desde", "libre desde"],
+    ...["ausente de", "folga de", "libur dari", "cuti dari"],
   ],
   offTo: [
     ...["off to", "away to", "leave to", "absent to", "holiday to", "off until", "away until"],
-    ...["absent au", "conge au", "ausente hasta", "ausente ate", "cuti sampai"],
+    ...["absent au", "absente au", "conge au", "ausente hasta", "libre hasta"],
+    ...["ausente ate", "folga ate", "libur sampai", "cuti sampai"],
   ],
 } as const;
 

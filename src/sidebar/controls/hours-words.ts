@@ -1,6 +1,7 @@
-/** Hours without needless decimals. @example hoursText(0.1 + 0.2) // "0.3" */
+/** Hours to a tenth, six minutes: nobody plans by less. @example hoursText(16.73) // "16.7" */
 export function hoursText(hours: number): string {
-  return String(Math.round(hours * 100) / 100);
+  const rounded = Math.round(hours * 10) / 10;
+  return rounded === 0 && hours > 0 ? "under 0.1" : String(rounded);
 }
 
 /** @example hoursCounted(1) // "1 hour" */

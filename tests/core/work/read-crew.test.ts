@@ -74,6 +74,25 @@ describe("readCrew", () => {
     ]);
   });
 
+  it.each([
+    "Personne | Tâches        | Heures par jour | Absent du  | Absent au",
+    "Persona  | Tareas        | Horas al día    | Libre desde| Libre hasta",
+    "Pessoa   | Tarefas       | Horas por dia   | Folga de   | Folga até",
+    "Nama     | Tugas         | Jam per hari    | Cuti dari  | Cuti sampai",
+  ])("reads the header %s", (header) => {
+    const { crew } = crewOf(`
+      ${header}
+      Ana | Greffage | 6 | 2026-12-01 | 2026-12-03
+      Bo  | tout     | 7 |            |`);
+    expect(crew).toEqual([
+      {
+        ...{ name: "Ana", skills: new Set(["grafting"]), hundredthsADay: 600 },
+        off: [{ from: day("2026-12-01"), to: day("2026-12-03") }],
+      },
+      { name: "Bo", skills: null, hundredthsADay: 700, off: [] },
+    ]);
+  });
+
   it("puts rows of one name together, the fewest hours and every time off", () => {
     const { crew } = crewOf(`
       Person | Hours a day | Off from   | Off to
@@ -128,6 +147,15 @@ describe("readClosedDays", () => {
     expect(troubles).toEqual([]);
     expect(closed.stretches).toEqual([{ from: day("2026-12-24"), to: day("2026-12-26") }]);
   });
+
+  it.each(["Jour | Jusqu'au", "Día | Hasta", "Data | Até", "Hari | Sampai"])(
+    "reads the header %s",
+    (header) => {
+      const { closed } = closedOf(`${header}\nDimanche |\n2026-12-24 | 2026-12-26`);
+      const shut = (iso: string) => isClosed(closed, day(iso));
+      expect(["2026-11-28", "2026-11-29", "2026-12-25"].map(shut)).toEqual([false, true, true]);
+    },
+  );
 
   it("takes days, stretches and weekdays", () => {
     const { closed, troubles } = closedOf(`

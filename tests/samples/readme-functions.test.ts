@@ -1,0 +1,78 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import { registry } from "../../src/functions/registry";
+import { ask } from "../support/ask";
+import { csvRows } from "./csv-rows";
+
+const project = fileURLToPath(new URL("../..", import.meta.url));
+
+/** The functions of README's table as they stand there, such as "BATCH_BALANCE(Records!A:AB)". */
+const formulas = [
+  ...readFileSync(`${project}/README.md`, "utf8").matchAll(/`=([A-Z]+_[A-Z]+\([^`]*\))`/g),
+].map(([, formula = ""]) => formula);
+
+/** Seeds that came up, for the one example that points at cells of the reader's own. */
+const OWN_CELLS: readonly (readonly unknown[])[] = [
+  ["Day", "Came up"],
+  ...[3, 9, 14, 11, 4].map((came, at) => [at + 5, came]),
+];
+
+function tab(name: string): readonly (readonly unknown[])[] {
+  if (name === "") return OWN_CELLS;
+  const file = name.replaceAll("'", "").toLowerCase().replace(" ", "-");
+  return csvRows(readFileSync(`${project}/sample-sheets/hillside-nursery/${file}.csv`, "utf8")).map(
+    (row) => row.map((cell) => (/^\d+(?:\.\d+)?$/.test(cell) ? Number(cell) : cell)),
+  );
+}
+
+/** @example columnAt("AB") // 27 */
+const columnAt = (letters: string) =>
+  [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+
+const REFERENCE =
+  /^(?:(?<name>\w+|'[\w ]+')!)?(?<from>[A-Z]+)(?<top>\d*)(?::(?<to>[A-Z]+)(?<end>\d*))?$/;
+
+/** What an argument stands for on the sample nursery. */
+function standsFor(text: string): unknown {
+  if (text === "") return "";
+  if (/^\d+$/.test(text)) return Number(text);
+  if (text.startsWith('"')) return text.slice(1, -1);
+  const day = /^DATE\((\d+), (\d+), (\d+)\)$/.exec(text);
+  if (day !== null) return new Date(Date.UTC(Number(day[1]), Number(day[2]) - 1, Number(day[3])));
+  const { name = "", from = "", top, to, end } = REFERENCE.exec(text)?.groups ?? {};
+  if (from === "") throw new Error(`not read: ${text}`);
+  const rows = tab(name).slice(top ? Number(top) - 1 : 0, end ? Number(end) : undefined);
+  const cells = rows.map((row) => row.slice(columnAt(from), columnAt(to ?? from) + 1));
+  return to === undefined ? cells[0]?.[0] : cells;
+}
+
+/** The arguments between a formula's brackets, split at commas outside quotes and brackets. */
+const argumentsOf = (formula: string) =>
+  (formula.slice(formula.indexOf("(") + 1, -1).match(/(?:"[^"]*"|\([^)]*\)|[^,"(])+/g) ?? []).map(
+    (one) => one.trim(),
+  );
+
+describe("the functions as README shows them, on the sample nursery", () => {
+  it("are all there", () => {
+    const shown = ["TIMETABLE", ...formulas.map((formula) => formula.split("(")[0])];
+    expect(shown.sort()).toEqual(registry.map(({ name }) => name).sort());
+  });
+
+  it.each(formulas)("%s answers", (formula) => {
+    const answer = ask(formula.slice(0, formula.indexOf("(")), argumentsOf(formula).map(standsFor));
+    expect((answer as unknown[][]).length).toBeGreaterThan(1);
+    // A plan without hours names nobody, and nobody is helped by it.
+    expect(JSON.stringify(answer)).not.toContain("hours not known");
+  });
+
+  it("give the whole of each tab: a column outside, such as Closed, would not be read", () => {
+    const whole = formulas.flatMap((formula) => [
+      ...formula.matchAll(/(\w+|'[\w ]+')!A:([A-Z]+)/g),
+    ]);
+    expect(whole.length).toBeGreaterThan(15);
+    for (const [reference, name = "", last = ""] of whole) {
+      expect([reference, columnAt(last) + 1]).toEqual([reference, tab(name)[0]?.length]);
+    }
+  });
+});
