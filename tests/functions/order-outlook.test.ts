@@ -71,7 +71,9 @@ describe("ORDER_OUTLOOK", () => {
     const row = one("O1", "", "Amberlow", 50, "2026-11-01", "", "");
     expect(row["Chance in full"]).toBe(0);
     expect(row["Full by"]).toBe(AS_OF);
-    expect(row["What to do"]).toBe("too late: tell the customer");
+    expect(row["What to do"]).toBe("late: all stand ready, deliver now");
+    const short = one("O1", "", "Amberlow", 130, "2026-11-01", "", "");
+    expect(short["What to do"]).toBe("too late: tell the customer");
   });
 
   it("finds the columns under other headers, in any order, below a title", () => {

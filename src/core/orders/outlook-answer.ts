@@ -111,7 +111,11 @@ function whatToDo(
 ): string {
   if (filling.left === 0) return "fine: all delivered";
   if (chance >= assurance) return "fine";
-  if (order.by < asOf) return "too late: tell the customer";
+  if (order.by < asOf) {
+    return atLeast(filling.fullOn, assurance) <= asOf
+      ? "late: all stand ready, deliver now"
+      : "too late: tell the customer";
+  }
   const root = Math.sqrt(assurance);
   const variety = firstVariety(order, known);
   const method = methodFor(order, projection, timetable, known);
