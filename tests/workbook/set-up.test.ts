@@ -279,4 +279,20 @@ describe("columns that a person corrects", () => {
     nursery.refusal("sidebarSetUp", { ...ONCE, columns });
     expect(nursery.ask("sidebarToday", { daysAhead: 7 }).tasks).toBeInstanceOf(Array);
   });
+
+  it("reads a table in another language from two headers that are known and what is told of the rest", () => {
+    const header = ["Batch", "Variety", "Ausgesät", "Samen", "Veredelt am", "Stück"];
+    const rows = [["A-1", "Rot", "2026-06-01", 200, "2026-10-20", 150]];
+    const nursery = openNursery([tab("Liste", [header, ...rows])]);
+    expect(nursery.ask("sidebarOpen", null).candidates).toEqual([{ tab: "Liste", batches: 1 }]);
+    const told = { Ausgesät: "Sown", Samen: "Seeds sown", "Veredelt am": "Grafted on" };
+    nursery.ask("sidebarSetUp", {
+      ...{ tab: "Liste", methods: [] },
+      columns: [...Object.entries(told), ["Stück", "Grafts made"] as const].map(
+        ([name, readAs]) => ({ header: name, readAs }),
+      ),
+    });
+    const { tasks } = nursery.ask("sidebarToday", { daysAhead: 30 });
+    expect(tasks.map(({ task, plants }) => [task, plants])).toContainEqual(["First flush", 150]);
+  });
 });
