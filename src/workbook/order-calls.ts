@@ -1,4 +1,4 @@
-import type { CellWritten, Question } from "./sidebar-calls";
+import type { CellWritten, Question } from "./writing-calls";
 
 /** What the sidebar asks about orders, and what it is told. Days are ISO text, shares 0 to 1. */
 

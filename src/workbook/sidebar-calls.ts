@@ -14,8 +14,18 @@ import type {
   PlanOrderAnswer,
   PlanOrderRequest,
 } from "./order-calls";
+import type {
+  ColumnsAnswer,
+  ColumnsRequest,
+  SetUpAnswer,
+  SetUpRequest,
+  SetUpState,
+  TabCandidate,
+  TimetableCandidate,
+} from "./set-up-calls";
 import type { CompareAnswer, CompareRequest, TakesAnswer, TakesRequest } from "./take-calls";
 import type { MakeCrewAnswer, WorkAnswer, WorkRequest } from "./work-calls";
+import type { RecordAnswer, RecordRequest, TakeBackAnswer, TakeBackRequest } from "./writing-calls";
 
 export type {
   AddOrderAnswer,
@@ -28,6 +38,17 @@ export type {
   PlanOrderAnswer,
   PlanOrderRequest,
 } from "./order-calls";
+export type {
+  ColumnChoice,
+  ColumnGuess,
+  ColumnsAnswer,
+  ColumnsRequest,
+  SetUpAnswer,
+  SetUpRequest,
+  SetUpState,
+  TabCandidate,
+  TimetableCandidate,
+} from "./set-up-calls";
 export type {
   CompareAnswer,
   ComparedRow,
@@ -46,6 +67,15 @@ export type {
   WorkOverload,
   WorkRequest,
 } from "./work-calls";
+export type {
+  CellWritten,
+  PlainValue,
+  Question,
+  RecordAnswer,
+  RecordRequest,
+  TakeBackAnswer,
+  TakeBackRequest,
+} from "./writing-calls";
 
 /** What comes back from every call. A null in its place is a failure of the way between. */
 export type CallResult<Answer> =
@@ -85,9 +115,6 @@ export type SidebarCallName = keyof SidebarCalls;
 export type RequestOf<Name extends SidebarCallName> = SidebarCalls[Name]["request"];
 export type AnswerOf<Name extends SidebarCallName> = SidebarCalls[Name]["answer"];
 
-/** A cell's value as it may pass between script and page; a day is ISO text. */
-export type PlainValue = string | number | boolean | null;
-
 export interface OpenAnswer {
   /** The workbook's name. */
   readonly workbook: string;
@@ -101,31 +128,6 @@ export interface OpenAnswer {
   readonly timetables: readonly TimetableCandidate[];
   /** Names of the methods that are built in. */
   readonly methods: readonly string[];
-}
-
-export interface SetUpState {
-  readonly recordsTab: string;
-  /** The tab of the person's own with the steps and their days; null where it is the add-in's. */
-  readonly timetableTab: string | null;
-  readonly asOf: string;
-  /** How many of 1 such ranges should hold, 0 to 1. */
-  readonly level: number;
-  /** How far the due list looks ahead, whole days, 0 or more. */
-  readonly daysAhead: number;
-}
-
-export interface TabCandidate {
-  readonly tab: string;
-  /** How many batches it seems to hold. */
-  readonly batches: number;
-}
-
-export interface TimetableCandidate {
-  readonly tab: string;
-  /** Names of the methods that can be used. */
-  readonly methods: readonly string[];
-  /** What in it can't be used, in a sentence. */
-  readonly trouble: string | null;
 }
 
 export interface DaysAheadRequest {
@@ -220,108 +222,6 @@ export interface CheckRow {
   readonly whatToDo: string;
   /** 1 a row is lost, 2 a column, 3 a cell, 4 used but in doubt, 5 used in a reading that is said. */
   readonly cost: 1 | 2 | 3 | 4 | 5;
-}
-
-export interface ColumnsRequest {
-  readonly tab: string;
-  /** The person's own tab whose steps columns may mean; null or left out for the add-in's. */
-  readonly timetable?: string | null;
-}
-
-export interface ColumnsAnswer {
-  readonly tab: string;
-  readonly batches: number;
-  readonly columns: readonly ColumnGuess[];
-  /** Everything that a column may be read as. */
-  readonly choices: readonly string[];
-  /** What was told of columns and can't be followed any more: the header or the name is gone. */
-  readonly lost: readonly ColumnChoice[];
-}
-
-export interface ColumnGuess {
-  /** From 0 at the left of the range read. */
-  readonly column: number;
-  readonly header: string;
-  /** One of the choices; null where the column is left alone. */
-  readonly readAs: string | null;
-  readonly sure: "told" | "sure" | "likely" | "guessed" | "not used";
-  /** What else it might be. */
-  readonly others: readonly string[];
-  /** Up to three values from below the header. */
-  readonly samples: readonly string[];
-}
-
-export interface SetUpRequest {
-  readonly tab: string;
-  /** Only the columns that the person changed. */
-  readonly columns: readonly ColumnChoice[];
-  /** The person's own tab with the timetable; null or left out to make one from the methods. */
-  readonly timetable?: string | null;
-  readonly methods: readonly string[];
-}
-
-export interface ColumnChoice {
-  readonly header: string;
-  /** Null: leave it alone. */
-  readonly readAs: string | null;
-}
-
-export interface SetUpAnswer {
-  /** Names of the tabs that were made. */
-  readonly made: readonly string[];
-  /** Names of the tabs that were there and stayed the person's. */
-  readonly kept: readonly string[];
-  /** What was told of columns before and could not be followed any more, so that it was dropped. */
-  readonly forgotten: readonly ColumnChoice[];
-}
-
-export interface RecordRequest {
-  readonly batch: string;
-  readonly task: string;
-  readonly day: string;
-  /** Null where not counted; never 0 in its place. */
-  readonly count: number | null;
-  readonly who: string;
-  readonly note: string;
-  /**
-   * The questions, word for word, that the person has seen and answered with "write anyway"; empty
-   * at first. A question that came up since is asked again, so nobody's edit is overwritten unseen.
-   */
-  readonly sure: readonly string[];
-}
-
-export interface RecordAnswer {
-  /** Empty when something was asked. */
-  readonly written: readonly CellWritten[];
-  /** Not empty only if nothing was written. */
-  readonly asked: readonly Question[];
-  /** What takes this writing back; null when nothing was written. */
-  readonly logId: string | null;
-}
-
-export interface CellWritten {
-  /** Tab and cell, as "Records!N12". */
-  readonly where: string;
-  readonly header: string;
-  readonly value: PlainValue;
-}
-
-export interface Question {
-  readonly question: string;
-  /** What stands in the cell now; null for a blank cell or where no cell is meant. */
-  readonly stands: PlainValue;
-  /** What would stand there. */
-  readonly would: PlainValue;
-}
-
-export interface TakeBackRequest {
-  readonly logId: string;
-}
-
-export interface TakeBackAnswer {
-  readonly restored: readonly CellWritten[];
-  /** Cells left as they are, because someone changed them since. */
-  readonly asked: readonly Question[];
 }
 
 export interface SelectRequest {

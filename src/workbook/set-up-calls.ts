@@ -1,0 +1,79 @@
+/** What the sidebar asks while tabs are chosen, columns read and our tabs made, and what it is told. */
+
+export interface SetUpState {
+  readonly recordsTab: string;
+  /** The tab of the person's own with the steps and their days; null where it is the add-in's. */
+  readonly timetableTab: string | null;
+  readonly asOf: string;
+  /** How many of 1 such ranges should hold, 0 to 1. */
+  readonly level: number;
+  /** How far the due list looks ahead, whole days, 0 or more. */
+  readonly daysAhead: number;
+}
+
+export interface TabCandidate {
+  readonly tab: string;
+  /** How many batches it seems to hold. */
+  readonly batches: number;
+}
+
+export interface TimetableCandidate {
+  readonly tab: string;
+  /** Names of the methods that can be used. */
+  readonly methods: readonly string[];
+  /** What in it can't be used, in a sentence. */
+  readonly trouble: string | null;
+}
+
+export interface ColumnsRequest {
+  readonly tab: string;
+  /** The person's own tab whose steps columns may mean; null or left out for the add-in's. */
+  readonly timetable?: string | null;
+}
+
+export interface ColumnsAnswer {
+  readonly tab: string;
+  readonly batches: number;
+  readonly columns: readonly ColumnGuess[];
+  /** Everything that a column may be read as. */
+  readonly choices: readonly string[];
+  /** What was told of columns and can't be followed any more: the header or the name is gone. */
+  readonly lost: readonly ColumnChoice[];
+}
+
+export interface ColumnGuess {
+  /** From 0 at the left of the range read. */
+  readonly column: number;
+  readonly header: string;
+  /** One of the choices; null where the column is left alone. */
+  readonly readAs: string | null;
+  readonly sure: "told" | "sure" | "likely" | "guessed" | "not used";
+  /** What else it might be. */
+  readonly others: readonly string[];
+  /** Up to three values from below the header. */
+  readonly samples: readonly string[];
+}
+
+export interface SetUpRequest {
+  readonly tab: string;
+  /** Only the columns that the person changed. */
+  readonly columns: readonly ColumnChoice[];
+  /** The person's own tab with the timetable; null or left out to make one from the methods. */
+  readonly timetable?: string | null;
+  readonly methods: readonly string[];
+}
+
+export interface ColumnChoice {
+  readonly header: string;
+  /** Null: leave it alone. */
+  readonly readAs: string | null;
+}
+
+export interface SetUpAnswer {
+  /** Names of the tabs that were made. */
+  readonly made: readonly string[];
+  /** Names of the tabs that were there and stayed the person's. */
+  readonly kept: readonly string[];
+  /** What was told of columns before and could not be followed any more, so that it was dropped. */
+  readonly forgotten: readonly ColumnChoice[];
+}

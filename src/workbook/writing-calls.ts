@@ -1,0 +1,53 @@
+/** What the sidebar asks to have written into the person's own tabs or taken back, and what it is told. */
+
+/** A cell's value as it may pass between script and page; a day is ISO text. */
+export type PlainValue = string | number | boolean | null;
+
+export interface RecordRequest {
+  readonly batch: string;
+  readonly task: string;
+  readonly day: string;
+  /** Null where not counted; never 0 in its place. */
+  readonly count: number | null;
+  readonly who: string;
+  readonly note: string;
+  /**
+   * The questions, word for word, that the person has seen and answered with "write anyway"; empty
+   * at first. A question that came up since is asked again, so nobody's edit is overwritten unseen.
+   */
+  readonly sure: readonly string[];
+}
+
+export interface RecordAnswer {
+  /** Empty when something was asked. */
+  readonly written: readonly CellWritten[];
+  /** Not empty only if nothing was written. */
+  readonly asked: readonly Question[];
+  /** What takes this writing back; null when nothing was written. */
+  readonly logId: string | null;
+}
+
+export interface CellWritten {
+  /** Tab and cell, as "Records!N12". */
+  readonly where: string;
+  readonly header: string;
+  readonly value: PlainValue;
+}
+
+export interface Question {
+  readonly question: string;
+  /** What stands in the cell now; null for a blank cell or where no cell is meant. */
+  readonly stands: PlainValue;
+  /** What would stand there. */
+  readonly would: PlainValue;
+}
+
+export interface TakeBackRequest {
+  readonly logId: string;
+}
+
+export interface TakeBackAnswer {
+  readonly restored: readonly CellWritten[];
+  /** Cells left as they are, because someone changed them since. */
+  readonly asked: readonly Question[];
+}
