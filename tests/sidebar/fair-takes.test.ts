@@ -5,9 +5,10 @@ import { comparedSentence } from "../../src/sidebar/takes/fair/compared-list";
 import { initialsOf } from "../../src/sidebar/takes/fair/initials";
 import { reasonsSentence } from "../../src/sidebar/takes/fair/reasons-part";
 import { trendSentence } from "../../src/sidebar/takes/fair/trend-part";
-import { compared, fixedAnswers } from "./fixed-answers";
+import { fixedAnswers } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
 import type { Answers } from "./script-runner";
+import { compared } from "./take-answers";
 
 const plain = (text: string) => text.replace(/[\u2066-\u2069]/g, "");
 const named = (group: string) => group;

@@ -3,16 +3,14 @@ import type {
   CheckAnswer,
   ColumnGuess,
   ColumnsAnswer,
-  CompareAnswer,
   DueTask,
   OpenAnswer,
-  PlannedPart,
-  TakesAnswer,
   TodayAnswer,
-  WorkAnswer,
 } from "../../src/workbook/sidebar-calls";
 import { orders, plan } from "./order-answers";
 import type { Answers } from "./script-runner";
+import { compared, takes } from "./take-answers";
+import { FIRST_RELEASE_CAUTION, work } from "./work-answers";
 
 /** Answers of an invented nursery, always the same. */
 
@@ -45,7 +43,7 @@ const firstRelease: DueTask = {
   status: "late",
   daysLate: 9,
   hours: 1.3,
-  caution: "Blades: slit the wrap on the side away from the union and away from the hand.",
+  caution: FIRST_RELEASE_CAUTION,
   counted: false,
   countHeader: null,
   dayHeader: "First release",
@@ -142,101 +140,6 @@ function row(
   return { month, variety, batches, fewest, likely, most };
 }
 
-export const takes: TakesAnswer = {
-  by: "Variety",
-  columns: ["Variety", "Grafter", "Place"],
-  rows: [
-    {
-      group: "Amberlow",
-      batches: 2,
-      grafted: 320,
-      taken: 251,
-      rate: 0.784,
-      from: 0.694,
-      to: 0.854,
-      spread: 3.287,
-      remark: null,
-    },
-    {
-      group: "Brindlecap",
-      batches: 0,
-      grafted: 0,
-      taken: 0,
-      rate: null,
-      from: null,
-      to: null,
-      spread: 3.287,
-      remark: "1 batch not counted yet",
-    },
-  ],
-};
-
-const LIMITS = { low: 0.48, high: 0.98, usual: 0.73 };
-
-export const compared: CompareAnswer = {
-  by: "Grafter",
-  evenFor: "Variety",
-  columns: ["Variety", "Grafter", "Place"],
-  evenFors: ["Variety", "Place", "Month", "Season", "Variety+Season", "Variety+Month"],
-  people: "Grafter",
-  compared: [
-    {
-      ...{ group: "Kesto", grafted: 3934, taken: 2749, rate: 0.699, expected: 0.764 },
-      ...{ evened: 0.668, from: 0.624, to: 0.709, reading: "below the rest" },
-    },
-    {
-      ...{ group: "Mirel", grafted: 3942, taken: 2556, rate: 0.648, expected: 0.646 },
-      ...{ evened: 0.733, from: 0.685, to: 0.776, reading: "no clear difference" },
-    },
-    {
-      ...{ group: "Kay Orrin", grafted: 4802, taken: 3805, rate: 0.792, expected: 0.751 },
-      ...{ evened: 0.771, from: 0.732, to: 0.805, reading: "no clear difference" },
-    },
-    {
-      ...{ group: "Kito", grafted: 104, taken: 80, rate: 0.769, expected: 0.769 },
-      ...{ evened: null, from: null, to: null, reading: "too few to tell" },
-    },
-  ],
-  remark:
-    "Nobody to compare with: Kito in Rare (1 batch, counted but not judged). 5 batches not counted yet",
-  period: "month",
-  trend: [
-    { period: "2026-06", grafted: 504, rate: 0.786, ...LIMITS, reading: "usual" },
-    { period: "2026-07", grafted: 787, rate: 0.368, ...LIMITS, reading: "low" },
-    { period: "2026-08", grafted: 438, rate: 0.719, ...LIMITS, reading: "usual" },
-    { period: "2026-09", grafted: 721, rate: 0.846, ...LIMITS, reading: "usual" },
-    {
-      ...{ period: "2026-10, still open", grafted: 333, rate: 0.685 },
-      ...{ usual: 0.73, low: 0.31, high: 1, reading: "usual" },
-    },
-    {
-      ...{ period: "2026-11, still open", grafted: null, rate: null },
-      ...{ usual: 0.73, low: null, high: null, reading: "" },
-    },
-  ],
-  reasons: [
-    {
-      ...{ column: "Variety", groups: 5, explained: 0.211 },
-      ...{ best: "Brindlecap (82 %)", worst: "Duskpod (55 %)" },
-      reading: "goes with takes, also where the other columns are alike",
-    },
-    {
-      ...{ column: "Grafter", groups: 4, explained: 0.072, best: "Kay Orrin (77 %)" },
-      ...{
-        worst: "Kesto (64 %)",
-        reading: "goes with takes, but what else differed may be behind it",
-      },
-    },
-    { column: "Place", groups: 4, explained: 0, best: "", worst: "", reading: "no clear link" },
-    {
-      ...{ column: "Method", groups: 1, explained: null, best: "", worst: "" },
-      reading: "too few to tell",
-    },
-  ],
-  reasonsRemark:
-    "Going with takes is not causing them: what else changed at the same time? 5 batches not counted yet",
-};
-
 export const check: CheckAnswer = {
   rows: [
     {
@@ -311,62 +214,6 @@ export const columns: ColumnsAnswer = {
   lost: [],
 };
 
-const part: PlannedPart = {
-  ...{ day: "2026-11-25", task: "First release", batch: "H26-039", place: "Bay 2 north" },
-  ...{ plants: 104, hours: 2.6, person: "Kesto", by: "2026-11-16", remark: "9 days late" },
-  ...{ counted: false, caution: firstRelease.caution },
-};
-const grafting: PlannedPart = {
-  ...{ ...part, task: "Grafting", batch: "H26-051", place: "Bay 1 south", plants: 200 },
-  ...{ hours: 6, by: "2026-12-01", remark: "part of 420", counted: true },
-  caution: "Blades cut: cut away from the hand.",
-};
-
-/** Fourteen days from a Wednesday: two Sundays closed, Kesto off on the 30th. */
-const plannedDays: WorkAnswer["days"] = Array.from({ length: 14 }, (_, at) => {
-  const day = new Date(Date.UTC(2026, 10, 25 + at)).toISOString().slice(0, 10);
-  const isClosed = at === 4 || at === 11;
-  const hands = isClosed ? [0, 0] : [at === 5 ? 0 : 6, 8];
-  const asked = [8.6, 14, 14, 14, 0, 8, 3.25][at] ?? 0;
-  const there = hands.reduce((sum, one) => sum + one, 0);
-  return { day, isClosed, asked, there, hands, isOverloaded: at >= 1 && at <= 5 };
-});
-
-export const work: WorkAnswer = {
-  asOf: "2026-11-25",
-  crewTab: "Crew",
-  closedTab: "Closed days",
-  crewHeader: ["Person", "Tasks", "Hours a day", "Off from", "Off to"],
-  persons: ["Kesto", "Mirel"],
-  days: plannedDays,
-  overloads: [
-    {
-      ...{ from: "2026-11-26", to: "2026-11-30", tasks: "Grafting, First release" },
-      ...{ batches: "H26-051, H26-052", persons: "Kesto, Mirel" },
-      sentence:
-        "Too much for these days: 26 Nov 2026 to 30 Nov 2026: 58.5 hours are asked, 50 hours are there; 8.5 hours more in these days are the fewest that mend it",
-    },
-  ],
-  parts: [
-    part,
-    { ...grafting, person: "Mirel" },
-    {
-      ...{ ...part, task: "Union closed", batch: "H26-028", plants: 1090, hours: null },
-      ...{ person: null, by: "2026-12-10", caution: "" },
-      remark: "hours not known: no work rate in the timetable",
-    },
-    { ...grafting, day: "2026-11-26", plants: 210 },
-  ],
-  unassigned: [
-    {
-      ...{ ...grafting, day: null, batch: "H26-052", plants: 283, hours: 8.5, person: null },
-      remark: "doesn't fit; part of 400",
-    },
-  ],
-  remark: 'crew row 4 left out: "many" is no number of hours a day',
-};
-
-/** Everything that the page may ask, answered. */
 export const fixedAnswers: Answers = {
   sidebarOpen: () => opened,
   sidebarToday: () => today,

@@ -3,10 +3,11 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { hoursCounted, hoursOfHours } from "../../src/sidebar/controls/hours-words";
 import type { WorkAnswer } from "../../src/workbook/sidebar-calls";
 import { axeViolations } from "./axe-violations";
-import { fixedAnswers, work } from "./fixed-answers";
+import { fixedAnswers } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
 import type { Answers } from "./script-runner";
+import { work } from "./work-answers";
 
 const LINE = "The fortnight, day by day";
 const PART = "details.group:has(fieldset)";

@@ -1,7 +1,8 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { fixedAnswers, work } from "./fixed-answers";
+import { fixedAnswers } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import { work } from "./work-answers";
 
 let test: SidebarTest;
 let sidebar: OpenSidebar;

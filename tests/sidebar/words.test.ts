@@ -4,7 +4,8 @@ import { dayText, monthText, windowText } from "../../src/sidebar/controls/day-w
 import { isolated, shortened } from "../../src/sidebar/controls/shortened";
 import { countWords, rangeWords } from "../../src/sidebar/takes/group-item";
 import { hoursWords, plantsWords, statusWords } from "../../src/sidebar/today/task-words";
-import { takeCount, takes } from "./fixed-answers";
+import { takeCount } from "./fixed-answers";
+import { takes } from "./take-answers";
 
 describe("countText", () => {
   it.each([
