@@ -1,13 +1,13 @@
 import axe from "axe-core";
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { comparedSentence } from "../../src/sidebar/takes/fair/compared-list";
 import { initialsOf } from "../../src/sidebar/takes/fair/initials";
 import { reasonsSentence } from "../../src/sidebar/takes/fair/reasons-part";
 import { trendSentence } from "../../src/sidebar/takes/fair/trend-part";
-import { fixedAnswers } from "./fixed-answers";
-import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import type { OpenSidebar } from "./open-sidebar";
 import type { Answers } from "./script-runner";
+import { sidebarTests } from "./sidebar-tests";
 import { compared } from "./take-answers";
 
 const plain = (text: string) => text.replace(/[\u2066-\u2069]/g, "");
@@ -57,17 +57,12 @@ describe("the sentences", () => {
 });
 
 describe("the page", () => {
-  let test: SidebarTest;
+  const openSidebar = sidebarTests();
   let sidebar: OpenSidebar;
   let page: Page;
-  beforeAll(async () => {
-    test = await startSidebarTest();
-  }, 60_000);
-  afterEach(() => page.close());
-  afterAll(() => test.close());
 
   async function open(answers: Answers = {}): Promise<void> {
-    sidebar = await test.open({ ...fixedAnswers, ...answers });
+    sidebar = await openSidebar(answers);
     page = sidebar.page;
     await sidebar.section("Takes");
     await page.getByLabel("Evened for").waitFor();
@@ -145,8 +140,7 @@ describe("the page", () => {
     await open({ sidebarCompareTakes: () => ({ ...compared, ...none }) });
     expect(await page.getByText("No takes are counted yet.").count()).toBe(2);
     await page.close();
-    sidebar = await test.open({
-      ...fixedAnswers,
+    sidebar = await openSidebar({
       sidebarCompareTakes: () => {
         throw new Error("records has no column for Takes");
       },

@@ -1,12 +1,12 @@
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { hoursCounted, hoursOfHours } from "../../src/sidebar/controls/hours-words";
 import type { WorkAnswer } from "../../src/workbook/sidebar-calls";
 import { axeViolations } from "./axe-violations";
-import { fixedAnswers } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
-import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import type { OpenSidebar } from "./open-sidebar";
 import type { Answers } from "./script-runner";
+import { sidebarTests } from "./sidebar-tests";
 import { work } from "./work-answers";
 
 const LINE = "The fortnight, day by day";
@@ -25,17 +25,12 @@ it("says hours without needless decimals", () => {
 });
 
 describe("the fortnight in Today", () => {
-  let test: SidebarTest;
+  const openSidebar = sidebarTests();
   let sidebar: OpenSidebar;
   let page: Page;
-  beforeAll(async () => {
-    test = await startSidebarTest();
-  }, 60_000);
-  afterEach(() => page.close());
-  afterAll(() => test.close());
 
   async function begin(answers: Answers = {}): Promise<void> {
-    sidebar = await test.open({ ...fixedAnswers, ...answers });
+    sidebar = await openSidebar(answers);
     page = sidebar.page;
     await page.getByText("1 late, 1 due, 3 coming.").waitFor();
   }

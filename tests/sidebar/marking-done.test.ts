@@ -1,18 +1,14 @@
 import type { Locator, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import type { RecordAnswer, RecordRequest } from "../../src/workbook/sidebar-calls";
 import { fixedAnswers } from "./fixed-answers";
-import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import type { OpenSidebar } from "./open-sidebar";
 import type { Answers, NoAnswer } from "./script-runner";
+import { sidebarTests } from "./sidebar-tests";
 
-let test: SidebarTest;
+const openSidebar = sidebarTests();
 let sidebar: OpenSidebar;
 let page: Page;
-beforeAll(async () => {
-  test = await startSidebarTest();
-}, 60_000);
-afterEach(() => page.close());
-afterAll(() => test.close());
 
 type Recorder = (
   request: RecordRequest,
@@ -20,7 +16,7 @@ type Recorder = (
 
 async function open(record?: Recorder, more: Answers = {}): Promise<void> {
   const sidebarRecord = (record ?? fixedAnswers.sidebarRecord) as Answers["sidebarRecord"];
-  sidebar = await test.open({ ...fixedAnswers, ...more, ...(sidebarRecord && { sidebarRecord }) });
+  sidebar = await openSidebar({ ...more, ...(sidebarRecord && { sidebarRecord }) });
   page = sidebar.page;
 }
 const task = (batch: string): Locator => page.getByRole("article").filter({ hasText: batch });

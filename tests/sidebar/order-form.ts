@@ -1,9 +1,8 @@
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll } from "vitest";
 import type { PlanOrderRequest } from "../../src/workbook/sidebar-calls";
-import { fixedAnswers } from "./fixed-answers";
-import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import type { OpenSidebar } from "./open-sidebar";
 import type { Answers } from "./script-runner";
+import { sidebarTests } from "./sidebar-tests";
 
 /** What the form is filled in with. */
 export const REQUEST: PlanOrderRequest = {
@@ -13,14 +12,9 @@ export const REQUEST: PlanOrderRequest = {
 
 /** The form of a new order in the built page, opened anew in every test of the file that calls this. */
 export function orderForm() {
-  let test: SidebarTest;
+  const openSidebar = sidebarTests();
   let sidebar: OpenSidebar;
   let page: Page;
-  beforeAll(async () => {
-    test = await startSidebarTest();
-  }, 60_000);
-  afterEach(() => page.close());
-  afterAll(() => test.close());
 
   const variety = () => page.getByRole("combobox", { name: /^Variety/ });
   const wanted = () => page.getByLabel("Plants wanted");
@@ -28,7 +22,7 @@ export function orderForm() {
   const button = (name: string) => page.getByRole("button", { name, exact: true });
   const settled = () => page.waitForFunction(() => document.querySelector(":disabled") === null);
   const open = async (answers: Answers = {}) => {
-    sidebar = await test.open({ ...fixedAnswers, ...answers });
+    sidebar = await openSidebar(answers);
     page = sidebar.page;
     await sidebar.section("Orders");
     await page.getByText("Plan a new order").click();

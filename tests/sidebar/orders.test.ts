@@ -1,23 +1,18 @@
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { axeViolations } from "./axe-violations";
-import { fixedAnswers } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
-import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import type { OpenSidebar } from "./open-sidebar";
 import { noOrders, orders } from "./order-answers";
 import type { Answers } from "./script-runner";
+import { sidebarTests } from "./sidebar-tests";
 
-let test: SidebarTest;
+const openSidebar = sidebarTests();
 let sidebar: OpenSidebar;
 let page: Page;
-beforeAll(async () => {
-  test = await startSidebarTest();
-}, 60_000);
-afterEach(() => page.close());
-afterAll(() => test.close());
 
 async function open(answers: Answers = {}): Promise<void> {
-  sidebar = await test.open({ ...fixedAnswers, ...answers });
+  sidebar = await openSidebar(answers);
   page = sidebar.page;
   await sidebar.section("Orders");
 }

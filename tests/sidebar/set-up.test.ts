@@ -1,24 +1,19 @@
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import type { OpenAnswer } from "../../src/workbook/sidebar-calls";
-import { columns, fixedAnswers, opened } from "./fixed-answers";
-import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import { columns, opened } from "./fixed-answers";
+import type { OpenSidebar } from "./open-sidebar";
 import type { Answers } from "./script-runner";
+import { sidebarTests } from "./sidebar-tests";
 
-let test: SidebarTest;
+const openSidebar = sidebarTests();
 let sidebar: OpenSidebar;
 let page: Page;
-beforeAll(async () => {
-  test = await startSidebarTest();
-}, 60_000);
-afterEach(() => page.close());
-afterAll(() => test.close());
 
 /** A workbook that is not set up until the tabs are made. */
 async function openNew(more: Partial<OpenAnswer> = {}, answers: Answers = {}): Promise<void> {
   let made = false;
-  sidebar = await test.open({
-    ...fixedAnswers,
+  sidebar = await openSidebar({
     sidebarOpen: () => ({ ...opened, setUp: made ? opened.setUp : null, timetables: [], ...more }),
     sidebarSetUp: () => {
       made = true;
