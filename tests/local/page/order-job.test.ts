@@ -96,7 +96,7 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
       ...["O-03", "O-04", "O-05", "O-07", "O-06", "O-08"],
     ]);
     expect(await order("O-03").textContent()).toMatch(
-      /Too late: tell the customer.*120 of 180 still to deliver.*no, late by 5 days/,
+      /Late: all stand ready, deliver now.*120 of 180 still to deliver.*no, late by 5 days/,
     );
   });
 
