@@ -3,6 +3,7 @@ import { type Door, openDoor } from "../door/index";
 import { otherTabs, tableTab } from "./find-tab";
 import { CREW_TAB } from "./own-tabs";
 import { readSettings } from "./settings";
+import { DAY_FORMAT } from "./tab-content";
 import { makeTabToFill } from "./tab-to-fill";
 import { workbookHost } from "./workbook-host";
 
@@ -16,15 +17,8 @@ const CLOSED_NAMES = [
 ];
 /** Names that others have too, such as a list of who is on leave: their header decides. */
 const MAYBE_CLOSED_NAMES = [
-  ...[
-    "public holidays",
-    "holidays",
-    "closed",
-    "jours fériés",
-    "jours feries",
-    "festivos",
-    "feriados",
-  ],
+  ...["public holidays", "holidays", "closed"],
+  ...["jours fériés", "jours feries", "festivos", "feriados"],
 ];
 /** What a tab of persons may be called, in the languages whose headers are read. */
 const CREW_NAMES = [
@@ -65,7 +59,7 @@ export function makeCrewTab(): { tab: string } {
       ...{ name: CREW_TAB, header: CREW_HEADER, what: "crew" },
       how: "a row a person. Tasks: names of steps with ; between, blank for all. Off from and Off to: days away.",
       widths: [130, 260, 90, 90, 90],
-      formats: { 3: "d mmm yyyy", 4: "d mmm yyyy" },
+      formats: { 3: DAY_FORMAT, 4: DAY_FORMAT },
     },
     (workbook) =>
       crewTabs(workbook, openDoor(workbookHost()), readSettings(workbook)?.recordsTab ?? "").crew,

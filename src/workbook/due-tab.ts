@@ -5,7 +5,7 @@ import { carried, type DueEntry, dueEntries, dueKey, isTicked, sameEntries } fro
 import { OWN_TABS, ownTab } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
 import { replaceTab } from "./swap-tab";
-import type { TabCell, TabContent } from "./tab-content";
+import { DAY_FORMAT, type TabCell, type TabContent } from "./tab-content";
 
 const USUAL_DAYS_AHEAD = 7;
 
@@ -73,8 +73,8 @@ function dueTab(now: RecordsNow, entries: readonly DueEntry[]): TabContent {
       // What a person types there stays text, whatever it looks like.
       [who - 1]: "@",
       [note - 1]: "@",
-      [from - 1]: "d mmm yyyy",
-      [by - 1]: "d mmm yyyy",
+      [from - 1]: DAY_FORMAT,
+      [by - 1]: DAY_FORMAT,
     },
   };
 }

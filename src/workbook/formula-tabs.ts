@@ -4,12 +4,11 @@ import { crewTabs } from "./crew-tabs";
 import { OWN_TABS } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
 import { SETTING_CELLS } from "./settings";
-import type { TabCell, TabContent } from "./tab-content";
+import { DAY_FORMAT, type TabCell, type TabContent } from "./tab-content";
 import { takeTabs } from "./take-tabs";
 import { timetableRange } from "./timetable-source";
 import { TAKES_LEVEL, usualGrouping } from "./usual-grouping";
 
-const DAY = "d mmm yyyy";
 const PLANNED_DAYS = 14;
 
 /** The tabs that are one live formula each. */
@@ -22,7 +21,7 @@ export function formulaTabs(now: RecordsNow): readonly TabContent[] {
       OWN_TABS.stages,
       `BATCH_STAGES(${records},${timetable},${asOf},${level},${columns})`,
       [90, 110, 130, 110, 120, 90, 60, 120, 90, 90, 90, 90, 90, 90, 70, 70, 70, 320],
-      Object.fromEntries([5, 8, 9, 10, 11, 12, 13].map((column) => [column, DAY])),
+      Object.fromEntries([5, 8, 9, 10, 11, 12, 13].map((column) => [column, DAY_FORMAT])),
     ),
     live(
       OWN_TABS.ready,
@@ -85,7 +84,7 @@ function workTab(
       OWN_TABS.workPlan,
       `WORK_PLAN(${records},${timetable},${persons},${asOf},${PLANNED_DAYS},${days},${columns})`,
       [90, 120, 90, 110, 60, 60, 110, 90, 420],
-      { 0: DAY, 7: DAY },
+      { 0: DAY_FORMAT, 7: DAY_FORMAT },
     ),
   ];
 }

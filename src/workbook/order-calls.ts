@@ -1,4 +1,4 @@
-import type { CellWritten, Question } from "./writing-calls";
+import type { RecordAnswer } from "./writing-calls";
 
 /** What the sidebar asks about orders, and what it is told. Days are ISO text, shares 0 to 1. */
 
@@ -95,13 +95,8 @@ export interface AddOrderRequest {
   readonly sure: readonly string[];
 }
 
-export interface AddOrderAnswer {
-  /** Empty while something is asked. */
-  readonly written: readonly CellWritten[];
-  readonly asked: readonly Question[];
-  /** To take it back with; null when nothing is written. */
-  readonly logId: string | null;
-}
+/** Of an order as of a task: what was written, or what is asked first. */
+export type AddOrderAnswer = RecordAnswer;
 
 export interface OrderTabRequest extends PlanOrderRequest {
   /** The order's name, for the tab's name; may be empty. */

@@ -9,7 +9,7 @@ import { orderAsked } from "./planned-order";
 import { type RecordsNow, recordsNow } from "./records-tab";
 import { SETTING_CELLS } from "./settings";
 import { replaceTab, sweepLeftovers } from "./swap-tab";
-import type { TabContent } from "./tab-content";
+import { DAY_FORMAT, type TabContent } from "./tab-content";
 import { timetableRange } from "./timetable-source";
 
 /** What the formula refers to, in one row, for the person to change. */
@@ -79,7 +79,7 @@ function planContent(
     ],
     frozenRows: FORMULA_ROW,
     widths: [130, 100, 70, 260, 420, 80, 150],
-    formats: { 1: "d mmm yyyy" },
+    formats: { 1: DAY_FORMAT },
   };
 }
 

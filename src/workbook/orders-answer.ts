@@ -38,7 +38,6 @@ export function ordersAnswer(now: RecordsNow): OrdersAnswer {
         ...{ wanted: order.wanted, delivered: order.delivered, by: isoDay(order.by) },
         ...expected,
         fullBy: fullBy === null ? null : isoDay(fullBy),
-        isFine: expected.whatToDo.startsWith("fine"),
       }),
     ),
     varieties: varieties(

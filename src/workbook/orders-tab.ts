@@ -4,6 +4,7 @@ import { otherTabs, tableTab } from "./find-tab";
 import { ORDERS_TAB } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
 import { readSettings } from "./settings";
+import { DAY_FORMAT } from "./tab-content";
 import { makeTabToFill } from "./tab-to-fill";
 import { workbookHost } from "./workbook-host";
 
@@ -62,7 +63,7 @@ export function makeOrdersTab(): { tab: string } {
       ...{ name: ORDERS_TAB, header: ORDER_HEADER, what: "orders" },
       how: `a row an order. ${OUR.variety}: "A or B" where either will do, blank for any. ${OUR.closed}: a day or yes.`,
       widths: [100, 150, 170, 80, 100, 80, 90],
-      formats: { [ORDER_HEADER.indexOf(OUR.by)]: "d mmm yyyy" },
+      formats: { [ORDER_HEADER.indexOf(OUR.by)]: DAY_FORMAT },
     },
     (workbook) =>
       ordersTab(workbook, openDoor(workbookHost()), readSettings(workbook)?.recordsTab ?? ""),

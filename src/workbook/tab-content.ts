@@ -24,6 +24,9 @@ export interface TabContent {
   readonly formats: Readonly<Record<number, string>>;
 }
 
+/** How our tabs show a day. */
+export const DAY_FORMAT = "d mmm yyyy";
+
 /**
  * So far down columns are formatted for what a formula spills or a person fills in. Below, a sheet
  * shows days in its own way; formats of whole columns would make every change of an open sheet slower.

@@ -42,6 +42,8 @@ export interface OrderOutlook {
   /** The order's day, or the first after it by which, with the assurance, all are ready; null for never. */
   readonly fullBy: CivilDay | null;
   readonly whatToDo: string;
+  /** Whether nothing needs to be done: delivered, or as sure as is asked. */
+  readonly isFine: boolean;
 }
 
 /** The outlook of every open order, by day, in the contract's columns. */
@@ -77,6 +79,7 @@ export function orderOutlooks(question: OutlookQuestion): readonly OrderOutlook[
       chance,
       shortBy: shortAt(filling, assurance),
       fullBy: left === 0 || !Number.isFinite(full) ? null : (full as CivilDay),
+      isFine: left === 0 || chance >= assurance,
       whatToDo: whatToDo(order, filling, chance, { ...question, projection, known }),
     };
   });
