@@ -74,8 +74,10 @@ export interface PlannedOrderStep {
   readonly plants: number | null;
   /** Empty where there are none. */
   readonly needs: string;
-  /** Empty where there is nothing to say. */
-  readonly remark: string;
+  /** Sentences that only say how a number came about. */
+  readonly facts: readonly string[];
+  /** Sentences that ask for care. */
+  readonly warnings: readonly string[];
   /** Whether its day is past already. */
   readonly isPast: boolean;
   /** Empty where there is none. */

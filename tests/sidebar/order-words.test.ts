@@ -8,8 +8,6 @@ import {
   tallyWords,
 } from "../../src/sidebar/orders/order-words";
 import { byTrouble, wantedTrouble } from "../../src/sidebar/orders/plan/form-checks";
-import { remarkParts } from "../../src/sidebar/orders/plan/remark-parts";
-import { askTable } from "../support/ask";
 import { orders } from "./order-answers";
 
 const AS_OF = "2026-11-25";
@@ -111,33 +109,5 @@ describe("what is entered of a new order", () => {
     expect(wantedTrouble(typed("", true))).toBe("A whole number, 1 or more.");
     expect(byTrouble(typed("", true), AS_OF)).toContain("not complete");
     expect(byTrouble(typed("2020-01-01"), null)).toBeNull();
-  });
-});
-
-describe("a step's remark", () => {
-  const parts = (by: string) =>
-    askTable("ORDER_PLAN", [150, by, "", "", 0.8, "", "", AS_OF, "", "Oct-Mar, May-Aug"])
-      .map(({ Remark }) => remarkParts(String(Remark)))
-      .filter(({ warnings, facts }) => warnings.length + facts.length > 0);
-
-  it("hides no warning of the functions behind what only explains", () => {
-    const warned = parts("2027-02-01").flatMap(({ warnings }) => warnings);
-    expect(warned[0]).toMatch(/^Too late: the start was due by \d+ \w+ 2026\.$/);
-    expect(warned[1]).toMatch(/^Started on 25 Nov 2026, 150 can be met by \d+ \w+ 2027\.$/);
-    expect(warned[2]).toMatch(/^By 1 Feb 2027 a new start can meet none\.$/);
-    expect(warned.slice(3)).toContain("The day is past.");
-    const harvest = parts("2027-12-01").flatMap(({ warnings }) => warnings);
-    expect(harvest).toHaveLength(1);
-    expect(harvest[0]).toMatch(
-      /^Seed would be taken outside the harvest months \(Oct-Mar, May-Aug\)/,
-    );
-  });
-
-  it("takes what only explains for no warning", () => {
-    const facts = parts("2028-06-15").flatMap((one) => one.facts);
-    expect(facts.length).toBeGreaterThan(3);
-    expect(facts.every((one) => /^(Plain division|Both together) .*\.$/.test(one))).toBe(true);
-    expect(parts("2028-06-15").flatMap(({ warnings }) => warnings)).toEqual([]);
-    expect(remarkParts("")).toEqual({ warnings: [], facts: [] });
   });
 });

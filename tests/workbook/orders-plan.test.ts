@@ -44,11 +44,26 @@ describe("planning an order", () => {
     const plan = planner();
     const late = plan({ by: "2026-12-20" }).steps[0];
     expect(late?.isPast).toBe(true);
-    expect(late?.remark).toMatch(/Too late: .* 150 can be met by \d+ \w+ 20\d\d\. By 20 Dec 2026 /);
-    expect(plan({ harvest: "June" }).steps[0]?.remark).toMatch(
+    expect(late?.warnings.join(" ")).toMatch(
+      /Too late: .* 150 can be met by \d+ \w+ 20\d\d\. By 20 Dec 2026 /,
+    );
+    expect(plan({ harvest: "June" }).steps[0]?.warnings.join(" ")).toMatch(
       /outside the harvest months \(June\)/,
     );
-    expect(plan({ harvest: "Jan-Dec" }).steps[0]?.remark).not.toContain("outside");
+    expect(plan({ harvest: "Jan-Dec" }).steps[0]?.warnings.join(" ")).not.toContain("outside");
+  });
+
+  it("hides no warning behind what only explains, and takes no explanation for one", () => {
+    const plan = planner();
+    const late = plan({ by: "2026-12-20" }).steps;
+    expect(late[0]?.warnings).toHaveLength(3);
+    expect(late[0]?.warnings[0]).toMatch(/^Too late: the start was due by \d+ \w+ 2026\.$/);
+    expect(late.flatMap(({ warnings }) => warnings)).toContain("The day is past.");
+    const early = plan({ by: "2028-06-15" }).steps;
+    expect(early.flatMap(({ warnings }) => warnings)).toEqual([]);
+    const facts = early.flatMap((step) => step.facts);
+    expect(facts.length).toBeGreaterThan(3);
+    expect(facts.every((one) => /^(Plain division|Both together) .*\.$/.test(one))).toBe(true);
   });
 
   it.each<[Partial<Record<keyof PlanOrderRequest, unknown>>, RegExp]>([
@@ -89,7 +104,13 @@ describe("a plan as a tab", () => {
     const planned = (more: Partial<PlanOrderRequest> = {}) => {
       const { steps, needs } = nursery.ask("sidebarPlanOrder", { ...PLAN, ...more });
       return [
-        ...steps.map((one) => [one.step, one.doBy, one.plants, one.needs, one.remark]),
+        ...steps.map((one) => [
+          one.step,
+          one.doBy,
+          one.plants,
+          one.needs,
+          [...one.facts, ...one.warnings].join(" "),
+        ]),
         ["All", "", "", needs, ""],
       ];
     };

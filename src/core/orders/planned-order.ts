@@ -40,10 +40,13 @@ export interface PlannedOrder {
   readonly remark: string | null;
 }
 
-/** A step of the plan with what it needs and what there is to say of it; both empty where nothing. */
+/** A step of the plan with what it needs and what there is to say of it; empty where nothing. */
 export interface PlannedOrderLine extends Pick<PlannedStep, "step" | "doBy" | "plants"> {
   readonly needs: string;
-  readonly remark: string;
+  /** Sentences that only say how a number came about. */
+  readonly facts: readonly string[];
+  /** Sentences that ask for care. */
+  readonly warnings: readonly string[];
   /** Whether its day lies before the day it is planned on. */
   readonly isPast: boolean;
 }
@@ -77,24 +80,25 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
   const last = plan.steps.length - 1;
   const steps = plan.steps.map((planned, place): PlannedOrderLine => {
     const { step, doBy, plants } = planned;
-    const remarks = [
-      sizeRemark(planned, plan.plantChance),
-      ...(place === start && varieties.length > 1
-        ? [`Planned for ${variety}, the first of those that will do`]
-        : []),
-      ...(place === start && isUnknown
-        ? [`The records have no batch of ${variety}: planned as for any variety`]
-        : []),
-      ...(place === start && harvest !== null ? [harvestRemark(planned, harvest)] : []),
-      ...(place === start
-        ? [pastRemark(plan, question, asOf, standing)]
-        : [dayRemark(planned, asOf)]),
-      ...(place === last ? [chanceRemark(plan)] : []),
-    ].filter((remark) => remark !== null);
+    const isStart = place === start;
     return {
       ...{ step, doBy, plants },
       needs: plants === null ? "" : amountsText(needsOf(planned)),
-      remark: remarks.length === 0 ? "" : `${remarks.join(". ")}.`,
+      facts: [
+        ...sizeFact(planned, plan.plantChance),
+        ...(place === last ? [chanceFact(plan)] : []),
+      ].map(sentence),
+      warnings: [
+        ...(plants === null ? ["No start is large enough to be so sure of it"] : []),
+        ...(isStart && varieties.length > 1
+          ? [`Planned for ${variety}, the first of those that will do`]
+          : []),
+        ...(isStart && isUnknown
+          ? [`The records have no batch of ${variety}: planned as for any variety`]
+          : []),
+        ...(isStart && harvest !== null ? harvestWarning(planned, harvest) : []),
+        ...(isStart ? pastWarnings(plan, question, asOf, standing) : pastDay(planned, asOf)),
+      ].map(sentence),
       isPast: asOf !== null && doBy !== null && doBy < asOf,
     };
   });
@@ -118,32 +122,36 @@ function needsOf({ step, plants }: PlannedStep) {
   return needsFor(step.needs, plants ?? 0);
 }
 
-function sizeRemark({ plants, plainly }: PlannedStep, chance: number): string | null {
-  if (plants === null) return "No start is large enough to be so sure of it";
-  if (plainly === null) return null;
+function sentence(text: string): string {
+  return `${text}.`;
+}
+
+function sizeFact({ plants, plainly }: PlannedStep, chance: number): readonly string[] {
+  if (plants === null || plainly === null) return [];
   const more = plants - plainly;
-  return more === 0
-    ? `Plain division by what is kept: ${plainly}`
-    : `Plain division by what is kept: ${plainly}; ${more} more to have enough in ${of100(chance)}`;
+  const plain = `Plain division by what is kept: ${plainly}`;
+  return [more === 0 ? plain : `${plain}; ${more} more to have enough in ${of100(chance)}`];
 }
 
-function harvestRemark({ step, doBy }: PlannedStep, harvest: HarvestMonths): string | null {
+function harvestWarning({ step, doBy }: PlannedStep, harvest: HarvestMonths): readonly string[] {
   const takesSeed = step.needs.some(({ item }) => /\b(?:seed|pod|nut|stone|fruit)s?\b/i.test(item));
-  if (!takesSeed || doBy === null || isHarvestDay(harvest, doBy)) return null;
+  if (!takesSeed || doBy === null || isHarvestDay(harvest, doBy)) return [];
   const before = sentenceDay(lastHarvestDayBefore(harvest, doBy));
-  return `Seed would be taken outside the harvest months (${harvest.said}); the last day inside is ${before}`;
+  return [
+    `Seed would be taken outside the harvest months (${harvest.said}); the last day inside is ${before}`,
+  ];
 }
 
-function pastRemark(
+function pastWarnings(
   { past, steps }: OrderPlan,
   { wanted, readyBy }: PlanQuestion,
   asOf: CivilDay | null,
   standing: number | null,
-): string | null {
+): readonly string[] {
   const startBy = steps.find(({ onLine }) => onLine)?.doBy ?? null;
-  if (past === null || asOf === null || startBy === null) return null;
+  if (past === null || asOf === null || startBy === null) return [];
   const earliest = `Started on ${sentenceDay(asOf)}, ${wanted} can be met by ${sentenceDay(past.earliest)}`;
-  if (readyBy < asOf) return ["The day asked for is past", earliest].join(". ");
+  if (readyBy < asOf) return ["The day asked for is past", earliest];
   const by = sentenceDay(readyBy);
   const late = `Too late: the start was due by ${sentenceDay(startBy)}`;
   const number =
@@ -152,14 +160,14 @@ function pastRemark(
       : standing === null
         ? `By ${by} a new start can meet none`
         : `By ${by} a new start can meet none; what stands can meet ${Math.min(wanted, standing)}, if not promised to others`;
-  return [late, earliest, number].join(". ");
+  return [late, earliest, number];
 }
 
-function dayRemark({ doBy, onLine }: PlannedStep, asOf: CivilDay | null): string | null {
-  return asOf !== null && doBy !== null && onLine && doBy < asOf ? "The day is past" : null;
+function pastDay({ doBy, onLine }: PlannedStep, asOf: CivilDay | null): readonly string[] {
+  return asOf !== null && doBy !== null && onLine && doBy < asOf ? ["The day is past"] : [];
 }
 
-function chanceRemark({ plantChance, dayChance }: OrderPlan): string {
+function chanceFact({ plantChance, dayChance }: OrderPlan): string {
   return `Both together in ${of100(plantChance * dayChance)}: enough plants in ${of100(plantChance)}, ready by the day in ${of100(dayChance)}`;
 }
 

@@ -8,7 +8,6 @@ import { awayText, daysBetween, dayText } from "../../controls/day-words";
 import { element } from "../../controls/element";
 import { userText, wholeText } from "../../controls/user-text";
 import { ofTen } from "../chance-words";
-import { remarkParts } from "./remark-parts";
 import { plantsNeeded, stepItem } from "./step-item";
 import { warningsShown } from "./warnings";
 
@@ -60,7 +59,7 @@ function firstOf(steps: readonly PlannedOrderStep[]): PlannedOrderStep | null {
 }
 
 function firstThing(step: PlannedOrderStep, asOf: string | null): HTMLElement {
-  const { doBy, isPast, remark } = step;
+  const { doBy, isPast, warnings } = step;
   const away = asOf === null ? "" : awayText(daysBetween(asOf, doBy ?? ""));
   const when = isPast
     ? [` was due ${away || dayText(doBy ?? "")}`]
@@ -71,7 +70,7 @@ function firstThing(step: PlannedOrderStep, asOf: string | null): HTMLElement {
     element("p", {}, isPast ? element("span", { class: "mark late" }, "past") : "First to do:"),
     element("p", { class: "to-do" }, userText(step.step), ...when),
     element("p", {}, plantsNeeded(step)),
-    warningsShown(remarkParts(remark).warnings),
+    warningsShown(warnings),
   );
 }
 

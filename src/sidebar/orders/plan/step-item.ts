@@ -5,13 +5,11 @@ import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
 import { shortened } from "../../controls/shortened";
 import { userText, wholeText } from "../../controls/user-text";
-import { remarkParts } from "./remark-parts";
 import { warningsShown } from "./warnings";
 
 /** A step of a plan: by which day, from how many plants, with what; opened, why so many, and the caution. */
 export function stepItem(planned: PlannedOrderStep, isFirst: boolean): HTMLElement {
-  const { step, doBy, isPast, needs, remark, caution } = planned;
-  const { warnings, facts } = remarkParts(remark);
+  const { step, doBy, isPast, needs, facts, warnings, caution } = planned;
   // Those of the first step stand above the list already, and the mark says what is past.
   const said = isFirst ? [] : warnings.filter((one) => !isPast || one !== "The day is past.");
   return element(
