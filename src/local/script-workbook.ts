@@ -29,6 +29,7 @@ import { ownRealm, REALM_SOURCE, type ScriptRealm } from "./spreadsheet-app/scri
 import { typeIn } from "./spreadsheet-app/typing";
 import { watchUserEdits } from "./spreadsheet-app/user-edits";
 import { todayIn } from "./today";
+import { wallClock } from "./wall-clock";
 
 /** A workbook without a screen in which a built script runs: menus, sidebar calls, triggers, formulas. */
 export interface ScriptWorkbook extends Pick<ScriptHost, "meter" | "lock" | "book"> {
@@ -106,6 +107,7 @@ export function openScriptWorkbook(
     page: (name) => options.pages?.[name] ?? null,
     now: options.now ?? Date.now,
   });
+  const clock = wallClock(options.settings.spreadsheetZone);
   const script = new vm.Script(code, { filename: "Code.js" });
 
   const inContext = <Result>(
@@ -146,7 +148,7 @@ export function openScriptWorkbook(
     const size = sheet && { rows: sheet.getRowCount(), columns: sheet.getColumnCount() };
     const at = size && areaOfA1(cell, size);
     if (!sheet || !at) throw new Error(`There is no cell ${cell} in a tab ${sheetName}`);
-    const year = new Date((options.now ?? Date.now)()).getFullYear();
+    const { year } = clock.fieldsOf((options.now ?? Date.now)());
     typeIn(book, sheet.getSheetId(), at, rows, { locale: options.settings.locale, year });
   };
 
