@@ -1,7 +1,7 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { isChromiumMissing } from "./chromium";
 import { type NurseryPage, openNurseryPage } from "./nursery-page";
-import { type LocalPage, STARTS_MS } from "./opened-page";
+import type { LocalPage } from "./opened-page";
 
 declare const localPage: LocalPage;
 
@@ -24,7 +24,7 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
     await nursery.side().getByRole("button", { name: "Make the tabs" }).click();
     await nursery.side().getByText("Made:").waitFor();
     await nursery.settled();
-  }, STARTS_MS);
+  });
   afterAll(() => nursery?.close());
   // What comes after a step that failed has nothing to stand on.
   let isBroken = false;
@@ -189,7 +189,7 @@ describe.skipIf(isChromiumMissing)("an order where no tab holds orders", () => {
     await nursery.side().getByRole("button", { name: "Make the tabs" }).click();
     await nursery.side().getByText("Made:").waitFor();
     await nursery.settled();
-  }, STARTS_MS);
+  });
   afterAll(() => nursery?.close());
 
   it("is planned, and written into a tab that is made for it", async () => {
