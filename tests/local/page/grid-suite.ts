@@ -48,6 +48,9 @@ describe.skipIf(isChromiumMissing)("the grid of the local page", () => {
     expect(await readCells(page, "trial", "E2:E4")).toEqual([["20"], ["50"], ["60"]]);
     await typeInGrid(page, "E6", "=DOUBLED(C2)");
     expect(await readCells(page, "trial", "E6")).toEqual([["2026-03-15"]]);
+    // A spreadsheet takes ";" between arguments in every locale.
+    await typeInGrid(page, "F2", "=SUM(B2; B4)");
+    expect(await readCells(page, "trial", "F2")).toEqual([["40"]]);
   });
 
   it("helps with the functions of the add-in: sentence, parameters", async () => {
