@@ -6,6 +6,7 @@ import { hostMathematics } from "./host-mathematics";
 import { sidebarPage } from "./sidebar-page";
 import { isStale } from "./stale";
 import { BUNDLE_NAME, stubs } from "./stubs";
+import { projectVersion, versionDefined } from "./version";
 
 const DIST = "dist";
 
@@ -20,10 +21,11 @@ async function makeDist(): Promise<void> {
     // Class fields and private names are refused by the script server; es2020 lowers them.
     target: "es2020",
     minify: true,
+    define: versionDefined(),
     plugins: [hostMathematics],
     legalComments: "none",
     logLevel: "warning",
-    banner: { js: "/** @OnlyCurrentDoc */" },
+    banner: { js: `// Nursery batches ${projectVersion()}\n/** @OnlyCurrentDoc */` },
     footer: { js: stubs(registry) },
   });
   const page = await sidebarPage(registry);
@@ -36,7 +38,7 @@ async function makeDist(): Promise<void> {
 
 if (
   !process.argv.includes("--if-stale") ||
-  isStale(join(DIST, "Code.js"), ["src", "appsscript.json"])
+  isStale(join(DIST, "Code.js"), ["src", "appsscript.json", "package.json"])
 ) {
   await makeDist();
 }

@@ -5,7 +5,14 @@ import type { SidebarCallName } from "../workbook/sidebar-calls";
 export const BUNDLE_NAME = "nurseryBatches_";
 
 /** Functions that the spreadsheet, the menu and the edit trigger call by name. */
-const WORKBOOK_FUNCTIONS = ["onOpen", "onEdit", "showSidebar", "refreshDueList", "writeTicked"];
+const WORKBOOK_FUNCTIONS = [
+  "onOpen",
+  "onInstall",
+  "onEdit",
+  "showSidebar",
+  "refreshDueList",
+  "writeTicked",
+];
 
 /** What the sidebar page may call: every name here is open to the page, and nothing else. */
 const SIDEBAR_CALLS: readonly SidebarCallName[] = [

@@ -3,13 +3,15 @@ const LONGEST_WAIT_MS = 10_000;
 /**
  * Does something that writes while nobody else's script does.
  *
- * @throws Error when another is at it for too long
+ * @throws Error when another is at it for too long, or the script runs outside a workbook, where there
+ * is no lock. Source: developers.google.com/apps-script/reference/lock/lock-service.
  */
 export function withLock<Result>(work: () => Result): Result {
-  // The types say that there always is one. A script without a document has none.
+  // Typed as if it always were there; a script that runs outside a workbook is given none.
   const lock: GoogleAppsScript.Lock.Lock | null = LockService.getDocumentLock();
-  if (lock === null)
-    throw new Error("Open the add-in from a workbook's own menu: here it has none");
+  if (lock === null) {
+    throw new Error("Nothing can be written from here: open the workbook and use its menu");
+  }
   if (!lock.tryLock(LONGEST_WAIT_MS)) {
     throw new Error("Somebody else is writing just now: try again in a moment");
   }

@@ -45,7 +45,7 @@ export function setUp(request: SetUpRequest): SetUpAnswer {
     const there = ownTab(workbook, OWN_TABS.settings);
     if (there === null) {
       replaceTab(workbook, settingsTab(settings, ownSettings(workbook), madeAt));
-    } else writeSettings(there, settings);
+    } else writeSettings(there, settings, madeAt);
     (there === null ? made : kept).push(OWN_TABS.settings);
     const now = recordsNow();
     refreshDueTab(now, written);

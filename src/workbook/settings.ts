@@ -1,7 +1,8 @@
 import type { OwnSettings } from "./own-settings";
-import { OWN_TABS, ownTab } from "./own-tabs";
+import { isOurs, MARK, OWN_TABS, ownTab } from "./own-tabs";
 import { safeText } from "./safe-text";
 import type { TabCell, TabContent } from "./tab-content";
+import { scriptVersion } from "./version";
 
 /** What a person has set, in a tab of their workbook: a copied workbook keeps its tabs. */
 export interface Settings {
@@ -72,6 +73,7 @@ export type Settled = Pick<Settings, "recordsTab" | "timetableTab" | "columns">;
 export function writeSettings(
   sheet: GoogleAppsScript.Spreadsheet.Sheet,
   { recordsTab, timetableTab, columns }: Settled,
+  setUpAt: string,
 ): void {
   const cells = sheet.getRange(ROW.recordsTab, 1, LAST_ROW - ROW.recordsTab + 1, 2);
   const formulas = cells.getFormulas();
@@ -90,6 +92,13 @@ export function writeSettings(
     rows[ROW.columns - ROW.recordsTab + at] = [safeText(name), safeText(header)];
   }
   cells.setValues(rows);
+  // Should the first row be gone, what stands in its place is the person's.
+  if (isOurs(sheet)) sheet.getRange(1, 1).setValue(`${MARK} ${settingsLine(setUpAt)}`);
+}
+
+/** What the tab's first line says, written anew by each Set up. */
+export function settingsLine(setUpAt: string): string {
+  return `settings, last set up ${setUpAt} by version ${scriptVersion()}. Change the second column.`;
 }
 
 /** The settings tab as it is first made, following the person's own settings where they have such. */
@@ -101,7 +110,7 @@ export function settingsTab(
   const text = (value: string): TabCell => ({ text: value });
   return {
     name: OWN_TABS.settings,
-    madeBy: `settings, made ${madeAt} by Set up. Change the second column.`,
+    madeBy: settingsLine(madeAt),
     rows: [
       [text("Setting"), text("Value"), text("What it is for")],
       [text("Records tab"), text(recordsTab), text("The tab with your table of batches")],

@@ -16,7 +16,7 @@ describe("recording a task", () => {
   it("says a sentence where the script belongs to no workbook", () => {
     const nursery = openNursery([smallRecords()], { hasDocumentLock: false });
     expect(nursery.refusal("sidebarRecord", takesOf("B1"))).toBe(
-      "Open the add-in from a workbook's own menu: here it has none",
+      "Nothing can be written from here: open the workbook and use its menu",
     );
   });
 
