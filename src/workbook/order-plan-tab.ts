@@ -1,14 +1,15 @@
 import { methodOrRefuse } from "../core";
 import { otherTabs } from "./find-tab";
 import { wholeTab } from "./formula-tabs";
+import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
+import { makeTab } from "./make-tab";
 import type { MakeTabAnswer, OrderTabRequest } from "./order-calls";
 import { isPlan, PLAN_TAB, PLAN_WORDS } from "./own-tabs";
 import { pageText } from "./page-text";
 import { orderAsked } from "./planned-order";
 import { type RecordsNow, recordsNow } from "./records-tab";
 import { SETTING_CELLS } from "./settings";
-import { replaceTab, sweepLeftovers } from "./swap-tab";
 import { DAY_FORMAT, type TabContent } from "./tab-content";
 import { timetableRange } from "./timetable-source";
 
@@ -36,7 +37,7 @@ export function makeOrderTab(request: OrderTabRequest): MakeTabAnswer {
     const { variety, wanted } = request;
     const words = nameWords(order) || nameWords(`${wanted} ${pageText("Variety", variety)}`);
     const tab = freeName(now, order, words);
-    replaceTab(now.workbook, { ...content, name: tab });
+    makeTab(now.workbook, { ...content, name: tab });
     now.workbook.getSheetByName(tab)?.activate();
     return { tab };
   });

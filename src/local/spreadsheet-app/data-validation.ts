@@ -1,4 +1,5 @@
 import {
+  CellValueType,
   DataValidationErrorStyle,
   DataValidationType,
   generateRandomId,
@@ -12,9 +13,9 @@ import {
   SheetDataValidationModel,
 } from "@univerjs/sheets-data-validation";
 import type { Area } from "./area";
-import { type CellChanges, rangeOf } from "./cell-writing";
+import { type CellChanges, rangeOf, writeCells } from "./cell-writing";
 import { type Execution, type ServiceObject, serviceObject } from "./execution";
-import type { OpenBook } from "./open-book";
+import { type OpenBook, sheetOf } from "./open-book";
 import { ServiceError, signatureError } from "./service-error";
 
 /** What a cell with a check on its input accepts. */
@@ -84,6 +85,39 @@ export function setInputRule(
   area: Area,
   rule: InputRule | null,
 ): void {
+  keepingTicks(book, sheetId, () => putInputRule(book, sheetId, area, rule));
+}
+
+/**
+ * Where one rule of boxes gives way to another, the engine puts the number 0 into unticked boxes of
+ * the old one; a spreadsheet leaves what stands there.
+ */
+function keepingTicks(book: OpenBook, sheetId: string, change: () => void): void {
+  const cells = sheetOf(book, sheetId).getCellMatrix();
+  const ticks: [row: number, column: number, value: ICellData["v"]][] = [];
+  for (const { type, ranges } of book.injector
+    .get(SheetDataValidationModel)
+    .getRules(book.unitId, sheetId)) {
+    if (type !== DataValidationType.CHECKBOX) continue;
+    for (const range of ranges) {
+      for (let row = range.startRow; row <= range.endRow; row++) {
+        for (let column = range.startColumn; column <= range.endColumn; column++) {
+          const cell = cells.getValue(row, column);
+          if (cell?.t === CellValueType.BOOLEAN) ticks.push([row, column, cell.v]);
+        }
+      }
+    }
+  }
+  change();
+  for (const [row, column, v] of ticks) {
+    if (cells.getValue(row, column)?.t === CellValueType.BOOLEAN) continue;
+    const one = { row, column, rows: 1, columns: 1 };
+    const value = { [row]: { [column]: { v, t: CellValueType.BOOLEAN } } };
+    writeCells(book, sheetId, one, value);
+  }
+}
+
+function putInputRule(book: OpenBook, sheetId: string, area: Area, rule: InputRule | null): void {
   const ranges = [rangeOf(area)];
   if (rule === null) {
     book.execute(ClearRangeDataValidationCommand.id, { subUnitId: sheetId, ranges });

@@ -1,7 +1,8 @@
-import { Direction } from "@univerjs/core";
+import { Direction, RANGE_TYPE } from "@univerjs/core";
 import {
   InsertColByRangeCommand,
   InsertRowByRangeCommand,
+  MoveColsCommand,
   RemoveRowByRangeCommand,
   SetColWidthCommand,
   SetFrozenCommand,
@@ -15,7 +16,7 @@ import { type Execution, type ServiceObject, serviceObject } from "./execution";
 import { textArgument, wholeArgument } from "./grid-arguments";
 import { sheetOf } from "./open-book";
 import { checkedArea } from "./range-bounds";
-import { rangeService, select } from "./range-service";
+import { placeOf, rangeService, select } from "./range-service";
 import { writeValues } from "./range-values";
 import { ServiceError, signatureError } from "./service-error";
 import { hideTab, isTabHidden, refuseTakenName, showTab } from "./tabs";
@@ -51,6 +52,13 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
     endRow: first + count - 1,
     startColumn: 0,
     endColumn: tab().getColumnCount() - 1,
+  });
+  /** The same of columns. */
+  const columnBlock = (first: number, count: number) => ({
+    startRow: 0,
+    endRow: tab().getRowCount() - 1,
+    startColumn: first,
+    endColumn: first + count - 1,
   });
   const insertRows = (after: number, count: number) => {
     // From memory: the wording for rows that are not there.
@@ -103,6 +111,44 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         wholeArgument(after, name("insertRowsAfter")),
         wholeArgument(count, name("insertRowsAfter")),
       ),
+    insertRowsBefore(before: unknown, count: unknown) {
+      const top = wholeArgument(before, name("insertRowsBefore"));
+      const high = wholeArgument(count, name("insertRowsBefore"));
+      if (top < 1 || top > tab().getRowCount() || high < 1) {
+        throw new ServiceError("Those rows are out of bounds.");
+      }
+      return change(InsertRowByRangeCommand.id, {
+        direction: Direction.UP,
+        range: rowBlock(top - 1, high),
+      });
+    },
+    insertColumnsBefore(before: unknown, count: unknown) {
+      const left = wholeArgument(before, name("insertColumnsBefore"));
+      const wide = wholeArgument(count, name("insertColumnsBefore"));
+      if (left < 1 || left > tab().getColumnCount() || wide < 1) {
+        throw new ServiceError("Those columns are out of bounds.");
+      }
+      return change(InsertColByRangeCommand.id, {
+        direction: Direction.LEFT,
+        range: columnBlock(left - 1, wide),
+      });
+    },
+    /** Source: reference page of Sheet.moveColumns; places are those before the move. */
+    moveColumns(columns: unknown, destination: unknown) {
+      const method = name("moveColumns");
+      const { column, columns: wide } = placeOf(columns, method);
+      const to = wholeArgument(destination, method) - 1;
+      if (to < 0 || to > tab().getColumnCount()) {
+        throw new ServiceError("Those columns are out of bounds.");
+      }
+      // Onto or right behind themselves they stay where they are.
+      if (to >= column && to <= column + wide) return sheet;
+      return change(MoveColsCommand.id, {
+        range: { ...columnBlock(column, wide), rangeType: RANGE_TYPE.COLUMN },
+        fromRange: { ...columnBlock(column, wide), rangeType: RANGE_TYPE.COLUMN },
+        toRange: { ...columnBlock(to, wide), rangeType: RANGE_TYPE.COLUMN },
+      });
+    },
     insertColumnsAfter(after: unknown, count: unknown) {
       const left = wholeArgument(after, name("insertColumnsAfter"));
       const wide = wholeArgument(count, name("insertColumnsAfter"));
