@@ -1,3 +1,4 @@
+import { sameFormula } from "./formula-text";
 import { MARK } from "./own-tabs";
 import { safeText } from "./safe-text";
 import { isStraight, type OwnLayout, straightValues } from "./straighten";
@@ -75,7 +76,8 @@ function fillOneCell(sheet: Sheet, content: TabContent): void {
   const formula = formulaIn(content);
   const isSame =
     stands !== null &&
-    formulas[stands.row - 1]?.[stands.column - 1] === formula &&
+    formula !== null &&
+    sameFormula(formulas[stands.row - 1]?.[stands.column - 1] ?? "", formula) &&
     title !== null &&
     safeText(String(shown[title.row - 1]?.[title.column - 1])) === titleOf(content) &&
     !String(shown[stands.row - 1]?.[stands.column - 1]).startsWith("#");

@@ -1,5 +1,6 @@
 import { InputError } from "../core";
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
+import { sameAs } from "./formula-text";
 import { isOurs } from "./own-tabs";
 import { workbookHost } from "./workbook-host";
 
@@ -38,7 +39,7 @@ export function ownSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet):
     const hasFormula = (formulas[row]?.[1] ?? "") !== "";
     if (!hasFormula && (moving || value === "")) return null;
     if (value !== "" && !isReadable(() => read(value))) return null;
-    return `='${sheet.getName().replace(/'/g, "''")}'!$B$${row + 1}`;
+    return sameAs(sheet.getName(), `$B$${row + 1}`);
   };
   return {
     asOf: follow("as-of day", (value) => door.day("As-of day", value), true),
