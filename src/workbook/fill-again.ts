@@ -51,6 +51,8 @@ function fillTable(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => v
     mayFill(sheet);
     begin();
     sheet.getRange(2, 1, content.rows.length, width).setValues(blockOf(content));
+    // Writes wait in a queue: a refusal must be met before anything of the old table goes.
+    SpreadsheetApp.flush();
     if (formulaIn(content) !== null) clearStrayFormulas(sheet, content);
     else if (values.length > last) clearBelow(sheet, content, values.length);
     if (!wasStraight) setLook(sheet, content);

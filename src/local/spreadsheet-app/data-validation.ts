@@ -1,6 +1,7 @@
 import {
   CellValueType,
   DataValidationErrorStyle,
+  DataValidationOperator,
   DataValidationType,
   generateRandomId,
   type ICellData,
@@ -20,7 +21,7 @@ import { ServiceError, signatureError } from "./service-error";
 
 /** What a cell with a check on its input accepts. */
 export interface InputRule {
-  readonly kind: "checkbox" | "list";
+  readonly kind: "checkbox" | "list" | "number" | "day";
   /** For a list: the texts it offers. */
   readonly values: readonly string[];
   /** False to refuse other values, true to mark them only. */
@@ -78,6 +79,24 @@ export function dataValidationBuilder(run: Execution): ServiceObject {
   return builder;
 }
 
+const ENGINE_TYPE = {
+  checkbox: DataValidationType.CHECKBOX,
+  list: DataValidationType.LIST,
+  number: DataValidationType.DECIMAL,
+  day: DataValidationType.DATE,
+} as const;
+
+/** From the first day that a spreadsheet knows to the last. */
+const EVER = { operator: DataValidationOperator.BETWEEN, formula1: "1", formula2: "2958465" };
+
+const FORMULAS = {
+  // Without these a click would store the numbers 1 and 0.
+  checkbox: { formula1: "TRUE", formula2: "FALSE" },
+  list: {},
+  number: { operator: DataValidationOperator.BETWEEN, formula1: "-1e300", formula2: "1e300" },
+  day: EVER,
+} as const;
+
 /** Puts a rule on every cell of an area in place of those that stand there; null takes them away. */
 export function setInputRule(
   book: OpenBook,
@@ -129,10 +148,9 @@ function putInputRule(book: OpenBook, sheetId: string, area: Area, rule: InputRu
     rule: {
       uid: generateRandomId(),
       ranges,
-      type: isList ? DataValidationType.LIST : DataValidationType.CHECKBOX,
-      // Without these a click would store the numbers 1 and 0.
-      formula1: isList ? serializeListOptions([...rule.values]) : "TRUE",
-      formula2: isList ? undefined : "FALSE",
+      type: ENGINE_TYPE[rule.kind],
+      ...FORMULAS[rule.kind],
+      ...(isList ? { formula1: serializeListOptions([...rule.values]) } : {}),
       showDropDown: true,
       allowBlank: true,
       showErrorMessage: !rule.allowInvalid,
@@ -152,7 +170,8 @@ export function isCheckbox(book: OpenBook, sheetId: string, row: number, column:
 }
 
 /**
- * Refuses changes that a strict rule does not accept. The wording is from memory.
+ * Refuses changes that a strict rule does not accept. Source of the sentence and of its end for a
+ * list: public projects that met it.
  * @throws ServiceError that names the first such cell
  */
 export function refuseInvalid(
@@ -179,7 +198,7 @@ export function refuseInvalid(
           const cell = changes[row]?.[column];
           if (!cell || accepts(rule, cell)) continue;
           throw new ServiceError(
-            `The data you entered in cell ${nameOf(row, column)} violates the data validation rules set on this cell.`,
+            `The data you entered in cell ${nameOf(row, column)} violates the data validation rules set on this cell.${offers(rule)}`,
           );
         }
       }
@@ -187,9 +206,16 @@ export function refuseInvalid(
   }
 }
 
+function offers({ type, formula1 }: ISheetDataValidationRule): string {
+  if (type !== DataValidationType.LIST) return "";
+  return ` Please enter one of the following values: ${deserializeListOptions(formula1 ?? "").join(", ")}.`;
+}
+
 function accepts(rule: ISheetDataValidationRule, cell: ICellData): boolean {
   if (cell.f || cell.v === null || cell.v === undefined || cell.v === "") return true;
   if (rule.type === DataValidationType.CHECKBOX) return cell.t === 3;
-  if (rule.type !== DataValidationType.LIST) return true;
+  const { type } = rule;
+  if (type === DataValidationType.DECIMAL || type === DataValidationType.DATE) return cell.t === 2;
+  if (type !== DataValidationType.LIST) return true;
   return deserializeListOptions(rule.formula1 ?? "").includes(String(cell.v));
 }
