@@ -1,3 +1,4 @@
+import { hasCells } from "./grid-tabs";
 import { CREW_TAB, isOurs, isPlan, ORDERS_TAB, OWN_TABS, PLAN_TAB } from "./own-tabs";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -17,7 +18,8 @@ const ASIDE = /^(.+) (\((?:being made|being replaced)\))(?: \d+)?$/;
 export function sweepLeftovers(workbook: Workbook): void {
   const left = workbook.getSheets().flatMap((sheet) => {
     const [, name, side] = ASIDE.exec(sheet.getName()) ?? [];
-    return name !== undefined && isLeftover(sheet, name, side) ? [{ sheet, name, side }] : [];
+    if (name === undefined || !hasCells(sheet)) return [];
+    return isLeftover(sheet, name, side) ? [{ sheet, name, side }] : [];
   });
   for (const { sheet, name } of left.filter(({ side }) => side === GOING)) {
     if (workbook.getSheetByName(name) === null) sheet.setName(name);

@@ -1,6 +1,6 @@
 import { fillAgain } from "./fill-again";
 import { COMING } from "./leftovers";
-import { isOurs, notOursSentence } from "./own-tabs";
+import { mustBeOurs } from "./own-tabs";
 import { fillTab, type TabContent } from "./tab-content";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -23,7 +23,7 @@ export function makeTab(
   const { name } = content;
   const old = workbook.getSheetByName(name);
   if (old !== null) {
-    if (!isOurs(old)) throw new Error(notOursSentence(name));
+    mustBeOurs(old);
     fillAgain(old, content, mayFill);
     return;
   }

@@ -2,6 +2,7 @@ import { methodOrRefuse } from "../core";
 import { columnLetters } from "./cell-name";
 import { otherTabs } from "./find-tab";
 import { cellsPart, columnsPart, formulaCall, sameFormula } from "./formula-text";
+import { hasCells } from "./grid-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { makeTab } from "./make-tab";
@@ -115,7 +116,8 @@ function freeName({ workbook }: RecordsNow, order: string, words: string): strin
     const name = `${[...`${PLAN_TAB} ${words}`].slice(0, room).join("").trim()}${end}`;
     const there = sheets.get(name.toLowerCase());
     if (there === undefined) return name;
-    const planned = isPlan(there) ? there.getRange(ASKED_ROW, 1).getValue() : null;
+    const planned =
+      hasCells(there) && isPlan(there) ? there.getRange(ASKED_ROW, 1).getValue() : null;
     if (planned !== null && String(planned) === order) return there.getName();
   }
 }

@@ -2,6 +2,7 @@ import { builtInTimetable, LEAVE_ALONE } from "../core";
 import { openDoor } from "../door/index";
 import { refreshDueTab } from "./due-tab";
 import { formulaTabs } from "./formula-tabs";
+import { gridTab } from "./grid-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { keepingView, makeTab } from "./make-tab";
@@ -94,7 +95,7 @@ function checked(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
   request: SetUpRequest,
 ): Checked {
-  const sheet = workbook.getSheetByName(request.tab);
+  const sheet = gridTab(workbook, request.tab);
   if (sheet === null) throw new Error(`There is no tab "${request.tab}"`);
   if (isOurs(sheet)) {
     throw new Error(`"${request.tab}" is a tab of the add-in: choose the one with your own table`);

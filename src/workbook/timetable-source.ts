@@ -1,6 +1,7 @@
 import { builtInTimetable, faultSentence, type Timetable } from "../core";
 import { openDoor } from "../door/index";
 import { columnsPart, type FormulaPart, LEFT_OUT } from "./formula-text";
+import { gridTab } from "./grid-tabs";
 import { isOurs, OWN_TABS, ownTab } from "./own-tabs";
 import type { PersonTab } from "./person-tabs";
 import type { TimetableCandidate } from "./sidebar-calls";
@@ -74,7 +75,7 @@ function timetableSheet(
   tab: string | null,
 ): GoogleAppsScript.Spreadsheet.Sheet | null {
   if (tab === null) return ownTab(workbook, OWN_TABS.timetable);
-  const sheet = workbook.getSheetByName(tab);
+  const sheet = gridTab(workbook, tab);
   if (sheet === null || isOurs(sheet)) {
     throw new Error(`There is no timetable of yours in a tab "${tab}": choose another in Set up`);
   }
