@@ -7,8 +7,10 @@ import {
   type TimetableFault,
 } from "../core";
 import { type Door, openDoor } from "../door/index";
+import { gridTab } from "./grid-tabs";
+import { OWN_TABS } from "./own-tabs";
 import { readSettings, type Settings } from "./settings";
-import { timetableValues } from "./timetable-source";
+import { timetableOf, timetableValues } from "./timetable-source";
 import { workbookHost } from "./workbook-host";
 
 /** The records as they stand at this moment, with all that is needed to answer from them. */
@@ -40,7 +42,9 @@ export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   const settings = readSettings(workbook);
   if (settings === null) throw new Error("The workbook is not set up yet: open Set up first");
   const name = tab ?? settings.recordsTab;
-  const sheet = workbook.getSheetByName(name);
+  if (name === "")
+    throw new Error(`${OWN_TABS.settings} names no records tab: choose it in Set up`);
+  const sheet = gridTab(workbook, name);
   if (sheet === null) {
     throw new Error(`There is no tab "${name}" any more: choose the records tab in Set up`);
   }
@@ -64,7 +68,7 @@ export function readTab(
   const own = timetableValues(workbook, settings.timetableTab);
   const { timetable, faults } = faultyToo
     ? door.timetableWithFaults(own)
-    : { timetable: door.timetable(own), faults: [] };
+    : { timetable: timetableOf(door, own, settings.timetableTab), faults: [] };
   const asOf = asOfDay(door, settings.asOf);
   const columns = columnsArgument(settings.columns);
   const [lost] = door.lostColumns(values, { timetable, columns });

@@ -1,11 +1,13 @@
 import { DUE_COLUMN, DUE_FIRST_ROW } from "./due-columns";
 import { dueKey, isTicked } from "./due-entries";
+import { DUE_LAYOUT } from "./due-tab";
 import { withLock } from "./lock";
 import { OWN_TABS, ownTab } from "./own-tabs";
 import { recordUnderLock } from "./record-task";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
 import { safeText } from "./safe-text";
 import { settleLog } from "./settle-log";
+import { straightValues } from "./straighten";
 
 /** What the Written column of a task begins with that is in the records. */
 const WRITTEN = "written";
@@ -33,7 +35,7 @@ export function recordTickedUnderLock(): Ticked {
   let now = settleLog(recordsNow());
   const sheet = ownTab(now.workbook, OWN_TABS.due);
   if (sheet === null) throw new Error("The due list is missing: run Set up again");
-  const values = sheet.getDataRange().getValues();
+  const values = straightValues(sheet, DUE_LAYOUT);
   const inRecords = new Set<string>();
   let recorded = 0;
   let refused = 0;

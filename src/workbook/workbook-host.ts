@@ -5,13 +5,17 @@ import type { Host } from "../door/index";
  * every call to a service costs time, and most formulas hold no dates of two numbers.
  */
 export function workbookHost(): Host {
+  let locale: string | null = null;
   let wall: ((milliseconds: number) => string) | null = null;
   return {
     wallTime: (milliseconds) => {
       wall ??= wallClock(SpreadsheetApp.getActiveSpreadsheet().getSpreadsheetTimeZone());
       return wall(milliseconds);
     },
-    locale: () => SpreadsheetApp.getActiveSpreadsheet().getSpreadsheetLocale() ?? "",
+    locale: () => {
+      locale ??= SpreadsheetApp.getActiveSpreadsheet().getSpreadsheetLocale() ?? "";
+      return locale;
+    },
   };
 }
 

@@ -1,5 +1,6 @@
 import { OWN_TABS, ownTab } from "./own-tabs";
 import { safeText } from "./safe-text";
+import { isStraight, type OwnLayout, straightValues } from "./straighten";
 import type { TabContent } from "./tab-content";
 
 /** One cell that was, or is to be, written. */
@@ -43,12 +44,18 @@ const HEADER = [
 ];
 const FIRST_ROW = 3;
 const STATE_COLUMN = HEADER.length;
+const MADE_BY = "every cell that was written, and what stood there";
+const LAYOUT: OwnLayout = {
+  title: MADE_BY,
+  header: HEADER,
+  mendedBy: "try again",
+};
 
 /** The log tab as it is first made; never again, since it is the memory of all writes. */
 export function logContent(): TabContent {
   return {
     name: OWN_TABS.log,
-    madeBy: "every cell that was written, and what stood there",
+    madeBy: MADE_BY,
     rows: [HEADER.map((text) => ({ text }))],
     frozenRows: 2,
     widths: [90, 120, 80, 90, 50, 120, 90, 120, 120, 120, 90],
@@ -128,6 +135,10 @@ export function logEntries(
 /** Whether the log has lines of a write that was cut off. Reads one column. */
 export function hasUnsettled(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): boolean {
   const sheet = logTab(workbook);
+  // At the start of every run that writes: a log that was tidied is brought back to how it is read.
+  const wide = Math.min(HEADER.length, sheet.getMaxColumns());
+  const top = sheet.getRange(1, 1, Math.min(2, sheet.getMaxRows()), wide).getValues();
+  if (!isStraight(top, LAYOUT)) straightValues(sheet, LAYOUT);
   const count = sheet.getLastRow() - FIRST_ROW + 1;
   if (count < 1) return false;
   const states = sheet.getRange(FIRST_ROW, STATE_COLUMN, count, 1).getValues();

@@ -1,4 +1,5 @@
 import {
+  CellValueType,
   DataValidationErrorStyle,
   DataValidationOperator,
   DataValidationType,
@@ -13,9 +14,9 @@ import {
   SheetDataValidationModel,
 } from "@univerjs/sheets-data-validation";
 import type { Area } from "./area";
-import { type CellChanges, rangeOf } from "./cell-writing";
+import { type CellChanges, rangeOf, writeCells } from "./cell-writing";
 import { type Execution, type ServiceObject, serviceObject } from "./execution";
-import type { OpenBook } from "./open-book";
+import { type OpenBook, sheetOf } from "./open-book";
 import { ServiceError, signatureError } from "./service-error";
 
 /** What a cell with a check on its input accepts. */
@@ -103,6 +104,45 @@ export function setInputRule(
   area: Area,
   rule: InputRule | null,
 ): void {
+  keepingValues(book, sheetId, area, () => putInputRule(book, sheetId, area, rule));
+}
+
+/**
+ * The engine puts a value into blank cells that get a box, and the number 0 into unticked boxes of a
+ * rule that gives way to another; a spreadsheet leaves what stands there. From memory.
+ */
+function keepingValues(book: OpenBook, sheetId: string, area: Area, change: () => void): void {
+  const cells = sheetOf(book, sheetId).getCellMatrix();
+  const stood: [row: number, column: number, cell: ICellData | null][] = [];
+  const boxes = book.injector
+    .get(SheetDataValidationModel)
+    .getRules(book.unitId, sheetId)
+    .filter(({ type }) => type === DataValidationType.CHECKBOX);
+  for (const range of [rangeOf(area), ...boxes.flatMap(({ ranges }) => ranges)]) {
+    for (let row = range.startRow; row <= range.endRow; row++) {
+      for (let column = range.startColumn; column <= range.endColumn; column++) {
+        const cell = cells.getValue(row, column);
+        const isBlank = (cell?.v ?? "") === "" && !cell?.f && !cell?.p;
+        if (isBlank) stood.push([row, column, null]);
+        else if (cell?.t === CellValueType.BOOLEAN) stood.push([row, column, { ...cell }]);
+      }
+    }
+  }
+  change();
+  const changes: CellChanges = {};
+  for (const [row, column, cell] of stood) {
+    const { v, t } = cells.getValue(row, column) ?? {};
+    if (cell === null ? (v ?? "") === "" : t === cell.t && v === cell.v) continue;
+    changes[row] ??= {};
+    (changes[row] as Record<number, ICellData>)[column] = {
+      v: cell?.v ?? null,
+      t: cell?.t ?? null,
+    };
+  }
+  writeCells(book, sheetId, area, changes);
+}
+
+function putInputRule(book: OpenBook, sheetId: string, area: Area, rule: InputRule | null): void {
   const ranges = [rangeOf(area)];
   if (rule === null) {
     book.execute(ClearRangeDataValidationCommand.id, { subUnitId: sheetId, ranges });

@@ -1,7 +1,9 @@
-import { Direction } from "@univerjs/core";
+import { Direction, RANGE_TYPE } from "@univerjs/core";
 import {
   InsertColByRangeCommand,
   InsertRowByRangeCommand,
+  MoveColsCommand,
+  RemoveColByRangeCommand,
   RemoveRowByRangeCommand,
   SetColWidthCommand,
   SetFrozenCommand,
@@ -15,7 +17,7 @@ import { type Execution, type ServiceObject, serviceObject } from "./execution";
 import { textArgument, wholeArgument } from "./grid-arguments";
 import { sheetOf } from "./open-book";
 import { checkedArea } from "./range-bounds";
-import { rangeService, select } from "./range-service";
+import { placeOf, rangeService, select } from "./range-service";
 import { attemptOn, writeValues } from "./range-values";
 import { refuseProtected } from "./refused-writes";
 import { ServiceError, signatureError } from "./service-error";
@@ -71,6 +73,20 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
     book.execute(commandId, { subUnitId: sheetId, ...parameters });
     return sheet;
   };
+  /**
+   * The engine shifts the references of the tab in front, whichever tab rows or columns are put in or
+   * out of: so that one is in front meanwhile.
+   */
+  const reshape = (commandId: string, parameters: Readonly<Record<string, unknown>>) => {
+    const front = book.workbook.getActiveSheet().getSheetId();
+    if (front === sheetId) return change(commandId, parameters);
+    book.show(sheetId);
+    try {
+      return change(commandId, parameters);
+    } finally {
+      book.show(front);
+    }
+  };
   /** Rows counted from 0 and over the whole width, as the engine names them. */
   const rowBlock = (first: number, count: number) => ({
     startRow: first,
@@ -78,13 +94,20 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
     startColumn: 0,
     endColumn: tab().getColumnCount() - 1,
   });
+  /** The same of columns. */
+  const columnBlock = (first: number, count: number) => ({
+    startRow: 0,
+    endRow: tab().getRowCount() - 1,
+    startColumn: first,
+    endColumn: first + count - 1,
+  });
   const insertRows = (after: number, count: number) => {
     // From memory: the wording for rows that are not there.
     if (after < 1 || after > tab().getRowCount() || count < 1) {
       throw new ServiceError("Those rows are out of bounds.");
     }
     mayChange();
-    return change(InsertRowByRangeCommand.id, {
+    return reshape(InsertRowByRangeCommand.id, {
       direction: Direction.DOWN,
       range: rowBlock(after, count),
     });
@@ -157,6 +180,47 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         wholeArgument(after, name("insertRowsAfter")),
         wholeArgument(count, name("insertRowsAfter")),
       ),
+    insertRowsBefore(before: unknown, count: unknown) {
+      const top = wholeArgument(before, name("insertRowsBefore"));
+      const high = wholeArgument(count, name("insertRowsBefore"));
+      if (top < 1 || top > tab().getRowCount() || high < 1) {
+        throw new ServiceError("Those rows are out of bounds.");
+      }
+      mayChange();
+      return reshape(InsertRowByRangeCommand.id, {
+        direction: Direction.UP,
+        range: rowBlock(top - 1, high),
+      });
+    },
+    insertColumnsBefore(before: unknown, count: unknown) {
+      const left = wholeArgument(before, name("insertColumnsBefore"));
+      const wide = wholeArgument(count, name("insertColumnsBefore"));
+      if (left < 1 || left > tab().getColumnCount() || wide < 1) {
+        throw new ServiceError("Those columns are out of bounds.");
+      }
+      mayChange();
+      return reshape(InsertColByRangeCommand.id, {
+        direction: Direction.LEFT,
+        range: columnBlock(left - 1, wide),
+      });
+    },
+    /** Source: reference page of Sheet.moveColumns; places are those before the move. */
+    moveColumns(columns: unknown, destination: unknown) {
+      const method = name("moveColumns");
+      const { column, columns: wide } = placeOf(columns, method);
+      const to = wholeArgument(destination, method) - 1;
+      if (to < 0 || to > tab().getColumnCount()) {
+        throw new ServiceError("Those columns are out of bounds.");
+      }
+      // Onto or right behind themselves they stay where they are.
+      if (to >= column && to <= column + wide) return sheet;
+      mayChange();
+      return reshape(MoveColsCommand.id, {
+        range: { ...columnBlock(column, wide), rangeType: RANGE_TYPE.COLUMN },
+        fromRange: { ...columnBlock(column, wide), rangeType: RANGE_TYPE.COLUMN },
+        toRange: { ...columnBlock(to, wide), rangeType: RANGE_TYPE.COLUMN },
+      });
+    },
     insertColumnsAfter(after: unknown, count: unknown) {
       const left = wholeArgument(after, name("insertColumnsAfter"));
       const wide = wholeArgument(count, name("insertColumnsAfter"));
@@ -164,7 +228,7 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         throw new ServiceError("Those columns are out of bounds.");
       }
       mayChange();
-      return change(InsertColByRangeCommand.id, {
+      return reshape(InsertColByRangeCommand.id, {
         direction: Direction.RIGHT,
         range: {
           startRow: 0,
@@ -190,7 +254,20 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         throw new ServiceError("Sorry, it is not possible to delete all non-frozen rows.");
       }
       mayChange(rowsArea(top - 1, high));
-      return change(RemoveRowByRangeCommand.id, { range: rowBlock(top - 1, high) });
+      return reshape(RemoveRowByRangeCommand.id, { range: rowBlock(top - 1, high) });
+    },
+    deleteColumns(first: unknown, count: unknown) {
+      const left = wholeArgument(first, name("deleteColumns"));
+      const wide = wholeArgument(count, name("deleteColumns"));
+      if (left < 1 || wide < 1 || left + wide - 1 > tab().getColumnCount()) {
+        throw new ServiceError("Those columns are out of bounds.");
+      }
+      if (wide === tab().getColumnCount()) {
+        throw new ServiceError("You can't delete all the columns on the sheet.");
+      }
+      const area = { ...whole(), column: left - 1, columns: wide };
+      mayChange(area);
+      return reshape(RemoveColByRangeCommand.id, { range: columnBlock(left - 1, wide) });
     },
     setFrozenRows(count: unknown) {
       const rows = wholeArgument(count, name("setFrozenRows"));
