@@ -15,6 +15,8 @@ import { workbookHost } from "./workbook-host";
 export interface RecordsNow {
   readonly workbook: GoogleAppsScript.Spreadsheet.Spreadsheet;
   readonly sheet: GoogleAppsScript.Spreadsheet.Sheet;
+  /** The name of the records tab. */
+  readonly tab: string;
   readonly settings: Settings;
   readonly door: Door;
   /** Every cell of the records tab, read once. */
@@ -45,7 +47,7 @@ export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
     throw new Error(`There is no tab "${name}" any more: choose the records tab in Set up`);
   }
   const columns = name === settings.recordsTab ? settings.columns : [];
-  return readTab(workbook, sheet, { ...settings, columns }, faultyToo);
+  return readTab(workbook, sheet, { ...settings, columns }, { faultyToo, tab: name });
 }
 
 /**
@@ -57,9 +59,9 @@ export function readTab(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
   sheet: GoogleAppsScript.Spreadsheet.Sheet,
   settings: Settings,
-  faultyToo = false,
+  { faultyToo = false, tab = sheet.getName() } = {},
 ): RecordsNow {
-  const door = openDoor(workbookHost());
+  const door = openDoor(workbookHost(workbook));
   const values = sheet.getDataRange().getValues();
   const own = timetableValues(workbook, settings.timetableTab);
   const { timetable, faults } = faultyToo
@@ -72,7 +74,7 @@ export function readTab(
   const readAs = (cells: readonly (readonly unknown[])[]) =>
     door.records(cells, { timetable, asOf, columns });
   const records = readAs(values);
-  return { workbook, sheet, settings, door, values, records, timetable, faults, asOf, readAs };
+  return { workbook, sheet, tab, settings, door, values, records, timetable, faults, asOf, readAs };
 }
 
 /** What was told, and that it leads nowhere. */

@@ -1,11 +1,14 @@
 import { DUE_COLUMN, DUE_FIRST_ROW } from "./due-columns";
 import { dueKey, isTicked } from "./due-entries";
 import { withLock } from "./lock";
+import { minuteNow } from "./minute-now";
 import { OWN_TABS, ownTab } from "./own-tabs";
-import { recordUnderLock } from "./record-task";
+import { planRecord } from "./record-task";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
 import { safeText } from "./safe-text";
 import { settleLog } from "./settle-log";
+import { writeGroups } from "./write-groups";
+import { openLog, type WriteLog } from "./write-log";
 
 /** What the Written column of a task begins with that is in the records. */
 const WRITTEN = "written";
@@ -30,7 +33,9 @@ export function recordTicked(): Ticked {
 
 /** The same with the lock held. */
 export function recordTickedUnderLock(): Ticked {
-  let now = settleLog(recordsNow());
+  const read = recordsNow();
+  const log = openLog(read.workbook);
+  let now = settleLog(read, log);
   const sheet = ownTab(now.workbook, OWN_TABS.due);
   if (sheet === null) throw new Error("The due list is missing: run Set up again");
   const values = sheet.getDataRange().getValues();
@@ -45,7 +50,7 @@ export function recordTickedUnderLock(): Ticked {
     const done = cell(DUE_COLUMN.done);
     if (done === "" || done === false) continue;
     const { state, wrote, stale } = isTicked(done)
-      ? recordRow(now, cell)
+      ? recordRow(now, log, cell)
       : refusal(`Done holds "${plainText(now.door, done)}": tick the box`);
     if (wrote) recorded += 1;
     if (state.startsWith(WRITTEN)) inRecords.add(dueKey({ task, batch }));
@@ -68,12 +73,12 @@ function refusal(why: string): RowOutcome {
 }
 
 /** Records one ticked row. What is asked is said in the row; nothing is written then. */
-function recordRow(now: RecordsNow, cell: (column: number) => unknown): RowOutcome {
+function recordRow(now: RecordsNow, log: WriteLog, cell: (column: number) => unknown): RowOutcome {
   const count = countIn(now, cell(DUE_COLUMN.count));
   if (typeof count === "object" && count !== null) return refusal(count.unread);
   try {
     const text = (column: number) => plainText(now.door, cell(column));
-    const { asked, already, written, missesCount } = recordUnderLock(now, {
+    const { asked, already, writes, kept, marks, missesCount } = planRecord(now, {
       batch: text(DUE_COLUMN.batch),
       task: text(DUE_COLUMN.task),
       // The box says that it is done, not when: a day that stands there is the day.
@@ -81,14 +86,16 @@ function recordRow(now: RecordsNow, cell: (column: number) => unknown): RowOutco
       count,
       who: text(DUE_COLUMN.who),
       note: text(DUE_COLUMN.note),
-      sure: [],
     });
-    const wrote = written.length > 0;
     const [question] = asked;
-    if (question !== undefined) {
-      return { ...refusal(question.question), stale: true };
+    if (question !== undefined) return refusal(question.question);
+    const wrote = writes.length > 0;
+    if (wrote) {
+      const id = Utilities.getUuid();
+      const into = { log, sheet: now.sheet, values: now.values, when: minuteNow(now.workbook) };
+      writeGroups(into, [{ id, who: text(DUE_COLUMN.who), writes, kept, ...marks }]);
     }
-    const cells = [...already, ...written].map(({ where }) => where).join(", ");
+    const cells = [...already, ...writes].map(({ tab, cell }) => `${tab}!${cell}`).join(", ");
     const more = missesCount ? ". Count is blank: fill it to add it" : "";
     return { state: `${WRITTEN}${wrote ? "" : " already"}: ${cells}${more}`, wrote, stale: wrote };
   } catch (error) {
