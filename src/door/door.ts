@@ -148,13 +148,17 @@ function stepNames({ methods }: Timetable): readonly string[] {
   return methods.flatMap(({ steps }) => steps.map(({ name }) => name));
 }
 
-/** Our column name by the header in the sheet, from two columns of cells. */
+/** The header that such a range may begin with. */
+export const TOLD_HEADER = ["Our column", "Header in your sheet"] as const;
+
+/** Our column name by the header in the sheet, from two columns of cells. Blank rows are passed over. */
 function toldColumns(grid: Grid): ReadonlyMap<string, string> {
   const told = new Map<string, string>();
   for (let row = 0; row < grid.rowCount; row += 1) {
     const name = grid.at(row, 0);
     const header = grid.at(row, 1);
     if (name === "" && header === "") continue;
+    if (row === 0 && name === TOLD_HEADER[0] && header === TOLD_HEADER[1]) continue;
     if (typeof name !== "string" || typeof header !== "string" || header === "") {
       throw new InputError(
         "argument-unreadable",

@@ -16,5 +16,5 @@ export const LEVEL: ParameterHelp = [
 ];
 export const COLUMNS: ParameterHelp = [
   "columns?",
-  "Two columns, our column name and the header in your sheet, where a header can't be guessed.",
+  "Two columns, our column name and the header in your sheet, where a header can't be guessed; blank rows are passed over.",
 ];

@@ -5,8 +5,6 @@ import {
   BaseFunction,
   type BaseValueObject,
   BooleanValueObject,
-  ErrorType,
-  ErrorValueObject,
   type FunctionVariantType,
   IFunctionService,
   NumberValueObject,
@@ -14,8 +12,21 @@ import {
 } from "@univerjs/engine-formula";
 import { toArgument } from "./arguments";
 import type { Bundle, CustomFunction } from "./bundle";
+import { errorCell } from "./error-cell";
 import { type ResultCell, resultRows } from "./results";
+import { type VolatileCells, volatileCells } from "./volatile-cells";
 import { type WallClock, wallClock } from "./wall-clock";
+
+/**
+ * A custom function may not read, however far back, what these calculate. Sources: the guide on
+ * custom functions, and the sentence as public projects met it ("it blocks the indirect version
+ * through a helper cell too"). TODAY() is excepted for import functions (support.google.com);
+ * whether it is for custom functions is not known, so a workbook can be opened either way, and the
+ * sentence for it is from memory.
+ */
+const VOLATILE = ["NOW", "RAND", "RANDARRAY", "RANDBETWEEN"] as const;
+const REFUSAL =
+  "This function is not allowed to reference a cell with NOW(), RAND(), RANDARRAY(), or RANDBETWEEN()";
 
 /**
  * Makes every custom function of the add-in callable from the formulas of an engine.
@@ -23,12 +34,14 @@ import { type WallClock, wallClock } from "./wall-clock";
  */
 export function registerCustomFunctions(injector: Injector, bundle: Bundle): void {
   const clock = wallClock(bundle.settings.spreadsheetZone);
+  const refused = bundle.settings.refusesToday ? [...VOLATILE, "TODAY"] : VOLATILE;
+  const volatile = volatileCells(injector, refused);
   const service = injector.get(IFunctionService);
   for (const item of bundle.functions) {
     const name = item.name.toUpperCase();
     if (ALL_IMPLEMENTED_FUNCTIONS_SET.has(name))
       throw new Error(`${name} is the name of a built-in function`);
-    service.registerExecutors(new AddInFunction(item, bundle, clock));
+    service.registerExecutors(new AddInFunction(item, bundle, clock, volatile));
   }
 }
 
@@ -41,6 +54,7 @@ class AddInFunction extends BaseFunction {
     private readonly item: CustomFunction,
     private readonly bundle: Bundle,
     private readonly clock: WallClock,
+    private readonly volatile: VolatileCells,
   ) {
     super(item.name.toUpperCase());
   }
@@ -48,6 +62,10 @@ class AddInFunction extends BaseFunction {
   /** Never throws: one exception in here would stop every later calculation of the engine. */
   override calculate(...variants: FunctionVariantType[]): BaseValueObject {
     try {
+      const { unitId, subUnitId, row, column } = this;
+      if (unitId && subUnitId && this.volatile.has(unitId, subUnitId, row, column)) {
+        return errorCell(REFUSAL);
+      }
       const parameters = variants.map((one) => toArgument(one, this.bundle.realm, this.clock));
       const rows = resultRows(this.item.name, this.item.call(...parameters));
       const cells = rows.map((row) => row.map((cell) => toValueObject(cell, this.clock)));
@@ -55,7 +73,7 @@ class AddInFunction extends BaseFunction {
         ? (cells[0][0] as BaseValueObject)
         : spilled(cells);
     } catch (error) {
-      return errorCell(error);
+      return errorCell(messageOf(error));
     }
   }
 }
@@ -84,17 +102,8 @@ function toValueObject(cell: ResultCell, clock: WallClock): BaseValueObject {
   );
 }
 
-/**
- * A cell that shows #ERROR! and keeps the message, as the note on a real cell does.
- * The message travels in the cell's custom data. Not `ErrorValueObject.create`: that one hands
- * out shared instances, and the message would show up at other cells.
- */
-function errorCell(error: unknown): ErrorValueObject {
-  const message =
-    typeof error === "object" && error !== null && "message" in error
-      ? String(error.message)
-      : String(error);
-  const cell = new ErrorValueObject(ErrorType.ERROR, message);
-  cell.withCustomData({ message });
-  return cell;
+function messageOf(error: unknown): string {
+  return typeof error === "object" && error !== null && "message" in error
+    ? String(error.message)
+    : String(error);
 }

@@ -18,8 +18,8 @@ import {
 } from "@univerjs/sheets-formula";
 import type { Bundle } from "./bundle";
 import { registerCustomFunctions } from "./custom-function";
+import { hostFunctions } from "./engine-functions";
 import { type SheetCells, sheetsOf } from "./sheet-cells";
-import { todayIn } from "./today";
 
 /** A workbook open in the spreadsheet engine, with the add-in's functions in its formulas. */
 export interface LocalWorkbook {
@@ -50,7 +50,7 @@ export function openWorkbook(data: IWorkbookData, bundle: Bundle): LocalWorkbook
     locales: { [LocaleType.EN_US]: {} },
     logLevel: LogLevel.SILENT,
   });
-  univer.registerPlugin(UniverFormulaEnginePlugin, todayIn(bundle.settings.spreadsheetZone));
+  univer.registerPlugin(UniverFormulaEnginePlugin, hostFunctions(bundle.settings.spreadsheetZone));
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, {
     initialFormulaComputing: CalculationMode.FORCED,

@@ -12,6 +12,8 @@ export interface ScriptSettings {
   readonly locale: string;
   /** Rows of a tab that a script adds; as many as the spreadsheet gives if left out. */
   readonly newRows?: number;
+  /** True to refuse `TODAY()` to custom functions, as `NOW()` always is; nobody has seen which is so. */
+  readonly refusesToday?: boolean;
 }
 
 /**

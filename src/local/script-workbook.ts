@@ -15,26 +15,35 @@ import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-for
 import { bareContext, loadBundle } from "./bundle";
 import { readCatalogue } from "./catalogue";
 import { registerCustomFunctions } from "./custom-function";
+import { hostFunctions } from "./engine-functions";
 import type { ScriptSettings } from "./script-services";
 import { type SheetCells, sheetsOf } from "./sheet-cells";
 import { areaOfA1 } from "./spreadsheet-app/area";
 import { calculationWatch } from "./spreadsheet-app/calculation-watch";
+import { type Conditions, conditions } from "./spreadsheet-app/conditions";
 import { type Desk, type DeskNotes, notedDesk } from "./spreadsheet-app/desk";
 import { type EditTrigger, editTrigger } from "./spreadsheet-app/edit-trigger";
 import type { Power, ServiceObject } from "./spreadsheet-app/execution";
 import { openBook } from "./spreadsheet-app/open-book";
 import { argumentsText, resultText } from "./spreadsheet-app/run-values";
-import { type ScriptHost, type ScriptRun, scriptHost } from "./spreadsheet-app/script-host";
+import {
+  endingRun,
+  type ScriptHost,
+  type ScriptHostOptions,
+  type ScriptRun,
+  scriptHost,
+} from "./spreadsheet-app/script-host";
 import { ownRealm, REALM_SOURCE, type ScriptRealm } from "./spreadsheet-app/script-realm";
 import { typeIn } from "./spreadsheet-app/typing";
 import { watchUserEdits } from "./spreadsheet-app/user-edits";
-import { todayIn } from "./today";
 
 /** A workbook without a screen in which a built script runs: menus, sidebar calls, triggers, formulas. */
 export interface ScriptWorkbook extends Pick<ScriptHost, "meter" | "lock" | "book"> {
   /** What scripts have shown the person, and the answers that the person will give. */
   readonly desk: DeskNotes;
   readonly edits: EditTrigger;
+  /** What people do to their workbooks: charts, protections, merges, tables, another locale. */
+  readonly conditions: Conditions;
   /** Errors that onEdit threw. */
   readonly editErrors: readonly unknown[];
   /**
@@ -60,7 +69,8 @@ export interface ScriptWorkbook extends Pick<ScriptHost, "meter" | "lock" | "boo
   close(): void;
 }
 
-export interface ScriptWorkbookOptions {
+export interface ScriptWorkbookOptions
+  extends Pick<ScriptHostOptions, "lateRefusals" | "hasDocumentLock"> {
   readonly settings: ScriptSettings;
   /** Pages of the project by their name without the ending. */
   readonly pages?: Readonly<Record<string, string>>;
@@ -76,12 +86,14 @@ export function openScriptWorkbook(
   data: IWorkbookData,
   options: ScriptWorkbookOptions,
 ): ScriptWorkbook {
+  // One object, so that a change of the locale reaches services and functions alike.
+  const settings = { ...options.settings };
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: {} },
     logLevel: LogLevel.SILENT,
   });
-  univer.registerPlugin(UniverFormulaEnginePlugin, todayIn(options.settings.spreadsheetZone));
+  univer.registerPlugin(UniverFormulaEnginePlugin, hostFunctions(settings.spreadsheetZone));
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, {
     initialFormulaComputing: CalculationMode.FORCED,
@@ -90,7 +102,7 @@ export function openScriptWorkbook(
   univer.registerPlugin(UniverSheetsDataValidationPlugin);
   const injector = univer.__getInjector();
   if (readCatalogue(code).length > 0) {
-    registerCustomFunctions(injector, loadBundle(code, options.settings));
+    registerCustomFunctions(injector, loadBundle(code, settings));
   }
   const watch = calculationWatch(injector);
   const workbook = univer.createUnit<IWorkbookData, Workbook>(
@@ -101,10 +113,12 @@ export function openScriptWorkbook(
   const book = openBook(injector, workbook);
   const noted = notedDesk();
   const host = scriptHost(book, {
-    settings: options.settings,
+    settings,
     desk: options.desk ?? noted.desk,
     page: (name) => options.pages?.[name] ?? null,
     now: options.now ?? Date.now,
+    ...(options.lateRefusals ? { lateRefusals: options.lateRefusals } : {}),
+    ...(options.hasDocumentLock === false ? { hasDocumentLock: false } : {}),
   });
   const script = new vm.Script(code, { filename: "Code.js" });
 
@@ -115,13 +129,11 @@ export function openScriptWorkbook(
     const context = bareContext();
     const realm: ScriptRealm = vm.runInContext(REALM_SOURCE, context);
     const run = host.begin(realm, power);
-    try {
+    return endingRun(run, () => {
       Object.assign(context, run.globals);
       script.runInContext(context);
       return use(context, realm, run);
-    } finally {
-      run.end();
-    }
+    });
   };
   const functionIn = (context: vm.Context, name: string) => {
     const found: unknown = context[name];
@@ -147,13 +159,14 @@ export function openScriptWorkbook(
     const at = size && areaOfA1(cell, size);
     if (!sheet || !at) throw new Error(`There is no cell ${cell} in a tab ${sheetName}`);
     const year = new Date((options.now ?? Date.now)()).getFullYear();
-    typeIn(book, sheet.getSheetId(), at, rows, { locale: options.settings.locale, year });
+    typeIn(book, sheet.getSheetId(), at, rows, { locale: settings.locale, year });
   };
 
   return {
     book,
     meter: host.meter,
     lock: host.lock,
+    conditions: conditions(book, settings),
     desk: noted.notes,
     edits,
     editErrors,

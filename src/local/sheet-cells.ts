@@ -9,6 +9,7 @@ import {
 } from "@univerjs/core";
 import type { FormulaDataModel } from "@univerjs/engine-formula";
 import { errorName, isErrorText } from "./cell-kinds";
+import { unreadText } from "./spreadsheet-app/unread-formula";
 
 /** One tab as it is calculated: what its cells show and what they are made of. */
 export interface SheetCells {
@@ -117,7 +118,7 @@ function readCell(cell: ICellData, pattern: string): Cell | null {
   return {
     value,
     pattern,
-    ...(cell.f ? { formula: cell.f } : {}),
+    ...(cell.f ? { formula: unreadText(cell.f) ?? cell.f } : {}),
     ...(cell.f && custom.fileFormula ? { fileFormula: custom.fileFormula } : {}),
     // The engine leaves the message behind when the cell recovers; it counts only beside an error.
     ...(value === "#ERROR!" && custom.message ? { message: custom.message } : {}),

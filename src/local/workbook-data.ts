@@ -6,6 +6,8 @@ import {
   LocaleType,
 } from "@univerjs/core";
 
+import { ruledTab } from "./spreadsheet-app/tab-rules";
+
 /** One tab on its way into the engine. */
 export interface SheetDraft {
   readonly name: string;
@@ -17,6 +19,8 @@ export interface SheetDraft {
   /** Column widths in pixels, undefined where the file names none. */
   readonly widths?: readonly (number | undefined)[];
   readonly merges?: readonly IRange[];
+  /** A tab without cells: a chart on its own, or a connected source. */
+  readonly kind?: "OBJECT" | "DATASOURCE";
 }
 
 /** The size of a new sheet, so that an open-ended range has the blank tail it has in real life. */
@@ -52,6 +56,7 @@ export function workbookData(name: string, drafts: readonly SheetDraft[]): IWork
       columnData,
       mergeData: [...(draft.merges ?? [])],
       hidden: draft.hidden ? 1 : 0,
+      ...(draft.kind ? { custom: ruledTab({ kind: draft.kind }) } : {}),
     };
   });
   return {

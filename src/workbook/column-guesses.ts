@@ -1,5 +1,6 @@
 import { choiceOf, columnChoices, LEAVE_ALONE, type Records } from "../core";
 import { openDoor } from "../door/index";
+import { gridTab } from "./grid-tabs";
 import { columnsArgument, plainText } from "./records-tab";
 import { readSettings } from "./settings";
 import type { ColumnGuess, ColumnsAnswer } from "./sidebar-calls";
@@ -11,7 +12,7 @@ type ColumnMatch = Records["columns"][number];
 /** How the columns of a tab are read, with values from each, for a person to correct. */
 export function columnGuesses(tab: string, timetableTab: string | null): ColumnsAnswer {
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
-  const sheet = workbook.getSheetByName(tab);
+  const sheet = gridTab(workbook, tab);
   if (sheet === null) throw new Error(`There is no tab "${tab}"`);
   const settings = readSettings(workbook);
   const told = settings?.recordsTab === tab ? settings.columns : [];

@@ -27,6 +27,18 @@ export function dueKey({ task, batch }: { readonly task: string; readonly batch:
   return JSON.stringify([task, batch]);
 }
 
+/** The entries without those that are there twice. */
+export function onceEach(entries: readonly DueEntry[]): readonly DueEntry[] {
+  const { done, note } = DUE_COLUMN;
+  const seen = new Map(
+    entries.map((entry) => [
+      JSON.stringify([dueKey(entry), entry.cells.slice(done - 1, note)]),
+      entry,
+    ]),
+  );
+  return [...seen.values()];
+}
+
 /** Whether two readings of the tab hold the same entries. */
 export function sameEntries(one: readonly DueEntry[], other: readonly DueEntry[]): boolean {
   return JSON.stringify(one) === JSON.stringify(other);

@@ -1,10 +1,20 @@
 import { type CivilDay, dueTasks, type Task } from "../core";
 import { wholeNumberArgument } from "../door/index";
 import { DUE_COLUMN } from "./due-columns";
-import { carried, type DueEntry, dueEntries, dueKey, isTicked, sameEntries } from "./due-entries";
+import {
+  carried,
+  type DueEntry,
+  dueEntries,
+  dueKey,
+  isTicked,
+  onceEach,
+  sameEntries,
+} from "./due-entries";
+import { isHalfMade } from "./fill-again";
+import { makeTab } from "./make-tab";
 import { OWN_TABS, ownTab } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
-import { replaceTab } from "./swap-tab";
+import { type OwnLayout, straightValues } from "./straighten";
 import { DAY_FORMAT, type TabCell, type TabContent } from "./tab-content";
 
 const USUAL_DAYS_AHEAD = 7;
@@ -13,6 +23,11 @@ const HEADER = [
   ...["Done", "Count", "Who", "Note", "Written", "Task", "Batch", "Place", "Plants"],
   ...["From", "By", "Status", "Hours", "Caution"],
 ];
+
+const MENDED_BY = "choose Refresh the due list in the Nursery menu";
+
+/** How the due tab stands, whatever a person has moved or renamed in it. */
+export const DUE_LAYOUT: OwnLayout = { title: "due list", header: HEADER, mendedBy: MENDED_BY };
 
 /** The tasks that are due within the days ahead of the settings. */
 export function tasksNow(now: RecordsNow, daysAhead?: number): readonly Task[] {
@@ -27,20 +42,21 @@ export function tasksNow(now: RecordsNow, daysAhead?: number): readonly Task[] {
 }
 
 /**
- * Makes the due tab anew. What a person has entered in the old one comes along, but for the tasks
+ * Makes the due tab anew, in the same sheet. What a person has entered in it comes along, but for the tasks
  * that are in the records by now.
  *
  * @param written keys of those tasks, see dueKey
- * @throws Error when something is entered meanwhile; the old tab is left then
+ * @throws Error when something is entered meanwhile; the tab is left as it was then
  */
 export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = new Set()): void {
-  const entriesIn = (sheet: GoogleAppsScript.Spreadsheet.Sheet) =>
-    dueEntries(sheet.getDataRange().getValues());
   const old = ownTab(now.workbook, OWN_TABS.due);
-  const entries = old === null ? [] : entriesIn(old);
-  const open = entries.filter((entry) => !written.has(dueKey(entry)));
-  replaceTab(now.workbook, dueTab(now, open), (standing) => {
-    if (!sameEntries(entriesIn(standing), entries)) {
+  const values = old === null ? [] : straightValues(old, DUE_LAYOUT);
+  const entries = dueEntries(values);
+  // One that was left half made may hold rows of both the old list and the new one.
+  const single = isHalfMade(values[0]?.[0]) ? onceEach(entries) : entries;
+  const open = single.filter((entry) => !written.has(dueKey(entry)));
+  makeTab(now.workbook, dueTab(now, open), (standing) => {
+    if (!sameEntries(dueEntries(standing.getDataRange().getValues()), entries)) {
       throw new Error("Somebody has just entered something in the due list: try again");
     }
   });
@@ -68,6 +84,7 @@ function dueTab(now: RecordsNow, entries: readonly DueEntry[]): TabContent {
       "due list. Tick Done (and fill Count where plants are counted) to record a task; Refresh in the menu makes it anew.",
     rows: [HEADER.map((name) => ({ text: name })), ...rows, ...left.map(offTheList)],
     frozenRows: 2,
+    mendedBy: MENDED_BY,
     widths: [50, 60, 70, 120, 170, 120, 90, 110, 60, 90, 90, 110, 60, 320],
     formats: {
       // What a person types there stays text, whatever it looks like.

@@ -1,3 +1,4 @@
+import { hasCells } from "./grid-tabs";
 import { beginsAsOurs, OWN_TABS } from "./own-tabs";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -15,10 +16,14 @@ export interface OtherTab {
 /** Every tab but the records tab and those that bear the name of one of ours. */
 export function otherTabs(workbook: Workbook, recordsTab: string): readonly OtherTab[] {
   const own: ReadonlySet<string> = new Set(Object.values(OWN_TABS));
-  return workbook.getSheets().flatMap((sheet) => {
-    const name = sheet.getName();
-    return name === recordsTab || own.has(name) ? [] : [{ sheet, name: name.trim().toLowerCase() }];
-  });
+  const named = workbook.getSheets().map((sheet) => ({ sheet, name: sheet.getName() }));
+  return (
+    named
+      .filter(({ name }) => name !== recordsTab && !own.has(name))
+      // Asked last, since every question costs time.
+      .filter(({ sheet }) => hasCells(sheet))
+      .map(({ sheet, name }) => ({ sheet, name: name.trim().toLowerCase() }))
+  );
 }
 
 /**

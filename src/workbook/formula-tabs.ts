@@ -1,38 +1,45 @@
 import { InputError, summaryAnswer } from "../core";
-import { columnLetters } from "./cell-name";
 import { crewTabs } from "./crew-tabs";
+import {
+  columnsPart,
+  type FormulaPart,
+  formulaCall,
+  LEFT_OUT,
+  textPart,
+  wholePart,
+} from "./formula-text";
 import { OWN_TABS } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
 import { SETTING_CELLS } from "./settings";
 import { DAY_FORMAT, type TabCell, type TabContent } from "./tab-content";
 import { takeTabs } from "./take-tabs";
-import { timetableRange } from "./timetable-source";
+import { timetablePart } from "./timetable-source";
 import { TAKES_LEVEL, usualGrouping } from "./usual-grouping";
 
 const PLANNED_DAYS = 14;
 
 /** The tabs that are one live formula each. */
 export function formulaTabs(now: RecordsNow): readonly TabContent[] {
-  const records = wholeTab(now.sheet, now.values[0]?.length ?? 1);
-  const timetable = timetableRange(now.workbook, now.settings.timetableTab);
+  const records = columnsPart(now.sheet.getName(), now.values[0]?.length ?? 1);
+  const timetable = timetablePart(now.workbook, now.settings.timetableTab);
   const { asOf, level, columns } = SETTING_CELLS;
   return [
     live(
       OWN_TABS.stages,
-      `BATCH_STAGES(${records},${timetable},${asOf},${level},${columns})`,
+      formulaCall("BATCH_STAGES", [records, timetable, asOf, level, columns]),
       [90, 110, 130, 110, 120, 90, 60, 120, 90, 90, 90, 90, 90, 90, 70, 70, 70, 320],
       Object.fromEntries([5, 8, 9, 10, 11, 12, 13].map((column) => [column, DAY_FORMAT])),
     ),
     live(
       OWN_TABS.ready,
-      `BATCH_READY(${records},${timetable},${asOf},${level},${columns})`,
+      formulaCall("BATCH_READY", [records, timetable, asOf, level, columns]),
       [90, 130, 70, 70, 70, 70],
       {},
     ),
     ...takesTabs(now, records),
     live(
       OWN_TABS.checks,
-      `BATCH_CHECK(${records},${timetable},${asOf},${columns})`,
+      formulaCall("BATCH_CHECK", [records, timetable, asOf, columns]),
       [50, 130, 160, 280, 260, 260],
       {},
     ),
@@ -41,7 +48,7 @@ export function formulaTabs(now: RecordsNow): readonly TabContent[] {
 }
 
 /** Take rates and what belongs to them; where the table has no takes at all, that is said. */
-function takesTabs({ records }: RecordsNow, range: string): readonly TabContent[] {
+function takesTabs({ records }: RecordsNow, range: FormulaPart): readonly TabContent[] {
   const by = usualGrouping(records);
   const widths = [130, 70, 70, 70, 80, 70, 70, 90, 320];
   try {
@@ -60,7 +67,7 @@ function takesTabs({ records }: RecordsNow, range: string): readonly TabContent[
   return [
     live(
       OWN_TABS.takes,
-      `TAKE_SUMMARY(${range},"${by.replace(/"/g, '""')}",${TAKES_LEVEL},${columns})`,
+      formulaCall("TAKE_SUMMARY", [range, textPart(by), LEFT_OUT, columns]),
       widths,
       { 4: "0.0%", 5: "0.0%", 6: "0.0%", 7: "0.0" },
     ),
@@ -71,27 +78,23 @@ function takesTabs({ records }: RecordsNow, range: string): readonly TabContent[
 /** Only where there is a tab of persons. */
 function workTab(
   { workbook, door, settings }: RecordsNow,
-  records: string,
-  timetable: string,
+  records: FormulaPart,
+  timetable: FormulaPart,
 ): readonly TabContent[] {
   const { crew, closed } = crewTabs(workbook, door, settings.recordsTab);
   if (crew === null) return [];
   const { asOf, columns } = SETTING_CELLS;
-  const persons = wholeTab(crew, crew.getLastColumn());
-  const days = closed === null ? "" : wholeTab(closed, closed.getLastColumn());
+  const persons = columnsPart(crew.getName(), crew.getLastColumn());
+  const days = closed === null ? LEFT_OUT : columnsPart(closed.getName(), closed.getLastColumn());
+  const ahead = wholePart(PLANNED_DAYS);
   return [
     live(
       OWN_TABS.workPlan,
-      `WORK_PLAN(${records},${timetable},${persons},${asOf},${PLANNED_DAYS},${days},${columns})`,
+      formulaCall("WORK_PLAN", [records, timetable, persons, asOf, ahead, days, columns]),
       [90, 120, 90, 110, 60, 60, 110, 90, 420],
       { 0: DAY_FORMAT, 7: DAY_FORMAT },
     ),
   ];
-}
-
-/** A tab's first columns as a formula names them. */
-export function wholeTab(sheet: GoogleAppsScript.Spreadsheet.Sheet, columns: number): string {
-  return `'${sheet.getName().replace(/'/g, "''")}'!A:${columnLetters(Math.max(1, columns))}`;
 }
 
 function live(
@@ -100,6 +103,6 @@ function live(
   widths: readonly number[],
   formats: TabContent["formats"],
 ): TabContent {
-  const rows: TabCell[][] = [[], [{ formula: `=${formula}` }]];
-  return { name, madeBy: `live, ${formula}`, rows, frozenRows: 3, widths, formats };
+  const rows: TabCell[][] = [[], [{ formula }]];
+  return { name, madeBy: `live, ${formula.slice(1)}`, rows, frozenRows: 3, widths, formats };
 }

@@ -1,8 +1,9 @@
 import { refreshDueTab } from "./due-tab";
+import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
+import { keepingView } from "./make-tab";
 import { OWN_TABS, ownTab } from "./own-tabs";
 import { recordsNow } from "./records-tab";
-import { sweepLeftovers } from "./swap-tab";
 import { recordTicked, recordTickedUnderLock } from "./ticked-tasks";
 
 /** The add-in's menu, made when the spreadsheet opens. Nothing else may happen there. */
@@ -28,7 +29,7 @@ export function refreshDueList(): void {
     sweepLeftovers(workbook);
     const written =
       ownTab(workbook, OWN_TABS.due) === null ? undefined : recordTickedUnderLock().inRecords;
-    refreshDueTab(recordsNow(), written);
+    keepingView(workbook, () => refreshDueTab(recordsNow(), written));
   });
   SpreadsheetApp.getActiveSpreadsheet().toast("The due list is made anew");
 }

@@ -1,19 +1,23 @@
 import { methodOrRefuse } from "../core";
+import { columnLetters } from "./cell-name";
 import { otherTabs } from "./find-tab";
-import { wholeTab } from "./formula-tabs";
+import { cellsPart, columnsPart, formulaCall, sameFormula } from "./formula-text";
+import { hasCells } from "./grid-tabs";
+import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
+import { makeTab } from "./make-tab";
 import type { MakeTabAnswer, OrderTabRequest } from "./order-calls";
 import { isPlan, PLAN_TAB, PLAN_WORDS } from "./own-tabs";
 import { pageText } from "./page-text";
 import { orderAsked } from "./planned-order";
 import { type RecordsNow, recordsNow } from "./records-tab";
 import { SETTING_CELLS } from "./settings";
-import { replaceTab, sweepLeftovers } from "./swap-tab";
 import { DAY_FORMAT, type TabContent } from "./tab-content";
-import { timetableRange } from "./timetable-source";
+import { timetablePart } from "./timetable-source";
 
 /** What the formula refers to, in one row, for the person to change. */
 const HEADER = ["Order", "By", "Wanted", "Method", "Variety", "Assurance", "Harvest months"];
+const PLAN_FUNCTION = "ORDER_PLAN";
 const ASKED_ROW = 3;
 const FORMULA_ROW = 5;
 
@@ -36,7 +40,7 @@ export function makeOrderTab(request: OrderTabRequest): MakeTabAnswer {
     const { variety, wanted } = request;
     const words = nameWords(order) || nameWords(`${wanted} ${pageText("Variety", variety)}`);
     const tab = freeName(now, order, words);
-    replaceTab(now.workbook, { ...content, name: tab });
+    makeTab(now.workbook, { ...content, name: tab });
     now.workbook.getSheetByName(tab)?.activate();
     return { tab };
   });
@@ -50,7 +54,10 @@ export function refreshPlans(now: RecordsNow): void {
     const cell = sheet.getRange(FORMULA_ROW, 1);
     const stands = cell.getFormula();
     // A person may have moved it, or put something of their own in its place.
-    if (stands.startsWith("=ORDER_PLAN(") && stands !== formula) cell.setFormula(formula);
+    if (!stands.startsWith(`=${PLAN_FUNCTION}(`)) continue;
+    // One in another locale's syntax says the same, but is an error.
+    const isAlive = !cell.getDisplayValue().startsWith("#");
+    if (!isAlive || !sameFormula(stands, formula)) cell.setFormula(formula);
   }
 }
 
@@ -85,14 +92,14 @@ function planContent(
 
 function planFormula({ workbook, sheet, settings, values }: RecordsNow): string {
   const asked = (header: string) =>
-    `$${String.fromCharCode(65 + HEADER.indexOf(header))}$${ASKED_ROW}`;
+    cellsPart(`$${columnLetters(HEADER.indexOf(header) + 1)}$${ASKED_ROW}`);
   const { asOf, columns } = SETTING_CELLS;
   const parts = [
-    ...[asked("Wanted"), asked("By"), timetableRange(workbook, settings.timetableTab)],
-    ...[asked("Method"), asked("Assurance"), wholeTab(sheet, values[0]?.length ?? 1)],
+    ...[asked("Wanted"), asked("By"), timetablePart(workbook, settings.timetableTab)],
+    ...[asked("Method"), asked("Assurance"), columnsPart(sheet.getName(), values[0]?.length ?? 1)],
     ...[columns, asOf, asked("Variety"), asked("Harvest months")],
   ];
-  return `=ORDER_PLAN(${parts.join(",")})`;
+  return formulaCall(PLAN_FUNCTION, parts);
 }
 
 function nameWords(text: string): string {
@@ -109,7 +116,8 @@ function freeName({ workbook }: RecordsNow, order: string, words: string): strin
     const name = `${[...`${PLAN_TAB} ${words}`].slice(0, room).join("").trim()}${end}`;
     const there = sheets.get(name.toLowerCase());
     if (there === undefined) return name;
-    const planned = isPlan(there) ? there.getRange(ASKED_ROW, 1).getValue() : null;
+    const planned =
+      hasCells(there) && isPlan(there) ? there.getRange(ASKED_ROW, 1).getValue() : null;
     if (planned !== null && String(planned) === order) return there.getName();
   }
 }

@@ -1,5 +1,7 @@
 import { InputError } from "../core";
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
+import { sameAs } from "./formula-text";
+import { gridTabs } from "./grid-tabs";
 import { isOurs } from "./own-tabs";
 import { workbookHost } from "./workbook-host";
 
@@ -19,9 +21,9 @@ const NAME = "settings";
  * What can't be read as such a setting is one of something else, and left alone too.
  */
 export function ownSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): OwnSettings {
-  const sheet = workbook
-    .getSheets()
-    .find((one) => one.getName().trim().toLowerCase() === NAME && !isOurs(one));
+  const sheet = gridTabs(workbook).find(
+    (one) => one.getName().trim().toLowerCase() === NAME && !isOurs(one),
+  );
   const range = sheet?.getDataRange();
   const values = range?.getValues() ?? [];
   const formulas = range?.getFormulas() ?? [];
@@ -38,7 +40,7 @@ export function ownSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet):
     const hasFormula = (formulas[row]?.[1] ?? "") !== "";
     if (!hasFormula && (moving || value === "")) return null;
     if (value !== "" && !isReadable(() => read(value))) return null;
-    return `='${sheet.getName().replace(/'/g, "''")}'!$B$${row + 1}`;
+    return sameAs(sheet.getName(), `$B$${row + 1}`);
   };
   return {
     asOf: follow("as-of day", (value) => door.day("As-of day", value), true),

@@ -1,3 +1,5 @@
+import { gridTab, hasCells } from "./grid-tabs";
+
 /** The tabs that the add-in makes. It writes to these, and to cells that a person has confirmed. */
 export const OWN_TABS = {
   settings: "Nursery settings",
@@ -47,7 +49,7 @@ export function ownTab(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
   name: string,
 ): GoogleAppsScript.Spreadsheet.Sheet | null {
-  const sheet = workbook.getSheetByName(name);
+  const sheet = gridTab(workbook, name);
   return sheet !== null && isOurs(sheet) ? sheet : null;
 }
 
@@ -65,12 +67,16 @@ export function mustBeFree(
   const wanted = new Set(names.map((name) => name.toLowerCase()));
   for (const sheet of workbook.getSheets()) {
     const name = sheet.getName();
-    if (wanted.has(name.toLowerCase()) && !isOurs(sheet)) {
-      throw new Error(notOursSentence(name));
-    }
+    if (wanted.has(name.toLowerCase())) mustBeOurs(sheet);
   }
 }
 
-export function notOursSentence(name: string): string {
-  return `There is a tab "${name}" that is not the add-in's: rename it, then try again`;
+/** @throws Error in a sentence when a tab that bears the name of one of ours is not ours */
+export function mustBeOurs(sheet: GoogleAppsScript.Spreadsheet.Sheet): void {
+  const name = sheet.getName();
+  if (!hasCells(sheet)) {
+    throw new Error(`"${name}" is a chart or a linked sheet: rename it, then try again`);
+  }
+  if (isOurs(sheet)) return;
+  throw new Error(`There is a tab "${name}" that is not the add-in's: rename it, then try again`);
 }

@@ -1,3 +1,4 @@
+import { gridTabs } from "./grid-tabs";
 import { isOurs } from "./own-tabs";
 
 /** A tab that is the person's own, read once. */
@@ -10,8 +11,7 @@ export interface PersonTab {
 export function personTabs(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
 ): readonly PersonTab[] {
-  return workbook
-    .getSheets()
+  return gridTabs(workbook)
     .filter((sheet) => !isOurs(sheet))
     .map((sheet) => ({ name: sheet.getName(), values: sheet.getDataRange().getValues() }));
 }

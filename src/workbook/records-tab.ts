@@ -7,6 +7,7 @@ import {
   type TimetableFault,
 } from "../core";
 import { type Door, openDoor } from "../door/index";
+import { gridTab } from "./grid-tabs";
 import { readSettings, type Settings } from "./settings";
 import { timetableValues } from "./timetable-source";
 import { workbookHost } from "./workbook-host";
@@ -42,7 +43,7 @@ export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   const settings = readSettings(workbook);
   if (settings === null) throw new Error("The workbook is not set up yet: open Set up first");
   const name = tab ?? settings.recordsTab;
-  const sheet = workbook.getSheetByName(name);
+  const sheet = gridTab(workbook, name);
   if (sheet === null) {
     throw new Error(`There is no tab "${name}" any more: choose the records tab in Set up`);
   }

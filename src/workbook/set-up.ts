@@ -2,7 +2,10 @@ import { builtInTimetable, LEAVE_ALONE } from "../core";
 import { openDoor } from "../door/index";
 import { refreshDueTab } from "./due-tab";
 import { formulaTabs } from "./formula-tabs";
+import { gridTab } from "./grid-tabs";
+import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
+import { keepingView, makeTab } from "./make-tab";
 import { minuteNow } from "./minute-now";
 import { refreshPlans } from "./order-plan-tab";
 import { ownSettings } from "./own-settings";
@@ -10,7 +13,6 @@ import { isOurs, mustBeFree, OWN_TABS, ownTab } from "./own-tabs";
 import { columnsArgument, readTab, recordsNow } from "./records-tab";
 import { COLUMN_ROWS, readSettings, type Settled, settingsTab, writeSettings } from "./settings";
 import type { ColumnChoice, SetUpAnswer, SetUpRequest } from "./sidebar-calls";
-import { replaceTab, sweepLeftovers } from "./swap-tab";
 import { recordTickedUnderLock } from "./ticked-tasks";
 import { timetableValues } from "./timetable-source";
 import { timetableTab } from "./timetable-tab";
@@ -20,7 +22,8 @@ import { logContent } from "./write-log";
 /**
  * Makes the add-in's tabs; no timetable where the person has chosen a tab of their own for it, which
  * is only read. The timetable and the log, and in the settings all but the records tab and
- * its columns, are made once and are the person's from then on; the others are made anew.
+ * its columns, are made once and are the person's from then on; the others are made anew, those that
+ * are there in the same sheet.
  *
  * Everything that may be refused is looked at before anything is made.
  */
@@ -28,36 +31,48 @@ export function setUp(request: SetUpRequest): SetUpAnswer {
   return withLock(() => {
     const workbook = SpreadsheetApp.getActiveSpreadsheet();
     const { settings, forgotten } = checked(workbook, request);
-    sweepLeftovers(workbook);
-    const written = ownTab(workbook, OWN_TABS.due) === null ? undefined : writeTicksFirst();
-    const made: string[] = [];
-    const kept: string[] = [];
-    const madeAt = minuteNow(workbook);
-    // The log and the timetable first: as soon as there are settings, tasks can be recorded.
-    const timetable = settings.timetableTab === null ? [timetableTab(request.methods, madeAt)] : [];
-    for (const content of [logContent(), ...timetable]) {
-      if (ownTab(workbook, content.name) !== null) kept.push(content.name);
-      else {
-        replaceTab(workbook, content);
-        made.push(content.name);
-      }
-    }
-    const there = ownTab(workbook, OWN_TABS.settings);
-    if (there === null) {
-      replaceTab(workbook, settingsTab(settings, ownSettings(workbook), madeAt));
-    } else writeSettings(there, settings);
-    (there === null ? made : kept).push(OWN_TABS.settings);
-    const now = recordsNow();
-    refreshDueTab(now, written);
-    made.push(OWN_TABS.due);
-    for (const content of formulaTabs(now)) {
-      replaceTab(workbook, content);
+    const hadList = ownTab(workbook, OWN_TABS.due) !== null;
+    const answer = keepingView(workbook, () => makeAll(workbook, request, settings));
+    // Whoever sets up for the first time sees what it is for; nobody else is taken elsewhere.
+    const list = hadList ? null : ownTab(workbook, OWN_TABS.due);
+    if (list !== null) workbook.setActiveSheet(list);
+    return { ...answer, forgotten };
+  });
+}
+
+function makeAll(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  request: SetUpRequest,
+  settings: Settled,
+): Omit<SetUpAnswer, "forgotten"> {
+  sweepLeftovers(workbook);
+  const written = ownTab(workbook, OWN_TABS.due) === null ? undefined : writeTicksFirst();
+  const made: string[] = [];
+  const kept: string[] = [];
+  const madeAt = minuteNow(workbook);
+  // The log and the timetable first: as soon as there are settings, tasks can be recorded.
+  const timetable = settings.timetableTab === null ? [timetableTab(request.methods, madeAt)] : [];
+  for (const content of [logContent(), ...timetable]) {
+    if (ownTab(workbook, content.name) !== null) kept.push(content.name);
+    else {
+      makeTab(workbook, content);
       made.push(content.name);
     }
-    refreshPlans(now);
-    workbook.setActiveSheet(workbook.getSheetByName(OWN_TABS.due) ?? now.sheet);
-    return { made, kept, forgotten };
-  });
+  }
+  const there = ownTab(workbook, OWN_TABS.settings);
+  if (there === null) {
+    makeTab(workbook, settingsTab(settings, ownSettings(workbook), madeAt));
+  } else writeSettings(there, settings);
+  (there === null ? made : kept).push(OWN_TABS.settings);
+  const now = recordsNow();
+  refreshDueTab(now, written);
+  made.push(OWN_TABS.due);
+  for (const content of formulaTabs(now)) {
+    makeTab(workbook, content);
+    made.push(content.name);
+  }
+  refreshPlans(now);
+  return { made, kept };
 }
 
 /** Ticks belong to the table that was read till now. Those that can't be written are carried over. */
@@ -80,7 +95,7 @@ function checked(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
   request: SetUpRequest,
 ): Checked {
-  const sheet = workbook.getSheetByName(request.tab);
+  const sheet = gridTab(workbook, request.tab);
   if (sheet === null) throw new Error(`There is no tab "${request.tab}"`);
   if (isOurs(sheet)) {
     throw new Error(`"${request.tab}" is a tab of the add-in: choose the one with your own table`);

@@ -1,3 +1,5 @@
+import { TOLD_HEADER } from "../door/index";
+import { TODAY, tabPart } from "./formula-text";
 import type { OwnSettings } from "./own-settings";
 import { OWN_TABS, ownTab } from "./own-tabs";
 import { safeText } from "./safe-text";
@@ -36,10 +38,14 @@ const TIMETABLE_LABEL = "Timetable tab";
 export const COLUMN_ROWS = 40;
 const LAST_ROW = ROW.columns + COLUMN_ROWS - 1;
 
+/**
+ * Settings as arguments of formulas. The told columns are named with their header, which the
+ * functions pass over: should all blank rows below it be deleted, something is left to refer to.
+ */
 export const SETTING_CELLS = {
-  asOf: `'${OWN_TABS.settings}'!$B$${ROW.asOf}`,
-  level: `'${OWN_TABS.settings}'!$B$${ROW.level}`,
-  columns: `'${OWN_TABS.settings}'!$A$${ROW.columns}:$B$${LAST_ROW}`,
+  asOf: tabPart(OWN_TABS.settings, `$B$${ROW.asOf}`),
+  level: tabPart(OWN_TABS.settings, `$B$${ROW.level}`),
+  columns: tabPart(OWN_TABS.settings, `$A$${ROW.columnsHeader}:$B$${LAST_ROW}`),
 } as const;
 
 /** @returns null when the workbook has not been set up */
@@ -107,7 +113,7 @@ export function settingsTab(
       [text("Records tab"), text(recordsTab), text("The tab with your table of batches")],
       [
         text("As-of day"),
-        { formula: own.asOf ?? "=TODAY()" },
+        { formula: own.asOf ?? TODAY },
         text("The day every answer looks from; =TODAY() follows the calendar"),
       ],
       [
@@ -125,11 +131,7 @@ export function settingsTab(
         text(timetableTab ?? ""),
         text(`Your own tab with steps and days; blank for ${OWN_TABS.timetable}`),
       ],
-      [
-        text("Our column"),
-        text("Header in your sheet"),
-        text("Only where a header can't be guessed"),
-      ],
+      [...TOLD_HEADER.map(text), text("Only where a header can't be guessed")],
       ...columns.map(([name, header]) => [text(name), text(header)]),
     ],
     frozenRows: 2,

@@ -1,6 +1,8 @@
 import { MARK } from "./own-tabs";
 import { safeText } from "./safe-text";
 
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
 /** A cell of a tab that we make. Text is kept as text; a formula is one of our own making. */
 export type TabCell =
   | { readonly text: string }
@@ -22,6 +24,10 @@ export interface TabContent {
   readonly widths: readonly number[];
   /** Columns, from 0, whose number format is set whole. */
   readonly formats: Readonly<Record<number, string>>;
+  /** Rows that the tab has at least, for what a formula spills; as many as are written if left out. */
+  readonly tall?: number;
+  /** What mends the tab if it is left half made, such as "choose Refresh in the menu". */
+  readonly mendedBy?: string;
 }
 
 /** How our tabs show a day. */
@@ -33,44 +39,74 @@ export const DAY_FORMAT = "d mmm yyyy";
  */
 const FORMATTED_BELOW = 200;
 
-/** Writes everything in a handful of calls, however many rows there are. */
-export function fillTab(sheet: GoogleAppsScript.Spreadsheet.Sheet, content: TabContent): void {
-  const { rows, widths, formats, frozenRows } = content;
-  const width = Math.max(1, ...rows.map((row) => row.length));
-  const madeBy = safeText(`${MARK} ${content.madeBy}`);
+/** Fills a new tab in a handful of calls, however many rows there are. */
+export function fillTab(sheet: Sheet, content: TabContent): void {
+  const madeBy = titleOf(content);
+  const values = [[madeBy], ...blockOf(content)];
+  const width = widthOf(content);
   // First of all, so that a tab that is left half made is known for ours.
   sheet.getRange(1, 1).setValue(madeBy);
-  const values = [
-    [madeBy, ...Array<string>(width - 1).fill("")],
-    ...rows.map((row) =>
-      Array.from({ length: width }, (_, column) => cellValue(row[column] ?? null)),
-    ),
-  ];
+  makeRoom(sheet, content);
+  setFormats(sheet, content);
+  // Before the values, since it unticks every box.
+  for (const { column, first, count } of tickColumns(content.rows)) {
+    sheet.getRange(first + 2, column + 1, count, 1).insertCheckboxes();
+  }
+  sheet
+    .getRange(1, 1, values.length, width)
+    .setValues(values.map((row) => [...row, ...Array<string>(width - row.length).fill("")]));
+  sheet.getRange(1, 1).setFontWeight("bold");
+  setLook(sheet, content);
+}
+
+/** The text of a tab's first cell. */
+export function titleOf({ madeBy }: TabContent): string {
+  return safeText(`${MARK} ${madeBy}`);
+}
+
+/** How many columns are written. */
+export function widthOf({ rows }: TabContent): number {
+  return Math.max(1, ...rows.map((row) => row.length));
+}
+
+/** The rows below the first as values to be written, all of one width. */
+export function blockOf(content: TabContent): (string | number | boolean | Date)[][] {
+  const width = widthOf(content);
+  return content.rows.map((row) =>
+    Array.from({ length: width }, (_, column) => cellValue(row[column] ?? null)),
+  );
+}
+
+/** Makes a tab as tall and as wide as its content needs; people take blank rows and columns off. */
+export function makeRoom(sheet: Sheet, { rows, widths, tall = 0 }: TabContent, beside = 0): void {
   const room = sheet.getMaxRows();
-  const missing = values.length - room;
+  const missing = Math.max(rows.length + 1, tall) - room;
   if (missing > 0) sheet.insertRowsAfter(room, missing);
-  const spilled = Math.min(FORMATTED_BELOW, room - 1);
+  const wide = sheet.getMaxColumns();
+  const lacking = widths.length + beside - wide;
+  if (lacking > 0) sheet.insertColumnsAfter(wide, lacking);
+}
+
+export function setFormats(sheet: Sheet, { rows, widths, formats }: TabContent): void {
+  const spilled = Math.min(FORMATTED_BELOW, sheet.getMaxRows() - 1);
   const formatted = widths.map((_, column) => formats[column]);
   for (const { first, count, look } of alike(formatted)) {
     if (look === undefined) continue;
-    sheet
-      .getRange(2, first + 1, Math.max(1, values.length - 1, spilled), count)
-      .setNumberFormat(look);
+    sheet.getRange(2, first + 1, Math.max(1, rows.length, spilled), count).setNumberFormat(look);
   }
-  // Before the values, since it unticks every box.
-  for (const { column, first, count } of tickColumns(rows)) {
-    sheet.getRange(first + 2, column + 1, count, 1).insertCheckboxes();
-  }
-  sheet.getRange(1, 1, values.length, width).setValues(values);
-  sheet.getRange(1, 1).setFontWeight("bold");
-  sheet.getRange(Math.min(frozenRows, values.length), 1, 1, width).setFontWeight("bold");
-  sheet.setFrozenRows(Math.min(frozenRows, values.length));
-  for (const { first, count, look } of alike(widths)) {
+}
+
+/** What a person changes as they like afterwards: the header in bold and in view, and the widths. */
+export function setLook(sheet: Sheet, content: TabContent): void {
+  const frozen = Math.min(content.frozenRows, content.rows.length + 1);
+  sheet.getRange(frozen, 1, 1, widthOf(content)).setFontWeight("bold");
+  sheet.setFrozenRows(frozen);
+  for (const { first, count, look } of alike(content.widths)) {
     sheet.setColumnWidths(first + 1, count, look);
   }
 }
 
-function cellValue(cell: TabCell): string | number | boolean | Date {
+export function cellValue(cell: TabCell): string | number | boolean | Date {
   if (cell === null) return "";
   if ("text" in cell) return safeText(cell.text);
   if ("number" in cell) return cell.number;
@@ -79,8 +115,8 @@ function cellValue(cell: TabCell): string | number | boolean | Date {
   return cell.formula;
 }
 
-/** Stretches of tick boxes, one a column. */
-function tickColumns(
+/** Stretches of tick boxes, one a column; rows and columns from 0 within the rows. */
+export function tickColumns(
   rows: readonly (readonly TabCell[])[],
 ): { column: number; first: number; count: number }[] {
   const found = new Map<number, { column: number; first: number; count: number }>();

@@ -1,7 +1,9 @@
+import { hasCells } from "./grid-tabs";
+import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
+import { makeTab } from "./make-tab";
 import { minuteNow } from "./minute-now";
-import { isOurs } from "./own-tabs";
-import { replaceTab, sweepLeftovers } from "./swap-tab";
+import { isOurs, mustBeOurs } from "./own-tabs";
 import type { TabContent } from "./tab-content";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -39,8 +41,9 @@ export function makeTabToFill(
     const alike = workbook
       .getSheets()
       .find((sheet) => sheet.getName().toLowerCase() === tab.name.toLowerCase());
+    if (alike !== undefined && !hasCells(alike)) mustBeOurs(alike);
     if (alike !== undefined && !isOurs(alike)) throw new Error(thereSentence(alike, tab));
-    if (alike === undefined) replaceTab(workbook, emptyTab(tab, minuteNow(workbook)));
+    if (alike === undefined) makeTab(workbook, emptyTab(tab, minuteNow(workbook)));
     return shown(alike ?? (workbook.getSheetByName(tab.name) as Sheet));
   });
 }

@@ -1,5 +1,6 @@
 import { DUE_COLUMN, DUE_FIRST_ROW } from "./due-columns";
 import { dueKey, isTicked } from "./due-entries";
+import { DUE_LAYOUT } from "./due-tab";
 import { withLock } from "./lock";
 import { minuteNow } from "./minute-now";
 import { OWN_TABS, ownTab } from "./own-tabs";
@@ -7,6 +8,7 @@ import { planRecord } from "./record-task";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
 import { safeText } from "./safe-text";
 import { settleLog } from "./settle-log";
+import { straightValues } from "./straighten";
 import { writeGroups } from "./write-groups";
 import { openLog, type WriteLog } from "./write-log";
 
@@ -38,7 +40,7 @@ export function recordTickedUnderLock(): Ticked {
   let now = settleLog(read, log);
   const sheet = ownTab(now.workbook, OWN_TABS.due);
   if (sheet === null) throw new Error("The due list is missing: run Set up again");
-  const values = sheet.getDataRange().getValues();
+  const values = straightValues(sheet, DUE_LAYOUT);
   const inRecords = new Set<string>();
   let recorded = 0;
   let refused = 0;

@@ -1,6 +1,7 @@
 import { builtInTimetable, faultSentence, type Timetable } from "../core";
 import { openDoor } from "../door/index";
-import { columnLetters } from "./cell-name";
+import { columnsPart, type FormulaPart, LEFT_OUT } from "./formula-text";
+import { gridTab } from "./grid-tabs";
 import { isOurs, OWN_TABS, ownTab } from "./own-tabs";
 import type { PersonTab } from "./person-tabs";
 import type { TimetableCandidate } from "./sidebar-calls";
@@ -51,12 +52,10 @@ export function timetableValues(workbook: Workbook, tab: string | null): unknown
   return sheet === null ? "" : sheet.getDataRange().getValues();
 }
 
-/** The same as a formula names it; '' stands for the built-in one. */
-export function timetableRange(workbook: Workbook, tab: string | null): string {
+/** The same as an argument of a formula; left out for the built-in one. */
+export function timetablePart(workbook: Workbook, tab: string | null): FormulaPart {
   const width = timetableSheet(workbook, tab)?.getDataRange().getNumColumns() ?? 0;
-  return width === 0
-    ? ""
-    : `'${(tab ?? OWN_TABS.timetable).replace(/'/g, "''")}'!A:${columnLetters(width)}`;
+  return width === 0 ? LEFT_OUT : columnsPart(tab ?? OWN_TABS.timetable, width);
 }
 
 /** The timetable in use; the built-in one where there is none, or where it can't be used. */
@@ -76,7 +75,7 @@ function timetableSheet(
   tab: string | null,
 ): GoogleAppsScript.Spreadsheet.Sheet | null {
   if (tab === null) return ownTab(workbook, OWN_TABS.timetable);
-  const sheet = workbook.getSheetByName(tab);
+  const sheet = gridTab(workbook, tab);
   if (sheet === null || isOurs(sheet)) {
     throw new Error(`There is no timetable of yours in a tab "${tab}": choose another in Set up`);
   }

@@ -6,13 +6,17 @@ import type { Host } from "../door/index";
  */
 export function workbookHost(workbook?: GoogleAppsScript.Spreadsheet.Spreadsheet): Host {
   const bound = () => workbook ?? SpreadsheetApp.getActiveSpreadsheet();
+  let locale: string | null = null;
   let wall: ((milliseconds: number) => string) | null = null;
   return {
     wallTime: (milliseconds) => {
       wall ??= wallClock(bound().getSpreadsheetTimeZone());
       return wall(milliseconds);
     },
-    locale: () => bound().getSpreadsheetLocale() ?? "",
+    locale: () => {
+      locale ??= bound().getSpreadsheetLocale() ?? "";
+      return locale;
+    },
   };
 }
 

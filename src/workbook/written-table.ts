@@ -1,4 +1,5 @@
 import { type FoundAgain, findAgain } from "./find-again";
+import { gridTab } from "./grid-tabs";
 import { NEW_ORDER, orderRowAgain } from "./order-row-again";
 import { ordersIn } from "./orders-tab";
 import { type RecordsNow, recordsNow } from "./records-tab";
@@ -21,7 +22,7 @@ export function writtenTable(now: RecordsNow, entry: LogEntry): WrittenTable {
     const own = entry.tab === now.sheet.getName() ? now : recordsNow(entry.tab);
     return { ...own, again: (entries) => findAgain(own, entries) };
   }
-  const sheet = workbook.getSheetByName(entry.tab);
+  const sheet = gridTab(workbook, entry.tab);
   const table = sheet === null ? null : ordersIn(sheet, door);
   if (table === null) {
     throw new Error(`There is no tab "${entry.tab}" with orders any more: nothing is changed`);

@@ -125,7 +125,7 @@ describe("the due tab", () => {
 
   it("is left as it is when something is entered while it is made anew", () => {
     const nursery = small();
-    nursery.w.meter.before("Sheet.setColumnWidths", () => nursery.w.type("Due list", "B3", "61"));
+    nursery.w.meter.before("Range.setDataValidation", () => nursery.w.type("Due list", "B3", "61"));
     expect(() => nursery.w.call("refreshDueList")).toThrow(/just entered/);
     expect(nursery.value("Due list", "B3")).toBe(61);
     expect(nursery.tabs().filter((name) => / \((new|old)\)/.test(name))).toEqual([]);

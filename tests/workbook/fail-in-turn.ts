@@ -19,7 +19,7 @@ export interface Action {
  * How a call fails: it does nothing and throws, once; it does its work and throws, once, as when the
  * answer gets lost; it and all that follow throw, as when the script is cut off.
  */
-type Kind = "failAt" | "failAfter" | "stopAt";
+export type Kind = "failAt" | "failAfter" | "stopAt";
 
 export const answered = (nursery: Nursery, name: string, request: unknown): boolean =>
   (nursery.w.run(name, request) as { ok: boolean }).ok;
@@ -72,18 +72,22 @@ function recordWrongs(
   return wrong;
 }
 
-/** Whether a tab is there, as it was or as it becomes; a script that is cut off may have moved it. */
+/** Whether a tab is there, as it was or as it becomes, or says that it is being made. */
 function tabWrongs(
   nursery: Nursery,
   before: ReadonlyMap<string, string>,
-  cutOff: boolean,
+  mayBeHalf: boolean,
 ): string[] {
   return [...before].flatMap(([tab, content]) => {
-    const names = cutOff ? [tab, `${tab} (being replaced)`] : [tab];
-    const there = nursery.tabs().filter((name) => names.includes(name));
-    if (there.length === 0) return [`${tab} is gone`];
-    return there.some((name) => whole(nursery, name) === content) ? [] : [`${tab} is not whole`];
+    if (!nursery.tabs().includes(tab)) return [`${tab} is gone`];
+    if (mayBeHalf && isHalfMade(nursery, tab)) return [];
+    return whole(nursery, tab) === content ? [] : [`${tab} is not whole`];
   });
+}
+
+/** Whether a tab says in its first cell that it is not whole, and what makes it so. */
+export function isHalfMade(nursery: Nursery, tab: string): boolean {
+  return /, being made\. If this stays, .+\.$/.test(String(nursery.value(tab, "A1")));
 }
 
 /** Calls without an effect, which leave the same whether they fail before or after. */
@@ -94,7 +98,11 @@ const LOOKS = /\.(get|is|format)/;
  * ones that do something. Where the script is cut off, and in an action of hundreds of calls, one of
  * several looks in a row is enough, since nothing changes between them.
  */
-function callsToFail(model: Nursery, { run, long }: Action, kind: Kind): number[] {
+export function callsToFail(
+  model: Nursery,
+  { run, long }: Pick<Action, "run" | "long">,
+  kind: Kind,
+): number[] {
   const { meter } = model.w;
   meter.reset();
   const names: string[] = [];
@@ -137,7 +145,7 @@ export function failInTurn(action: Action, kind: Kind): Record<string, string> {
     run(nursery);
     const problems = [
       ...recordWrongs(nursery, table, records, kind === "stopAt"),
-      ...tabWrongs(nursery, before, kind === "stopAt"),
+      ...tabWrongs(nursery, before, true),
       ...(nursery.w.lock.isFree() ? [] : ["lock kept"]),
     ];
     nursery.w.meter.reset();

@@ -61,6 +61,8 @@ export function openNursery(
   drafts: readonly SheetDraft[] | IWorkbookData = openFile(HILLSIDE, new Set()),
   settings: {
     readonly spreadsheetZone?: string;
+    /** Such as "fr_FR"; "en_GB" if left out. */
+    readonly locale?: string;
     /** Whether our functions are calculated, which takes its time. */
     readonly live?: boolean;
     /** Rows of a new tab, where a test makes hundreds of them; 1000 if left out. */
@@ -74,7 +76,7 @@ export function openNursery(
   const data = "sheetOrder" in drafts ? structuredClone(drafts) : workbookData("Trial", drafts);
   const w = openScriptWorkbook(script, data, {
     settings: {
-      ...{ spreadsheetZone: zone, scriptZone, locale: "en_GB" },
+      ...{ spreadsheetZone: zone, scriptZone, locale: settings.locale ?? "en_GB" },
       ...(settings.newRows === undefined ? {} : { newRows: settings.newRows }),
     },
     now: () => Date.UTC(2026, 10, 25, 9),

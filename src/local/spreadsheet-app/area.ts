@@ -63,8 +63,19 @@ function columnName(column: number): string {
   return name;
 }
 
-function columnNumber(name: string): number {
+/** Counted from 0. */
+export function columnNumber(name: string): number {
   let number = 0;
   for (const letter of name.toUpperCase()) number = number * 26 + letter.charCodeAt(0) - 64;
   return number - 1;
+}
+
+/** Whether two areas of one tab have a cell in common. */
+export function overlaps(one: Area, other: Area): boolean {
+  return (
+    one.row < other.row + other.rows &&
+    other.row < one.row + one.rows &&
+    one.column < other.column + other.columns &&
+    other.column < one.column + one.columns
+  );
 }

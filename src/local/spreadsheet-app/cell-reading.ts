@@ -1,6 +1,7 @@
 import { CellValueType, type ICellData, type Nullable } from "@univerjs/core";
 import { errorName, isDatePattern, isErrorText, isTextPattern } from "../cell-kinds";
 import type { Area } from "./area";
+import { isCovered } from "./cell-writing";
 import { type OpenBook, sheetOf } from "./open-book";
 
 /** One cell as it stands in the workbook now. */
@@ -20,7 +21,9 @@ export type CellReader = (row: number, column: number) => CellReading;
 const BLANK: CellReading = { value: null, kind: "blank", pattern: "", formula: "" };
 
 export function cellReader(book: OpenBook, sheetId: string): CellReader {
-  const cells = sheetOf(book, sheetId).getCellMatrix();
+  const sheet = sheetOf(book, sheetId);
+  const cells = sheet.getCellMatrix();
+  const hasMerges = sheet.getMergeData().length > 0;
   const styles = book.workbook.getStyles();
   const spilled = book.formulas.getArrayFormulaCellData()?.[book.unitId]?.[sheetId];
   const patterns = new Map<string, string>();
@@ -38,6 +41,8 @@ export function cellReader(book: OpenBook, sheetId: string): CellReader {
     const own: Nullable<ICellData> = cells.getValue(row, column);
     const filled = spilled?.[row]?.[column];
     if (!own && !filled) return BLANK;
+    // A file may keep what stood in cells before they were merged.
+    if (hasMerges && isCovered(sheet, row, column)) return { ...BLANK, pattern: patternOf(own) };
     const blank = own?.v === undefined || own.v === null || own.v === "";
     const pattern = patternOf(own) || patternOf(filled);
     const formula = own && (own.f || own.si) ? formulaOf(book, sheetId, own, row, column) : "";

@@ -53,6 +53,7 @@ export function cellOfValue(
       typedEntry(value, {
         locale: run.settings.locale,
         textFormat: isTextPattern(pattern),
+        byScript: true,
         year: run.year(),
       }),
       pattern,

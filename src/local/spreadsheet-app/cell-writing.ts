@@ -1,4 +1,4 @@
-import { CellValueType, type ICellData, type IRange } from "@univerjs/core";
+import { CellValueType, type ICellData, type IRange, type Worksheet } from "@univerjs/core";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import type { Area } from "./area";
 import { type OpenBook, sheetOf } from "./open-book";
@@ -17,12 +17,32 @@ export function writeCells(
   area: Area,
   changes: CellChanges,
 ): void {
-  if (Object.keys(changes).length === 0) return;
-  book.execute(SetRangeValuesCommand.id, {
-    subUnitId: sheetId,
-    range: rangeOf(area),
-    value: changes,
-  });
+  const value = uncovered(sheetOf(book, sheetId), changes);
+  if (Object.keys(value).length === 0) return;
+  book.execute(SetRangeValuesCommand.id, { subUnitId: sheetId, range: rangeOf(area), value });
+}
+
+/**
+ * The changes without those of cells that a merge covers: they are swallowed without a word.
+ * Source: public descriptions of merged cells ("the others will be empty cells"); that a write is
+ * lost and not refused is from memory.
+ */
+function uncovered(sheet: Worksheet, changes: CellChanges): CellChanges {
+  if (sheet.getMergeData().length === 0) return changes;
+  const left: CellChanges = {};
+  for (const [row, cells] of Object.entries(changes)) {
+    const seen = Object.entries(cells).filter(
+      ([column]) => !isCovered(sheet, Number(row), Number(column)),
+    );
+    if (seen.length > 0) left[Number(row)] = Object.fromEntries(seen);
+  }
+  return left;
+}
+
+/** Whether a cell lies in a merge and is not its first one. */
+export function isCovered(sheet: Worksheet, row: number, column: number): boolean {
+  const merge = sheet.getMergedCell(row, column);
+  return Boolean(merge) && !(merge?.startRow === row && merge.startColumn === column);
 }
 
 /**

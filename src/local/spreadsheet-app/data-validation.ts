@@ -1,5 +1,7 @@
 import {
+  CellValueType,
   DataValidationErrorStyle,
+  DataValidationOperator,
   DataValidationType,
   generateRandomId,
   type ICellData,
@@ -12,14 +14,14 @@ import {
   SheetDataValidationModel,
 } from "@univerjs/sheets-data-validation";
 import type { Area } from "./area";
-import { type CellChanges, rangeOf } from "./cell-writing";
+import { type CellChanges, rangeOf, writeCells } from "./cell-writing";
 import { type Execution, type ServiceObject, serviceObject } from "./execution";
-import type { OpenBook } from "./open-book";
+import { type OpenBook, sheetOf } from "./open-book";
 import { ServiceError, signatureError } from "./service-error";
 
 /** What a cell with a check on its input accepts. */
 export interface InputRule {
-  readonly kind: "checkbox" | "list";
+  readonly kind: "checkbox" | "list" | "number" | "day";
   /** For a list: the texts it offers. */
   readonly values: readonly string[];
   /** False to refuse other values, true to mark them only. */
@@ -77,6 +79,24 @@ export function dataValidationBuilder(run: Execution): ServiceObject {
   return builder;
 }
 
+const ENGINE_TYPE = {
+  checkbox: DataValidationType.CHECKBOX,
+  list: DataValidationType.LIST,
+  number: DataValidationType.DECIMAL,
+  day: DataValidationType.DATE,
+} as const;
+
+/** From the first day that a spreadsheet knows to the last. */
+const EVER = { operator: DataValidationOperator.BETWEEN, formula1: "1", formula2: "2958465" };
+
+const FORMULAS = {
+  // Without these a click would store the numbers 1 and 0.
+  checkbox: { formula1: "TRUE", formula2: "FALSE" },
+  list: {},
+  number: { operator: DataValidationOperator.BETWEEN, formula1: "-1e300", formula2: "1e300" },
+  day: EVER,
+} as const;
+
 /** Puts a rule on every cell of an area in place of those that stand there; null takes them away. */
 export function setInputRule(
   book: OpenBook,
@@ -84,6 +104,39 @@ export function setInputRule(
   area: Area,
   rule: InputRule | null,
 ): void {
+  keepingTicks(book, sheetId, () => putInputRule(book, sheetId, area, rule));
+}
+
+/**
+ * Where one rule of boxes gives way to another, the engine puts the number 0 into unticked boxes of
+ * the old one; a spreadsheet leaves what stands there.
+ */
+function keepingTicks(book: OpenBook, sheetId: string, change: () => void): void {
+  const cells = sheetOf(book, sheetId).getCellMatrix();
+  const ticks: [row: number, column: number, value: ICellData["v"]][] = [];
+  for (const { type, ranges } of book.injector
+    .get(SheetDataValidationModel)
+    .getRules(book.unitId, sheetId)) {
+    if (type !== DataValidationType.CHECKBOX) continue;
+    for (const range of ranges) {
+      for (let row = range.startRow; row <= range.endRow; row++) {
+        for (let column = range.startColumn; column <= range.endColumn; column++) {
+          const cell = cells.getValue(row, column);
+          if (cell?.t === CellValueType.BOOLEAN) ticks.push([row, column, cell.v]);
+        }
+      }
+    }
+  }
+  change();
+  for (const [row, column, v] of ticks) {
+    if (cells.getValue(row, column)?.t === CellValueType.BOOLEAN) continue;
+    const one = { row, column, rows: 1, columns: 1 };
+    const value = { [row]: { [column]: { v, t: CellValueType.BOOLEAN } } };
+    writeCells(book, sheetId, one, value);
+  }
+}
+
+function putInputRule(book: OpenBook, sheetId: string, area: Area, rule: InputRule | null): void {
   const ranges = [rangeOf(area)];
   if (rule === null) {
     book.execute(ClearRangeDataValidationCommand.id, { subUnitId: sheetId, ranges });
@@ -95,10 +148,9 @@ export function setInputRule(
     rule: {
       uid: generateRandomId(),
       ranges,
-      type: isList ? DataValidationType.LIST : DataValidationType.CHECKBOX,
-      // Without these a click would store the numbers 1 and 0.
-      formula1: isList ? serializeListOptions([...rule.values]) : "TRUE",
-      formula2: isList ? undefined : "FALSE",
+      type: ENGINE_TYPE[rule.kind],
+      ...FORMULAS[rule.kind],
+      ...(isList ? { formula1: serializeListOptions([...rule.values]) } : {}),
       showDropDown: true,
       allowBlank: true,
       showErrorMessage: !rule.allowInvalid,
@@ -118,7 +170,8 @@ export function isCheckbox(book: OpenBook, sheetId: string, row: number, column:
 }
 
 /**
- * Refuses changes that a strict rule does not accept. The wording is from memory.
+ * Refuses changes that a strict rule does not accept. Source of the sentence and of its end for a
+ * list: public projects that met it.
  * @throws ServiceError that names the first such cell
  */
 export function refuseInvalid(
@@ -145,7 +198,7 @@ export function refuseInvalid(
           const cell = changes[row]?.[column];
           if (!cell || accepts(rule, cell)) continue;
           throw new ServiceError(
-            `The data you entered in cell ${nameOf(row, column)} violates the data validation rules set on this cell.`,
+            `The data you entered in cell ${nameOf(row, column)} violates the data validation rules set on this cell.${offers(rule)}`,
           );
         }
       }
@@ -153,9 +206,16 @@ export function refuseInvalid(
   }
 }
 
+function offers({ type, formula1 }: ISheetDataValidationRule): string {
+  if (type !== DataValidationType.LIST) return "";
+  return ` Please enter one of the following values: ${deserializeListOptions(formula1 ?? "").join(", ")}.`;
+}
+
 function accepts(rule: ISheetDataValidationRule, cell: ICellData): boolean {
   if (cell.f || cell.v === null || cell.v === undefined || cell.v === "") return true;
   if (rule.type === DataValidationType.CHECKBOX) return cell.t === 3;
-  if (rule.type !== DataValidationType.LIST) return true;
+  const { type } = rule;
+  if (type === DataValidationType.DECIMAL || type === DataValidationType.DATE) return cell.t === 2;
+  if (type !== DataValidationType.LIST) return true;
   return deserializeListOptions(rule.formula1 ?? "").includes(String(cell.v));
 }

@@ -4,6 +4,7 @@ import type { Desk } from "./desk";
 import type { DocumentLock } from "./document-lock";
 import type { OpenBook } from "./open-book";
 import type { PropertyStores } from "./property-stores";
+import { bringsOutRefusals, type Refusals } from "./refusals";
 import type { ScriptRealm } from "./script-realm";
 import { ServiceError } from "./service-error";
 import type { MeteredCalls } from "./service-meter";
@@ -24,7 +25,11 @@ export interface Execution {
   readonly meter: MeteredCalls;
   readonly power: Power;
   readonly desk: Desk;
-  readonly lock: DocumentLock;
+  /** null where the script belongs to no document. */
+  readonly lock: DocumentLock | null;
+  readonly refusals: Refusals;
+  /** Whether the run may change protected cells. */
+  readonly isOwner: boolean;
   readonly properties: PropertyStores;
   /** The text of an .html file of the project by its name without the ending, or null. */
   readonly page: (name: string) => string | null;
@@ -50,9 +55,13 @@ export function serviceObject(
   const object: Record<string, unknown> = { ...properties, toString: () => kind };
   for (const [name, method] of Object.entries(methods)) {
     const counted = `${kind}.${name}`;
+    const looks = bringsOutRefusals(counted);
     object[name] = (...parameters: never[]) => {
       try {
-        return run.meter.pass(counted, () => method(...parameters));
+        return run.meter.pass(counted, () => {
+          if (looks) run.refusals.show();
+          return method(...parameters);
+        });
       } catch (error) {
         if (error instanceof ServiceError) throw run.realm.exception(error.message);
         throw error;

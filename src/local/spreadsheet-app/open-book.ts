@@ -1,6 +1,8 @@
 import { ICommandService, type Injector, type Workbook, type Worksheet } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
+import { SetWorksheetActiveOperation } from "@univerjs/sheets";
 import { ServiceError } from "./service-error";
+import { moveRulesWithCells } from "./tab-rules";
 
 /** A workbook open in the spreadsheet engine, as the imitated services see it. */
 export interface OpenBook {
@@ -16,6 +18,8 @@ export interface OpenBook {
    * @throws Error when the engine refuses
    */
   execute(commandId: string, parameters: Readonly<Record<string, unknown>>): void;
+  /** Brings a tab to the front. */
+  show(sheetId: string): void;
   /** True while the add-in, not the person, changes the workbook. */
   isAddInAtWork(): boolean;
 }
@@ -31,21 +35,25 @@ export function openBook(injector: Injector, workbook: Workbook): OpenBook {
     return number;
   };
   for (const sheet of workbook.getSheets()) numberOf(sheet.getSheetId());
+  // Ends with the engine.
+  moveRulesWithCells(commands, (sheetId) => workbook.getSheetBySheetId(sheetId));
+  const execute: OpenBook["execute"] = (commandId, parameters) => {
+    depth += 1;
+    try {
+      const done = commands.syncExecuteCommand(commandId, { unitId, ...parameters });
+      if (done === false) throw new Error(`The spreadsheet engine refused ${commandId}`);
+    } finally {
+      depth -= 1;
+    }
+  };
   return {
     injector,
     workbook,
     unitId,
     formulas: injector.get(FormulaDataModel),
     numberOf,
-    execute(commandId, parameters) {
-      depth += 1;
-      try {
-        const done = commands.syncExecuteCommand(commandId, { unitId, ...parameters });
-        if (done === false) throw new Error(`The spreadsheet engine refused ${commandId}`);
-      } finally {
-        depth -= 1;
-      }
-    },
+    execute,
+    show: (sheetId) => execute(SetWorksheetActiveOperation.id, { subUnitId: sheetId }),
     isAddInAtWork: () => depth > 0,
   };
 }

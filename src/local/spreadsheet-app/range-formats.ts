@@ -15,7 +15,8 @@ import { inputRuleOf, isCheckbox, setInputRule } from "./data-validation";
 import type { Execution } from "./execution";
 import { gridArgument, textArgument } from "./grid-arguments";
 import { sheetOf } from "./open-book";
-import { writeValues } from "./range-values";
+import { attemptOn, writeValues } from "./range-values";
+import { refuseInTypedColumn, type TypedColumnAct } from "./refused-writes";
 import { signatureError } from "./service-error";
 
 const HORIZONTAL: Readonly<Record<string, HorizontalAlign>> = {
@@ -37,12 +38,18 @@ export function rangeFormatMethods<Self>(
   area: Area,
   self: () => Self,
 ) {
-  const style = (type: keyof IStyleData, value: unknown): Self => {
-    run.book.execute(SetStyleCommand.id, {
-      subUnitId: sheetId,
-      range: rangeOf(area),
-      style: { type, value },
+  const attempt = (write: () => void, act?: TypedColumnAct) =>
+    attemptOn(run, sheetId, area, write, () => {
+      if (act) refuseInTypedColumn(run.book, sheetId, area, act);
     });
+  const style = (type: keyof IStyleData, value: unknown): Self => {
+    attempt(() =>
+      run.book.execute(SetStyleCommand.id, {
+        subUnitId: sheetId,
+        range: rangeOf(area),
+        style: { type, value },
+      }),
+    );
     return self();
   };
   const oneOf = <Item>(
@@ -55,7 +62,10 @@ export function rangeFormatMethods<Self>(
     return found;
   };
   /** Changes the cells one by one, from what each of them is. */
-  const change = (cellAt: (row: number, column: number) => ICellData): Self => {
+  const change = (
+    cellAt: (row: number, column: number) => ICellData,
+    act?: TypedColumnAct,
+  ): Self => {
     const changes: CellChanges = {};
     for (let row = area.row; row < area.row + area.rows; row++) {
       const cells: Record<number, ICellData> = {};
@@ -64,7 +74,7 @@ export function rangeFormatMethods<Self>(
       }
       changes[row] = cells;
     }
-    writeCells(run.book, sheetId, area, changes);
+    attempt(() => writeCells(run.book, sheetId, area, changes), act);
     return self();
   };
   const setPatterns = (patternAt: (row: number, column: number) => string): Self => {
@@ -79,7 +89,7 @@ export function rangeFormatMethods<Self>(
           ? { t: type }
           : {}),
       };
-    });
+    }, "format");
   };
   const noteAt = (row: number, column: number): string => {
     const custom = sheetOf(run.book, sheetId).getCellMatrix().getValue(row, column)?.custom;
@@ -115,8 +125,11 @@ export function rangeFormatMethods<Self>(
     },
     getNote: () => noteAt(area.row, area.column),
     insertCheckboxes() {
-      setInputRule(run.book, sheetId, area, { kind: "checkbox", values: [], allowInvalid: false });
-      writeValues(run, sheetId, area, () => false, "SpreadsheetApp.Range.insertCheckboxes");
+      const rule = { kind: "checkbox", values: [], allowInvalid: false } as const;
+      attempt(() => {
+        setInputRule(run.book, sheetId, area, rule);
+        writeValues(run, sheetId, area, () => false, "SpreadsheetApp.Range.insertCheckboxes");
+      }, "rule");
       return self();
     },
     removeCheckboxes() {
@@ -128,16 +141,19 @@ export function rangeFormatMethods<Self>(
         }
       }
       if (boxes.size === 0) return self();
-      setInputRule(run.book, sheetId, area, null);
-      return change((row, column) =>
-        boxes.has(`${row},${column}`) && read(row, column).kind === "boolean"
-          ? { v: null, t: null, f: null, si: null, p: null }
-          : {},
+      attempt(() => setInputRule(run.book, sheetId, area, null), "rule");
+      return change(
+        (row, column) =>
+          boxes.has(`${row},${column}`) && read(row, column).kind === "boolean"
+            ? { v: null, t: null, f: null, si: null, p: null }
+            : {},
+        "rule",
       );
     },
     setDataValidation(rule: unknown) {
       const method = "SpreadsheetApp.Range.setDataValidation";
-      setInputRule(run.book, sheetId, area, rule === null ? null : inputRuleOf(rule, method));
+      const wanted = rule === null ? null : inputRuleOf(rule, method);
+      attempt(() => setInputRule(run.book, sheetId, area, wanted), "rule");
       return self();
     },
   };

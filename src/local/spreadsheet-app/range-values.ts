@@ -5,7 +5,9 @@ import { cellOfValue, displayText, scriptValue } from "./cell-values";
 import { type CellChanges, clearArea, writeCells } from "./cell-writing";
 import { refuseInvalid } from "./data-validation";
 import type { Execution } from "./execution";
+import { shownFormula } from "./formula-syntax";
 import { gridArgument, textArgument } from "./grid-arguments";
+import { growTables, refuseOtherTypes, refuseProtected } from "./refused-writes";
 
 /** The methods of a range that read and write what its cells hold. */
 export function rangeValueMethods<Self>(
@@ -34,8 +36,8 @@ export function rangeValueMethods<Self>(
     getValue: () => scriptValue(run, firstCell()),
     getDisplayValues: () => grid((reading) => displayText(run, reading)),
     getDisplayValue: () => displayText(run, firstCell()),
-    getFormulas: () => grid(({ formula }) => formula),
-    getFormula: () => firstCell().formula,
+    getFormulas: () => grid(({ formula }) => shownFormula(formula, run.settings.locale)),
+    getFormula: () => shownFormula(firstCell().formula, run.settings.locale),
     isBlank: () =>
       read().every((row) => row.every(({ value, formula }) => value === null && !formula)),
     setValues(values: unknown) {
@@ -55,11 +57,11 @@ export function rangeValueMethods<Self>(
       return write(() => text, method);
     },
     clearContent() {
-      clearArea(run.book, sheetId, area, { formats: false });
+      attemptOn(run, sheetId, area, () => clearArea(run.book, sheetId, area, { formats: false }));
       return self();
     },
     clear() {
-      clearArea(run.book, sheetId, area, { formats: true });
+      attemptOn(run, sheetId, area, () => clearArea(run.book, sheetId, area, { formats: true }));
       return self();
     },
   };
@@ -67,6 +69,7 @@ export function rangeValueMethods<Self>(
 
 /**
  * Writes values of a script into an area; either all of them or, when one is refused, none.
+ * @throws ServiceError at once for what no cell can hold
  * @param valueAt by row and column counted from 0 within the area
  */
 export function writeValues(
@@ -87,8 +90,31 @@ export function writeValues(
     }
     changes[area.row + row] = cells;
   }
-  refuseInvalid(run.book, sheetId, area, changes, (row, column) =>
-    a1Of({ row, column, rows: 1, columns: 1 }),
-  );
-  writeCells(run.book, sheetId, area, changes);
+  const write = () => {
+    writeCells(run.book, sheetId, area, changes);
+    growTables(run.book, sheetId, area);
+  };
+  attemptOn(run, sheetId, area, write, () => {
+    refuseInvalid(run.book, sheetId, area, changes, (row, column) =>
+      a1Of({ row, column, rows: 1, columns: 1 }),
+    );
+    refuseOtherTypes(run.book, sheetId, changes);
+  });
+}
+
+/**
+ * Changes cells unless they are protected or another check throws; the script may hear of that only
+ * later (see `Refusals`).
+ */
+export function attemptOn(
+  run: Execution,
+  sheetId: string,
+  area: Area,
+  write: () => void,
+  check: () => void = () => undefined,
+): void {
+  run.refusals.attempt(() => {
+    if (!run.isOwner) refuseProtected(run.book, sheetId, area);
+    check();
+  }, write);
 }

@@ -1,6 +1,7 @@
 import { dataValidationBuilder } from "./data-validation";
 import { type Execution, type ServiceObject, serviceObject } from "./execution";
 import { htmlService } from "./html-service";
+import { SheetType } from "./sheet-service";
 import { lockService, propertiesService, sessionService, utilitiesService } from "./small-services";
 import { spreadsheetService } from "./spreadsheet-service";
 import { uiService } from "./ui-service";
@@ -9,14 +10,20 @@ import { uiService } from "./ui-service";
 export function scriptGlobals(run: Execution): Record<string, ServiceObject> {
   const active = () => spreadsheetService(run);
   return {
-    SpreadsheetApp: serviceObject(run, "SpreadsheetApp", {
-      getActiveSpreadsheet: active,
-      getActive: active,
-      getUi: () => uiService(run),
-      // Writes show at once on this host, and formulas are calculated only when the script is done.
-      flush() {},
-      newDataValidation: () => dataValidationBuilder(run),
-    }),
+    SpreadsheetApp: serviceObject(
+      run,
+      "SpreadsheetApp",
+      {
+        getActiveSpreadsheet: active,
+        getActive: active,
+        getUi: () => uiService(run),
+        // Writes show at once on this host, and formulas are calculated only when the script is
+        // done. What was refused comes out here.
+        flush() {},
+        newDataValidation: () => dataValidationBuilder(run),
+      },
+      { SheetType },
+    ),
     LockService: lockService(run),
     PropertiesService: propertiesService(run),
     Session: sessionService(run),

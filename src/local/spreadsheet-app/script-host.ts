@@ -6,6 +6,7 @@ import type { Execution, Power, ServiceObject } from "./execution";
 import type { OpenBook } from "./open-book";
 import { propertyStores } from "./property-stores";
 import { rangeService } from "./range-service";
+import { type LateRefusals, refusals } from "./refusals";
 import { scriptGlobals } from "./script-globals";
 import type { ScriptRealm } from "./script-realm";
 import { type MeteredCalls, type ServiceMeter, serviceMeter } from "./service-meter";
@@ -30,7 +31,10 @@ export interface ScriptRun {
   readonly globals: Readonly<Record<string, ServiceObject>>;
   /** What onEdit gets. */
   editEvent(edit: UserEdit): object;
-  /** Gives back what the script still holds. */
+  /**
+   * Gives back what the script still holds.
+   * @throws an "Exception" for a refused write that the script has not heard of
+   */
   end(): void;
 }
 
@@ -41,9 +45,30 @@ export interface ScriptHostOptions {
   readonly page: (name: string) => string | null;
   /** Milliseconds since 1970-01-01 UTC. */
   readonly now: () => number;
+  /** "alone" if left out. */
+  readonly lateRefusals?: LateRefusals;
+  /** False where `getDocumentLock()` is null, as in test runs of an add-on; true if left out. */
+  readonly hasDocumentLock?: boolean;
 }
 
 const UNCOUNTED: MeteredCalls = { pass: (_, call) => call() };
+
+/** Does something in a run and ends it; what it throws goes before a refusal at the end. */
+export function endingRun<Result>(run: ScriptRun, work: () => Result): Result {
+  let result: Result;
+  try {
+    result = work();
+  } catch (error) {
+    try {
+      run.end();
+    } catch {
+      // The script has failed already.
+    }
+    throw error;
+  }
+  run.end();
+  return result;
+}
 
 export function scriptHost(book: OpenBook, options: ScriptHostOptions): ScriptHost {
   const meter = serviceMeter();
@@ -63,7 +88,10 @@ export function scriptHost(book: OpenBook, options: ScriptHostOptions): ScriptHo
         clock,
         meter: counted ? meter : UNCOUNTED,
         power,
-        lock,
+        lock: options.hasDocumentLock === false ? null : lock,
+        // A test that looks and acts is the workbook's owner, and hears at once.
+        refusals: refusals(counted ? (options.lateRefusals ?? "alone") : "never"),
+        isOwner: !counted,
         properties,
         year: () => {
           year ??= clock.fieldsOf(options.now()).year;
@@ -73,8 +101,15 @@ export function scriptHost(book: OpenBook, options: ScriptHostOptions): ScriptHo
       return {
         globals: scriptGlobals(run),
         editEvent: (edit) => editEvent(run, edit),
-        // The real one frees the lock of a script that ends without doing so itself.
-        end: () => lock.giveBack(run),
+        end() {
+          // The real one frees the lock of a script that ends without doing so itself.
+          lock.giveBack(run);
+          try {
+            run.refusals.show();
+          } catch (error) {
+            throw realm.exception((error as Error).message);
+          }
+        },
       };
     },
   };

@@ -1,24 +1,51 @@
-import { Direction } from "@univerjs/core";
+import { Direction, RANGE_TYPE } from "@univerjs/core";
 import {
   InsertColByRangeCommand,
   InsertRowByRangeCommand,
+  MoveColsCommand,
   RemoveRowByRangeCommand,
   SetColWidthCommand,
   SetFrozenCommand,
   SetTabColorCommand,
   SetWorksheetNameCommand,
 } from "@univerjs/sheets";
-import { areaOfA1 } from "./area";
+import { type Area, areaOfA1 } from "./area";
 import { filledSize } from "./cell-reading";
 import { clearArea } from "./cell-writing";
 import { type Execution, type ServiceObject, serviceObject } from "./execution";
 import { textArgument, wholeArgument } from "./grid-arguments";
 import { sheetOf } from "./open-book";
 import { checkedArea } from "./range-bounds";
-import { rangeService, select } from "./range-service";
-import { writeValues } from "./range-values";
+import { placeOf, rangeService, select } from "./range-service";
+import { attemptOn, writeValues } from "./range-values";
+import { refuseProtected } from "./refused-writes";
 import { ServiceError, signatureError } from "./service-error";
+import { rulesOf } from "./tab-rules";
 import { hideTab, isTabHidden, refuseTakenName, showTab } from "./tabs";
+
+/** The kinds of tabs, as `getType` tells them. Source: the reference page of SheetType. */
+export const SheetType = Object.freeze({
+  GRID: "GRID",
+  OBJECT: "OBJECT",
+  DATASOURCE: "DATASOURCE",
+});
+
+/** What a tab without cells can do as well. From memory, but for `getType` and `getName`. */
+const WITHOUT_CELLS = new Set([
+  ...["getType", "getName", "setName", "getSheetId", "getIndex", "activate"],
+  ...["hideSheet", "showSheet", "isSheetHidden", "setTabColor"],
+]);
+
+/**
+ * Source of the sentence: diegomanuel/binance-to-google-sheets#13, and public projects that met it
+ * at `getDataRange` and `getLastRow`.
+ * @throws ServiceError when the tab holds no cells
+ */
+export function refuseWithoutCells(run: Execution, sheetId: string): void {
+  const { kind } = rulesOf(sheetOf(run.book, sheetId));
+  if (kind === "GRID") return;
+  throw new ServiceError(`The action is not supported for ${kind} sheet.`);
+}
 
 /** The tabs behind the sheets that scripts hold. */
 const sheetIds = new WeakMap<object, string>();
@@ -52,23 +79,58 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
     startColumn: 0,
     endColumn: tab().getColumnCount() - 1,
   });
+  /** The same of columns. */
+  const columnBlock = (first: number, count: number) => ({
+    startRow: 0,
+    endRow: tab().getRowCount() - 1,
+    startColumn: first,
+    endColumn: first + count - 1,
+  });
   const insertRows = (after: number, count: number) => {
     // From memory: the wording for rows that are not there.
     if (after < 1 || after > tab().getRowCount() || count < 1) {
       throw new ServiceError("Those rows are out of bounds.");
     }
+    mayChange();
     return change(InsertRowByRangeCommand.id, {
       direction: Direction.DOWN,
       range: rowBlock(after, count),
     });
   };
-  const frozen = (part: Readonly<Record<string, number>>) =>
-    change(SetFrozenCommand.id, { ...tab().getFreeze(), ...part });
+  /** Source of the sentence for rows: public projects that met it. That for columns is alike. */
+  const frozen = (
+    line: "rows" | "columns",
+    count: number,
+    part: Readonly<Record<string, number>>,
+  ) => {
+    const all = line === "rows" ? tab().getRowCount() : tab().getColumnCount();
+    const check = () => {
+      mayChange();
+      if (count < all) return;
+      throw new ServiceError(`You can't freeze all visible ${line} on the sheet.`);
+    };
+    run.refusals.attempt(check, () => {
+      change(SetFrozenCommand.id, { ...tab().getFreeze(), ...part });
+    });
+    return sheet;
+  };
 
-  const sheet: ServiceObject = serviceObject(run, "Sheet", {
+  /** What belongs to the tab as a whole is refused at once. From memory. */
+  const mayChange = (area: Area | null = null) => {
+    if (!run.isOwner) refuseProtected(book, sheetId, area);
+  };
+  const rowsArea = (first: number, count: number): Area => ({
+    ...whole(),
+    row: first,
+    rows: count,
+  });
+
+  const methods: Readonly<Record<string, (...parameters: never[]) => unknown>> = {
+    getType: () => SheetType[rulesOf(tab()).kind],
     getName: () => tab().getName(),
     setName(text: unknown) {
       const wanted = textArgument(text, name("setName"));
+      mayChange();
       if (wanted !== tab().getName()) refuseTakenName(book, wanted, sheetId);
       return change(SetWorksheetNameCommand.id, { name: wanted });
     },
@@ -103,12 +165,54 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         wholeArgument(after, name("insertRowsAfter")),
         wholeArgument(count, name("insertRowsAfter")),
       ),
+    insertRowsBefore(before: unknown, count: unknown) {
+      const top = wholeArgument(before, name("insertRowsBefore"));
+      const high = wholeArgument(count, name("insertRowsBefore"));
+      if (top < 1 || top > tab().getRowCount() || high < 1) {
+        throw new ServiceError("Those rows are out of bounds.");
+      }
+      mayChange();
+      return change(InsertRowByRangeCommand.id, {
+        direction: Direction.UP,
+        range: rowBlock(top - 1, high),
+      });
+    },
+    insertColumnsBefore(before: unknown, count: unknown) {
+      const left = wholeArgument(before, name("insertColumnsBefore"));
+      const wide = wholeArgument(count, name("insertColumnsBefore"));
+      if (left < 1 || left > tab().getColumnCount() || wide < 1) {
+        throw new ServiceError("Those columns are out of bounds.");
+      }
+      mayChange();
+      return change(InsertColByRangeCommand.id, {
+        direction: Direction.LEFT,
+        range: columnBlock(left - 1, wide),
+      });
+    },
+    /** Source: reference page of Sheet.moveColumns; places are those before the move. */
+    moveColumns(columns: unknown, destination: unknown) {
+      const method = name("moveColumns");
+      const { column, columns: wide } = placeOf(columns, method);
+      const to = wholeArgument(destination, method) - 1;
+      if (to < 0 || to > tab().getColumnCount()) {
+        throw new ServiceError("Those columns are out of bounds.");
+      }
+      // Onto or right behind themselves they stay where they are.
+      if (to >= column && to <= column + wide) return sheet;
+      mayChange();
+      return change(MoveColsCommand.id, {
+        range: { ...columnBlock(column, wide), rangeType: RANGE_TYPE.COLUMN },
+        fromRange: { ...columnBlock(column, wide), rangeType: RANGE_TYPE.COLUMN },
+        toRange: { ...columnBlock(to, wide), rangeType: RANGE_TYPE.COLUMN },
+      });
+    },
     insertColumnsAfter(after: unknown, count: unknown) {
       const left = wholeArgument(after, name("insertColumnsAfter"));
       const wide = wholeArgument(count, name("insertColumnsAfter"));
       if (left < 1 || left > tab().getColumnCount() || wide < 1) {
         throw new ServiceError("Those columns are out of bounds.");
       }
+      mayChange();
       return change(InsertColByRangeCommand.id, {
         direction: Direction.RIGHT,
         range: {
@@ -128,16 +232,26 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       if (high === tab().getRowCount()) {
         throw new ServiceError("You can't delete all the rows on the sheet.");
       }
+      // Source of the sentence: public projects that met it.
+      const frozenRows = Math.max(0, tab().getFreeze().ySplit ?? 0);
+      const frozenLeft = frozenRows - Math.max(0, Math.min(frozenRows, top + high - 1) - top + 1);
+      if (tab().getRowCount() - high <= frozenLeft) {
+        throw new ServiceError("Sorry, it is not possible to delete all non-frozen rows.");
+      }
+      mayChange(rowsArea(top - 1, high));
       return change(RemoveRowByRangeCommand.id, { range: rowBlock(top - 1, high) });
     },
     setFrozenRows(count: unknown) {
       const rows = wholeArgument(count, name("setFrozenRows"));
-      return frozen({ startRow: rows > 0 ? rows : -1, ySplit: rows });
+      return frozen("rows", rows, { startRow: rows > 0 ? rows : -1, ySplit: rows });
     },
     getFrozenRows: () => Math.max(0, tab().getFreeze().ySplit ?? 0),
     setFrozenColumns(count: unknown) {
       const columns = wholeArgument(count, name("setFrozenColumns"));
-      return frozen({ startColumn: columns > 0 ? columns : -1, xSplit: columns });
+      return frozen("columns", columns, {
+        startColumn: columns > 0 ? columns : -1,
+        xSplit: columns,
+      });
     },
     getFrozenColumns: () => Math.max(0, tab().getFreeze().xSplit ?? 0),
     setColumnWidth: (column: unknown, width: unknown) =>
@@ -147,10 +261,12 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
     getColumnWidth: (column: unknown) =>
       tab().getColumnWidth(wholeArgument(column, name("getColumnWidth")) - 1),
     hideSheet() {
+      mayChange();
       hideTab(book, sheetId);
       return sheet;
     },
     showSheet() {
+      mayChange();
       showTab(book, sheetId);
       return sheet;
     },
@@ -170,30 +286,51 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       return sheet;
     },
     clear() {
-      clearArea(book, sheetId, whole(), { formats: true });
+      attemptOn(run, sheetId, whole(), () => {
+        clearArea(book, sheetId, whole(), { formats: true });
+      });
       return sheet;
     },
     clearContents() {
-      clearArea(book, sheetId, whole(), { formats: false });
+      attemptOn(run, sheetId, whole(), () => {
+        clearArea(book, sheetId, whole(), { formats: false });
+      });
       return sheet;
     },
     setTabColor(color: unknown) {
       const value = color === null ? "" : textArgument(color, name("setTabColor"));
+      mayChange();
       return change(SetTabColorCommand.id, { value });
     },
-  });
+  };
+  const sheet: ServiceObject = serviceObject(
+    run,
+    "Sheet",
+    Object.fromEntries(
+      Object.entries(methods).map(([called, method]) => [
+        called,
+        (...parameters: never[]) => {
+          if (!WITHOUT_CELLS.has(called)) refuseWithoutCells(run, sheetId);
+          return method(...parameters);
+        },
+      ]),
+    ),
+  );
   function setWidths(column: unknown, count: unknown, width: unknown, method: string) {
     const first = wholeArgument(column, method) - 1;
     const last = first + wholeArgument(count, method) - 1;
     if (first < 0 || last < first || last >= tab().getColumnCount()) {
       throw new ServiceError("Those columns are out of bounds.");
     }
-    return change(SetColWidthCommand.id, {
-      ranges: [
-        { startRow: 0, endRow: tab().getRowCount() - 1, startColumn: first, endColumn: last },
-      ],
-      value: wholeArgument(width, method),
+    const value = wholeArgument(width, method);
+    const endRow = tab().getRowCount() - 1;
+    run.refusals.attempt(mayChange, () => {
+      change(SetColWidthCommand.id, {
+        ranges: [{ startRow: 0, endRow, startColumn: first, endColumn: last }],
+        value,
+      });
     });
+    return sheet;
   }
   sheetIds.set(sheet, sheetId);
   return sheet;

@@ -8,19 +8,22 @@ import { ServiceError, signatureError } from "./service-error";
 
 /** LockService with the lock of the document. Nothing else runs while a script waits, so it never waits. */
 export function lockService(run: Execution): ServiceObject {
+  const { lock: held } = run;
+  // Source: public projects that met it in scripts without a document.
+  if (!held) return serviceObject(run, "LockService", { getDocumentLock: () => null });
   const lock = serviceObject(run, "Lock", {
     tryLock(milliseconds: unknown) {
       wholeArgument(milliseconds, "LockService.Lock.tryLock");
-      return run.lock.take(run);
+      return held.take(run);
     },
     waitLock(milliseconds: unknown) {
       wholeArgument(milliseconds, "LockService.Lock.waitLock");
-      if (run.lock.take(run)) return;
+      if (held.take(run)) return;
       // The wording is from memory.
       throw new ServiceError("Lock timeout: another process was holding the lock for too long.");
     },
-    releaseLock: () => run.lock.giveBack(run),
-    hasLock: () => run.lock.isHeldBy(run),
+    releaseLock: () => held.giveBack(run),
+    hasLock: () => held.isHeldBy(run),
   });
   return serviceObject(run, "LockService", { getDocumentLock: () => lock });
 }

@@ -4,8 +4,10 @@ import { type Execution, type ServiceObject, serviceObject } from "./execution";
 import { textArgument, wholeArgument } from "./grid-arguments";
 import { checkedArea } from "./range-bounds";
 import { rangeService, select } from "./range-service";
+import { refuseDeletion } from "./refused-writes";
 import { ServiceError } from "./service-error";
-import { sheetIdOf, sheetService } from "./sheet-service";
+import { refuseWithoutCells, sheetIdOf, sheetService } from "./sheet-service";
+import { rulesOf } from "./tab-rules";
 import { deleteTab, freeTabName, insertTab, moveTab } from "./tabs";
 
 const FIRST_CELL: Area = { row: 0, column: 0, rows: 1, columns: 1 };
@@ -18,6 +20,8 @@ export function spreadsheetService(run: Execution): ServiceObject {
   const { book } = run;
   const name = (method: string) => `SpreadsheetApp.Spreadsheet.${method}`;
   const activeId = () => book.workbook.getActiveSheet().getSheetId();
+  /** From memory: where a chart is in front, no cell is selected. */
+  const hasCells = () => rulesOf(book.workbook.getActiveSheet()).kind === "GRID";
   const activeSheet = () => sheetService(run, activeId());
 
   return serviceObject(run, "Spreadsheet", {
@@ -43,7 +47,9 @@ export function spreadsheetService(run: Execution): ServiceObject {
       return sheetService(run, insertTab(book, wanted, at, run.settings.newRows));
     },
     deleteSheet(sheet: unknown) {
-      deleteTab(book, sheetIdOf(sheet, name("deleteSheet")));
+      const sheetId = sheetIdOf(sheet, name("deleteSheet"));
+      if (!run.isOwner) refuseDeletion(book, sheetId);
+      deleteTab(book, sheetId);
     },
     /** Counted from 1. */
     moveActiveSheet(position: unknown) {
@@ -55,8 +61,10 @@ export function spreadsheetService(run: Execution): ServiceObject {
       return sheetService(run, sheetId);
     },
     getActiveSheet: activeSheet,
-    getActiveRange: () => rangeService(run, activeId(), activeArea(run, activeId())),
+    getActiveRange: () =>
+      hasCells() ? rangeService(run, activeId(), activeArea(run, activeId())) : null,
     getActiveCell() {
+      if (!hasCells()) return null;
       const { row, column } = activeArea(run, activeId());
       return rangeService(run, activeId(), { row, column, rows: 1, columns: 1 });
     },
@@ -66,6 +74,7 @@ export function spreadsheetService(run: Execution): ServiceObject {
         sheet === null ? book.workbook.getActiveSheet() : book.workbook.getSheetBySheetName(sheet);
       const area =
         tab && areaOfA1(cells, { rows: tab.getRowCount(), columns: tab.getColumnCount() });
+      if (tab) refuseWithoutCells(run, tab.getSheetId());
       if (!tab || !area) throw new ServiceError("Range not found");
       return rangeService(run, tab.getSheetId(), checkedArea(run, tab.getSheetId(), area));
     },

@@ -1,6 +1,8 @@
+import { engineFormula } from "./formula-syntax";
 import { localeMarks } from "./locale-marks";
 import { typedDay } from "./typed-day";
 import { typedNumber } from "./typed-number";
+import { unreadFormula } from "./unread-formula";
 
 /** What a cell becomes when a text is typed into it. */
 export type TypedEntry =
@@ -17,6 +19,8 @@ export interface TypingIn {
   readonly locale: string;
   /** Whether the cell has the text format "@". */
   readonly textFormat: boolean;
+  /** Whether a script writes the text and not a person. */
+  readonly byScript: boolean;
   /** The year of a day that is typed without one. */
   readonly year: number;
 }
@@ -27,15 +31,21 @@ export interface TypingIn {
  *
  * Source: the reference page of Range.setValues (its sample writes '2.000', '1,000,000', '$2.99')
  * and of appendRow ("=" makes a formula); that an apostrophe or the format "@" keep text as text is
- * done so in public scripts. The single cases are from memory. A text such as "+A1" or "-B2*2"
+ * done so in public scripts. The format does not keep a script from writing a formula, the apostrophe
+ * does: the list of changes of a public project tells of that failure in a live sheet
+ * ("setNumberFormat('@') afecta la visualizacion, NO el parseo"). The single cases are from memory. A text such as "+A1" or "-B2*2"
  * becomes a formula here: whether it does in the real spreadsheet is not sure, so what is written
  * by an add-in must be safe against it.
  */
-export function typedEntry(text: string, { locale, textFormat, year }: TypingIn): TypedEntry {
+export function typedEntry(
+  text: string,
+  { locale, textFormat, byScript, year }: TypingIn,
+): TypedEntry {
   if (text === "") return { kind: "blank" };
   if (text.startsWith("'")) return { kind: "text", text: text.slice(1), forced: true };
-  if (textFormat) return { kind: "text", text, forced: true };
-  if (text.startsWith("=") && text.length > 1) return formulaEntry(text);
+  const isFormula = text.startsWith("=") && text.length > 1;
+  if (textFormat && !(byScript && isFormula)) return { kind: "text", text, forced: true };
+  if (isFormula) return formulaEntry(text, locale);
   const trimmed = text.trim();
   const truth = trimmed.toUpperCase();
   if (truth === "TRUE" || truth === "FALSE") return { kind: "boolean", value: truth === "TRUE" };
@@ -43,20 +53,11 @@ export function typedEntry(text: string, { locale, textFormat, year }: TypingIn)
   // Where dots part both days and groups of digits, "1.2" is a day and "1.200" a number.
   const number = typedNumber(trimmed, marks) ?? typedDay(trimmed, marks, year);
   if (number) return { kind: "number", ...number };
-  if (/^[+-]\s*[\p{L}\d(]/u.test(text)) return formulaEntry(`=${text}`);
+  if (/^[+-]\s*[\p{L}\d(]/u.test(text)) return formulaEntry(`=${text}`, locale);
   return { kind: "text", text, forced: false };
 }
 
-/**
- * A spreadsheet takes ";" between arguments in every locale, the engine only ",". Inside braces
- * ";" parts rows, and in texts and names of tabs it is a mark like any other.
- */
-function formulaEntry(text: string): TypedEntry {
-  let braces = 0;
-  const formula = text.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'|[{};]/g, (mark) => {
-    if (mark === "{") braces += 1;
-    if (mark === "}") braces -= 1;
-    return mark === ";" && braces === 0 ? "," : mark;
-  });
-  return { kind: "formula", formula };
+/** Formulas are kept as the engine spells them; one that the locale can't read shows an error. */
+function formulaEntry(text: string, locale: string): TypedEntry {
+  return { kind: "formula", formula: engineFormula(text, locale) ?? unreadFormula(text) };
 }

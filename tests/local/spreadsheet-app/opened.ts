@@ -1,14 +1,19 @@
 import type { ICellData } from "@univerjs/core";
 import { afterEach } from "vitest";
-import { openScriptWorkbook, type ScriptWorkbook } from "../../../src/local/script-workbook";
+import {
+  openScriptWorkbook,
+  type ScriptWorkbook,
+  type ScriptWorkbookOptions,
+} from "../../../src/local/script-workbook";
 import { workbookData } from "../../../src/local/workbook-data";
 
-interface OpenedWith {
+interface OpenedWith extends Pick<ScriptWorkbookOptions, "lateRefusals" | "hasDocumentLock"> {
   readonly rows?: readonly (readonly (ICellData | undefined)[])[];
   readonly code?: string;
   readonly zone?: string;
   readonly locale?: string;
   readonly pages?: Readonly<Record<string, string>>;
+  readonly refusesToday?: boolean;
 }
 
 const open: ScriptWorkbook[] = [];
@@ -20,7 +25,15 @@ afterEach(() => {
 const NOON = Date.UTC(2026, 2, 14, 12);
 
 /** A workbook "Trial" with the tabs "Main" and "Other"; closed after the test. */
-export function opened({ rows = [], code = "", zone, locale, pages }: OpenedWith = {}) {
+export function opened({
+  rows = [],
+  code = "",
+  zone,
+  locale,
+  pages,
+  refusesToday = false,
+  ...more
+}: OpenedWith = {}) {
   const scriptZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const workbook = openScriptWorkbook(
     code,
@@ -29,7 +42,13 @@ export function opened({ rows = [], code = "", zone, locale, pages }: OpenedWith
       { name: "Other", rows: [] },
     ]),
     {
-      settings: { spreadsheetZone: zone ?? scriptZone, scriptZone, locale: locale ?? "en_GB" },
+      settings: {
+        spreadsheetZone: zone ?? scriptZone,
+        scriptZone,
+        locale: locale ?? "en_GB",
+        refusesToday,
+      },
+      ...more,
       now: () => NOON,
       ...(pages ? { pages } : {}),
     },

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { isoOfSerial } from "../../../src/local/serial-day";
 import { typedEntry } from "../../../src/local/spreadsheet-app/typed-entry";
 
-const read = (text: string, locale = "en_GB", textFormat = false) =>
-  typedEntry(text, { locale, textFormat, year: 2026 });
+const read = (text: string, locale = "en_GB", textFormat = false, byScript = true) =>
+  typedEntry(text, { locale, textFormat, byScript, year: 2026 });
 /** A day as ISO 8601, a number as it is, else the kind and what it holds. */
 function said(text: string, locale?: string): unknown {
   const entry = read(text, locale);
@@ -134,12 +134,18 @@ describe("typedEntry", () => {
     },
   );
 
-  it.each(["007", "=1+1", "1/2", "TRUE", "5%", "+A1"])(
-    "keeps %s as it is in a text cell",
-    (text) => {
-      expect(read(text, "en_GB", true)).toEqual({ kind: "text", text, forced: true });
-    },
-  );
+  it.each(["007", "1/2", "TRUE", "5%", "+A1", "="])("keeps %s as it is in a text cell", (text) => {
+    expect(read(text, "en_GB", true)).toEqual({ kind: "text", text, forced: true });
+  });
+
+  it("makes a formula of what a script writes into a text cell, not of what a person types", () => {
+    expect(read("=1+1", "en_GB", true)).toEqual({ kind: "formula", formula: "=1+1" });
+    expect(read("=1+1", "en_GB", true, false)).toEqual({
+      kind: "text",
+      text: "=1+1",
+      forced: true,
+    });
+  });
 
   it("knows a blank", () => {
     expect(read("")).toEqual({ kind: "blank" });

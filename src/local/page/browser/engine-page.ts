@@ -25,7 +25,7 @@ import sheetsUiWords from "@univerjs/sheets-ui/locale/en-US";
 import { defaultTheme } from "@univerjs/themes";
 import { UniverUIPlugin } from "@univerjs/ui";
 import uiWords from "@univerjs/ui/locale/en-US";
-import { todayIn } from "../../today";
+import { hostFunctions } from "../../engine-functions";
 import "@univerjs/design/lib/index.css";
 import "@univerjs/ui/lib/index.css";
 import "@univerjs/docs-ui/lib/index.css";
@@ -64,7 +64,7 @@ export function createEngine(
     logLevel: LogLevel.WARN,
   });
   univer.registerPlugin(UniverRenderEnginePlugin);
-  univer.registerPlugin(UniverFormulaEnginePlugin, todayIn(zone));
+  univer.registerPlugin(UniverFormulaEnginePlugin, hostFunctions(zone));
   // The bar of buttons is left out: this page is for trying the add-in.
   univer.registerPlugin(UniverUIPlugin, { container, header: true, toolbar: false, footer: true });
   univer.registerPlugin(UniverDocsPlugin);

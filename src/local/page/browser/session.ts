@@ -15,7 +15,12 @@ import { type EditTrigger, editTrigger } from "../../spreadsheet-app/edit-trigge
 import type { Power } from "../../spreadsheet-app/execution";
 import { type OpenBook, openBook } from "../../spreadsheet-app/open-book";
 import { resultText } from "../../spreadsheet-app/run-values";
-import { type ScriptHost, type ScriptRun, scriptHost } from "../../spreadsheet-app/script-host";
+import {
+  endingRun,
+  type ScriptHost,
+  type ScriptRun,
+  scriptHost,
+} from "../../spreadsheet-app/script-host";
 import { watchUserEdits } from "../../spreadsheet-app/user-edits";
 import { showCellNote } from "./cell-note";
 import { openScriptFrame, type ScriptFrame } from "./script-frames";
@@ -76,9 +81,8 @@ export function openSession(data: IWorkbookData, parts: SessionParts): Session {
     const run = host.begin(frame.realm, power);
     try {
       await frame.load(run.globals);
-      return use(frame, run);
+      return endingRun(run, () => use(frame, run));
     } finally {
-      run.end();
       frame.remove();
     }
   };

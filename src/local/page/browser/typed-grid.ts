@@ -3,6 +3,7 @@ import { AFTER_CELL_EDIT, SheetInterceptorService } from "@univerjs/sheets";
 import { isTextPattern } from "../../cell-kinds";
 import { cellReader } from "../../spreadsheet-app/cell-reading";
 import { cellOfEntry } from "../../spreadsheet-app/cell-writing";
+import { engineFormula } from "../../spreadsheet-app/formula-syntax";
 import type { OpenBook } from "../../spreadsheet-app/open-book";
 import { typedEntry } from "../../spreadsheet-app/typed-entry";
 
@@ -20,13 +21,19 @@ export function readTyping(injector: Injector, book: OpenBook, locale: string): 
       const text = plainText((cell ?? null) as ICellData | null);
       // The grid has taken the apostrophe off already.
       const isForced = cell?.t === CellValueType.FORCE_STRING;
-      // Formulas and texts of several looks are the engine's business.
+      if (cell?.f) {
+        // The engine's own spelling stays open to who edits what its formula bar shows.
+        const formula = engineFormula(cell.f, locale);
+        return next(formula === null ? cell : { ...cell, f: formula });
+      }
+      // Texts of several looks are the engine's business.
       if (text === null || (text.startsWith("=") && !isForced)) return next(cell);
       const { pattern } = cellReader(book, subUnitId)(row, col);
       const typed = isForced ? `'${text}` : text;
       const entry = typedEntry(typed, {
         locale,
         textFormat: isTextPattern(pattern),
+        byScript: false,
         year: new Date().getFullYear(),
       });
       return { ...cell, ...cellOfEntry(entry, pattern) };

@@ -1,0 +1,118 @@
+import {
+  CommandType,
+  type ICommandService,
+  type IRange,
+  type Nullable,
+  type Worksheet,
+} from "@univerjs/core";
+import {
+  InsertColMutation,
+  InsertRowMutation,
+  RemoveColMutation,
+  RemoveRowMutation,
+} from "@univerjs/sheets";
+import type { Area } from "./area";
+
+/** A chart or a timeline on a tab of its own, or a table of a connected source: tabs without cells. */
+export type SheetKind = "GRID" | "OBJECT" | "DATASOURCE";
+
+/** What a typed column of a table takes; a list names the texts. */
+export type ColumnType = "number" | "day" | "checkbox" | readonly string[];
+
+/** A structured table of a tab, its header row included. */
+export interface Table extends Area {
+  /** By column of the tab, counted from 0. */
+  readonly types: Readonly<Record<number, ColumnType>>;
+  /** Whether a line that is written right below becomes part of it. */
+  readonly joins: boolean;
+}
+
+/** What a tab of the spreadsheet has and the engine doesn't know of. */
+export interface TabRules {
+  readonly kind: SheetKind;
+  /** Whether the running user may change nothing of the tab. */
+  readonly isProtected: boolean;
+  /** Cells that the running user may not change. */
+  readonly protectedAreas: readonly Area[];
+  readonly tables: readonly Table[];
+}
+
+const NONE: TabRules = { kind: "GRID", isProtected: false, protectedAreas: [], tables: [] };
+const KEY = "tabRules";
+
+/** They lie in the engine's own data of the tab, so that a saved workbook keeps them. */
+export function rulesOf(sheet: Worksheet): TabRules {
+  const rules: Partial<TabRules> | undefined = sheet.getCustomMetadata()?.[KEY];
+  return rules ? { ...NONE, ...rules } : NONE;
+}
+
+export function changeRules(sheet: Worksheet, change: Partial<TabRules>): void {
+  sheet.setCustomMetadata({
+    ...sheet.getCustomMetadata(),
+    [KEY]: { ...rulesOf(sheet), ...change },
+  });
+}
+
+/** The data of a tab that has rules from the start. */
+export function ruledTab(rules: Partial<TabRules>): Readonly<Record<string, unknown>> {
+  return { [KEY]: rules };
+}
+
+/** Lets protected cells and tables move as rows and columns come and go. */
+export function moveRulesWithCells(
+  commands: ICommandService,
+  sheetOf: (sheetId: string) => Nullable<Worksheet>,
+): void {
+  const moves: Readonly<Record<string, (area: Area, range: IRange) => Area | null>> = {
+    [InsertRowMutation.id]: (area, { startRow, endRow }) => ({
+      ...area,
+      ...put(area.row, area.rows, startRow, endRow, ["row", "rows"]),
+    }),
+    [RemoveRowMutation.id]: (area, { startRow, endRow }) =>
+      some({ ...area, ...taken(area.row, area.rows, startRow, endRow, ["row", "rows"]) }),
+    [InsertColMutation.id]: (area, { startColumn, endColumn }) => ({
+      ...area,
+      ...put(area.column, area.columns, startColumn, endColumn, ["column", "columns"]),
+    }),
+    [RemoveColMutation.id]: (area, { startColumn, endColumn }) =>
+      some({
+        ...area,
+        ...taken(area.column, area.columns, startColumn, endColumn, ["column", "columns"]),
+      }),
+  };
+  commands.onCommandExecuted((command) => {
+    const move = command.type === CommandType.MUTATION ? moves[command.id] : undefined;
+    if (!move) return;
+    const { subUnitId, range } = command.params as { subUnitId: string; range: IRange };
+    const sheet = sheetOf(subUnitId);
+    if (!sheet) return;
+    const { protectedAreas, tables } = rulesOf(sheet);
+    if (protectedAreas.length + tables.length === 0) return;
+    changeRules(sheet, {
+      protectedAreas: protectedAreas.flatMap((area) => move(area, range) ?? []),
+      // The types go with the columns only as long as none comes or goes left of them.
+      tables: tables.flatMap((table) => {
+        const area = move(table, range);
+        return area ? [{ ...table, ...area }] : [];
+      }),
+    });
+  });
+}
+
+type Names = readonly ["row", "rows"] | readonly ["column", "columns"];
+
+function put(first: number, size: number, start: number, end: number, [a, b]: Names) {
+  const count = end - start + 1;
+  if (start <= first) return { [a]: first + count };
+  return start < first + size ? { [b]: size + count } : {};
+}
+
+function taken(first: number, size: number, start: number, end: number, [a, b]: Names) {
+  const before = Math.max(0, Math.min(end, first - 1) - start + 1);
+  const within = Math.max(0, Math.min(end, first + size - 1) - Math.max(start, first) + 1);
+  return { [a]: first - before, [b]: size - within };
+}
+
+function some(area: Area): Area | null {
+  return area.rows > 0 && area.columns > 0 ? area : null;
+}

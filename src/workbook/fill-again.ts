@@ -1,0 +1,190 @@
+import { sameFormula } from "./formula-text";
+import { MARK } from "./own-tabs";
+import { safeText } from "./safe-text";
+import { isStraight, type OwnLayout, straightValues } from "./straighten";
+import {
+  blockOf,
+  makeRoom,
+  setFormats,
+  setLook,
+  type TabContent,
+  tickColumns,
+  titleOf,
+  widthOf,
+} from "./tab-content";
+
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** Stands in a tab's first cell while it is filled again, and until the next run if that is cut off. */
+const BEING_MADE = ", being made. If this stays, ";
+
+/** Whether a first cell says that its tab was left half made. */
+export function isHalfMade(first: unknown): boolean {
+  return String(first).startsWith(MARK) && String(first).includes(BEING_MADE);
+}
+
+const SET_UP = "make the tabs again in Set up";
+
+/**
+ * Fills a tab of ours again in the same sheet. Its first cell says so meanwhile; the new rows are
+ * written in one call, and only then what an older, longer table has left below is cleared. So a
+ * fault leaves the old tab, or one that says that it is half made, in which nothing is lost that a
+ * person has entered.
+ *
+ * Widths, frozen rows and whatever stands beside the table stay as they are.
+ */
+export function fillAgain(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => void): void {
+  if ((content.rows[0]?.length ?? 0) === 0) fillOneCell(sheet, content);
+  else fillTable(sheet, content, mayFill);
+}
+
+function fillTable(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => void): void {
+  const layout = layoutOf(content);
+  const found = sheet.getDataRange().getValues();
+  const wasStraight = isStraight(found, layout);
+  const values = wasStraight ? found : straightValues(sheet, layout);
+  const [width, last] = [widthOf(content), content.rows.length + 1];
+  guarded(sheet.getRange(1, 1), content, (begin) => {
+    makeRoom(sheet, content);
+    setFormats(sheet, content);
+    setBoxes(sheet, content);
+    mayFill(sheet);
+    begin();
+    sheet.getRange(2, 1, content.rows.length, width).setValues(blockOf(content));
+    // Writes wait in a queue: a refusal must be met before anything of the old table goes.
+    SpreadsheetApp.flush();
+    if (formulaIn(content) !== null) clearStrayFormulas(sheet, content);
+    else if (values.length > last) clearBelow(sheet, content, values.length);
+    if (!wasStraight) setLook(sheet, content);
+  });
+}
+
+/** A tab of one formula, or of one sentence in its place; wherever in its tab that has come to stand. */
+function fillOneCell(sheet: Sheet, content: TabContent): void {
+  const top = sheet.getRange(
+    ...([1, 1, Math.min(ROWS_LOOKED_AT, sheet.getMaxRows())] as const),
+    Math.min(COLUMNS_LOOKED_AT, sheet.getMaxColumns()),
+  );
+  const [shown, formulas] = [top.getDisplayValues(), top.getFormulas()];
+  const title = placeIn(shown, (text) => text.startsWith(MARK));
+  if (title === null) sheet.insertRowsBefore(1, 1);
+  const [first, moved] = title === null ? [{ row: 1, column: 1 }, 1] : [title, 0];
+  const stands = placeIn(formulas, (text) => OUR_FORMULA.test(text));
+  const cell =
+    stands === null
+      ? { row: first.row + content.rows.length, column: first.column }
+      : { row: stands.row + moved, column: stands.column };
+  makeRoom(sheet, content, first.column - 1);
+  const formula = formulaIn(content);
+  const isSame =
+    stands !== null &&
+    formula !== null &&
+    sameFormula(formulas[stands.row - 1]?.[stands.column - 1] ?? "", formula) &&
+    title !== null &&
+    safeText(String(shown[title.row - 1]?.[title.column - 1])) === titleOf(content) &&
+    !String(shown[stands.row - 1]?.[stands.column - 1]).startsWith("#");
+  if (isSame) return;
+  guarded(sheet.getRange(first.row, first.column), content, (begin) => {
+    begin();
+    const [value = ""] = blockOf(content)[content.rows.length - 1] ?? [];
+    sheet.getRange(cell.row, cell.column).setValue(value);
+  });
+}
+
+const ROWS_LOOKED_AT = 12;
+const COLUMNS_LOOKED_AT = 12;
+const OUR_FORMULA = /^=[A-Z]+_[A-Z]+\(/;
+
+/** Row and column, from 1. */
+function placeIn(
+  texts: readonly (readonly string[])[],
+  is: (text: string) => boolean,
+): { readonly row: number; readonly column: number } | null {
+  for (const [row, cells] of texts.entries()) {
+    const column = cells.findIndex(is);
+    if (column !== -1) return { row: row + 1, column: column + 1 };
+  }
+  return null;
+}
+
+/**
+ * Marks the first cell while the work lasts.
+ *
+ * @param work calls `begin` just before the first row is written over: until then a failure leaves
+ *   the tab as it was
+ */
+function guarded(
+  first: GoogleAppsScript.Spreadsheet.Range,
+  content: TabContent,
+  work: (begin: () => void) => void,
+): void {
+  const before = String(first.getValue());
+  let begun = false;
+  try {
+    first.setValue(halfMade(content));
+    work(() => {
+      begun = true;
+    });
+    first.setValue(titleOf(content));
+  } catch (error) {
+    if (!begun) putTitleBack(first, before);
+    throw error;
+  }
+}
+
+function putTitleBack(first: GoogleAppsScript.Spreadsheet.Range, before: string): void {
+  try {
+    first.setValue(safeText(before));
+  } catch {
+    // It goes on saying that the tab is being made, and the next run makes it.
+  }
+}
+
+function halfMade({ madeBy, mendedBy = SET_UP }: TabContent): string {
+  const [what = ""] = /^[^,.;]*/.exec(madeBy) ?? [];
+  return safeText(`${MARK} ${what}${BEING_MADE}${mendedBy}.`);
+}
+
+function layoutOf({ rows, madeBy, mendedBy = SET_UP }: TabContent): OwnLayout {
+  const header = (rows[0] ?? []).map((cell) => (cell && "text" in cell ? cell.text : ""));
+  return { title: madeBy, header, mendedBy };
+}
+
+/** The formula in the last row; null where there is none. */
+function formulaIn({ rows }: TabContent): string | null {
+  const [cell = null] = rows[rows.length - 1] ?? [];
+  return cell !== null && "formula" in cell ? cell.formula : null;
+}
+
+/** Boxes to tick without touching what is ticked, as inserting boxes would. */
+function setBoxes(sheet: Sheet, { rows }: TabContent): void {
+  const columns = tickColumns(rows);
+  if (columns.length === 0) return;
+  const box = SpreadsheetApp.newDataValidation().requireCheckbox().setAllowInvalid(false).build();
+  for (const { column, first, count } of columns) {
+    sheet.getRange(first + 2, column + 1, count, 1).setDataValidation(box);
+  }
+}
+
+/** The rows, boxes as well, that an older table had more; our columns only. */
+function clearBelow(sheet: Sheet, content: TabContent, lastBefore: number): void {
+  const first = content.rows.length + 2;
+  const count = lastBefore - first + 1;
+  for (const { column } of tickColumns(content.rows)) {
+    sheet.getRange(first, column + 1, count, 1).removeCheckboxes();
+  }
+  sheet.getRange(first, 1, count, widthOf(content)).clearContent();
+}
+
+/** A formula of ours that rows put in by hand have moved down, where it would stand in the way. */
+function clearStrayFormulas(sheet: Sheet, content: TabContent): void {
+  const first = content.rows.length + 2;
+  const count = Math.min(ROWS_LOOKED_AT, sheet.getMaxRows()) - first + 1;
+  if (count < 1) return;
+  sheet
+    .getRange(first, 1, count, 1)
+    .getFormulas()
+    .forEach(([formula = ""], at) => {
+      if (OUR_FORMULA.test(formula)) sheet.getRange(first + at, 1).clearContent();
+    });
+}

@@ -1,0 +1,142 @@
+import { MARK } from "./own-tabs";
+import { safeText } from "./safe-text";
+
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type Values = readonly (readonly unknown[])[];
+
+/** How a table of ours stands in its tab: its title in the first row, its header in the second. */
+export interface OwnLayout {
+  /** What its first cell says after our mark, should it have to be written again. */
+  readonly title: string;
+  readonly header: readonly string[];
+  /** What a person does once they have moved away what is in the way. */
+  readonly mendedBy: string;
+}
+
+/** Title and header stand within these rows, or a person has put a table of their own above. */
+const ROWS_LOOKED_AT = 12;
+
+/**
+ * All values of a tab of ours. A person may have tidied it: taken its title away, put in or moved a
+ * column, renamed a header. Then it is first brought back to how we make it, by moving whole rows and
+ * columns, so that whatever points at its cells goes on pointing at them; a column of the person's
+ * comes to stand on the right.
+ *
+ * @throws Error in a sentence when a person's own lines stand above the header
+ */
+export function straightValues(sheet: Sheet, layout: OwnLayout): Values {
+  const values = sheet.getDataRange().getValues();
+  if (isStraight(values, layout)) return values;
+  straightenRows(sheet, values, layout);
+  straightenColumns(sheet, layout);
+  return sheet.getDataRange().getValues();
+}
+
+/** Whether a tab stands as we make it. */
+export function isStraight(values: Values, { header }: OwnLayout): boolean {
+  return isTitle(values[0]?.[0]) && header.every((text, column) => values[1]?.[column] === text);
+}
+
+function isTitle(value: unknown): boolean {
+  return String(value ?? "").startsWith(MARK);
+}
+
+/** Place, from 0, of the row that has most of a header's words; -1 when none has half of them. */
+export function headerRowIn(values: Values, header: readonly string[]): number {
+  const known = new Set(header);
+  const found = values
+    .slice(0, ROWS_LOOKED_AT)
+    .map((row) => row.filter((cell) => known.has(String(cell))).length);
+  const most = Math.max(0, ...found);
+  return most >= Math.max(2, header.length / 2) ? found.indexOf(most) : -1;
+}
+
+/** Title in the first row, header in the second. */
+function straightenRows(sheet: Sheet, values: Values, layout: OwnLayout): void {
+  const title = values.slice(0, ROWS_LOOKED_AT).findIndex((row) => row.some(isTitle));
+  const header = headerRowIn(values, layout.header);
+  if (header === -1) {
+    // Its header row was deleted: the rows below the title are what they were.
+    mustBeBlank(sheet, values.slice(0, Math.max(0, title)), layout);
+    if (title > 0) sheet.deleteRows(1, title);
+    if (title === -1) sheet.insertRowsBefore(1, 2);
+    else sheet.insertRowsAfter(1, 1);
+    writeHeader(sheet, layout);
+    return;
+  }
+  const above = values.slice(0, header);
+  mustBeBlank(
+    sheet,
+    above.filter((_, at) => at !== title),
+    layout,
+  );
+  if (title === -1 && header === 0) sheet.insertRowsBefore(1, 1);
+  // From below, so that the numbers of the rows above hold.
+  for (let at = header - 1; at >= 0; at -= 1) {
+    if (at !== title && !(title === -1 && at === 0)) sheet.deleteRows(at + 1, 1);
+  }
+}
+
+function mustBeBlank(sheet: Sheet, rows: Values, { mendedBy }: OwnLayout): void {
+  if (rows.every((row) => row.every((cell) => cell === ""))) return;
+  throw new Error(
+    `${sheet.getName()} has lines of yours above its header: move them away, then ${mendedBy}`,
+  );
+}
+
+/** Every column of ours in its place, one that is gone as a new one. */
+function straightenColumns(sheet: Sheet, layout: OwnLayout): void {
+  const { header } = layout;
+  const wide = sheet.getMaxColumns();
+  const stands = (sheet.getRange(2, 1, 1, wide).getValues()[0] ?? []).map(String);
+  const places = placesOf(header, stands);
+  // What stands where by now, as columns are moved: their places at the start, null for a new one.
+  const order: (number | null)[] = stands.map((_, column) => column);
+  header.forEach((_, column) => {
+    const from = places[column];
+    const at = from === undefined ? -1 : order.indexOf(from);
+    if (at === column) return;
+    if (at === -1) insertColumn(sheet, column);
+    else moveColumn(sheet, at, column);
+    if (at !== -1) order.splice(at, 1);
+    order.splice(column, 0, from ?? null);
+  });
+  writeHeader(sheet, layout);
+}
+
+/** Where, from 0, each column of ours stands; undefined for one that is gone. */
+export function placesOf(
+  header: readonly string[],
+  stands: readonly string[],
+): readonly (number | undefined)[] {
+  const places = header.map((text) => {
+    const at = stands.indexOf(text);
+    return at === -1 ? undefined : at;
+  });
+  const known = new Set(header);
+  return places.map((place, column) => {
+    if (place !== undefined) return place;
+    // A renamed one stands beside its neighbours still.
+    const [left, right] = [places[column - 1], places[column + 1]];
+    const beside = [left === undefined ? -1 : left + 1, right === undefined ? -1 : right - 1];
+    if (column === 0) beside.push(0);
+    return beside.find((at) => at >= 0 && at < stands.length && !known.has(stands[at] as string));
+  });
+}
+
+function moveColumn(sheet: Sheet, from: number, to: number): void {
+  sheet.moveColumns(sheet.getRange(1, from + 1), to + 1);
+}
+
+function insertColumn(sheet: Sheet, at: number): void {
+  if (at === 0) sheet.insertColumnsBefore(1, 1);
+  else sheet.insertColumnsAfter(at, 1);
+  // From memory: a new column takes over the boxes of the one beside it.
+  sheet.getRange(1, at + 1, sheet.getMaxRows(), 1).setDataValidation(null);
+}
+
+function writeHeader(sheet: Sheet, { title, header }: OwnLayout): void {
+  const cell = sheet.getRange(1, 1);
+  if (!isTitle(cell.getValue())) cell.setValue(safeText(`${MARK} ${title}`));
+  sheet.getRange(2, 1, 1, header.length).setValues([header.map(safeText)]);
+}

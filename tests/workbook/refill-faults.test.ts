@@ -1,0 +1,113 @@
+import { expect, it } from "vitest";
+import { answered, bare, called, callsToFail, isHalfMade, type Kind } from "./fail-in-turn";
+import { type Nursery, openNursery, smallRecords } from "./nursery";
+
+const DUE = "Due list";
+
+/** A due list in which people have entered things, before records that make it shorter by now. */
+function prepare(): Nursery {
+  const nursery = bare().ready();
+  const rows = nursery.values(DUE);
+  const rowOf = (task: string, batch: string) =>
+    rows.findIndex((row) => row[5] === task && row[6] === batch) + 1;
+  const due = nursery.sheet(DUE);
+  due.getRange(rowOf("Take count", "B1"), 2, 1, 3).setValues([[61, "Orrin", "dry"]]);
+  // Ticked and refused: more than were grafted.
+  due.getRange(rowOf("Take count", "B2"), 1, 1, 2).setValues([[true, 99]]);
+  due.getRange(rows.length, 4).setValue("after the rain");
+  due.getRange(rows.length, 17).setValue("beside");
+  nursery.sheet("Records").getRange("A3:P3").clearContent();
+  return nursery;
+}
+
+/** How many rows the list has. */
+const tasks = (nursery: Nursery) => nursery.values(DUE).filter((row) => row[5] !== "").length;
+
+/** What people have entered, as often as it stands there, and whether the rest of its row is its own. */
+function entered(nursery: Nursery): string[] {
+  return nursery
+    .values(DUE)
+    .slice(2)
+    .filter((row) => row[0] === true || row.slice(1, 4).some((cell) => cell !== ""))
+    .map((row) => JSON.stringify([...row.slice(0, 4), row[5], row[6]]))
+    .sort();
+}
+
+const run = (nursery: Nursery) => called(nursery, "refreshDueList");
+
+it.each<[string, Kind]>([
+  ["does nothing and throws", "failAt"],
+  ["does its work and throws", "failAfter"],
+  ["throws, and all that follow", "stopAt"],
+])(
+  "a service call that %s loses nothing that was entered, and the next run mends the list",
+  (_, kind) => {
+    const model = prepare();
+    const start = model.saved();
+    const [rowsBefore, kept] = [tasks(model), entered(model)];
+    const calls = callsToFail(model, { run, long: true }, kind);
+    const after = model.snapshot(DUE);
+    expect(tasks(model)).toBeLessThan(rowsBefore);
+    expect(entered(model)).toEqual(kept);
+    const wrong: string[] = [];
+    for (const n of calls) {
+      const nursery = openNursery(start, { newRows: 60 });
+      nursery.w.meter[kind](n);
+      run(nursery);
+      nursery.w.meter.reset();
+      const left = nursery.snapshot(DUE);
+      if (isHalfMade(nursery, DUE)) {
+        const stands = new Set(entered(nursery));
+        if (kept.some((one) => !stands.has(one))) wrong.push(`${n}: an entry is gone`);
+        if (stands.size > kept.length) wrong.push(`${n}: an entry beside another task`);
+      } else if (JSON.stringify(entered(nursery)) !== JSON.stringify(kept)) {
+        wrong.push(`${n}: ${entered(nursery)}`);
+      } else if (left !== after && tasks(nursery) !== rowsBefore) {
+        wrong.push(`${n}: neither the old list nor the new one`);
+      }
+      if (!run(nursery)) wrong.push(`${n}: never works again`);
+      else if (nursery.snapshot(DUE) !== after) wrong.push(`${n}: is not mended`);
+      nursery.w.close();
+    }
+    expect(wrong).toEqual([]);
+  },
+  300_000,
+);
+
+it.each<[string, Kind]>([
+  ["does nothing and throws", "failAt"],
+  ["does its work and throws", "failAfter"],
+])(
+  "a service call that %s leaves each live tab on the old table, on the new one, or saying so",
+  (_, kind) => {
+    const live = ["Stages", "Ready by month", "Takes", "Takes by month", "Checks"];
+    const again = (nursery: Nursery) =>
+      answered(nursery, "sidebarSetUp", { tab: "New records", columns: [], methods: [] });
+    const model = openNursery([smallRecords(), { ...smallRecords(), name: "New records" }], {
+      newRows: 60,
+    }).ready("Records");
+    const start = model.saved();
+    const shown = (nursery: Nursery) => live.map((name) => nursery.snapshot(name));
+    const before = shown(model);
+    const calls = callsToFail(model, { run: again, long: true }, kind).filter((n) => n > 60);
+    const after = shown(model);
+    const wrong: string[] = [];
+    for (const n of calls) {
+      const nursery = openNursery(start, { newRows: 60 });
+      nursery.w.meter[kind](n);
+      again(nursery);
+      nursery.w.meter.reset();
+      shown(nursery).forEach((one, at) => {
+        const whole = one === before[at] || one === after[at];
+        if (!whole && !isHalfMade(nursery, live[at] as string)) wrong.push(`${n}: ${one}`);
+      });
+      if (!again(nursery)) wrong.push(`${n}: never works again`);
+      else if (JSON.stringify(shown(nursery)) !== JSON.stringify(after))
+        wrong.push(`${n}: not mended`);
+      nursery.w.close();
+    }
+    expect(calls.length).toBeGreaterThan(20);
+    expect(wrong).toEqual([]);
+  },
+  300_000,
+);
