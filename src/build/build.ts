@@ -3,9 +3,10 @@ import { join } from "node:path";
 import { build } from "esbuild";
 import { registry } from "../functions/index";
 import { hostMathematics } from "./host-mathematics";
+import { LOADED, loaderHead, loaderTail } from "./loader";
 import { sidebarPage } from "./sidebar-page";
 import { isStale } from "./stale";
-import { BUNDLE_NAME, stubs } from "./stubs";
+import { stubs } from "./stubs";
 
 const DIST = "dist";
 
@@ -16,15 +17,15 @@ async function makeDist(): Promise<void> {
     bundle: true,
     write: false,
     format: "iife",
-    globalName: BUNDLE_NAME,
+    globalName: LOADED,
     // Class fields and private names are refused by the script server; es2020 lowers them.
     target: "es2020",
     minify: true,
     plugins: [hostMathematics],
     legalComments: "none",
     logLevel: "warning",
-    banner: { js: "/** @OnlyCurrentDoc */" },
-    footer: { js: stubs(registry) },
+    banner: { js: `/** @OnlyCurrentDoc */\n${loaderHead()}` },
+    footer: { js: `${loaderTail()}\n\n${stubs(registry)}` },
   });
   const page = await sidebarPage(registry);
   rmSync(DIST, { recursive: true, force: true });

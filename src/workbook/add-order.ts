@@ -3,7 +3,6 @@ import { wantedArgument } from "../door/index";
 import { cellName } from "./cell-name";
 import { tooLong } from "./doubts";
 import { withLock } from "./lock";
-import { minuteNow } from "./minute-now";
 import { nextOrderName } from "./next-order-name";
 import type { AddOrderAnswer, AddOrderRequest } from "./order-calls";
 import { NEW_ORDER } from "./order-row-again";
@@ -75,7 +74,7 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
     const id = Utilities.getUuid();
     try {
       const { sheet, values, columnOf, headerRow } = table;
-      writeGroups({ log, sheet, values, when: minuteNow(now.workbook) }, [
+      writeGroups({ log, sheet, values, when: now.minute() }, [
         {
           ...{ id, who: "", writes, kept: [] },
           landmarks: landmarksOf(table, row, writes),

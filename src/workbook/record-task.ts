@@ -3,7 +3,6 @@ import { cellName } from "./cell-name";
 import { hardlyMeant, occupied, withoutColumn } from "./doubts";
 import { headerCells } from "./find-again";
 import { withLock } from "./lock";
-import { minuteNow } from "./minute-now";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
 import { fittingText } from "./safe-text";
 import { settleLog } from "./settle-log";
@@ -26,13 +25,15 @@ export interface RecordPlan {
   readonly writes: readonly PlannedCell[];
   /** What the table has no column for. */
   readonly kept: readonly LoggedCell[];
-  /** Cells that hold what they were to hold. */
-  readonly already: readonly PlannedCell[];
+  /** Every cell that the task has to do with, those too that hold what they were to hold. */
+  readonly planned: readonly PlannedCell[];
   readonly asked: readonly Question[];
   /** What tells the cells to be written again. */
   readonly marks: TableMarks;
   /** Whether the table has a column for the count, and no count in it by now. */
   readonly missesCount: boolean;
+  /** Whether it has a count in it. */
+  readonly hasCount: boolean;
 }
 
 /** What the one who asks has written before, which may be corrected without a question. */
@@ -55,9 +56,9 @@ export function recordTask(request: RecordRequest): RecordAnswer {
     const read = recordsNow();
     const log = openLog(read.workbook);
     const now = settleLog(read, log);
-    const { writes, kept, already, asked, marks } = planRecord(now, request);
+    const { writes, kept, planned, asked, marks } = planRecord(now, request);
     if (writes.length === 0 && kept.length === 0) {
-      const cells = already.map(({ header, tab, cell, after }) => {
+      const cells = planned.map(({ header, tab, cell, after }) => {
         return `${header} (${tab}!${cell}) ${plainText(now.door, after)}`;
       });
       throw new Error(
@@ -69,7 +70,7 @@ export function recordTask(request: RecordRequest): RecordAnswer {
       return { written: [], asked, logId: null };
     }
     const id = Utilities.getUuid();
-    const into = { log, sheet: now.sheet, values: now.values, when: minuteNow(now.workbook) };
+    const into = { log, sheet: now.sheet, values: now.values, when: now.minute() };
     try {
       writeGroups(into, [{ id, who: request.who, writes, kept, ...marks }]);
     } catch (error) {
@@ -105,7 +106,7 @@ export function planRecord(
   return {
     writes,
     kept,
-    already: planned.filter((cell) => !writes.includes(cell)),
+    planned,
     asked: isNothing
       ? []
       : [
@@ -117,7 +118,12 @@ export function planRecord(
           ...questions,
         ],
     marks: marksOf(now, target, writes),
-    missesCount: counted && count !== null && wish.count === null && recordedCount === null,
+    missesCount:
+      counted &&
+      count !== null &&
+      wish.count === null &&
+      (recordedCount === null || own.wroteCell(count)),
+    hasCount: count !== null && recordedCount !== null,
   };
 }
 

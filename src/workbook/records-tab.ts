@@ -7,7 +7,8 @@ import {
   type TimetableFault,
 } from "../core";
 import { type Door, openDoor } from "../door/index";
-import { gridTab } from "./grid-tabs";
+import { minuteOf } from "./minute-now";
+import { tabCells } from "./own-tabs";
 import { readSettings, type Settings } from "./settings";
 import { timetableValues } from "./timetable-source";
 import { workbookHost } from "./workbook-host";
@@ -20,6 +21,8 @@ export interface RecordsNow {
   readonly tab: string;
   readonly settings: Settings;
   readonly door: Door;
+  /** The present minute in the workbook's zone, as "2026-11-25 09:00". */
+  minute(): string;
   /** Every cell of the records tab, read once. */
   readonly values: readonly (readonly unknown[])[];
   readonly records: Records;
@@ -43,12 +46,17 @@ export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   const settings = readSettings(workbook);
   if (settings === null) throw new Error("The workbook is not set up yet: open Set up first");
   const name = tab ?? settings.recordsTab;
-  const sheet = gridTab(workbook, name);
-  if (sheet === null) {
+  const cells = tabCells(workbook, name);
+  if (cells === null) {
     throw new Error(`There is no tab "${name}" any more: choose the records tab in Set up`);
   }
   const columns = name === settings.recordsTab ? settings.columns : [];
-  return readTab(workbook, sheet, { ...settings, columns }, { faultyToo, tab: name });
+  return readTab(
+    workbook,
+    cells.sheet,
+    { ...settings, columns },
+    { faultyToo, ...cells, tab: name },
+  );
 }
 
 /**
@@ -60,10 +68,16 @@ export function readTab(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
   sheet: GoogleAppsScript.Spreadsheet.Sheet,
   settings: Settings,
-  { faultyToo = false, tab = sheet.getName() } = {},
+  read: {
+    readonly faultyToo?: boolean;
+    readonly tab?: string;
+    readonly values?: readonly (readonly unknown[])[];
+  } = {},
 ): RecordsNow {
-  const door = openDoor(workbookHost(workbook));
-  const values = sheet.getDataRange().getValues();
+  const { faultyToo = false, tab = sheet.getName() } = read;
+  const host = workbookHost(workbook);
+  const door = openDoor(host);
+  const values = read.values ?? sheet.getDataRange().getValues();
   const own = timetableValues(workbook, settings.timetableTab);
   const { timetable, faults } = faultyToo
     ? door.timetableWithFaults(own)
@@ -75,7 +89,11 @@ export function readTab(
   const readAs = (cells: readonly (readonly unknown[])[]) =>
     door.records(cells, { timetable, asOf, columns });
   const records = readAs(values);
-  return { workbook, sheet, tab, settings, door, values, records, timetable, faults, asOf, readAs };
+  const minute = () => minuteOf(host);
+  return {
+    ...{ workbook, sheet, tab, settings, door, minute, values, records, timetable, faults },
+    ...{ asOf, readAs },
+  };
 }
 
 /** What was told, and that it leads nowhere. */

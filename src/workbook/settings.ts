@@ -1,7 +1,7 @@
 import { TOLD_HEADER } from "../door/index";
 import { TODAY, tabPart } from "./formula-text";
 import type { OwnSettings } from "./own-settings";
-import { OWN_TABS, ownTab } from "./own-tabs";
+import { OWN_TABS, ownCells } from "./own-tabs";
 import { safeText } from "./safe-text";
 import type { TabCell, TabContent } from "./tab-content";
 
@@ -45,14 +45,15 @@ const LAST_ROW = ROW.columns + COLUMN_ROWS - 1;
 export const SETTING_CELLS = {
   asOf: tabPart(OWN_TABS.settings, `$B$${ROW.asOf}`),
   level: tabPart(OWN_TABS.settings, `$B$${ROW.level}`),
+  daysAhead: tabPart(OWN_TABS.settings, `$B$${ROW.daysAhead}`),
   columns: tabPart(OWN_TABS.settings, `$A$${ROW.columnsHeader}:$B$${LAST_ROW}`),
 } as const;
 
 /** @returns null when the workbook has not been set up */
 export function readSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): Settings | null {
-  const sheet = ownTab(workbook, OWN_TABS.settings);
-  if (sheet === null) return null;
-  const values = sheet.getRange(1, 1, LAST_ROW, 2).getValues();
+  const cells = ownCells(workbook, OWN_TABS.settings);
+  if (cells === null) return null;
+  const values = cells.values.slice(0, LAST_ROW);
   const value = (row: number): unknown => values[row - 1]?.[1];
   return {
     recordsTab: String(value(ROW.recordsTab) ?? ""),
@@ -62,7 +63,7 @@ export function readSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet)
     daysAhead: value(ROW.daysAhead),
     columns: values
       .slice(ROW.columns - 1)
-      .map(([name, header]) => [String(name), String(header)] as const)
+      .map(([name = "", header = ""]) => [String(name), String(header)] as const)
       .filter(([name, header]) => name !== "" && header !== ""),
   };
 }

@@ -85,8 +85,7 @@ export function logContent(): TabContent {
  * @throws Error in a sentence when the workbook has no log
  */
 export function openLog(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): WriteLog {
-  const sheet = ownTab(workbook, OWN_TABS.log);
-  if (sheet === null) throw new Error("The write log is missing: run Set up again");
+  const sheet = logTab(workbook);
   let last = Math.max(FIRST_ROW - 1, sheet.getLastRow());
   const states =
     last < FIRST_ROW
@@ -106,11 +105,7 @@ export function openLog(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): Wri
     },
     begin(lines, state = "writing") {
       const first = last + 1;
-      const missing = first + lines.length - 1 - sheet.getMaxRows();
-      if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
-      sheet
-        .getRange(first, 1, lines.length, HEADER.length)
-        .setValues(lines.map((line) => rowOf(line, state)));
+      roomFor(sheet, first, lines.length).setValues(lines.map((line) => rowOf(line, state)));
       last += lines.length;
       return lines.map((_, at) => first + at);
     },
@@ -125,6 +120,29 @@ export function openLog(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): Wri
         places.map(({ row, cell }) => ({ row, text: safeText(cell) })),
       ),
   };
+}
+
+function logTab(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+): GoogleAppsScript.Spreadsheet.Sheet {
+  const sheet = ownTab(workbook, OWN_TABS.log);
+  if (sheet === null) throw new Error("The write log is missing: run Set up again");
+  return sheet;
+}
+
+/** The cells of new lines; a tab that is full is made taller. */
+function roomFor(
+  sheet: GoogleAppsScript.Spreadsheet.Sheet,
+  first: number,
+  count: number,
+): GoogleAppsScript.Spreadsheet.Range {
+  try {
+    return sheet.getRange(first, 1, count, HEADER.length);
+  } catch {
+    const room = sheet.getMaxRows();
+    sheet.insertRowsAfter(room, Math.max(1, first + count - 1 - room));
+    return sheet.getRange(first, 1, count, HEADER.length);
+  }
 }
 
 export function isUnsettled(state: LogState): boolean {
