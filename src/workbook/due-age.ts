@@ -26,7 +26,8 @@ import type { TabCell } from "./tab-content";
  */
 function ageFormula(now: RecordsNow, parts: readonly FormulaPart[]): string {
   const [asOf, then] = [topCell(DUE_TOP.asOf), topCell(DUE_TOP.readThen)];
-  const made = `As of ${sentenceDay(now.asOf)}`;
+  // A cell that showed nothing but a day would be taken for one.
+  const made = `Of ${sentenceDay(now.asOf)}`;
   const set = SETTING_CELLS.asOf;
   const otherDay = callPart("OR", [
     betweenPart(asOf, "<", callPart("TODAY", [])),
@@ -37,20 +38,20 @@ function ageFormula(now: RecordsNow, parts: readonly FormulaPart[]): string {
   const sum = parts.map(sumPart).reduce((all, one) => betweenPart(all, "+", one));
   const text = callPart("IF", [
     otherDay,
-    textPart(`${made}, not today's. ${ANEW}`),
+    textPart(`${made}: not today's list. ${ANEW}`),
     callPart("IF", [
       betweenPart(sum, "<>", betweenPart(then, "+", ownChange)),
-      textPart(`${made}. Records, timetable or settings have changed since. ${ANEW}`),
+      textPart(`${made}: records have changed since. ${ANEW}`),
       textPart(made),
     ]),
   ]);
   return formulaCall("IFERROR", [
     text,
-    textPart(`${made}. It can't be told what has changed since. ${ANEW}`),
+    textPart(`${made}: what has changed since can't be told. ${ANEW}`),
   ]);
 }
 
-const ANEW = "Tick the box to the right: made anew";
+const ANEW = "Tick the box beside for a new one";
 
 /** The cells of the first row that tell the age, by their columns from 1. */
 export function ageCells(now: RecordsNow): ReadonlyMap<number, TabCell> {

@@ -2,17 +2,17 @@
  * The columns of the due tab, in their order: all that a person needs to tick a task first, where a
  * phone shows it, then what they may add, then what is seen on a wide screen.
  *
- * Widths are pixels. Up to Count they are 312 together, so that a screen of 360 shows them beside
- * the numbers of the rows; the frozen ones, up to What, are 162.
+ * Widths are pixels. Up to Count they are 306 together, so that a screen of 360 shows them beside
+ * the numbers of the rows; the frozen ones, up to What, are 158.
  */
 const COLUMNS = [
-  { key: "done", header: "Done", width: 32 },
+  { key: "done", header: "Done", width: 36 },
   /** The first sign of Written, which stands out of a phone's sight. */
-  { key: "sign", header: "?", width: 18 },
+  { key: "sign", header: "?", width: 16 },
   /** Task and batch as read; late ones say so. */
-  { key: "what", header: "What", width: 112 },
-  { key: "place", header: "Place", width: 60 },
-  { key: "plants", header: "Plants", width: 44 },
+  { key: "what", header: "What", width: 106 },
+  { key: "place", header: "Place", width: 54 },
+  { key: "plants", header: "Plants", width: 48 },
   { key: "count", header: "Count", width: 46 },
   { key: "who", header: "Who", width: 70 },
   { key: "note", header: "Note", width: 120 },

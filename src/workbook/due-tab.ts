@@ -85,12 +85,12 @@ function dueTab(now: RecordsNow, entries: readonly DueEntry[]): TabContent {
     return { ...entryCells(entry), ...taskCells(now, task) };
   });
   const all = [...rows, ...left.map(offTheList)];
-  const { what, place, note, who, from, by, state, caution } = DUE_COLUMN;
+  const { what, place, note, who, from, by, state } = DUE_COLUMN;
   return {
     name: OWN_TABS.due,
     madeBy: `due list of ${sentenceDay(now.asOf)}. Tick Done, and fill Count where plants are counted, to record a task; clear the box to take it back.`,
     top: ageCells(now),
-    topHeight: 84,
+    topHeight: 112,
     rows: [DUE_HEADER.map((name) => ({ text: name })), ...all.map(rowCells)],
     frozenRows: 2,
     frozenColumns: DUE_FROZEN,
@@ -103,7 +103,8 @@ function dueTab(now: RecordsNow, entries: readonly DueEntry[]): TabContent {
       [from - 1]: DAY_FORMAT,
       [by - 1]: DAY_FORMAT,
     },
-    wrapped: [what, place, note, state, caution].map((column) => column - 1),
+    wrapped: [what, place, note, state].map((column) => column - 1),
+    middle: true,
     bold: { rows: tasks.filter(isLate).length, column: what - 1 },
   };
 }
@@ -127,16 +128,16 @@ function taskCells(now: RecordsNow, task: Task): RowCells {
   const text = (value: string): TabCell => (value === "" ? null : { text: value });
   const date = (day: CivilDay): TabCell => ({ date: now.door.date(day) });
   const number = (value: number | null): TabCell => (value === null ? null : { number: value });
-  const late = isLate(task) ? `late by ${daysText(task.daysLate)}` : "";
+  const days = daysText(task.daysLate);
   return {
-    what: text([task.step.name, task.batch, late.toUpperCase()].filter(Boolean).join("\n")),
+    what: text([task.step.name, task.batch, ...(isLate(task) ? [`LATE ${days}`] : [])].join("\n")),
     place: text(task.place),
     plants: number(task.plants),
     task: text(task.step.name),
     batch: text(task.batch),
     from: date(task.from),
     by: date(task.by),
-    status: text(late || task.status),
+    status: text(isLate(task) ? `late by ${days}` : task.status),
     hours: number(task.hours === null ? null : Math.round(task.hours * 10) / 10),
     caution: text(task.step.caution),
   };

@@ -8,5 +8,5 @@ export function minuteNow(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): s
 
 /** The same where the workbook's clock is at hand. */
 export function minuteOf(host: Pick<Host, "wallTime">): string {
-  return host.wallTime(Date.now()).slice(0, "2026-11-25 09:00".length);
+  return host.wallTime(Number(new Date())).slice(0, "2026-11-25 09:00".length);
 }

@@ -32,6 +32,8 @@ export interface TabContent {
   readonly formats: Readonly<Record<number, string>>;
   /** Columns, from 0, whose texts go on in further lines rather than beyond the cell. */
   readonly wrapped?: readonly number[];
+  /** Whether texts stand in the middle of rows that others have made higher. */
+  readonly middle?: boolean;
   /** Rows below the header, from its first, that stand out, and the columns, from 0, that do. */
   readonly bold?: { readonly rows: number; readonly column: number };
   /** Rows that the tab has at least, for what a formula spills; as many as are written if left out. */
@@ -75,9 +77,13 @@ export function fillTop(sheet: Sheet, { top }: TabContent): void {
     const range = sheet.getRange(1, column);
     if (cell !== null && "tick" in cell) range.setDataValidation(tickBox());
     if (cell !== null && "date" in cell) range.setNumberFormat(DAY_FORMAT);
+    // A number beside the title is for formulas; a reader has no use for it.
+    if (cell !== null && "number" in cell) range.setNumberFormat(UNSEEN);
     range.setValue(cellValue(cell));
   }
 }
+
+const UNSEEN = ";;;";
 
 /** The rule of a cell that is ticked or not. */
 export function tickBox(): GoogleAppsScript.Spreadsheet.DataValidation {
@@ -112,8 +118,12 @@ export function makeRoom(sheet: Sheet, { rows, widths, tall = 0 }: TabContent, b
   if (lacking > 0) sheet.insertColumnsAfter(wide, lacking);
 }
 
-export function setFormats(sheet: Sheet, { rows, widths, formats, wrapped }: TabContent): void {
+export function setFormats(sheet: Sheet, content: TabContent): void {
+  const { rows, widths, formats, wrapped, middle } = content;
   const spilled = Math.min(FORMATTED_BELOW, sheet.getMaxRows() - 1);
+  if (middle) {
+    sheet.getRange(1, 1, rows.length + 1, widths.length).setVerticalAlignment("middle");
+  }
   for (const column of wrapped ?? []) {
     sheet.getRange(1, column + 1, rows.length + 1, 1).setWrap(true);
   }
