@@ -1,7 +1,7 @@
 import { callFunction, type FunctionName, type FunctionResult, runs } from "./functions/index";
 import { addMenu, openSidebar, refreshDueList, writeTicked } from "./workbook/menu";
+import { dueListEdited } from "./workbook/on-edit";
 import { sidebarCall } from "./workbook/sidebar-call";
-import { recordOnEdit } from "./workbook/ticked-tasks";
 import { workbookHost } from "./workbook/workbook-host";
 
 /** Answers a custom function by its name; the stubs in the built file call it. */
@@ -12,8 +12,8 @@ export function answer(name: FunctionName, args: ArrayLike<unknown>): FunctionRe
 export {
   addMenu as onInstall,
   addMenu as onOpen,
+  dueListEdited as onEdit,
   openSidebar as showSidebar,
-  recordOnEdit as onEdit,
   refreshDueList,
   sidebarCall,
   writeTicked,

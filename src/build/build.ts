@@ -3,9 +3,10 @@ import { join } from "node:path";
 import { build } from "esbuild";
 import { registry } from "../functions/index";
 import { hostMathematics } from "./host-mathematics";
+import { LOADED, loaderHead, loaderTail } from "./loader";
 import { sidebarPage } from "./sidebar-page";
 import { isStale } from "./stale";
-import { BUNDLE_NAME, stubs } from "./stubs";
+import { stubs } from "./stubs";
 import { projectVersion, versionDefined } from "./version";
 
 const DIST = "dist";
@@ -17,7 +18,7 @@ async function makeDist(): Promise<void> {
     bundle: true,
     write: false,
     format: "iife",
-    globalName: BUNDLE_NAME,
+    globalName: LOADED,
     // Class fields and private names are refused by the script server; es2020 lowers them.
     target: "es2020",
     minify: true,
@@ -25,8 +26,10 @@ async function makeDist(): Promise<void> {
     plugins: [hostMathematics],
     legalComments: "none",
     logLevel: "warning",
-    banner: { js: `// Nursery batches ${projectVersion()}\n/** @OnlyCurrentDoc */` },
-    footer: { js: stubs(registry) },
+    banner: {
+      js: `// Nursery batches ${projectVersion()}\n/** @OnlyCurrentDoc */\n${loaderHead()}`,
+    },
+    footer: { js: `${loaderTail()}\n\n${stubs(registry)}` },
   });
   const page = await sidebarPage(registry);
   rmSync(DIST, { recursive: true, force: true });

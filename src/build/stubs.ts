@@ -1,18 +1,10 @@
 import type { FunctionEntry } from "../functions/index";
+import { OWN_TABS } from "../workbook/own-tabs";
 import type { SidebarCallName } from "../workbook/sidebar-calls";
+import { BUNDLE_NAME } from "./loader";
 
-/** Name under which the bundle's exports are reached from the stubs. */
-export const BUNDLE_NAME = "nurseryBatches_";
-
-/** Functions that the spreadsheet, the menu and the edit trigger call by name. */
-const WORKBOOK_FUNCTIONS = [
-  "onOpen",
-  "onInstall",
-  "onEdit",
-  "showSidebar",
-  "refreshDueList",
-  "writeTicked",
-];
+/** Functions that the spreadsheet and the menu call by name. */
+const WORKBOOK_FUNCTIONS = ["onOpen", "onInstall", "showSidebar", "refreshDueList", "writeTicked"];
 
 /** What the sidebar page may call: every name here is open to the page, and nothing else. */
 const SIDEBAR_CALLS: readonly SidebarCallName[] = [
@@ -45,13 +37,24 @@ export function stubs(registry: readonly FunctionEntry[]): string {
   return [
     ...registry.map(customFunctionStub),
     ...WORKBOOK_FUNCTIONS.map(
-      (name) => `function ${name}(event) {\n  return ${BUNDLE_NAME}.${name}(event);\n}`,
+      (name) => `function ${name}(event) {\n  return ${BUNDLE_NAME}().${name}(event);\n}`,
     ),
+    editStub(),
     ...SIDEBAR_CALLS.map(
       (name) =>
-        `function ${name}(request) {\n  return ${BUNDLE_NAME}.sidebarCall("${name}", request);\n}`,
+        `function ${name}(request) {\n  return ${BUNDLE_NAME}().sidebarCall("${name}", request);\n}`,
     ),
   ].join("\n\n");
+}
+
+/** An edit of another tab than the due list ends here, with two calls and nothing loaded. */
+function editStub(): string {
+  return [
+    "function onEdit(event) {",
+    "  var sheet = event.range.getSheet();",
+    `  if (sheet.getName() === ${JSON.stringify(OWN_TABS.due)}) ${BUNDLE_NAME}().onEdit(event, sheet);`,
+    "}",
+  ].join("\n");
 }
 
 function customFunctionStub({ name, sentence, parameters, answers }: FunctionEntry): string {
@@ -64,5 +67,5 @@ function customFunctionStub({ name, sentence, parameters, answers }: FunctionEnt
   ];
   const comment = ["/**", ...lines.map((line) => ` * ${line}`.trimEnd()), " */"].join("\n");
   const names = parameters.map((one) => one.name).join(", ");
-  return `${comment}\nfunction ${name}(${names}) {\n  return ${BUNDLE_NAME}.answer("${name}", arguments);\n}`;
+  return `${comment}\nfunction ${name}(${names}) {\n  return ${BUNDLE_NAME}().answer("${name}", arguments);\n}`;
 }

@@ -3,7 +3,6 @@ import { wantedArgument } from "../door/index";
 import { cellName } from "./cell-name";
 import { tooLong } from "./doubts";
 import { withLock } from "./lock";
-import { minuteNow } from "./minute-now";
 import { nextOrderName } from "./next-order-name";
 import type { AddOrderAnswer, AddOrderRequest } from "./order-calls";
 import { NEW_ORDER } from "./order-row-again";
@@ -16,8 +15,10 @@ import { type RecordsNow, recordsNow } from "./records-tab";
 import { fittingText } from "./safe-text";
 import { settleLog } from "./settle-log";
 import type { Question } from "./sidebar-calls";
-import { type CellWrite, ChangedMeanwhile, type Landmark, writeCells } from "./write-cells";
-import type { CellContent, LoggedCell } from "./write-log";
+import type { CellWrite, Landmark } from "./table-write";
+import { ChangedMeanwhile } from "./write-cells";
+import { writeGroups } from "./write-groups";
+import { type CellContent, type LoggedCell, openLog } from "./write-log";
 
 /** Farther off than any plant is ordered for, or was. */
 const MOST_DAYS_AWAY = 36_525;
@@ -32,7 +33,9 @@ type Entered = readonly (readonly [field: OrderField, value: CellContent])[];
  */
 export function addOrder(request: AddOrderRequest): AddOrderAnswer {
   return withLock(() => {
-    const now = settleLog(recordsNow());
+    const read = recordsNow();
+    const log = openLog(read.workbook);
+    const now = settleLog(read, log);
     const table = ordersNow(now);
     if (table === null) throw new Error("There is no tab of orders yet: make one first");
     const { door, asOf } = now;
@@ -70,9 +73,15 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
     if (asked.some((question) => !answered.has(question))) return askedOnly(asked);
     const id = Utilities.getUuid();
     try {
-      writeCells(now.workbook, table.sheet, writes, [], landmarksOf(table, row, writes), {
-        ...{ id, who: "", when: minuteNow(now.workbook) },
-      });
+      const { sheet, values, columnOf, headerRow } = table;
+      writeGroups({ log, sheet, values, when: now.minute() }, [
+        {
+          ...{ id, who: "", writes, kept: [] },
+          landmarks: landmarksOf(table, row, writes),
+          headerRows: [headerRow + 1],
+          nameColumn: columnOf.order === undefined ? null : columnOf.order + 1,
+        },
+      ]);
     } catch (error) {
       if (!(error instanceof ChangedMeanwhile)) throw error;
       return askedOnly([error.message]);

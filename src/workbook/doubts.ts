@@ -1,10 +1,10 @@
 import { type CivilDay, sentenceDay } from "../core";
-import type { RecordWish } from "./record-task";
+import type { OwnWrites, RecordWish } from "./record-task";
 import { plainText, type RecordsNow } from "./records-tab";
 import { LONGEST_TEXT } from "./safe-text";
 import type { Question } from "./sidebar-calls";
+import type { CellWrite } from "./table-write";
 import type { Target } from "./task-target";
-import type { CellWrite } from "./write-cells";
 import type { LoggedCell } from "./write-log";
 
 function plainQuestion(question: string): Question {
@@ -87,13 +87,16 @@ export function withoutColumn(
   now: RecordsNow,
   { count, note }: Target,
   request: RecordWish,
+  own: OwnWrites,
 ): { readonly kept: readonly LoggedCell[]; readonly questions: readonly Question[] } {
   const kept: LoggedCell[] = [];
-  const keep = (header: string, after: LoggedCell["after"]) =>
-    kept.push({
-      ...{ tab: now.sheet.getName(), cell: "", header, before: "", after },
+  const keep = (header: string, after: LoggedCell["after"]) => {
+    const cell: LoggedCell = {
+      ...{ tab: now.tab, cell: "", header, before: "", after },
       ...{ batch: request.batch, task: request.task },
-    });
+    };
+    if (!own.keeps(cell)) kept.push(cell);
+  };
   if (count === null && request.count !== null) keep("(count)", request.count);
   if (note === null && request.note !== "") keep("(note)", request.note);
   return {

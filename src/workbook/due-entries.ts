@@ -1,7 +1,7 @@
-import { DUE_COLUMN, DUE_FIRST_ROW } from "./due-columns";
+import { DUE_COLUMN, DUE_FIRST_ROW, type DueKey, ENTERED } from "./due-columns";
 import type { TabCell } from "./tab-content";
 
-/** A row of the due tab in which a person has entered something. */
+/** A row of the due tab in which a person has entered something, or which the add-in remembers. */
 export interface DueEntry {
   readonly task: string;
   readonly batch: string;
@@ -12,14 +12,20 @@ export interface DueEntry {
 /** Rows of the due tab, given all its values, that are ticked or typed into. */
 export function dueEntries(values: readonly (readonly unknown[])[]): readonly DueEntry[] {
   return values.slice(DUE_FIRST_ROW - 1).flatMap((cells): DueEntry[] => {
-    const entered = [DUE_COLUMN.count, DUE_COLUMN.who, DUE_COLUMN.note].some(
-      (column) => (cells[column - 1] ?? "") !== "",
-    );
-    const done = cells[DUE_COLUMN.done - 1] ?? "";
-    if (!entered && (done === "" || done === false)) return [];
-    const [task, batch] = [cells[DUE_COLUMN.task - 1], cells[DUE_COLUMN.batch - 1]];
-    return [{ task: String(task ?? ""), batch: String(batch ?? ""), cells }];
+    const isEntered = [...ENTERED].some((column) => isFilled(cells[column - 1]));
+    if (!isEntered && !isFilled(dueCell(cells, "memory"))) return [];
+    const [task, batch] = [dueCell(cells, "task"), dueCell(cells, "batch")];
+    return [{ task: String(task), batch: String(batch), cells }];
   });
+}
+
+function isFilled(value: unknown): boolean {
+  return (value ?? "") !== "" && value !== false;
+}
+
+/** A cell of a row by its column's key. */
+export function dueCell(cells: readonly unknown[], key: DueKey): unknown {
+  return cells[DUE_COLUMN[key] - 1] ?? "";
 }
 
 /** Task and batch as one text, equal for equal ones. */
@@ -29,12 +35,11 @@ export function dueKey({ task, batch }: { readonly task: string; readonly batch:
 
 /** The entries without those that are there twice. */
 export function onceEach(entries: readonly DueEntry[]): readonly DueEntry[] {
-  const { done, note } = DUE_COLUMN;
   const seen = new Map(
-    entries.map((entry) => [
-      JSON.stringify([dueKey(entry), entry.cells.slice(done - 1, note)]),
-      entry,
-    ]),
+    entries.map((entry) => {
+      const entered = [...ENTERED].map((column) => entry.cells[column - 1]);
+      return [JSON.stringify([dueKey(entry), entered]), entry];
+    }),
   );
   return [...seen.values()];
 }

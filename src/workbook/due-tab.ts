@@ -1,9 +1,19 @@
-import { type CivilDay, dueTasks, type Task } from "../core";
+import { type CivilDay, dueTasks, sentenceDay, type Task } from "../core";
 import { wholeNumberArgument } from "../door/index";
-import { DUE_COLUMN } from "./due-columns";
+import { columnLetters } from "./cell-name";
+import { ageCells } from "./due-age";
+import {
+  DUE_COLUMN,
+  DUE_FIRST_ROW,
+  DUE_FROZEN,
+  DUE_HEADER,
+  DUE_WIDTHS,
+  type DueKey,
+} from "./due-columns";
 import {
   carried,
   type DueEntry,
+  dueCell,
   dueEntries,
   dueKey,
   isTicked,
@@ -11,6 +21,7 @@ import {
   sameEntries,
 } from "./due-entries";
 import { isHalfMade } from "./fill-again";
+import { cellsPart, formulaCall } from "./formula-text";
 import { makeTab } from "./make-tab";
 import { OWN_TABS, ownTab } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
@@ -19,15 +30,10 @@ import { DAY_FORMAT, type TabCell, type TabContent } from "./tab-content";
 
 const USUAL_DAYS_AHEAD = 7;
 
-const HEADER = [
-  ...["Done", "Count", "Who", "Note", "Written", "Task", "Batch", "Place", "Plants"],
-  ...["From", "By", "Status", "Hours", "Caution"],
-];
-
 const MENDED_BY = "choose Refresh the due list in the Nursery menu";
 
 /** How the due tab stands, whatever a person has moved or renamed in it. */
-export const DUE_LAYOUT: OwnLayout = { title: "due list", header: HEADER, mendedBy: MENDED_BY };
+export const DUE_LAYOUT: OwnLayout = { title: "due list", header: DUE_HEADER, mendedBy: MENDED_BY };
 
 /** The tasks that are due within the days ahead of the settings. */
 export function tasksNow(now: RecordsNow, daysAhead?: number): readonly Task[] {
@@ -64,28 +70,32 @@ export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = ne
 
 /**
  * The due list as a tab of values with boxes to tick, for those who have no sidebar: ticking a box
- * records the task as done today.
+ * records the task as done today. Late tasks come first and say so in words.
  *
  * @param entries what was entered in the tab before and isn't in the records
  */
 function dueTab(now: RecordsNow, entries: readonly DueEntry[]): TabContent {
   const left = [...entries];
-  const rows = tasksNow(now).map((task) => {
+  const tasks = [...tasksNow(now)].sort((a, b) => Number(isLate(b)) - Number(isLate(a)));
+  const rows = tasks.map((task) => {
     const at = left.findIndex(
       (entry) => entry.batch === task.batch && entry.task === task.step.name,
     );
     const [entry] = at === -1 ? [] : left.splice(at, 1);
-    return [...entryCells(entry), ...taskCells(now, task)];
+    return { ...entryCells(entry), ...taskCells(now, task) };
   });
-  const { who, note, from, by } = DUE_COLUMN;
+  const all = [...rows, ...left.map(offTheList)];
+  const { what, place, note, who, from, by, state } = DUE_COLUMN;
   return {
     name: OWN_TABS.due,
-    madeBy:
-      "due list. Tick Done (and fill Count where plants are counted) to record a task; Refresh in the menu makes it anew.",
-    rows: [HEADER.map((name) => ({ text: name })), ...rows, ...left.map(offTheList)],
+    madeBy: `due list of ${sentenceDay(now.asOf)}. Tick Done, and fill Count where plants are counted, to record a task; clear the box to take it back.`,
+    top: ageCells(now),
+    topHeight: 112,
+    rows: [DUE_HEADER.map((name) => ({ text: name })), ...all.map(rowCells)],
     frozenRows: 2,
+    frozenColumns: DUE_FROZEN,
     mendedBy: MENDED_BY,
-    widths: [50, 60, 70, 120, 170, 120, 90, 110, 60, 90, 90, 110, 60, 320],
+    widths: DUE_WIDTHS,
     formats: {
       // What a person types there stays text, whatever it looks like.
       [who - 1]: "@",
@@ -93,47 +103,75 @@ function dueTab(now: RecordsNow, entries: readonly DueEntry[]): TabContent {
       [from - 1]: DAY_FORMAT,
       [by - 1]: DAY_FORMAT,
     },
+    wrapped: [what, place, note, state].map((column) => column - 1),
+    middle: true,
+    bold: { rows: tasks.filter(isLate).length, column: what - 1 },
   };
 }
 
-function taskCells(now: RecordsNow, task: Task): TabCell[] {
+type RowCells = Readonly<Partial<Record<DueKey, TabCell>>>;
+
+/** A row's cells in the order of the columns, with the sign of its state. */
+function rowCells(cells: RowCells, at: number): TabCell[] {
+  const state = `${columnLetters(DUE_COLUMN.state)}${DUE_FIRST_ROW + at}`;
+  const sign: TabCell = { formula: formulaCall("LEFT", [cellsPart(state)]) };
+  return (Object.keys(DUE_COLUMN) as DueKey[]).map((key) =>
+    key === "sign" ? sign : (cells[key] ?? null),
+  );
+}
+
+function isLate({ daysLate }: Task): boolean {
+  return daysLate > 0;
+}
+
+function taskCells(now: RecordsNow, task: Task): RowCells {
   const text = (value: string): TabCell => (value === "" ? null : { text: value });
   const date = (day: CivilDay): TabCell => ({ date: now.door.date(day) });
   const number = (value: number | null): TabCell => (value === null ? null : { number: value });
-  return [
-    text(task.step.name),
-    text(task.batch),
-    text(task.place),
-    number(task.plants),
-    date(task.from),
-    date(task.by),
-    text(task.daysLate > 0 ? `late by ${task.daysLate} days` : task.status),
-    number(task.hours === null ? null : Math.round(task.hours * 10) / 10),
-    text(task.step.caution),
-  ];
+  const days = daysText(task.daysLate);
+  return {
+    what: text([task.step.name, task.batch, ...(isLate(task) ? [`LATE ${days}`] : [])].join("\n")),
+    place: text(task.place),
+    plants: number(task.plants),
+    task: text(task.step.name),
+    batch: text(task.batch),
+    from: date(task.from),
+    by: date(task.by),
+    status: text(isLate(task) ? `late by ${days}` : task.status),
+    hours: number(task.hours === null ? null : Math.round(task.hours * 10) / 10),
+    caution: text(task.step.caution),
+  };
 }
 
-/** Done, Count, Who, Note and Written, blank or as they were. */
-function entryCells(entry: DueEntry | undefined): TabCell[] {
+function daysText(days: number): string {
+  return days === 1 ? "1 day" : `${days} days`;
+}
+
+/** What a person enters and what is said of it, blank or as it was. */
+function entryCells(entry: DueEntry | undefined): RowCells {
   const cells = entry?.cells ?? [];
-  const { done, count, state } = DUE_COLUMN;
-  return [{ tick: isTicked(cells[done - 1]) }, ...carriedCells(cells, count, state)];
-}
-
-function carriedCells(cells: readonly unknown[], first: number, last: number): TabCell[] {
-  return Array.from({ length: last - first + 1 }, (_, at) => carried(cells[first - 1 + at]));
+  return {
+    done: { tick: isTicked(dueCell(cells, "done")) },
+    count: carried(dueCell(cells, "count")),
+    who: carried(dueCell(cells, "who")),
+    note: carried(dueCell(cells, "note")),
+    yes: { tick: isTicked(dueCell(cells, "yes")) },
+    state: carried(dueCell(cells, "state")),
+    memory: carried(dueCell(cells, "memory")),
+  };
 }
 
 /** A row whose task is not due any more: what was entered in it must not go unseen. */
-function offTheList({ cells }: DueEntry): TabCell[] {
-  const { done, count, note, state, task } = DUE_COLUMN;
-  const said = String(cells[state - 1] ?? "");
-  return [
-    { tick: isTicked(cells[done - 1]) },
-    ...carriedCells(cells, count, note),
-    {
-      text: said === "" ? "not written: not on the list any more; clear the row to drop it" : said,
-    },
-    ...carriedCells(cells, task, HEADER.length),
-  ];
+function offTheList(entry: DueEntry): RowCells {
+  const said = String(dueCell(entry.cells, "state"));
+  const as = (key: DueKey) => carried(dueCell(entry.cells, key));
+  return {
+    ...entryCells(entry),
+    state: { text: said === "" ? OFF_THE_LIST : said },
+    ...{ what: as("what"), place: as("place"), plants: as("plants") },
+    ...{ task: as("task"), batch: as("batch"), from: as("from"), by: as("by") },
+    ...{ status: as("status"), hours: as("hours"), caution: as("caution") },
+  };
 }
+
+const OFF_THE_LIST = "! not written: not on the list any more; clear the row to drop it";

@@ -4,10 +4,13 @@ import { safeText } from "./safe-text";
 import { isStraight, type OwnLayout, straightValues } from "./straighten";
 import {
   blockOf,
+  fillTop,
   makeRoom,
   setFormats,
   setLook,
+  setStress,
   type TabContent,
+  tickBox,
   tickColumns,
   titleOf,
   widthOf,
@@ -51,11 +54,13 @@ function fillTable(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => v
     mayFill(sheet);
     begin();
     sheet.getRange(2, 1, content.rows.length, width).setValues(blockOf(content));
+    fillTop(sheet, content);
     // Writes wait in a queue: a refusal must be met before anything of the old table goes.
     SpreadsheetApp.flush();
     if (formulaIn(content) !== null) clearStrayFormulas(sheet, content);
     else if (values.length > last) clearBelow(sheet, content, values.length);
     if (!wasStraight) setLook(sheet, content);
+    setStress(sheet, content);
   });
 }
 
@@ -160,7 +165,7 @@ function formulaIn({ rows }: TabContent): string | null {
 function setBoxes(sheet: Sheet, { rows }: TabContent): void {
   const columns = tickColumns(rows);
   if (columns.length === 0) return;
-  const box = SpreadsheetApp.newDataValidation().requireCheckbox().setAllowInvalid(false).build();
+  const box = tickBox();
   for (const { column, first, count } of columns) {
     sheet.getRange(first + 2, column + 1, count, 1).setDataValidation(box);
   }

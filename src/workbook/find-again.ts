@@ -3,14 +3,13 @@ import { cellName, placeOfCell } from "./cell-name";
 import type { RecordsNow } from "./records-tab";
 import { stepKeyOf } from "./step-of-task";
 import { columnOf } from "./table-columns";
-import { type CellWrite, type Landmark, sameValue } from "./write-cells";
+import { type CellWrite, type Landmark, sameValue, type TableMarks } from "./table-write";
 import type { LogEntry } from "./write-log";
 
 /** The cells of a write, where they stand by now. */
-export interface FoundAgain {
+export interface FoundAgain extends TableMarks {
   /** One a log line, in their order; what stands there is what the write put there. */
   readonly cells: readonly (CellWrite & { readonly entry: LogEntry; readonly holds: unknown })[];
-  readonly landmarks: readonly Landmark[];
   /** What stands in the row beside them, where it was blank; where the whole row is ours. */
   readonly beside: readonly {
     readonly header: string;
@@ -36,7 +35,7 @@ interface Candidate {
  */
 export function findAgain(now: RecordsNow, entries: readonly LogEntry[]): FoundAgain {
   const first = entries[0];
-  if (first === undefined) return { cells: [], landmarks: [], beside: [] };
+  if (first === undefined) return NOTHING_FOUND;
   const candidates = candidatesFor(now, first);
   if (candidates.length === 0) {
     throw new Error(
@@ -53,8 +52,22 @@ export function findAgain(now: RecordsNow, entries: readonly LogEntry[]): FoundA
     );
   }
   const chosen = chosenRow(placed, first, `${first.task} of ${first.batch}`);
-  return { cells: chosen.cells, landmarks: landmarksOf(now, chosen, chosen.cells), beside: [] };
+  const header = now.records.tables[chosen.table];
+  return {
+    cells: chosen.cells,
+    landmarks: landmarksOf(now, chosen, chosen.cells),
+    headerRows: Array.from(
+      { length: header?.headerHeight ?? 0 },
+      (_, at) => (header?.headerRow ?? 1) + at,
+    ),
+    nameColumn: columnOf(now.records, chosen.table, "fact batch")?.column ?? null,
+    beside: [],
+  };
 }
+
+export const NOTHING_FOUND: FoundAgain = {
+  ...{ cells: [], landmarks: [], headerRows: [], nameColumn: null, beside: [] },
+};
 
 /**
  * Of several rows the one that holds what was written, else the one in which it was.

@@ -10,9 +10,23 @@ import { columnLetters } from "./cell-name";
  * (platform notes A11, C9); not seen live.
  */
 export function formulaCall(name: string, parts: readonly FormulaPart[]): string {
+  return `=${callPart(name, parts).text}`;
+}
+
+/** A call within a formula. */
+export function callPart(name: string, parts: readonly FormulaPart[]): FormulaPart {
   const last = parts.reduce((found, { text }, at) => (text === "" ? found : at), -1);
   const texts = parts.slice(0, last + 1).map(({ text }) => text);
-  return `=${name}(${texts.join(SEPARATOR)})`;
+  return { text: `${name}(${texts.join(SEPARATOR)})` };
+}
+
+/** Two arguments with a mark of arithmetic or comparison between them. */
+export function betweenPart(
+  one: FormulaPart,
+  mark: "+" | "-" | "*" | "<" | "<>",
+  other: FormulaPart,
+): FormulaPart {
+  return { text: `${one.text}${mark}${other.text}` };
 }
 
 /** An argument of a formula. */

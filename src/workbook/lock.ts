@@ -1,10 +1,14 @@
 const LONGEST_WAIT_MS = 10_000;
 
+/** Another run writes. */
+export class Busy extends Error {}
+
 /**
  * Does something that writes while nobody else's script does.
  *
- * @throws Error when another is at it for too long, or the script runs outside a workbook, where there
- * is no lock. Source: developers.google.com/apps-script/reference/lock/lock-service.
+ * @throws Busy when another is at it for too long
+ * @throws Error when the script runs outside a workbook, where there is no lock. Source:
+ * developers.google.com/apps-script/reference/lock/lock-service.
  */
 export function withLock<Result>(work: () => Result): Result {
   // Typed as if it always were there; a script that runs outside a workbook is given none.
@@ -13,7 +17,7 @@ export function withLock<Result>(work: () => Result): Result {
     throw new Error("Nothing can be written from here: open the workbook and use its menu");
   }
   if (!lock.tryLock(LONGEST_WAIT_MS)) {
-    throw new Error("Somebody else is writing just now: try again in a moment");
+    throw new Busy("Somebody else is writing just now: try again in a moment");
   }
   try {
     return work();

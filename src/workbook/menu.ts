@@ -53,8 +53,9 @@ export function refreshDueList(): void {
 }
 
 export function writeTicked(): void {
-  const { recorded, refused } = recordTicked();
+  const { recorded, takenBack, refused } = recordTicked();
   const written = recorded === 1 ? "1 task written" : `${recorded} tasks written`;
+  const back = takenBack === 0 ? "" : `; ${takenBack} taken back`;
   const not = refused === 0 ? "" : `; ${refused} not written: the due list says why`;
-  SpreadsheetApp.getActiveSpreadsheet().toast(`${written}${not}`);
+  SpreadsheetApp.getActiveSpreadsheet().toast(`${written}${back}${not}`);
 }

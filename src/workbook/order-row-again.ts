@@ -1,10 +1,10 @@
 import { cellText } from "../core";
 import type { Door } from "../door/index";
 import { cellName, placeOfCell } from "./cell-name";
-import { chosenRow, type FoundAgain, wasWritten } from "./find-again";
+import { chosenRow, type FoundAgain, NOTHING_FOUND, wasWritten } from "./find-again";
 import { widthOf } from "./orders-end";
 import type { OrdersTable } from "./orders-tab";
-import type { Landmark } from "./write-cells";
+import type { Landmark } from "./table-write";
 import type { LogEntry } from "./write-log";
 
 /** Stands as the task in the log's lines of an order; in brackets, since no step is called so. */
@@ -22,7 +22,7 @@ export function orderRowAgain(
   entries: readonly LogEntry[],
 ): FoundAgain {
   const [first] = entries;
-  if (first === undefined) return { cells: [], landmarks: [], beside: [] };
+  if (first === undefined) return NOTHING_FOUND;
   const { values, headerRow } = table;
   const columns = entries.map((entry) => columnIn(table, door, entry));
   const missing = entries.filter((_, at) => columns[at] === null);
@@ -43,13 +43,9 @@ export function orderRowAgain(
   return {
     // The name last: without it a row that is blanked in part could not be found.
     cells: [...cells].reverse(),
-    landmarks: [...columns, columns[0] as number].map(
-      (column, at): Landmark => ({
-        row: at === columns.length ? row : headerRow + 1,
-        column: (column as number) + 1,
-        value: values[at === columns.length ? row - 1 : headerRow]?.[column as number] ?? "",
-      }),
-    ),
+    landmarks: landmarksOf(table, row),
+    headerRows: [headerRow + 1],
+    nameColumn: (columns[0] as number) + 1,
     beside: besideIn(table, row, columns),
   };
 
@@ -63,6 +59,18 @@ export function orderRowAgain(
       };
     });
   }
+}
+
+/** The header, the order itself, and the orders above and below it, since its own row is blanked. */
+function landmarksOf({ values, headerRow, columnOf }: OrdersTable, row: number): Landmark[] {
+  const rows = new Set([headerRow + 1, row - 1, row, row + 1]);
+  return [...rows].flatMap((at) =>
+    Object.values(columnOf).map((column) => ({
+      row: at,
+      column: column + 1,
+      value: values[at - 1]?.[column] ?? "",
+    })),
+  );
 }
 
 /** Column, from 0, of an entry's header; where two bear it, the one that was written; null if none. */

@@ -54,6 +54,42 @@ export function ownTab(
   return sheet !== null && isOurs(sheet) ? sheet : null;
 }
 
+/** A tab with all its values. */
+export interface TabCells {
+  readonly sheet: GoogleAppsScript.Spreadsheet.Sheet;
+  readonly values: readonly (readonly unknown[])[];
+}
+
+/** The same with its values, in as few calls as can be; null as above. */
+export function ownCells(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  name: string,
+): TabCells | null {
+  const cells = tabCells(workbook, name);
+  if (cells === null) return null;
+  return beginsWithMark(cells.values) || isOurs(cells.sheet) ? cells : null;
+}
+
+/** The tab of a name with its values; null when there is none, or it has no cells. */
+export function tabCells(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  name: string,
+): TabCells | null {
+  const sheet = workbook.getSheetByName(name);
+  if (sheet === null) return null;
+  try {
+    return { sheet, values: sheet.getDataRange().getValues() };
+  } catch (error) {
+    if (hasCells(sheet)) throw error;
+    return null;
+  }
+}
+
+/** Whether the first of a tab's cells is that of one of ours. */
+export function beginsWithMark(values: TabCells["values"]): boolean {
+  return String(values[0]?.[0]).startsWith(MARK);
+}
+
 /** Whether a tab begins as ours do, or is one of ours whose first line a person has taken away. */
 export function isOurs(sheet: GoogleAppsScript.Spreadsheet.Sheet): boolean {
   return String(sheet.getRange(1, 1).getValue()).startsWith(MARK) || isOursWithoutTitle(sheet);

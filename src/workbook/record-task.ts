@@ -3,34 +3,47 @@ import { cellName } from "./cell-name";
 import { hardlyMeant, occupied, withoutColumn } from "./doubts";
 import { headerCells } from "./find-again";
 import { withLock } from "./lock";
-import { minuteNow } from "./minute-now";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
 import { fittingText } from "./safe-text";
 import { settleLog } from "./settle-log";
 import type { CellWritten, Question, RecordAnswer, RecordRequest } from "./sidebar-calls";
-import type { Place } from "./table-columns";
+import { columnOf, type Place } from "./table-columns";
+import { type CellWrite, type Landmark, sameValue, type TableMarks } from "./table-write";
 import { type Target, taskTarget } from "./task-target";
-import {
-  type CellWrite,
-  ChangedMeanwhile,
-  type Landmark,
-  sameValue,
-  writeCells,
-} from "./write-cells";
-import type { LoggedCell } from "./write-log";
+import { ChangedMeanwhile } from "./write-cells";
+import { writeGroups } from "./write-groups";
+import { type LoggedCell, openLog } from "./write-log";
 
 /** A request that may leave the day open: then the day that stands there, else the as-of day. */
-export type RecordWish = Omit<RecordRequest, "day"> & { readonly day: string | null };
-
-interface Recorded extends RecordAnswer {
-  /** Cells that held what they were to hold. */
-  readonly already: readonly CellWritten[];
-  /** Whether the table has a column for the count, and no count in it by now. */
-  readonly missesCount: boolean;
-}
+export type RecordWish = Omit<RecordRequest, "day" | "sure"> & { readonly day: string | null };
 
 /** A cell that is to be written, or holds what it would get already. */
-type Planned = CellWrite & LoggedCell;
+export type PlannedCell = CellWrite & LoggedCell;
+
+/** What recording a task comes to, before anything is written. */
+export interface RecordPlan {
+  readonly writes: readonly PlannedCell[];
+  /** What the table has no column for. */
+  readonly kept: readonly LoggedCell[];
+  /** Every cell that the task has to do with, those too that hold what they were to hold. */
+  readonly planned: readonly PlannedCell[];
+  readonly asked: readonly Question[];
+  /** What tells the cells to be written again. */
+  readonly marks: TableMarks;
+  /** Whether the table has a column for the count, and no count in it by now. */
+  readonly missesCount: boolean;
+  /** Whether it has a count in it. */
+  readonly hasCount: boolean;
+}
+
+/** What the one who asks has written before, which may be corrected without a question. */
+export interface OwnWrites {
+  wroteCell(place: { readonly row: number; readonly column: number }): boolean;
+  /** Whether the log alone holds that already. */
+  keeps(cell: LoggedCell): boolean;
+}
+
+const NOTHING_OWN: OwnWrites = { wroteCell: () => false, keeps: () => false };
 
 /**
  * Records that a task was done, in the person's own table: the day, the plants counted, the note.
@@ -40,70 +53,122 @@ type Planned = CellWrite & LoggedCell;
  */
 export function recordTask(request: RecordRequest): RecordAnswer {
   return withLock(() => {
-    const now = settleLog(recordsNow());
-    const { written, asked, logId, already } = recordUnderLock(now, request);
-    if (written.length === 0 && asked.length === 0) {
-      const cells = already.map(({ header, where, value }) => `${header} (${where}) ${value}`);
+    const read = recordsNow();
+    const log = openLog(read.workbook);
+    const now = settleLog(read, log);
+    const { writes, kept, planned, asked, marks } = planRecord(now, request);
+    if (writes.length === 0 && kept.length === 0) {
+      const cells = planned.map(({ header, tab, cell, after }) => {
+        return `${header} (${tab}!${cell}) ${plainText(now.door, after)}`;
+      });
       throw new Error(
         `Nothing to write: ${request.task} of ${request.batch} is there already, ${cells.join(", ")}`,
       );
     }
-    return { written, asked, logId };
+    const answered = new Set(request.sure);
+    if (asked.some(({ question }) => !answered.has(question))) {
+      return { written: [], asked, logId: null };
+    }
+    const id = Utilities.getUuid();
+    const into = { log, sheet: now.sheet, values: now.values, when: now.minute() };
+    try {
+      writeGroups(into, [{ id, who: request.who, writes, kept, ...marks }]);
+    } catch (error) {
+      if (!(error instanceof ChangedMeanwhile)) throw error;
+      const question: Question = { question: error.message, stands: null, would: null };
+      return { written: [], asked: [question], logId: null };
+    }
+    return { written: writes.map((cell) => cellShown(now, cell)), asked: [], logId: id };
   });
 }
 
-/** The same with the lock held and the records just read. */
-export function recordUnderLock(now: RecordsNow, request: RecordWish): Recorded {
-  const said = request.day === null ? null : now.door.day("day", request.day);
-  const target = taskTarget(now, request.batch, request.task, said);
+/**
+ * What is to be written that a task is recorded, and what has to be asked first.
+ *
+ * @throws Error in a sentence when it can't be recorded
+ */
+export function planRecord(
+  now: RecordsNow,
+  wish: RecordWish,
+  own: OwnWrites = NOTHING_OWN,
+): RecordPlan {
+  const said = wish.day === null ? null : now.door.day("day", wish.day);
+  const target = taskTarget(now, wish.batch, wish.task, said);
   const day = said ?? target.recordedDay ?? now.asOf;
-  const planned = plannedCells(now, target, request, day);
+  const planned = plannedCells(now, target, wish, day, own);
   if (target.day === null && target.count === null) {
-    throw new Error(`Your table has no column for ${request.task}: add one`);
+    throw new Error(`Your table has no column for ${wish.task}: add one`);
   }
   const writes = planned.filter(({ before, after }) => !sameValue(before, after));
-  const already = planned.filter((cell) => !writes.includes(cell));
-  const missesCount =
-    target.counted &&
-    target.count !== null &&
-    request.count === null &&
-    target.recordedCount === null;
-  const shown = (cells: readonly Planned[]) => cells.map((cell) => cellShown(now, cell));
-  const without = withoutColumn(now, target, request);
-  const nothing = { written: [], asked: [], logId: null, already: shown(already), missesCount };
-  if (writes.length === 0 && without.kept.length === 0) return nothing;
-  const asked = [
-    ...hardlyMeant(now, target, request, day),
-    ...occupied(now, writes),
-    ...without.questions,
-  ];
-  const answered = new Set(request.sure);
-  if (asked.some(({ question }) => !answered.has(question))) return { ...nothing, asked };
-  const id = Utilities.getUuid();
-  try {
-    writeCells(now.workbook, now.sheet, writes, without.kept, landmarksOf(now, target, writes), {
-      ...{ id, who: request.who },
-      when: minuteNow(now.workbook),
-    });
-  } catch (error) {
-    if (!(error instanceof ChangedMeanwhile)) throw error;
-    const question: Question = { question: error.message, stands: null, would: null };
-    return { ...nothing, asked: [question] };
-  }
-  return { ...nothing, written: shown(writes), logId: id };
+  const { kept, questions } = withoutColumn(now, target, wish, own);
+  const isNothing = writes.length === 0 && kept.length === 0;
+  const { counted, count, recordedCount } = target;
+  return {
+    writes,
+    kept,
+    planned,
+    asked: isNothing
+      ? []
+      : [
+          ...hardlyMeant(now, target, wish, day),
+          ...occupied(
+            now,
+            writes.filter((cell) => !own.wroteCell(cell)),
+          ),
+          ...questions,
+        ],
+    marks: marksOf(now, target, writes),
+    missesCount:
+      counted &&
+      count !== null &&
+      wish.count === null &&
+      (recordedCount === null || own.wroteCell(count)),
+    hasCount: count !== null && recordedCount !== null,
+  };
 }
 
 /** The batch's name in its row, and the header over each column that is written. */
-function landmarksOf(now: RecordsNow, target: Target, writes: readonly CellWrite[]): Landmark[] {
+function marksOf(now: RecordsNow, target: Target, writes: readonly CellWrite[]): TableMarks {
+  const { records, values } = now;
   const headers = headerCells(
-    now.records,
+    records,
     target.table,
     writes.map(({ column }) => column),
   );
-  return [...(target.name === null ? [] : [target.name]), ...headers].map(({ row, column }) => ({
-    ...{ row, column },
-    value: now.values[row - 1]?.[column - 1] ?? "",
-  }));
+  const marked = (places: readonly { readonly row: number; readonly column: number }[]) =>
+    places.map(
+      ({ row, column }): Landmark => ({
+        ...{ row, column },
+        value: values[row - 1]?.[column - 1] ?? "",
+      }),
+    );
+  const table = records.tables[target.table];
+  const rows = Array.from(
+    { length: table?.headerHeight ?? 0 },
+    (_, at) => (table?.headerRow ?? 1) + at,
+  );
+  const around = target.name === null ? newLineMarks(now, target, writes) : [target.name];
+  return {
+    landmarks: marked([...around, ...headers]),
+    headerRows: rows,
+    nameColumn: columnOf(records, target.table, "fact batch")?.column ?? null,
+  };
+}
+
+/** Of a new line in a log: the line above it, and what it leaves blank. */
+function newLineMarks(
+  { records }: RecordsNow,
+  { table }: Target,
+  writes: readonly CellWrite[],
+): { readonly row: number; readonly column: number }[] {
+  const row = writes[0]?.row;
+  if (row === undefined) return [];
+  const written = new Set(writes.map(({ column }) => column));
+  const columns = records.columns.filter((one) => one.table === table);
+  return columns.flatMap(({ column }) => [
+    { row: row - 1, column: column + 1 },
+    ...(written.has(column + 1) ? [] : [{ row, column: column + 1 }]),
+  ]);
 }
 
 /** Every cell that the task has to do with, whether it holds that already or not. */
@@ -112,29 +177,36 @@ function plannedCells(
   target: Target,
   request: RecordWish,
   day: CivilDay,
-): readonly Planned[] {
-  const plan = (place: Place | null, after: CellWrite["after"]): Planned[] => {
+  own: OwnWrites,
+): readonly PlannedCell[] {
+  const plan = (place: Place | null, after: CellWrite["after"]): PlannedCell[] => {
     if (place === null || after === "") return [];
-    const { row, column, header } = place;
-    return [
-      {
-        ...{ row, column, header, batch: request.batch, task: request.task },
-        tab: now.sheet.getName(),
-        cell: cellName(place),
-        before: (now.values[row - 1]?.[column - 1] ?? "") as CellWrite["before"],
-        after: typeof after === "string" ? fittingText(after) : after,
-      },
-    ];
+    return [planned(place, after)];
   };
+  const planned = (place: Place, after: CellWrite["after"]): PlannedCell => {
+    const { row, column, header } = place;
+    return {
+      ...{ row, column, header, batch: request.batch, task: request.task },
+      tab: now.tab,
+      cell: cellName(place),
+      before: (now.values[row - 1]?.[column - 1] ?? "") as CellWrite["before"],
+      after: typeof after === "string" ? fittingText(after) : after,
+    };
+  };
+  /** A count that is taken out of one's own line is blanked there too. */
+  const blanked =
+    request.count === null && target.count !== null && own.wroteCell(target.count)
+      ? [planned(target.count, "")]
+      : plan(target.count, request.count ?? "");
   return [
     ...plan(target.day, now.door.date(day)),
-    ...plan(target.count, request.count ?? ""),
+    ...blanked,
     ...plan(target.person, request.who),
     ...plan(target.note, request.note),
     ...target.alsoWrite.flatMap(({ place, text }) => plan(place, text)),
   ];
 }
 
-export function cellShown(now: RecordsNow, { tab, cell, header, after }: Planned): CellWritten {
+export function cellShown(now: RecordsNow, { tab, cell, header, after }: PlannedCell): CellWritten {
   return { where: `${tab}!${cell}`, header, value: plainText(now.door, after) };
 }

@@ -7,8 +7,8 @@ import {
   type TimetableFault,
 } from "../core";
 import { type Door, openDoor } from "../door/index";
-import { gridTab } from "./grid-tabs";
-import { OWN_TABS } from "./own-tabs";
+import { minuteOf } from "./minute-now";
+import { OWN_TABS, tabCells } from "./own-tabs";
 import { readSettings, type Settings } from "./settings";
 import { timetableOf, timetableValues } from "./timetable-source";
 import { workbookHost } from "./workbook-host";
@@ -17,8 +17,12 @@ import { workbookHost } from "./workbook-host";
 export interface RecordsNow {
   readonly workbook: GoogleAppsScript.Spreadsheet.Spreadsheet;
   readonly sheet: GoogleAppsScript.Spreadsheet.Sheet;
+  /** The name of the records tab. */
+  readonly tab: string;
   readonly settings: Settings;
   readonly door: Door;
+  /** The present minute in the workbook's zone, as "2026-11-25 09:00". */
+  minute(): string;
   /** Every cell of the records tab, read once. */
   readonly values: readonly (readonly unknown[])[];
   readonly records: Records;
@@ -44,12 +48,17 @@ export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   const name = tab ?? settings.recordsTab;
   if (name === "")
     throw new Error(`${OWN_TABS.settings} names no records tab: choose it in Set up`);
-  const sheet = gridTab(workbook, name);
-  if (sheet === null) {
+  const cells = tabCells(workbook, name);
+  if (cells === null) {
     throw new Error(`There is no tab "${name}" any more: choose the records tab in Set up`);
   }
   const columns = name === settings.recordsTab ? settings.columns : [];
-  return readTab(workbook, sheet, { ...settings, columns }, faultyToo);
+  return readTab(
+    workbook,
+    cells.sheet,
+    { ...settings, columns },
+    { faultyToo, ...cells, tab: name },
+  );
 }
 
 /**
@@ -61,10 +70,16 @@ export function readTab(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
   sheet: GoogleAppsScript.Spreadsheet.Sheet,
   settings: Settings,
-  faultyToo = false,
+  read: {
+    readonly faultyToo?: boolean;
+    readonly tab?: string;
+    readonly values?: readonly (readonly unknown[])[];
+  } = {},
 ): RecordsNow {
-  const door = openDoor(workbookHost());
-  const values = sheet.getDataRange().getValues();
+  const { faultyToo = false, tab = sheet.getName() } = read;
+  const host = workbookHost(workbook);
+  const door = openDoor(host);
+  const values = read.values ?? sheet.getDataRange().getValues();
   const own = timetableValues(workbook, settings.timetableTab);
   const { timetable, faults } = faultyToo
     ? door.timetableWithFaults(own)
@@ -76,7 +91,11 @@ export function readTab(
   const readAs = (cells: readonly (readonly unknown[])[]) =>
     door.records(cells, { timetable, asOf, columns });
   const records = readAs(values);
-  return { workbook, sheet, settings, door, values, records, timetable, faults, asOf, readAs };
+  const minute = () => minuteOf(host);
+  return {
+    ...{ workbook, sheet, tab, settings, door, minute, values, records, timetable, faults },
+    ...{ asOf, readAs },
+  };
 }
 
 /** What was told, and that it leads nowhere. */

@@ -3,7 +3,7 @@ import { columnLetters } from "./cell-name";
 import { type FormulaPart, TODAY, tabPart } from "./formula-text";
 import { MARK } from "./mark";
 import type { OwnSettings } from "./own-settings";
-import { isOurs, OWN_TABS, ownTab } from "./own-tabs";
+import { isOurs, OWN_TABS, ownCells, ownTab } from "./own-tabs";
 import { safeText } from "./safe-text";
 import {
   LABEL,
@@ -48,9 +48,9 @@ const LAYOUT: OwnLayout = {
 
 /** @returns null when the workbook has not been set up */
 export function readSettings(workbook: Workbook): Settings | null {
-  const sheet = ownTab(workbook, OWN_TABS.settings);
-  if (sheet === null) return null;
-  const cells = sheet.getDataRange().getValues();
+  const own = ownCells(workbook, OWN_TABS.settings);
+  if (own === null) return null;
+  const cells = own.values;
   const places = settingsPlaces(cells);
   const value = (name: SettingName): unknown => {
     const row = places.row[name];
@@ -83,6 +83,7 @@ function toldIn(cells: readonly (readonly unknown[])[], places: SettingsPlaces) 
 export interface SettingCells {
   readonly asOf: FormulaPart;
   readonly level: FormulaPart;
+  readonly daysAhead: FormulaPart;
   /**
    * The told columns with their header, which the functions pass over: should all blank rows below
    * it be deleted, something is left to refer to.
@@ -111,6 +112,7 @@ export function settingCells(workbook: Workbook): SettingCells {
   return {
     asOf: part(`$${value}$${row("asOf")}`),
     level: part(`$${value}$${row("level")}`),
+    daysAhead: part(`$${value}$${row("daysAhead")}`),
     columns: part(`$${name}$${told}:$${value}$${told + COLUMN_ROWS}`),
   };
 }

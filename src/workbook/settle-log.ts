@@ -1,14 +1,9 @@
 import { placeOfCell } from "./cell-name";
+import { valueAt } from "./moved-cells";
 import { type RecordsNow, recordsNow } from "./records-tab";
-import { allOrNone, sameValue } from "./write-cells";
-import {
-  hasUnsettled,
-  isUnsettled,
-  type LogEntry,
-  type LogState,
-  logEntries,
-  markLog,
-} from "./write-log";
+import { sameValue } from "./table-write";
+import { allOrNone } from "./write-cells";
+import { isUnsettled, type LogEntry, type LogState, type WriteLog } from "./write-log";
 import { isOrderLine, type WrittenTable, writtenTable } from "./written-table";
 
 /**
@@ -17,10 +12,10 @@ import { isOrderLine, type WrittenTable, writtenTable } from "./written-table";
  *
  * @returns the records as they stand then
  */
-export function settleLog(now: RecordsNow): RecordsNow {
-  if (!hasUnsettled(now.workbook)) return now;
+export function settleLog(now: RecordsNow, log: WriteLog): RecordsNow {
+  if (!log.hasUnsettled) return now;
   const writes = new Map<string, LogEntry[]>();
-  for (const entry of logEntries(now.workbook)) {
+  for (const entry of log.entries()) {
     if (!isUnsettled(entry.state)) continue;
     writes.set(entry.id, [...(writes.get(entry.id) ?? []), entry]);
   }
@@ -28,7 +23,7 @@ export function settleLog(now: RecordsNow): RecordsNow {
     const kept = entries.filter(({ cell }) => cell === "");
     const cells = entries.filter(({ cell }) => cell !== "");
     const state = settled(tableOf(now, cells), cells);
-    markLog(now.workbook, [
+    log.mark([
       ...cells.map(({ row }) => ({ row, state })),
       ...kept.map(
         ({ row }) => ({ row, state: state === "written" ? "kept here" : state }) as const,
@@ -52,22 +47,30 @@ function tableOf(now: RecordsNow, [entry]: readonly LogEntry[]): WrittenTable | 
 function settled(now: WrittenTable | null, entries: readonly LogEntry[]): LogState {
   if (now === null) return "not known";
   try {
-    const { cells, landmarks } = now.again(entries);
-    const written = cells.filter(({ holds, entry }) => sameValue(holds, entry.after));
-    const blank = cells.filter(({ holds, entry }) => sameValue(holds, entry.before));
-    if (written.length === cells.length) return "written";
-    if (written.length + blank.length < cells.length) return "not known";
-    allOrNone(now.sheet, written, landmarks, () => undefined);
+    const found = now.again(entries);
+    const written = found.cells.filter(({ holds, entry }) => sameValue(holds, entry.after));
+    const blank = found.cells.filter(({ holds, entry }) => sameValue(holds, entry.before));
+    if (written.length === found.cells.length) return "written";
+    if (written.length + blank.length < found.cells.length) return "not known";
+    if (blank.some(({ entry, cell }) => isElsewhere(now, entry, cell))) return "not known";
+    if (written.length > 0) {
+      allOrNone(now.sheet, [{ ...found, writes: written }], now.values, () => undefined);
+    }
     return entries[0]?.state === "taking back" ? "taken back" : "not written";
   } catch {
     // A row that was never begun, or is blank again, can't be found: then its cells are as they were.
-    const untouched = entries.every(({ cell, before }) => sameValue(valueAt(now, cell), before));
+    const untouched = entries.every(({ cell, before }) => sameValue(valueIn(now, cell), before));
     if (untouched && entries[0]?.state === "writing") return "not written";
     return untouched && entries.every(isOrderLine) ? "taken back" : "not known";
   }
 }
 
-function valueAt({ values }: WrittenTable, cell: string): unknown {
+/** Whether the cell that was meant holds it, though by now it is another batch's. */
+function isElsewhere(now: WrittenTable, { state, cell, after }: LogEntry, stands: string): boolean {
+  return state === "writing" && cell !== stands && sameValue(valueIn(now, cell), after);
+}
+
+function valueIn({ values }: WrittenTable, cell: string): unknown {
   const place = placeOfCell(cell);
-  return place === null ? undefined : (values[place.row - 1]?.[place.column - 1] ?? "");
+  return place === null ? undefined : valueAt(values, place.row, place.column);
 }

@@ -18,12 +18,24 @@ export interface TabContent {
   readonly madeBy: string;
   /** Rows below the first, the header first. */
   readonly rows: readonly (readonly TabCell[])[];
+  /** Cells of the first row beside the title, by their columns from 1. */
+  readonly top?: ReadonlyMap<number, TabCell>;
   /** How many rows stay in view, the first one with them. */
   readonly frozenRows: number;
+  /** How many columns stay in view; none if left out. */
+  readonly frozenColumns?: number;
+  /** Height of the first row in pixels; as usual if left out. */
+  readonly topHeight?: number;
   /** Column widths in pixels. */
   readonly widths: readonly number[];
   /** Columns, from 0, whose number format is set whole. */
   readonly formats: Readonly<Record<number, string>>;
+  /** Columns, from 0, whose texts go on in further lines rather than beyond the cell. */
+  readonly wrapped?: readonly number[];
+  /** Whether texts stand in the middle of rows that others have made higher. */
+  readonly middle?: boolean;
+  /** Rows below the header, from its first, that stand out, and the columns, from 0, that do. */
+  readonly bold?: { readonly rows: number; readonly column: number };
   /** Rows that the tab has at least, for what a formula spills; as many as are written if left out. */
   readonly tall?: number;
   /** What mends the tab if it is left half made, such as "choose Refresh in the menu". */
@@ -42,7 +54,7 @@ const FORMATTED_BELOW = 200;
 /** Fills a new tab in a handful of calls, however many rows there are. */
 export function fillTab(sheet: Sheet, content: TabContent): void {
   const madeBy = titleOf(content);
-  const values = [[madeBy], ...blockOf(content)];
+  const values = blockOf(content);
   const width = widthOf(content);
   // First of all, so that a tab that is left half made is known for ours.
   sheet.getRange(1, 1).setValue(madeBy);
@@ -52,11 +64,30 @@ export function fillTab(sheet: Sheet, content: TabContent): void {
   for (const { column, first, count } of tickColumns(content.rows)) {
     sheet.getRange(first + 2, column + 1, count, 1).insertCheckboxes();
   }
-  sheet
-    .getRange(1, 1, values.length, width)
-    .setValues(values.map((row) => [...row, ...Array<string>(width - row.length).fill("")]));
+  fillTop(sheet, content);
+  sheet.getRange(2, 1, values.length, width).setValues(values);
   sheet.getRange(1, 1).setFontWeight("bold");
   setLook(sheet, content);
+  setStress(sheet, content);
+}
+
+/** The cells of the first row beside the title. */
+export function fillTop(sheet: Sheet, { top }: TabContent): void {
+  for (const [column, cell] of top ?? []) {
+    const range = sheet.getRange(1, column);
+    if (cell !== null && "tick" in cell) range.setDataValidation(tickBox());
+    if (cell !== null && "date" in cell) range.setNumberFormat(DAY_FORMAT);
+    // A number beside the title is for formulas; a reader has no use for it.
+    if (cell !== null && "number" in cell) range.setNumberFormat(UNSEEN);
+    range.setValue(cellValue(cell));
+  }
+}
+
+const UNSEEN = ";;;";
+
+/** The rule of a cell that is ticked or not. */
+export function tickBox(): GoogleAppsScript.Spreadsheet.DataValidation {
+  return SpreadsheetApp.newDataValidation().requireCheckbox().setAllowInvalid(false).build();
 }
 
 /** The text of a tab's first cell. */
@@ -87,8 +118,15 @@ export function makeRoom(sheet: Sheet, { rows, widths, tall = 0 }: TabContent, b
   if (lacking > 0) sheet.insertColumnsAfter(wide, lacking);
 }
 
-export function setFormats(sheet: Sheet, { rows, widths, formats }: TabContent): void {
+export function setFormats(sheet: Sheet, content: TabContent): void {
+  const { rows, widths, formats, wrapped, middle } = content;
   const spilled = Math.min(FORMATTED_BELOW, sheet.getMaxRows() - 1);
+  if (middle) {
+    sheet.getRange(1, 1, rows.length + 1, widths.length).setVerticalAlignment("middle");
+  }
+  for (const column of wrapped ?? []) {
+    sheet.getRange(1, column + 1, rows.length + 1, 1).setWrap(true);
+  }
   const formatted = widths.map((_, column) => formats[column]);
   for (const { first, count, look } of alike(formatted)) {
     if (look === undefined) continue;
@@ -101,10 +139,24 @@ export function setLook(sheet: Sheet, content: TabContent): void {
   const frozen = Math.min(content.frozenRows, content.rows.length + 1);
   sheet.getRange(frozen, 1, 1, widthOf(content)).setFontWeight("bold");
   sheet.setFrozenRows(frozen);
+  if (content.frozenColumns !== undefined) sheet.setFrozenColumns(content.frozenColumns);
+  if (content.topHeight !== undefined) sheet.setRowHeight(1, content.topHeight);
   for (const { first, count, look } of alike(content.widths)) {
     sheet.setColumnWidths(first + 1, count, look);
   }
 }
+
+/** What stands out among the rows. */
+export function setStress(sheet: Sheet, { rows, bold }: TabContent): void {
+  if (bold === undefined || rows.length < 2) return;
+  const column = bold.column + 1;
+  sheet.getRange(FIRST_BELOW_HEADER, column, rows.length - 1, 1).setFontWeight("normal");
+  if (bold.rows > 0) {
+    sheet.getRange(FIRST_BELOW_HEADER, column, bold.rows, 1).setFontWeight("bold");
+  }
+}
+
+const FIRST_BELOW_HEADER = 3;
 
 export function cellValue(cell: TabCell): string | number | boolean | Date {
   if (cell === null) return "";

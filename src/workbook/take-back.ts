@@ -1,10 +1,12 @@
 import type { FoundAgain } from "./find-again";
 import { withLock } from "./lock";
-import { plainText, recordsNow } from "./records-tab";
+import { plainText, type RecordsNow, recordsNow } from "./records-tab";
 import { settleLog } from "./settle-log";
-import type { Question, TakeBackAnswer } from "./sidebar-calls";
-import { allOrNone, NotPutBack, sameValue } from "./write-cells";
-import { type LogEntry, type LogState, logEntries, markLog } from "./write-log";
+import type { CellWritten, Question, TakeBackAnswer } from "./sidebar-calls";
+import { type CellWrite, sameValue } from "./table-write";
+import { allOrNone, NotPutBack } from "./write-cells";
+import { hitNotes } from "./write-groups";
+import { type LogEntry, type LogState, openLog, type WriteLog } from "./write-log";
 import { type WrittenTable, writtenTable } from "./written-table";
 
 /**
@@ -13,29 +15,52 @@ import { type WrittenTable, writtenTable } from "./written-table";
  */
 export function takeBack(logId: string): TakeBackAnswer {
   return withLock(() => {
-    const records = settleLog(recordsNow());
-    const lines = logEntries(records.workbook).filter(
-      ({ id, state }) => id === logId && (state === "written" || state === "kept here"),
-    );
-    const entries = lines.filter(({ state }) => state === "written");
-    const [first] = entries;
-    if (first === undefined) {
+    const read = recordsNow();
+    const log = openLog(read.workbook);
+    const records = settleLog(read, log);
+    const lines = writtenLines(log.entries(), logId);
+    if (lines.length === 0) {
       throw new Error("That write is not in the log, or was taken back already");
     }
-    const now = writtenTable(records, first);
-    const found = now.again(entries);
-    const asked = changedSince(now, found);
-    if (asked.length > 0) return { restored: [], asked };
-    restore(now, found, lines);
-    return {
-      restored: found.cells.map(({ cell, entry }) => ({
-        where: `${entry.tab}!${cell}`,
-        header: entry.header,
-        value: entry.before === "" ? null : plainText(now.door, entry.before),
-      })),
-      asked: [],
-    };
+    const plan = planTakeBack(records, lines);
+    if (plan.asked.length > 0) return { restored: [], asked: plan.asked };
+    restore(log, plan.table, [plan]);
+    return { restored: restoredCells(plan), asked: [] };
   });
+}
+
+/** The lines of a write that can be taken back; none where it has no cell that is written. */
+export function writtenLines(entries: readonly LogEntry[], id: string): readonly LogEntry[] {
+  const lines = entries.filter(
+    (line) => line.id === id && (line.state === "written" || line.state === "kept here"),
+  );
+  return lines.some(({ cell }) => cell !== "") ? lines : [];
+}
+
+/** A write that is to be taken back, and what speaks against it. */
+export interface TakeBackPlan {
+  readonly lines: readonly LogEntry[];
+  readonly table: WrittenTable;
+  readonly found: FoundAgain;
+  readonly asked: readonly Question[];
+}
+
+/** @throws Error in a sentence when its cells can't be found again */
+export function planTakeBack(now: RecordsNow, lines: readonly LogEntry[]): TakeBackPlan {
+  const entries = lines.filter(({ state }) => state === "written");
+  const [first] = entries;
+  if (first === undefined) throw new Error("That write is not in the log");
+  const table = writtenTable(now, first);
+  const found = table.again(entries);
+  return { lines, table, found, asked: changedSince(table, found) };
+}
+
+export function restoredCells({ table, found }: TakeBackPlan): readonly CellWritten[] {
+  return found.cells.map(({ cell, entry }) => ({
+    where: `${table.sheet.getName()}!${cell}`,
+    header: entry.header,
+    value: entry.before === "" ? null : plainText(table.door, entry.before),
+  }));
 }
 
 /** Cells that no longer hold what was written, each in a sentence with both values. */
@@ -64,23 +89,29 @@ function changedSince({ door, sheet }: WrittenTable, { cells, beside }: FoundAga
   return [...changed, ...filled];
 }
 
-function restore(
-  now: WrittenTable,
-  { cells, landmarks }: FoundAgain,
-  lines: readonly LogEntry[],
+/** Puts back what stood in the cells of one or more writes into one table: all of them, or none. */
+export function restore(
+  log: WriteLog,
+  { sheet, values }: Pick<WrittenTable, "sheet" | "values">,
+  plans: readonly TakeBackPlan[],
 ): void {
-  const mark = (state: LogState) =>
-    markLog(
-      now.workbook,
-      lines.map(({ row }) => ({ row, state })),
-    );
-  const markAsBefore = () => markLog(now.workbook, lines);
+  const lines = plans.flatMap((plan) => plan.lines);
+  const mark = (state: LogState) => log.mark(lines.map(({ row }) => ({ row, state })));
+  const entryOf = new Map<CellWrite, LogEntry>(
+    plans.flatMap(({ found }) => found.cells.map((cell) => [cell, cell.entry] as const)),
+  );
   try {
     mark("taking back");
-    allOrNone(now.sheet, cells, landmarks, () => mark("taken back"));
+    allOrNone(
+      sheet,
+      plans.map(({ found }) => ({ ...found, writes: found.cells })),
+      values,
+      () => mark("taken back"),
+      hitNotes(log, (write) => entryOf.get(write)),
+    );
   } catch (error) {
     if (error instanceof NotPutBack) mark("taking back");
-    else markAsBefore();
+    else log.mark(lines);
     throw error;
   }
 }

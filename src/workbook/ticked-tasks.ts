@@ -1,30 +1,37 @@
-import { DUE_COLUMN, DUE_FIRST_ROW } from "./due-columns";
-import { dueKey, isTicked } from "./due-entries";
-import { DUE_LAYOUT } from "./due-tab";
+import { sumOf } from "./due-age";
+import { dueKey } from "./due-entries";
+import { type DueList, readDueList } from "./due-list";
+import { markOf } from "./due-memory";
+import { type DueRow, dueRows } from "./due-rows";
 import { withLock } from "./lock";
 import { OWN_TABS, ownTab } from "./own-tabs";
-import { recordUnderLock } from "./record-task";
+import { ownWrites } from "./own-writes";
+import { planRecord, type RecordPlan } from "./record-task";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
-import { safeText } from "./safe-text";
+import { asks, cleared, notWritten, type RowState, saysWritten, there, written } from "./row-state";
+import { sayInRows } from "./say-in-rows";
 import { settleLog } from "./settle-log";
-import { straightValues } from "./straighten";
-
-/** What the Written column of a task begins with that is in the records. */
-const WRITTEN = "written";
+import type { CellWrite } from "./table-write";
+import { sentenceOf, takeBackUnticked } from "./untick";
+import { type LoggedGroup, writeGroups } from "./write-groups";
+import { type LogEntry, openLog, type WriteLog } from "./write-log";
 
 export interface Ticked {
   /** How many tasks were written now. */
   readonly recorded: number;
-  /** How many ticked tasks could not be written; their rows say why. */
+  /** How many were taken back, since their boxes are clear again. */
+  readonly takenBack: number;
+  /** How many ticked tasks could not be written, or cleared ones not taken back; their rows say why. */
   readonly refused: number;
   /** Keys of the ticked tasks that are in the records, see dueKey. */
   readonly inRecords: ReadonlySet<string>;
 }
 
 /**
- * Records every task of the due tab that is ticked and not, or not wholly, in the records. It looks at
- * the whole tab, so that a tick whose edit was never told of is recorded with the next one, or from
- * the menu, and a count that is typed after the tick is added.
+ * Records every task of the due tab that is ticked and not, or not wholly, in the records, and takes
+ * back what a row has written whose box is clear again. It looks at the whole tab, so that a tick whose
+ * edit was never told of is recorded with the next one, or from the menu, and a count that is typed
+ * after the tick is added.
  */
 export function recordTicked(): Ticked {
   return withLock(recordTickedUnderLock);
@@ -32,71 +39,194 @@ export function recordTicked(): Ticked {
 
 /** The same with the lock held. */
 export function recordTickedUnderLock(): Ticked {
-  let now = settleLog(recordsNow());
-  const sheet = ownTab(now.workbook, OWN_TABS.due);
+  const sheet = ownTab(SpreadsheetApp.getActiveSpreadsheet(), OWN_TABS.due);
   if (sheet === null) throw new Error("The due list is missing: run Set up again");
-  const values = straightValues(sheet, DUE_LAYOUT);
-  const inRecords = new Set<string>();
-  let recorded = 0;
-  let refused = 0;
-  for (let row = DUE_FIRST_ROW; row <= values.length; row += 1) {
-    const cells = values[row - 1] ?? [];
-    const cell = (column: number): unknown => cells[column - 1] ?? "";
-    const task = String(cell(DUE_COLUMN.task));
-    const batch = String(cell(DUE_COLUMN.batch));
-    const done = cell(DUE_COLUMN.done);
-    if (done === "" || done === false) continue;
-    const { state, wrote, stale } = isTicked(done)
-      ? recordRow(now, cell)
-      : refusal(`Done holds "${plainText(now.door, done)}": tick the box`);
-    if (wrote) recorded += 1;
-    if (state.startsWith(WRITTEN)) inRecords.add(dueKey({ task, batch }));
-    else refused += 1;
-    if (state !== cell(DUE_COLUMN.state)) say(sheet, row, [task, batch], state);
-    if (stale) now = recordsNow();
+  return recordTicksOf(readDueList(sheet));
+}
+
+/** The same where the tab is found and read. */
+export function recordTicksOf({ sheet, range, values }: DueList): Ticked {
+  const read = recordsNow();
+  const log = openLog(read.workbook);
+  const now = settleLog(read, log);
+  const rows = dueRows(values);
+  const unticked = takeBackUnticked(
+    rows.filter(({ box, memory }) => box === "clear" && memory.writes.length > 0),
+    now,
+    log,
+    recordsNow,
+  );
+  const said = new Map(unticked.said);
+  for (const row of rows) {
+    if (row.box !== "clear" || said.has(row)) continue;
+    const state = cleared(row);
+    if (state !== null) said.set(row, state);
   }
-  return { recorded, refused, inRecords };
+  const recorded = recordRows(
+    rows.filter(({ box }) => box !== "clear"),
+    withCells(now, [...unticked.cells.values()].flat()),
+    log,
+  );
+  for (const [row, state] of recorded.said) said.set(row, state);
+  const changes = new Map(
+    [...unticked.cells, ...recorded.cells].map(([row, cells]) => [row, changeOf(now, cells)]),
+  );
+  sayInRows(sheet, range, said, changes);
+  const states = [...said].filter(([{ box }, { text }]) => box !== "clear" && !saysWritten(text));
+  const stuck = [...unticked.said.values()].filter(({ memory }) => memory.writes.length > 0);
+  return {
+    recorded: recorded.cells.size,
+    takenBack: unticked.said.size - stuck.length,
+    refused: states.length + stuck.length,
+    inRecords: new Set(
+      [...recorded.said].filter(([, { text }]) => saysWritten(text)).map(([row]) => dueKey(row)),
+    ),
+  };
 }
 
-interface RowOutcome {
-  readonly state: string;
-  readonly wrote: boolean;
-  /** Whether the records may not be what they were. */
-  readonly stale: boolean;
+interface Recorded {
+  readonly said: ReadonlyMap<DueRow, RowState>;
+  /** The cells that were written, by row. */
+  readonly cells: ReadonlyMap<DueRow, readonly CellWrite[]>;
 }
 
-function refusal(why: string): RowOutcome {
-  return { state: `not ${WRITTEN}: ${why}`, wrote: false, stale: false };
+/** A row that is to be written. */
+interface PlannedRow {
+  readonly row: DueRow;
+  readonly plan: RecordPlan;
 }
 
-/** Records one ticked row. What is asked is said in the row; nothing is written then. */
-function recordRow(now: RecordsNow, cell: (column: number) => unknown): RowOutcome {
-  const count = countIn(now, cell(DUE_COLUMN.count));
-  if (typeof count === "object" && count !== null) return refusal(count.unread);
-  try {
-    const text = (column: number) => plainText(now.door, cell(column));
-    const { asked, already, written, missesCount } = recordUnderLock(now, {
-      batch: text(DUE_COLUMN.batch),
-      task: text(DUE_COLUMN.task),
-      // The box says that it is done, not when: a day that stands there is the day.
-      day: null,
-      count,
-      who: text(DUE_COLUMN.who),
-      note: text(DUE_COLUMN.note),
-      sure: [],
-    });
-    const wrote = written.length > 0;
-    const [question] = asked;
-    if (question !== undefined) {
-      return { ...refusal(question.question), stale: true };
+/** Records ticked rows: all in one write, or where that fails each for itself. */
+function recordRows(rows: readonly DueRow[], now: RecordsNow, log: WriteLog): Recorded {
+  const said = new Map<DueRow, RowState>();
+  let entries: readonly LogEntry[] | null = null;
+  const logged = () => {
+    entries ??= log.entries();
+    return entries;
+  };
+  const planned: PlannedRow[] = [];
+  let mind = now;
+  const touched = new Set<string>();
+  for (const row of rows) {
+    // What is to be written for the same batch, or in a line above, is part of what this row finds.
+    if (touched.has(row.batch) || (touched.size > 0 && hasLog(mind))) {
+      mind = { ...mind, records: mind.readAs(mind.values) };
+      touched.clear();
     }
-    const cells = [...already, ...written].map(({ where }) => where).join(", ");
-    const more = missesCount ? ". Count is blank: fill it to add it" : "";
-    return { state: `${WRITTEN}${wrote ? "" : " already"}: ${cells}${more}`, wrote, stale: wrote };
-  } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    return { ...refusal(why), stale: true };
+    const outcome = outcomeOf(row, mind, logged);
+    if ("text" in outcome) {
+      said.set(row, outcome);
+      continue;
+    }
+    planned.push(outcome);
+    touched.add(row.batch);
+    mind = { ...mind, values: valuesWith(mind.values, outcome.plan.writes) };
   }
+  if (planned.length === 0) return { said, cells: new Map() };
+  const when = now.minute();
+  const id = Utilities.getUuid();
+  const groups = planned.map((one, at) => groupOf(now, one, at === 0 ? id : `${id}-${at + 1}`));
+  const cells = new Map<DueRow, readonly CellWrite[]>();
+  const done = (one: PlannedRow, itsId: string) => {
+    cells.set(one.row, one.plan.writes);
+    said.set(one.row, writtenState(one, itsId));
+  };
+  try {
+    writeGroups({ log, sheet: now.sheet, values: now.values, when }, groups);
+    planned.forEach((one, at) => {
+      done(one, groups[at]?.id ?? id);
+    });
+  } catch (error) {
+    const [only] = planned;
+    if (planned.length === 1 && only !== undefined) {
+      said.set(only.row, notWritten(sentenceOf(error), only.row));
+    } else {
+      for (const [at, one] of planned.entries()) recordAlone(one, groups[at]?.id ?? id);
+    }
+  }
+  return { said, cells };
+
+  function recordAlone(one: PlannedRow, itsId: string): void {
+    const { row } = one;
+    try {
+      const fresh = recordsNow();
+      const outcome = outcomeOf(row, fresh, logged);
+      if ("text" in outcome) {
+        said.set(row, outcome);
+        return;
+      }
+      const into = { log, sheet: fresh.sheet, values: fresh.values, when };
+      // Another id than that of the write that failed, which stands in the log.
+      const again = `${itsId}-again`;
+      writeGroups(into, [groupOf(fresh, outcome, again)]);
+      done(outcome, again);
+    } catch (error) {
+      said.set(row, notWritten(sentenceOf(error), row));
+    }
+  }
+}
+
+/** What a ticked row comes to: what is to be said of it, or what is to be written. */
+function outcomeOf(
+  row: DueRow,
+  now: RecordsNow,
+  logged: () => readonly LogEntry[],
+): RowState | PlannedRow {
+  if (row.box === "text") {
+    return notWritten(`Done holds "${plainText(now.door, row.done)}": tick the box`, row);
+  }
+  const count = countIn(now, row.count);
+  if (typeof count === "object" && count !== null) return notWritten(count.unread, row);
+  const text = (value: unknown) => plainText(now.door, value);
+  // The box says that it is done, not when: a day that stands there is the day.
+  const wish = { batch: row.batch, task: row.task, day: null, count };
+  const all = { ...wish, who: text(row.who), note: text(row.note) };
+  try {
+    let plan = planRecord(now, all);
+    const isMore = plan.writes.length + plan.kept.length > 0;
+    if (row.memory.writes.length > 0 && (isMore || (count === null && plan.hasCount))) {
+      plan = planRecord(now, all, ownWrites(now, logged(), row));
+    }
+    if (plan.writes.length + plan.kept.length === 0) return standing(row, plan);
+    const questions = plan.asked.map(({ question }) => question);
+    if (questions.length === 0) return { row, plan };
+    const mark = markOf(questions);
+    if (row.yes && row.memory.asked === mark) return { row, plan };
+    return asks(questions, mark, row);
+  } catch (error) {
+    return notWritten(sentenceOf(error), row);
+  }
+}
+
+/** Of a row of which everything is in the records. */
+function standing(row: DueRow, plan: RecordPlan): RowState {
+  const { writes } = row.memory;
+  const state =
+    writes.length > 0
+      ? written(cellsOf(plan), moreOf(plan), writes)
+      : there(cellsOf(plan), moreOf(plan));
+  return row.state.startsWith(`${state.text}${LOG_ONLY}`) ? { ...state, text: row.state } : state;
+}
+
+const LOG_ONLY = ". In the write log only: ";
+
+function writtenState({ row, plan }: PlannedRow, id: string): RowState {
+  const kept = plan.kept.map(({ header }) => header.slice(1, -1)).join(" and ");
+  const more = kept === "" ? "" : `${LOG_ONLY}${kept}`;
+  return written(cellsOf(plan), `${moreOf(plan)}${more}`, [...row.memory.writes, id]);
+}
+
+function cellsOf({ planned }: RecordPlan): string {
+  return planned.map(({ tab, cell }) => `${tab}!${cell}`).join(", ");
+}
+
+function moreOf({ missesCount }: RecordPlan): string {
+  return missesCount ? ". Count is blank: fill it to add it" : "";
+}
+
+function groupOf(now: RecordsNow, { row, plan }: PlannedRow, id: string): LoggedGroup {
+  const { writes, kept, marks } = plan;
+  return { id, who: plainText(now.door, row.who), writes, kept, ...marks };
 }
 
 function countIn(
@@ -109,24 +239,41 @@ function countIn(
   return { unread: `"${text}" is no count` };
 }
 
-/** Says what became of a row, unless another row has come to stand there meanwhile. */
-function say(
-  sheet: GoogleAppsScript.Spreadsheet.Sheet,
-  row: number,
-  named: readonly string[],
-  state: string,
-): void {
-  const [stands = []] = sheet.getRange(row, DUE_COLUMN.task, 1, 2).getValues();
-  if (stands.map(String).join("\n") !== named.join("\n")) return;
-  sheet.getRange(row, DUE_COLUMN.state).setValue(safeText(state));
+function hasLog({ records }: RecordsNow): boolean {
+  return records.tables.some(({ kind }) => kind === "log");
 }
 
-/** The edit trigger: an edit of what a person enters in our due tab records what is ticked. */
-export function recordOnEdit(event: GoogleAppsScript.Events.SheetsOnEdit): void {
-  const { range } = event;
-  if (range.getSheet().getName() !== OWN_TABS.due) return;
-  if (range.getColumn() > DUE_COLUMN.note) return;
-  // A person's own tab may bear the name.
-  if (ownTab(SpreadsheetApp.getActiveSpreadsheet(), OWN_TABS.due) === null) return;
-  recordTicked();
+/** The records as they are with some cells written. */
+function withCells(now: RecordsNow, cells: readonly CellWrite[]): RecordsNow {
+  if (cells.length === 0) return now;
+  const values = valuesWith(now.values, cells);
+  return { ...now, values, records: now.readAs(values) };
+}
+
+function valuesWith(
+  values: readonly (readonly unknown[])[],
+  cells: readonly CellWrite[],
+): readonly (readonly unknown[])[] {
+  const width = Math.max(values[0]?.length ?? 0, ...cells.map(({ column }) => column));
+  const rows: unknown[][] = [];
+  const changed = new Map<number, CellWrite[]>();
+  for (const cell of cells) changed.set(cell.row, [...(changed.get(cell.row) ?? []), cell]);
+  const height = Math.max(values.length, ...changed.keys());
+  for (let row = 1; row <= height; row += 1) {
+    const standing = values[row - 1] ?? [];
+    const writes = changed.get(row);
+    if (writes === undefined && standing.length === width) rows.push(standing as unknown[]);
+    else {
+      const copy = Array.from({ length: width }, (_, at) => standing[at] ?? "");
+      for (const { column, after } of writes ?? []) copy[column - 1] = after;
+      rows.push(copy);
+    }
+  }
+  return rows;
+}
+
+/** By how much written cells change the number that stands for the records. */
+function changeOf(now: RecordsNow, cells: readonly CellWrite[]): number {
+  const [after, before] = [cells.map((cell) => cell.after), cells.map((cell) => cell.before)];
+  return sumOf(now, after) - sumOf(now, before);
 }

@@ -2,7 +2,7 @@ import { builtInTimetable, faultSentence, InputError, type Timetable } from "../
 import { type Door, openDoor } from "../door/index";
 import { columnsPart, type FormulaPart, LEFT_OUT } from "./formula-text";
 import { gridTab } from "./grid-tabs";
-import { isOurs, OWN_TABS, ownTab } from "./own-tabs";
+import { isOurs, OWN_TABS, ownCells, ownTab } from "./own-tabs";
 import type { PersonTab } from "./person-tabs";
 import type { TimetableCandidate } from "./sidebar-calls";
 import { sidebarWords } from "./sidebar-words";
@@ -48,8 +48,8 @@ export function timetableCandidates(tabs: readonly PersonTab[]): readonly Timeta
  * @throws Error in a sentence when the person's tab is gone
  */
 export function timetableValues(workbook: Workbook, tab: string | null): unknown {
-  const sheet = timetableSheet(workbook, tab);
-  return sheet === null ? "" : sheet.getDataRange().getValues();
+  if (tab === null) return ownCells(workbook, OWN_TABS.timetable)?.values ?? "";
+  return timetableSheet(workbook, tab)?.getDataRange().getValues() ?? "";
 }
 
 /**

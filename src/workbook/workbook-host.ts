@@ -4,16 +4,17 @@ import type { Host } from "../door/index";
  * The spreadsheet that the script is bound to. Nothing is asked of it until an answer needs it:
  * every call to a service costs time, and most formulas hold no dates of two numbers.
  */
-export function workbookHost(): Host {
+export function workbookHost(workbook?: GoogleAppsScript.Spreadsheet.Spreadsheet): Host {
+  const bound = () => workbook ?? SpreadsheetApp.getActiveSpreadsheet();
   let locale: string | null = null;
   let wall: ((milliseconds: number) => string) | null = null;
   return {
     wallTime: (milliseconds) => {
-      wall ??= wallClock(SpreadsheetApp.getActiveSpreadsheet().getSpreadsheetTimeZone());
+      wall ??= wallClock(bound().getSpreadsheetTimeZone());
       return wall(milliseconds);
     },
     locale: () => {
-      locale ??= SpreadsheetApp.getActiveSpreadsheet().getSpreadsheetLocale() ?? "";
+      locale ??= bound().getSpreadsheetLocale() ?? "";
       return locale;
     },
   };

@@ -1,22 +1,12 @@
+import { cellName } from "./cell-name";
+import { type Grid, type Hit, traceCells, valueAt } from "./moved-cells";
+import { runsOf } from "./neighbour-cells";
 import { safeText } from "./safe-text";
-import { beginLog, type CellContent, type LoggedCell, markLog } from "./write-log";
+import { filledFrom, fillers, isBroken, type Snapshot } from "./spilled-cells";
+import { type CellWrite, type Landmark, sameValue, type WriteGroup } from "./table-write";
+import type { CellContent } from "./write-log";
 
-/** A cell of the person's own table that is about to be written. */
-export interface CellWrite {
-  readonly row: number;
-  readonly column: number;
-  /** Such as "F12". */
-  readonly cell: string;
-  readonly before: CellContent;
-  readonly after: CellContent;
-}
-
-/** A cell by which a row or a column is known again: the batch's name, a header. */
-export interface Landmark {
-  readonly row: number;
-  readonly column: number;
-  readonly value: unknown;
-}
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** Cells whose content is not what it was when the write was thought out. */
 export class ChangedMeanwhile extends Error {}
@@ -24,119 +14,263 @@ export class ChangedMeanwhile extends Error {}
 /** Cells that were written and could not be put back, since rows have moved or a call failed. */
 export class NotPutBack extends Error {}
 
+/** A cell that was written, as the look after the last write found it. */
+export interface LandedCell {
+  readonly write: CellWrite;
+  /** Where it stands by then, such as "F12". */
+  readonly cell: string;
+}
+
+/** Notes cells that were hit by mistake, before they are put right. @returns notes that they are */
+export type NoteHits = (hits: readonly (Hit & HitName)[]) => () => void;
+
+/** Whose cell it was that was hit. */
+interface HitName {
+  readonly header: string;
+  readonly name: string;
+}
+
 /**
- * Writes cells of a person's table, all or none, and puts them down in the log.
+ * Writes cells of a person's table: all of them, or none. All are looked at in one reading just
+ * before, written with no other call in between, and looked at once more when all stand in the sheet.
+ * Whatever fails, or does not stand where it should, is put back as it was.
  *
- * @param kept what the table has no column for, for the log alone
- * @param landmarks cells that must still hold what they held, since they say whose cells these are
- * @throws ChangedMeanwhile when a cell no longer holds what it held
- * @throws NotPutBack when it failed and could not be undone; the log then says "writing"
+ * @param known the tab's cells as they were read, for its size
+ * @param end done when all is written; if it fails, the cells are put back too
+ * @throws ChangedMeanwhile when a cell no longer holds what it held; nothing is written then
+ * @throws NotPutBack when it failed and could not be undone
  */
-export function writeCells(
-  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
-  sheet: GoogleAppsScript.Spreadsheet.Sheet,
-  writes: readonly (CellWrite & LoggedCell)[],
-  kept: readonly LoggedCell[],
-  landmarks: readonly Landmark[],
-  said: { readonly id: string; readonly when: string; readonly who: string },
+export function allOrNone(
+  sheet: Sheet,
+  groups: readonly WriteGroup[],
+  known: Grid,
+  end: (landed: readonly LandedCell[]) => void,
+  noteHits: NoteHits = () => () => undefined,
 ): void {
-  const rows = beginLog(workbook, said, [...writes, ...kept]);
-  const mark = (written: "written" | "not written" | "writing") =>
-    markLog(
-      workbook,
-      rows.map((row, at) => ({
-        row,
-        state: written === "written" && at >= writes.length ? "kept here" : written,
-      })),
-    );
+  const writes = groups.flatMap((group) => group.writes);
+  const range = areaOf(sheet, writes, known);
+  const formulas = range.getFormulas();
+  const before: Snapshot = { values: range.getValues(), formulas };
+  refuseChanged(before, groups);
+  let begun = false;
   try {
-    allOrNone(sheet, writes, landmarks, () => mark("written"));
+    for (const { row, column, rows } of runsOf(writes)) {
+      begun = true;
+      sheet.getRange(row, column, rows.length, rows[0]?.length ?? 1).setValues(rows.map(handed));
+    }
+    // What the sheet refuses, it may refuse only now.
+    SpreadsheetApp.flush();
+    end(landedCells(sheet, before, range.getValues(), groups));
   } catch (error) {
-    mark(error instanceof NotPutBack ? "writing" : "not written");
+    if (begun) putBack(sheet, before, groups, error, noteHits);
     throw error;
   }
 }
 
-/**
- * Writes cells, each looked at once more just before; what was written is put back if anything
- * fails, the last step as well.
- *
- * @param last done when all cells are written
- */
-export function allOrNone(
-  sheet: GoogleAppsScript.Spreadsheet.Sheet,
+/** The part of the tab that is known, and the cells that are written. */
+function areaOf(
+  sheet: Sheet,
   writes: readonly CellWrite[],
-  landmarks: readonly Landmark[],
-  last: () => void,
-): void {
-  const done: CellWrite[] = [];
-  try {
-    const missing = Math.max(0, ...writes.map(({ row }) => row)) - sheet.getMaxRows();
+  known: Grid,
+): GoogleAppsScript.Spreadsheet.Range {
+  const lastRow = Math.max(1, ...writes.map(({ row }) => row));
+  if (lastRow > known.length) {
+    const missing = lastRow - sheet.getMaxRows();
     if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
-    for (const write of writes) {
-      if (!stand(sheet, landmarks)) {
-        throw new ChangedMeanwhile("Rows or columns of the table were moved just now: look again");
-      }
-      const cell = sheet.getRange(write.row, write.column);
-      if (cell.getFormula() !== "") {
-        throw new ChangedMeanwhile(`${write.cell} holds a formula: it is not written over`);
-      }
-      if (!sameValue(cell.getValue(), write.before)) {
-        throw new ChangedMeanwhile(
-          `${write.cell} was changed by somebody else just now: look again`,
-        );
-      }
-      done.push(write);
-      cell.setValue(written(write.after));
-    }
-    last();
-  } catch (error) {
-    putBack(sheet, done, landmarks, error);
-    throw error;
   }
+  const lastColumn = Math.max(1, known[0]?.length ?? 0, ...writes.map(({ column }) => column));
+  return sheet.getRange(1, 1, Math.max(known.length, lastRow), lastColumn);
+}
+
+function refuseChanged(before: Snapshot, groups: readonly WriteGroup[]): void {
+  const { values, formulas } = before;
+  if (!groups.every(({ landmarks }) => stand(values, landmarks))) throw moved();
+  const found = fillers(before);
+  for (const { row, column, cell, before: held } of groups.flatMap((group) => group.writes)) {
+    if ((formulas[row - 1]?.[column - 1] ?? "") !== "") {
+      throw new ChangedMeanwhile(`${cell} holds a formula: it is not written over`);
+    }
+    const filler = filledFrom(found, before, { row, column });
+    if (filler !== null) throw filled(cell, filler);
+    if (!sameValue(valueAt(values, row, column), held)) {
+      throw changed(cell);
+    }
+  }
+}
+
+function moved(): ChangedMeanwhile {
+  return new ChangedMeanwhile("Rows or columns of the table were moved just now: look again");
+}
+
+function changed(cell: string): ChangedMeanwhile {
+  return new ChangedMeanwhile(`${cell} was changed by somebody else just now: look again`);
+}
+
+function filled(cell: string, filler: string): ChangedMeanwhile {
+  return new ChangedMeanwhile(
+    `${cell} is filled by the formula in ${filler}: it is not written over`,
+  );
 }
 
 /** Whether the cells still hold what they held: somebody may have put a row or a column in. */
-function stand(sheet: GoogleAppsScript.Spreadsheet.Sheet, landmarks: readonly Landmark[]): boolean {
-  return [...new Set(landmarks.map(({ row }) => row))].every((row) => {
-    const own = landmarks.filter((one) => one.row === row);
-    const columns = own.map(({ column }) => column);
-    const first = Math.min(...columns);
-    const width = Math.max(...columns) - first + 1;
-    const [values = []] = sheet.getRange(row, first, 1, width).getValues();
-    return own.every(({ column, value }) => sameValue(values[column - first], value));
+function stand(values: Grid, landmarks: readonly Landmark[]): boolean {
+  return landmarks.every(({ row, column, value }) =>
+    sameValue(valueAt(values, row, column), value),
+  );
+}
+
+/** Landmarks that must stand after the write as before it. */
+function notWritten({ landmarks, writes }: WriteGroup): readonly Landmark[] {
+  const written = new Set(writes.map(cellName));
+  return landmarks.filter((one) => !written.has(cellName(one)));
+}
+
+/** @throws ChangedMeanwhile when a cell did not take what was written, or another one did */
+function landedCells(
+  sheet: Sheet,
+  before: Snapshot,
+  after: Grid,
+  groups: readonly WriteGroup[],
+): readonly LandedCell[] {
+  if (!groups.every((group) => stand(after, notWritten(group)))) {
+    return landedElsewhere(sheet, before, groups);
+  }
+  const writes = groups.flatMap((group) => group.writes);
+  const [first] = writes;
+  const broken = fillers(before).find(({ row, column }) => isBroken(valueAt(after, row, column)));
+  if (broken !== undefined && first !== undefined) throw filled(first.cell, cellName(broken));
+  return writes.map((write) => {
+    const stands = valueAt(after, write.row, write.column);
+    if (isAlike(stands, write.after)) return { write, cell: write.cell };
+    throw sameValue(stands, write.before)
+      ? new ChangedMeanwhile(
+          `${write.cell} did not take what was written: it may be part of a merged cell`,
+        )
+      : changed(write.cell);
   });
+}
+
+function landedElsewhere(
+  sheet: Sheet,
+  before: Snapshot,
+  groups: readonly WriteGroup[],
+): readonly LandedCell[] {
+  const after = sheet.getDataRange().getValues();
+  return groups.flatMap((group) => {
+    const { own, hits } = traceCells(before.values, after, group);
+    return group.writes.map((write, at): LandedCell => {
+      const place = own[at] ?? null;
+      if (place === null || hits.length > 0) throw moved();
+      if (!isAlike(valueAt(after, place.row, place.column), write.after)) throw moved();
+      return { write, cell: cellName(place) };
+    });
+  });
+}
+
+/** By its format a cell may hold a number or a day as text, or text as a number. */
+function isAlike(stands: unknown, after: CellContent): boolean {
+  if (sameValue(stands, after)) return true;
+  if (!(after instanceof Date)) return String(stands) === String(after);
+  return typeof stands === "string" && stands.includes(String(after.getFullYear()));
+}
+
+/** A cell that gets back what stood in it. */
+interface Restore {
+  readonly row: number;
+  readonly column: number;
+  readonly value: CellContent;
+  /** '' where it held none. */
+  readonly formula: string;
 }
 
 /** Undoes what was written; a cell that somebody has changed since is left as it is. */
 function putBack(
-  sheet: GoogleAppsScript.Spreadsheet.Sheet,
-  writes: readonly CellWrite[],
-  landmarks: readonly Landmark[],
+  sheet: Sheet,
+  before: Snapshot,
+  groups: readonly WriteGroup[],
   because: unknown,
+  noteHits: NoteHits,
 ): void {
-  if (writes.length === 0) return;
   const why = because instanceof Error ? because.message : String(because);
-  const cells = writes.map(({ cell }) => cell).join(", ");
-  const sentence = `${why}. Only part may be written (${cells}): the write log will say`;
+  const cells = groups.flatMap(({ writes }) => writes.map(({ cell }) => cell)).join(", ");
   try {
-    if (!stand(sheet, landmarks)) throw new NotPutBack(sentence);
-    for (const { row, column, before, after } of [...writes].reverse()) {
-      const cell = sheet.getRange(row, column);
-      if (sameValue(cell.getValue(), after)) cell.setValue(written(before));
+    const range = sheet.getDataRange();
+    const now = range.getValues();
+    const own: Restore[] = [];
+    const hits: Hit[] = [];
+    for (const group of groups) {
+      const traced = stand(now, notWritten(group))
+        ? { own: group.writes, hits: [] }
+        : traceCells(before.values, now, group);
+      group.writes.forEach(({ before: value, after }, at) => {
+        const place = traced.own[at] ?? null;
+        if (place === null || !isAlike(valueAt(now, place.row, place.column), after)) return;
+        own.push({ row: place.row, column: place.column, value, formula: "" });
+      });
+      hits.push(...traced.hits);
     }
+    const noteRight =
+      hits.length === 0 ? null : noteHits(hits.map((hit) => named(before, hit, groups)));
+    restore(sheet, now, [...own, ...hits.flatMap((hit) => restoreOf(before, hit))]);
+    if (hits.some(({ was }) => was === undefined)) throw new Error("not known");
+    noteRight?.();
   } catch {
-    throw new NotPutBack(sentence);
+    throw new NotPutBack(`${why}. Only part may be written (${cells}): the write log will say`);
   }
 }
 
-/** Whether two cell contents are the same; dates by their instant. */
-export function sameValue(one: unknown, other: unknown): boolean {
-  const plain = (value: unknown) => (value instanceof Date ? value.getTime() : value);
-  return plain(one) === plain(other);
+function named({ values }: Snapshot, hit: Hit, groups: readonly WriteGroup[]): Hit & HitName {
+  const group = groups.find(({ writes }) => writes.includes(hit.write));
+  const { from } = hit;
+  if (group === undefined || from === null) return { ...hit, header: "", name: "" };
+  const header = group.headerRows.map((row) => String(valueAt(values, row, from.column)));
+  const name = group.nameColumn === null ? "" : valueAt(values, from.row, group.nameColumn);
+  return { ...hit, header: header.join(" ").trim(), name: String(name) };
 }
 
-/** A value as it is handed to the spreadsheet: text stays text. */
-function written(value: CellContent): CellContent {
-  return typeof value === "string" ? safeText(value) : value;
+function restoreOf({ formulas }: Snapshot, { row, column, was, from }: Hit): Restore[] {
+  if (was === undefined) return [];
+  const formula = from === null ? "" : (formulas[from.row - 1]?.[from.column - 1] ?? "");
+  return [
+    { row, column, value: was as CellContent, formula: movedFormula(formula, from?.row, row) },
+  ];
+}
+
+/** A formula that names cells of its own row names those of the row to which it came. */
+function movedFormula(formula: string, from: number | undefined, to: number): string {
+  return formula.replace(
+    /(?<![A-Za-z0-9_$'"!])(\$?[A-Z]{1,3})(\d+)(?![A-Za-z0-9_("'])/g,
+    (cell, letters, row) => (Number(row) === from ? `${letters}${to}` : cell),
+  );
+}
+
+/** @throws Error when the cells do not stand as they should afterwards */
+function restore(sheet: Sheet, now: Grid, cells: readonly Restore[]): void {
+  if (cells.length === 0) return;
+  for (const { row, column, value, formula } of [...cells].reverse()) {
+    const cell = sheet.getRange(row, column);
+    if (formula === "") cell.setValue(typeof value === "string" ? safeText(value) : value);
+    else cell.setFormula(formula);
+  }
+  SpreadsheetApp.flush();
+  const height = Math.max(now.length, ...cells.map(({ row }) => row));
+  const then = sheet.getRange(1, 1, height, now[0]?.length ?? 1).getValues();
+  const restored = new Set(cells.map(cellName));
+  const rows = new Set(cells.map(({ row }) => row));
+  for (const row of rows) {
+    const isMoved = (now[row - 1] ?? []).some(
+      (value, at) =>
+        !restored.has(cellName({ row, column: at + 1 })) &&
+        !sameValue(valueAt(then, row, at + 1), value),
+    );
+    if (isMoved) throw moved();
+  }
+  for (const { row, column, value, formula } of cells) {
+    if (formula === "" && !isAlike(valueAt(then, row, column), value)) throw moved();
+  }
+}
+
+/** Values as they are handed to the spreadsheet: text stays text. */
+function handed(values: readonly CellContent[]): CellContent[] {
+  return values.map((value) => (typeof value === "string" ? safeText(value) : value));
 }

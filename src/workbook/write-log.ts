@@ -33,9 +33,30 @@ export type LogState =
 
 export interface LogEntry extends LoggedCell {
   readonly id: string;
+  /** The minute at which it was written, as text. */
+  readonly when: string;
+  /** Who did it, as it was typed. */
+  readonly who: string;
   readonly state: LogState;
   /** Row in the log tab, from 1. */
   readonly row: number;
+}
+
+/** Which write a line of the log belongs to. */
+export type LogLine = LoggedCell & Pick<LogEntry, "id" | "when" | "who">;
+
+/** The log of a workbook, open for one run that holds the lock. */
+export interface WriteLog {
+  /** Whether it has lines of a write that was cut off. */
+  readonly hasUnsettled: boolean;
+  /** All lines, in the order in which they stand. */
+  entries(): readonly LogEntry[];
+  /** Puts cells down before they are written. @returns their rows, for mark */
+  begin(lines: readonly LogLine[], state?: LogState): readonly number[];
+  /** Writes what became of lines. Neighbouring lines take one call. */
+  mark(marks: readonly { readonly row: number; readonly state: LogState }[]): void;
+  /** Writes where cells stand that were moved while they were written. */
+  place(places: readonly { readonly row: number; readonly cell: string }[]): void;
 }
 
 const HEADER = [
@@ -43,6 +64,7 @@ const HEADER = [
   "State",
 ];
 const FIRST_ROW = 3;
+const CELL_COLUMN = HEADER.indexOf("Cell") + 1;
 const STATE_COLUMN = HEADER.length;
 const MADE_BY = "every cell that was written, and what stood there";
 const LAYOUT: OwnLayout = {
@@ -63,90 +85,48 @@ export function logContent(): TabContent {
   };
 }
 
-/** Writes the cells of one write down before they are written. @returns their rows, for markLog */
-export function beginLog(
-  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
-  { id, when, who }: { readonly id: string; readonly when: string; readonly who: string },
-  cells: readonly LoggedCell[],
-): readonly number[] {
+/**
+ * Opens the log and reads the states of its lines. Whoever opens it holds the lock: its end is
+ * looked for once.
+ *
+ * @throws Error in a sentence when the workbook has no log
+ */
+export function openLog(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): WriteLog {
   const sheet = logTab(workbook);
-  const first = Math.max(FIRST_ROW, sheet.getLastRow() + 1);
-  const missing = first + cells.length - 1 - sheet.getMaxRows();
-  if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
-  const writing: LogState = "writing";
-  sheet
-    .getRange(first, 1, cells.length, HEADER.length)
-    .setValues(
-      cells.map((cell) => [
-        safeText(id),
-        safeText(when),
-        safeText(who),
-        safeText(cell.tab),
-        safeText(cell.cell),
-        safeText(cell.header),
-        safeText(cell.batch),
-        safeText(cell.task),
-        kept(cell.before),
-        kept(cell.after),
-        writing,
-      ]),
-    );
-  return cells.map((_, at) => first + at);
-}
-
-/** Writes what became of lines of the log. Neighbouring lines take one call. */
-export function markLog(
-  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
-  marks: readonly { readonly row: number; readonly state: LogState }[],
-): void {
-  const sheet = logTab(workbook);
-  const runs: { first: number; states: LogState[] }[] = [];
-  for (const { row, state } of [...marks].sort((a, b) => a.row - b.row)) {
-    const last = runs[runs.length - 1];
-    if (last !== undefined && last.first + last.states.length === row) last.states.push(state);
-    else runs.push({ first: row, states: [state] });
-  }
-  for (const { first, states } of runs) {
-    sheet.getRange(first, STATE_COLUMN, states.length, 1).setValues(states.map((state) => [state]));
-  }
-}
-
-/** All lines of the log, in the order in which they stand. */
-export function logEntries(
-  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
-): readonly LogEntry[] {
-  const values = logTab(workbook).getDataRange().getValues();
-  return values.slice(FIRST_ROW - 1).map(
-    (row, index): LogEntry => ({
-      id: String(row[0]),
-      row: index + FIRST_ROW,
-      tab: String(row[3]),
-      cell: String(row[4]),
-      header: String(row[5]),
-      batch: String(row[6]),
-      task: String(row[7]),
-      before: row[8],
-      after: row[9],
-      state: String(row[10]) as LogState,
-    }),
-  );
-}
-
-/** Whether the log has lines of a write that was cut off. Reads one column. */
-export function hasUnsettled(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): boolean {
-  const sheet = logTab(workbook);
-  // At the start of every run that writes: a log that was tidied is brought back to how it is read.
-  const wide = Math.min(HEADER.length, sheet.getMaxColumns());
-  const top = sheet.getRange(1, 1, Math.min(2, sheet.getMaxRows()), wide).getValues();
-  if (!isStraight(top, LAYOUT)) straightValues(sheet, LAYOUT);
-  const count = sheet.getLastRow() - FIRST_ROW + 1;
-  if (count < 1) return false;
-  const states = sheet.getRange(FIRST_ROW, STATE_COLUMN, count, 1).getValues();
-  return states.some(([state]) => isUnsettled(state as LogState));
-}
-
-export function isUnsettled(state: LogState): boolean {
-  return state === "writing" || state === "taking back";
+  const found = sheet.getDataRange().getValues();
+  // A log that was tidied is brought back to how it is read.
+  const values = isStraight(found, LAYOUT) ? found : straightValues(sheet, LAYOUT);
+  let last = Math.max(FIRST_ROW - 1, values.length);
+  const states = values.slice(FIRST_ROW - 1).map((row) => row[STATE_COLUMN - 1]);
+  const write = (column: number, cells: readonly { row: number; text: string }[]) => {
+    for (const { first, texts } of neighbours(cells)) {
+      sheet.getRange(first, column, texts.length, 1).setValues(texts.map((text) => [text]));
+    }
+  };
+  return {
+    hasUnsettled: states.some((state) => isUnsettled(state as LogState)),
+    entries() {
+      const rows = last - FIRST_ROW + 1;
+      if (rows < 1) return [];
+      return sheet.getRange(FIRST_ROW, 1, rows, HEADER.length).getValues().map(entryOf);
+    },
+    begin(lines, state = "writing") {
+      const first = last + 1;
+      roomFor(sheet, first, lines.length).setValues(lines.map((line) => rowOf(line, state)));
+      last += lines.length;
+      return lines.map((_, at) => first + at);
+    },
+    mark: (marks) =>
+      write(
+        STATE_COLUMN,
+        marks.map(({ row, state }) => ({ row, text: state })),
+      ),
+    place: (places) =>
+      write(
+        CELL_COLUMN,
+        places.map(({ row, cell }) => ({ row, text: safeText(cell) })),
+      ),
+  };
 }
 
 function logTab(
@@ -157,7 +137,61 @@ function logTab(
   return sheet;
 }
 
+/** The cells of new lines; a tab that is full is made taller. */
+function roomFor(
+  sheet: GoogleAppsScript.Spreadsheet.Sheet,
+  first: number,
+  count: number,
+): GoogleAppsScript.Spreadsheet.Range {
+  try {
+    return sheet.getRange(first, 1, count, HEADER.length);
+  } catch {
+    const room = sheet.getMaxRows();
+    sheet.insertRowsAfter(room, Math.max(1, first + count - 1 - room));
+    return sheet.getRange(first, 1, count, HEADER.length);
+  }
+}
+
+export function isUnsettled(state: LogState): boolean {
+  return state === "writing" || state === "taking back";
+}
+
+function entryOf(row: readonly unknown[], index: number): LogEntry {
+  return {
+    id: String(row[0]),
+    when: String(row[1]),
+    who: String(row[2]),
+    row: index + FIRST_ROW,
+    tab: String(row[3]),
+    cell: String(row[4]),
+    header: String(row[5]),
+    batch: String(row[6]),
+    task: String(row[7]),
+    before: row[8] as CellContent,
+    after: row[9] as CellContent,
+    state: String(row[10]) as LogState,
+  };
+}
+
+function rowOf(line: LogLine, state: LogState): CellContent[] {
+  const { id, when, who, tab, cell, header, batch, task, before, after } = line;
+  const texts = [id, when, who, tab, cell, header, batch, task].map(safeText);
+  return [...texts, kept(before), kept(after), state];
+}
+
 /** Text as text, numbers and days as they are, so that they can be put back unchanged. */
 function kept(value: CellContent): CellContent {
   return typeof value === "string" ? safeText(value) : value;
+}
+
+function neighbours(
+  cells: readonly { readonly row: number; readonly text: string }[],
+): readonly { readonly first: number; readonly texts: string[] }[] {
+  const runs: { first: number; texts: string[] }[] = [];
+  for (const { row, text } of [...cells].sort((a, b) => a.row - b.row)) {
+    const run = runs[runs.length - 1];
+    if (run !== undefined && run.first + run.texts.length === row) run.texts.push(text);
+    else runs.push({ first: row, texts: [text] });
+  }
+  return runs;
 }

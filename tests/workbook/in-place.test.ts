@@ -10,7 +10,7 @@ const board = () =>
   tab("Board", [
     ["Tasks", "Stage"],
     [
-      { f: "=COUNTA('Due list'!F3:F40)" },
+      { f: "=COUNTA('Due list'!M3:M40)" },
       { f: "=Stages!A3" },
       { f: "='Plan O-1'!C3" },
       { f: "='Nursery settings'!B5" },

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { dueRow, enterDue } from "./due-list";
 import { type Made, openNursery, tab, takesOf } from "./nursery";
 
 const HEADER = ["Date", "Batch", "What was done", "How many", "Who", "Remarks"];
@@ -54,14 +55,7 @@ describe("records that are one line a job", () => {
 
   it("get a count that comes after the tick into the line that the tick made", async () => {
     const nursery = log();
-    const row = nursery.values("Due list").findIndex((one) => one[5] === "Take count") + 1;
-    for (const [cell, text] of [
-      [`A${row}`, "TRUE"],
-      [`B${row}`, "60"],
-    ] as const) {
-      nursery.w.type("Due list", cell, text);
-      await nursery.w.settled();
-    }
+    await enterDue(nursery, dueRow(nursery, "B1"), { Done: "TRUE", Count: "60" });
     expect(nursery.w.editErrors).toEqual([]);
     expect(nursery.values("Records").slice(LINES.length + 1)).toEqual([
       ["2026-11-25", "B1", "Take count", 60, "", ""],

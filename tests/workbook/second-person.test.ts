@@ -75,7 +75,7 @@ describe("another person's edit between reading and writing", () => {
   it("that comes while a write is taken back is left, and so is the rest", () => {
     const nursery = small();
     const { logId } = nursery.ask("sidebarRecord", takesOf("B1"));
-    nursery.w.meter.before("Range.setValue", () => nursery.w.type("Records", "M2", "63"));
+    nursery.w.meter.before("Range.setValues", () => nursery.w.type("Records", "M2", "63"));
     nursery.w.run("sidebarTakeBack", { logId });
     expect(nursery.value("Records", "M2")).toBe(63);
   });

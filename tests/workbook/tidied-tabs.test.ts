@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { dueRow, dueValue, setDue } from "./due-list";
 import { type Nursery, openNursery, SETTINGS, smallRecords, tab, takesOf } from "./nursery";
 
 const DUE = "Due list";
@@ -18,10 +19,7 @@ function atWork(): Nursery {
   const nursery = openNursery([smallRecords()], { newRows: 60 }).ready();
   nursery.ask("sidebarOrderTab", PLAN);
   nursery.ask("sidebarRecord", takesOf("B1"));
-  const due = nursery.sheet(DUE);
-  const row =
-    nursery.values(DUE).findIndex((one) => one[5] === "Take count" && one[6] === "B2") + 1;
-  due.getRange(row, 2, 1, 3).setValues([[61, "Orrin", "dry"]]);
+  setDue(nursery, dueRow(nursery, "B2"), { Count: 61, Who: "Orrin", Note: "dry" });
   return nursery;
 }
 
@@ -58,12 +56,14 @@ function goesOn(nursery: Nursery): void {
   nursery.ask("sidebarRecord", takesOf("B1", { note: "wet" }));
   nursery.w.call("writeTicked");
   nursery.w.call("refreshDueList");
-  const rows = nursery.values(DUE);
-  const row = rows.findIndex((one) => one[5] === "Take count" && one[6] === "B2") + 1;
-  expect(rows[row - 1]?.slice(0, 4)).toEqual([false, 61, "Orrin", "dry"]);
-  nursery.sheet(DUE).getRange(row, 1).setValue(true);
+  const row = dueRow(nursery, "B2");
+  const entered = (["Done", "Count", "Who", "Note"] as const).map((one) =>
+    dueValue(nursery, one, row),
+  );
+  expect(entered).toEqual([false, 61, "Orrin", "dry"]);
+  setDue(nursery, row, { Done: true });
   nursery.w.call("writeTicked");
-  expect(nursery.value(DUE, `E${row}`)).toMatch(/^written: Records!/);
+  expect(dueValue(nursery, "Written", row)).toMatch(/^✓ written: Records!/);
   expect(nursery.values("Records")[2]?.slice(11, 13)).toEqual(["2026-11-25", 61]);
   const logId = String(nursery.values(LOG).find((one) => one[6] === "B1")?.[0]);
   expect(nursery.ask("sidebarTakeBack", { logId }).restored).toHaveLength(2);

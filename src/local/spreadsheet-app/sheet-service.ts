@@ -7,6 +7,7 @@ import {
   RemoveRowByRangeCommand,
   SetColWidthCommand,
   SetFrozenCommand,
+  SetRowHeightCommand,
   SetTabColorCommand,
   SetWorksheetNameCommand,
 } from "@univerjs/sheets";
@@ -288,6 +289,20 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       setWidths(column, count, width, name("setColumnWidths")),
     getColumnWidth: (column: unknown) =>
       tab().getColumnWidth(wholeArgument(column, name("getColumnWidth")) - 1),
+    setRowHeight(row: unknown, height: unknown) {
+      const method = name("setRowHeight");
+      const at = wholeArgument(row, method) - 1;
+      const value = wholeArgument(height, method);
+      if (at < 0 || at >= tab().getRowCount()) {
+        throw new ServiceError("Those rows are out of bounds.");
+      }
+      run.refusals.attempt(mayChange, () => {
+        change(SetRowHeightCommand.id, { ranges: [rowBlock(at, 1)], value });
+      });
+      return sheet;
+    },
+    getRowHeight: (row: unknown) =>
+      tab().getRowHeight(wholeArgument(row, name("getRowHeight")) - 1),
     hideSheet() {
       mayChange();
       hideTab(book, sheetId);

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { dueRow, dueRows, setDue } from "../due-list";
 import { type Nursery, openNursery, smallRecords } from "../nursery";
 import { answered, bare, called, callsToFail, isHalfMade, type Kind } from "./fail-in-turn";
 
@@ -7,29 +8,25 @@ const DUE = "Due list";
 /** A due list in which people have entered things, before records that make it shorter by now. */
 function prepare(): Nursery {
   const nursery = bare().ready();
-  const rows = nursery.values(DUE);
-  const rowOf = (task: string, batch: string) =>
-    rows.findIndex((row) => row[5] === task && row[6] === batch) + 1;
-  const due = nursery.sheet(DUE);
-  due.getRange(rowOf("Take count", "B1"), 2, 1, 3).setValues([[61, "Orrin", "dry"]]);
+  setDue(nursery, dueRow(nursery, "B1"), { Count: 61, Who: "Orrin", Note: "dry" });
   // Ticked and refused: more than were grafted.
-  due.getRange(rowOf("Take count", "B2"), 1, 1, 2).setValues([[true, 99]]);
-  due.getRange(rows.length, 4).setValue("after the rain");
-  due.getRange(rows.length, 17).setValue("beside");
+  setDue(nursery, dueRow(nursery, "B2"), { Done: true, Count: 99 });
+  const { length } = nursery.values(DUE);
+  setDue(nursery, length, { Note: "after the rain" });
+  nursery.sheet(DUE).getRange(length, 22).setValue("beside");
   nursery.sheet("Records").getRange("A3:P3").clearContent();
   return nursery;
 }
 
 /** How many rows the list has. */
-const tasks = (nursery: Nursery) => nursery.values(DUE).filter((row) => row[5] !== "").length;
+const tasks = (nursery: Nursery) =>
+  dueRows(nursery, ["Task"]).filter(([task]) => task !== "").length;
 
 /** What people have entered, as often as it stands there, and whether the rest of its row is its own. */
 function entered(nursery: Nursery): string[] {
-  return nursery
-    .values(DUE)
-    .slice(2)
+  return dueRows(nursery, ["Done", "Count", "Who", "Note", "Task", "Batch"])
     .filter((row) => row[0] === true || row.slice(1, 4).some((cell) => cell !== ""))
-    .map((row) => JSON.stringify([...row.slice(0, 4), row[5], row[6]]))
+    .map((row) => JSON.stringify(row))
     .sort();
 }
 

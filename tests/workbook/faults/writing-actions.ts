@@ -1,3 +1,4 @@
+import { dueRow, setDue } from "../due-list";
 import { openNursery, smallRecords, tab, takesOf } from "../nursery";
 import { type Action, answered, bare, called } from "./fail-in-turn";
 
@@ -54,9 +55,32 @@ export const WRITING_ACTIONS: Record<string, Action> = {
   "write ticked": {
     prepare() {
       const nursery = bare().ready();
-      const due = nursery.sheet("Due list");
-      const row = nursery.values("Due list").findIndex((one) => one[5] === "Take count") + 1;
-      due.getRange(row, 1, 1, 4).setValues([[true, 60, "Orrin", "dry"]]);
+      const entered = { Done: true, Count: 60, Who: "Orrin", Note: "dry" };
+      setDue(nursery, dueRow(nursery, "B1"), entered);
+      return nursery;
+    },
+    run: (nursery) => called(nursery, "writeTicked"),
+    tabs: [],
+  },
+  "take back a cleared tick": {
+    prepare() {
+      const nursery = bare().ready();
+      const row = dueRow(nursery, "B1");
+      setDue(nursery, row, { Done: true, Count: 60, Note: "dry" });
+      nursery.w.call("writeTicked");
+      setDue(nursery, row, { Done: false });
+      return nursery;
+    },
+    run: (nursery) => called(nursery, "writeTicked"),
+    tabs: [],
+  },
+  "correct a count": {
+    prepare() {
+      const nursery = bare().ready();
+      const row = dueRow(nursery, "B1");
+      setDue(nursery, row, { Done: true, Count: 6 });
+      nursery.w.call("writeTicked");
+      setDue(nursery, row, { Count: 60 });
       return nursery;
     },
     run: (nursery) => called(nursery, "writeTicked"),

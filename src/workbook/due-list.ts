@@ -1,0 +1,28 @@
+import { DUE_LAYOUT } from "./due-tab";
+import { beginsWithMark, isOurs } from "./own-tabs";
+import { isStraight, straightValues } from "./straighten";
+
+/** The due tab, read. */
+export interface DueList {
+  readonly sheet: GoogleAppsScript.Spreadsheet.Sheet;
+  /** All its cells, to be read again. */
+  readonly range: GoogleAppsScript.Spreadsheet.Range;
+  readonly values: readonly (readonly unknown[])[];
+}
+
+/** Reads a tab that bears the due list's name; null when it is a person's own. */
+export function readOwnDueList(sheet: GoogleAppsScript.Spreadsheet.Sheet): DueList | null {
+  const range = sheet.getDataRange();
+  const values = range.getValues();
+  if (isStraight(values, DUE_LAYOUT)) return { sheet, range, values };
+  return beginsWithMark(values) || isOurs(sheet) ? readDueList(sheet) : null;
+}
+
+/** Reads the due tab, brought back to how we make it where a person has tidied it. */
+export function readDueList(sheet: GoogleAppsScript.Spreadsheet.Sheet): DueList {
+  const range = sheet.getDataRange();
+  const values = range.getValues();
+  if (isStraight(values, DUE_LAYOUT)) return { sheet, range, values };
+  const straight = straightValues(sheet, DUE_LAYOUT);
+  return { sheet, range: sheet.getDataRange(), values: straight };
+}

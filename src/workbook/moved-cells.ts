@@ -1,0 +1,192 @@
+import { type CellWrite, sameValue, type WriteGroup } from "./table-write";
+
+/** The cells of a tab, from its first on. */
+export type Grid = readonly (readonly unknown[])[];
+
+/** What a write put into a cell that was not the one it was meant for. */
+export interface Hit {
+  readonly write: CellWrite;
+  /** Where the cell stands, from 1. */
+  readonly row: number;
+  readonly column: number;
+  /** What stood there; undefined where that can't be told. */
+  readonly was: unknown;
+  /** Where that stood before, from 1; null for a cell that was put in. */
+  readonly from: { readonly row: number; readonly column: number } | null;
+}
+
+/** What became of the cells of a group of writes while somebody moved rows or columns. */
+export interface Traced {
+  /** Where the cell of each write stands now, in their order; null when it is gone. */
+  readonly own: readonly ({ readonly row: number; readonly column: number } | null)[];
+  readonly hits: readonly Hit[];
+}
+
+/**
+ * Finds out where the cells of a table are that somebody sorted, or put rows or columns into or took
+ * them out of, while we wrote. Columns are known by their headers, rows by what stands in them.
+ */
+export function traceCells(before: Grid, after: Grid, group: WriteGroup): Traced {
+  const columns = columnsMoved(before, after, group.headerRows);
+  const rows = rowsMoved(before, after, group, columns);
+  const own = group.writes.map(({ row, column }) => {
+    const [toRow, toColumn] = [rows.to.get(row), columns.to.get(column)];
+    return toRow === undefined || toColumn === undefined ? null : { row: toRow, column: toColumn };
+  });
+  const hits = group.writes.flatMap((write): Hit[] => {
+    const { row, column } = write;
+    if (!sameValue(valueAt(after, row, column), write.after)) return [];
+    if (own.some((place) => place?.row === row && place.column === column)) return [];
+    const [fromRow, fromColumn] = [rows.from.get(row), columns.from.get(column)];
+    const from =
+      fromRow === undefined || fromColumn === undefined
+        ? null
+        : { row: fromRow, column: fromColumn };
+    const was = from === null ? putIn() : valueAt(before, from.row, from.column);
+    return sameValue(was, write.after) ? [] : [{ write, row, column, was, from }];
+
+    /** A column or row that was put in was blank; what else it may be can't be told. */
+    function putIn(): unknown {
+      if (fromColumn === undefined) return "";
+      const written = new Set(group.writes.map((one) => one.column));
+      const others = (after[row - 1] ?? []).filter((_, at) => !written.has(at + 1));
+      return others.every((value) => value === "") ? "" : undefined;
+    }
+  });
+  return { own, hits };
+}
+
+/** Rows or columns before and after, from 1, both ways. */
+interface Moved {
+  readonly to: ReadonlyMap<number, number>;
+  readonly from: ReadonlyMap<number, number>;
+}
+
+export function valueAt(grid: Grid, row: number, column: number): unknown {
+  return grid[row - 1]?.[column - 1] ?? "";
+}
+
+function columnsMoved(before: Grid, after: Grid, headerRows: readonly number[]): Moved {
+  const headers = (grid: Grid, down: number): string[] => {
+    const width = Math.max(0, ...headerRows.map((row) => grid[row + down - 1]?.length ?? 0));
+    return Array.from({ length: width }, (_, at) =>
+      headerRows.map((row) => String(valueAt(grid, row + down, at + 1))).join("\n"),
+    );
+  };
+  const old = headers(before, 0);
+  const known = new Set(old.filter((header) => header.trim() !== ""));
+  let now = headers(after, 0);
+  let most = -1;
+  // Rows may have been put in or taken out above the header too.
+  for (const down of shifts(headerRows, after.length)) {
+    const found = headers(after, down);
+    const alike = new Set(found.filter((header) => known.has(header))).size;
+    if (alike > most) {
+      most = alike;
+      now = found;
+    }
+  }
+  const places = new Map<string, number[]>();
+  old.forEach((header, at) => {
+    if (header.trim() !== "") places.set(header, [...(places.get(header) ?? []), at + 1]);
+  });
+  const [to, from] = [new Map<number, number>(), new Map<number, number>()];
+  now.forEach((header, at) => {
+    const column = header.trim() === "" ? nextTo(from.get(at), old) : places.get(header)?.shift();
+    if (column === undefined) return;
+    to.set(column, at + 1);
+    from.set(at + 1, column);
+  });
+  return { to, from };
+}
+
+/** A column without a header is known by the one before it. */
+function nextTo(column: number | undefined, headers: readonly string[]): number | undefined {
+  if (column === undefined) return undefined;
+  return headers[column]?.trim() === "" ? column + 1 : undefined;
+}
+
+/** How far the header may have moved, the least first. */
+function shifts(headerRows: readonly number[], rows: number): number[] {
+  const first = Math.min(...headerRows);
+  const all = Array.from({ length: rows }, (_, at) => at + 1 - first);
+  return all.sort((a, b) => Math.abs(a) - Math.abs(b));
+}
+
+function rowsMoved(before: Grid, after: Grid, group: WriteGroup, columns: Moved): Moved {
+  const pairs = [...columns.to];
+  const written = new Map<number, CellWrite[]>();
+  for (const write of group.writes) {
+    written.set(write.row, [...(written.get(write.row) ?? []), write]);
+  }
+  const masked = new Set(group.writes.map(({ column }) => column));
+  /** A row's cells as one text, columns in their old order; without the written ones if so wished. */
+  const oldKey = (row: number, without = false) =>
+    key(
+      pairs.map(([column]) => (without && masked.has(column) ? "" : valueAt(before, row, column))),
+    );
+  const newKey = (row: number, without = false) =>
+    key(pairs.map(([old, now]) => (without && masked.has(old) ? "" : valueAt(after, row, now))));
+  const blank = key(pairs.map(() => ""));
+
+  const [to, from] = [new Map<number, number>(), new Map<number, number>()];
+  const pair = (old: number, now: number) => {
+    to.set(old, now);
+    from.set(now, old);
+  };
+  const waiting = new Map<string, number[]>();
+  for (let row = 1; row <= before.length; row += 1) {
+    const own = oldKey(row);
+    if (own !== blank && !written.has(row)) waiting.set(own, [...(waiting.get(own) ?? []), row]);
+  }
+  const freeNow: number[] = [];
+  for (let row = 1; row <= after.length; row += 1) {
+    const old = waiting.get(newKey(row))?.shift();
+    if (old === undefined) freeNow.push(row);
+    else pair(old, row);
+  }
+  const freeOld = [...waiting.values()].flat();
+  /** Rows that should stand here, going by the nearest that are known above and below. */
+  const expected = (row: number): number[] => {
+    const near = (step: 1 | -1): number[] => {
+      for (let at = row + step; at >= 1 && at <= after.length; at += step) {
+        const old = from.get(at);
+        if (old !== undefined) return [old + row - at];
+      }
+      return [];
+    };
+    return [...near(-1), ...near(1)];
+  };
+
+  // Rows that were not written yet, and those with something of their own beside what is written.
+  const isNow = (row: number) => (one: number) =>
+    !from.has(one) &&
+    (newKey(one) === oldKey(row) ||
+      (oldKey(row, true) !== blank && newKey(one, true) === oldKey(row, true)));
+  for (const row of written.keys()) {
+    const now = oldKey(row) === blank ? undefined : freeNow.find(isNow(row));
+    if (now !== undefined) pair(row, now);
+  }
+  for (const [row, writes] of written) {
+    if (from.has(row) || !freeNow.includes(row)) continue;
+    // Rows that are nowhere any more, of which one may have been written over.
+    const gone = freeOld.filter((old) => !to.has(old) && oldKey(old, true) === newKey(row, true));
+    const likely = gone.find((old) => expected(row).includes(old));
+    const over = likely ?? (to.has(row) && gone.length === 1 ? gone[0] : undefined);
+    if (over !== undefined) pair(over, row);
+    if (to.has(row)) continue;
+    const now = freeNow.find((one) => !from.has(one) && holdsAll(one, writes));
+    if (now !== undefined) pair(row, now);
+  }
+  return { to, from };
+
+  function holdsAll(row: number, writes: readonly CellWrite[]): boolean {
+    return writes.every(({ column, after: value }) =>
+      sameValue(valueAt(after, row, columns.to.get(column) ?? 0), value),
+    );
+  }
+}
+
+function key(cells: readonly unknown[]): string {
+  return JSON.stringify(cells);
+}

@@ -1,0 +1,75 @@
+import { DUE_COLUMN, DUE_FIRST_ROW, DUE_TOP } from "./due-columns";
+import { isTicked } from "./due-entries";
+import { readOwnDueList } from "./due-list";
+import { type DueRow, dueRows } from "./due-rows";
+import { refreshDueTab } from "./due-tab";
+import { Busy, withLock } from "./lock";
+import { MARK } from "./mark";
+import { beginsWithMark } from "./own-tabs";
+import { recordsNow } from "./records-tab";
+import { notWritten, notYet, type RowState, saysWritten } from "./row-state";
+import { safeText } from "./safe-text";
+import { sayInRows } from "./say-in-rows";
+import { recordTicksOf } from "./ticked-tasks";
+import { sentenceOf } from "./untick";
+
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** Of the edited cells; the platform hands them over without a call. */
+interface Edited {
+  readonly rowStart?: number;
+  readonly rowEnd?: number;
+  readonly columnStart?: number;
+}
+
+const WAITS = "another edit is being written. The next tick writes this one too";
+
+/**
+ * The edit trigger, for an edit in a tab that bears the name of our due list: it records what is
+ * ticked, or makes the list anew. What goes wrong is said in the rows, since nothing else is seen on a phone.
+ */
+export function dueListEdited(event: GoogleAppsScript.Events.SheetsOnEdit, sheet: Sheet): void {
+  const edited: Edited = event.range as unknown as Edited;
+  // To the right stands what nobody enters.
+  if ((edited.columnStart ?? 1) > DUE_COLUMN.batch) return;
+  try {
+    try {
+      withLock(() => dueListWork(sheet));
+    } catch (error) {
+      if (!(error instanceof Busy)) throw error;
+      sayOfEdited(sheet, edited, (row) => notYet(WAITS, row));
+      withLock(() => dueListWork(sheet));
+    }
+  } catch (error) {
+    if (error instanceof Busy) return;
+    sayOfEdited(sheet, edited, (row) => notWritten(sentenceOf(error), row));
+  }
+}
+
+function dueListWork(sheet: Sheet): void {
+  const list = readOwnDueList(sheet);
+  // A person's own tab may bear the name.
+  if (list === null) return;
+  const { inRecords } = recordTicksOf(list);
+  if (isTicked(list.values[0]?.[DUE_TOP.anew - 1])) refreshDueTab(recordsNow(), inRecords);
+}
+
+/** Says something in the ticked rows of an edit that are not written yet. */
+function sayOfEdited(
+  sheet: Sheet,
+  { rowStart = DUE_FIRST_ROW, rowEnd = Number.POSITIVE_INFINITY }: Edited,
+  state: (row: DueRow) => RowState,
+): void {
+  const range = sheet.getDataRange();
+  const values = range.getValues();
+  if (!beginsWithMark(values)) return;
+  const rows = dueRows(values).filter(
+    ({ row, box, state: said }) =>
+      row >= rowStart && row <= rowEnd && box === "ticked" && !saysWritten(said),
+  );
+  sayInRows(sheet, range, new Map(rows.map((row) => [row, state(row)])));
+  if (rowStart < DUE_FIRST_ROW && isTicked(values[0]?.[DUE_TOP.anew - 1])) {
+    const why = state({ memory: { writes: [], asked: "" } } as unknown as DueRow).text;
+    sheet.getRange(1, 1).setValue(safeText(`${MARK} due list, not made anew. ${why}`));
+  }
+}

@@ -1,0 +1,68 @@
+import type { Nursery } from "./nursery";
+
+const DUE = "Due list";
+
+/** The columns of the due list as a person sees them. */
+export type DueHeader =
+  | ("Done" | "?" | "What" | "Place" | "Plants" | "Count" | "Who" | "Note" | "Yes, write it")
+  | ("Written" | "Write" | "Task" | "Batch" | "From" | "By" | "Status" | "Hours" | "Caution");
+
+/** Place of a column, from 0. */
+export function dueColumn(nursery: Nursery, header: DueHeader): number {
+  const at = (nursery.values(DUE)[1] ?? []).indexOf(header);
+  if (at === -1) throw new Error(`the due list has no column ${header}`);
+  return at;
+}
+
+/** A cell such as "F7". */
+export function dueCell(nursery: Nursery, header: DueHeader, row: number): string {
+  return `${String.fromCharCode(65 + dueColumn(nursery, header))}${row}`;
+}
+
+export function dueValue(nursery: Nursery, header: DueHeader, row: number) {
+  return nursery.value(DUE, dueCell(nursery, header, row));
+}
+
+/** Rows of the due list below its header, each by the headers that are asked for. */
+export function dueRows(nursery: Nursery, headers: readonly DueHeader[]) {
+  const columns = headers.map((header) => dueColumn(nursery, header));
+  return nursery
+    .values(DUE)
+    .slice(2)
+    .map((row) => columns.map((column) => row[column]));
+}
+
+/** Row of a task in the due list, from 1. */
+export function dueRow(nursery: Nursery, batch: string, task = "Take count"): number {
+  const row = dueRows(nursery, ["Task", "Batch"]).findIndex(
+    ([named, of]) => named === task && of === batch,
+  );
+  if (row === -1) throw new Error(`no ${task} of ${batch} in the due list`);
+  return row + 3;
+}
+
+/** Types into cells of a row, one after the other, and waits for what comes of it. */
+export async function enterDue(
+  nursery: Nursery,
+  row: number,
+  entered: Partial<Record<DueHeader, string>>,
+): Promise<void> {
+  for (const [header, text] of Object.entries(entered)) {
+    nursery.w.type(DUE, dueCell(nursery, header as DueHeader, row), text);
+    await nursery.w.settled();
+  }
+}
+
+/** Puts values into a row as if their edits were never told of. */
+export function setDue(
+  nursery: Nursery,
+  row: number,
+  values: Partial<Record<DueHeader, string | number | boolean>>,
+): void {
+  for (const [header, value] of Object.entries(values)) {
+    nursery
+      .sheet(DUE)
+      .getRange(dueCell(nursery, header as DueHeader, row))
+      .setValue(value);
+  }
+}

@@ -1,0 +1,186 @@
+import { describe, expect, it } from "vitest";
+import { dueCell, dueRow, dueRows, dueValue, enterDue, setDue } from "./due-list";
+import { type Nursery, openNursery, smallRecords, tab, takesOf } from "./nursery";
+
+const small = () => openNursery([smallRecords()]).ready();
+const state = (nursery: Nursery, row: number) => dueValue(nursery, "Written", row);
+const takes = (nursery: Nursery) =>
+  nursery
+    .values("Records")
+    .slice(1)
+    .map((row) => [row[11], row[12]]);
+const logged = (nursery: Nursery) =>
+  nursery
+    .values("Write log")
+    .slice(2)
+    .map((row) => [row[4], row[8], row[9], row[10]]);
+const BLANK = ["", ""];
+const DAY = "2026-11-25";
+
+async function ticked(nursery: Nursery, count = "60"): Promise<number> {
+  const row = dueRow(nursery, "B1");
+  await enterDue(nursery, row, { Count: count, Done: "TRUE" });
+  return row;
+}
+
+describe("clearing the box of a task that the list wrote", () => {
+  it("takes that write back, and no other", async () => {
+    const nursery = small();
+    const before = nursery.snapshot("Records");
+    nursery.ask("sidebarRecord", takesOf("B2"));
+    const row = await ticked(nursery);
+    await enterDue(nursery, row, { Done: "FALSE" });
+    expect(nursery.w.editErrors).toEqual([]);
+    expect(takes(nursery)).toEqual([BLANK, ["2026-11-24", 60]]);
+    expect(state(nursery, row)).toBe("↶ taken back: Records!L2, Records!M2");
+    expect(dueValue(nursery, "Write", row)).toBe("");
+    nursery.ask("sidebarTakeBack", { logId: String(nursery.value("Write log", "A3")) });
+    expect(nursery.snapshot("Records")).toBe(before);
+    // Ticked once more it is written once more.
+    await enterDue(nursery, row, { Done: "TRUE" });
+    expect(takes(nursery)[0]).toEqual([DAY, 60]);
+  });
+
+  it("says why where somebody has gone on with it since", async () => {
+    const nursery = small();
+    const row = await ticked(nursery);
+    nursery.sheet("Records").getRange("M2").setValue(62);
+    await enterDue(nursery, row, { Done: "FALSE" });
+    expect(takes(nursery)[0]).toEqual([DAY, 62]);
+    expect(state(nursery, row)).toMatch(/^! not taken back: Takes \(M2\) holds 62 by now/);
+    // It is not forgotten when the list is made anew.
+    nursery.w.call("refreshDueList");
+    expect(dueRows(nursery, ["Written"]).flat().join()).toMatch(/not taken back/);
+  });
+
+  it("leaves what the sidebar wrote, and says so", async () => {
+    const nursery = small();
+    const row = dueRow(nursery, "B1");
+    nursery.ask("sidebarRecord", takesOf("B1", { day: DAY }));
+    await enterDue(nursery, row, { Done: "TRUE", Count: "60" });
+    await enterDue(nursery, row, { Done: "FALSE" });
+    expect(takes(nursery)[0]).toEqual([DAY, 60]);
+    expect(state(nursery, row)).toBe("! still in the records: this list did not write it");
+  });
+
+  it("forgets what was asked or refused", async () => {
+    const nursery = small();
+    const row = await ticked(nursery, "99");
+    expect(state(nursery, row)).toMatch(/^\? not written: 99 are more/);
+    await enterDue(nursery, row, { Done: "FALSE" });
+    expect([state(nursery, row), dueValue(nursery, "Write", row)]).toEqual(["", ""]);
+  });
+
+  it("takes several back at once, from the menu too", () => {
+    const nursery = small();
+    const before = nursery.snapshot("Records");
+    const rows = [dueRow(nursery, "B1"), dueRow(nursery, "B2")];
+    for (const row of rows) setDue(nursery, row, { Done: true, Count: 60 });
+    nursery.w.call("writeTicked");
+    expect(nursery.w.desk.toasts.at(-1)?.message).toBe("2 tasks written");
+    for (const row of rows) setDue(nursery, row, { Done: false });
+    nursery.w.call("writeTicked");
+    expect(nursery.w.desk.toasts.at(-1)?.message).toBe("0 tasks written; 2 taken back");
+    expect(nursery.snapshot("Records")).toBe(before);
+  });
+
+  it("in a log of one line a job takes the line away", async () => {
+    const lines = [
+      ["Date", "Batch", "What was done", "How many"],
+      ["2026-07-20", "B1", "Sown", 100],
+      ["2026-07-30", "B1", "Germination", 90],
+      ["2026-10-24", "B1", "Grafting", 80],
+    ];
+    const nursery = openNursery([tab("Records", lines)]).ready();
+    const before = nursery.snapshot("Records");
+    const row = await ticked(nursery);
+    expect(nursery.values("Records").at(-1)).toEqual([DAY, "B1", "Take count", 60]);
+    await enterDue(nursery, row, { Done: "FALSE" });
+    expect(nursery.snapshot("Records")).toBe(before);
+  });
+});
+
+describe("a count that is changed after the tick", () => {
+  it("corrects the list's own line, and is taken back with it", async () => {
+    const nursery = small();
+    const before = nursery.snapshot("Records");
+    const row = await ticked(nursery, "6");
+    await enterDue(nursery, row, { Count: "60" });
+    expect(takes(nursery)[0]).toEqual([DAY, 60]);
+    expect(state(nursery, row)).toBe("✓ written: Records!L2, Records!M2");
+    expect(logged(nursery)).toEqual([
+      ["L2", "", DAY, "written"],
+      ["M2", "", 6, "written"],
+      ["M2", 6, 60, "written"],
+    ]);
+    await enterDue(nursery, row, { Done: "FALSE" });
+    expect(nursery.snapshot("Records")).toBe(before);
+    expect(logged(nursery).map((line) => line[3])).toEqual(Array(3).fill("taken back"));
+  });
+
+  it("is blanked in the records where it is cleared", async () => {
+    const nursery = small();
+    const row = await ticked(nursery);
+    await enterDue(nursery, row, { Count: "" });
+    expect(takes(nursery)[0]).toEqual([DAY, ""]);
+    expect(state(nursery, row)).toMatch(/Count is blank/);
+  });
+
+  it("is asked about where it is hardly meant, and where the cell is somebody else's by now", async () => {
+    const nursery = small();
+    const row = await ticked(nursery);
+    await enterDue(nursery, row, { Count: "500" });
+    expect(state(nursery, row)).toMatch(/^\? not written: 500 are more than the 80 at Grafting/);
+    nursery.sheet("Records").getRange("M2").setValue(61);
+    await enterDue(nursery, row, { Count: "70" });
+    expect(state(nursery, row)).toMatch(/^\? not written: Takes \(M2\) holds 61 already/);
+    expect(takes(nursery)[0]).toEqual([DAY, 61]);
+    // The first write is not forgotten by the question.
+    nursery.sheet("Records").getRange("M2").setValue(60);
+    await enterDue(nursery, row, { Done: "FALSE" });
+    expect(takes(nursery)[0]).toEqual(BLANK);
+  });
+});
+
+describe("a question in the list", () => {
+  it("is answered by the box beside it, which is clear again afterwards", async () => {
+    const nursery = small();
+    const row = await ticked(nursery, "500");
+    expect(takes(nursery)[0]).toEqual(BLANK);
+    expect(state(nursery, row)).toMatch(/Is it right\? Tick "Yes, write it" if it is\.$/);
+    await enterDue(nursery, row, { "Yes, write it": "TRUE" });
+    expect(takes(nursery)[0]).toEqual([DAY, 500]);
+    expect(state(nursery, row)).toMatch(/^✓ written/);
+    expect(dueValue(nursery, "Yes, write it", row)).toBe(false);
+  });
+
+  it("is not answered by a yes that was given to another", async () => {
+    const nursery = small();
+    const row = dueRow(nursery, "B1");
+    await enterDue(nursery, row, { "Yes, write it": "TRUE", Count: "500", Done: "TRUE" });
+    expect(takes(nursery)[0]).toEqual(BLANK);
+    expect(dueValue(nursery, "Yes, write it", row)).toBe(false);
+    setDue(nursery, row, { Count: 600, "Yes, write it": true });
+    nursery.w.call("writeTicked");
+    expect(takes(nursery)[0]).toEqual(BLANK);
+    expect(state(nursery, row)).toMatch(/^\? not written: 600 are more/);
+  });
+
+  it("is kept for a batch that is asked about twice, with all its questions", async () => {
+    const nursery = small();
+    nursery.sheet("Records").getRange("M2").setValue(55);
+    const row = await ticked(nursery, "500");
+    expect(state(nursery, row)).toMatch(/500 are more.*holds 55 already/);
+    await enterDue(nursery, row, { "Yes, write it": "TRUE" });
+    expect(takes(nursery)[0]).toEqual([DAY, 500]);
+    await enterDue(nursery, row, { Done: "FALSE" });
+    expect(takes(nursery)[0]).toEqual(["", 55]);
+  });
+
+  it("shows its sign beside the box", async () => {
+    const nursery = openNursery([smallRecords()], { live: true }).ready();
+    const row = await ticked(nursery, "500");
+    await nursery.w.settled();
+    expect(nursery.value("Due list", dueCell(nursery, "?", row))).toBe("?");
+  });
+});
