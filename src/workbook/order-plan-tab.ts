@@ -1,7 +1,7 @@
 import { methodOrRefuse } from "../core";
 import { columnLetters } from "./cell-name";
 import { otherTabs } from "./find-tab";
-import { cellsPart, columnsPart, formulaCall, sameFormula } from "./formula-text";
+import { cellsPart, columnsPart, formulaCall, isCallOf, sameFormula } from "./formula-text";
 import { hasCells } from "./grid-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
@@ -108,7 +108,7 @@ function answerRows({ methods }: RecordsNow["timetable"]): number {
   return Math.max(0, ...methods.map(({ steps }) => steps.length)) + 10;
 }
 
-const isPlanFormula = (text: string): boolean => text.startsWith(`=${PLAN_FUNCTION}(`);
+const isPlanFormula = (text: string): boolean => isCallOf(PLAN_FUNCTION, text);
 
 /** Where the cells are that a plan's formula refers to: below their headers, wherever those stand. */
 function askedCells(

@@ -1,3 +1,4 @@
+import { isCallOf } from "./formula-text";
 import { MARK } from "./mark";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -45,10 +46,9 @@ export function isOursWithoutTitle(sheet: Sheet): boolean {
   const rows = top.getValues().map((row) => row.map(String));
   if (rows.some((row) => row.some((text) => text.startsWith(MARK)))) return true;
   if (words !== undefined) return rows.some((row) => words.every((word) => row.includes(word)));
+  if (called === undefined) return false;
   // Ours refer to our settings; a person's own formula of that name hardly does.
   return top
     .getFormulas()
-    .some((row) =>
-      row.some((text) => text.startsWith(`=${called}(`) && text.includes("Nursery settings")),
-    );
+    .some((row) => row.some((text) => isCallOf(called, text) && text.includes("Nursery settings")));
 }
