@@ -6,7 +6,7 @@ import { PersonError } from "../person-error";
 import { pageBundle } from "./page-bundle";
 import { pageFiles, sidebarFiles } from "./page-files";
 import { PAGE_HELP, readPageOptions } from "./page-options";
-import { type PageServer, servePage } from "./page-server";
+import { type PageServer, type PageSite, servePage } from "./page-server";
 
 /** Where the page's program runs, and how it speaks. */
 export interface PageSurroundings {
@@ -49,7 +49,11 @@ export async function runPage(
   const drafts = openFile(file, addInNames);
   const bundle = await pageBundle(at.root, () => at.progress("Making the page ready (once) ..."));
   // Another port is another origin: the sidebar is kept apart from the page, as in the cloud.
-  const sidebar = await servePage(sidebarFiles(bundle), 0);
+  let pageOrigin = "'none'";
+  const sidebar = await servePage(
+    { files: sidebarFiles(bundle, () => pageOrigin), shownIn: "frame" },
+    0,
+  );
   const files = pageFiles({
     root: at.root,
     dist,
@@ -63,10 +67,11 @@ export async function runPage(
       seed: options.seed ?? null,
     },
   });
-  const server = await serve(files, options.port).catch(async (error) => {
+  const server = await serve({ files, shownIn: "tab" }, options.port).catch(async (error) => {
     await sidebar.close();
     throw error;
   });
+  pageOrigin = new URL(server.address).origin;
   at.print(`${path.basename(file)} is open at ${server.address}\nPress Ctrl+C to end.`);
   if (options.opensBrowser) at.openBrowser(server.address);
   return {
@@ -78,9 +83,9 @@ export async function runPage(
   };
 }
 
-async function serve(files: Parameters<typeof servePage>[0], port: number): Promise<PageServer> {
+async function serve(site: PageSite, port: number): Promise<PageServer> {
   try {
-    return await servePage(files, port);
+    return await servePage(site, port);
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
     if (code !== "EADDRINUSE" && code !== "EACCES") throw error;

@@ -1,7 +1,7 @@
 import type { CatalogueEntry } from "../catalogue";
 import type { SheetDraft } from "../workbook-data";
 
-/** Everything that the page is given when it opens; it asks for nothing afterwards. */
+/** Everything that the page is given when it opens (start.json). */
 export interface PageStart {
   /** The name of the file that is open. */
   readonly fileName: string;
@@ -18,6 +18,3 @@ export interface PageStart {
   /** null for any order of answers. */
   readonly seed: number | null;
 }
-
-/** The name of the global that holds it in the page. */
-export const PAGE_START = "localPageStart";

@@ -1,6 +1,6 @@
 /**
  * The local page: the grid, the add-in's menu and sidebar around it, and its functions in the
- * formulas. Everything that it needs came with it (see page-start.ts).
+ * formulas. Everything that it needs comes from its own server (see page-start.ts).
  */
 import { registerCustomFunctions } from "../../custom-function";
 import { fileDrafts } from "../../file-drafts";
@@ -24,8 +24,6 @@ import { sidebarPlace } from "./sidebar";
 import { exposeForTests } from "./test-handle";
 import { workingSign } from "./working-sign";
 import "./page.css";
-
-declare const localPageStart: PageStart;
 
 async function startPage(given: PageStart): Promise<void> {
   const browserZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
@@ -117,11 +115,19 @@ async function startPage(given: PageStart): Promise<void> {
   exposeForTests(() => session as Session, settings);
 }
 
-startPage(localPageStart).catch((error: unknown) => {
-  const line = part("status");
-  line.textContent =
-    error instanceof PersonError
-      ? error.message
-      : `The page can't start: ${errorWords(error).text}`;
-  console.error(error);
-});
+async function givenStart(): Promise<PageStart> {
+  const answer = await fetch("start.json");
+  if (!answer.ok) throw new Error(await answer.text());
+  return answer.json();
+}
+
+givenStart()
+  .then(startPage)
+  .catch((error: unknown) => {
+    const line = part("status");
+    line.textContent =
+      error instanceof PersonError
+        ? error.message
+        : `The page can't start: ${errorWords(error).text}`;
+    console.error(error);
+  });
