@@ -1,8 +1,8 @@
 import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { readCatalogue } from "../catalogue";
-import { openFile } from "../open-file";
 import { PersonError } from "../person-error";
+import { readApart } from "../read-apart";
 import { pageBundle } from "./page-bundle";
 import { pageFiles, sidebarFiles } from "./page-files";
 import { PAGE_HELP, readPageOptions } from "./page-options";
@@ -46,7 +46,7 @@ export async function runPage(
   const dist = findDist(options.dist, at);
   const catalogue = readCatalogue(readFileSync(path.join(dist, "Code.js"), "utf8"));
   const addInNames = new Set(catalogue.map(({ name }) => name.toUpperCase()));
-  const drafts = openFile(file, addInNames);
+  const drafts = await readApart(file, addInNames);
   const bundle = await pageBundle(at.root, () => at.progress("Making the page ready (once) ..."));
   // Another port is another origin: the sidebar is kept apart from the page, as in the cloud.
   let pageOrigin = "'none'";
