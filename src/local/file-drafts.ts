@@ -1,5 +1,6 @@
 import { readCsv } from "./csv-in";
 import { MOST_FILE_BYTES } from "./file-limits";
+import { tooLarge } from "./file-sentences";
 import { PersonError } from "./person-error";
 import type { SheetDraft } from "./workbook-data";
 import { readXlsx } from "./xlsx-in";
@@ -25,11 +26,6 @@ export function fileDrafts(
     return readXlsx(bytes, fileName, addInNames);
   }
   return [readCsv(bytes, fileName, tabName(name))];
-}
-
-/** What is said of a file with more bytes than are read. */
-export function tooLarge(fileName: string): string {
-  return `${fileName} is too large: files of at most ${MOST_FILE_BYTES / 2 ** 20} MB are read`;
 }
 
 /** The first bytes of .xlsx workbooks, and of older ones or those with a password. */

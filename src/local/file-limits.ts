@@ -59,3 +59,6 @@ export const LONGEST_READING_IN_BROWSER_MS = 30_000;
  * less than a gigabyte.
  */
 export const MOST_MEMORY_BYTES = 800 * MEGABYTE;
+
+/** Bytes of a workbook that the page saves: what was read, and the tabs that were made of it. */
+export const MOST_SAVED_BYTES = 2 * MOST_FILE_BYTES;

@@ -1,7 +1,8 @@
 import { existsSync, readFileSync, statSync } from "node:fs";
 import path from "node:path";
-import { fileDrafts, tooLarge } from "./file-drafts";
+import { fileDrafts } from "./file-drafts";
 import { MOST_FILE_BYTES } from "./file-limits";
+import { tooLarge } from "./file-sentences";
 import { PersonError } from "./person-error";
 import type { SheetDraft } from "./workbook-data";
 

@@ -2,6 +2,7 @@ import { spawn } from "node:child_process";
 import path from "node:path";
 import { text } from "node:stream/consumers";
 import { LONGEST_READING_MS, MOST_MEMORY_BYTES } from "./file-limits";
+import { tooHungry, tooSlow, unreadable } from "./file-sentences";
 import { PersonError } from "./person-error";
 import { projectRoot } from "./project-root";
 import type { SheetDraft } from "./workbook-data";
@@ -79,15 +80,7 @@ export async function readApart(
 function whyNot(fileName: string, complaint: string): Error {
   if (/^over time$/m.test(complaint)) return new PersonError(tooSlow(fileName));
   if (/^over memory$|out of memory|allocation failed/im.test(complaint)) {
-    return new PersonError(`${fileName} is too large or damaged: reading it takes too much memory`);
+    return new PersonError(tooHungry(fileName));
   }
-  // A defect of ours or of the xlsx library: the person can do nothing but leave the file out.
-  return new PersonError(
-    `${fileName} can't be read: ${complaint.match(/^\w*Error.*$/m)?.[0] ?? "it is damaged"}`,
-  );
-}
-
-/** What is said of a file whose reading was broken off. */
-export function tooSlow(fileName: string): string {
-  return `${fileName} is too large or damaged: reading it takes too long`;
+  return new PersonError(unreadable(fileName));
 }

@@ -77,6 +77,10 @@ export function pageFiles({ root, dist, bundle, start }: PageSources): PageFiles
       policy: pagePolicy(start.sidebarAddress),
     }),
     "/page.js": () => ({ type: "text/javascript", content: readFileSync(bundle.script) }),
+    "/file-worker.js": () => ({
+      type: "text/javascript",
+      content: readFileSync(bundle.workerScript),
+    }),
     "/page.css": () => ({ type: "text/css", content: readFileSync(bundle.styles) }),
     // Data and not a script: a script could be run by any page that knows its address.
     "/start.json": () => ({

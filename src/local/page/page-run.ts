@@ -7,6 +7,8 @@ import { pageBundle } from "./page-bundle";
 import { pageFiles, sidebarFiles } from "./page-files";
 import { PAGE_HELP, readPageOptions } from "./page-options";
 import { type PageServer, type PageSite, servePage } from "./page-server";
+import { saveIntake } from "./save-intake";
+import { SAVE_ADDRESS } from "./saved-copy";
 
 /** Where the page's program runs, and how it speaks. */
 export interface PageSurroundings {
@@ -61,16 +63,20 @@ export async function runPage(
     start: {
       fileName: path.basename(file),
       drafts,
+      savesBeside: options.file !== undefined,
       sidebarAddress: sidebar.address,
       locale: options.locale,
       zone: options.zone ?? null,
       seed: options.seed ?? null,
     },
   });
-  const server = await serve({ files, shownIn: "tab" }, options.port).catch(async (error) => {
-    await sidebar.close();
-    throw error;
-  });
+  const takes = options.file === undefined ? {} : { [`/${SAVE_ADDRESS}`]: saveIntake(file) };
+  const server = await serve({ files, shownIn: "tab", takes }, options.port).catch(
+    async (error) => {
+      await sidebar.close();
+      throw error;
+    },
+  );
   pageOrigin = new URL(server.address).origin;
   at.print(`${path.basename(file)} is open at ${server.address}\nPress Ctrl+C to end.`);
   if (options.opensBrowser) at.openBrowser(server.address);

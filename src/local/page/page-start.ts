@@ -6,6 +6,8 @@ export interface PageStart {
   /** The name of the file that is open. */
   readonly fileName: string;
   readonly drafts: readonly SheetDraft[];
+  /** Whether a copy can be saved beside it: the person has named it, it is not the sample. */
+  readonly savesBeside: boolean;
   /** The sheet functions of the add-in, as the formula helper shows them. */
   readonly catalogue: readonly CatalogueEntry[];
   /** The add-in's pages by their name without the ending. */

@@ -35,7 +35,14 @@ describe("the page's files", () => {
         dist: addIn.dist,
         bundle,
         start: {
-          ...{ fileName: "x.csv", drafts: [], locale: "en_GB", zone: null, seed: 3 },
+          ...{
+            fileName: "x.csv",
+            drafts: [],
+            savesBeside: false,
+            locale: "en_GB",
+            zone: null,
+            seed: 3,
+          },
           sidebarAddress: SIDEBAR,
         },
       });
