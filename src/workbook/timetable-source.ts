@@ -1,4 +1,4 @@
-import { builtInTimetable, faultSentence, type Timetable } from "../core";
+import { builtInTimetable, faultSentence, quoted, type Timetable } from "../core";
 import { openDoor } from "../door/index";
 import { columnLetters } from "./cell-name";
 import { isOurs, OWN_TABS, ownTab } from "./own-tabs";
@@ -78,7 +78,9 @@ function timetableSheet(
   if (tab === null) return ownTab(workbook, OWN_TABS.timetable);
   const sheet = workbook.getSheetByName(tab);
   if (sheet === null || isOurs(sheet)) {
-    throw new Error(`There is no timetable of yours in a tab "${tab}": choose another in Set up`);
+    throw new Error(
+      `There is no timetable of yours in a tab ${quoted(tab)}: choose another in Set up`,
+    );
   }
   return sheet;
 }

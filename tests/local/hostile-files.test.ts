@@ -63,6 +63,12 @@ describe("files that are damaged, or made to do harm", () => {
   );
 });
 
+it("a number that is none is an error, and not a blank", () => {
+  const file = HOSTILE_FILES.find(({ name }) => name === "number-without-end.xlsx");
+  const [draft] = fileDrafts(file?.bytes() ?? new Uint8Array(), "number.xlsx", new Set());
+  expect(draft?.rows[8]?.slice(0, 2).map((cell) => cell?.v)).toEqual(["#NUM!", "#NUM!"]);
+});
+
 describe("reading in a process of its own", () => {
   let folder: string;
   const file = (name: string) => path.join(folder, name);
