@@ -37,8 +37,8 @@ export const LONGEST_FORMULA = 8_192;
 export const LONGEST_FORMAT = 255;
 
 /**
- * Formulas of a tab that fill an area each; those beyond keep the values of the file. The library and
- * the engine hold every area against every other.
+ * Formulas of a tab that fill an area each; where there are more, all of the tab's keep the values of
+ * the file. The library holds every cell against every area.
  */
 export const MOST_FILLING_FORMULAS = 1_000;
 

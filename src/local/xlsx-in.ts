@@ -4,7 +4,6 @@ import {
   LONGEST_FORMAT,
   LONGEST_FORMULA,
   MOST_COLUMNS,
-  MOST_FILLING_FORMULAS,
   MOST_MERGES,
   MOST_ROWS,
   MOST_TABS,
@@ -151,7 +150,6 @@ function readCell(
   if (cell.f && cell.f.length <= LONGEST_FORMULA && isFirst) {
     const formula = cell.f.replace(/_xlfn\.(?:_xlws\.)?|_xlws\./g, "");
     if (!canCalculate(formula, addInNames)) return value;
-    if (cell.F && refilled.size >= MOST_FILLING_FORMULAS) return value;
     if (cell.F) refilled.add(cell.F);
     const custom = formula === cell.f ? {} : { custom: { fileFormula: `=${cell.f}` } };
     return { ...value, f: `=${formula}`, ...custom };

@@ -1,4 +1,5 @@
 import { zipSync } from "fflate";
+import { MOST_FILLING_FORMULAS } from "./file-limits";
 import { PersonError } from "./person-error";
 import { zipParts } from "./zip-parts";
 
@@ -49,6 +50,16 @@ function calmTab(part: Uint8Array, fileName: string): Uint8Array {
     if (Number(last) > LAST_COLUMN) throw damaged;
   }
   // A link can lie over all cells of a tab, and the library makes a cell of each.
-  const calm = text.replace(/<((?:\w+:)?)hyperlink(?=\s)/g, "<$1left-out");
+  const calm = withFewAreas(text).replace(/<((?:\w+:)?)hyperlink(?=\s)/g, "<$1left-out");
   return calm === text ? part : new TextEncoder().encode(calm);
+}
+
+/** Formulas that fill an area each; the values that they gave stay. */
+const FILLING = /<((?:\w+:)?)f\s[^<>]*\bt=["']array["'][^<>]*>(?:[^<]*<\/\1f>)?/g;
+
+/** The library holds every cell against every area. */
+function withFewAreas(text: string): string {
+  let count = 0;
+  for (const _ of text.matchAll(FILLING)) count += 1;
+  return count > MOST_FILLING_FORMULAS ? text.replace(FILLING, "") : text;
 }

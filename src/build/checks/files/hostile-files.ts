@@ -291,14 +291,13 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
     name: "formulas-over-each-other.xlsx",
     says: null,
     isLarge: true,
-    bytes: () =>
-      withRow(
-        many(
-          60_000,
-          (at) =>
-            `<row r="${at + 10}"><c r="H${at + 10}"><f t="array" ref="H10:H99999">1</f><v>1</v></c></row>`,
-        ),
-      ),
+    bytes: () => {
+      const filling = '<f t="array" ref="H10:ZZ99999">1</f><v>1</v>';
+      const more = `<c>${filling}</c>`.repeat(99);
+      return withRow(
+        many(600, (at) => `<row r="${at + 10}"><c r="H${at + 10}">${filling}</c>${more}</row>`),
+      );
+    },
   },
   {
     name: "million-rows.csv",
