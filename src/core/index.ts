@@ -6,6 +6,7 @@ export type { Answer, AnswerValue, ColumnKind } from "./answer";
 export { balanceAnswer } from "./balance/balance-answer";
 // Cells and days
 export { type Cell, cellText, type DayCell, type Grid, gridOf, isBlank } from "./cells/cell";
+export { quoted, shortened } from "./cells/quoted";
 export { readCount } from "./cells/read-count";
 export { errorShown, isLoading } from "./cells/upstream";
 export { checkAnswer, checkTroubles, tallySentence } from "./check/check-answer";

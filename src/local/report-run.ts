@@ -6,8 +6,8 @@ import { cellText } from "./cell-text";
 import { openWorkbook } from "./engine";
 import { foremostRows } from "./foremost-rows";
 import { linesBelow } from "./lines-below";
-import { openFile } from "./open-file";
 import { PersonError } from "./person-error";
+import { readApart } from "./read-apart";
 import { recordsTabs, timetableSheet } from "./records-sheet";
 import { filledCells, wholeColumns } from "./references";
 import { REPORT_HELP, type ReportOptions, readReportOptions } from "./report-options";
@@ -54,7 +54,7 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
   at.progress(`Calculating ${path.basename(file)} ...`);
   const bundle = loadBuiltFile(at, options.locale);
   const addInNames = new Set(bundle.functions.map(({ name }) => name.toUpperCase()));
-  const opened = openFile(file, addInNames);
+  const opened = await readApart(file, addInNames);
   const { drafts, records, from } = recordsTabs(opened, bundle, options);
   const timetable = timetableSheet(opened);
   const asOf = withAsOf(drafts, options.asOf, serialOfIso(at.today) ?? 0);

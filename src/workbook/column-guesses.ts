@@ -1,4 +1,4 @@
-import { choiceOf, columnChoices, LEAVE_ALONE, type Records } from "../core";
+import { choiceOf, columnChoices, LEAVE_ALONE, quoted, type Records } from "../core";
 import { openDoor } from "../door/index";
 import { gridTab } from "./grid-tabs";
 import { columnsArgument, plainText } from "./records-tab";
@@ -13,7 +13,7 @@ type ColumnMatch = Records["columns"][number];
 export function columnGuesses(tab: string, timetableTab: string | null): ColumnsAnswer {
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
   const sheet = gridTab(workbook, tab);
-  if (sheet === null) throw new Error(`There is no tab "${tab}"`);
+  if (sheet === null) throw new Error(`There is no tab ${quoted(tab)}`);
   const settings = readSettings(workbook);
   const told = settings?.recordsTab === tab ? settings.columns : [];
   const values = sheet.getDataRange().getValues();

@@ -2,7 +2,9 @@ import {
   type CivilDay,
   isoDay,
   type LostColumn,
+  quoted,
   type Records,
+  shortened,
   type Timetable,
   type TimetableFault,
 } from "../core";
@@ -50,7 +52,7 @@ export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
     throw new Error(`${OWN_TABS.settings} names no records tab: choose it in Set up`);
   const cells = tabCells(workbook, name);
   if (cells === null) {
-    throw new Error(`There is no tab "${name}" any more: choose the records tab in Set up`);
+    throw new Error(`There is no tab ${quoted(name)} any more: choose the records tab in Set up`);
   }
   const columns = name === settings.recordsTab ? settings.columns : [];
   return readTab(
@@ -102,9 +104,9 @@ export function readTab(
 function lostSentence({ name, header, why }: LostColumn): string {
   const gone =
     why === "header"
-      ? `the table has no header "${header}" any more`
-      : `"${name}" is none of the columns that can be read`;
-  return `Set up was told that "${header}" is ${name}, but ${gone}: open Set up and choose again`;
+      ? `the table has no header ${quoted(header)} any more`
+      : `${quoted(name)} is none of the columns that can be read`;
+  return `Set up was told that ${quoted(header)} is ${shortened(name)}, but ${gone}: open Set up and choose again`;
 }
 
 /** Told columns as the door takes them. */

@@ -1,4 +1,4 @@
-import { builtInTimetable, LEAVE_ALONE } from "../core";
+import { builtInTimetable, LEAVE_ALONE, quoted } from "../core";
 import { openDoor } from "../door/index";
 import { refreshDueTab } from "./due-tab";
 import { formulaTabs } from "./formula-tabs";
@@ -96,16 +96,18 @@ function checked(
   request: SetUpRequest,
 ): Checked {
   const sheet = gridTab(workbook, request.tab);
-  if (sheet === null) throw new Error(`There is no tab "${request.tab}"`);
+  if (sheet === null) throw new Error(`There is no tab ${quoted(request.tab)}`);
   if (isOurs(sheet)) {
-    throw new Error(`"${request.tab}" is a tab of the add-in: choose the one with your own table`);
+    throw new Error(
+      `${quoted(request.tab)} is a tab of the add-in: choose the one with your own table`,
+    );
   }
   const own = request.timetable ?? null;
   const { timetable: ours, ...others } = OWN_TABS;
   mustBeFree(workbook, [...Object.values(others), ...(own === null ? [ours] : [])]);
   const known = new Set(builtInTimetable().methods.map(({ name }) => name));
   const unknown = request.methods.find((method) => !known.has(method));
-  if (unknown !== undefined) throw new Error(`There is no method "${unknown}"`);
+  if (unknown !== undefined) throw new Error(`There is no method ${quoted(unknown)}`);
   const { columns, forgotten } = columnsTold(workbook, sheet, request);
   if (columns.length > COLUMN_ROWS) {
     throw new Error(`Only ${COLUMN_ROWS} columns can be told; found ${columns.length}`);
@@ -139,8 +141,8 @@ function columnsTold(
   if (asked !== undefined) {
     throw new Error(
       asked.why === "header"
-        ? `The table has no header "${asked.header}": read the columns again`
-        : `"${asked.name}" is none of the columns that can be read: choose another`,
+        ? `The table has no header ${quoted(asked.header)}: read the columns again`
+        : `${quoted(asked.name)} is none of the columns that can be read: choose another`,
     );
   }
   const gone = new Set(lost.map(({ header }) => header));

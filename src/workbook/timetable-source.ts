@@ -1,4 +1,4 @@
-import { builtInTimetable, faultSentence, InputError, type Timetable } from "../core";
+import { builtInTimetable, faultSentence, InputError, quoted, type Timetable } from "../core";
 import { type Door, openDoor } from "../door/index";
 import { columnsPart, type FormulaPart, LEFT_OUT } from "./formula-text";
 import { gridTab } from "./grid-tabs";
@@ -92,7 +92,9 @@ function timetableSheet(
   if (tab === null) return ownTab(workbook, OWN_TABS.timetable);
   const sheet = gridTab(workbook, tab);
   if (sheet === null || isOurs(sheet)) {
-    throw new Error(`There is no timetable of yours in a tab "${tab}": choose another in Set up`);
+    throw new Error(
+      `There is no timetable of yours in a tab ${quoted(tab)}: choose another in Set up`,
+    );
   }
   return sheet;
 }

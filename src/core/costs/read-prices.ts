@@ -1,5 +1,6 @@
 import { type Cell, cellText, type Grid } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
+import { quoted, shortened } from "../cells/quoted";
 import type { DecimalMark } from "../cells/read-count-text";
 import { InputError } from "../input-error";
 import { normalText } from "../words/normal-text";
@@ -85,24 +86,24 @@ export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): 
     const price = readPrice(table.cell(row, "price"), decimalMark);
     const per = readPer(table.cell(row, "per"), key, decimalMark);
     if (key === "") say("left out: no item");
-    else if (price === null) say(`left out: ${item} has no price`);
+    else if (price === null) say(`left out: ${shortened(item)} has no price`);
     else if (typeof price === "string") say(`left out: ${price}`);
     else if (typeof per === "string") say(`left out: ${per}`);
     else if (WORK.has(key)) {
       const measure = per.measure ?? HOUR;
       if (measure.kind !== HOUR.kind) {
-        say(`left out: ${item} must be priced by the hour or minute`);
+        say(`left out: ${shortened(item)} must be priced by the hour or minute`);
         continue;
       }
       const each = (price / (per.amount * measure.size)) * HOUR.size;
-      if (hour !== null) say(`has a second price of ${item}: the higher counts`);
+      if (hour !== null) say(`has a second price of ${shortened(item)}: the higher counts`);
       hour = Math.max(hour ?? 0, each);
     } else {
       const kind = per.measure?.kind ?? null;
       const each = price / (per.amount * (per.measure?.size ?? 1));
       const before = ofItem.get(key) ?? [];
       const same = before.find((one) => one.kind === kind);
-      if (same !== undefined) say(`has a second price of ${item}: the higher counts`);
+      if (same !== undefined) say(`has a second price of ${shortened(item)}: the higher counts`);
       ofItem.set(key, [
         ...before.filter((one) => one !== same),
         {
@@ -146,7 +147,7 @@ function readPer(cell: Cell, item: string, decimalMark: DecimalMark | null): Per
   const isUsual = isUsualMeasure(unit);
   const isNamed = isUsual || !/\d/.test(unit);
   if (match === null || amount === null || amount < LEAST || amount > MOST || !isNamed) {
-    return `"${text.slice(0, 40)}" is no unit that can be read`;
+    return `${quoted(text)} is no unit that can be read`;
   }
   const isItem = !isUsual && [item, `${item}s`].includes(normalText(unit));
   return { amount, unit, measure: unit === "" ? null : isItem ? PIECE : measureOf(unit) };
@@ -155,9 +156,10 @@ function readPer(cell: Cell, item: string, decimalMark: DecimalMark | null): Per
 /** An item needed that has no price in the unit in which it is needed, in words. */
 export function unpricedText({ ofItem }: PricesReading, item: string, unit: string): string {
   const prices = ofItem.get(normalText(item)) ?? [];
-  if (prices.length === 0) return unit === "" ? item : `${item} (${unit})`;
-  const needed = unit === "" ? "by the piece" : `in ${unit}`;
-  return `${item} (needed ${needed}, priced by ${prices.map((one) => one.unit).join(" and ")})`;
+  if (prices.length === 0)
+    return unit === "" ? shortened(item) : `${shortened(item)} (${shortened(unit)})`;
+  const needed = unit === "" ? "by the piece" : `in ${shortened(unit)}`;
+  return `${shortened(item)} (needed ${needed}, priced by ${prices.map((one) => shortened(one.unit)).join(" and ")})`;
 }
 
 /** What an amount of an item costs; null where the item has no price in such a unit. */

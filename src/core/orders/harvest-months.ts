@@ -1,4 +1,5 @@
 import { cellText, type Grid } from "../cells/cell";
+import { quoted } from "../cells/quoted";
 import { type CivilDay, daysLater } from "../dates/civil-day";
 import { firstDayOf, type Month, monthOf } from "../dates/month";
 import { monthOfWord } from "../dates/month-words";
@@ -57,7 +58,7 @@ export function readHarvestMonths(
   if (lines.length === 0) {
     throw new InputError(
       "argument-unreadable",
-      `harvest must hold months such as "Oct-Mar, May-Aug"; found "${cellText(grid.at(0, 0)).slice(0, 40)}"`,
+      `harvest must hold months such as "Oct-Mar, May-Aug"; found ${quoted(cellText(grid.at(0, 0)))}`,
     );
   }
   const others = timetable.methods.filter((one) => one !== method);

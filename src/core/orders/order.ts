@@ -1,3 +1,4 @@
+import { cellText } from "../cells/cell";
 import type { CivilDay } from "../dates/civil-day";
 import { normalText } from "../words/normal-text";
 
@@ -50,7 +51,8 @@ export function writtenVarieties(
   known: ReadonlySet<string>,
 ): readonly string[] {
   if (known.has(normalText(variety))) return [variety];
-  const pieces = variety.split(EITHER);
+  // Without runs of white space, over which the pattern would go again and again.
+  const pieces = cellText(variety).split(EITHER);
   const names: string[] = [];
   for (let at = 0; at < pieces.length; ) {
     const name = (end: number) => pieces.slice(at, end).join("").trim();

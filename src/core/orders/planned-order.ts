@@ -1,3 +1,4 @@
+import { shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import { sentenceDay } from "../dates/day-text";
 import { timetableForecaster } from "../projection/forecaster";
@@ -91,10 +92,10 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
       warnings: [
         ...(plants === null ? ["No start is large enough to be so sure of it"] : []),
         ...(isStart && varieties.length > 1
-          ? [`Planned for ${variety}, the first of those that will do`]
+          ? [`Planned for ${shortened(variety)}, the first of those that will do`]
           : []),
         ...(isStart && isUnknown
-          ? [`The records have no batch of ${variety}: planned as for any variety`]
+          ? [`The records have no batch of ${shortened(variety)}: planned as for any variety`]
           : []),
         ...(isStart && harvest !== null ? harvestWarning(planned, harvest) : []),
         ...(isStart ? pastWarnings(plan, question, asOf, standing) : pastDay(planned, asOf)),

@@ -1,5 +1,6 @@
 import { cellText, type Grid, isBlank } from "../cells/cell";
 import { type HeadedTable, headedTable } from "../cells/headed-table";
+import { quoted } from "../cells/quoted";
 import { errorShown, isLoading } from "../cells/upstream";
 import { sentenceDay } from "../dates/day-text";
 import { dayColumnReader } from "../dates/read-day-column";
@@ -168,5 +169,5 @@ function lower(text: string): string {
 
 function startOf(grid: Grid): string {
   const cell = grid.at(0, 0);
-  return isBlank(cell) ? "a blank cell" : (errorShown(cell) ?? `"${cellText(cell).slice(0, 40)}"`);
+  return isBlank(cell) ? "a blank cell" : (errorShown(cell) ?? quoted(cellText(cell)));
 }

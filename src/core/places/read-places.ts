@@ -1,5 +1,6 @@
 import { type Cell, cellText, type Grid } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
+import { shortened } from "../cells/quoted";
 import { readCount } from "../cells/read-count";
 import type { DecimalMark } from "../cells/read-count-text";
 import { InputError } from "../input-error";
@@ -60,7 +61,7 @@ export function readPlaces(grid: Grid, decimalMark: DecimalMark | null): PlacesR
       found.set(normalText(name), { name, holds });
       continue;
     }
-    say(`${before.name} stands twice, the fewest counts`);
+    say(`${shortened(before.name)} stands twice, the fewest counts`);
     const known = [before.holds, holds].filter((one) => one !== null);
     found.set(normalText(name), {
       name: before.name,

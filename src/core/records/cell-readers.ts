@@ -1,4 +1,5 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
+import { quoted } from "../cells/quoted";
 import { readCount } from "../cells/read-count";
 import type { DecimalMark } from "../cells/read-count-text";
 import { errorShown, isLoading } from "../cells/upstream";
@@ -65,7 +66,7 @@ export function cellReaders(
     if (isLoading(grid.at(row, match.column))) {
       throw new InputError(
         "not-ready-yet",
-        `records is still loading at row ${row + 1}, column "${match.header}"`,
+        `records is still loading at row ${row + 1}, column ${quoted(match.header)}`,
       );
     }
     list(row, match, {

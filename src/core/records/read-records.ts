@@ -1,4 +1,5 @@
 import { cellText, type Grid } from "../cells/cell";
+import { quoted } from "../cells/quoted";
 import { errorShown, isLoading } from "../cells/upstream";
 import { InputError } from "../input-error";
 import { allLanguages } from "../words/all-languages";
@@ -156,11 +157,11 @@ function noHeader(grid: Grid): InputError {
         return new InputError("not-ready-yet", `records shows ${error} at ${where}`);
     }
   }
-  const start = cellText(grid.at(0, 0)).slice(0, 40);
+  const start = cellText(grid.at(0, 0));
   return new InputError(
     "no-header",
     `records has no header row in its first ten rows that names a batch or a step; it starts with ${
-      start === "" ? "a blank cell" : `"${start}"`
+      start === "" ? "a blank cell" : quoted(start)
     }`,
   );
 }

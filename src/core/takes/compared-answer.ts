@@ -1,4 +1,5 @@
 import { type Answer, columns } from "../answer";
+import { quoted } from "../cells/quoted";
 import { InputError } from "../input-error";
 import { leftOutRemark, type Records } from "../records/records";
 import { fairComparison } from "../statistics/fair-comparison";
@@ -37,7 +38,7 @@ export function comparedAnswer({ records, by, evenFor, level }: ComparedQuestion
   if (both !== undefined) {
     throw new InputError(
       "unknown-column",
-      `evenFor names "${both.name}", which is what is compared: nobody would be left to compare with`,
+      `evenFor names ${quoted(both.name)}, which is what is compared: nobody would be left to compare with`,
     );
   }
   const groups = placed(batches.counted, by_);

@@ -1,3 +1,4 @@
+import { listed, quoted } from "../cells/quoted";
 import { InputError } from "../input-error";
 import { type Batch, TEXT_FACTS } from "../records/batch";
 import type { Records } from "../records/records";
@@ -48,7 +49,7 @@ function groupColumn(name: string, records: Records, argument: string): GroupCol
     known.delete("");
     throw new InputError(
       "unknown-column",
-      `${argument} names "${name}", which is no column of the records; they have: ${[...known].join(", ")}`,
+      `${argument} names ${quoted(name)}, which is no column of the records; they have: ${listed([...known])}`,
     );
   }
   if (first.target?.kind === "fact") return ofFact(first.header, first.target.fact);

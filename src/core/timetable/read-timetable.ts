@@ -1,5 +1,6 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
 import { type HeadedTable, headedTable } from "../cells/headed-table";
+import { quoted } from "../cells/quoted";
 import { errorShown, isLoading } from "../cells/upstream";
 import { InputError } from "../input-error";
 import { SEE_CHECK } from "../records/records";
@@ -159,5 +160,5 @@ function readYes(cell: Cell): boolean {
 
 function startOf(grid: Grid): string {
   const cell = grid.at(0, 0);
-  return isBlank(cell) ? "a blank cell" : (errorShown(cell) ?? `"${cellText(cell).slice(0, 40)}"`);
+  return isBlank(cell) ? "a blank cell" : (errorShown(cell) ?? quoted(cellText(cell)));
 }

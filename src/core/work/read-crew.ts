@@ -1,5 +1,6 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
+import { quoted, shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
@@ -117,7 +118,7 @@ export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits
     else {
       const skills = readSkills(table.cell(row, "tasks"), stepKeys);
       const unknown = (skills ?? []).filter((one) => !stepKeys.has(stepKey(one)));
-      for (const one of unknown) troubles.push(`crew row ${row + 1}: no step "${one}"`);
+      for (const one of unknown) troubles.push(`crew row ${row + 1}: no step ${quoted(one)}`);
       const key = normalText(name);
       const rows = rowsOf.get(key) ?? [];
       rowsOf.set(key, [...rows, { name, skills, hundredthsADay: hours, off }]);
@@ -126,7 +127,7 @@ export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits
   const crew: Person[] = [];
   for (const key of [...rowsOf.keys()].sort()) {
     const person = personOf(rowsOf.get(key) ?? []);
-    if (typeof person === "string") troubles.push(`${person} left out: no hours a day`);
+    if (typeof person === "string") troubles.push(`${shortened(person)} left out: no hours a day`);
     else crew.push(person);
   }
   return { crew, troubles };
@@ -155,7 +156,7 @@ function readHours(cell: Cell): number | null | string {
   const hours = match === null ? Number.NaN : Number((match[1] as string).replace(",", "."));
   if (hours >= 0 && hours <= HOURS_IN_A_DAY) return hundredthsThere(hours);
   const what = hours > HOURS_IN_A_DAY ? "more hours than a day has" : "no number of hours a day";
-  return `"${text.slice(0, 40)}" is ${what}`;
+  return `${quoted(text)} is ${what}`;
 }
 
 /** Names of steps; null for all. What has no such name is taken apart at "/", "+" and "and". */
