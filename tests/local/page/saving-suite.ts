@@ -99,7 +99,7 @@ describe.skipIf(isChromiumMissing)("unsaved work in the local page", () => {
     expect(readFileSync(opened.table())).toEqual(before);
 
     await page.reload();
-    await page.waitForFunction(() => "localPage" in window, null, { timeout: STARTS_MS });
+    await page.waitForFunction(() => "localPage" in window, null, {});
     expect(asked).toEqual(["beforeunload"]);
   });
 
