@@ -1,4 +1,5 @@
 import type { CivilDay } from "../dates/civil-day";
+import { wordPattern } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 
 /** An open order as its row says it. */
@@ -27,7 +28,10 @@ export interface Orders {
 }
 
 /** Words between varieties of which any will do, which a split keeps. */
-const EITHER = /(\s+(?:or|ou|o|atau)\s+|\s*[/;,|]\s*)/i;
+const EITHER = new RegExp(
+  `(\\s+(?:${wordPattern((words) => words.either)})\\s+|\\s*[/;,|]\\s*)`,
+  "i",
+);
 
 /** A variety's own name holds no more such words than this. */
 const MOST_IN_A_NAME = 3;

@@ -3,18 +3,14 @@ import { headedTable } from "../cells/headed-table";
 import { readCount } from "../cells/read-count";
 import type { DecimalMark } from "../cells/read-count-text";
 import { InputError } from "../input-error";
-import { allLanguages } from "../words/all-languages";
+import { everyWord, tableWords } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import { mustBeReady } from "../work/stretches";
 
 const WORDS = {
-  place: [...allLanguages.flatMap(({ facts }) => facts.place), "name", "nom", "nombre", "nome"],
-  holds: [
-    ...["holds", "capacity", "room", "room for", "space", "max", "maximum", "plants", "fits"],
-    ...["capacite", "contient", "capacidad", "caben", "capacidade", "cabem", "comporta"],
-    ...["kapasitas", "muat", "daya tampung"],
-  ],
-} as const;
+  place: everyWord((words) => [...words.facts.place, ...words.name]),
+  holds: tableWords("places").holds,
+};
 
 export interface Place {
   readonly name: string;

@@ -1,4 +1,4 @@
-import { allLanguages } from "../words/all-languages";
+import { allLanguages, everyWord, wordSet } from "../words/all-languages";
 import type { BatchFact, EventFact } from "../words/language-words";
 import { normalText } from "../words/normal-text";
 import { stepKey } from "../words/step-key";
@@ -92,7 +92,11 @@ export function headerWords(
 }
 
 /** "(dd/mm/yyyy)", "[jj-mm-aaaa]": how the days of a column are written, which says that they are days. */
-const DAY_FORM = /[([]?\b([dmyjahbt]{1,4})([/.-])([dmyjahbt]{1,4})\2([dmyjahbt]{1,4})\b[)\]]?/i;
+const DAY_LETTERS = `[${everyWord((words) => words.dayLetters).join("")}]{1,4}`;
+const DAY_FORM = new RegExp(
+  `[([]?\\b(${DAY_LETTERS})([/.-])(${DAY_LETTERS})\\2(${DAY_LETTERS})\\b[)\\]]?`,
+  "i",
+);
 
 function withoutDayForm(header: string): string {
   return header.replace(DAY_FORM, " date ");
@@ -160,12 +164,6 @@ function* cores(
     }
   }
   yield { core: words.filter((word) => !isAside(word)), rest: words.filter(isAside) };
-}
-
-function wordSet(
-  pick: (words: (typeof allLanguages)[number]) => readonly string[],
-): ReadonlySet<string> {
-  return new Set(allLanguages.flatMap(pick));
 }
 
 function factTarget(fact: BatchFact | EventFact): Target {

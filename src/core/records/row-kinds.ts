@@ -1,10 +1,10 @@
 import { cellText, type Grid, isBlank } from "../cells/cell";
-import { allLanguages } from "../words/all-languages";
+import { everyWord } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import { nameShape } from "./batch-names";
 import type { TableArea } from "./find-tables";
 
-const TOTALS: readonly string[] = allLanguages.flatMap((words) => words.totals);
+const TOTALS = everyWord((words) => words.totals);
 /** Making text comparable is slow, and few names begin like a word for sums. */
 const FIRST_LETTERS: ReadonlySet<string> = new Set(
   TOTALS.flatMap((word) => [word.charAt(0), word.charAt(0).toUpperCase()]),

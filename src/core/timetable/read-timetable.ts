@@ -3,7 +3,7 @@ import { type HeadedTable, headedTable } from "../cells/headed-table";
 import { errorShown, isLoading } from "../cells/upstream";
 import { InputError } from "../input-error";
 import { SEE_CHECK } from "../records/records";
-import { allLanguages } from "../words/all-languages";
+import { wordSet } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import {
   type BuiltTimetable,
@@ -16,7 +16,7 @@ import type { MethodDescription } from "./method-description";
 import type { Method, Timetable } from "./timetable";
 import { TIMETABLE_COLUMNS, TIMETABLE_WORDS, type TimetableField } from "./timetable-columns";
 
-const YES: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.yes));
+const YES = wordSet((words) => words.yes);
 
 /**
  * Reads a nursery's own timetable.

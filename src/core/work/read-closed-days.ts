@@ -3,50 +3,28 @@ import { headedTable } from "../cells/headed-table";
 import type { CivilDay } from "../dates/civil-day";
 import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
-import { allLanguages } from "../words/all-languages";
+import { allLanguages, everyWord, tableWords } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import { type ClosedDays, type DayStretch, NEVER_CLOSED } from "./crew";
 import { mustBeReady, stretchReader } from "./stretches";
 
-const WORDS = {
-  day: [
-    ...["day", "days", "date", "from", "closed", "closed on", "closed from", "holiday", "weekday"],
-    ...["jour", "jours", "du", "ferme du", "dia", "dias", "desde", "fecha", "data", "de"],
-    ...["hari", "tanggal", "dari"],
-  ],
-  to: [
-    ...["to", "until", "closed to", "closed until", "last day"],
-    ...["au", "ferme au", "jusqu au", "hasta", "ate", "sampai"],
-  ],
-} as const;
+const HEADERS = tableWords("closedDays");
+const FROM = everyWord((words) => words.from);
+const WORDS = { ...HEADERS, day: [...HEADERS.day, ...FROM] };
 
-/** Every language lists its weekdays in full first, from Monday on; "jum at" is "jumat" again. */
-const WEEKDAYS_IN_FULL = 7;
 const WEEKDAY_OF: ReadonlyMap<string, number> = new Map(
-  allLanguages.flatMap(({ language, weekdays }) =>
-    weekdays
-      .filter((name) => !name.includes(" "))
-      .slice(0, WEEKDAYS_IN_FULL)
-      .flatMap((name, place): [string, number][] =>
-        // Cut short they are told apart in English alone: "mar" is a month, too.
-        (language === "English" ? [name, name.slice(0, 3)] : [name]).map((word) => [
-          normalText(word),
-          place + 1,
-        ]),
-      ),
+  allLanguages.flatMap(({ weekdayNames }) =>
+    weekdayNames.flatMap((names, index) => names.map((name) => [name, index + 1] as const)),
   ),
 );
 
 /** Columns of tables of other days: whose leave, of which batch. */
 const OTHER_WORDS = [
-  ...allLanguages.flatMap(({ facts }) => [...facts.batch, ...facts.eventPerson]),
-  ...["employee", "grafter"],
+  ...everyWord(({ facts }) => [...facts.batch, ...facts.eventPerson]),
+  ...tableWords("crew").person,
 ];
 
-const LEAVE_WORDS = {
-  name: ["name", "nom", "nombre", "nome", "nama"],
-  from: ["from", "du", "desde", "de", "dari"],
-};
+const LEAVE_WORDS = { name: everyWord((words) => words.name), from: FROM };
 
 /** Whether a table, by its header, is one of days on which the whole nursery is closed. */
 export function isClosedDays(grid: Grid): boolean {

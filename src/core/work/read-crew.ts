@@ -3,52 +3,32 @@ import { headedTable } from "../cells/headed-table";
 import type { CivilDay } from "../dates/civil-day";
 import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
-import { allLanguages } from "../words/all-languages";
+import { everyWord, tableWords, wordPattern, wordSet } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import { stepKey } from "../words/step-key";
 import type { DayStretch, Person } from "./crew";
 import { hundredthsThere } from "./hundredths";
 import { mustBeReady, stretchReader } from "./stretches";
 
+const HEADERS = tableWords("crew");
 const WORDS = {
+  ...HEADERS,
   person: [
-    ...["name", "grafter", "employee", "crew", "nom", "nombre", "nome", "nama", "ouvrier"],
-    ...["greffeur", "trabajador", "injertador", "trabalhador", "enxertador", "pekerja"],
-    "penyambung",
-    ...allLanguages.flatMap(({ facts }) => facts.eventPerson),
+    ...HEADERS.person,
+    ...everyWord((words) => words.name),
+    ...everyWord(({ facts }) => facts.eventPerson),
   ],
-  tasks: [
-    ...["tasks", "task", "steps", "step", "skills", "skill", "work", "can do", "does"],
-    ...["taches", "tache", "etapes", "travaux", "tareas", "tarea", "labores", "etapas"],
-    ...["tarefas", "tarefa", "tugas", "pekerjaan"],
-  ],
-  hours: [
-    ...["hours a day", "hours per day", "hours day", "hours", "daily hours", "h", "hrs"],
-    ...["heures par jour", "heures jour", "heures", "h jour", "horas por dia", "horas al dia"],
-    ...["horas diarias", "horas dia", "horas"],
-    ...["jam per hari", "jam sehari", "jam"],
-  ],
-  offFrom: [
-    ...["off from", "away from", "leave from", "absent from", "holiday from", "off"],
-    ...["absent du", "absente du", "conge du", "ausente desde", "libre desde"],
-    ...["ausente de", "folga de", "libur dari", "cuti dari"],
-  ],
-  offTo: [
-    ...["off to", "away to", "leave to", "absent to", "holiday to", "off until", "away until"],
-    ...["absent au", "absente au", "conge au", "ausente hasta", "libre hasta"],
-    ...["ausente ate", "folga ate", "libur sampai", "cuti sampai"],
-  ],
-} as const;
+};
 
 const LOG_WORDS = {
-  day: allLanguages.flatMap(({ facts }) => facts.eventDay),
-  hours: WORDS.hours,
-} as const;
+  day: everyWord(({ facts }) => facts.eventDay),
+  hours: HEADERS.hours,
+};
 
-const ALL: ReadonlySet<string> = new Set([
-  ...["all", "any", "everything", "all tasks", "tous", "toutes", "tout", "todos", "todas", "todo"],
-  ...["tudo", "semua"],
-]);
+const EVERYTHING = wordSet((words) => words.everything);
+const HOUR_UNITS: ReadonlySet<string> = new Set(["", "h", ...everyWord(({ units }) => units.hour)]);
+/** Between two steps: "Sowing and grafting", "Sowing/grafting". */
+const AND = new RegExp(`[/+&]|(?<!\\p{L})(?:${wordPattern((words) => words.and)})(?!\\p{L})`, "iu");
 const HOURS_IN_A_DAY = 24;
 
 /** The columns as we name them. */
@@ -151,8 +131,9 @@ function personOf(rows: readonly CrewRow[]): Person | string {
 function readHours(cell: Cell): number | null | string {
   if (isBlank(cell)) return null;
   const text = cellText(cell);
-  const match = /^(\d+(?:[.,]\d+)?)\s*(?:h|hrs?|hours?)?$/i.exec(text);
-  const hours = match === null ? Number.NaN : Number((match[1] as string).replace(",", "."));
+  const [, digits = "", unit = ""] = /^(\d+(?:[.,]\d+)?)\s*(\p{L}*)$/u.exec(text) ?? [];
+  const isHours = digits !== "" && HOUR_UNITS.has(normalText(unit));
+  const hours = isHours ? Number(digits.replace(",", ".")) : Number.NaN;
   if (hours >= 0 && hours <= HOURS_IN_A_DAY) return hundredthsThere(hours);
   const what = hours > HOURS_IN_A_DAY ? "more hours than a day has" : "no number of hours a day";
   return `"${text.slice(0, 40)}" is ${what}`;
@@ -161,10 +142,10 @@ function readHours(cell: Cell): number | null | string {
 /** Names of steps; null for all. What has no such name is taken apart at "/", "+" and "and". */
 function readSkills(cell: Cell, stepKeys: ReadonlySet<string>): string[] | null {
   const text = typeof cell === "string" ? cell.trim() : cellText(cell);
-  if (text === "" || ALL.has(normalText(text))) return null;
+  if (text === "" || EVERYTHING.has(normalText(text))) return null;
   return text
     .split(/[;,\r\n]/)
-    .flatMap((part) => (stepKeys.has(stepKey(part)) ? [part] : part.split(/[/+&]|\band\b/i)))
+    .flatMap((part) => (stepKeys.has(stepKey(part)) ? [part] : part.split(AND)))
     .map(cellText)
     .filter((part) => part !== "");
 }
