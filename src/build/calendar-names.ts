@@ -35,6 +35,10 @@ export function calendarNames(): Readonly<Record<string, CalendarNames>> {
       const short = WEEKDAYS.flatMap((day) =>
         each(own, ({ localize }) => [localize.day(day, { width: "abbreviated" })]),
       );
+      const weekdays = WEEKDAYS.map((day) =>
+        each(own, ({ localize }) => [localize.day(day, { width: "wide" })]),
+      );
+      const inFull = new Set(weekdays.flat().flatMap((name) => name.split(" ")));
       const names: CalendarNames = {
         months: written(months(text)),
         weekdays: written(
@@ -42,7 +46,9 @@ export function calendarNames(): Readonly<Record<string, CalendarNames>> {
             each(own, ({ localize }) => [localize.day(day, { width: "wide" })]),
           ),
         ),
-        shortWeekdays: short.filter((word) => !monthWords.has(word)).join(", "),
+        shortWeekdays: short
+          .filter((word) => !monthWords.has(word) && !inFull.has(word))
+          .join(", "),
       };
       return [text.language, names];
     }),

@@ -83,7 +83,9 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
     const { step, doBy, plants } = planned;
     const isStart = place === start;
     return {
-      ...{ step, doBy, plants },
+      step,
+      doBy,
+      plants,
       needs: plants === null ? "" : amountsText(needsOf(planned)),
       facts: [
         ...sizeFact(planned, plan.plantChance),
@@ -104,7 +106,8 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
     };
   });
   return {
-    ...{ method, steps },
+    method,
+    steps,
     needs: amountsText(addUp(plan.steps.flatMap(needsOf))),
     remark: records === null ? null : leftOutRemark(records),
   };

@@ -28,8 +28,7 @@ export const CALENDAR_NAMES: Readonly<Record<string, CalendarNames>> = {
       "janeiro, jan; fevereiro, fev; marco, mar; abril, abr; maio, mai; junho, jun; julho, jul; agosto, ago; setembro, set; outubro, out; novembro, nov; dezembro, dez",
     weekdays:
       "segunda feira; terca feira; quarta feira; quinta feira; sexta feira; sabado; domingo",
-    shortWeekdays:
-      "seg, segunda, ter, terca, qua, quarta, qui, quinta, sex, sexta, sab, sabado, dom, domingo",
+    shortWeekdays: "seg, ter, qua, qui, sex, sab, dom",
   },
   Indonesian: {
     months:

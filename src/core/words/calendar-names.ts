@@ -4,6 +4,6 @@ export interface CalendarNames {
   readonly months: string;
   /** Seven, Monday first, alike. */
   readonly weekdays: string;
-  /** Weekdays cut short. */
+  /** Weekdays cut short, without what stands in full already and what is a month's name, too. */
   readonly shortWeekdays: string;
 }

@@ -81,7 +81,10 @@ export function setUpSection(context: SidebarContext): Section {
         throw new Error("Tick at least one method: its steps make the timetable.");
       }
       const answer = await call("sidebarSetUp", {
-        ...{ tab, timetable: own, columns: form.changes(), methods: chosen },
+        tab,
+        timetable: own,
+        columns: form.changes(),
+        methods: chosen,
       });
       const notice = madeNotice(answer, () => context.go("today"));
       result.replaceChildren(notice);
