@@ -6,8 +6,13 @@ import {
   languageTexts,
   tableWords,
 } from "../../../src/core/words/all-languages";
+import { CALENDAR_NAMES } from "../../../src/core/words/calendar-names.table";
 import { english } from "../../../src/core/words/english";
-import type { LanguageText } from "../../../src/core/words/language-text";
+import {
+  type LanguageText,
+  MONTH_NAMES,
+  WEEKDAY_NAMES,
+} from "../../../src/core/words/language-text";
 import type { LanguageWords } from "../../../src/core/words/language-words";
 import { normalText } from "../../../src/core/words/normal-text";
 
@@ -67,7 +72,11 @@ describe.each(languageTexts.map((text) => [fileOf(text), text] as const))("%s", 
       words
         .filter((word) => normalText(word) !== word)
         .filter((word) => !(key === "nothing" && normalText(word) === ""))
-        .map((word) => `${at}: "${word}" must be written "${normalText(word)}"`),
+        .map((word) =>
+          word.includes(";")
+            ? `${at}: words have a comma between, not ";": "${word}"`
+            : `${at}: "${word}" must be written "${normalText(word)}"`,
+        ),
     );
     expect(wrong).toEqual([]);
   });
@@ -93,13 +102,31 @@ describe.each(languageTexts.map((text) => [fileOf(text), text] as const))("%s", 
     expect(wrong).toEqual([]);
   });
 
-  it("has names of months and weekdays from its locales: npm run words", () => {
-    const words = allLanguages.find(({ language }) => language === text.language);
-    const lacking = [...(words?.months ?? []), ...(words?.weekdayNames ?? [])].filter(
-      (names) => names.length === 0,
-    );
-    expect(lacking).toEqual([]);
-    expect(words?.weekdayNames).toHaveLength(7);
+  it("has names of months and weekdays from its locales", () => {
+    const { months = "", weekdays = "" } = CALENDAR_NAMES[text.language] ?? {};
+    const counts = [months, weekdays].map((names) => names.split(";").length);
+    expect([`${file}: npm run words makes its months and weekdays`, ...counts]).toEqual([
+      `${file}: npm run words makes its months and weekdays`,
+      12,
+      7,
+    ]);
+  });
+
+  it("writes no spelling of a month or weekday that its locales have", () => {
+    const { months = "", weekdays = "" } = CALENDAR_NAMES[text.language] ?? {};
+    const own = (key: string) => [
+      months.split(";")[(MONTH_NAMES as readonly string[]).indexOf(key.replace("months.", ""))],
+      weekdays.split(";")[
+        (WEEKDAY_NAMES as readonly string[]).indexOf(key.replace("weekdays.", ""))
+      ],
+    ];
+    const known = lists.flatMap(({ at, key, words }) => {
+      const names = own(key).flatMap((list = "") => list.split(",").map((name) => name.trim()));
+      return words
+        .filter((word) => names.includes(word))
+        .map((word) => `${at}: "${word}" is the locale's own already`);
+    });
+    expect(known).toEqual([]);
   });
 });
 
@@ -109,7 +136,13 @@ describe("the list of languages", () => {
 
   it("has every language's file in src/core/words, by its name", () => {
     const files = readdirSync("src/core/words").filter((file) => !OTHERS.test(file));
-    expect(languageTexts.map(fileOf).sort()).toEqual(files.sort());
+    const listed = languageTexts.map(fileOf);
+    const wrong = [
+      ...files.filter((file) => !listed.includes(file)).map((file) => `${file} is not listed`),
+      ...listed.filter((file) => !files.includes(file)).map((file) => `there is no ${file}`),
+      ...listed.filter((file, at) => listed.indexOf(file) !== at).map((file) => `${file} twice`),
+    ];
+    expect(wrong.map((what) => `all-languages.ts: ${what}`)).toEqual([]);
   });
 });
 
