@@ -123,7 +123,7 @@ describe.each(languageTexts.map((text) => [fileOf(text), text] as const))("%s", 
     const known = lists.flatMap(({ at, key, words }) => {
       const names = own(key).flatMap((list = "") => list.split(",").map((name) => name.trim()));
       return words
-        .filter((word) => names.includes(word))
+        .filter((word) => word !== "" && names.includes(word))
         .map((word) => `${at}: "${word}" is the locale's own already`);
     });
     expect(known).toEqual([]);
