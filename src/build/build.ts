@@ -2,8 +2,9 @@ import { copyFileSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { registry } from "../functions/index";
-import { closeLists } from "./close-lists";
+
 import { hostMathematics } from "./host-mathematics";
+import { packWords } from "./pack-words";
 import { sidebarPage } from "./sidebar-page";
 import { isStale } from "./stale";
 import { BUNDLE_NAME, stubs } from "./stubs";
@@ -21,7 +22,7 @@ async function makeDist(): Promise<void> {
     // Class fields and private names are refused by the script server; es2020 lowers them.
     target: "es2020",
     minify: true,
-    plugins: [hostMathematics, closeLists],
+    plugins: [hostMathematics, packWords],
     legalComments: "none",
     logLevel: "warning",
     banner: { js: "/** @OnlyCurrentDoc */" },
