@@ -12,13 +12,14 @@ const BETWEEN = "|";
 const REFILL = `
 export function refill(keys, texts) {
   const list = texts.split("${BETWEEN}");
-  const fill = (part) =>
-    typeof part === "string"
-      ? list.shift()
-      : Object.fromEntries(Object.entries(part).map(([key, one]) => [key, fill(one)]));
+  let at = 0;
+  const fill = (part) => {
+    const filled = {};
+    for (const key in part) filled[key] = typeof part[key] === "string" ? list[at++] : fill(part[key]);
+    return filled;
+  };
   return fill(keys);
 }`;
-
 /**
  * Packs the files of words: lists without the spaces and line breaks that are for the eye, and the
  * keys once for all languages. The spreadsheet loads every byte of them for each formula.

@@ -1,4 +1,5 @@
 import { wordPattern, wordSet } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText, withoutAccents } from "../words/normal-text";
 
 /** What a text says when a number of plants is due in it. */
@@ -16,14 +17,16 @@ const DOZEN = wordSet((words) => words.dozen);
 const COUNT_WORDS = wordSet((words) => words.countWords);
 const NOTHING = wordSet((words) => words.nothing);
 const TRAYS = wordSet((words) => words.trays);
-const SHARE = new RegExp(
-  `^(\\d+(?:[.,]\\d+)?) ?(?:%|${wordPattern((words) => words.percent)})$`,
-  "i",
+const share = lazily(
+  () => new RegExp(`^(\\d+(?:[.,]\\d+)?) ?(?:%|${wordPattern((words) => words.percent)})$`, "i"),
 );
 
-const PRODUCT = new RegExp(
-  `^([1-9]\\d*) ?(?:(\\p{L}+) ?)?([x×*@]|${wordPattern((words) => words.of)}) ?([1-9]\\d*)(?: ?\\p{L}+)?$`,
-  "iu",
+const product = lazily(
+  () =>
+    new RegExp(
+      `^([1-9]\\d*) ?(?:(\\p{L}+) ?)?([x×*@]|${wordPattern((words) => words.of)}) ?([1-9]\\d*)(?: ?\\p{L}+)?$`,
+      "iu",
+    ),
 );
 
 const NUMBER = "\\d+(?:[.,]\\d+)?";
@@ -72,10 +75,12 @@ function readDigits(text: string, decimalMark: DecimalMark | null): CountTextRea
 }
 
 function readShare(text: string): CountTextReading | null {
-  const match = SHARE.exec(text);
+  const match = share().exec(text);
   if (!match) return null;
-  const share = Number((match[1] as string).replace(",", ".")) / 100;
-  return share <= 1 ? { kind: "share", share } : { kind: "unread", why: "more than 100 per cent" };
+  const value = Number((match[1] as string).replace(",", ".")) / 100;
+  return value <= 1
+    ? { kind: "share", share: value }
+    : { kind: "unread", why: "more than 100 per cent" };
 }
 
 /** "~300", "about 300", "> 300", "300+", "312 (12 weak)", "300?". */
@@ -93,7 +98,7 @@ function readGuess(text: string, decimalMark: DecimalMark | null): CountTextRead
 
 /** "20 trays x 54", "20 x 54", "20 trays of 54"; "20 dead of 54" is no product. */
 function readProduct(text: string): CountTextReading | null {
-  const match = PRODUCT.exec(withoutAccents(text));
+  const match = product().exec(withoutAccents(text));
   if (!match) return null;
   const [, times, container, sign, each] = match;
   const isTimes = /^[x×*@]$/i.test(sign as string);

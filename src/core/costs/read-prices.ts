@@ -3,13 +3,14 @@ import { headedTable } from "../cells/headed-table";
 import type { DecimalMark } from "../cells/read-count-text";
 import { InputError } from "../input-error";
 import { tableWords, wordPattern, wordSet } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { mustBeReady } from "../work/stretches";
 import { readPrice } from "./read-price";
 import { HOUR, isUsualMeasure, type Measure, measureOf, PIECE } from "./units";
 import { DIGITS, writtenNumber } from "./written-number";
 
-const WORDS = tableWords("prices");
+const priceWords = lazily(() => tableWords("prices"));
 
 /** Items that mean the work of one person. */
 const WORK = wordSet((words) => words.work);
@@ -46,7 +47,7 @@ export const NO_PRICES: PricesReading = { ofItem: new Map(), hour: null, trouble
  */
 export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): PricesReading {
   if (grid === null) return NO_PRICES;
-  const table = headedTable(grid, WORDS, ["item", "price"]);
+  const table = headedTable(grid, priceWords(), ["item", "price"]);
   if (table === null) {
     throw new InputError(
       "no-header",
@@ -107,9 +108,12 @@ interface Per {
   readonly measure: Measure | null;
 }
 
-const AMOUNT_OF_UNIT = new RegExp(
-  `^(?:(?:${wordPattern((words) => words.per)})\\b|/)?\\s*(${DIGITS})?[\\s-]*(\\D.*)?$`,
-  "iu",
+const amountOfUnit = lazily(
+  () =>
+    new RegExp(
+      `^(?:(?:${wordPattern((words) => words.per)})\\b|/)?\\s*(${DIGITS})?[\\s-]*(\\D.*)?$`,
+      "iu",
+    ),
 );
 
 /**
@@ -120,7 +124,7 @@ const AMOUNT_OF_UNIT = new RegExp(
  */
 function readPer(cell: Cell, item: string, decimalMark: DecimalMark | null): Per | string {
   const text = cellText(cell);
-  const match = AMOUNT_OF_UNIT.exec(text.trim());
+  const match = amountOfUnit().exec(text.trim());
   const unit = match?.[2]?.trim() ?? "";
   const written = match?.[1] === undefined ? 1 : writtenNumber(match[1], decimalMark);
   const amount = typeof cell === "number" ? cell : written;

@@ -1,6 +1,7 @@
 import { everyWord } from "../words/all-languages";
 import type { UnitName } from "../words/language-text";
 import type { LanguageWords } from "../words/language-words";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 
 /** What an amount is measured in: units of one kind can be turned into each other. */
@@ -38,12 +39,15 @@ const UNITS: readonly (readonly [
   [null, "thousand", { kind: "pieces", size: 1000 }],
 ];
 
-const MEASURES: ReadonlyMap<string, Measure> = new Map(
-  UNITS.flatMap(([symbol, name, measure]) =>
-    [...(symbol === null ? [] : [symbol]), ...everyWord((words) => namesOf(words, name))].map(
-      (word) => [word, measure] as const,
+const measures = lazily<ReadonlyMap<string, Measure>>(
+  () =>
+    new Map(
+      UNITS.flatMap(([symbol, name, measure]) =>
+        [...(symbol === null ? [] : [symbol]), ...everyWord((words) => namesOf(words, name))].map(
+          (word) => [word, measure] as const,
+        ),
+      ),
     ),
-  ),
 );
 
 function namesOf({ units, dozen }: LanguageWords, name: UnitName | "dozen" | null) {
@@ -53,12 +57,12 @@ function namesOf({ units, dozen }: LanguageWords, name: UnitName | "dozen" | nul
 
 /** Whether the name is that of a usual measure. */
 export function isUsualMeasure(unit: string): boolean {
-  return MEASURES.has(normalText(unit));
+  return measures().has(normalText(unit));
 }
 
 /** The measure that a unit's name says; pieces where it is empty. */
 export function measureOf(unit: string): Measure {
   const word = normalText(unit);
   if (word === "") return PIECE;
-  return MEASURES.get(word) ?? { kind: word, size: 1 };
+  return measures().get(word) ?? { kind: word, size: 1 };
 }

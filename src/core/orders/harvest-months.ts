@@ -5,6 +5,7 @@ import { monthOfWord } from "../dates/month-words";
 import { InputError } from "../input-error";
 import type { Method, Timetable } from "../timetable/timetable";
 import { wordPattern, wordSet } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { ICCO_HARVEST_MONTHS } from "./icco-harvest-months.table";
 
@@ -18,7 +19,9 @@ export interface HarvestMonths {
 
 /** Words between the two ends of a span of months. */
 const TO_WORDS = wordSet((words) => words.upTo);
-const BETWEEN = new RegExp(`[,;/&\\n]| (?:${wordPattern((words) => words.and)}) `, "i");
+const between = lazily(
+  () => new RegExp(`[,;/&\\n]| (?:${wordPattern((words) => words.and)}) `, "i"),
+);
 
 /**
  * The months written in a text, such as "Oct-Mar, May-Aug" or "September".
@@ -27,7 +30,7 @@ const BETWEEN = new RegExp(`[,;/&\\n]| (?:${wordPattern((words) => words.and)}) 
  */
 export function readMonths(text: string): ReadonlySet<number> | null {
   const months = new Set<number>();
-  for (const part of text.split(BETWEEN)) {
+  for (const part of text.split(between())) {
     const words = normalText(part)
       .split(" ")
       .filter((word) => !TO_WORDS.has(word));

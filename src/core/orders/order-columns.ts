@@ -1,11 +1,12 @@
 import { tableWords } from "../words/all-languages";
 import type { TablesText } from "../words/language-text";
+import { lazily } from "../words/lazy-value";
 
 /** What an orders table may say of an order. */
 export type OrderField = keyof TablesText["orders"];
 
 /** Headers by which each column of an orders table is known, in normal form. */
-export const ORDER_WORDS = tableWords("orders");
+export const orderWords = lazily(() => tableWords("orders"));
 
 /** The headers that stand in our own sentences. */
 export const ORDER_COLUMN: Readonly<Record<OrderField, string>> = {

@@ -1,5 +1,6 @@
 import type { CivilDay } from "../dates/civil-day";
 import { wordPattern } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 
 /** An open order as its row says it. */
@@ -28,9 +29,8 @@ export interface Orders {
 }
 
 /** Words between varieties of which any will do, which a split keeps. */
-const EITHER = new RegExp(
-  `(\\s+(?:${wordPattern((words) => words.either)})\\s+|\\s*[/;,|]\\s*)`,
-  "i",
+const either = lazily(
+  () => new RegExp(`(\\s+(?:${wordPattern((words) => words.either)})\\s+|\\s*[/;,|]\\s*)`, "i"),
 );
 
 /** A variety's own name holds no more such words than this. */
@@ -54,7 +54,7 @@ export function writtenVarieties(
   known: ReadonlySet<string>,
 ): readonly string[] {
   if (known.has(normalText(variety))) return [variety];
-  const pieces = variety.split(EITHER);
+  const pieces = variety.split(either());
   const names: string[] = [];
   for (let at = 0; at < pieces.length; ) {
     const name = (end: number) => pieces.slice(at, end).join("").trim();

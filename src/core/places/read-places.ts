@@ -4,13 +4,14 @@ import { readCount } from "../cells/read-count";
 import type { DecimalMark } from "../cells/read-count-text";
 import { InputError } from "../input-error";
 import { everyWord, tableWords } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { mustBeReady } from "../work/stretches";
 
-const WORDS = {
+const placeWords = lazily(() => ({
   place: everyWord((words) => [...words.facts.place, ...words.name]),
   holds: tableWords("places").holds,
-};
+}));
 
 export interface Place {
   readonly name: string;
@@ -33,7 +34,7 @@ export interface PlacesReading {
  * @throws InputError "no-header"; "not-ready-yet" when a cell shows an error or is still loading
  */
 export function readPlaces(grid: Grid, decimalMark: DecimalMark | null): PlacesReading {
-  const table = headedTable(grid, WORDS, ["place", "holds"]);
+  const table = headedTable(grid, placeWords(), ["place", "holds"]);
   if (table === null) {
     throw new InputError(
       "no-header",

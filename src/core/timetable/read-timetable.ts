@@ -14,7 +14,7 @@ import {
 import { builtInMethods } from "./built-in-methods";
 import type { MethodDescription } from "./method-description";
 import type { Method, Timetable } from "./timetable";
-import { TIMETABLE_COLUMNS, TIMETABLE_WORDS, type TimetableField } from "./timetable-columns";
+import { TIMETABLE_COLUMNS, type TimetableField, timetableWords } from "./timetable-columns";
 
 const YES = wordSet((words) => words.yes);
 
@@ -27,7 +27,7 @@ const YES = wordSet((words) => words.yes);
  *   still loading
  */
 export function readTimetable(grid: Grid): BuiltTimetable {
-  const table = headedTable(grid, TIMETABLE_WORDS, ["step", "after"]);
+  const table = headedTable(grid, timetableWords(), ["step", "after"]);
   if (table === null) {
     throw new InputError(
       "no-header",
@@ -108,7 +108,7 @@ export function faultSentence(faults: readonly TimetableFault[]): string | null 
 
 /** The header under which a field of a timetable is written. */
 export function columnName(field: TimetableField): string {
-  const place = (Object.keys(TIMETABLE_WORDS) as TimetableField[]).indexOf(field);
+  const place = (Object.keys(timetableWords()) as TimetableField[]).indexOf(field);
   return TIMETABLE_COLUMNS[place]?.name ?? field;
 }
 

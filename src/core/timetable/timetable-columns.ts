@@ -1,6 +1,7 @@
 import { columns } from "../answer";
 import { tableWords } from "../words/all-languages";
 import type { TablesText } from "../words/language-text";
+import { lazily } from "../words/lazy-value";
 
 export type TimetableField = keyof TablesText["timetable"];
 
@@ -21,4 +22,4 @@ export const TIMETABLE_COLUMNS = columns({
 });
 
 /** Headers by which each column of a timetable is known, in normal form; in the order of the columns. */
-export const TIMETABLE_WORDS = tableWords("timetable");
+export const timetableWords = lazily(() => tableWords("timetable"));

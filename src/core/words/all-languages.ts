@@ -3,6 +3,7 @@ import { french } from "./french";
 import { indonesian } from "./indonesian";
 import type { LanguageText, TabKind, TablesText } from "./language-text";
 import { type LanguageWords, languageWords } from "./language-words";
+import { lazily } from "./lazy-value";
 import { portuguese } from "./portuguese";
 import { spanish } from "./spanish";
 
@@ -16,21 +17,29 @@ export const languageTexts: readonly LanguageText[] = [
 ];
 
 /** Every language whose words are known. A table may mix them. */
-export const allLanguages: readonly LanguageWords[] = languageTexts.map(languageWords);
+export const everyLanguage = lazily<readonly LanguageWords[]>(() =>
+  languageTexts.map(languageWords),
+);
+
+/** The same at once, for checks and tests. */
+export const allLanguages: readonly LanguageWords[] = /* @__PURE__ */ everyLanguage();
 
 /** The words of every language for one thing. */
 export function everyWord(pick: (words: LanguageWords) => readonly string[]): readonly string[] {
-  return allLanguages.flatMap(pick);
+  return everyLanguage().flatMap(pick);
 }
 
-/** The same as a set. */
-export function wordSet(pick: (words: LanguageWords) => readonly string[]): ReadonlySet<string> {
-  return new Set(everyWord(pick));
+/** The same as a set, which is made when it is first asked. */
+export function wordSet(pick: (words: LanguageWords) => readonly string[]): WordSet {
+  const set = lazily(() => new Set(everyWord(pick)));
+  return { has: (word) => set().has(word) };
 }
+
+export type WordSet = Pick<ReadonlySet<string>, "has">;
 
 /** The words of every language for one thing, as alternatives in a pattern; the longest first. */
 export function wordPattern(pick: (words: LanguageWords) => readonly string[]): string {
-  return [...wordSet(pick)].sort((one, other) => other.length - one.length).join("|");
+  return [...new Set(everyWord(pick))].sort((one, other) => other.length - one.length).join("|");
 }
 
 /** Headers by column of one of the smaller tables, in every language. */

@@ -64,8 +64,13 @@ export function languageWords(text: LanguageText): LanguageWords {
   };
 }
 
+/** The built file's lists have no spaces to drop. */
+const SPACED = /^\s|,\s/;
+
 function wordsIn(text: string): string[] {
-  return text === "" ? [] : text.split(",").map((word) => word.trim());
+  if (text === "") return [];
+  const words = text.split(",");
+  return SPACED.test(text) ? words.map((word) => word.trim()) : words;
 }
 
 function listsIn<Text extends object>(text: Text): Lists<Text> {

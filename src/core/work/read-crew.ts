@@ -4,31 +4,30 @@ import type { CivilDay } from "../dates/civil-day";
 import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
 import { everyWord, tableWords, wordPattern, wordSet } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { stepKey } from "../words/step-key";
 import type { DayStretch, Person } from "./crew";
 import { hundredthsThere } from "./hundredths";
 import { mustBeReady, stretchReader } from "./stretches";
 
-const HEADERS = tableWords("crew");
-const WORDS = {
-  ...HEADERS,
-  person: [
-    ...HEADERS.person,
-    ...everyWord((words) => words.name),
-    ...everyWord(({ facts }) => facts.eventPerson),
-  ],
-};
+const crewWords = lazily(() => {
+  const headers = tableWords("crew");
+  const persons = everyWord(({ name, facts }) => [...name, ...facts.eventPerson]);
+  return { ...headers, person: [...headers.person, ...persons] };
+});
 
-const LOG_WORDS = {
+const logWords = lazily(() => ({
   day: everyWord(({ facts }) => facts.eventDay),
-  hours: HEADERS.hours,
-};
+  hours: crewWords().hours,
+}));
 
 const EVERYTHING = wordSet((words) => words.everything);
-const HOUR_UNITS: ReadonlySet<string> = new Set(["", "h", ...everyWord(({ units }) => units.hour)]);
+const HOUR_UNITS = wordSet(({ units }) => ["", "h", ...units.hour]);
 /** Between two steps: "Sowing and grafting", "Sowing/grafting". */
-const AND = new RegExp(`[/+&]|(?<!\\p{L})(?:${wordPattern((words) => words.and)})(?!\\p{L})`, "iu");
+const and = lazily(
+  () => new RegExp(`[/+&]|(?<!\\p{L})(?:${wordPattern((words) => words.and)})(?!\\p{L})`, "iu"),
+);
 const HOURS_IN_A_DAY = 24;
 
 /** The columns as we name them. */
@@ -60,12 +59,12 @@ interface CrewRow {
 /** How many of its columns a table of persons has; 0 where it is none, or a log of hours by the day. */
 export function crewColumns(grid: Grid): number {
   const table = crewTable(grid);
-  if (table === null || headedTable(grid, LOG_WORDS, ["day", "hours"]) !== null) return 0;
+  if (table === null || headedTable(grid, logWords(), ["day", "hours"]) !== null) return 0;
   return Object.keys(table.columnOf).length;
 }
 
 function crewTable(grid: Grid) {
-  return headedTable(grid, WORDS, ["person", "hours"]);
+  return headedTable(grid, crewWords(), ["person", "hours"]);
 }
 
 /**
@@ -145,7 +144,7 @@ function readSkills(cell: Cell, stepKeys: ReadonlySet<string>): string[] | null 
   if (text === "" || EVERYTHING.has(normalText(text))) return null;
   return text
     .split(/[;,\r\n]/)
-    .flatMap((part) => (stepKeys.has(stepKey(part)) ? [part] : part.split(AND)))
+    .flatMap((part) => (stepKeys.has(stepKey(part)) ? [part] : part.split(and())))
     .map(cellText)
     .filter((part) => part !== "");
 }
