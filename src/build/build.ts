@@ -6,6 +6,7 @@ import { hostMathematics } from "./host-mathematics";
 import { bundledPackages } from "./licences/bundled-packages";
 import { fullNotices, shortNotices } from "./licences/notices";
 import { LOADED, loaderHead, loaderTail } from "./loader";
+import { packWords } from "./pack-words";
 import { builtSidebar } from "./sidebar-page";
 import { isStale } from "./stale";
 import { stubs } from "./stubs";
@@ -26,7 +27,7 @@ async function makeDist(): Promise<void> {
     target: "es2020",
     minify: true,
     define: versionDefined(),
-    plugins: [hostMathematics],
+    plugins: [hostMathematics, packWords],
     // What they ask is collected, short, by licences/.
     legalComments: "none",
     metafile: true,

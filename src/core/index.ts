@@ -56,6 +56,7 @@ export { cocoaCleftGraftMeasures } from "./timetable/methods/cocoa-cleft-graft";
 export { builtInTimetable, faultSentence, readTimetable } from "./timetable/read-timetable";
 export type { Timetable } from "./timetable/timetable";
 export { timetableAnswer } from "./timetable/timetable-answer";
+export { tabNames } from "./words/all-languages";
 export { normalText } from "./words/normal-text";
 export { type PlannedWork, plannedWork, type WorkPart } from "./work/planned-work";
 export { type ClosedDaysReading, isClosedDays, readClosedDays } from "./work/read-closed-days";

@@ -3,38 +3,18 @@ import { headedTable } from "../cells/headed-table";
 import { quoted, shortened } from "../cells/quoted";
 import type { DecimalMark } from "../cells/read-count-text";
 import { InputError } from "../input-error";
+import { tableWords, wordPattern, wordSet } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { mustBeReady } from "../work/stretches";
 import { readPrice } from "./read-price";
 import { HOUR, isUsualMeasure, type Measure, measureOf, PIECE } from "./units";
 import { DIGITS, writtenNumber } from "./written-number";
 
-const WORDS = {
-  item: [
-    ...["item", "items", "material", "materials", "what", "article", "product", "supply", "thing"],
-    ...["materiel", "produit", "fourniture", "articulo", "producto", "insumo"],
-    ...["artigo", "produto", "barang", "bahan"],
-  ],
-  price: [
-    ...["price", "unit price", "price each", "cost", "unit cost", "rate"],
-    ...["prix", "prix unitaire", "cout", "precio", "precio unitario", "costo", "coste"],
-    ...["preco", "preco unitario", "custo", "harga", "harga satuan", "biaya"],
-  ],
-  per: [
-    ...["per", "unit", "for", "price per", "unit of measure"],
-    ...["par", "pour", "unite", "por", "unidad", "unidade", "satuan"],
-  ],
-} as const;
+const priceWords = lazily(() => tableWords("prices"));
 
 /** Items that mean the work of one person. */
-const WORK: ReadonlySet<string> = new Set([
-  ...["hour", "hours", "hour of work", "hours of work", "labour", "labor", "work"],
-  ...["person hour", "person hours", "man hour", "man hours", "labour hour", "labor hour"],
-  ...["wage", "wages", "heure", "heures", "heure de travail", "main d oeuvre"],
-  "main d œuvre",
-  ...["hora", "horas", "hora de trabajo", "mano de obra", "hora de trabalho", "mao de obra"],
-  ...["jam", "jam kerja", "upah"],
-]);
+const WORK = wordSet((words) => words.work);
 
 /** What one of the smallest unit of a kind costs; see units.ts. */
 export interface Price {
@@ -68,7 +48,7 @@ export const NO_PRICES: PricesReading = { ofItem: new Map(), hour: null, trouble
  */
 export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): PricesReading {
   if (grid === null) return NO_PRICES;
-  const table = headedTable(grid, WORDS, ["item", "price"]);
+  const table = headedTable(grid, priceWords(), ["item", "price"]);
   if (table === null) {
     throw new InputError(
       "no-header",
@@ -107,7 +87,9 @@ export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): 
       ofItem.set(key, [
         ...before.filter((one) => one !== same),
         {
-          ...{ item: same?.item ?? item, unit: same?.unit ?? per.unit, kind },
+          item: same?.item ?? item,
+          unit: same?.unit ?? per.unit,
+          kind,
           each: Math.max(each, same?.each ?? 0),
         },
       ]);
@@ -127,9 +109,12 @@ interface Per {
   readonly measure: Measure | null;
 }
 
-const AMOUNT_OF_UNIT = new RegExp(
-  `^(?:(?:per|par|por)\\b|/)?\\s*(${DIGITS})?[\\s-]*(\\D.*)?$`,
-  "iu",
+const amountOfUnit = lazily(
+  () =>
+    new RegExp(
+      `^(?:(?:${wordPattern((words) => words.per)})\\b|/)?\\s*(${DIGITS})?[\\s-]*(\\D.*)?$`,
+      "iu",
+    ),
 );
 
 /**
@@ -140,7 +125,7 @@ const AMOUNT_OF_UNIT = new RegExp(
  */
 function readPer(cell: Cell, item: string, decimalMark: DecimalMark | null): Per | string {
   const text = cellText(cell);
-  const match = AMOUNT_OF_UNIT.exec(text.trim());
+  const match = amountOfUnit().exec(text.trim());
   const unit = match?.[2]?.trim() ?? "";
   const written = match?.[1] === undefined ? 1 : writtenNumber(match[1], decimalMark);
   const amount = typeof cell === "number" ? cell : written;

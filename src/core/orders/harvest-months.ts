@@ -5,6 +5,8 @@ import { firstDayOf, type Month, monthOf } from "../dates/month";
 import { monthOfWord } from "../dates/month-words";
 import { InputError } from "../input-error";
 import type { Method, Timetable } from "../timetable/timetable";
+import { wordPattern, wordSet } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { ICCO_HARVEST_MONTHS } from "./icco-harvest-months.table";
 
@@ -17,7 +19,10 @@ export interface HarvestMonths {
 }
 
 /** Words between the two ends of a span of months. */
-const TO_WORDS: ReadonlySet<string> = new Set(["to", "until", "till", "au", "a", "ate", "sampai"]);
+const TO_WORDS = wordSet((words) => words.upTo);
+const between = lazily(
+  () => new RegExp(`[,;/&\\n]| (?:${wordPattern((words) => words.and)}) `, "i"),
+);
 
 /**
  * The months written in a text, such as "Oct-Mar, May-Aug" or "September".
@@ -26,7 +31,7 @@ const TO_WORDS: ReadonlySet<string> = new Set(["to", "until", "till", "au", "a",
  */
 export function readMonths(text: string): ReadonlySet<number> | null {
   const months = new Set<number>();
-  for (const part of text.split(/[,;/&\n]| and /)) {
+  for (const part of text.split(between())) {
     const words = normalText(part)
       .split(" ")
       .filter((word) => !TO_WORDS.has(word));

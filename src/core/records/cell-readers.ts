@@ -8,7 +8,7 @@ import { sentenceDay } from "../dates/day-text";
 import type { DayOrder, DayReading } from "../dates/read-day-column";
 import type { UndatedDay } from "../dates/read-day-text";
 import { InputError } from "../input-error";
-import { allLanguages } from "../words/all-languages";
+import { wordSet } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import type { ColumnMatch } from "./match-columns";
 import { COST, type Trouble } from "./trouble";
@@ -36,8 +36,8 @@ export interface CellReaders {
   listUnread(row: number, match: ColumnMatch, why: string): void;
 }
 
-const YES: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.yes));
-const NO: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.no));
+const YES = wordSet((words) => words.yes);
+const NO = wordSet((words) => words.no);
 /** A day farther away than this is a slip: no batch is older, none is planned farther ahead. */
 const YEARS_BACK = 15;
 const YEARS_AHEAD = 3;
@@ -151,7 +151,7 @@ export function cellReaders(
   return { text, count, day, yes, listReading, listUnread };
 }
 
-const NOTHING: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.nothing));
+const NOTHING = wordSet((words) => words.nothing);
 
 function isNothing(text: string): boolean {
   return NOTHING.has(text.trim().toLowerCase()) || NOTHING.has(normalText(text));

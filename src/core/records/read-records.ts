@@ -2,7 +2,7 @@ import { cellText, type Grid } from "../cells/cell";
 import { quoted } from "../cells/quoted";
 import { errorShown, isLoading } from "../cells/upstream";
 import { InputError } from "../input-error";
-import { allLanguages } from "../words/all-languages";
+import { everyWord } from "../words/all-languages";
 import { stepKey } from "../words/step-key";
 import type { Batch } from "./batch";
 import type { ReadingHabits } from "./cell-readers";
@@ -52,7 +52,7 @@ export function readRecords(grid: Grid, options: ReadingOptions): Records {
     headerWords(options.stepNames),
   );
   const knownSteps = new Set([
-    ...allLanguages.flatMap((one) => Object.keys(one.steps)),
+    ...everyWord(({ steps }) => Object.keys(steps)),
     ...options.stepNames.map(stepKey),
   ]);
   const tables: { stepKeys: readonly string[]; batches: readonly Batch[] }[] = [];

@@ -10,6 +10,7 @@ import { userText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import type { Section, SidebarContext } from "../section";
 import { type ColumnsForm, columnsForm } from "./columns-form";
+import { LANGUAGES_READ } from "./languages-read.table";
 import { madeNotice } from "./made-notice";
 import { type MethodChoice, methodChoice } from "./method-choice";
 import { otherRecords } from "./other-records";
@@ -80,7 +81,10 @@ export function setUpSection(context: SidebarContext): Section {
         throw new Error("Tick at least one method: its steps make the timetable.");
       }
       const answer = await call("sidebarSetUp", {
-        ...{ tab, timetable: own, columns: form.changes(), methods: chosen },
+        tab,
+        timetable: own,
+        columns: form.changes(),
+        methods: chosen,
       });
       const notice = madeNotice(answer, () => context.go("today"));
       result.replaceChildren(notice);
@@ -130,7 +134,7 @@ function openingWords({ setUp, zoneWarning, candidates }: OpenAnswer): HTMLEleme
       : element(
           "p",
           { class: "note" },
-          "No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, put one batch in each row below, and read again. Headers are known in English, French, Spanish, Portuguese and Indonesian; in another language, write Batch and one more of them in English, read again, and choose here what the others are.",
+          `No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, put one batch in each row below, and read again. Headers are known in ${LANGUAGES_READ}; in another language, write Batch and one more of them in English, read again, and choose here what the others are.`,
         );
   const zones =
     zoneWarning === null ? null : element("p", { class: "note" }, shortened(zoneWarning, 400));
