@@ -1,5 +1,5 @@
 import type { FunctionEntry } from "../functions/index";
-import type { SidebarCallName } from "../workbook/sidebar-calls";
+import { sidebarAnswers } from "../workbook/sidebar-answers";
 
 /** Name under which the bundle's exports are reached from the stubs. */
 export const BUNDLE_NAME = "nurseryBatches_";
@@ -8,27 +8,7 @@ export const BUNDLE_NAME = "nurseryBatches_";
 const WORKBOOK_FUNCTIONS = ["onOpen", "onEdit", "showSidebar", "refreshDueList", "writeTicked"];
 
 /** What the sidebar page may call: every name here is open to the page, and nothing else. */
-const SIDEBAR_CALLS: readonly SidebarCallName[] = [
-  "sidebarOpen",
-  "sidebarToday",
-  "sidebarAhead",
-  "sidebarTakes",
-  "sidebarCompareTakes",
-  "sidebarCheck",
-  "sidebarColumns",
-  "sidebarSetUp",
-  "sidebarRecord",
-  "sidebarTakeBack",
-  "sidebarSelect",
-  "sidebarCalendar",
-  "sidebarWork",
-  "sidebarMakeCrew",
-  "sidebarOrders",
-  "sidebarPlanOrder",
-  "sidebarAddOrder",
-  "sidebarOrderTab",
-  "sidebarMakeOrders",
-];
+export const SIDEBAR_CALLS: readonly string[] = Object.keys(sidebarAnswers);
 
 /**
  * The top-level functions that the spreadsheet sees: a bundler would hide them, and with them the
