@@ -1,3 +1,4 @@
+import { keepDayGoing } from "./day-kept-going";
 import { refreshDueTab } from "./due-tab";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
@@ -35,6 +36,11 @@ function isPublishedAddOn(): boolean {
 }
 
 export function openSidebar(): void {
+  try {
+    withLock(() => keepDayGoing(SpreadsheetApp.getActiveSpreadsheet()));
+  } catch {
+    // Whoever may not write, or comes while another does, is shown the page all the same.
+  }
   SpreadsheetApp.getUi().showSidebar(
     HtmlService.createHtmlOutputFromFile("Sidebar").setTitle("Nursery batches"),
   );
@@ -45,6 +51,7 @@ export function refreshDueList(): void {
   withLock(() => {
     const workbook = SpreadsheetApp.getActiveSpreadsheet();
     sweepLeftovers(workbook);
+    keepDayGoing(workbook);
     const written =
       ownTab(workbook, OWN_TABS.due) === null ? undefined : recordTickedUnderLock().inRecords;
     keepingView(workbook, () => refreshDueTab(recordsNow(), written));
