@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { called } from "./faults/fail-in-turn";
 import { openNursery, SETTINGS, smallRecords } from "./nursery";
 
 /** The day on the clock of Greenwich, by which these workbooks live. */
@@ -32,14 +33,15 @@ it.each(["refreshDueList", "showSidebar"])(
     const { nursery, shown, asOf } = await setUp(true);
     expect(shown()).toBe("#ERROR!");
     const day = today();
-    nursery.w.call(item);
+    // This workbook has no page to show.
+    called(nursery, item);
     await nursery.w.settled();
     expect(asOf()).toBe("");
     expect([day, today()]).toContain(nursery.value(SETTINGS, "B4"));
     expect(nursery.value(SETTINGS, "C4")).toMatch(/^Written by each refresh, .*TODAY\(\)/);
     expect(shown()).toBe("Batch");
     nursery.sheet(SETTINGS).getRange("B4").setValue("2026-11-24");
-    nursery.w.call(item);
+    called(nursery, item);
     expect([day, today()]).toContain(nursery.value(SETTINGS, "B4"));
   },
 );
