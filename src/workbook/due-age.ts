@@ -13,7 +13,7 @@ import {
 } from "./formula-text";
 import { OWN_TABS } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
-import { SETTING_CELLS } from "./settings";
+import { type SettingCells, settingCells } from "./settings";
 import type { TabCell } from "./tab-content";
 
 /**
@@ -24,11 +24,14 @@ import type { TabCell } from "./tab-content";
  * The number is the sum of all numbers and days and of the lengths of all texts. Sorting leaves it as
  * it is, as it does the list; a text in place of another of the same length is not noticed.
  */
-function ageFormula(now: RecordsNow, parts: readonly FormulaPart[]): string {
+function ageFormula(
+  now: RecordsNow,
+  parts: readonly FormulaPart[],
+  set: SettingCells["asOf"],
+): string {
   const [asOf, then] = [topCell(DUE_TOP.asOf), topCell(DUE_TOP.readThen)];
   // A cell that showed nothing but a day would be taken for one.
   const made = `Of ${sentenceDay(now.asOf)}`;
-  const set = SETTING_CELLS.asOf;
   const otherDay = callPart("OR", [
     betweenPart(asOf, "<", callPart("TODAY", [])),
     callPart("AND", [callPart("ISNUMBER", [set]), betweenPart(asOf, "<>", set)]),
@@ -55,10 +58,11 @@ const ANEW = "Tick the box beside for a new one";
 
 /** The cells of the first row that tell the age, by their columns from 1. */
 export function ageCells(now: RecordsNow): ReadonlyMap<number, TabCell> {
-  const sources = sourcesOf(now);
+  const settings = settingCells(now.workbook);
+  const sources = sourcesOf(now, settings);
   const parts = sources.map(({ part }) => part);
   return new Map<number, TabCell>([
-    [DUE_TOP.age, { formula: ageFormula(now, parts) }],
+    [DUE_TOP.age, { formula: ageFormula(now, parts, settings.asOf) }],
     [DUE_TOP.anew, { tick: false }],
     [DUE_TOP.asOf, { date: now.door.date(now.asOf) }],
     [
@@ -88,12 +92,12 @@ interface Source {
 }
 
 /** The cells that the list is made of: the records first, then timetable and settings. */
-function sourcesOf(now: RecordsNow): readonly Source[] {
+function sourcesOf(now: RecordsNow, set: SettingCells): readonly Source[] {
   const { workbook, settings, tab, values } = now;
   const timetable = workbook.getSheetByName(settings.timetableTab ?? OWN_TABS.timetable);
   const others = [
     ...(timetable === null ? [] : [columnsPart(timetable.getName(), timetable.getLastColumn())]),
-    ...[SETTING_CELLS.daysAhead, SETTING_CELLS.columns],
+    ...[set.daysAhead, set.columns],
   ];
   return [
     { part: columnsPart(tab, values[0]?.length ?? 1), values },

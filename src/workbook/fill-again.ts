@@ -1,5 +1,5 @@
 import { sameFormula } from "./formula-text";
-import { MARK } from "./own-tabs";
+import { MARK } from "./mark";
 import { safeText } from "./safe-text";
 import { isStraight, type OwnLayout, straightValues } from "./straighten";
 import {

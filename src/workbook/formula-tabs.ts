@@ -1,5 +1,6 @@
-import { InputError, summaryAnswer } from "../core";
+import { checkTroubles, InputError, summaryAnswer } from "../core";
 import { crewTabs } from "./crew-tabs";
+import { tasksNow } from "./due-tab";
 import {
   columnsPart,
   type FormulaPart,
@@ -10,7 +11,7 @@ import {
 } from "./formula-text";
 import { OWN_TABS } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
-import { SETTING_CELLS } from "./settings";
+import { type SettingCells, settingCells } from "./settings";
 import { DAY_FORMAT, type TabCell, type TabContent } from "./tab-content";
 import { takeTabs } from "./take-tabs";
 import { timetablePart } from "./timetable-source";
@@ -22,37 +23,48 @@ const PLANNED_DAYS = 14;
 export function formulaTabs(now: RecordsNow): readonly TabContent[] {
   const records = columnsPart(now.sheet.getName(), now.values[0]?.length ?? 1);
   const timetable = timetablePart(now.workbook, now.settings.timetableTab);
-  const { asOf, level, columns } = SETTING_CELLS;
+  const cells = settingCells(now.workbook);
+  const { asOf, level, columns } = cells;
+  const batches = now.records.batches.length;
   return [
     live(
       OWN_TABS.stages,
       formulaCall("BATCH_STAGES", [records, timetable, asOf, level, columns]),
       [90, 110, 130, 110, 120, 90, 60, 120, 90, 90, 90, 90, 90, 90, 70, 70, 70, 320],
       Object.fromEntries([5, 8, 9, 10, 11, 12, 13].map((column) => [column, DAY_FORMAT])),
+      batches,
     ),
     live(
       OWN_TABS.ready,
       formulaCall("BATCH_READY", [records, timetable, asOf, level, columns]),
       [90, 130, 70, 70, 70, 70],
       {},
+      // A batch's plants may be ready in several months.
+      2 * batches,
     ),
-    ...takesTabs(now, records),
+    ...takesTabs(now, records, columns),
     live(
       OWN_TABS.checks,
       formulaCall("BATCH_CHECK", [records, timetable, asOf, columns]),
       [50, 130, 160, 280, 260, 260],
       {},
+      checkTroubles(now.records, { timetable: now.timetable, faults: [] }, now.asOf).length,
     ),
-    ...workTab(now, records, timetable),
+    ...workTab(now, records, timetable, cells),
   ];
 }
 
 /** Take rates and what belongs to them; where the table has no takes at all, that is said. */
-function takesTabs({ records }: RecordsNow, range: FormulaPart): readonly TabContent[] {
+function takesTabs(
+  { records }: RecordsNow,
+  range: FormulaPart,
+  columns: FormulaPart,
+): readonly TabContent[] {
   const by = usualGrouping(records);
   const widths = [130, 70, 70, 70, 80, 70, 70, 90, 320];
+  let groups = 0;
   try {
-    summaryAnswer({ records, by, level: TAKES_LEVEL });
+    groups = summaryAnswer({ records, by, level: TAKES_LEVEL }).rows.length;
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     const text = `No take rates: ${error.message}. Once it has, make the tabs again in Set up`;
@@ -63,13 +75,13 @@ function takesTabs({ records }: RecordsNow, range: FormulaPart): readonly TabCon
       },
     ];
   }
-  const { columns } = SETTING_CELLS;
   return [
     live(
       OWN_TABS.takes,
       formulaCall("TAKE_SUMMARY", [range, textPart(by), LEFT_OUT, columns]),
       widths,
       { 4: "0.0%", 5: "0.0%", 6: "0.0%", 7: "0.0" },
+      groups,
     ),
     ...takeTabs(records, range, columns, live),
   ];
@@ -77,13 +89,14 @@ function takesTabs({ records }: RecordsNow, range: FormulaPart): readonly TabCon
 
 /** Only where there is a tab of persons. */
 function workTab(
-  { workbook, door, settings }: RecordsNow,
+  now: RecordsNow,
   records: FormulaPart,
   timetable: FormulaPart,
+  { asOf, columns }: SettingCells,
 ): readonly TabContent[] {
+  const { workbook, door, settings } = now;
   const { crew, closed } = crewTabs(workbook, door, settings.recordsTab);
   if (crew === null) return [];
-  const { asOf, columns } = SETTING_CELLS;
   const persons = columnsPart(crew.getName(), crew.getLastColumn());
   const days = closed === null ? LEFT_OUT : columnsPart(closed.getName(), closed.getLastColumn());
   const ahead = wholePart(PLANNED_DAYS);
@@ -93,6 +106,8 @@ function workTab(
       formulaCall("WORK_PLAN", [records, timetable, persons, asOf, ahead, days, columns]),
       [90, 120, 90, 110, 60, 60, 110, 90, 420],
       { 0: DAY_FORMAT, 7: DAY_FORMAT },
+      // Work is split over days and persons.
+      4 * tasksNow(now, PLANNED_DAYS).length,
     ),
   ];
 }
@@ -102,7 +117,10 @@ function live(
   formula: string,
   widths: readonly number[],
   formats: TabContent["formats"],
+  answered = 0,
 ): TabContent {
   const rows: TabCell[][] = [[], [{ formula }]];
-  return { name, madeBy: `live, ${formula.slice(1)}`, rows, frozenRows: 3, widths, formats };
+  // Some rows more than it takes today: an answer that finds no room is an error.
+  const tall = Math.ceil(answered * 1.5) + 20;
+  return { name, tall, madeBy: `live, ${formula.slice(1)}`, rows, frozenRows: 3, widths, formats };
 }

@@ -77,6 +77,11 @@ function quotedTab(tab: string): string {
   return `'${tab.replace(/'/g, "''")}'`;
 }
 
+/** Whether a formula is a call of a function. */
+export function isCallOf(name: string, formula: string): boolean {
+  return formula.startsWith(`=${name}(`);
+}
+
 /**
  * Whether two formulas say the same, whatever stands between arguments: a spreadsheet gives a formula
  * back in the workbook's own syntax, without spaces and without quotes that a tab's name can do

@@ -1,7 +1,7 @@
 import { methodOrRefuse } from "../core";
 import { columnLetters } from "./cell-name";
 import { otherTabs } from "./find-tab";
-import { cellsPart, columnsPart, formulaCall, sameFormula } from "./formula-text";
+import { cellsPart, columnsPart, formulaCall, isCallOf, sameFormula } from "./formula-text";
 import { hasCells } from "./grid-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
@@ -11,7 +11,8 @@ import { isPlan, PLAN_TAB, PLAN_WORDS } from "./own-tabs";
 import { pageText } from "./page-text";
 import { orderAsked } from "./planned-order";
 import { type RecordsNow, recordsNow } from "./records-tab";
-import { SETTING_CELLS } from "./settings";
+import { settingCells } from "./settings";
+import { headerRowIn, placesOf } from "./straighten";
 import { DAY_FORMAT, type TabContent } from "./tab-content";
 import { timetablePart } from "./timetable-source";
 
@@ -20,6 +21,8 @@ const HEADER = ["Order", "By", "Wanted", "Method", "Variety", "Assurance", "Harv
 const PLAN_FUNCTION = "ORDER_PLAN";
 const ASKED_ROW = 3;
 const FORMULA_ROW = 5;
+/** A plan's formula stands within these rows and columns, whatever was put in. */
+const ROWS_LOOKED_AT = 12;
 
 /** As much as other spreadsheet programs take for a tab's name; from memory, no source. */
 const LONGEST_NAME = 31;
@@ -48,13 +51,22 @@ export function makeOrderTab(request: OrderTabRequest): MakeTabAnswer {
 
 /** Lets the plans that are there follow the records tab and the timetable that are chosen now. */
 export function refreshPlans(now: RecordsNow): void {
-  const formula = planFormula(now);
   for (const { sheet } of otherTabs(now.workbook, now.settings.recordsTab)) {
     if (!isPlan(sheet)) continue;
-    const cell = sheet.getRange(FORMULA_ROW, 1);
-    const stands = cell.getFormula();
-    // A person may have moved it, or put something of their own in its place.
-    if (!stands.startsWith(`=${PLAN_FUNCTION}(`)) continue;
+    const top = sheet.getRange(
+      ...([1, 1, Math.min(ROWS_LOOKED_AT, sheet.getMaxRows())] as const),
+      Math.min(ROWS_LOOKED_AT, sheet.getMaxColumns()),
+    );
+    const formulas = top.getFormulas();
+    const row = formulas.findIndex((cells) => cells.some(isPlanFormula));
+    const stands = formulas[row]?.find(isPlanFormula);
+    // A person may have put something of their own in its place.
+    if (stands === undefined) continue;
+    const column = formulas[row]?.indexOf(stands) ?? 0;
+    const formula = planFormula(now, askedCells(top.getValues(), row, column));
+    const missing = row + 1 + answerRows(now.timetable) - sheet.getMaxRows();
+    if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
+    const cell = sheet.getRange(row + 1, column + 1);
     // One in another locale's syntax says the same, but is an error.
     const isAlive = !cell.getDisplayValue().startsWith("#");
     if (!isAlive || !sameFormula(stands, formula)) cell.setFormula(formula);
@@ -85,15 +97,57 @@ function planContent(
       [{ formula: planFormula(now) }],
     ],
     frozenRows: FORMULA_ROW,
+    tall: FORMULA_ROW + answerRows(timetable),
     widths: [130, 100, 70, 260, 420, 80, 150],
     formats: { 1: DAY_FORMAT },
   };
 }
 
-function planFormula({ workbook, sheet, settings, values }: RecordsNow): string {
-  const asked = (header: string) =>
-    cellsPart(`$${columnLetters(HEADER.indexOf(header) + 1)}$${ASKED_ROW}`);
-  const { asOf, columns } = SETTING_CELLS;
+/** Rows that a plan takes at most: its header, the steps, their sum, and what is said below. */
+function answerRows({ methods }: RecordsNow["timetable"]): number {
+  return Math.max(0, ...methods.map(({ steps }) => steps.length)) + 10;
+}
+
+const isPlanFormula = (text: string): boolean => isCallOf(PLAN_FUNCTION, text);
+
+/** Where the cells are that a plan's formula refers to: below their headers, wherever those stand. */
+function askedCells(
+  values: readonly (readonly unknown[])[],
+  formulaRow: number,
+  formulaColumn: number,
+): AskedCells {
+  const header = headerRowIn(values, HEADER);
+  const stands = (values[header] ?? []).map(String);
+  const places = placesOf(HEADER, stands);
+  const moved = formulaRow - (FORMULA_ROW - ASKED_ROW) + 1;
+  return (name) => {
+    const at = HEADER.indexOf(name);
+    const column = (header === -1 ? undefined : places[at]) ?? formulaColumn + at;
+    return { row: header === -1 ? moved : header + 2, column: column + 1 };
+  };
+}
+
+/** The order that a plan is of. */
+function plannedOrder(sheet: GoogleAppsScript.Spreadsheet.Sheet): string {
+  const values = sheet.getDataRange().getValues().slice(0, ROWS_LOOKED_AT);
+  const { row, column } = askedCells(values, FORMULA_ROW - 1, 0)("Order");
+  return String(values[row - 1]?.[column - 1] ?? "");
+}
+
+/** Row and column, from 1, of what is asked under a header. */
+type AskedCells = (header: string) => { readonly row: number; readonly column: number };
+
+const AS_MADE: AskedCells = (header) => ({ row: ASKED_ROW, column: HEADER.indexOf(header) + 1 });
+
+function planFormula(
+  { workbook, sheet, settings, values }: RecordsNow,
+  cells: AskedCells = AS_MADE,
+): string {
+  const asked = (header: string) => {
+    const { row, column } = cells(header);
+    return cellsPart(`$${columnLetters(column)}$${row}`);
+  };
+  const { asOf, columns } = settingCells(workbook);
   const parts = [
     ...[asked("Wanted"), asked("By"), timetablePart(workbook, settings.timetableTab)],
     ...[asked("Method"), asked("Assurance"), columnsPart(sheet.getName(), values[0]?.length ?? 1)],
@@ -116,8 +170,6 @@ function freeName({ workbook }: RecordsNow, order: string, words: string): strin
     const name = `${[...`${PLAN_TAB} ${words}`].slice(0, room).join("").trim()}${end}`;
     const there = sheets.get(name.toLowerCase());
     if (there === undefined) return name;
-    const planned =
-      hasCells(there) && isPlan(there) ? there.getRange(ASKED_ROW, 1).getValue() : null;
-    if (planned !== null && String(planned) === order) return there.getName();
+    if (hasCells(there) && isPlan(there) && plannedOrder(there) === order) return there.getName();
   }
 }

@@ -1,4 +1,6 @@
 import { gridTab, hasCells } from "./grid-tabs";
+import { MARK } from "./mark";
+import { isOursWithoutTitle } from "./own-heads";
 
 /** The tabs that the add-in makes. It writes to these, and to cells that a person has confirmed. */
 export const OWN_TABS = {
@@ -26,9 +28,6 @@ export const ORDERS_TAB = "Orders";
 /** Plans of orders are tabs of ours, and are named after their orders. */
 export const PLAN_TAB = "Plan";
 
-/** Every tab of ours begins with these words, so that a tab of the person's own is never taken for it. */
-export const MARK = "Nursery batches:";
-
 /** What a tab that is the person's to fill begins with, and a plan of an order. */
 const TO_FILL = `${MARK} your `;
 export const PLAN_WORDS = "plan of an order";
@@ -41,7 +40,9 @@ export function beginsAsOurs(first: unknown): boolean {
 
 /** Whether a tab is a plan of an order that we made. */
 export function isPlan(sheet: GoogleAppsScript.Spreadsheet.Sheet): boolean {
-  return String(sheet.getRange(1, 1).getValue()).startsWith(`${MARK} ${PLAN_WORDS}`);
+  const first = String(sheet.getRange(1, 1).getValue());
+  if (first.startsWith(MARK)) return first.startsWith(`${MARK} ${PLAN_WORDS}`);
+  return sheet.getName().startsWith(`${PLAN_TAB} `) && isOursWithoutTitle(sheet);
 }
 
 /** Our tab of a name; null when there is none, or a tab of that name is not ours. */
@@ -89,9 +90,9 @@ export function beginsWithMark(values: TabCells["values"]): boolean {
   return String(values[0]?.[0]).startsWith(MARK);
 }
 
-/** Whether a tab begins as ours do. */
+/** Whether a tab begins as ours do, or is one of ours whose first line a person has taken away. */
 export function isOurs(sheet: GoogleAppsScript.Spreadsheet.Sheet): boolean {
-  return String(sheet.getRange(1, 1).getValue()).startsWith(MARK);
+  return String(sheet.getRange(1, 1).getValue()).startsWith(MARK) || isOursWithoutTitle(sheet);
 }
 
 /** @throws Error when a tab that is the person's own bears the name of one of ours */

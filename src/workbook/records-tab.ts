@@ -8,9 +8,9 @@ import {
 } from "../core";
 import { type Door, openDoor } from "../door/index";
 import { minuteOf } from "./minute-now";
-import { tabCells } from "./own-tabs";
+import { OWN_TABS, tabCells } from "./own-tabs";
 import { readSettings, type Settings } from "./settings";
-import { timetableValues } from "./timetable-source";
+import { timetableOf, timetableValues } from "./timetable-source";
 import { workbookHost } from "./workbook-host";
 
 /** The records as they stand at this moment, with all that is needed to answer from them. */
@@ -46,6 +46,8 @@ export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   const settings = readSettings(workbook);
   if (settings === null) throw new Error("The workbook is not set up yet: open Set up first");
   const name = tab ?? settings.recordsTab;
+  if (name === "")
+    throw new Error(`${OWN_TABS.settings} names no records tab: choose it in Set up`);
   const cells = tabCells(workbook, name);
   if (cells === null) {
     throw new Error(`There is no tab "${name}" any more: choose the records tab in Set up`);
@@ -81,7 +83,7 @@ export function readTab(
   const own = timetableValues(workbook, settings.timetableTab);
   const { timetable, faults } = faultyToo
     ? door.timetableWithFaults(own)
-    : { timetable: door.timetable(own), faults: [] };
+    : { timetable: timetableOf(door, own, settings.timetableTab), faults: [] };
   const asOf = asOfDay(door, settings.asOf);
   const columns = columnsArgument(settings.columns);
   const [lost] = door.lostColumns(values, { timetable, columns });
@@ -89,7 +91,7 @@ export function readTab(
   const readAs = (cells: readonly (readonly unknown[])[]) =>
     door.records(cells, { timetable, asOf, columns });
   const records = readAs(values);
-  const minute = () => minuteOf(host);
+  const minute = () => minuteOf(host, new Date());
   return {
     ...{ workbook, sheet, tab, settings, door, minute, values, records, timetable, faults },
     ...{ asOf, readAs },

@@ -14,7 +14,7 @@ import { columnsArgument, readTab, recordsNow } from "./records-tab";
 import { COLUMN_ROWS, readSettings, type Settled, settingsTab, writeSettings } from "./settings";
 import type { ColumnChoice, SetUpAnswer, SetUpRequest } from "./sidebar-calls";
 import { recordTickedUnderLock } from "./ticked-tasks";
-import { timetableValues } from "./timetable-source";
+import { timetableOf, timetableValues } from "./timetable-source";
 import { timetableTab } from "./timetable-tab";
 import { workbookHost } from "./workbook-host";
 import { logContent } from "./write-log";
@@ -129,7 +129,8 @@ function columnsTold(
   const changed = new Set(request.columns.map(({ header }) => header));
   const columns = [...before.filter(([, header]) => !changed.has(header)), ...now];
   const door = openDoor(workbookHost());
-  const timetable = door.timetable(timetableValues(workbook, request.timetable ?? null));
+  const own = request.timetable ?? null;
+  const timetable = timetableOf(door, timetableValues(workbook, own), own);
   const lost = door.lostColumns(sheet.getDataRange().getValues(), {
     timetable,
     columns: columnsArgument(columns),

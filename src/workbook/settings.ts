@@ -1,9 +1,24 @@
 import { TOLD_HEADER } from "../door/index";
-import { TODAY, tabPart } from "./formula-text";
+import { columnLetters } from "./cell-name";
+import { type FormulaPart, TODAY, tabPart } from "./formula-text";
+import { MARK } from "./mark";
 import type { OwnSettings } from "./own-settings";
 import { OWN_TABS, ownCells } from "./own-tabs";
 import { safeText } from "./safe-text";
+import {
+  LABEL,
+  MADE_ROW,
+  SETTING_NAMES,
+  SETTINGS_HEADER,
+  type SettingName,
+  type SettingsPlaces,
+  settingsPlaces,
+} from "./settings-places";
+import { type OwnLayout, straightValues } from "./straighten";
 import type { TabCell, TabContent } from "./tab-content";
+
+type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** What a person has set, in a tab of their workbook: a copied workbook keeps its tabs. */
 export interface Settings {
@@ -21,50 +36,81 @@ export interface Settings {
 const USUAL_LEVEL = 0.8;
 const USUAL_DAYS_AHEAD = 7;
 
-/** Rows of the settings tab, from 1. The formulas of the other tabs point at these cells. */
-const ROW = {
-  header: 2,
-  recordsTab: 3,
-  asOf: 4,
-  level: 5,
-  daysAhead: 6,
-  timetableTab: 7,
-  columnsHeader: 8,
-  columns: 9,
-};
-const TIMETABLE_LABEL = "Timetable tab";
-
 /** Rows kept free for columns that are told by hand. */
 export const COLUMN_ROWS = 40;
-const LAST_ROW = ROW.columns + COLUMN_ROWS - 1;
 
-/**
- * Settings as arguments of formulas. The told columns are named with their header, which the
- * functions pass over: should all blank rows below it be deleted, something is left to refer to.
- */
-export const SETTING_CELLS = {
-  asOf: tabPart(OWN_TABS.settings, `$B$${ROW.asOf}`),
-  level: tabPart(OWN_TABS.settings, `$B$${ROW.level}`),
-  daysAhead: tabPart(OWN_TABS.settings, `$B$${ROW.daysAhead}`),
-  columns: tabPart(OWN_TABS.settings, `$A$${ROW.columnsHeader}:$B$${LAST_ROW}`),
-} as const;
+const LAYOUT: OwnLayout = {
+  title: "settings. Change the second column.",
+  header: SETTINGS_HEADER,
+  mendedBy: "make the tabs again in Set up",
+};
 
 /** @returns null when the workbook has not been set up */
-export function readSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): Settings | null {
-  const cells = ownCells(workbook, OWN_TABS.settings);
-  if (cells === null) return null;
-  const values = cells.values.slice(0, LAST_ROW);
-  const value = (row: number): unknown => values[row - 1]?.[1];
+export function readSettings(workbook: Workbook): Settings | null {
+  const cells = ownCells(workbook, OWN_TABS.settings)?.values;
+  if (cells === undefined) return null;
+  const places = settingsPlaces(cells);
+  const value = (name: SettingName): unknown => {
+    const row = places.row[name];
+    return row === null ? "" : (cells[row]?.[places.values] ?? "");
+  };
   return {
-    recordsTab: String(value(ROW.recordsTab) ?? ""),
-    timetableTab: String(value(ROW.timetableTab) ?? "").trim() || null,
-    asOf: value(ROW.asOf),
-    level: value(ROW.level),
-    daysAhead: value(ROW.daysAhead),
-    columns: values
-      .slice(ROW.columns - 1)
-      .map(([name = "", header = ""]) => [String(name), String(header)] as const)
-      .filter(([name, header]) => name !== "" && header !== ""),
+    recordsTab: String(value("recordsTab")),
+    timetableTab: String(value("timetableTab")).trim() || null,
+    asOf: value("asOf"),
+    level: value("level"),
+    daysAhead: value("daysAhead"),
+    columns: toldIn(cells, places),
+  };
+}
+
+/** The told columns: below their header; in a tab that was sorted, wherever they have come to. */
+function toldIn(cells: readonly (readonly unknown[])[], places: SettingsPlaces) {
+  const { labels, values, row, isOrderly } = places;
+  const first = isOrderly ? (row.columnsHeader ?? 0) + 1 : 0;
+  const settings = new Set<number | null>(Object.values(row));
+  return cells.flatMap((line, at) => {
+    const [name, header] = [String(line[labels] ?? ""), String(line[values] ?? "")];
+    if (at < first || at >= first + (isOrderly ? COLUMN_ROWS : cells.length)) return [];
+    if (name === "" || header === "" || settings.has(at)) return [];
+    return name === SETTINGS_HEADER[0] || name.startsWith(MARK) ? [] : [[name, header] as const];
+  });
+}
+
+/** Settings as arguments of formulas. */
+export interface SettingCells {
+  readonly asOf: FormulaPart;
+  readonly level: FormulaPart;
+  readonly daysAhead: FormulaPart;
+  /**
+   * The told columns with their header, which the functions pass over: should all blank rows below
+   * it be deleted, something is left to refer to.
+   */
+  readonly columns: FormulaPart;
+}
+
+/**
+ * Where the settings stand, for formulas to refer to.
+ *
+ * @throws Error in a sentence when one of them is gone
+ */
+export function settingCells(workbook: Workbook): SettingCells {
+  const places = settingsPlaces(ownCells(workbook, OWN_TABS.settings)?.values ?? []);
+  const [name, value] = [columnLetters(places.labels + 1), columnLetters(places.values + 1)];
+  const part = (cells: string) => tabPart(OWN_TABS.settings, cells);
+  const row = (one: keyof SettingsPlaces["row"]): number => {
+    const at = places.row[one];
+    if (at !== null) return at + 1;
+    throw new Error(
+      `${OWN_TABS.settings} has lost a line ("${one === "columnsHeader" ? TOLD_HEADER[0] : LABEL[one]}"): make the tabs again in Set up, which puts it back`,
+    );
+  };
+  const told = row("columnsHeader");
+  return {
+    asOf: part(`$${value}$${row("asOf")}`),
+    level: part(`$${value}$${row("level")}`),
+    daysAhead: part(`$${value}$${row("daysAhead")}`),
+    columns: part(`$${name}$${told}:$${value}$${told + COLUMN_ROWS}`),
   };
 }
 
@@ -72,31 +118,77 @@ export function readSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet)
 export type Settled = Pick<Settings, "recordsTab" | "timetableTab" | "columns">;
 
 /**
- * Writes the records tab, the timetable's and the told columns into the settings tab that is there. Everything else in
- * it is the person's; and the tab stays the same one, since every live formula points at it. One
- * call writes all, so that no tab of records ever stands beside the columns of another.
+ * Writes the records tab, the timetable's and the told columns into the settings tab that is there.
+ * Everything else in it is the person's; and the tab stays the same one, since every live formula
+ * points at it. One call writes all, so that no tab of records ever stands beside the columns of
+ * another. Rows that were sorted or deleted are brought back to their order.
  */
-export function writeSettings(
-  sheet: GoogleAppsScript.Spreadsheet.Sheet,
-  { recordsTab, timetableTab, columns }: Settled,
-): void {
-  const cells = sheet.getRange(ROW.recordsTab, 1, LAST_ROW - ROW.recordsTab + 1, 2);
-  const formulas = cells.getFormulas();
-  const rows = cells.getValues().map((row, at) =>
+export function writeSettings(sheet: Sheet, settled: Settled): void {
+  const places = settingsPlaces(straightValues(sheet, LAYOUT));
+  const first = places.isOrderly
+    ? Math.min(...SETTING_NAMES.map((name) => places.row[name] ?? 0))
+    : MADE_ROW.recordsTab;
+  const width = places.isOrderly ? 2 : SETTINGS_HEADER.length;
+  const top = places.isOrderly ? (places.row.columnsHeader ?? 0) : MADE_ROW.columnsHeader;
+  makeRoom(sheet, top + 1 + COLUMN_ROWS, width);
+  const stand = cellsOf(sheet, first, width);
+  const rows = places.isOrderly
+    ? stand.slice(0, top + 1 + COLUMN_ROWS - first)
+    : inOrder(stand, places, first);
+  const line = (at: number): unknown[] => rows[at - first] as unknown[];
+  const rowOf = (name: SettingName) => (places.isOrderly ? places.row[name] : MADE_ROW[name]) ?? 0;
+  line(rowOf("recordsTab"))[1] = safeText(settled.recordsTab);
+  line(rowOf("timetableTab"))[1] = safeText(settled.timetableTab ?? "");
+  // The labels too, since a tab of an older add-in lacks one and people rename them.
+  for (const name of SETTING_NAMES) line(rowOf(name))[0] = safeText(LABEL[name]);
+  line(top).splice(0, 2, ...TOLD_HEADER.map(safeText));
+  for (let at = 0; at < COLUMN_ROWS; at += 1) {
+    line(top + 1 + at).splice(0, 2, ...(settled.columns[at] ?? ["", ""]).map(safeText));
+  }
+  makeRoom(sheet, first + rows.length, width);
+  sheet.getRange(first + 1, 1, rows.length, width).setValues(rows);
+}
+
+function makeRoom(sheet: Sheet, rows: number, columns: number): void {
+  const [high, wide] = [sheet.getMaxRows(), sheet.getMaxColumns()];
+  if (rows > high) sheet.insertRowsAfter(high, rows - high);
+  if (columns > wide) sheet.insertColumnsAfter(wide, columns - wide);
+}
+
+/** What stands in the tab's first columns from a row on, as it can be written back. */
+function cellsOf(sheet: Sheet, first: number, width: number): unknown[][] {
+  const range = sheet.getRange(first + 1, 1, sheet.getMaxRows() - first, width);
+  const formulas = range.getFormulas();
+  return range.getValues().map((row, at) =>
     row.map((value, column) => {
       const formula = formulas[at]?.[column] ?? "";
       if (formula !== "") return formula;
       return typeof value === "string" ? safeText(value) : value;
     }),
   );
-  (rows[0] as unknown[])[1] = safeText(recordsTab);
-  // The label too, since a tab of an older add-in lacks it.
-  rows[ROW.timetableTab - ROW.recordsTab] = [TIMETABLE_LABEL, safeText(timetableTab ?? "")];
-  for (let at = 0; at < COLUMN_ROWS; at += 1) {
-    const [name, header] = columns[at] ?? ["", ""];
-    rows[ROW.columns - ROW.recordsTab + at] = [safeText(name), safeText(header)];
-  }
-  cells.setValues(rows);
+}
+
+/** The settings in our order, then room for the told columns, then a person's own rows. */
+function inOrder(
+  stand: readonly (readonly unknown[])[],
+  { row }: SettingsPlaces,
+  first: number,
+): unknown[][] {
+  const blank = () => SETTINGS_HEADER.map(() => "");
+  const at = (place: number | null) => (place === null ? undefined : stand[place - first]);
+  const ours = new Set<number | null>(Object.values(row));
+  const isTold = (line: readonly unknown[]) => line[0] !== "" && line[1] !== "";
+  const others = stand.filter(
+    (line, place) => !ours.has(place + first) && line.some((cell) => cell !== "") && !isTold(line),
+  );
+  return [
+    ...SETTING_NAMES.map((name) => [...(at(row[name]) ?? blank())]),
+    [...(at(row.columnsHeader) ?? blank())],
+    ...Array.from({ length: COLUMN_ROWS }, blank),
+    ...others.map((line) => [...line]),
+    // Where rows stood that have moved up.
+    ...stand.slice(SETTING_NAMES.length + 1 + COLUMN_ROWS + others.length).map(blank),
+  ];
 }
 
 /** The settings tab as it is first made, following the person's own settings where they have such. */
@@ -110,25 +202,25 @@ export function settingsTab(
     name: OWN_TABS.settings,
     madeBy: `settings, made ${madeAt} by Set up. Change the second column.`,
     rows: [
-      [text("Setting"), text("Value"), text("What it is for")],
-      [text("Records tab"), text(recordsTab), text("The tab with your table of batches")],
+      SETTINGS_HEADER.map(text),
+      [text(LABEL.recordsTab), text(recordsTab), text("The tab with your table of batches")],
       [
-        text("As-of day"),
+        text(LABEL.asOf),
         { formula: own.asOf ?? TODAY },
         text("The day every answer looks from; =TODAY() follows the calendar"),
       ],
       [
-        text("Level"),
+        text(LABEL.level),
         own.level === null ? { number: USUAL_LEVEL } : { formula: own.level },
         text("How many of 100 ranges should hold, as a share"),
       ],
       [
-        text("Days ahead"),
+        text(LABEL.daysAhead),
         own.daysAhead === null ? { number: USUAL_DAYS_AHEAD } : { formula: own.daysAhead },
         text("How far the due list looks ahead"),
       ],
       [
-        text(TIMETABLE_LABEL),
+        text(LABEL.timetableTab),
         text(timetableTab ?? ""),
         text(`Your own tab with steps and days; blank for ${OWN_TABS.timetable}`),
       ],

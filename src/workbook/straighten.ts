@@ -1,4 +1,4 @@
-import { MARK } from "./own-tabs";
+import { MARK } from "./mark";
 import { safeText } from "./safe-text";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;

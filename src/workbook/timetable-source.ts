@@ -1,5 +1,5 @@
-import { builtInTimetable, faultSentence, type Timetable } from "../core";
-import { openDoor } from "../door/index";
+import { builtInTimetable, faultSentence, InputError, type Timetable } from "../core";
+import { type Door, openDoor } from "../door/index";
 import { columnsPart, type FormulaPart, LEFT_OUT } from "./formula-text";
 import { gridTab } from "./grid-tabs";
 import { isOurs, OWN_TABS, ownCells, ownTab } from "./own-tabs";
@@ -50,6 +50,21 @@ export function timetableCandidates(tabs: readonly PersonTab[]): readonly Timeta
 export function timetableValues(workbook: Workbook, tab: string | null): unknown {
   if (tab === null) return ownCells(workbook, OWN_TABS.timetable)?.values ?? "";
   return timetableSheet(workbook, tab)?.getDataRange().getValues() ?? "";
+}
+
+/**
+ * The timetable in use.
+ *
+ * @throws InputError in a sentence that names the tab when it can't be used
+ */
+export function timetableOf(door: Door, values: unknown, tab: string | null): Timetable {
+  try {
+    return door.timetable(values);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const sentence = `${error.message}: correct the tab ${tab ?? OWN_TABS.timetable}`;
+    throw new InputError(error.code, sentence);
+  }
 }
 
 /** The same as an argument of a formula; left out for the built-in one. */

@@ -1,5 +1,6 @@
 import { OWN_TABS, ownTab } from "./own-tabs";
 import { safeText } from "./safe-text";
+import { isStraight, type OwnLayout, straightValues } from "./straighten";
 import type { TabContent } from "./tab-content";
 
 /** One cell that was, or is to be, written. */
@@ -65,12 +66,18 @@ const HEADER = [
 const FIRST_ROW = 3;
 const CELL_COLUMN = HEADER.indexOf("Cell") + 1;
 const STATE_COLUMN = HEADER.length;
+const MADE_BY = "every cell that was written, and what stood there";
+const LAYOUT: OwnLayout = {
+  title: MADE_BY,
+  header: HEADER,
+  mendedBy: "try again",
+};
 
 /** The log tab as it is first made; never again, since it is the memory of all writes. */
 export function logContent(): TabContent {
   return {
     name: OWN_TABS.log,
-    madeBy: "every cell that was written, and what stood there",
+    madeBy: MADE_BY,
     rows: [HEADER.map((text) => ({ text }))],
     frozenRows: 2,
     widths: [90, 120, 80, 90, 50, 120, 90, 120, 120, 120, 90],
@@ -122,12 +129,26 @@ export function openLog(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): Wri
   };
 }
 
+/** The log's tab; one that was tidied is first brought back to how it is read. */
 function logTab(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
 ): GoogleAppsScript.Spreadsheet.Sheet {
+  const called = workbook.getSheetByName(OWN_TABS.log);
+  if (called !== null && isStraight(topOf(called), LAYOUT)) return called;
   const sheet = ownTab(workbook, OWN_TABS.log);
   if (sheet === null) throw new Error("The write log is missing: run Set up again");
+  straightValues(sheet, LAYOUT);
   return sheet;
+}
+
+/** Title and header, as far as a tab has them. */
+function topOf(sheet: GoogleAppsScript.Spreadsheet.Sheet): readonly (readonly unknown[])[] {
+  try {
+    return sheet.getRange(1, 1, 2, HEADER.length).getValues();
+  } catch {
+    // It has fewer columns, or no cells at all.
+    return [];
+  }
 }
 
 /** The cells of new lines; a tab that is full is made taller. */

@@ -7,7 +7,7 @@ describe("the sample nursery, set up", () => {
     await nursery.w.settled();
     const compared = nursery.values("Takes compared");
     expect(String(compared[0]?.[0])).toContain(
-      'TAKE_COMPARED(\'Records\'!A:AB,"Grafter","Variety"',
+      'TAKE_COMPARED(\'Records\'!A:AB;"Grafter";"Variety"',
     );
     const rowOf = (tab: string, name: string) =>
       nursery.values(tab).find((row) => row.includes(name));

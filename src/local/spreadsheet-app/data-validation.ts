@@ -104,36 +104,42 @@ export function setInputRule(
   area: Area,
   rule: InputRule | null,
 ): void {
-  keepingTicks(book, sheetId, () => putInputRule(book, sheetId, area, rule));
+  keepingValues(book, sheetId, area, () => putInputRule(book, sheetId, area, rule));
 }
 
 /**
- * Where one rule of boxes gives way to another, the engine puts the number 0 into unticked boxes of
- * the old one; a spreadsheet leaves what stands there.
+ * The engine puts a value into blank cells that get a box, and the number 0 into unticked boxes of a
+ * rule that gives way to another; a spreadsheet leaves what stands there. From memory.
  */
-function keepingTicks(book: OpenBook, sheetId: string, change: () => void): void {
+function keepingValues(book: OpenBook, sheetId: string, area: Area, change: () => void): void {
   const cells = sheetOf(book, sheetId).getCellMatrix();
-  const ticks: [row: number, column: number, value: ICellData["v"]][] = [];
-  for (const { type, ranges } of book.injector
+  const stood: [row: number, column: number, cell: ICellData | null][] = [];
+  const boxes = book.injector
     .get(SheetDataValidationModel)
-    .getRules(book.unitId, sheetId)) {
-    if (type !== DataValidationType.CHECKBOX) continue;
-    for (const range of ranges) {
-      for (let row = range.startRow; row <= range.endRow; row++) {
-        for (let column = range.startColumn; column <= range.endColumn; column++) {
-          const cell = cells.getValue(row, column);
-          if (cell?.t === CellValueType.BOOLEAN) ticks.push([row, column, cell.v]);
-        }
+    .getRules(book.unitId, sheetId)
+    .filter(({ type }) => type === DataValidationType.CHECKBOX);
+  for (const range of [rangeOf(area), ...boxes.flatMap(({ ranges }) => ranges)]) {
+    for (let row = range.startRow; row <= range.endRow; row++) {
+      for (let column = range.startColumn; column <= range.endColumn; column++) {
+        const cell = cells.getValue(row, column);
+        const isBlank = (cell?.v ?? "") === "" && !cell?.f && !cell?.p;
+        if (isBlank) stood.push([row, column, null]);
+        else if (cell?.t === CellValueType.BOOLEAN) stood.push([row, column, { ...cell }]);
       }
     }
   }
   change();
-  for (const [row, column, v] of ticks) {
-    if (cells.getValue(row, column)?.t === CellValueType.BOOLEAN) continue;
-    const one = { row, column, rows: 1, columns: 1 };
-    const value = { [row]: { [column]: { v, t: CellValueType.BOOLEAN } } };
-    writeCells(book, sheetId, one, value);
+  const changes: CellChanges = {};
+  for (const [row, column, cell] of stood) {
+    const { v, t } = cells.getValue(row, column) ?? {};
+    if (cell === null ? (v ?? "") === "" : t === cell.t && v === cell.v) continue;
+    changes[row] ??= {};
+    (changes[row] as Record<number, ICellData>)[column] = {
+      v: cell?.v ?? null,
+      t: cell?.t ?? null,
+    };
   }
+  writeCells(book, sheetId, area, changes);
 }
 
 function putInputRule(book: OpenBook, sheetId: string, area: Area, rule: InputRule | null): void {

@@ -3,6 +3,7 @@ import {
   InsertColByRangeCommand,
   InsertRowByRangeCommand,
   MoveColsCommand,
+  RemoveColByRangeCommand,
   RemoveRowByRangeCommand,
   SetColWidthCommand,
   SetFrozenCommand,
@@ -73,6 +74,20 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
     book.execute(commandId, { subUnitId: sheetId, ...parameters });
     return sheet;
   };
+  /**
+   * The engine shifts the references of the tab in front, whichever tab rows or columns are put in or
+   * out of: so that one is in front meanwhile.
+   */
+  const reshape = (commandId: string, parameters: Readonly<Record<string, unknown>>) => {
+    const front = book.workbook.getActiveSheet().getSheetId();
+    if (front === sheetId) return change(commandId, parameters);
+    book.show(sheetId);
+    try {
+      return change(commandId, parameters);
+    } finally {
+      book.show(front);
+    }
+  };
   /** Rows counted from 0 and over the whole width, as the engine names them. */
   const rowBlock = (first: number, count: number) => ({
     startRow: first,
@@ -93,7 +108,7 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       throw new ServiceError("Those rows are out of bounds.");
     }
     mayChange();
-    return change(InsertRowByRangeCommand.id, {
+    return reshape(InsertRowByRangeCommand.id, {
       direction: Direction.DOWN,
       range: rowBlock(after, count),
     });
@@ -173,7 +188,7 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         throw new ServiceError("Those rows are out of bounds.");
       }
       mayChange();
-      return change(InsertRowByRangeCommand.id, {
+      return reshape(InsertRowByRangeCommand.id, {
         direction: Direction.UP,
         range: rowBlock(top - 1, high),
       });
@@ -185,7 +200,7 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         throw new ServiceError("Those columns are out of bounds.");
       }
       mayChange();
-      return change(InsertColByRangeCommand.id, {
+      return reshape(InsertColByRangeCommand.id, {
         direction: Direction.LEFT,
         range: columnBlock(left - 1, wide),
       });
@@ -201,7 +216,7 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       // Onto or right behind themselves they stay where they are.
       if (to >= column && to <= column + wide) return sheet;
       mayChange();
-      return change(MoveColsCommand.id, {
+      return reshape(MoveColsCommand.id, {
         range: { ...columnBlock(column, wide), rangeType: RANGE_TYPE.COLUMN },
         fromRange: { ...columnBlock(column, wide), rangeType: RANGE_TYPE.COLUMN },
         toRange: { ...columnBlock(to, wide), rangeType: RANGE_TYPE.COLUMN },
@@ -214,7 +229,7 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         throw new ServiceError("Those columns are out of bounds.");
       }
       mayChange();
-      return change(InsertColByRangeCommand.id, {
+      return reshape(InsertColByRangeCommand.id, {
         direction: Direction.RIGHT,
         range: {
           startRow: 0,
@@ -240,7 +255,20 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         throw new ServiceError("Sorry, it is not possible to delete all non-frozen rows.");
       }
       mayChange(rowsArea(top - 1, high));
-      return change(RemoveRowByRangeCommand.id, { range: rowBlock(top - 1, high) });
+      return reshape(RemoveRowByRangeCommand.id, { range: rowBlock(top - 1, high) });
+    },
+    deleteColumns(first: unknown, count: unknown) {
+      const left = wholeArgument(first, name("deleteColumns"));
+      const wide = wholeArgument(count, name("deleteColumns"));
+      if (left < 1 || wide < 1 || left + wide - 1 > tab().getColumnCount()) {
+        throw new ServiceError("Those columns are out of bounds.");
+      }
+      if (wide === tab().getColumnCount()) {
+        throw new ServiceError("You can't delete all the columns on the sheet.");
+      }
+      const area = { ...whole(), column: left - 1, columns: wide };
+      mayChange(area);
+      return reshape(RemoveColByRangeCommand.id, { range: columnBlock(left - 1, wide) });
     },
     setFrozenRows(count: unknown) {
       const rows = wholeArgument(count, name("setFrozenRows"));

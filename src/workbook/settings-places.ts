@@ -1,0 +1,78 @@
+import { TOLD_HEADER } from "../door/index";
+import { headerRowIn } from "./straighten";
+
+/** Labels of the settings, in their order in the tab as we make it. */
+export const LABEL = {
+  recordsTab: "Records tab",
+  asOf: "As-of day",
+  level: "Level",
+  daysAhead: "Days ahead",
+  timetableTab: "Timetable tab",
+} as const;
+export type SettingName = keyof typeof LABEL;
+export const SETTING_NAMES = Object.keys(LABEL) as readonly SettingName[];
+
+export const SETTINGS_HEADER = ["Setting", "Value", "What it is for"] as const;
+
+/** Rows of the settings tab as we make it, from 0. */
+export const MADE_ROW: Readonly<Record<SettingName | "header" | "columnsHeader", number>> = {
+  header: 1,
+  recordsTab: 2,
+  asOf: 3,
+  level: 4,
+  daysAhead: 5,
+  timetableTab: 6,
+  columnsHeader: 7,
+};
+
+/** Where the settings stand by now, rows and columns from 0; null for a row that is gone. */
+export interface SettingsPlaces {
+  readonly labels: number;
+  readonly values: number;
+  readonly row: Readonly<Record<SettingName | "columnsHeader", number | null>>;
+  /** Whether nothing is gone and the told columns stand below all settings. */
+  readonly isOrderly: boolean;
+}
+
+type Values = readonly (readonly unknown[])[];
+
+/**
+ * Finds the settings by their labels, since people put rows and columns in, sort or rename. A row
+ * whose label was renamed is found by its distance from the others.
+ */
+export function settingsPlaces(values: Values): SettingsPlaces {
+  const headerRow = headerRowIn(values, SETTINGS_HEADER);
+  const header = values[headerRow] ?? [];
+  const found = header.indexOf(SETTINGS_HEADER[0]);
+  const labels = found === -1 ? 0 : found;
+  const beside = header.indexOf(SETTINGS_HEADER[1]);
+  const texts = values.map((row) => String(row[labels] ?? "").trim());
+  const known: Readonly<Record<SettingName | "columnsHeader", string>> = {
+    ...LABEL,
+    columnsHeader: TOLD_HEADER[0],
+  };
+  const names = [...SETTING_NAMES, "columnsHeader"] as const;
+  const all = new Set<string>(Object.values(known));
+  const seen = names.find((name) => texts.includes(known[name]));
+  const base = seen === undefined ? 0 : texts.indexOf(known[seen]) - MADE_ROW[seen];
+  const rowOf = (name: (typeof names)[number]): number | null => {
+    const at = texts.indexOf(known[name]);
+    if (at !== -1) return at;
+    const likely = base + MADE_ROW[name];
+    return likely > headerRow && likely < texts.length && !all.has(texts[likely] ?? "")
+      ? likely
+      : null;
+  };
+  const row = Object.fromEntries(names.map((name) => [name, rowOf(name)])) as Record<
+    (typeof names)[number],
+    number | null
+  >;
+  const rows = SETTING_NAMES.map((name) => row[name]);
+  const end = row.columnsHeader;
+  return {
+    labels,
+    values: beside === -1 ? labels + 1 : beside,
+    row,
+    isOrderly: end !== null && rows.every((one) => one !== null && one < end),
+  };
+}
