@@ -10,6 +10,7 @@ export function answer(name: FunctionName, args: ArrayLike<unknown>): FunctionRe
 }
 
 export {
+  addMenu as onInstall,
   addMenu as onOpen,
   dueListEdited as onEdit,
   openSidebar as showSidebar,

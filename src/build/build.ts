@@ -7,6 +7,7 @@ import { LOADED, loaderHead, loaderTail } from "./loader";
 import { sidebarPage } from "./sidebar-page";
 import { isStale } from "./stale";
 import { stubs } from "./stubs";
+import { projectVersion, versionDefined } from "./version";
 
 const DIST = "dist";
 
@@ -21,10 +22,13 @@ async function makeDist(): Promise<void> {
     // Class fields and private names are refused by the script server; es2020 lowers them.
     target: "es2020",
     minify: true,
+    define: versionDefined(),
     plugins: [hostMathematics],
     legalComments: "none",
     logLevel: "warning",
-    banner: { js: `/** @OnlyCurrentDoc */\n${loaderHead()}` },
+    banner: {
+      js: `// Nursery batches ${projectVersion()}\n/** @OnlyCurrentDoc */\n${loaderHead()}`,
+    },
     footer: { js: `${loaderTail()}\n\n${stubs(registry)}` },
   });
   const page = await sidebarPage(registry);
@@ -37,7 +41,7 @@ async function makeDist(): Promise<void> {
 
 if (
   !process.argv.includes("--if-stale") ||
-  isStale(join(DIST, "Code.js"), ["src", "appsscript.json"])
+  isStale(join(DIST, "Code.js"), ["src", "appsscript.json", "package.json"])
 ) {
   await makeDist();
 }

@@ -1,20 +1,10 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname } from "node:path";
-import { forecastPictures, methodPictures } from "./forecast-pictures";
-import { functionReference } from "./function-reference";
-import { timetablePage } from "./timetable-page";
+import { generatedPages } from "./generated-pages";
 
 /** Writes the generated pages. Run by npm run docs; a test fails when a page is stale. */
-const pages: readonly (readonly [path: string, text: string])[] = [
-  ["src/functions/README.md", await functionReference(readFileSync("dist/Code.js", "utf8"))],
-  ["src/core/timetable/README.md", timetablePage()],
-  ...methodPictures().map(([name, svg]) => [`src/core/timetable/pictures/${name}`, svg] as const),
-  ...forecastPictures().map(
-    ([name, svg]) => [`src/core/projection/pictures/${name}`, svg] as const,
-  ),
-];
-for (const [path, text] of pages) {
+for (const [path, text] of await generatedPages(readFileSync("dist/Code.js", "utf8"))) {
   mkdirSync(dirname(path), { recursive: true });
   writeFileSync(path, text);
+  console.log(path);
 }
-console.log(pages.map(([path]) => path).join("\n"));

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import type { FunctionEntry } from "../functions/index";
+import { projectVersion, versionDefined } from "./version";
 
 const FOLDER = "src/sidebar";
 
@@ -19,6 +20,7 @@ export async function sidebarPage(registry: readonly FunctionEntry[]): Promise<s
     ["<!-- style -->", `<style>${style}</style>`],
     ["<!-- round sheet style -->", `<style>${roundSheetStyle}</style>`],
     ["<!-- functions -->", functionItems(registry)],
+    ["<!-- version -->", projectVersion()],
     ["<!-- script -->", `<script>${inlineScript(script ?? "")}</script>`],
   ].reduce(
     (text, [place, content]) => text.replace(place ?? "", () => content ?? ""),
@@ -39,6 +41,7 @@ async function bundled(name: string): Promise<string> {
     target: "es2020",
     // Latin letters alone: the page is pasted by hand, through editors of any encoding.
     charset: "ascii",
+    define: versionDefined(),
     minify: true,
     legalComments: "none",
     logLevel: "warning",

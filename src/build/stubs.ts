@@ -4,7 +4,7 @@ import type { SidebarCallName } from "../workbook/sidebar-calls";
 import { BUNDLE_NAME } from "./loader";
 
 /** Functions that the spreadsheet and the menu call by name. */
-const WORKBOOK_FUNCTIONS = ["onOpen", "showSidebar", "refreshDueList", "writeTicked"];
+const WORKBOOK_FUNCTIONS = ["onOpen", "onInstall", "showSidebar", "refreshDueList", "writeTicked"];
 
 /** What the sidebar page may call: every name here is open to the page, and nothing else. */
 const SIDEBAR_CALLS: readonly SidebarCallName[] = [

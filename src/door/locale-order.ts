@@ -13,7 +13,8 @@ export function localeOrder(locale: string): DayOrder | null {
   const tag = `${locale.replace(/_/g, "-")}-u-ca-gregory-nu-latn`;
   try {
     if (Intl.DateTimeFormat.supportedLocalesOf([tag]).length === 0) return null;
-    const parts = new Intl.DateTimeFormat(tag, { dateStyle: "short" }).formatToParts(0);
+    const short = new Intl.DateTimeFormat(tag, { timeZone: "UTC", dateStyle: "short" });
+    const parts = short.formatToParts(0);
     const first = parts.find(({ type }) => type === "day" || type === "month" || type === "year");
     if (first?.type === "day") return "day-first";
     return first?.type === "month" ? "month-first" : null;

@@ -36,6 +36,7 @@ import {
 import { ownRealm, REALM_SOURCE, type ScriptRealm } from "./spreadsheet-app/script-realm";
 import { typeIn } from "./spreadsheet-app/typing";
 import { watchUserEdits } from "./spreadsheet-app/user-edits";
+import { wallClock } from "./wall-clock";
 
 /** A workbook without a screen in which a built script runs: menus, sidebar calls, triggers, formulas. */
 export interface ScriptWorkbook extends Pick<ScriptHost, "meter" | "lock" | "book"> {
@@ -120,6 +121,7 @@ export function openScriptWorkbook(
     ...(options.lateRefusals ? { lateRefusals: options.lateRefusals } : {}),
     ...(options.hasDocumentLock === false ? { hasDocumentLock: false } : {}),
   });
+  const clock = wallClock(options.settings.spreadsheetZone);
   const script = new vm.Script(code, { filename: "Code.js" });
 
   const inContext = <Result>(
@@ -158,7 +160,7 @@ export function openScriptWorkbook(
     const size = sheet && { rows: sheet.getRowCount(), columns: sheet.getColumnCount() };
     const at = size && areaOfA1(cell, size);
     if (!sheet || !at) throw new Error(`There is no cell ${cell} in a tab ${sheetName}`);
-    const year = new Date((options.now ?? Date.now)()).getFullYear();
+    const { year } = clock.fieldsOf((options.now ?? Date.now)());
     typeIn(book, sheet.getSheetId(), at, rows, { locale: settings.locale, year });
   };
 

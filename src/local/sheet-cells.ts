@@ -31,6 +31,8 @@ export interface Cell {
   readonly formula?: string;
   /** The formula as the file spells it, where that differs from `formula`. */
   readonly fileFormula?: string;
+  /** The text of a formula that the workbook can't read; no file can hold it as a formula. */
+  readonly unread?: string;
   /** The area that the formula of this cell fills, if it is more than this cell. */
   readonly spills?: IRange;
   /** True for a cell that the formula of another cell filled. */
@@ -114,11 +116,12 @@ function readCell(cell: ICellData, pattern: string): Cell | null {
   const blank = cell.v === null || cell.v === undefined || cell.v === "";
   if (blank && !cell.f) return null;
   const value = blank ? "" : cellValue(cell);
+  const unread = cell.f ? unreadText(cell.f) : null;
   const custom = (cell.custom ?? {}) as { message?: string; fileFormula?: string };
   return {
     value,
     pattern,
-    ...(cell.f ? { formula: unreadText(cell.f) ?? cell.f } : {}),
+    ...(unread === null ? (cell.f ? { formula: cell.f } : {}) : { unread }),
     ...(cell.f && custom.fileFormula ? { fileFormula: custom.fileFormula } : {}),
     // The engine leaves the message behind when the cell recovers; it counts only beside an error.
     ...(value === "#ERROR!" && custom.message ? { message: custom.message } : {}),

@@ -16,13 +16,21 @@ export type Call = <Name extends SidebarCallName>(
 const NO_ANSWER =
   "The script gave no answer. Try again; if it stays so, close this page and open it again from the menu.";
 
-/** The runner as a function that returns promises and knows what each call is asked and answers. */
-export function scriptCall(runner: ScriptRunner): Call {
+/**
+ * The runner as a function that returns promises and knows what each call is asked and answers.
+ *
+ * @param heard called with the version that each answer names; null where it names none
+ */
+export function scriptCall(
+  runner: ScriptRunner,
+  heard: (version: string | null) => void = () => {},
+): Call {
   return (name, request) =>
     new Promise((resolve, reject) => {
       const run = runner
         .withSuccessHandler((result) => {
           try {
+            if (typeof result === "object" && result !== null) heard(versionOf(result));
             resolve(unwrapped<AnswerOf<typeof name>>(result));
           } catch (error) {
             reject(error);
@@ -31,10 +39,20 @@ export function scriptCall(runner: ScriptRunner): Call {
         .withFailureHandler((error) => reject(new Error(failureSentence(error))));
       const ask = run[name];
       if (typeof ask !== "function") {
-        reject(new Error(`The script has no ${name}. Build and push it again, then reload.`));
+        reject(
+          new Error(
+            `The script has no ${name}: it is older than this page. Put in all files of one release, then reload the workbook.`,
+          ),
+        );
       } else if (request === null) ask.call(run);
       else ask.call(run, request);
     });
+}
+
+/** The version that an answer names; scripts before 0.2.0 named none. */
+function versionOf(result: object): string | null {
+  const { version } = result as { version?: unknown };
+  return typeof version === "string" ? version : null;
 }
 
 /** The data of a result. Null comes where a value can't pass to the page: that is a failure too. */

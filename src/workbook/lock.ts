@@ -6,10 +6,15 @@ export class Busy extends Error {}
 /**
  * Does something that writes while nobody else's script does.
  *
- * @throws Busy when another is at it for too long
+ * @throws Busy when another is at it for too long; Error when the script runs outside a workbook, where
+ *   there is no lock. Source: developers.google.com/apps-script/reference/lock/lock-service.
  */
 export function withLock<Result>(work: () => Result): Result {
-  const lock = LockService.getDocumentLock();
+  // Typed as if it always were there; a script that runs outside a workbook is given none.
+  const lock: GoogleAppsScript.Lock.Lock | null = LockService.getDocumentLock();
+  if (lock === null) {
+    throw new Error("Nothing can be written from here: open the workbook and use its menu");
+  }
   if (!lock.tryLock(LONGEST_WAIT_MS)) {
     throw new Busy("Somebody else is writing just now: try again in a moment");
   }

@@ -6,14 +6,32 @@ import { OWN_TABS, ownTab } from "./own-tabs";
 import { recordsNow } from "./records-tab";
 import { recordTicked, recordTickedUnderLock } from "./ticked-tasks";
 
-/** The add-in's menu, made when the spreadsheet opens. Nothing else may happen there. */
+/**
+ * The add-in's menu, made when the spreadsheet opens or the add-on is installed. Nothing else may
+ * happen there: an add-on that a workbook has not yet begun to use may not even look at it.
+ *
+ * Source: developers.google.com/workspace/add-ons/concepts/menus and .../editor-auth-lifecycle.
+ */
 export function addMenu(): void {
-  SpreadsheetApp.getUi()
-    .createMenu("Nursery")
+  const ui = SpreadsheetApp.getUi();
+  const menu = isPublishedAddOn() ? ui.createAddonMenu() : ui.createMenu("Nursery");
+  menu
     .addItem("Open the sidebar", "showSidebar")
     .addItem("Refresh the due list", "refreshDueList")
     .addItem("Write ticked tasks", "writeTicked")
     .addToUi();
+}
+
+/**
+ * Whether the script came with an add-on from the marketplace, whose menu stands under Extensions
+ * with its name. Where that can't be asked, a menu of our own is made, which the platform moves there.
+ */
+function isPublishedAddOn(): boolean {
+  try {
+    return ScriptApp.getInstallationSource() !== ScriptApp.InstallationSource.NONE;
+  } catch {
+    return false;
+  }
 }
 
 export function openSidebar(): void {

@@ -62,7 +62,7 @@ function makeAll(
   const there = ownTab(workbook, OWN_TABS.settings);
   if (there === null) {
     makeTab(workbook, settingsTab(settings, ownSettings(workbook), madeAt));
-  } else writeSettings(there, settings);
+  } else writeSettings(there, settings, madeAt);
   (there === null ? made : kept).push(OWN_TABS.settings);
   const now = recordsNow();
   refreshDueTab(now, written);

@@ -3,7 +3,7 @@ import { columnLetters } from "./cell-name";
 import { type FormulaPart, TODAY, tabPart } from "./formula-text";
 import { MARK } from "./mark";
 import type { OwnSettings } from "./own-settings";
-import { OWN_TABS, ownCells } from "./own-tabs";
+import { isOurs, OWN_TABS, ownCells } from "./own-tabs";
 import { safeText } from "./safe-text";
 import {
   LABEL,
@@ -16,6 +16,7 @@ import {
 } from "./settings-places";
 import { type OwnLayout, straightValues } from "./straighten";
 import type { TabCell, TabContent } from "./tab-content";
+import { scriptVersion } from "./version";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -123,7 +124,7 @@ export type Settled = Pick<Settings, "recordsTab" | "timetableTab" | "columns">;
  * points at it. One call writes all, so that no tab of records ever stands beside the columns of
  * another. Rows that were sorted or deleted are brought back to their order.
  */
-export function writeSettings(sheet: Sheet, settled: Settled): void {
+export function writeSettings(sheet: Sheet, settled: Settled, setUpAt: string): void {
   const places = settingsPlaces(straightValues(sheet, LAYOUT));
   const first = places.isOrderly
     ? Math.min(...SETTING_NAMES.map((name) => places.row[name] ?? 0))
@@ -147,6 +148,13 @@ export function writeSettings(sheet: Sheet, settled: Settled): void {
   }
   makeRoom(sheet, first + rows.length, width);
   sheet.getRange(first + 1, 1, rows.length, width).setValues(rows);
+  // Should the first row be gone, what stands in its place is the person's.
+  if (isOurs(sheet)) sheet.getRange(1, 1).setValue(`${MARK} ${settingsLine(setUpAt)}`);
+}
+
+/** What the tab's first line says, written anew by each Set up. */
+export function settingsLine(setUpAt: string): string {
+  return `settings, last set up ${setUpAt} by version ${scriptVersion()}. Change the second column.`;
 }
 
 function makeRoom(sheet: Sheet, rows: number, columns: number): void {
@@ -200,7 +208,7 @@ export function settingsTab(
   const text = (value: string): TabCell => ({ text: value });
   return {
     name: OWN_TABS.settings,
-    madeBy: `settings, made ${madeAt} by Set up. Change the second column.`,
+    madeBy: settingsLine(madeAt),
     rows: [
       SETTINGS_HEADER.map(text),
       [text(LABEL.recordsTab), text(recordsTab), text("The tab with your table of batches")],

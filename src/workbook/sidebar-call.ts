@@ -1,20 +1,23 @@
 import { sidebarAnswers } from "./sidebar-answers";
 import type { CallResult, SidebarCallName } from "./sidebar-calls";
 import { sidebarWords } from "./sidebar-words";
+import { scriptVersion } from "./version";
 
 /**
  * Answers a call of the sidebar. What goes back is plain text and numbers, since anything else would
  * arrive as nothing at all; what goes wrong is one sentence.
  */
 export function sidebarCall(name: SidebarCallName, request: unknown): CallResult<unknown> {
+  const version = scriptVersion();
   try {
     const answer = sidebarAnswers[name] as (request: unknown) => unknown;
     const plain = typeof request === "object" && request !== null ? request : {};
-    return { ok: true, data: JSON.parse(JSON.stringify(answer(plain))) };
+    return { ok: true, data: JSON.parse(JSON.stringify(answer(plain))), version };
   } catch (error) {
     return {
       ok: false,
       error: sidebarWords(error instanceof Error ? error.message : String(error)),
+      version,
     };
   }
 }

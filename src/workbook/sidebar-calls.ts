@@ -78,10 +78,14 @@ export type {
 } from "./writing-calls";
 
 /** What comes back from every call. A null in its place is a failure of the way between. */
-export type CallResult<Answer> =
+export type CallResult<Answer> = (
   | { readonly ok: true; readonly data: Answer }
   /** One sentence for the person: what is wrong and what to do. */
-  | { readonly ok: false; readonly error: string };
+  | { readonly ok: false; readonly error: string }
+) & {
+  /** The script's version, which the page compares with its own. */
+  readonly version: string;
+};
 
 /** What a call is given and gives. A request of null is a call without an argument. */
 interface CallShape<Request, Answer> {

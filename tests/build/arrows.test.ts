@@ -1,29 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { dirname, join, normalize, sep } from "node:path";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-
-interface Import {
-  readonly file: string;
-  readonly from: string;
-  readonly typeOnly: boolean;
-}
-
-/** Every import of a file, of its types, of what it hands on, and those made while it runs. */
-function importsOf(file: string): Import[] {
-  const text = readFileSync(file, "utf8").replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, "");
-  const kinds = [
-    /\b(?:import|export)\s+(type\s)?[^"';]*?\bfrom\s*["']([^"']+)["']/g,
-    /\bimport\s*()["']([^"']+)["']/g,
-    /\b(?:import|require)\s*\(\s*()["']([^"']+)["']/g,
-  ];
-  return kinds.flatMap((kind) =>
-    [...text.matchAll(kind)].map(([, type, from]) => ({
-      file,
-      from: from as string,
-      typeOnly: type !== undefined && type !== "",
-    })),
-  );
-}
+import { type Import, importsOf, targetOf } from "../../src/build/imports-of";
 
 function filesBelow(folder: string): string[] {
   return readdirSync(folder, { recursive: true, encoding: "utf8" })
@@ -32,10 +10,10 @@ function filesBelow(folder: string): string[] {
 }
 
 /** The folder of src that an import points into; null for packages. */
-function folderOf({ file, from }: Import): string | null {
-  if (!from.startsWith(".")) return null;
-  const parts = normalize(join(dirname(file), from)).split(sep);
-  return parts[0] === "src" ? (parts[1] ?? null) : `outside: ${from}`;
+function folderOf(one: Import): string | null {
+  const parts = targetOf(one)?.split("/");
+  if (!parts) return null;
+  return parts[0] === "src" ? (parts[1] ?? null) : `outside: ${one.from}`;
 }
 
 const FOLDERS: Readonly<Record<string, readonly string[]>> = {

@@ -42,7 +42,7 @@ describe("Code.js", () => {
       [
         ...registry.map(({ name }) => name),
         // Events and the menu.
-        ...["onOpen", "onEdit", "showSidebar", "refreshDueList", "writeTicked"],
+        ...["onOpen", "onInstall", "onEdit", "showSidebar", "refreshDueList", "writeTicked"],
         // What the sidebar page may call, which anyone who sees the page can: nothing more.
         ...["sidebarOpen", "sidebarToday", "sidebarAhead", "sidebarTakes", "sidebarCheck"],
         ...["sidebarColumns", "sidebarSetUp", "sidebarRecord", "sidebarTakeBack"],
@@ -84,7 +84,7 @@ describe("Code.js", () => {
     const language: string[] = vm.runInNewContext("Object.getOwnPropertyNames(globalThis)");
     const known = new Set([
       ...[...language, "SpreadsheetApp", "HtmlService", "Utilities"],
-      ...["LockService", "Session", "PropertiesService"],
+      ...["LockService", "Session", "PropertiesService", "ScriptApp"],
     ]);
     for (const lacking of ["SharedArrayBuffer", "Atomics", "WebAssembly"]) known.delete(lacking);
     for (const web of [

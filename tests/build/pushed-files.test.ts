@@ -32,7 +32,7 @@ describe("what is pushed", () => {
     const { filesToPush, untrackedFiles } = JSON.parse(run.stdout);
     expect(filesToPush.map((file: string) => basename(file)).sort()).toEqual(FILES);
     expect(untrackedFiles).toEqual([]);
-  }, 20_000);
+  });
 
   it("asks for the open spreadsheet and its own pages, and for nothing else", () => {
     const manifest = JSON.parse(built.read("appsscript.json"));

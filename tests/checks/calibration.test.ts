@@ -161,7 +161,7 @@ describe("ranges of level 0.8 in some nurseries of 3 and of 30 past batches", ()
         return scoreNursery(history, asOfDays.slice(1, 2), [0.8], RANGES_OF);
       }),
     );
-  }, 60_000);
+  });
   // The hard limit of the whole check, 0.74 to 0.88, loosened by twice the binomial error of fewer
   // ranges. Ranges of one nursery hold and fail together: going by how covers differ between
   // nurseries, one is worth 7 (3 past batches) to 18 (30) independent ranges; 5 is taken. So 32

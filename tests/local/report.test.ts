@@ -274,11 +274,11 @@ describe("the program", () => {
   it("ends with 1 and one sentence on stderr when the person can mend it", () => {
     const { status, stdout, stderr } = run("nowhere.xlsx");
     expect([status, stdout, stderr]).toEqual([1, "", "There is no file nowhere.xlsx\n"]);
-  }, 30_000);
+  });
 
   it("ends with 0 and nothing on stderr for --help", () => {
     const { status, stdout, stderr } = run("--help");
     expect([status, stderr]).toEqual([0, ""]);
     expect(stdout).toMatch(/^Usage: /);
-  }, 30_000);
+  });
 });

@@ -80,7 +80,7 @@ describe.each(names)("%s", (name) => {
       const opened = csvRows(readFileSync(join(folder, `${name}-${sheet}.csv`), "utf8"));
       expect(opened.slice(0, 12), sheet).toEqual(csv(name, sheet).slice(0, 12));
     }
-  }, 180_000);
+  });
 });
 
 describe("hillside-nursery records", () => {

@@ -11,7 +11,7 @@ let sidebar: OpenSidebar;
 let page: Page;
 beforeAll(async () => {
   test = await startSidebarTest();
-}, 60_000);
+});
 afterEach(() => page.close());
 afterAll(() => test.close());
 

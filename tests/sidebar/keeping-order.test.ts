@@ -52,6 +52,34 @@ describe("adding it to the orders", () => {
     expect(await form.button("Add to the orders").isVisible()).toBe(true);
   });
 
+  // The order taken back stood in the list for seconds while the page said that all was done.
+  it("says that it is taken back only once the list is read anew", async () => {
+    let letGo: (answer: OrdersAnswer) => void = () => {};
+    const late = new Promise<OrdersAnswer>((resolve) => {
+      letGo = resolve;
+    });
+    const [first] = orders.orders;
+    const added = { ...first, isFine: true, order: "O-12" } as OrderRow;
+    const answers = [orders, { ...orders, orders: [...orders.orders, added] }, late];
+    let reads = 0;
+    await form.planned({
+      sidebarOrders: () => {
+        reads += 1;
+        return answers[reads - 1] ?? "no answer";
+      },
+    });
+    await add();
+    await form.page().getByText("Added to the orders.").waitFor();
+    const shown = () => form.page().locator("article.order").filter({ hasText: "O-12" }).count();
+    expect(await shown()).toBe(1);
+    await form.button("Take back").click();
+    await form.page().getByText("Working out what becomes of the orders").waitFor();
+    expect(await form.status()).not.toContain("Taken back.");
+    letGo(orders);
+    await form.page().locator("#status").getByText("Taken back.").waitFor();
+    expect(await shown()).toBe(0);
+  });
+
   it("shows what is asked with both values, and writes only on the person's word", async () => {
     const question = {
       question: "O-07 is an order already. Add another of this name?",

@@ -10,7 +10,7 @@ beforeAll(async () => {
   test = await startSidebarTest();
   sidebar = await test.open(fixedAnswers);
   page = sidebar.page;
-}, 60_000);
+});
 afterAll(() => test.close());
 
 /** What has the focus, by the words it shows. */

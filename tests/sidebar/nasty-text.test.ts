@@ -42,7 +42,7 @@ function answersWith(text: string): Answers {
 let test: SidebarTest;
 beforeAll(async () => {
   test = await startSidebarTest();
-}, 60_000);
+});
 afterAll(() => test.close());
 
 describe.each(Object.entries(TEXTS))("%s", (_, text) => {

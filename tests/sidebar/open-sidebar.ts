@@ -2,6 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { launchChromium } from "../../src/build/chromium";
 import { sidebarPage } from "../../src/build/sidebar-page";
 import { registry } from "../../src/functions/index";
+import { PATIENCE_MS } from "../support/patience";
 import { type Answers, type AskedCall, fakeRunner } from "./script-runner";
 
 /** Any address will do: nothing is asked of a network. */
@@ -62,6 +63,7 @@ async function begin(
     locale: "en-US",
     reducedMotion: "reduce",
   });
+  page.setDefaultTimeout(PATIENCE_MS);
   const complaints: string[] = [];
   page.on("pageerror", (error) => complaints.push(`thrown: ${error.message}`));
   page.on("console", (message) => {

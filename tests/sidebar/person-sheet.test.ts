@@ -13,7 +13,7 @@ beforeAll(async () => {
   sidebar = await test.open({ ...fixedAnswers, sidebarWork: () => answer });
   page = sidebar.page;
   await page.getByLabel("Round sheet").selectOption("person");
-}, 60_000);
+});
 afterAll(() => test.close());
 
 const sheet = () => page.frameLocator("iframe.print-frame").locator("main");

@@ -20,7 +20,7 @@ beforeAll(async () => {
   });
   await page.reload();
   await page.getByText("1 late, 1 due, 3 coming.").waitFor();
-}, 60_000);
+});
 afterAll(() => test.close());
 
 const frame = () => page.frameLocator("iframe.print-frame");

@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import { projectVersion } from "../../src/build/version";
 import type { CallResult, SidebarCallName, SidebarCalls } from "../../src/workbook/sidebar-calls";
 
 /** What the fake script answers: data, or a sentence thrown as an Error, at once or later. */
@@ -22,12 +23,16 @@ export interface AskedCall {
  *
  * @returns every call made, in order
  */
-export async function fakeRunner(page: Page, answers: Answers): Promise<readonly AskedCall[]> {
+export async function fakeRunner(
+  page: Page,
+  answers: Answers,
+  version = projectVersion(),
+): Promise<readonly AskedCall[]> {
   const asked: AskedCall[] = [];
   await page.exposeFunction("answerCall", async (name: string, requestText: string) => {
     const request = requestText === "" ? null : JSON.parse(requestText);
     asked.push({ name, request });
-    return JSON.stringify(await resultOf(answers, name as SidebarCallName, request));
+    return JSON.stringify(await resultOf(answers, name as SidebarCallName, request, version));
   });
   await page.addInitScript(installRunner);
   return asked;
@@ -37,14 +42,17 @@ async function resultOf(
   answers: Answers,
   name: SidebarCallName,
   request: unknown,
+  version: string,
 ): Promise<CallResult<unknown> | null> {
   const answer = answers[name] as ((request: unknown) => unknown) | undefined;
-  if (answer === undefined) return { ok: false, error: `no answer is prepared for ${name}` };
+  if (answer === undefined) {
+    return { ok: false, error: `no answer is prepared for ${name}`, version };
+  }
   try {
     const data = await answer(request);
-    return data === "no answer" ? null : { ok: true, data };
+    return data === "no answer" ? null : { ok: true, data, version };
   } catch (error) {
-    return { ok: false, error: (error as Error).message };
+    return { ok: false, error: (error as Error).message, version };
   }
 }
 

@@ -11,7 +11,7 @@ const PANEL = "[role=tabpanel]:not([hidden])";
 let test: SidebarTest;
 beforeAll(async () => {
   test = await startSidebarTest();
-}, 60_000);
+});
 afterAll(() => test.close());
 
 /** Opens all that can be opened, so that nothing stays unseen. */

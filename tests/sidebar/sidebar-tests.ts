@@ -13,7 +13,7 @@ export function sidebarTests(): (answers?: Answers) => Promise<OpenSidebar> {
   let sidebar: OpenSidebar;
   beforeAll(async () => {
     test = await startSidebarTest();
-  }, 60_000);
+  });
   afterEach(() => sidebar.page.close());
   afterAll(() => test.close());
   return async (answers = {}) => {

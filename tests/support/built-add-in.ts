@@ -14,7 +14,8 @@ export interface BuiltAddIn {
 /** Runs the project's own build command. */
 export function buildAddIn(): BuiltAddIn {
   const root = mkdtempSync(join(tmpdir(), "built-"));
-  for (const name of ["src", "appsscript.json"]) symlinkSync(resolve(name), join(root, name));
+  for (const name of ["src", "appsscript.json", "package.json"])
+    symlinkSync(resolve(name), join(root, name));
   const run = spawnSync(
     process.execPath,
     [resolve("src/build/run.mjs"), resolve("src/build/build.ts")],

@@ -1,7 +1,11 @@
 import type { ICellData, IWorkbookData } from "@univerjs/core";
 import { afterEach } from "vitest";
 import { openFile } from "../../src/local/open-file";
-import { openScriptWorkbook, type ScriptWorkbook } from "../../src/local/script-workbook";
+import {
+  openScriptWorkbook,
+  type ScriptWorkbook,
+  type ScriptWorkbookOptions,
+} from "../../src/local/script-workbook";
 import { serialOfIso } from "../../src/local/serial-day";
 import { numberCell, type SheetDraft, textCell, workbookData } from "../../src/local/workbook-data";
 import type { AnswerOf, RequestOf, SidebarCallName } from "../../src/workbook/sidebar-calls";
@@ -61,24 +65,28 @@ export function openNursery(
   drafts: readonly SheetDraft[] | IWorkbookData = openFile(HILLSIDE, new Set()),
   settings: {
     readonly spreadsheetZone?: string;
-    /** Such as "fr_FR"; "en_GB" if left out. */
-    readonly locale?: string;
     /** Whether our functions are calculated, which takes its time. */
     readonly live?: boolean;
     /** Rows of a new tab, where a test makes hundreds of them; 1000 if left out. */
     readonly newRows?: number;
-  } = {},
+    /** Such as "fr_FR"; "en_GB" if left out. */
+    readonly locale?: string;
+    /** Whether functions may not read what `TODAY()` gives. */
+    readonly refusesToday?: boolean;
+  } & Pick<ScriptWorkbookOptions, "lateRefusals" | "hasDocumentLock"> = {},
 ): Nursery {
   const scriptZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-  const zone = settings.spreadsheetZone ?? scriptZone;
+  const { spreadsheetZone: zone = scriptZone, live, newRows, locale = "en_GB", ...more } = settings;
+  const { refusesToday = false, ...options } = more;
   // Without its mark a function is none that the engine knows.
-  const script = settings.live ? builtCode() : builtCode().replace(/@customfunction/g, "");
+  const script = live ? builtCode() : builtCode().replace(/@customfunction/g, "");
   const data = "sheetOrder" in drafts ? structuredClone(drafts) : workbookData("Trial", drafts);
   const w = openScriptWorkbook(script, data, {
     settings: {
-      ...{ spreadsheetZone: zone, scriptZone, locale: settings.locale ?? "en_GB" },
-      ...(settings.newRows === undefined ? {} : { newRows: settings.newRows }),
+      ...{ spreadsheetZone: zone, scriptZone, locale, refusesToday },
+      ...(newRows === undefined ? {} : { newRows }),
     },
+    ...options,
     now: () => Date.UTC(2026, 10, 25, 9),
   });
   open.push(w);

@@ -13,6 +13,13 @@ const small = (more?: readonly Made[]) =>
   openNursery([more ? smallRecords(more) : smallRecords()]).ready();
 
 describe("recording a task", () => {
+  it("says a sentence where the script belongs to no workbook", () => {
+    const nursery = openNursery([smallRecords()], { hasDocumentLock: false });
+    expect(nursery.refusal("sidebarRecord", takesOf("B1"))).toBe(
+      "Nothing can be written from here: open the workbook and use its menu",
+    );
+  });
+
   it("writes day and count into the batch's row, into blank cells only", () => {
     const nursery = small();
     const before = nursery.values("Records");

@@ -85,4 +85,4 @@ it("asks the spreadsheet no more often for 1,760 batches than for 176", () => {
   expect(few["take order back"]).toBeLessThan(140);
   expect(few.orders).toBeLessThan(60);
   expect(counts(10)).toEqual(few);
-}, 120_000);
+});

@@ -2,26 +2,26 @@ import { calibrationBlock } from "./calibration/calibration-table";
 import { type NurseryJob, nurseryJobs, scoreJob } from "./calibration/nursery-jobs";
 import type { NurseryScore } from "./calibration/score-nursery";
 import { KINDS, LEVELS } from "./calibration/settings";
+import { partAsked } from "./part-asked";
 import { coresAsked, isProgram, scoreAll, workOff } from "./workers";
 
 /**
  * Holds the ranges of BATCH_STAGES against what comes true in invented nurseries, beside plain
  * rivals. Ends with 1 when a hard limit is broken.
  *
- * Run by npm run check:calibration, with after a --: --quick for a fifth of the nurseries, --stages
- * to show the rivals by stage too, --past 30 for the nurseries of 30 past batches alone, --cores 1 to
+ * Run by npm run check:calibration: about 9 minutes on 2 cores. With after a --: --tenth for a tenth of the
+ * nurseries, as CI does, --stages to show the rivals by stage too, --past 30 for the nurseries of 30 past batches alone, --cores 1 to
  * leave the other cores alone.
  */
 
 const NURSERIES_A_KIND = 200;
-const QUICK_NURSERIES_A_KIND = 40;
 
 if (isProgram) await main();
 else workOff(scoreJob);
 
 async function main(): Promise<void> {
   const start = performance.now();
-  const size = process.argv.includes("--quick") ? QUICK_NURSERIES_A_KIND : NURSERIES_A_KIND;
+  const size = partAsked(process.argv, NURSERIES_A_KIND);
   const jobs = nurseryJobs(size, pastAsked());
   if (jobs.length === 0) throw new Error("--past asks for 3, 30 or 300");
   const cores = coresAsked(process.argv);

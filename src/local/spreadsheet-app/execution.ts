@@ -45,12 +45,14 @@ type Methods = Readonly<Record<string, (...parameters: never[]) => unknown>>;
  *
  * @param kind such as "Range"; the methods are counted as "Range.getValues"
  * @param properties plain values beside the methods, such as enumerations
+ * @param refuse throws where the object can't do what a method is for
  */
 export function serviceObject(
   run: Execution,
   kind: string,
   methods: Methods,
   properties: Readonly<Record<string, unknown>> = {},
+  refuse: (method: string) => void = () => undefined,
 ): ServiceObject {
   const object: Record<string, unknown> = { ...properties, toString: () => kind };
   for (const [name, method] of Object.entries(methods)) {
@@ -60,6 +62,7 @@ export function serviceObject(
       try {
         return run.meter.pass(counted, () => {
           if (looks) run.refusals.show();
+          refuse(name);
           return method(...parameters);
         });
       } catch (error) {

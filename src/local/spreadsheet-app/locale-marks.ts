@@ -40,8 +40,13 @@ function readMarks(tag: string): LocaleMarks {
   const part = (type: string) => numberParts.find((one) => one.type === type)?.value;
   const decimal = part("decimal") === "," ? "," : ".";
   const group = part("group") ?? "";
-  const day = new Intl.DateTimeFormat(tag, { year: "numeric", month: "2-digit", day: "2-digit" });
-  const dayParts = day.formatToParts(new Date(2026, 2, 14));
+  const day = new Intl.DateTimeFormat(tag, {
+    timeZone: "UTC",
+    year: "numeric",
+    month: "2-digit",
+    day: "2-digit",
+  });
+  const dayParts = day.formatToParts(Date.UTC(2026, 2, 14));
   const letters = dayParts
     .filter(({ type }) => type === "day" || type === "month" || type === "year")
     .map(({ type }) => type[0])
@@ -70,10 +75,10 @@ function monthNames(tag: string): Map<string, number> {
   const names = new Map<string, number>();
   for (const month of ["long", "short"] as const) {
     for (const extra of [{}, { day: "numeric" }] as const) {
-      const format = new Intl.DateTimeFormat(tag, { month, ...extra });
+      const format = new Intl.DateTimeFormat(tag, { timeZone: "UTC", month, ...extra });
       for (let index = 0; index < 12; index++) {
         const name = format
-          .formatToParts(new Date(2026, index, 14))
+          .formatToParts(Date.UTC(2026, index, 14))
           .find(({ type }) => type === "month")?.value;
         if (name) names.set(name.toLowerCase().replaceAll(".", ""), index + 1);
       }

@@ -346,19 +346,9 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       return change(SetTabColorCommand.id, { value });
     },
   };
-  const sheet: ServiceObject = serviceObject(
-    run,
-    "Sheet",
-    Object.fromEntries(
-      Object.entries(methods).map(([called, method]) => [
-        called,
-        (...parameters: never[]) => {
-          if (!WITHOUT_CELLS.has(called)) refuseWithoutCells(run, sheetId);
-          return method(...parameters);
-        },
-      ]),
-    ),
-  );
+  const sheet: ServiceObject = serviceObject(run, "Sheet", methods, {}, (method) => {
+    if (!WITHOUT_CELLS.has(method)) refuseWithoutCells(run, sheetId);
+  });
   function setWidths(column: unknown, count: unknown, width: unknown, method: string) {
     const first = wholeArgument(column, method) - 1;
     const last = first + wholeArgument(count, method) - 1;

@@ -81,7 +81,7 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
     form = null;
     const before = mark.textContent;
     mark.textContent = "Done";
-    const onTakenBack = () => {
+    const onTakenBack = async () => {
       mark.textContent = before;
       if (place.isConnected) place.append(open);
     };

@@ -14,7 +14,8 @@ export interface WrittenOptions {
   /** What it was about, as "Grafting, H26-039". */
   readonly what: string;
   readonly answer: Pick<RecordAnswer, "written" | "logId">;
-  readonly onTakenBack: () => void;
+  /** Shows what it changes elsewhere; what is said comes after that. */
+  readonly onTakenBack: () => Promise<void>;
 }
 
 /** What was written where, and the button that takes it back. */
@@ -49,8 +50,8 @@ export function writtenNotice(options: WrittenOptions): HTMLElement {
         ...asked.map(questionAsked),
       );
       notice.focus();
+      if (done) await onTakenBack();
       context.status.say(done ? "Taken back." : "Not taken back: see why above.");
-      if (done) onTakenBack();
     },
   });
   notice.append(takeBack);

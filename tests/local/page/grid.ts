@@ -41,9 +41,9 @@ export async function typeInGrid(page: Page, cell: string, text: string): Promis
     return `${range.getFormula()} ${range.getDisplayValue()}`;
   };
   const before = await page.evaluate(look, cell);
-  // Typed at full speed, Enter would take a suggestion of the formula helper.
   await page.keyboard.type(text, { delay: 25 });
-  await page.waitForTimeout(250);
+  // Enter would take a suggestion of the formula helper, where one is shown.
+  await page.locator('ul[data-u-comp="sheets-formula-editor"]').waitFor({ state: "detached" });
   await page.keyboard.press("Enter");
   // The grid takes its time to put what was typed into the cell.
   await page.waitForFunction(

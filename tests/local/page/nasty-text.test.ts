@@ -5,7 +5,7 @@ import ICAL from "ical.js";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { isChromiumMissing } from "./chromium";
 import { type NurseryPage, openNurseryPage } from "./nursery-page";
-import { type LocalPage, STARTS_MS } from "./opened-page";
+import type { LocalPage } from "./opened-page";
 
 declare const localPage: LocalPage;
 
@@ -45,7 +45,7 @@ describe.skipIf(isChromiumMissing)("text that would be more than text, in the lo
     await nursery.side().getByRole("button", { name: "Make the tabs" }).click();
     await nursery.side().getByText("Made:").waitFor();
     await nursery.settled();
-  }, STARTS_MS);
+  });
   // Closing checks that nothing was asked of a network.
   afterAll(async () => {
     await nursery?.close();

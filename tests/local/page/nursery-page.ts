@@ -4,6 +4,7 @@ import { launchChromium } from "../../../src/build/chromium";
 import { type LocalPageServer, runPage } from "../../../src/local/page/page-run";
 import { projectRoot } from "../../../src/local/project-root";
 import { buildAddIn } from "../../support/built-add-in";
+import { PATIENCE_MS } from "../../support/patience";
 import type { LocalPage } from "./opened-page";
 
 declare const localPage: LocalPage;
@@ -65,10 +66,10 @@ async function opened(
   const problems: string[] = [];
   page.on("request", (request) => requests.push(request));
   page.on("pageerror", (error) => problems.push(error.message));
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(PATIENCE_MS);
   await page.addInitScript(turnClock, MORNING);
   await page.goto(address);
-  await page.waitForFunction(() => "localPage" in window, null, { timeout: 60_000 });
+  await page.waitForFunction(() => "localPage" in window);
   await page.evaluate(() => localPage.settled());
 
   let side: Frame | null = null;

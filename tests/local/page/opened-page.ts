@@ -3,6 +3,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
 import { launchChromium } from "../../../src/build/chromium";
 import { type LocalPageServer, runPage } from "../../../src/local/page/page-run";
 import { projectRoot } from "../../../src/local/project-root";
+import { PATIENCE_MS } from "../../support/patience";
 import { fakeAddIn } from "./fake-add-in";
 
 /** The page as its test-handle.ts gives it, for code that runs in the page. */
@@ -21,9 +22,6 @@ export interface LocalPage {
   readonly isLockFree: boolean;
 }
 declare const localPage: LocalPage;
-
-/** Long enough for bundling the page and starting a browser. */
-export const STARTS_MS = 60_000;
 
 /**
  * The page with the fake add-in and its table, loaded anew for every test of the suite that calls
@@ -54,7 +52,8 @@ export function openedPage() {
     );
     browser = await launchChromium();
     context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-  }, STARTS_MS);
+    context.setDefaultTimeout(PATIENCE_MS);
+  });
   afterAll(async () => {
     await browser?.close();
     await server?.close();
@@ -67,9 +66,9 @@ export function openedPage() {
     page.on("request", (request) => requests.push(request));
     page.on("pageerror", (error) => problems.push(error.message));
     await page.goto(address());
-    await page.waitForFunction(() => "localPage" in window, null, { timeout: STARTS_MS });
+    await page.waitForFunction(() => "localPage" in window);
     await page.evaluate(() => localPage.settled());
-  }, STARTS_MS);
+  });
   afterEach(async () => {
     await page?.close();
     const own = [address(), server?.sidebarAddress ?? address(), "data:", "blob:"];

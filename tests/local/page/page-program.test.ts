@@ -92,7 +92,7 @@ describe("npm start", () => {
       expect(opener.opened()).toBe("");
       const child = start([], desktop);
       const at = await address(child);
-      await expect.poll(opener.opened, { timeout: 10_000 }).toBe(at);
+      await expect.poll(opener.opened).toBe(at);
       await ended(child);
     },
   );

@@ -81,7 +81,7 @@ export function addOrder(options: AddOrderOptions): AddOrder {
     onNamed(name);
     const onTakenBack = () => {
       button.hidden = false;
-      void readAnew("").catch((error: Error) => status.fail(error.message));
+      return readAnew("The order is taken back. ");
     };
     const what = name || "a new order";
     const notice = writtenNotice({
@@ -92,12 +92,16 @@ export function addOrder(options: AddOrderOptions): AddOrder {
     await readAnew("The order is written. ");
     status.say("Added to the orders.");
   };
+  /** The list behind stands as it was until then: the page says that it is still at work. */
   const readAnew = async (done: string) => {
+    const end = status.working("Working out what becomes of the orders");
     try {
       await onWritten();
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error);
       throw new Error(`The outlook could not be read anew: ${why} ${done}`.trim());
+    } finally {
+      end();
     }
   };
   return { button, place, forget: () => place.replaceChildren() };

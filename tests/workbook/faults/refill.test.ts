@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
-import { dueRow, dueRows, setDue } from "./due-list";
+import { dueRow, dueRows, setDue } from "../due-list";
+import { type Nursery, openNursery, smallRecords } from "../nursery";
 import { answered, bare, called, callsToFail, isHalfMade, type Kind } from "./fail-in-turn";
-import { type Nursery, openNursery, smallRecords } from "./nursery";
 
 const DUE = "Due list";
 

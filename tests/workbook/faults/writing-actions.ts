@@ -1,7 +1,6 @@
-import { describe, expect, it } from "vitest";
-import { dueRow, setDue } from "./due-list";
-import { type Action, answered, bare, called, failInTurn } from "./fail-in-turn";
-import { openNursery, smallRecords, tab, takesOf } from "./nursery";
+import { dueRow, setDue } from "../due-list";
+import { openNursery, smallRecords, tab, takesOf } from "../nursery";
+import { type Action, answered, bare, called } from "./fail-in-turn";
 
 const REQUEST = takesOf("B1", { note: "dry", who: "Orrin" });
 
@@ -19,7 +18,8 @@ const withOrders = () =>
   ]).ready();
 const ORDERS = { tab: "Orders", cell: "A3" };
 
-const ACTIONS: Record<string, Action> = {
+/** What writes into the records and the orders: each action with a workbook in which it finds work. */
+export const WRITING_ACTIONS: Record<string, Action> = {
   record: {
     prepare: () => bare().ready(),
     run: (nursery) => answered(nursery, "sidebarRecord", REQUEST),
@@ -87,17 +87,3 @@ const ACTIONS: Record<string, Action> = {
     tabs: [],
   },
 };
-
-describe.each([
-  ["does nothing and throws", "failAt"],
-  ["does its work and throws", "failAfter"],
-  ["throws, and all that follow", "stopAt"],
-] as const)("a service call that %s", (_, kind) => {
-  it.each(Object.entries(ACTIONS))(
-    "in %s leaves the records unchanged or fully written, the log true and the lock free",
-    (_name, action) => {
-      expect(failInTurn(action, kind)).toEqual({});
-    },
-    300_000,
-  );
-});

@@ -1,11 +1,20 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { functionReference } from "../../src/build/function-reference";
+import { generatedPages } from "../../src/build/generated-pages";
 import { registry } from "../../src/functions/index";
 import { buildAddIn } from "../support/built-add-in";
 
 const built = buildAddIn();
-const page = await functionReference(built.read("Code.js"));
+const pages = await generatedPages(built.read("Code.js"));
 built.remove();
+const page = pages.get("src/functions/README.md") ?? "";
+
+// A formatter had been at two pages, so that whoever ran npm run docs got 606 changed lines.
+describe("the generated pages", () => {
+  it.each([...pages])("%s is committed as npm run docs writes it: run that", (path, text) => {
+    expect(readFileSync(path, "utf8")).toBe(text);
+  });
+});
 
 describe("the function reference", () => {
   // The first rate of TAKE_RATE stood where people look for what a column holds.

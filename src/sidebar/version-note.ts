@@ -1,0 +1,37 @@
+import { element } from "./controls/element";
+
+/** Put in by the build, from package.json. */
+declare const ADD_IN_VERSION: string;
+
+export interface VersionNote {
+  readonly element: HTMLElement;
+  /** Told of the version that an answer of the script names; null where it names none. */
+  readonly heard: (version: string | null) => void;
+}
+
+/**
+ * A note where the page and the script that answers it are of different versions: after an update
+ * of one of the two files, or in a workbook that was open while it was updated.
+ */
+export function versionNote(): VersionNote {
+  const place = element("div", { role: "status" });
+  let shown: string | null = null;
+  return {
+    element: place,
+    heard: (version) => {
+      const sentence = versionSentence(ADD_IN_VERSION, version);
+      if (sentence === shown) return;
+      shown = sentence;
+      place.replaceChildren(
+        ...(sentence === null ? [] : [element("p", { class: "note" }, sentence)]),
+      );
+    },
+  };
+}
+
+/** @returns null where both are the same */
+export function versionSentence(page: string, script: string | null): string | null {
+  if (page === script) return null;
+  const other = script === null ? "the script is older" : `the script is version ${script}`;
+  return `This page is version ${page} and ${other}: reload the workbook, and if they still differ, put in all files of one release again.`;
+}

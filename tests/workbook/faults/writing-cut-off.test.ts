@@ -1,0 +1,12 @@
+import { describe, expect, it } from "vitest";
+import { failInTurn } from "./fail-in-turn";
+import { WRITING_ACTIONS } from "./writing-actions";
+
+describe("a service call that throws, and all that follow", () => {
+  it.each(Object.entries(WRITING_ACTIONS))(
+    "in %s leaves the records unchanged or fully written, the log true and the lock free",
+    (_name, action) => {
+      expect(failInTurn(action, "stopAt")).toEqual({});
+    },
+  );
+});

@@ -1,0 +1,50 @@
+import { describe, expect, it } from "vitest";
+import type { Conditions } from "../../src/local/spreadsheet-app/conditions";
+import { type Nursery, openNursery, smallRecords, takesOf } from "./nursery";
+
+/** Day, count and note go into L2, M2 and P2 of "Records". */
+const NOTED = takesOf("B1", { note: "dry" });
+
+const states = (nursery: Nursery) =>
+  nursery
+    .values("Write log")
+    .slice(2)
+    .map((row) => `${row[4]}: ${row.at(-1)}`);
+
+const REFUSING: readonly [string, (conditions: Conditions) => void][] = [
+  ["a protected first cell", (on) => on.protect("Records", "L:L")],
+  ["a protected last cell", (on) => on.protect("Records", "P2:P9")],
+  ["a column of numbers that rejects days", (on) => on.reject("Records", "L2:L9", ["never"])],
+  ["a list that rejects the note", (on) => on.reject("Records", "P2:P9", ["wet"])],
+  ["a typed column of a table", (on) => on.table("Records", "A1:P3", { types: { M: "checkbox" } })],
+];
+
+describe.each(["alone", "rest"] as const)("a cell that is refused late (%s)", (lateRefusals) => {
+  it.each(REFUSING)("leaves table and log true: %s", (_, refuse) => {
+    const nursery = openNursery([smallRecords()], { lateRefusals, newRows: 60 }).ready();
+    const before = nursery.snapshot("Records");
+    refuse(nursery.w.conditions);
+    const sentence = nursery.refusal("sidebarRecord", NOTED);
+    expect(sentence).toMatch(/protected cell|data validation rules/);
+    expect(nursery.snapshot("Records")).toBe(before);
+    expect(new Set(states(nursery).map((one) => one.split(": ")[1]))).toEqual(
+      new Set(["not written"]),
+    );
+    expect(nursery.w.lock.isFree()).toBe(true);
+  });
+
+  it("says so in the ticked row, and the box may be ticked again", async () => {
+    const nursery = openNursery([smallRecords()], { lateRefusals, newRows: 60 }).ready();
+    nursery.w.conditions.protect("Records", "M2:M3");
+    const before = nursery.snapshot("Records");
+    const due = nursery.values("Due list");
+    const row = due.findIndex((cells) => cells.includes("B1")) + 1;
+    nursery.w.type("Due list", `B${row}`, "60");
+    nursery.w.type("Due list", `A${row}`, "TRUE");
+    await nursery.w.settled();
+    expect(nursery.w.editErrors).toEqual([]);
+    expect(nursery.snapshot("Records")).toBe(before);
+    expect(nursery.value("Due list", `E${row}`)).toMatch(/^not written: /);
+    expect(states(nursery).join()).not.toMatch(/: (?:written|writing)/);
+  });
+});
