@@ -29,7 +29,9 @@ export function keepDayGoing(workbook: Workbook): void {
   if (!isOurs && !(isFormula && isDayRefused(workbook))) return;
   const host = workbookHost(workbook);
   const door = openDoor(host);
-  cell.setValue(door.date(door.day("today", minuteOf(host).slice(0, "2026-11-25".length))));
+  cell.setValue(
+    door.date(door.day("today", minuteOf(host, new Date()).slice(0, "2026-11-25".length))),
+  );
   if (!isOurs) own.sheet.getRange(row.asOf + 1, column + 2).setValue(WRITTEN_DAILY);
 }
 

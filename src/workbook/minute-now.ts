@@ -3,10 +3,10 @@ import { workbookHost } from "./workbook-host";
 
 /** The present minute in the workbook's zone, as "2026-11-25 09:00". */
 export function minuteNow(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): string {
-  return minuteOf(workbookHost(workbook));
+  return minuteOf(workbookHost(workbook), new Date());
 }
 
-/** The same where the workbook's clock is at hand. */
-export function minuteOf(host: Pick<Host, "wallTime">): string {
-  return host.wallTime(Date.now()).slice(0, "2026-11-25 09:00".length);
+/** A minute where the workbook's clock is at hand. */
+export function minuteOf(host: Pick<Host, "wallTime">, instant: Date): string {
+  return host.wallTime(instant.getTime()).slice(0, "2026-11-25 09:00".length);
 }

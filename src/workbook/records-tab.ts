@@ -93,7 +93,7 @@ export function readTab(
   const readAs = (cells: readonly (readonly unknown[])[]) =>
     door.records(cells, { timetable, asOf, columns });
   const records = readAs(values);
-  const minute = () => minuteOf(host);
+  const minute = () => minuteOf(host, new Date());
   return {
     ...{ workbook, sheet, tab, settings, door, minute, values, records, timetable, faults },
     ...{ asOf, readAs },

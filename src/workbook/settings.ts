@@ -97,8 +97,7 @@ export interface SettingCells {
  * @throws Error in a sentence when one of them is gone
  */
 export function settingCells(workbook: Workbook): SettingCells {
-  const sheet = ownTab(workbook, OWN_TABS.settings);
-  const places = settingsPlaces(sheet?.getDataRange().getValues() ?? []);
+  const places = settingsPlaces(ownCells(workbook, OWN_TABS.settings)?.values ?? []);
   const [name, value] = [columnLetters(places.labels + 1), columnLetters(places.values + 1)];
   const part = (cells: string) => tabPart(OWN_TABS.settings, cells);
   const row = (one: keyof SettingsPlaces["row"]): number => {

@@ -129,12 +129,26 @@ export function openLog(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): Wri
   };
 }
 
+/** The log's tab; one that was tidied is first brought back to how it is read. */
 function logTab(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
 ): GoogleAppsScript.Spreadsheet.Sheet {
+  const called = workbook.getSheetByName(OWN_TABS.log);
+  if (called !== null && isStraight(topOf(called), LAYOUT)) return called;
   const sheet = ownTab(workbook, OWN_TABS.log);
   if (sheet === null) throw new Error("The write log is missing: run Set up again");
+  straightValues(sheet, LAYOUT);
   return sheet;
+}
+
+/** Title and header, as far as a tab has them. */
+function topOf(sheet: GoogleAppsScript.Spreadsheet.Sheet): readonly (readonly unknown[])[] {
+  try {
+    return sheet.getRange(1, 1, 2, HEADER.length).getValues();
+  } catch {
+    // It has fewer columns, or no cells at all.
+    return [];
+  }
 }
 
 /** The cells of new lines; a tab that is full is made taller. */
