@@ -3,7 +3,7 @@ import { columnLetters } from "./cell-name";
 import { type FormulaPart, TODAY, tabPart } from "./formula-text";
 import { MARK } from "./mark";
 import type { OwnSettings } from "./own-settings";
-import { isOurs, OWN_TABS, ownCells, ownTab } from "./own-tabs";
+import { isOurs, OWN_TABS, ownCells } from "./own-tabs";
 import { safeText } from "./safe-text";
 import {
   LABEL,
