@@ -1,14 +1,21 @@
 import {
-  comparedAnswer,
+  comparedTakes,
+  type Initials,
+  leftOutRemark,
   madeColumnNames,
+  NOT_CAUSING,
+  notUsedSentences,
   PERIODS,
   periodNamed,
   type Records,
-  reasonsAnswer,
+  type TakeReason,
+  takeReasons,
   trendAnswer,
 } from "../core";
 import { answerTable } from "./answer-table";
-import type { CompareAnswer, CompareRequest } from "./take-calls";
+import { initialsIn, namedText, namedTexts } from "./named-text";
+import { sidebarWords } from "./sidebar-words";
+import type { CompareAnswer, CompareRequest, ReasonRow } from "./take-calls";
 
 const LEVEL = 0.95;
 
@@ -45,27 +52,15 @@ export function compareTakes(
   const wanted = textOr(request.evenFor, usual?.evenFor ?? "");
   const evenFor = evenFors.includes(wanted) ? wanted : (evenFors[0] ?? "");
   const period = periodNamed(textOr(request.period, PERIODS[1]));
-  const compared =
-    by === "" || evenFor === ""
-      ? { rows: [], remark: null }
-      : answerTable(comparedAnswer({ records, by, evenFor, level: LEVEL }));
+  const initials = initialsIn(records);
   const trend = answerTable(trendAnswer({ records, period, by: null }));
-  const reasons = answerTable(reasonsAnswer({ records, level: LEVEL }));
+  const { reasons, batches } = takeReasons({ records, level: LEVEL });
+  const leftOut = [...notUsedSentences(batches), leftOutRemark(records)];
   return {
     ...{ by, evenFor, columns, evenFors, period },
-    people: headerOf(records, "grafter"),
-    compared: compared.rows.map((row) => ({
-      group: row.first(),
-      grafted: row.number("Grafted") ?? 0,
-      taken: row.number("Taken") ?? 0,
-      rate: row.number("Take rate"),
-      expected: row.number("Expected rate"),
-      evened: row.number("Evened rate"),
-      from: row.number("From"),
-      to: row.number("To"),
-      reading: row.text("Reading"),
-    })),
-    remark: compared.remark,
+    ...(by === "" || evenFor === ""
+      ? { compared: [], alone: [], aloneBatches: 0, remark: null }
+      : { ...comparedRows(records, by, evenFor, initials), remark: said(leftOut, ". ") }),
     trend: trend.rows.map((row) => ({
       period: row.text("Period"),
       grafted: row.number("Grafted"),
@@ -75,16 +70,47 @@ export function compareTakes(
       high: row.number("Upper limit"),
       reading: row.text("Reading"),
     })),
-    reasons: reasons.rows.map((row) => ({
-      column: row.text("Column"),
-      groups: row.number("Groups") ?? 0,
-      explained: row.number("Spread explained"),
-      best: row.text("Best"),
-      worst: row.text("Worst"),
-      reading: row.text("Reading"),
-    })),
-    reasonsRemark: reasons.remark,
+    reasons: reasons.map((reason) => reasonRow(reason, initials)),
+    reasonsRemark: said([NOT_CAUSING, ...leftOut], " "),
   };
+}
+
+function comparedRows(
+  records: Records,
+  by: string,
+  evenFor: string,
+  initials: Initials,
+): Pick<CompareAnswer, "compared" | "alone" | "aloneBatches"> {
+  const takes = comparedTakes({ records, by, evenFor, level: LEVEL });
+  return {
+    compared: takes.groups.map((one) => ({
+      group: namedTexts(one.group, takes.by, initials),
+      grafted: one.grafted,
+      taken: one.taken,
+      rate: one.takeRate,
+      expected: one.expectedRate,
+      evened: one.evenedRate,
+      from: one.from,
+      to: one.to,
+      reading: one.reading,
+    })),
+    alone: takes.alone.map(({ group, stratum }) => ({
+      group: namedTexts(group, takes.by, initials),
+      stratum: namedTexts(stratum, takes.evenFor, initials),
+    })),
+    aloneBatches: takes.aloneBatches,
+  };
+}
+
+function reasonRow({ people, best, worst, ...reason }: TakeReason, initials: Initials): ReasonRow {
+  const rated = (one: TakeReason["best"]) =>
+    one && { name: namedText(one.name, people, initials), takeRate: one.takeRate };
+  return { ...reason, best: rated(best), worst: rated(worst) };
+}
+
+function said(sentences: readonly (string | null)[], between: string): string | null {
+  const all = sentences.filter((one) => one !== null);
+  return all.length === 0 ? null : sidebarWords(all.join(between));
 }
 
 /** Pairs worth a line of their own: the variety with what days make. */

@@ -7,7 +7,8 @@ import {
   lastMonthSentence,
   leftOutRemark,
   readyOutlook,
-  summaryAnswer,
+  summaryRemark,
+  summedTakes,
   type TimetableFault,
   tallySentence,
 } from "../core";
@@ -19,6 +20,7 @@ import { columnGuesses } from "./column-guesses";
 import { compareTakes } from "./compare-takes";
 import { makeCrewTab } from "./crew-tabs";
 import { tasksNow } from "./due-tab";
+import { initialsIn, namedTexts } from "./named-text";
 import { makeOrderTab } from "./order-plan-tab";
 import { ordersAnswer } from "./orders-answer";
 import { makeOrdersTab } from "./orders-tab";
@@ -146,22 +148,21 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     ];
     const wanted = typeof by === "string" && by !== "" ? by : usualGrouping(now.records);
     const asked = headerFor(now, wanted, columns);
-    const { rows } = answerTable(
-      summaryAnswer({ records: now.records, by: asked, level: TAKES_LEVEL }),
-    );
+    const summed = summedTakes({ records: now.records, by: asked, level: TAKES_LEVEL });
+    const initials = initialsIn(now.records);
     return {
       by: asked,
       columns,
-      rows: rows.map((row) => ({
-        group: row.first(),
-        batches: row.number("Batches") ?? 0,
-        grafted: row.number("Grafted") ?? 0,
-        taken: row.number("Taken") ?? 0,
-        rate: row.number("Take rate"),
-        from: row.number("From"),
-        to: row.number("To"),
-        spread: row.number("Batch spread"),
-        remark: row.text("Remark") || null,
+      rows: summed.groups.map((one) => ({
+        group: namedTexts(one.group, summed.by, initials),
+        batches: one.batches,
+        grafted: one.grafted,
+        taken: one.taken,
+        rate: one.takeRate,
+        from: one.from,
+        to: one.to,
+        spread: summed.spread,
+        remark: summaryRemark(one, summed),
       })),
     };
   },

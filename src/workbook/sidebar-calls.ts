@@ -27,6 +27,7 @@ import type { CompareAnswer, CompareRequest, TakesAnswer, TakesRequest } from ".
 import type { MakeCrewAnswer, WorkAnswer, WorkRequest } from "./work-calls";
 import type { RecordAnswer, RecordRequest, TakeBackAnswer, TakeBackRequest } from "./writing-calls";
 
+export type { NamedText } from "./named-text";
 export type {
   AddOrderAnswer,
   AddOrderRequest,
@@ -50,9 +51,11 @@ export type {
   TimetableCandidate,
 } from "./set-up-calls";
 export type {
+  AloneRow,
   CompareAnswer,
   ComparedRow,
   CompareRequest,
+  RatedName,
   ReasonRow,
   TakesAnswer,
   TakesRequest,

@@ -1,11 +1,11 @@
 import {
   builtInTimetable,
   type CivilDay,
-  comparedAnswer,
+  comparedTakes,
   gridOf,
   type Records,
   readRecords,
-  reasonsAnswer,
+  takeReasons,
 } from "../../../core";
 import { type InventedBatch, type InventedTakes, inventedTakes } from "./invented-takes";
 
@@ -67,12 +67,12 @@ export function verdictsOn(
 export function grafterNamed(kind: InventedTakes, nurseries: number): number {
   let named = 0;
   for (let seed = 0; seed < nurseries; seed += 1) {
-    const { rows } = reasonsAnswer({
+    const { reasons } = takeReasons({
       records: recordsOf(inventedTakes(kind, seed)),
       level: 0.95,
     });
-    // Best is blank where no link is clear.
-    if (rows.some(([column, , , best]) => column === "Grafter" && best !== null)) named += 1;
+    // There is no best where no link is clear.
+    if (reasons.some(({ column, best }) => column === "Grafter" && best !== null)) named += 1;
   }
   return named / nurseries;
 }
@@ -84,26 +84,14 @@ interface GroupRead {
 }
 
 function groupsOf(records: Records, evenFor: EvenFor): ReadonlyMap<string, GroupRead> {
-  const { columns, rows } = comparedAnswer({
+  const { groups } = comparedTakes({
     records,
     by: "Grafter",
     // One and the same text in every row evens for nothing.
     evenFor: evenFor === "nothing" ? "Nursery" : evenFor,
     level: 0.95,
   });
-  const [from, to, reading] = ["From", "To", "Reading"].map((wanted) =>
-    columns.findIndex(({ name }) => name === wanted),
-  ) as [number, number, number];
-  return new Map(
-    rows.map((row) => [
-      String(row[0]),
-      {
-        reading: String(row[reading]),
-        from: row[from] as number | null,
-        to: row[to] as number | null,
-      },
-    ]),
-  );
+  return new Map(groups.map((one) => [one.group.join(" "), one]));
 }
 
 function recordsOf(batches: readonly InventedBatch[]): Records {

@@ -1,4 +1,4 @@
-import type { CompareAnswer, ComparedRow } from "../../../workbook/sidebar-calls";
+import type { AloneRow, CompareAnswer, ComparedRow } from "../../../workbook/sidebar-calls";
 import { counted, countText, listed, percentText } from "../../controls/count-words";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
@@ -8,15 +8,15 @@ import { rangeTrack } from "../../controls/range-track";
 import { scaleLine } from "../../controls/scale-line";
 import { isolated, shortened } from "../../controls/shortened";
 import { userText, wholeText } from "../../controls/user-text";
+import type { Called } from "../../people/people-shown";
 
-/** How a group is called on the page: its name, or initials. */
-export type Called = (group: string) => string;
+/** Groups with nobody to compare with that are named before the rest are counted. */
+const MOST_NAMED = 6;
 
 /** The comparison: a sentence, then each group's evened rate as a dot on its range. */
-export function comparedList(
-  { compared, by, evenFor, remark }: CompareAnswer,
-  called: Called,
-): Node[] {
+export function comparedList(answer: CompareAnswer, called: Called): Node[] {
+  const { compared, by, evenFor, remark } = answer;
+  const remarks = [aloneSentence(answer, called), remark].filter((one) => one !== null);
   if (compared.length === 0) return [element("p", {}, "No takes are counted yet.")];
   const overall = overallRate(compared);
   const held = `The dot is a rate as it would be had everyone had the same ${isolated(evenFor)}; the bar is its range; the dashed line is the rate of all together, ${percentText(overall)}. The words are stricter than the bars, since many are compared at once.`;
@@ -29,9 +29,9 @@ export function comparedList(
       scaleLine("0 %", "100 %"),
       longList(compared, (row) => comparedItem(row, overall, called)),
     ),
-    ...(remark === null
+    ...(remarks.length === 0
       ? []
-      : [element("div", { class: "note" }, wholeText(recalled(remark, compared, called)))]),
+      : [element("div", { class: "note" }, wholeText(remarks.join(". ")))]),
     disclosure({
       summary: "The comparison as a table",
       content: () => comparedTable(compared, by, called),
@@ -82,12 +82,16 @@ function comparedItem(row: ComparedRow, overall: number, called: Called): HTMLEl
   );
 }
 
-/** The remark names groups as "Kesto in Duskpod": there too they are called as everywhere. */
-function recalled(remark: string, rows: readonly ComparedRow[], called: Called): string {
-  return rows.reduce(
-    (text, { group }) => text.split(`${group} in `).join(`${called(group)} in `),
-    remark,
-  );
+/** Whose batches are counted but not judged; null where everybody has others beside them. */
+export function aloneSentence(
+  { alone, aloneBatches }: Pick<CompareAnswer, "alone" | "aloneBatches">,
+  called: Called,
+): string | null {
+  if (alone.length === 0) return null;
+  const words = ({ group, stratum }: AloneRow) => `${called(group)} in ${called(stratum)}`;
+  const named = alone.slice(0, MOST_NAMED).map(words).join("; ");
+  const more = alone.length > MOST_NAMED ? ` and ${alone.length - MOST_NAMED} more` : "";
+  return `Nobody to compare with: ${named}${more} (${counted(aloneBatches, "batch", "batches")}, counted but not judged)`;
 }
 
 function comparedTable(rows: readonly ComparedRow[], by: string, called: Called): HTMLElement {
