@@ -68,6 +68,12 @@ export { timetableAnswer } from "./timetable/timetable-answer";
 export { normalText } from "./words/normal-text";
 export { type PlannedWork, plannedWork, type WorkPart } from "./work/planned-work";
 export { type ClosedDaysReading, isClosedDays, readClosedDays } from "./work/read-closed-days";
-export { CREW_HEADER, type CrewReading, crewColumns, readCrew } from "./work/read-crew";
+export {
+  CREW_HEADER,
+  type CrewReading,
+  crewColumns,
+  crewRemarks,
+  readCrew,
+} from "./work/read-crew";
 export { workNeedsAnswer } from "./work/work-needs-answer";
 export { workPlanAnswer } from "./work/work-plan-answer";

@@ -37,7 +37,11 @@ export function sidebarApp(call: Call): SidebarApp {
     people: peopleShown(),
     opened: () => opened,
     reopen: async () => {
+      const before = opened?.setUp?.initials ?? false;
       opened = await call("sidebarOpen", null);
+      // What was ticked on the page stays, unless the workbook says otherwise since.
+      const initials = opened.setUp?.initials ?? false;
+      if (initials !== before) context.people.choose(initials);
       return opened;
     },
     go: (key) => {

@@ -13,43 +13,45 @@ import {
   trendAnswer,
 } from "../core";
 import { answerTable } from "./answer-table";
+import { groupHeaders } from "./group-headers";
 import { initialsIn, namedText, namedTexts } from "./named-text";
 import { sidebarWords } from "./sidebar-words";
 import type { CompareAnswer, CompareRequest, ReasonRow } from "./take-calls";
+import { WISHED } from "./usual-grouping";
 
 const LEVEL = 0.95;
 
-/** What is compared and evened for where nobody has chosen: people first, then what plants come from. */
-const USUAL_BY = ["grafter", "scionSource", "place", "rootstock", "variety"] as const;
+/** What is compared where nobody has chosen; null where the records name nothing but people. */
+export function usualCompareBy(records: Records): string | null {
+  return WISHED.map((fact) => headerOf(records, fact)).find((header) => header !== null) ?? null;
+}
 
-/** The usual question for these records; null where they have nothing to compare by. */
-export function usualComparison(
-  records: Records,
-): { readonly by: string; readonly evenFor: string } | null {
-  const by = USUAL_BY.map((fact) => headerOf(records, fact)).find((header) => header !== null);
-  if (by === undefined || by === null) return null;
+/** What a column is evened for where nobody has chosen, people never; null where there is nothing. */
+export function usualEvenFor(records: Records, by: string): string | null {
   const variety = headerOf(records, "variety");
-  const season = madeColumnNames(records).includes("Season") ? "Season" : null;
-  const evenFor = variety === null || variety === by ? season : variety;
-  return evenFor === null ? null : { by, evenFor };
+  if (variety !== null && variety !== by) return variety;
+  if (madeColumnNames(records).includes("Season")) return "Season";
+  const others = WISHED.map((fact) => headerOf(records, fact));
+  return others.find((header) => header !== null && header !== by) ?? null;
 }
 
 /**
  * Everything that the sidebar shows of takes beyond their rates.
  *
- * @param columns headers that groups can be made of
+ * @param compareBy what the settings say is compared
  */
 export function compareTakes(
   records: Records,
-  columns: readonly string[],
+  compareBy: string,
   request: CompareRequest,
 ): CompareAnswer {
-  const usual = usualComparison(records);
-  const by = textOr(request.by, usual?.by ?? columns[0] ?? "");
+  const columns = groupHeaders(records);
+  const set = columns.includes(compareBy) ? compareBy : null;
+  const by = textOr(request.by, set ?? usualCompareBy(records) ?? columns[0] ?? "");
   const offered = new Set([...columns, ...madeColumnNames(records)]);
   const singles = [...offered].filter((name) => name !== by);
   const evenFors = [...singles, ...together(singles, headerOf(records, "variety"))];
-  const wanted = textOr(request.evenFor, usual?.evenFor ?? "");
+  const wanted = textOr(request.evenFor, usualEvenFor(records, by) ?? "");
   const evenFor = evenFors.includes(wanted) ? wanted : (evenFors[0] ?? "");
   const period = periodNamed(textOr(request.period, PERIODS[1]));
   const initials = initialsIn(records);
@@ -121,7 +123,7 @@ function together(singles: readonly string[], variety: string | null): readonly 
     .map((name) => `${variety}+${name}`);
 }
 
-function headerOf(records: Records, fact: (typeof USUAL_BY)[number]): string | null {
+function headerOf(records: Records, fact: (typeof WISHED)[number]): string | null {
   const column = records.columns.find(
     ({ target }) => target?.kind === "fact" && target.fact === fact,
   );

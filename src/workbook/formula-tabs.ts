@@ -1,21 +1,28 @@
-import { InputError, summaryAnswer } from "../core";
+import { InputError, summaryAnswer, workPlanAnswer } from "../core";
+import { crewAsCalled } from "./called-crew";
 import { columnLetters } from "./cell-name";
 import { crewTabs } from "./crew-tabs";
-import { OWN_TABS } from "./own-tabs";
+import { live, sentenceTab, standsStill, valuesTab } from "./made-tabs";
+import { OWN_TABS, ownTab } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
 import { SETTING_CELLS } from "./settings";
-import { DAY_FORMAT, type TabCell, type TabContent } from "./tab-content";
+import { replaceTab } from "./swap-tab";
+import { DAY_FORMAT, type TabContent } from "./tab-content";
 import { takeTabs } from "./take-tabs";
 import { timetableRange } from "./timetable-source";
 import { TAKES_LEVEL, usualGrouping } from "./usual-grouping";
 
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type CellOut = ReturnType<RecordsNow["door"]["out"]>[number][number];
+
 const PLANNED_DAYS = 14;
 
-/** The tabs that are one live formula each. */
+/** The tabs that are one live formula each, or values where a formula would name people. */
 export function formulaTabs(now: RecordsNow): readonly TabContent[] {
   const records = wholeTab(now.sheet, now.values[0]?.length ?? 1);
   const timetable = timetableRange(now.workbook, now.settings.timetableTab);
-  const { asOf, level, columns } = SETTING_CELLS;
+  const { asOf, level } = SETTING_CELLS;
+  const columns = now.settings.columnCells;
   return [
     live(
       OWN_TABS.stages,
@@ -41,7 +48,8 @@ export function formulaTabs(now: RecordsNow): readonly TabContent[] {
 }
 
 /** Take rates and what belongs to them; where the table has no takes at all, that is said. */
-function takesTabs({ records }: RecordsNow, range: string): readonly TabContent[] {
+function takesTabs(now: RecordsNow, range: string): readonly TabContent[] {
+  const { records, settings } = now;
   const by = usualGrouping(records);
   const widths = [130, 70, 70, 70, 80, 70, 70, 90, 320];
   try {
@@ -49,57 +57,70 @@ function takesTabs({ records }: RecordsNow, range: string): readonly TabContent[
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     const text = `No take rates: ${error.message}. Once it has, make the tabs again in Set up`;
-    return [
-      {
-        ...{ name: OWN_TABS.takes, madeBy: "take rates", frozenRows: 1, widths, formats: {} },
-        rows: [[], [{ text }]],
-      },
-    ];
+    return [{ ...sentenceTab(OWN_TABS.takes, text), madeBy: "take rates", widths }];
   }
-  const { columns } = SETTING_CELLS;
   return [
     live(
       OWN_TABS.takes,
-      `TAKE_SUMMARY(${range},"${by.replace(/"/g, '""')}",${TAKES_LEVEL},${columns})`,
+      `TAKE_SUMMARY(${range},"${by.replace(/"/g, '""')}",${TAKES_LEVEL},${settings.columnCells})`,
       widths,
       { 4: "0.0%", 5: "0.0%", 6: "0.0%", 7: "0.0" },
     ),
-    ...takeTabs(records, range, columns, live),
+    ...takeTabs(now, range),
   ];
 }
 
 /** Only where there is a tab of persons. */
-function workTab(
-  { workbook, door, settings }: RecordsNow,
-  records: string,
-  timetable: string,
-): readonly TabContent[] {
+function workTab(now: RecordsNow, records: string, timetable: string): readonly TabContent[] {
+  const { workbook, door, settings } = now;
   const { crew, closed } = crewTabs(workbook, door, settings.recordsTab);
   if (crew === null) return [];
-  const { asOf, columns } = SETTING_CELLS;
+  const widths = [90, 120, 90, 110, 60, 60, 110, 90, 420];
+  const formats = { 0: DAY_FORMAT, 7: DAY_FORMAT };
+  if (settings.initials) {
+    const rows = planRows(now, crew, closed);
+    const name = OWN_TABS.workPlan;
+    return [valuesTab({ workbook, name, what: "work plan", rows, widths, formats })];
+  }
+  const { asOf } = SETTING_CELLS;
   const persons = wholeTab(crew, crew.getLastColumn());
   const days = closed === null ? "" : wholeTab(closed, closed.getLastColumn());
   return [
     live(
       OWN_TABS.workPlan,
-      `WORK_PLAN(${records},${timetable},${persons},${asOf},${PLANNED_DAYS},${days},${columns})`,
-      [90, 120, 90, 110, 60, 60, 110, 90, 420],
-      { 0: DAY_FORMAT, 7: DAY_FORMAT },
+      `WORK_PLAN(${records},${timetable},${persons},${asOf},${PLANNED_DAYS},${days},${settings.columnCells})`,
+      widths,
+      formats,
     ),
   ];
+}
+
+/** The plan as rows of a tab with initials; where it can't be made, why. */
+function planRows(now: RecordsNow, crew: Sheet, closed: Sheet | null): CellOut[][] {
+  const { records, timetable, asOf, door } = now;
+  try {
+    const question = {
+      ...{ records, timetable, asOf, days: PLANNED_DAYS },
+      crew: crewAsCalled(now, crew, true),
+      closedDays: door.closedDays(closed?.getDataRange().getValues() ?? "", asOf),
+    };
+    return door.out(workPlanAnswer(question));
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return [[`No work plan: ${error.message}`]];
+  }
+}
+
+/** Makes those tabs anew that are there and stand still: with initials nothing in them is live. */
+export function refreshStillTabs(now: RecordsNow): void {
+  if (!now.settings.initials) return;
+  for (const content of formulaTabs(now)) {
+    if (!standsStill(content) || ownTab(now.workbook, content.name) === null) continue;
+    replaceTab(now.workbook, content);
+  }
 }
 
 /** A tab's first columns as a formula names them. */
 export function wholeTab(sheet: GoogleAppsScript.Spreadsheet.Sheet, columns: number): string {
   return `'${sheet.getName().replace(/'/g, "''")}'!A:${columnLetters(Math.max(1, columns))}`;
-}
-
-function live(
-  name: string,
-  formula: string,
-  widths: readonly number[],
-  formats: TabContent["formats"],
-): TabContent {
-  const rows: TabCell[][] = [[], [{ formula: `=${formula}` }]];
-  return { name, madeBy: `live, ${formula}`, rows, frozenRows: 3, widths, formats };
 }

@@ -1,4 +1,5 @@
 import { refreshDueTab } from "./due-tab";
+import { refreshStillTabs } from "./formula-tabs";
 import { withLock } from "./lock";
 import { OWN_TABS, ownTab } from "./own-tabs";
 import { recordsNow } from "./records-tab";
@@ -28,7 +29,9 @@ export function refreshDueList(): void {
     sweepLeftovers(workbook);
     const written =
       ownTab(workbook, OWN_TABS.due) === null ? undefined : recordTickedUnderLock().inRecords;
-    refreshDueTab(recordsNow(), written);
+    const now = recordsNow();
+    refreshDueTab(now, written);
+    refreshStillTabs(now);
   });
   SpreadsheetApp.getActiveSpreadsheet().toast("The due list is made anew");
 }

@@ -86,11 +86,11 @@ function planContent(
 function planFormula({ workbook, sheet, settings, values }: RecordsNow): string {
   const asked = (header: string) =>
     `$${String.fromCharCode(65 + HEADER.indexOf(header))}$${ASKED_ROW}`;
-  const { asOf, columns } = SETTING_CELLS;
+  const { asOf } = SETTING_CELLS;
   const parts = [
     ...[asked("Wanted"), asked("By"), timetableRange(workbook, settings.timetableTab)],
     ...[asked("Method"), asked("Assurance"), wholeTab(sheet, values[0]?.length ?? 1)],
-    ...[columns, asOf, asked("Variety"), asked("Harvest months")],
+    ...[settings.columnCells, asOf, asked("Variety"), asked("Harvest months")],
   ];
   return `=ORDER_PLAN(${parts.join(",")})`;
 }

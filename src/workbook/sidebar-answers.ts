@@ -20,6 +20,7 @@ import { columnGuesses } from "./column-guesses";
 import { compareTakes } from "./compare-takes";
 import { makeCrewTab } from "./crew-tabs";
 import { tasksNow } from "./due-tab";
+import { groupHeaders } from "./group-headers";
 import { initialsIn, namedTexts } from "./named-text";
 import { makeOrderTab } from "./order-plan-tab";
 import { ordersAnswer } from "./orders-answer";
@@ -69,6 +70,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
               asOf: isoDay(asOfDay(openDoor(workbookHost()), settings.asOf)),
               level: levelOf(settings.level),
               daysAhead: daysAheadOf(settings.daysAhead),
+              initials: settings.initials,
             },
       candidates: recordTabCandidates(tabs, timetableToGuessBy(workbook, guessBy)),
       timetables,
@@ -143,9 +145,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
   },
   sidebarTakes: ({ by }) => {
     const now = recordsNow();
-    const columns = [
-      ...new Set(now.records.columns.filter(isGroupColumn).map(({ header }) => header)),
-    ];
+    const columns = groupHeaders(now.records);
     const wanted = typeof by === "string" && by !== "" ? by : usualGrouping(now.records);
     const asked = headerFor(now, wanted, columns);
     const summed = summedTakes({ records: now.records, by: asked, level: TAKES_LEVEL });
@@ -167,9 +167,8 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     };
   },
   sidebarCompareTakes: (request) => {
-    const { records } = recordsNow();
-    const columns = records.columns.filter(isGroupColumn).map(({ header }) => header);
-    return compareTakes(records, [...new Set(columns)], request);
+    const { records, settings } = recordsNow();
+    return compareTakes(records, settings.compareBy, request);
   },
   sidebarCheck: () => {
     const now = recordsNow(undefined, true);
@@ -186,8 +185,10 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     };
   },
   sidebarColumns: ({ tab, timetable }) => columnGuesses(String(tab), tabOrNull(timetable)),
-  sidebarSetUp: ({ tab, timetable, columns, methods }) =>
+  sidebarSetUp: ({ tab, timetable, columns, methods, compareBy, initials }) =>
     setUp({
+      ...(typeof compareBy === "string" ? { compareBy } : {}),
+      ...(typeof initials === "boolean" ? { initials } : {}),
       tab: String(tab),
       timetable: tabOrNull(timetable),
       columns: (Array.isArray(columns) ? columns : []).map(({ header, readAs }) => ({
@@ -215,7 +216,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
       text: calendarText(tasksNow(now, wholeDays(daysAhead)), now.asOf),
     };
   },
-  sidebarWork: ({ days }) => plannedDays(recordsNow(), days),
+  sidebarWork: ({ days, initials }) => plannedDays(recordsNow(), days, initials === true),
   sidebarMakeCrew: () => makeCrewTab(),
   sidebarOrders: () => ordersAnswer(recordsNow()),
   sidebarPlanOrder: (request) => orderPlanned(recordsNow(), request),
@@ -245,15 +246,6 @@ function selectCell(now: RecordsNow, row: number | null, header: string): { sele
   now.sheet.activate();
   now.sheet.getRange(Math.max(1, at.row), at.column).activate();
   return { selected: `${now.sheet.getName()}!${cellName(at)}` };
-}
-
-function isGroupColumn({ target, header }: RecordsNow["records"]["columns"][number]): boolean {
-  if (header === "") return false;
-  if (target === null) return true;
-  return (
-    target.kind === "fact" &&
-    !["batch", "culled", "dispatched", "closed", "note"].includes(target.fact)
-  );
 }
 
 /** The person's own header for our name of a column, so that it is not offered twice. */

@@ -44,6 +44,7 @@ export type {
   ColumnGuess,
   ColumnsAnswer,
   ColumnsRequest,
+  ComparableColumn,
   SetUpAnswer,
   SetUpRequest,
   SetUpState,

@@ -19,11 +19,11 @@ export const opened: OpenAnswer = {
   zoneWarning: null,
   setUp: {
     ...{ recordsTab: "Records", timetableTab: null },
-    ...{ asOf: "2026-11-25", level: 0.8, daysAhead: 14 },
+    ...{ asOf: "2026-11-25", level: 0.8, daysAhead: 14, initials: false },
   },
   candidates: [
-    { tab: "Records", batches: 64 },
-    { tab: "Old list", batches: 12 },
+    { tab: "Records", rows: 64 },
+    { tab: "Old list", rows: 12 },
   ],
   timetables: [
     { tab: "Timetable", methods: ["Cocoa cleft graft"], trouble: null },
@@ -182,8 +182,18 @@ export const check: CheckAnswer = {
   tally: "70 rows in the range: 64 used, 3 left out, 3 header and above.",
 };
 
-function guess(column: number, header: string, more: Partial<ColumnGuess>): ColumnGuess {
-  return { column, header, readAs: null, sure: "not used", others: [], samples: [], ...more };
+function guess(
+  column: number,
+  header: string,
+  {
+    samples = [],
+    ...more
+  }: Partial<Omit<ColumnGuess, "samples">> & { samples?: readonly string[] },
+): ColumnGuess {
+  return {
+    ...{ column, header, readAs: null, sure: "not used", others: [], ...more },
+    samples: samples.map((text) => ({ text, initials: null })),
+  };
 }
 
 export const columns: ColumnsAnswer = {
@@ -212,6 +222,11 @@ export const columns: ColumnsAnswer = {
     "Takes",
   ],
   lost: [],
+  comparable: [
+    { header: "Var.", people: false },
+    { header: "Done by", people: true },
+  ],
+  compareBy: "Var.",
 };
 
 export const fixedAnswers: Answers = {

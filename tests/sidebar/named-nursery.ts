@@ -45,9 +45,14 @@ function drafts(): readonly SheetDraft[] {
   ];
 }
 
-/** The nursery, set up. */
+/** The nursery, set up, with a work rate for every step: else nothing is given to anybody. */
 export function namedNursery(live = false): Nursery {
-  return openNursery(drafts(), { live }).ready();
+  const nursery = openNursery(drafts(), { live }).ready();
+  const timetable = "Nursery timetable";
+  const steps = nursery.values(timetable).length - 2;
+  const rates = Array.from({ length: steps }, () => [40]);
+  nursery.sheet(timetable).getRange(3, 9, steps, 1).setValues(rates);
+  return nursery;
 }
 
 /** What the built script answers the page. */

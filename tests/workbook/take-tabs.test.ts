@@ -4,6 +4,8 @@ import { openNursery } from "./nursery";
 describe("the sample nursery, set up", () => {
   it("has live tabs of the comparison, the trend and the reasons", async () => {
     const nursery = openNursery(undefined, { live: true }).ready();
+    const again = { tab: "Records", columns: [], methods: [], compareBy: "Grafter" };
+    nursery.ask("sidebarSetUp", again);
     await nursery.w.settled();
     const compared = nursery.values("Takes compared");
     expect(String(compared[0]?.[0])).toContain(
@@ -21,7 +23,9 @@ describe("the sample nursery, set up", () => {
     const nursery = openNursery().ready();
     const ask = (by: string, evenFor: string, period = "") =>
       nursery.ask("sidebarCompareTakes", { by, evenFor, period });
-    const usual = ask("", "");
+    // Nobody's takes are set beside another's before somebody asks for it.
+    expect(ask("", "")).toMatchObject({ by: "Variety", evenFor: "Season", period: "month" });
+    const usual = ask("Grafter", "");
     expect(usual).toMatchObject({ by: "Grafter", evenFor: "Variety", period: "month" });
     expect(usual.evenFors).toEqual(
       expect.arrayContaining([
