@@ -9,14 +9,14 @@ import {
   periodNamed,
   type Records,
   type TakeReason,
+  type TrendPeriod,
   takeReasons,
-  trendAnswer,
+  takeTrend,
 } from "../core";
-import { answerTable } from "./answer-table";
 import { groupHeaders } from "./group-headers";
 import { initialsIn, namedText, namedTexts } from "./named-text";
 import { sidebarWords } from "./sidebar-words";
-import type { CompareAnswer, CompareRequest, ReasonRow } from "./take-calls";
+import type { CompareAnswer, CompareRequest, ReasonRow, TrendRow } from "./take-calls";
 import { WISHED } from "./usual-grouping";
 
 const LEVEL = 0.95;
@@ -55,7 +55,6 @@ export function compareTakes(
   const evenFor = evenFors.includes(wanted) ? wanted : (evenFors[0] ?? "");
   const period = periodNamed(textOr(request.period, PERIODS[1]));
   const initials = initialsIn(records);
-  const trend = answerTable(trendAnswer({ records, period, by: null }));
   const { reasons, batches } = takeReasons({ records, level: LEVEL });
   const leftOut = [...notUsedSentences(batches), leftOutRemark(records)];
   return {
@@ -63,15 +62,7 @@ export function compareTakes(
     ...(by === "" || evenFor === ""
       ? { compared: [], alone: [], aloneBatches: 0, remark: null }
       : { ...comparedRows(records, by, evenFor, initials), remark: said(leftOut, ". ") }),
-    trend: trend.rows.map((row) => ({
-      period: row.text("Period"),
-      grafted: row.number("Grafted"),
-      rate: row.number("Take rate"),
-      usual: row.number("Usual rate"),
-      low: row.number("Lower limit"),
-      high: row.number("Upper limit"),
-      reading: row.text("Reading"),
-    })),
+    trend: takeTrend({ records, period, by: null }).periods.map(trendRow),
     reasons: reasons.map((reason) => reasonRow(reason, initials)),
     reasonsRemark: said([NOT_CAUSING, ...leftOut], " "),
   };
@@ -108,6 +99,11 @@ function reasonRow({ people, best, worst, ...reason }: TakeReason, initials: Ini
   const rated = (one: TakeReason["best"]) =>
     one && { name: namedText(one.name, people, initials), takeRate: one.takeRate };
   return { ...reason, best: rated(best), worst: rated(worst) };
+}
+
+export function trendRow({ period, isOpen, grafted, ...rates }: TrendPeriod): TrendRow {
+  const { takeRate: rate, usualRate: usual, low, high, reading } = rates;
+  return { period, isOpen, grafted, rate, usual, low, high, reading };
 }
 
 function said(sentences: readonly (string | null)[], between: string): string | null {

@@ -4,7 +4,7 @@ import {
   checkTroubles,
   faultSentence,
   isoDay,
-  lastMonthSentence,
+  lastMonth,
   leftOutRemark,
   readyOutlook,
   summaryRemark,
@@ -17,7 +17,7 @@ import { addOrder } from "./add-order";
 import { answerTable } from "./answer-table";
 import { cellName } from "./cell-name";
 import { columnGuesses } from "./column-guesses";
-import { compareTakes } from "./compare-takes";
+import { compareTakes, trendRow } from "./compare-takes";
 import { makeCrewTab } from "./crew-tabs";
 import { tasksNow } from "./due-tab";
 import { groupHeaders } from "./group-headers";
@@ -92,6 +92,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         : { dayHeader: day, countHeader: count };
     };
     const remark = leftOutRemark(records);
+    const month = lastMonth(records);
     const tableOf = new Map(now.records.batches.map(({ name, table }) => [name, table]));
     return {
       asOf: isoDay(now.asOf),
@@ -114,7 +115,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         };
       }),
       remark: remark === null ? null : sidebarWords(remark),
-      takes: lastMonthSentence(now.records),
+      takes: month === null ? null : trendRow(month),
     };
   },
   sidebarAhead: () => {

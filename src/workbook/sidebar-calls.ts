@@ -23,7 +23,13 @@ import type {
   TabCandidate,
   TimetableCandidate,
 } from "./set-up-calls";
-import type { CompareAnswer, CompareRequest, TakesAnswer, TakesRequest } from "./take-calls";
+import type {
+  CompareAnswer,
+  CompareRequest,
+  TakesAnswer,
+  TakesRequest,
+  TrendRow,
+} from "./take-calls";
 import type { MakeCrewAnswer, WorkAnswer, WorkRequest } from "./work-calls";
 import type { RecordAnswer, RecordRequest, TakeBackAnswer, TakeBackRequest } from "./writing-calls";
 
@@ -145,8 +151,8 @@ export interface TodayAnswer {
   readonly tasks: readonly DueTask[];
   /** What was left out, in a sentence. */
   readonly remark: string | null;
-  /** The last month's takes in a sentence, for the round sheet; null where none are counted. */
-  readonly takes: string | null;
+  /** The last month's takes, for the round sheet; null where none are counted. */
+  readonly takes: TrendRow | null;
 }
 
 export interface DueTask {

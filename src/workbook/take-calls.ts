@@ -1,6 +1,6 @@
 /** What the sidebar asks about takes, and what it is told. */
 
-import type { FairReading, ReasonReading } from "../core";
+import type { ChartReading, FairReading, ReasonReading } from "../core";
 import type { NamedText } from "./named-text";
 
 export interface TakesRequest {
@@ -79,15 +79,17 @@ export interface AloneRow {
 }
 
 export interface TrendRow {
-  /** A period whose takes are not all counted says so. */
+  /** As "2026-W48", "2026-11" or "2026-Q4". */
   readonly period: string;
+  /** Whether takes of it are still to be counted. */
+  readonly isOpen: boolean;
   readonly grafted: number | null;
   readonly rate: number | null;
   readonly usual: number | null;
   readonly low: number | null;
   readonly high: number | null;
-  /** Empty where nothing is counted yet. */
-  readonly reading: string;
+  /** Null where nothing is counted yet. */
+  readonly reading: ChartReading | null;
 }
 
 export interface ReasonRow {

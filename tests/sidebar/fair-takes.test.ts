@@ -20,12 +20,12 @@ describe("the sentences", () => {
     );
     const same = compared.compared.map((row) => ({
       ...row,
-      reading: "no clear difference" as const,
+      reading: "alike" as const,
     }));
     expect(comparedSentence(same, named)).toBe(
       "Nobody stands clearly apart: what differs is no more than batches differ anyway.",
     );
-    const few = compared.compared.map((row) => ({ ...row, reading: "too few to tell" as const }));
+    const few = compared.compared.map((row) => ({ ...row, reading: "too few" as const }));
     expect(comparedSentence(few, named)).toBe("There are too few batches yet to compare anybody.");
   });
 

@@ -45,11 +45,11 @@ export const compared: CompareAnswer = {
   compared: [
     {
       ...{ group: person("Kesto", "K."), grafted: 3934, taken: 2749, rate: 0.699, expected: 0.764 },
-      ...{ evened: 0.668, from: 0.624, to: 0.709, reading: "below the rest" },
+      ...{ evened: 0.668, from: 0.624, to: 0.709, reading: "below" },
     },
     {
       ...{ group: person("Mirel", "M."), grafted: 3942, taken: 2556, rate: 0.648, expected: 0.646 },
-      ...{ evened: 0.733, from: 0.685, to: 0.776, reading: "no clear difference" },
+      ...{ evened: 0.733, from: 0.685, to: 0.776, reading: "alike" },
     },
     {
       ...{
@@ -59,11 +59,11 @@ export const compared: CompareAnswer = {
         rate: 0.792,
         expected: 0.751,
       },
-      ...{ evened: 0.771, from: 0.732, to: 0.805, reading: "no clear difference" },
+      ...{ evened: 0.771, from: 0.732, to: 0.805, reading: "alike" },
     },
     {
       ...{ group: person("Kito", "K. 2"), grafted: 104, taken: 80, rate: 0.769, expected: 0.769 },
-      ...{ evened: null, from: null, to: null, reading: "too few to tell" },
+      ...{ evened: null, from: null, to: null, reading: "too few" },
     },
   ],
   alone: [{ group: person("Kito", "K. 2"), stratum: thing("Rare") }],
@@ -71,17 +71,17 @@ export const compared: CompareAnswer = {
   remark: "5 batches not counted yet",
   period: "month",
   trend: [
-    { period: "2026-06", grafted: 504, rate: 0.786, ...LIMITS, reading: "usual" },
-    { period: "2026-07", grafted: 787, rate: 0.368, ...LIMITS, reading: "low" },
-    { period: "2026-08", grafted: 438, rate: 0.719, ...LIMITS, reading: "usual" },
-    { period: "2026-09", grafted: 721, rate: 0.846, ...LIMITS, reading: "usual" },
+    { period: "2026-06", isOpen: false, grafted: 504, rate: 0.786, ...LIMITS, reading: "usual" },
+    { period: "2026-07", isOpen: false, grafted: 787, rate: 0.368, ...LIMITS, reading: "low" },
+    { period: "2026-08", isOpen: false, grafted: 438, rate: 0.719, ...LIMITS, reading: "usual" },
+    { period: "2026-09", isOpen: false, grafted: 721, rate: 0.846, ...LIMITS, reading: "usual" },
     {
-      ...{ period: "2026-10, still open", grafted: 333, rate: 0.685 },
+      ...{ period: "2026-10", isOpen: true, grafted: 333, rate: 0.685 },
       ...{ usual: 0.73, low: 0.31, high: 1, reading: "usual" },
     },
     {
-      ...{ period: "2026-11, still open", grafted: null, rate: null },
-      ...{ usual: 0.73, low: null, high: null, reading: "" },
+      ...{ period: "2026-11", isOpen: true, grafted: null, rate: null },
+      ...{ usual: 0.73, low: null, high: null, reading: null },
     },
   ],
   reasons: [

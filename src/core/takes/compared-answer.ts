@@ -1,6 +1,7 @@
 import { type Answer, columns } from "../answer";
 import type { Initials } from "../people/initials";
 import { leftOutRemark } from "../records/records";
+import type { FairReading } from "../statistics/fair-comparison";
 import {
   type ComparedQuestion,
   type ComparedTakes,
@@ -10,6 +11,12 @@ import {
 import { batchesText, notUsedSentences } from "./counted-batches";
 import type { GroupColumn } from "./group-column";
 
+const READINGS: Readonly<Record<FairReading, string>> = {
+  above: "above the rest",
+  below: "below the rest",
+  alike: "no clear difference",
+  "too few": "too few to tell",
+};
 /** Groups with nobody to compare with that are named before the rest are counted. */
 const MOST_NAMED = 6;
 
@@ -50,7 +57,7 @@ export function comparedAnswer(question: ComparedQuestion, called?: Initials): A
       one.evenedRate,
       one.from,
       one.to,
-      one.reading,
+      READINGS[one.reading],
     ]),
     remark: remarks.length === 0 ? null : remarks.join(". "),
   };

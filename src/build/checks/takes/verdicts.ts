@@ -1,6 +1,7 @@
 import {
   builtInTimetable,
   type CivilDay,
+  type ComparedTake,
   comparedTakes,
   gridOf,
   type Records,
@@ -50,9 +51,9 @@ export function verdictsOn(
       ranges += 1;
       if (from <= overall && overall <= to) held += 1;
     }
-    if (said.some((one) => one === "above the rest" || one === "below the rest")) anyone += 1;
-    if (groups.get("Grafter A")?.reading === "below the rest") firstBelow += 1;
-    tooFew += said.filter((one) => one === "too few to tell").length / said.length;
+    if (said.some((one) => one === "above" || one === "below")) anyone += 1;
+    if (groups.get("Grafter A")?.reading === "below") firstBelow += 1;
+    tooFew += said.filter((one) => one === "too few").length / said.length;
   }
   return {
     nurseries,
@@ -77,13 +78,7 @@ export function grafterNamed(kind: InventedTakes, nurseries: number): number {
   return named / nurseries;
 }
 
-interface GroupRead {
-  readonly reading: string;
-  readonly from: number | null;
-  readonly to: number | null;
-}
-
-function groupsOf(records: Records, evenFor: EvenFor): ReadonlyMap<string, GroupRead> {
+function groupsOf(records: Records, evenFor: EvenFor): ReadonlyMap<string, ComparedTake> {
   const { groups } = comparedTakes({
     records,
     by: "Grafter",

@@ -9,6 +9,7 @@ import { scaleLine } from "../../controls/scale-line";
 import { isolated, shortened } from "../../controls/shortened";
 import { userText, wholeText } from "../../controls/user-text";
 import type { Called } from "../../people/people-shown";
+import { COMPARED_WORDS } from "../take-words";
 
 /** Groups with nobody to compare with that are named before the rest are counted. */
 const MOST_NAMED = 6;
@@ -41,18 +42,18 @@ export function comparedList(answer: CompareAnswer, called: Called): Node[] {
 
 /** @example comparedSentence(rows, called) // "Kesto is below the rest: 67 % evened, all together took 73 %." */
 export function comparedSentence(rows: readonly ComparedRow[], called: Called): string {
-  const on = (reading: string) => rows.filter((row) => row.reading === reading);
+  const on = (reading: ComparedRow["reading"]) => rows.filter((row) => row.reading === reading);
   const overall = overallRate(rows);
-  const parts = (["below the rest", "above the rest"] as const).flatMap((reading) => {
+  const parts = (["below", "above"] as const).flatMap((reading) => {
     const groups = on(reading);
     if (groups.length === 0) return [];
     const names = groups.map(
       ({ group, evened }) =>
         `${isolated(called(group))} (${evened === null ? "" : percentText(evened)})`,
     );
-    return [`${listed(names)} ${groups.length === 1 ? "is" : "are"} ${reading}`];
+    return [`${listed(names)} ${groups.length === 1 ? "is" : "are"} ${COMPARED_WORDS[reading]}`];
   });
-  const few = on("too few to tell").length;
+  const few = on("too few").length;
   const unsure =
     few === 0 ? "" : ` For ${counted(few, "group", "groups")} there are too few batches to tell.`;
   if (parts.length > 0) {
@@ -71,7 +72,12 @@ function comparedItem(row: ComparedRow, overall: number, called: Called): HTMLEl
   return element(
     "div",
     { class: "drawn" },
-    element("p", { class: "drawn-words" }, userText(called(group)), element("span", {}, reading)),
+    element(
+      "p",
+      { class: "drawn-words" },
+      userText(called(group)),
+      element("span", {}, COMPARED_WORDS[reading]),
+    ),
     evened === null || from === null || to === null
       ? null
       : rangeTrack({
@@ -106,7 +112,7 @@ function comparedTable(rows: readonly ComparedRow[], by: string, called: Called)
       called(row.group),
       ...[row.grafted, row.taken].map(countText),
       ...[row.rate, row.expected, row.evened, row.from, row.to].map(share),
-      row.reading,
+      COMPARED_WORDS[row.reading],
     ]),
   });
 }
