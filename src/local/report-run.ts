@@ -72,6 +72,7 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
     crew: filledTab(opened, "crew", "équipe", "equipe", "equipo", "equipa"),
     closedDays: filledTab(opened, "closed days", "jours fermés", "días cerrados", "dias fechados"),
     assurance: settingReference(opened, "Assurance") ?? "",
+    people: options.people,
   }).map((tab) => ({ ...tab, name: freeName(tab.name, asOf.drafts) }));
 
   const workbook = openWorkbook(
