@@ -1,4 +1,5 @@
 import { refreshDueTab } from "./due-tab";
+import { refreshStillTabs } from "./formula-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { keepingView } from "./make-tab";
@@ -47,7 +48,11 @@ export function refreshDueList(): void {
     sweepLeftovers(workbook);
     const written =
       ownTab(workbook, OWN_TABS.due) === null ? undefined : recordTickedUnderLock().inRecords;
-    keepingView(workbook, () => refreshDueTab(recordsNow(), written));
+    keepingView(workbook, () => {
+      const now = recordsNow();
+      refreshDueTab(now, written);
+      refreshStillTabs(now);
+    });
   });
   SpreadsheetApp.getActiveSpreadsheet().toast("The due list is made anew");
 }
