@@ -73,6 +73,7 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
     crew: filledTab(opened, "crew"),
     closedDays: filledTab(opened, "closedDays"),
     assurance: settingReference(opened, "Assurance") ?? "",
+    people: options.people,
   }).map((tab) => ({ ...tab, name: freeName(tab.name, asOf.drafts) }));
 
   const workbook = openWorkbook(

@@ -1,5 +1,6 @@
 import { keepDayGoing } from "./day-kept-going";
 import { refreshDueTab } from "./due-tab";
+import { refreshStillTabs } from "./formula-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { keepingView } from "./make-tab";
@@ -54,7 +55,11 @@ export function refreshDueList(): void {
     keepDayGoing(workbook);
     const written =
       ownTab(workbook, OWN_TABS.due) === null ? undefined : recordTickedUnderLock().inRecords;
-    keepingView(workbook, () => refreshDueTab(recordsNow(), written));
+    keepingView(workbook, () => {
+      const now = recordsNow();
+      refreshDueTab(now, written);
+      refreshStillTabs(now);
+    });
   });
   SpreadsheetApp.getActiveSpreadsheet().toast("The due list is made anew");
 }

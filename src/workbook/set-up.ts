@@ -3,6 +3,7 @@ import { openDoor } from "../door/index";
 import { refreshDueTab } from "./due-tab";
 import { formulaTabs } from "./formula-tabs";
 import { gridTab } from "./grid-tabs";
+import { groupHeaders } from "./group-headers";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { keepingView, makeTab } from "./make-tab";
@@ -11,7 +12,14 @@ import { refreshPlans } from "./order-plan-tab";
 import { ownSettings } from "./own-settings";
 import { isOurs, mustBeFree, OWN_TABS, ownTab } from "./own-tabs";
 import { columnsArgument, readTab, recordsNow } from "./records-tab";
-import { COLUMN_ROWS, readSettings, type Settled, settingsTab, writeSettings } from "./settings";
+import {
+  COLUMN_ROWS,
+  NO_TAB,
+  readSettings,
+  type Settled,
+  settingsTab,
+  writeSettings,
+} from "./settings";
 import type { ColumnChoice, SetUpAnswer, SetUpRequest } from "./sidebar-calls";
 import { recordTickedUnderLock } from "./ticked-tasks";
 import { timetableOf, timetableValues } from "./timetable-source";
@@ -113,9 +121,20 @@ function checked(
     throw new Error(`Only ${COLUMN_ROWS} columns can be told; found ${columns.length}`);
   }
   const before = readSettings(workbook);
+  const kept = before?.recordsTab === request.tab ? before.compareBy : "";
+  const settings: Settled = {
+    ...{ recordsTab: request.tab, timetableTab: own, columns },
+    compareBy: request.compareBy === "" ? NO_TAB : (request.compareBy ?? kept),
+    initials: request.initials ?? before?.initials ?? false,
+  };
   // Read as it will be read, so that a table that can't be is met with before anything is made.
-  const settings = { recordsTab: request.tab, timetableTab: own, columns };
-  readTab(workbook, sheet, { ...settings, asOf: before?.asOf ?? "", level: "", daysAhead: "" });
+  const { records } = readTab(workbook, sheet, {
+    ...{ ...settings, asOf: before?.asOf ?? "", level: "", daysAhead: "" },
+  });
+  const { compareBy } = request;
+  if (compareBy !== undefined && compareBy !== "" && !groupHeaders(records).includes(compareBy)) {
+    throw new Error(`Takes can't be compared by ${quoted(compareBy)}: read the columns again`);
+  }
   return { settings, forgotten };
 }
 

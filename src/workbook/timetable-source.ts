@@ -3,7 +3,7 @@ import { type Door, openDoor } from "../door/index";
 import { columnsPart, type FormulaPart, LEFT_OUT } from "./formula-text";
 import { gridTab } from "./grid-tabs";
 import { isOurs, OWN_TABS, ownCells, ownTab } from "./own-tabs";
-import type { PersonTab } from "./person-tabs";
+import { HEAD_ROWS, type PersonTab } from "./person-tabs";
 import type { TimetableCandidate } from "./sidebar-calls";
 import { sidebarWords } from "./sidebar-words";
 import { workbookHost } from "./workbook-host";
@@ -13,17 +13,14 @@ type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 /** A timetable of one step or none is hardly one. */
 const FEWEST_STEPS = 2;
 
-/** Rows in which a header is looked for. */
-const HEADER_WITHIN = 10;
-
 /** Tabs of the person's own that hold a timetable, in the order of the workbook. */
 export function timetableCandidates(tabs: readonly PersonTab[]): readonly TimetableCandidate[] {
   const door = openDoor(workbookHost());
-  return tabs.flatMap(({ name, values }): TimetableCandidate[] => {
+  return tabs.flatMap(({ name, top, all }): TimetableCandidate[] => {
     try {
-      // Records may be long: without a header at the top, no more of a tab is read.
-      door.timetableWithFaults(values.slice(0, HEADER_WITHIN));
-      const { timetable, faults } = door.timetableWithFaults(values);
+      // Without a header at the top, no more of a tab is read.
+      door.timetableWithFaults(top(HEAD_ROWS));
+      const { timetable, faults } = door.timetableWithFaults(all());
       const steps = timetable.methods.reduce((all, method) => all + method.steps.length, 0);
       if (steps < FEWEST_STEPS && faults.length === 0) return [];
       const sentence = faultSentence(faults);

@@ -36,6 +36,7 @@ export function madeColumn(name: string, records: Records): GroupColumn | null {
   if (from === null) return null;
   return {
     name: made,
+    people: false,
     valueOf: (batch) => {
       const day = graftedOn(batch);
       return day === null ? "" : from(batch, day);

@@ -37,7 +37,9 @@ export const CREW_HEADER = ["Person", "Tasks", "Hours a day", "Off from", "Off t
 export interface CrewReading {
   /** By name, so that the order of the rows does not matter. */
   readonly crew: readonly Person[];
-  /** What could not be used, one sentence part each. */
+  /** Whom no row gives hours, so that nothing can be planned with them. */
+  readonly withoutHours: readonly string[];
+  /** What else could not be used, one sentence part each; no person is named in them. */
   readonly troubles: readonly string[];
 }
 
@@ -104,12 +106,21 @@ export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits
     }
   }
   const crew: Person[] = [];
+  const withoutHours: string[] = [];
   for (const key of [...rowsOf.keys()].sort()) {
     const person = personOf(rowsOf.get(key) ?? []);
-    if (typeof person === "string") troubles.push(`${shortened(person)} left out: no hours a day`);
+    if (typeof person === "string") withoutHours.push(person);
     else crew.push(person);
   }
-  return { crew, troubles };
+  return { crew, withoutHours, troubles };
+}
+
+/** What of the crew's table could not be used, one sentence part each. */
+export function crewRemarks({ troubles, withoutHours }: CrewReading): readonly string[] {
+  return [
+    ...troubles,
+    ...withoutHours.map((name) => `${shortened(name)} left out: no hours a day`),
+  ];
 }
 
 /** A name alone when no row of the person says hours. */

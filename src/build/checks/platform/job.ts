@@ -65,9 +65,9 @@ export function job(work: Emulated, today: string): Step[] {
         const { workbook, candidates, setUp, timetables } = ask(work, "sidebarOpen", null);
         const [first] = candidates;
         must(first?.tab === RECORDS, `the likeliest tab is ${first?.tab}, not ${RECORDS}`);
-        must(first.batches === BATCHES, `${first.batches} batches are seen, not ${BATCHES}`);
+        must(first.rows === BATCHES, `${first.rows} rows of batches are seen, not ${BATCHES}`);
         must(setUp === null, "it takes the workbook for one that is set up");
-        return `${workbook}: ${first.batches} batches in ${first.tab}, timetables ${timetables.map(({ tab }) => tab).join(", ") || "none"}`;
+        return `${workbook}: ${first.rows} rows in ${first.tab}, timetables ${timetables.map(({ tab }) => tab).join(", ") || "none"}`;
       },
     },
     {
