@@ -11,7 +11,7 @@ import {
   textPart,
   wholePart,
 } from "./formula-text";
-import { OWN_TABS } from "./own-tabs";
+import { OWN_TABS, ownTab } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
 import { type SettingCells, settingCells } from "./settings";
 import type { TabCell } from "./tab-content";
@@ -100,17 +100,19 @@ function sourcesOf(now: RecordsNow, { daysAhead, columns }: SettingCells): reado
     daysAhead,
     columns,
   ];
+  const rows = ownTab(workbook, OWN_TABS.settings)?.getMaxRows() ?? 0;
   return [
     { part: columnsPart(tab, values[0]?.length ?? 1), values },
-    ...others.flatMap((part): Source[] => {
-      try {
-        return [{ part, values: workbook.getRange(part.text).getValues() }];
-      } catch {
-        // Rows of the settings tab may be gone: what is not there can't change.
-        return [];
-      }
-    }),
+    ...others
+      // Rows of the settings tab may be gone: what is not there can't change.
+      .filter((part) => lastRowOf(part) <= rows)
+      .map((part): Source => ({ part, values: workbook.getRange(part.text).getValues() })),
   ];
+}
+
+/** Row of the last cell that a reference names, from 1; 0 where it names whole columns. */
+function lastRowOf({ text }: FormulaPart): number {
+  return Number(/\$(\d+)$/.exec(text)?.[1] ?? 0);
 }
 
 /**

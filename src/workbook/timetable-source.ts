@@ -59,7 +59,7 @@ export function timetableOf(door: Door, values: unknown, tab: string | null): Ti
     return door.timetable(values);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    const sentence = `${error.message}: correct the tab ${tab ?? OWN_TABS.timetable}`;
+    const sentence = `${error.message}. Correct the tab ${tab ?? OWN_TABS.timetable}`;
     throw new InputError(error.code, sentence);
   }
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Conditions } from "../../src/local/spreadsheet-app/conditions";
+import { dueRow, dueValue, enterDue } from "./due-list";
 import { type Nursery, openNursery, smallRecords, takesOf } from "./nursery";
 
 /** Day, count and note go into L2, M2 and P2 of "Records". */
@@ -37,14 +38,11 @@ describe.each(["alone", "rest"] as const)("a cell that is refused late (%s)", (l
     const nursery = openNursery([smallRecords()], { lateRefusals, newRows: 60 }).ready();
     nursery.w.conditions.protect("Records", "M2:M3");
     const before = nursery.snapshot("Records");
-    const due = nursery.values("Due list");
-    const row = due.findIndex((cells) => cells.includes("B1")) + 1;
-    nursery.w.type("Due list", `B${row}`, "60");
-    nursery.w.type("Due list", `A${row}`, "TRUE");
-    await nursery.w.settled();
+    const row = dueRow(nursery, "B1");
+    await enterDue(nursery, row, { Count: "60", Done: "TRUE" });
     expect(nursery.w.editErrors).toEqual([]);
     expect(nursery.snapshot("Records")).toBe(before);
-    expect(nursery.value("Due list", `E${row}`)).toMatch(/^not written: /);
+    expect(dueValue(nursery, "Written", row)).toMatch(/not written: /);
     expect(states(nursery).join()).not.toMatch(/: (?:written|writing)/);
   });
 });

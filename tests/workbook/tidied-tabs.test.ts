@@ -83,7 +83,7 @@ describe.each(Object.entries(TIDIED))("%s", (how, tidy) => {
     tidy(nursery.sheet(name));
     if (name === "Nursery timetable" && how === "a header renamed") {
       expect(nursery.refusal("sidebarToday", { daysAhead: 7 })).toMatch(
-        /no header row with Step and After .*: correct the tab Nursery timetable$/,
+        /no header row with Step and After .*\. Correct the tab Nursery timetable$/,
       );
       nursery.sheet(name).getRange("B2").setValue("Step");
     }
