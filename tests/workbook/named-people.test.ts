@@ -97,6 +97,43 @@ describe("with initials wanted", () => {
     expect(nursery.ask("sidebarOpen", null).setUp?.initials).toBe(true);
   });
 
+  it("values give way to a live tab, and to a sentence, in the same sheet", async () => {
+    const nursery = namedNursery(true);
+    nursery.ask("sidebarSetUp", { ...ONCE, compareBy: "Grafter" });
+    await nursery.w.settled();
+    const live = nursery.values("Takes compared");
+    const sheet = () => nursery.sheet("Takes compared");
+    const id = sheet().getSheetId();
+    nursery.ask("sidebarSetUp", asked);
+    sheet().getRange("K5").setValue("a note of the person's own");
+    nursery.ask("sidebarSetUp", { ...asked, initials: false });
+    await nursery.w.settled();
+    expect(nursery.values("Takes compared").map((row) => row.slice(0, 9))).toEqual(live);
+    nursery.ask("sidebarSetUp", asked);
+    nursery.ask("sidebarSetUp", { ...asked, compareBy: "" });
+    const rest = nursery.values("Takes compared").slice(2).flat();
+    expect(rest.filter((cell) => cell !== "")).toEqual([
+      "No takes are compared here: Set up says by what they are",
+      "a note of the person's own",
+    ]);
+    expect(sheet().getSheetId()).toBe(id);
+  });
+
+  it("a live tab into which a row was put shows no names beside its values", async () => {
+    const nursery = namedNursery(true);
+    nursery.ask("sidebarSetUp", { ...ONCE, compareBy: "Grafter" });
+    nursery.sheet("Takes compared").insertRowsAfter(1, 2);
+    nursery.ask("sidebarSetUp", asked);
+    await nursery.w.settled();
+    expect(named(nursery)).toEqual({});
+    expect(
+      nursery
+        .values("Takes compared")
+        .slice(3, 8)
+        .map(([who]) => who),
+    ).toEqual([...["A.", "K.", "K. 2", "M. A.", "M. A. 2"]]);
+  });
+
   it("the tabs with initials are made anew with the due list", () => {
     const nursery = namedNursery();
     nursery.ask("sidebarSetUp", asked);
