@@ -78,6 +78,7 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
     ];
     const answered = new Set<unknown>(Array.isArray(request.sure) ? request.sure : []);
     if (asked.some((question) => !answered.has(question))) return askedOnly(asked);
+    showDayAsAbove(table, row);
     const id = Utilities.getUuid();
     try {
       const { sheet, values, columnOf, headerRow } = table;
@@ -93,12 +94,14 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
       if (!(error instanceof ChangedMeanwhile)) throw error;
       return askedOnly([error.message]);
     }
-    showDayAsAbove(table, row);
     return { written: writes.map((cell) => cellShown(now, cell)), asked: [], logId: id };
   });
 }
 
-/** A sheet shows a day in its own way; where the row above has another, that is what is read there. */
+/**
+ * A sheet shows a day in its own way; where the row above has another, that is what is read there. Done
+ * while the row is blank: afterwards it might be another that has come to stand there.
+ */
 function showDayAsAbove({ sheet, values, headerRow, columnOf: { by } }: OrdersTable, row: number) {
   if (by === undefined || row - 2 <= headerRow) return;
   // A format of text, above a day that was typed as text, would show a number.
@@ -107,7 +110,7 @@ function showDayAsAbove({ sheet, values, headerRow, columnOf: { by } }: OrdersTa
     const format = sheet.getRange(row - 1, by + 1).getNumberFormat();
     sheet.getRange(row, by + 1).setNumberFormat(format);
   } catch {
-    // The order is written; how its day looks is not worth a failure.
+    // How its day looks is not worth a failure.
   }
 }
 

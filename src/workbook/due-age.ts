@@ -1,5 +1,5 @@
 import { type CivilDay, sentenceDay } from "../core";
-import { columnLetters } from "./cell-name";
+import { columnLetters, placeOfCell } from "./cell-name";
 import { DUE_COLUMN, DUE_TOP } from "./due-columns";
 import {
   betweenPart,
@@ -11,7 +11,7 @@ import {
   textPart,
   wholePart,
 } from "./formula-text";
-import { OWN_TABS, ownTab } from "./own-tabs";
+import { OWN_TABS, ownCells, tabCells } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
 import { type SettingCells, settingCells } from "./settings";
 import type { TabCell } from "./tab-content";
@@ -92,27 +92,32 @@ interface Source {
 }
 
 /** The cells that the list is made of: the records first, then timetable and settings. */
-function sourcesOf(now: RecordsNow, { daysAhead, columns }: SettingCells): readonly Source[] {
+function sourcesOf(now: RecordsNow, set: SettingCells): readonly Source[] {
   const { workbook, settings, tab, values } = now;
-  const timetable = workbook.getSheetByName(settings.timetableTab ?? OWN_TABS.timetable);
-  const others = [
-    ...(timetable === null ? [] : [columnsPart(timetable.getName(), timetable.getLastColumn())]),
-    daysAhead,
-    columns,
-  ];
-  const rows = ownTab(workbook, OWN_TABS.settings)?.getMaxRows() ?? 0;
+  const name = settings.timetableTab ?? OWN_TABS.timetable;
+  const timetable = tabCells(workbook, name)?.values;
+  const settingsTab = ownCells(workbook, OWN_TABS.settings)?.values ?? [];
   return [
     { part: columnsPart(tab, values[0]?.length ?? 1), values },
-    ...others
-      // Rows of the settings tab may be gone: what is not there can't change.
-      .filter((part) => lastRowOf(part) <= rows)
-      .map((part): Source => ({ part, values: workbook.getRange(part.text).getValues() })),
+    ...(timetable === undefined
+      ? []
+      : [{ part: columnsPart(name, timetable[0]?.length ?? 1), values: timetable }]),
+    ...[set.daysAhead, set.columns].map((part) => ({ part, values: cellsIn(settingsTab, part) })),
   ];
 }
 
-/** Row of the last cell that a reference names, from 1; 0 where it names whole columns. */
-function lastRowOf({ text }: FormulaPart): number {
-  return Number(/\$(\d+)$/.exec(text)?.[1] ?? 0);
+/** The cells of a tab that an argument such as "'Nursery settings'!$A$9:$B$49" names. */
+function cellsIn(values: Source["values"], { text }: FormulaPart): Source["values"] {
+  const places = [...text.matchAll(/\$([A-Z]+)\$(\d+)/g)].flatMap(([, letters = "", row = ""]) => {
+    const place = placeOfCell(`${letters}${row}`);
+    return place === null ? [] : [place];
+  });
+  const [first] = places;
+  const last = places[places.length - 1];
+  if (first === undefined || last === undefined) return [];
+  return values
+    .slice(first.row - 1, last.row)
+    .map((row) => row.slice(first.column - 1, last.column));
 }
 
 /**

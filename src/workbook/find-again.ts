@@ -139,7 +139,10 @@ function columnIn(
   return columns.find((column) => column === placeOfCell(cell)?.column) ?? null;
 }
 
-/** The headers above the cells, and the batch's name in the row. */
+/**
+ * The headers above the cells, and the batch's name in the row; of a line that is all ours, and blank
+ * when it is taken back, itself and the lines above and below.
+ */
 function landmarksOf(
   { records, values }: RecordsNow,
   { table, row }: Candidate,
@@ -148,8 +151,13 @@ function landmarksOf(
   const columns = cells.map(({ column }) => column);
   const name = columnOf(records, table, "fact batch");
   // In a new line of a log the name itself is one of the cells.
-  const named =
-    name === null || columns.includes(name.column) ? [] : [{ row, column: name.column }];
+  const isWhole = name !== null && columns.includes(name.column);
+  const around = records.columns
+    .filter((one) => one.table === table)
+    .flatMap(({ column }) =>
+      [row - 1, row, row + 1].map((at) => ({ row: at, column: column + 1 })),
+    );
+  const named = isWhole ? around : name === null ? [] : [{ row, column: name.column }];
   return [...named, ...headerCells(records, table, columns)].map((place) => ({
     ...place,
     value: values[place.row - 1]?.[place.column - 1] ?? "",

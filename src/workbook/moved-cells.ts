@@ -1,4 +1,4 @@
-import { type CellWrite, sameValue, type WriteGroup } from "./table-write";
+import { type CellWrite, isAlike, sameValue, type WriteGroup } from "./table-write";
 
 /** The cells of a tab, from its first on. */
 export type Grid = readonly (readonly unknown[])[];
@@ -25,18 +25,29 @@ export interface Traced {
 /**
  * Finds out where the cells of a table are that somebody sorted, or put rows or columns into or took
  * them out of, while we wrote. Columns are known by their headers, rows by what stands in them.
+ *
+ * @param hasFewerRows whether rows were taken out of the tab: then one that is nowhere any more need
+ *   not have been written over
  */
-export function traceCells(before: Grid, after: Grid, group: WriteGroup): Traced {
+export function traceCells(
+  before: Grid,
+  now: Grid,
+  group: WriteGroup,
+  hasFewerRows: boolean,
+): Traced {
+  // What was blanked at the end of a tab is no part of its data any more.
+  const missing = Math.max(0, before.length - now.length);
+  const after = [...now, ...Array.from({ length: missing }, () => [])];
   const columns = columnsMoved(before, after, group.headerRows);
-  const rows = rowsMoved(before, after, group, columns);
+  const rows = rowsMoved(before, after, group, columns, hasFewerRows);
   const own = group.writes.map(({ row, column }) => {
     const [toRow, toColumn] = [rows.to.get(row), columns.to.get(column)];
     return toRow === undefined || toColumn === undefined ? null : { row: toRow, column: toColumn };
   });
-  const hits = group.writes.flatMap((write): Hit[] => {
+  const hits = group.writes.flatMap((write, at): Hit[] => {
     const { row, column } = write;
-    if (!sameValue(valueAt(after, row, column), write.after)) return [];
-    if (own.some((place) => place?.row === row && place.column === column)) return [];
+    if (!isAlike(valueAt(after, row, column), write.after)) return [];
+    if (own[at]?.row === row && own[at]?.column === column) return [];
     const [fromRow, fromColumn] = [rows.from.get(row), columns.from.get(column)];
     const from =
       fromRow === undefined || fromColumn === undefined
@@ -113,13 +124,22 @@ function shifts(headerRows: readonly number[], rows: number): number[] {
   return all.sort((a, b) => Math.abs(a) - Math.abs(b));
 }
 
-function rowsMoved(before: Grid, after: Grid, group: WriteGroup, columns: Moved): Moved {
+function rowsMoved(
+  before: Grid,
+  after: Grid,
+  group: WriteGroup,
+  columns: Moved,
+  hasFewerRows: boolean,
+): Moved {
   const pairs = [...columns.to];
   const written = new Map<number, CellWrite[]>();
   for (const write of group.writes) {
     written.set(write.row, [...(written.get(write.row) ?? []), write]);
   }
-  const masked = new Set(group.writes.map(({ column }) => column));
+  // Where columns have moved, others than those that were meant may have been written too.
+  const masked = new Set(
+    group.writes.flatMap(({ column }) => [column, columns.from.get(column) ?? column]),
+  );
   /** A row's cells as one text, columns in their old order; without the written ones if so wished. */
   const oldKey = (row: number, without = false) =>
     key(
@@ -164,27 +184,49 @@ function rowsMoved(before: Grid, after: Grid, group: WriteGroup, columns: Moved)
     (newKey(one) === oldKey(row) ||
       (oldKey(row, true) !== blank && newKey(one, true) === oldKey(row, true)));
   for (const row of written.keys()) {
-    const now = oldKey(row) === blank ? undefined : freeNow.find(isNow(row));
+    const now = oldKey(row) === blank ? undefined : nearest(row, freeNow.filter(isNow(row)));
     if (now !== undefined) pair(row, now);
   }
   for (const [row, writes] of written) {
-    if (from.has(row) || !freeNow.includes(row)) continue;
+    const isFree = !from.has(row) && freeNow.includes(row);
     // Rows that are nowhere any more, of which one may have been written over.
     const gone = freeOld.filter((old) => !to.has(old) && oldKey(old, true) === newKey(row, true));
     const likely = gone.find((old) => expected(row).includes(old));
-    const over = likely ?? (to.has(row) && gone.length === 1 ? gone[0] : undefined);
-    if (over !== undefined) pair(over, row);
+    const isOnly = gone.length === 1 && !hasFewerRows;
+    const over = likely ?? (isOnly ? gone[0] : undefined);
+    if (isFree && over !== undefined) pair(over, row);
     if (to.has(row)) continue;
-    const now = freeNow.find((one) => !from.has(one) && holdsAll(one, writes));
+    // All of the row is ours: it is known by what was written, or where it is blank by its neighbours.
+    const now = nearest(
+      row,
+      freeNow.filter((one) => !from.has(one) && holdsSome(one, writes)),
+    );
+    if (now !== undefined) pair(row, now);
+  }
+  for (const row of written.keys()) {
+    if (to.has(row)) continue;
+    const now = freeNow.find(
+      (one) => !from.has(one) && newKey(one) === blank && expected(one).includes(row),
+    );
     if (now !== undefined) pair(row, now);
   }
   return { to, from };
 
-  function holdsAll(row: number, writes: readonly CellWrite[]): boolean {
-    return writes.every(({ column, after: value }) =>
-      sameValue(valueAt(after, row, columns.to.get(column) ?? 0), value),
-    );
+  /** Whether a row holds something that was written or stood there, and nothing else. */
+  function holdsSome(row: number, writes: readonly CellWrite[]): boolean {
+    const standing = writes.flatMap(({ column, before: old, after: value }) => {
+      const now = columns.to.get(column);
+      if (now === undefined) return [];
+      const holds = valueAt(after, row, now);
+      const fits = isAlike(holds, value) || isAlike(holds, old);
+      return [{ fits, tells: fits && holds !== "" }];
+    });
+    return standing.every(({ fits }) => fits) && standing.some(({ tells }) => tells);
   }
+}
+
+function nearest(row: number, rows: readonly number[]): number | undefined {
+  return [...rows].sort((a, b) => Math.abs(a - row) - Math.abs(b - row))[0];
 }
 
 function key(cells: readonly unknown[]): string {

@@ -37,3 +37,23 @@ export function sameValue(one: unknown, other: unknown): boolean {
   const plain = (value: unknown) => (value instanceof Date ? value.getTime() : value);
   return plain(one) === plain(other);
 }
+
+/**
+ * Whether a cell holds what was written, which by its format may be a number or a day as text, text
+ * as a number, or a number as a day.
+ */
+export function isAlike(stands: unknown, after: CellContent): boolean {
+  if (sameValue(stands, after)) return true;
+  if (after instanceof Date) {
+    return typeof stands === "string" && stands.includes(String(after.getFullYear()));
+  }
+  if (stands instanceof Date) {
+    return typeof after === "number" && Math.abs(serialOf(stands) - after) <= 1;
+  }
+  return String(stands) === String(after);
+}
+
+/** Days since 30 Dec 1899, give or take the zone. */
+function serialOf(day: Date): number {
+  return day.getTime() / 86_400_000 + 25_569;
+}

@@ -3,7 +3,7 @@ import { type Grid, type Hit, traceCells, valueAt } from "./moved-cells";
 import { runsOf } from "./neighbour-cells";
 import { safeText } from "./safe-text";
 import { filledFrom, fillers, isBroken, type Snapshot } from "./spilled-cells";
-import { type CellWrite, type Landmark, sameValue, type WriteGroup } from "./table-write";
+import { type CellWrite, isAlike, type Landmark, sameValue, type WriteGroup } from "./table-write";
 import type { CellContent } from "./write-log";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -48,7 +48,7 @@ export function allOrNone(
   noteHits: NoteHits = () => () => undefined,
 ): void {
   const writes = groups.flatMap((group) => group.writes);
-  const range = areaOf(sheet, writes, known);
+  const { range, room } = areaOf(sheet, writes, known);
   const formulas = range.getFormulas();
   const before: Snapshot = { values: range.getValues(), formulas };
   refuseChanged(before, groups);
@@ -60,26 +60,40 @@ export function allOrNone(
     }
     // What the sheet refuses, it may refuse only now.
     SpreadsheetApp.flush();
-    end(landedCells(sheet, before, range.getValues(), groups));
+    end(landedCells(sheet, before, range.getValues(), groups, room));
   } catch (error) {
-    if (begun) putBack(sheet, before, groups, error, noteHits);
+    if (begun) putBack(sheet, before, groups, { because: error, room, noteHits });
     throw error;
   }
 }
 
 /** The part of the tab that is known, and the cells that are written. */
-function areaOf(
-  sheet: Sheet,
-  writes: readonly CellWrite[],
-  known: Grid,
-): GoogleAppsScript.Spreadsheet.Range {
+function areaOf(sheet: Sheet, writes: readonly CellWrite[], known: Grid): Area {
   const lastRow = Math.max(1, ...writes.map(({ row }) => row));
-  if (lastRow > known.length) {
-    const missing = lastRow - sheet.getMaxRows();
-    if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
+  const isOfWholeRows = writes.some(({ row }) => isAllWritten(known, row, writes));
+  let room: number | null = null;
+  if (lastRow > known.length || isOfWholeRows) {
+    room = sheet.getMaxRows();
+    if (lastRow > room) sheet.insertRowsAfter(room, lastRow - room);
+    room = Math.max(room, lastRow);
   }
   const lastColumn = Math.max(1, known[0]?.length ?? 0, ...writes.map(({ column }) => column));
-  return sheet.getRange(1, 1, Math.max(known.length, lastRow), lastColumn);
+  // What stands below tells a line that has moved down from one that is blank.
+  const below = room !== null && room > Math.max(known.length, lastRow) ? 1 : 0;
+  const rows = Math.max(known.length, lastRow) + below;
+  return { range: sheet.getRange(1, 1, rows, lastColumn), room };
+}
+
+/** The part of the tab that is looked at. */
+interface Area {
+  readonly range: GoogleAppsScript.Spreadsheet.Range;
+  /** How many rows the tab has; asked only where rows have nothing beside what is written. */
+  readonly room: number | null;
+}
+
+function isAllWritten(known: Grid, row: number, writes: readonly CellWrite[]): boolean {
+  const written = new Set(writes.filter((one) => one.row === row).map(({ column }) => column));
+  return (known[row - 1] ?? []).every((value, at) => value === "" || written.has(at + 1));
 }
 
 function refuseChanged(before: Snapshot, groups: readonly WriteGroup[]): void {
@@ -104,6 +118,12 @@ function moved(): ChangedMeanwhile {
 
 function changed(cell: string): ChangedMeanwhile {
   return new ChangedMeanwhile(`${cell} was changed by somebody else just now: look again`);
+}
+
+function swallowed(cell: string): ChangedMeanwhile {
+  return new ChangedMeanwhile(
+    `${cell} did not take what was written: it may be part of a merged cell`,
+  );
 }
 
 function filled(cell: string, filler: string): ChangedMeanwhile {
@@ -131,47 +151,52 @@ function landedCells(
   before: Snapshot,
   after: Grid,
   groups: readonly WriteGroup[],
+  room: number | null,
 ): readonly LandedCell[] {
-  if (!groups.every((group) => stand(after, notWritten(group)))) {
-    return landedElsewhere(sheet, before, groups);
+  if (!groups.every((group) => isInPlace(after, group))) {
+    return landedElsewhere(sheet, before, groups, room);
   }
   const writes = groups.flatMap((group) => group.writes);
   const [first] = writes;
   const broken = fillers(before).find(({ row, column }) => isBroken(valueAt(after, row, column)));
   if (broken !== undefined && first !== undefined) throw filled(first.cell, cellName(broken));
-  return writes.map((write) => {
-    const stands = valueAt(after, write.row, write.column);
-    if (isAlike(stands, write.after)) return { write, cell: write.cell };
-    throw sameValue(stands, write.before)
-      ? new ChangedMeanwhile(
-          `${write.cell} did not take what was written: it may be part of a merged cell`,
-        )
-      : changed(write.cell);
-  });
+  return writes.map((write) => ({ write, cell: write.cell }));
+}
+
+/** Whether the cells of a group hold what was written, under their headers and beside their name. */
+function isInPlace(values: Grid, group: WriteGroup): boolean {
+  return (
+    stand(values, notWritten(group)) &&
+    group.writes.every(({ row, column, after }) => isAlike(valueAt(values, row, column), after))
+  );
 }
 
 function landedElsewhere(
   sheet: Sheet,
   before: Snapshot,
   groups: readonly WriteGroup[],
+  room: number | null,
 ): readonly LandedCell[] {
   const after = sheet.getDataRange().getValues();
+  const isShorter = hasFewerRows(sheet, room);
   return groups.flatMap((group) => {
-    const { own, hits } = traceCells(before.values, after, group);
+    const { own, hits } = traceCells(before.values, after, group, isShorter);
+    if (hits.length > 0) throw moved();
     return group.writes.map((write, at): LandedCell => {
       const place = own[at] ?? null;
-      if (place === null || hits.length > 0) throw moved();
-      if (!isAlike(valueAt(after, place.row, place.column), write.after)) throw moved();
-      return { write, cell: cellName(place) };
+      // A cell that was blanked and can't be found is blank, or gone with its row.
+      if (place === null && write.after === "") return { write, cell: write.cell };
+      if (place === null) throw moved();
+      const stands = valueAt(after, place.row, place.column);
+      if (isAlike(stands, write.after)) return { write, cell: cellName(place) };
+      if (place.row !== write.row || place.column !== write.column) throw moved();
+      throw sameValue(stands, write.before) ? swallowed(write.cell) : changed(write.cell);
     });
   });
 }
 
-/** By its format a cell may hold a number or a day as text, or text as a number. */
-function isAlike(stands: unknown, after: CellContent): boolean {
-  if (sameValue(stands, after)) return true;
-  if (!(after instanceof Date)) return String(stands) === String(after);
-  return typeof stands === "string" && stands.includes(String(after.getFullYear()));
+function hasFewerRows(sheet: Sheet, room: number | null): boolean {
+  return room !== null && sheet.getMaxRows() < room;
 }
 
 /** A cell that gets back what stood in it. */
@@ -181,6 +206,8 @@ interface Restore {
   readonly value: CellContent;
   /** '' where it held none. */
   readonly formula: string;
+  /** Whether it was shown as a day though it is none. */
+  readonly isDay?: boolean;
 }
 
 /** Undoes what was written; a cell that somebody has changed since is left as it is. */
@@ -188,20 +215,28 @@ function putBack(
   sheet: Sheet,
   before: Snapshot,
   groups: readonly WriteGroup[],
-  because: unknown,
-  noteHits: NoteHits,
+  {
+    because,
+    room,
+    noteHits,
+  }: {
+    readonly because: unknown;
+    readonly room: number | null;
+    readonly noteHits: NoteHits;
+  },
 ): void {
   const why = because instanceof Error ? because.message : String(because);
   const cells = groups.flatMap(({ writes }) => writes.map(({ cell }) => cell)).join(", ");
   try {
     const range = sheet.getDataRange();
     const now = range.getValues();
+    const isShorter = hasFewerRows(sheet, room);
     const own: Restore[] = [];
     const hits: Hit[] = [];
     for (const group of groups) {
-      const traced = stand(now, notWritten(group))
+      const traced = isInPlace(now, group)
         ? { own: group.writes, hits: [] }
-        : traceCells(before.values, now, group);
+        : traceCells(before.values, now, group, isShorter);
       group.writes.forEach(({ before: value, after }, at) => {
         const place = traced.own[at] ?? null;
         if (place === null || !isAlike(valueAt(now, place.row, place.column), after)) return;
@@ -228,11 +263,16 @@ function named({ values }: Snapshot, hit: Hit, groups: readonly WriteGroup[]): H
   return { ...hit, header: header.join(" ").trim(), name: String(name) };
 }
 
-function restoreOf({ formulas }: Snapshot, { row, column, was, from }: Hit): Restore[] {
+function restoreOf({ formulas }: Snapshot, hit: Hit): Restore[] {
+  const { row, column, was, from, write } = hit;
   if (was === undefined) return [];
   const formula = from === null ? "" : (formulas[from.row - 1]?.[from.column - 1] ?? "");
   return [
-    { row, column, value: was as CellContent, formula: movedFormula(formula, from?.row, row) },
+    {
+      ...{ row, column, value: was as CellContent },
+      formula: movedFormula(formula, from?.row, row),
+      isDay: write.after instanceof Date && !(was instanceof Date),
+    },
   ];
 }
 
@@ -244,11 +284,27 @@ function movedFormula(formula: string, from: number | undefined, to: number): st
   );
 }
 
+/** How a cell of the same column is shown that was not written: a day leaves its format behind. */
+function formatBeside(
+  sheet: Sheet,
+  now: Grid,
+  cells: readonly Restore[],
+  row: number,
+  column: number,
+): string {
+  const taken = new Set(cells.filter((one) => one.column === column).map((one) => one.row));
+  const free = Array.from({ length: now.length }, (_, at) => at + 1)
+    .filter((one) => !taken.has(one))
+    .sort((a, b) => Math.abs(a - row) - Math.abs(b - row) || b - a);
+  return sheet.getRange(free[0] ?? row, column).getNumberFormat();
+}
+
 /** @throws Error when the cells do not stand as they should afterwards */
 function restore(sheet: Sheet, now: Grid, cells: readonly Restore[]): void {
   if (cells.length === 0) return;
-  for (const { row, column, value, formula } of [...cells].reverse()) {
+  for (const { row, column, value, formula, isDay = false } of [...cells].reverse()) {
     const cell = sheet.getRange(row, column);
+    if (isDay) cell.setNumberFormat(formatBeside(sheet, now, cells, row, column));
     if (formula === "") cell.setValue(typeof value === "string" ? safeText(value) : value);
     else cell.setFormula(formula);
   }
