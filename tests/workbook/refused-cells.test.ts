@@ -46,3 +46,32 @@ describe.each(["alone", "rest"] as const)("a cell that is refused late (%s)", (l
     expect(states(nursery).join()).not.toMatch(/: (?:written|writing)/);
   });
 });
+
+describe("other things that people do", () => {
+  it("a merge over the count swallows it", () => {
+    const nursery = openNursery([smallRecords()], { newRows: 60 }).ready();
+    nursery.w.conditions.merge("Records", "L2:M2");
+    const written = nursery.w.run("sidebarRecord", takesOf("B1")) as { ok: boolean };
+    expect(nursery.value("Records", "M2")).toBe("");
+    if (written.ok) expect(states(nursery)).not.toContain("M2: written");
+  });
+
+  it("a chart on its own tab is passed over", () => {
+    const nursery = openNursery([smallRecords()], { newRows: 60 });
+    nursery.w.conditions.tabWithoutCells("Chart of takes");
+    nursery.ready();
+    expect(nursery.ask("sidebarToday", { daysAhead: 7 }).tasks.length).toBeGreaterThan(0);
+  });
+
+  it.each(["fr_FR", "pt_BR", "id_ID"])("live tabs answer in %s", async (locale) => {
+    const nursery = openNursery([smallRecords()], { locale, live: true, newRows: 60 }).ready();
+    await nursery.w.settled();
+    const wrong = nursery.tabs().filter((tab) =>
+      nursery
+        .values(tab)
+        .flat()
+        .some((value) => value === "#ERROR!"),
+    );
+    expect(wrong).toEqual([]);
+  });
+});
