@@ -3,10 +3,19 @@ const LONGEST_WAIT_MS = 10_000;
 /** Another run writes. */
 export class Busy extends Error {}
 
+/** The spreadsheet failed when all was done. */
+export class DoneAnyway extends Error {
+  constructor(cause: unknown) {
+    const why = cause instanceof Error ? cause.message : String(cause);
+    super(`All of it is written, but the spreadsheet failed right afterwards: look again (${why})`);
+  }
+}
+
 /**
  * Does something that writes while nobody else's script does.
  *
  * @throws Busy when another is at it for too long
+ * @throws DoneAnyway when it failed at the very end, with all its work done
  * @throws Error when the script runs outside a workbook, where there is no lock. Source:
  * developers.google.com/apps-script/reference/lock/lock-service.
  */
@@ -19,14 +28,30 @@ export function withLock<Result>(work: () => Result): Result {
   if (!lock.tryLock(LONGEST_WAIT_MS)) {
     throw new Busy("Somebody else is writing just now: try again in a moment");
   }
+  let result: Result;
   try {
-    return work();
-  } finally {
-    // What is written must be in the sheet before the next may read it.
+    result = work();
+  } catch (error) {
     try {
-      SpreadsheetApp.flush();
-    } finally {
-      lock.releaseLock();
+      letGo(lock);
+    } catch {
+      // What went wrong first is what counts.
     }
+    throw error;
+  }
+  try {
+    letGo(lock);
+  } catch (error) {
+    throw new DoneAnyway(error);
+  }
+  return result;
+}
+
+/** What is written must be in the sheet before the next may read it. */
+function letGo(lock: GoogleAppsScript.Lock.Lock): void {
+  try {
+    SpreadsheetApp.flush();
+  } finally {
+    lock.releaseLock();
   }
 }

@@ -3,7 +3,7 @@ import { isTicked } from "./due-entries";
 import { readOwnDueList } from "./due-list";
 import { type DueRow, dueRows } from "./due-rows";
 import { refreshDueTab } from "./due-tab";
-import { Busy, withLock } from "./lock";
+import { Busy, DoneAnyway, withLock } from "./lock";
 import { MARK } from "./mark";
 import { beginsWithMark } from "./own-tabs";
 import { recordsNow } from "./records-tab";
@@ -41,7 +41,8 @@ export function dueListEdited(event: GoogleAppsScript.Events.SheetsOnEdit, sheet
       withLock(() => dueListWork(sheet));
     }
   } catch (error) {
-    if (error instanceof Busy) return;
+    // What could not be said is found in the records by the next run.
+    if (error instanceof Busy || error instanceof DoneAnyway) return;
     sayOfEdited(sheet, edited, (row) => notWritten(sentenceOf(error), row));
   }
 }

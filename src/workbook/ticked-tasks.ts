@@ -3,7 +3,7 @@ import { dueKey } from "./due-entries";
 import { type DueList, readDueList } from "./due-list";
 import { markOf } from "./due-memory";
 import { type DueRow, dueRows } from "./due-rows";
-import { withLock } from "./lock";
+import { DoneAnyway, withLock } from "./lock";
 import { OWN_TABS, ownTab } from "./own-tabs";
 import { ownWrites } from "./own-writes";
 import { planRecord, type RecordPlan } from "./record-task";
@@ -71,7 +71,11 @@ export function recordTicksOf({ sheet, range, values }: DueList): Ticked {
   const changes = new Map(
     [...unticked.cells, ...recorded.cells].map(([row, cells]) => [row, changeOf(now, cells)]),
   );
-  sayInRows(sheet, range, said, changes);
+  try {
+    sayInRows(sheet, range, said, changes);
+  } catch {
+    sayAgain(() => sayInRows(sheet, range, said, changes), changes.size > 0);
+  }
   const states = [...said].filter(([{ box }, { text }]) => box !== "clear" && !saysWritten(text));
   const stuck = [...unticked.said.values()].filter(({ memory }) => memory.writes.length > 0);
   return {
@@ -82,6 +86,15 @@ export function recordTicksOf({ sheet, range, values }: DueList): Ticked {
       [...recorded.said].filter(([, { text }]) => saysWritten(text)).map(([row]) => dueKey(row)),
     ),
   };
+}
+
+/** What was written stands, whether it can be said in the rows or not. */
+function sayAgain(say: () => void, wrote: boolean): void {
+  try {
+    say();
+  } catch (error) {
+    throw wrote ? new DoneAnyway(error) : error;
+  }
 }
 
 interface Recorded {
