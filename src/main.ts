@@ -6,7 +6,7 @@ import { workbookHost } from "./workbook/workbook-host";
 
 /** Answers a custom function by its name; the stubs in the built file call it. */
 export function answer(name: FunctionName, args: ArrayLike<unknown>): FunctionResult {
-  return callFunction({ name, run: runs[name] }, workbookHost(), Array.from(args));
+  return callFunction({ name, run: runs[name].run }, workbookHost(), Array.from(args));
 }
 
 export {

@@ -3,13 +3,17 @@ import { join } from "node:path";
 import { build } from "esbuild";
 import { registry } from "../functions/index";
 import { hostMathematics } from "./host-mathematics";
+import { bundledPackages } from "./licences/bundled-packages";
+import { fullNotices, shortNotices } from "./licences/notices";
 import { LOADED, loaderHead, loaderTail } from "./loader";
-import { sidebarPage } from "./sidebar-page";
+import { packWords } from "./pack-words";
+import { builtSidebar } from "./sidebar-page";
 import { isStale } from "./stale";
 import { stubs } from "./stubs";
 import { projectVersion, versionDefined } from "./version";
 
 const DIST = "dist";
+const NOTICES = join(".build", "NOTICES.txt");
 
 /** Makes dist/: exactly the three files that are pushed. */
 async function makeDist(): Promise<void> {
@@ -23,25 +27,30 @@ async function makeDist(): Promise<void> {
     target: "es2020",
     minify: true,
     define: versionDefined(),
-    plugins: [hostMathematics],
+    plugins: [hostMathematics, packWords],
+    // What they ask is collected, short, by licences/.
     legalComments: "none",
+    metafile: true,
     logLevel: "warning",
-    banner: {
-      js: `// Nursery batches ${projectVersion()}\n/** @OnlyCurrentDoc */\n${loaderHead()}`,
-    },
+    banner: { js: `/** @OnlyCurrentDoc */\n${loaderHead()}` },
     footer: { js: `${loaderTail()}\n\n${stubs(registry)}` },
   });
-  const page = await sidebarPage(registry);
+  const packages = bundledPackages(bundle.metafile, process.cwd());
+  const head = [`// Nursery batches ${projectVersion()}`, "/*", ...shortNotices(packages), "*/"];
+  const sidebar = await builtSidebar(registry);
   rmSync(DIST, { recursive: true, force: true });
   mkdirSync(DIST);
-  writeFileSync(join(DIST, "Code.js"), bundle.outputFiles[0]?.text ?? "");
-  writeFileSync(join(DIST, "Sidebar.html"), page);
+  writeFileSync(join(DIST, "Code.js"), `${head.join("\n")}\n${bundle.outputFiles[0]?.text ?? ""}`);
+  writeFileSync(join(DIST, "Sidebar.html"), sidebar.page);
   copyFileSync("appsscript.json", join(DIST, "appsscript.json"));
+  // Beside dist/, which holds what is pushed and nothing else; a release takes it along.
+  mkdirSync(".build", { recursive: true });
+  writeFileSync(NOTICES, fullNotices([...packages, ...sidebar.packages]));
 }
 
 if (
   !process.argv.includes("--if-stale") ||
-  isStale(join(DIST, "Code.js"), ["src", "appsscript.json", "package.json"])
+  isStale(join(DIST, "Code.js"), ["src", "appsscript.json", "package.json", "package-lock.json"])
 ) {
   await makeDist();
 }

@@ -2,9 +2,22 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import type { FunctionEntry } from "../functions/index";
+import { type BundledPackage, bundledPackages } from "./licences/bundled-packages";
+import { shortNotices } from "./licences/notices";
 import { projectVersion, versionDefined } from "./version";
 
 const FOLDER = "src/sidebar";
+
+export interface BuiltSidebar {
+  readonly page: string;
+  /** The packages of which the page holds something. */
+  readonly packages: readonly BundledPackage[];
+}
+
+/** The sidebar's page alone, as builtSidebar makes it. */
+export async function sidebarPage(registry: readonly FunctionEntry[]): Promise<string> {
+  return (await builtSidebar(registry)).page;
+}
 
 /**
  * The sidebar as one page that asks for nothing else: style and script inlined, and the list of
@@ -12,27 +25,37 @@ const FOLDER = "src/sidebar";
  *
  * @throws Error where the page would be taken for something else by the server that serves it
  */
-export async function sidebarPage(registry: readonly FunctionEntry[]): Promise<string> {
-  const [script, style, roundSheetStyle] = await Promise.all(
-    ["main.ts", "page.css", "styles/round-sheet.css"].map(bundled),
-  );
+export async function builtSidebar(registry: readonly FunctionEntry[]): Promise<BuiltSidebar> {
+  const [script, style, roundSheetStyle] = await Promise.all([
+    bundled("main.ts"),
+    bundled("page.css"),
+    bundled("styles/round-sheet.css"),
+  ]);
+  const packages = [script, style, roundSheetStyle].flatMap((one) => one.packages);
+  const notices = ["/*", `Nursery batches ${projectVersion()}`, ...shortNotices(packages), "*/"];
+  const code = `${notices.join("\n")}\n${script.text}`;
   const page = [
-    ["<!-- style -->", `<style>${style}</style>`],
-    ["<!-- round sheet style -->", `<style>${roundSheetStyle}</style>`],
+    ["<!-- style -->", `<style>${style.text}</style>`],
+    ["<!-- round sheet style -->", `<style>${roundSheetStyle.text}</style>`],
     ["<!-- functions -->", functionItems(registry)],
     ["<!-- version -->", projectVersion()],
-    ["<!-- script -->", `<script>${inlineScript(script ?? "")}</script>`],
+    ["<!-- script -->", `<script>${inlineScript(code)}</script>`],
   ].reduce(
     (text, [place, content]) => text.replace(place ?? "", () => content ?? ""),
     readFileSync(join(FOLDER, "page.html"), "utf8"),
   );
   // Served as a template, this would begin a piece of server code.
   if (page.includes("<?")) throw new Error("the sidebar page holds <?");
-  return page;
+  return { page, packages };
 }
 
-async function bundled(name: string): Promise<string> {
-  const { outputFiles } = await build({
+interface BundledText {
+  readonly text: string;
+  readonly packages: readonly BundledPackage[];
+}
+
+async function bundled(name: string): Promise<BundledText> {
+  const { outputFiles, metafile } = await build({
     entryPoints: [join(FOLDER, name)],
     bundle: true,
     write: false,
@@ -43,10 +66,15 @@ async function bundled(name: string): Promise<string> {
     charset: "ascii",
     define: versionDefined(),
     minify: true,
+    // What they ask is collected, short, by licences/.
     legalComments: "none",
+    metafile: true,
     logLevel: "warning",
   });
-  return outputFiles[0]?.text.trim() ?? "";
+  return {
+    text: outputFiles[0]?.text.trim() ?? "",
+    packages: bundledPackages(metafile, process.cwd()),
+  };
 }
 
 /**

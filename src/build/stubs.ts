@@ -1,33 +1,13 @@
 import type { FunctionEntry } from "../functions/index";
 import { OWN_TABS } from "../workbook/own-tabs";
-import type { SidebarCallName } from "../workbook/sidebar-calls";
+import { sidebarAnswers } from "../workbook/sidebar-answers";
 import { BUNDLE_NAME } from "./loader";
 
 /** Functions that the spreadsheet and the menu call by name. */
 const WORKBOOK_FUNCTIONS = ["onOpen", "onInstall", "showSidebar", "refreshDueList", "writeTicked"];
 
 /** What the sidebar page may call: every name here is open to the page, and nothing else. */
-const SIDEBAR_CALLS: readonly SidebarCallName[] = [
-  "sidebarOpen",
-  "sidebarToday",
-  "sidebarAhead",
-  "sidebarTakes",
-  "sidebarCompareTakes",
-  "sidebarCheck",
-  "sidebarColumns",
-  "sidebarSetUp",
-  "sidebarRecord",
-  "sidebarTakeBack",
-  "sidebarSelect",
-  "sidebarCalendar",
-  "sidebarWork",
-  "sidebarMakeCrew",
-  "sidebarOrders",
-  "sidebarPlanOrder",
-  "sidebarAddOrder",
-  "sidebarOrderTab",
-  "sidebarMakeOrders",
-];
+export const SIDEBAR_CALLS: readonly string[] = Object.keys(sidebarAnswers);
 
 /**
  * The top-level functions that the spreadsheet sees: a bundler would hide them, and with them the

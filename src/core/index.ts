@@ -6,6 +6,7 @@ export type { Answer, AnswerValue, ColumnKind } from "./answer";
 export { balanceAnswer } from "./balance/balance-answer";
 // Cells and days
 export { type Cell, cellText, type DayCell, type Grid, gridOf, isBlank } from "./cells/cell";
+export { quoted, shortened } from "./cells/quoted";
 export { readCount } from "./cells/read-count";
 export { errorShown, isLoading } from "./cells/upstream";
 export { checkAnswer, checkTroubles, tallySentence } from "./check/check-answer";
@@ -27,6 +28,9 @@ export { planAnswer } from "./orders/plan-answer";
 export { type PlanQuestion, plannedOrder } from "./orders/planned-order";
 export { orderTable, readOrders } from "./orders/read-orders";
 export { USUAL_ASSURANCE } from "./orders/usual-assurance";
+export { type Initials, initialsOf } from "./people/initials";
+export { namesPeople } from "./people/people-columns";
+export { peopleOf } from "./people/people-of";
 export { placeLoadAnswer } from "./places/place-load-answer";
 export { type PlacesReading, readPlaces } from "./places/read-places";
 export { lookbackAnswer } from "./projection/lookback-answer";
@@ -40,24 +44,40 @@ export { type LostColumn, lostColumns } from "./records/lost-columns";
 export { type ReadingOptions, readRecords } from "./records/read-records";
 export { leftOutRemark, type Records, SEE_CHECK } from "./records/records";
 export { FACT_NAMES, LEAVE_ALONE } from "./records/target-names";
+export type { FairReading } from "./statistics/fair-comparison";
+export type { ChartReading } from "./statistics/proportion-chart";
 export { proportionChart } from "./statistics/proportion-chart";
 export { comparedAnswer } from "./takes/compared-answer";
+export { type ComparedTake, comparedTakes } from "./takes/compared-takes";
+export { batchesText, notUsedSentences } from "./takes/counted-batches";
+export type { GroupColumn } from "./takes/group-column";
+export { groupColumns } from "./takes/grouping";
+export { lastMonth } from "./takes/last-month";
 export { madeColumnNames } from "./takes/made-columns";
 export { PERIODS, type Period, periodNamed, periodText } from "./takes/periods";
-export { reasonsAnswer } from "./takes/reasons-answer";
-export { summaryAnswer } from "./takes/summary-answer";
+export { NOT_CAUSING, reasonsAnswer } from "./takes/reasons-answer";
+export { summaryAnswer, summaryRemark } from "./takes/summary-answer";
+export { summedTakes } from "./takes/summed-takes";
 export { MORE_TAKEN_THAN_GRAFTED, takeRange, takeRate } from "./takes/take-rate";
-export { STILL_OPEN, trendAnswer } from "./takes/trend-answer";
-export { lastMonthSentence } from "./takes/trend-sentence";
+export { type ReasonReading, type TakeReason, takeReasons } from "./takes/take-reasons";
+export { type TrendPeriod, takeTrend } from "./takes/take-trend";
+export { trendAnswer } from "./takes/trend-answer";
 export type { BuiltTimetable, TimetableFault } from "./timetable/build-methods";
 export { methodFinder, methodOrRefuse, usualMethod } from "./timetable/method-of-batch";
 export { cocoaCleftGraftMeasures } from "./timetable/methods/cocoa-cleft-graft";
 export { builtInTimetable, faultSentence, readTimetable } from "./timetable/read-timetable";
 export type { Timetable } from "./timetable/timetable";
 export { timetableAnswer } from "./timetable/timetable-answer";
+export { tabNames } from "./words/all-languages";
 export { normalText } from "./words/normal-text";
 export { type PlannedWork, plannedWork, type WorkPart } from "./work/planned-work";
 export { type ClosedDaysReading, isClosedDays, readClosedDays } from "./work/read-closed-days";
-export { CREW_HEADER, type CrewReading, crewColumns, readCrew } from "./work/read-crew";
+export {
+  CREW_HEADER,
+  type CrewReading,
+  crewColumns,
+  crewRemarks,
+  readCrew,
+} from "./work/read-crew";
 export { workNeedsAnswer } from "./work/work-needs-answer";
 export { workPlanAnswer } from "./work/work-plan-answer";

@@ -8,6 +8,7 @@ import {
   isBlank,
   isLoading,
   isoDay,
+  quoted,
 } from "../core";
 
 /** Left out, or a blank cell. */
@@ -76,6 +77,5 @@ export function textArgument(name: string, cell: Cell): string {
 export function said(cell: Cell): string {
   if (typeof cell === "object") return isoDay(cell.day);
   if (typeof cell !== "string") return String(cell);
-  const text = cell.length > 40 ? `${cell.slice(0, 40)}…` : cell;
-  return `"${text}"`;
+  return quoted(cell);
 }

@@ -1,4 +1,5 @@
-import type { CellOut, Door } from "../door/index";
+import type { CellOut } from "../door/index";
+import type { Parameters, SheetFunction } from "./function-of";
 import type { runs } from "./runs";
 
 /** What a custom function is given and gives: raw values of the spreadsheet. */
@@ -15,20 +16,9 @@ export interface ParameterEntry {
   readonly optional: boolean;
 }
 
-export type FunctionRun = (door: Door, args: RawArguments) => FunctionResult;
-
-/**
- * A parameter as a function's file says it: its name, with ? after it where it may be left out, and
- * one sentence. Plain data, so that the built file can leave it out.
- */
-export type ParameterHelp = readonly [name: string, sentence: string];
-
-/** Everything said of a custom function, once: the helper's text, the reference and the tests use it. */
-export interface FunctionHelp {
-  readonly name: FunctionName;
+interface Said {
   /** One sentence for the formula helper. */
   readonly sentence: string;
-  readonly parameters: readonly ParameterHelp[];
   /** What comes back, for the reference. */
   readonly answers: string;
   /** A formula over the example workbook; the reference shows what it really gives. */
@@ -37,7 +27,20 @@ export interface FunctionHelp {
   readonly exampleHeadings?: readonly string[];
 }
 
-export interface FunctionEntry extends Omit<FunctionHelp, "parameters"> {
+/**
+ * Everything said of a custom function, once: the helper's text, the reference and the tests use it.
+ * Plain data, so that the built file can leave it out. Each parameter that the function declares has
+ * its sentence here, and no other.
+ */
+export interface FunctionHelp<Declared extends Parameters = Parameters> extends Said {
+  readonly parameters: { readonly [Name in keyof Declared]: string };
+}
+
+/** The help that fits a function. */
+export type HelpOf<Run> =
+  Run extends SheetFunction<infer Declared> ? FunctionHelp<Declared> : never;
+
+export interface FunctionEntry extends Said, Pick<SheetFunction, "run"> {
+  readonly name: FunctionName;
   readonly parameters: readonly ParameterEntry[];
-  readonly run: FunctionRun;
 }

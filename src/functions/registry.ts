@@ -6,10 +6,11 @@ import { batchLookbackHelp } from "./batch-lookback";
 import { batchReadyHelp } from "./batch-ready";
 import { batchStagesHelp } from "./batch-stages";
 import { batchStepsHelp } from "./batch-steps";
-import type { FunctionEntry, FunctionHelp } from "./entry";
+import type { FunctionEntry, FunctionName, HelpOf } from "./entry";
 import { germinationSummaryHelp } from "./germination-summary";
 import { orderOutlookHelp } from "./order-outlook";
 import { orderPlanHelp } from "./order-plan";
+import type { Parameter } from "./parameter";
 import { placeLoadHelp } from "./place-load";
 import { runs } from "./runs";
 import { takeComparedHelp } from "./take-compared";
@@ -22,40 +23,57 @@ import { timetableHelp } from "./timetable";
 import { workNeedsHelp } from "./work-needs";
 import { workPlanHelp } from "./work-plan";
 
-const helps: readonly FunctionHelp[] = [
-  timetableHelp,
-  batchStagesHelp,
-  batchStepsHelp,
-  batchDueHelp,
-  batchReadyHelp,
-  batchLookbackHelp,
-  batchBalanceHelp,
-  batchCheckHelp,
-  takeRateHelp,
-  takeRangeHelp,
-  takeSummaryHelp,
-  takeComparedHelp,
-  takeTrendHelp,
-  takeReasonsHelp,
-  germinationSummaryHelp,
-  orderPlanHelp,
-  orderOutlookHelp,
-  workNeedsHelp,
-  workPlanHelp,
-  placeLoadHelp,
-  batchCostHelp,
-];
+/** A function without its help, or help of none, does not compile. */
+const helps: { readonly [Name in FunctionName]: HelpOf<(typeof runs)[Name]> } = {
+  TIMETABLE: timetableHelp,
+  BATCH_STAGES: batchStagesHelp,
+  BATCH_STEPS: batchStepsHelp,
+  BATCH_DUE: batchDueHelp,
+  BATCH_READY: batchReadyHelp,
+  BATCH_LOOKBACK: batchLookbackHelp,
+  BATCH_BALANCE: batchBalanceHelp,
+  BATCH_CHECK: batchCheckHelp,
+  TAKE_RATE: takeRateHelp,
+  TAKE_RANGE: takeRangeHelp,
+  TAKE_SUMMARY: takeSummaryHelp,
+  TAKE_COMPARED: takeComparedHelp,
+  TAKE_TREND: takeTrendHelp,
+  TAKE_REASONS: takeReasonsHelp,
+  GERMINATION_SUMMARY: germinationSummaryHelp,
+  ORDER_PLAN: orderPlanHelp,
+  ORDER_OUTLOOK: orderOutlookHelp,
+  WORK_NEEDS: workNeedsHelp,
+  WORK_PLAN: workPlanHelp,
+  PLACE_LOAD: placeLoadHelp,
+  BATCH_COST: batchCostHelp,
+};
 
 /**
  * Every custom function, in the order of the reference. The built file knows them by their stubs, and
  * leaves this list and all that is said in it out.
  */
-export const registry: readonly FunctionEntry[] = /* @__PURE__ */ helps.map((help) => ({
-  ...help,
-  parameters: help.parameters.map(([name, sentence]) => ({
-    name: name.replace("?", ""),
-    sentence,
-    optional: name.endsWith("?"),
-  })),
-  run: runs[help.name],
-}));
+export const registry: readonly FunctionEntry[] = /* @__PURE__ */ entries();
+
+function entries(): readonly FunctionEntry[] {
+  return (Object.keys(runs) as FunctionName[]).map((name) => {
+    const { parameters, run } = runs[name];
+    const { parameters: sentences, ...help } = helps[name];
+    return {
+      ...help,
+      name,
+      parameters: Object.entries<Parameter<unknown>>(parameters).map(
+        ([parameter, { optional, usual }]) => ({
+          name: parameter,
+          sentence: withUsual((sentences as Readonly<Record<string, string>>)[parameter], usual),
+          optional,
+        }),
+      ),
+      run,
+    };
+  });
+}
+
+/** The usual value is said by the parameter itself, so that no sentence can tell another. */
+function withUsual(sentence = "", usual?: number): string {
+  return usual === undefined ? sentence : sentence.replace(/\.$/, `; ${usual} if left out.`);
+}

@@ -6,7 +6,7 @@ import { batchLookback } from "./batch-lookback";
 import { batchReady } from "./batch-ready";
 import { batchStages } from "./batch-stages";
 import { batchSteps } from "./batch-steps";
-import type { FunctionRun } from "./entry";
+import type { SheetFunction } from "./function-of";
 import { germinationSummary } from "./germination-summary";
 import { orderOutlook } from "./order-outlook";
 import { orderPlan } from "./order-plan";
@@ -21,7 +21,10 @@ import { timetable } from "./timetable";
 import { workNeeds } from "./work-needs";
 import { workPlan } from "./work-plan";
 
-/** What each custom function does. The built file has these, and their help in its stubs alone. */
+/**
+ * What each custom function does, in the order of the reference. The built file has these, and their
+ * help in its stubs alone.
+ */
 export const runs = {
   TIMETABLE: timetable,
   BATCH_STAGES: batchStages,
@@ -44,4 +47,4 @@ export const runs = {
   WORK_PLAN: workPlan,
   PLACE_LOAD: placeLoad,
   BATCH_COST: batchCost,
-} satisfies Readonly<Record<string, FunctionRun>>;
+} satisfies Readonly<Record<string, Pick<SheetFunction, "run">>>;

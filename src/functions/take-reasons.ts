@@ -1,27 +1,22 @@
-import { builtInTimetable, reasonsAnswer } from "../core";
-import { levelArgument } from "../door/index";
-import type { FunctionHelp, FunctionRun } from "./entry";
-import { COLUMNS, RECORDS } from "./parameters";
+import { reasonsAnswer } from "../core";
+import type { HelpOf } from "./entry";
+import { functionOf } from "./function-of";
+import { columns, records, share } from "./parameter";
+import { COLUMNS, RECORDS } from "./parameter-help";
+import { TAKES_LEVEL } from "./usual";
 
-const USUAL_LEVEL = 0.95;
+export const takeReasons = functionOf({ records, level: share(TAKES_LEVEL), columns }, (given) =>
+  reasonsAnswer(given),
+);
 
-export const takeReasonsHelp: FunctionHelp = {
-  name: "TAKE_REASONS",
+export const takeReasonsHelp: HelpOf<typeof takeReasons> = {
   sentence: "Which recorded columns go with good and bad takes, alone and beside the others.",
-  parameters: [
-    RECORDS,
-    ["level?", "How sure a link must be to be named, as a share; 0.95 if left out."],
-    COLUMNS,
-  ],
+  parameters: {
+    records: RECORDS,
+    level: "How sure a link must be to be named, as a share.",
+    columns: COLUMNS,
+  },
   answers:
     "One row a column, most first: how much of the spread between batches it goes with, its best and worst group, and a reading. What goes with takes need not cause them.",
   example: "=TAKE_REASONS(Takes!A1:F25)",
 };
-
-export const takeReasons: FunctionRun = (door, [records, level, columns]) =>
-  door.out(
-    reasonsAnswer({
-      level: levelArgument("level", door.cell(level), USUAL_LEVEL),
-      records: door.records(records, { timetable: builtInTimetable(), asOf: null, columns }),
-    }),
-  );

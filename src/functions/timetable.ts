@@ -1,16 +1,17 @@
 import { builtInTimetable, timetableAnswer } from "../core";
-import { isMissing, textArgument } from "../door/index";
-import type { FunctionHelp, FunctionRun } from "./entry";
+import type { HelpOf } from "./entry";
+import { functionOf } from "./function-of";
+import { textOrNone } from "./parameter";
 
-export const timetableHelp: FunctionHelp = {
-  name: "TIMETABLE",
+export const timetable = functionOf({ method: textOrNone }, ({ method }) =>
+  timetableAnswer(builtInTimetable(), method),
+);
+
+export const timetableHelp: HelpOf<typeof timetable> = {
   sentence: "The built-in steps of a method with their days, to read, or to copy and edit.",
-  parameters: [["method?", "Name of a method; leave out for all."]],
+  parameters: {
+    method: "Name of a method; leave out for all.",
+  },
   answers: "The timetable: one row a step, with its days, its kept share and the source of each.",
   example: '=TIMETABLE("Cocoa cleft graft")',
-};
-
-export const timetable: FunctionRun = (door, [method]) => {
-  const name = isMissing(method) ? null : textArgument("method", door.cell(method));
-  return door.out(timetableAnswer(builtInTimetable(), name));
 };

@@ -1,6 +1,9 @@
 import type { ICellData } from "@univerjs/core";
+import { MOST_ROWS } from "./file-limits";
 import { PersonError } from "./person-error";
+import { isFilled, readingLimits, withoutBlankEnd } from "./reading-limits";
 import { serialOfIso } from "./serial-day";
+import { readText } from "./text-in";
 import { booleanCell, numberCell, type SheetDraft, textCell } from "./workbook-data";
 
 /**
@@ -13,70 +16,92 @@ import { booleanCell, numberCell, type SheetDraft, textCell } from "./workbook-d
  * The xlsx library could read csv too, but it looks at the first bytes to guess what kind of file
  * this is (a first header "ID" makes it something else), so the few rules are written out here.
  *
- * @param bytes UTF-8, UTF-16 with a mark, or else Windows-1252 as older programs save it
+ * @param bytes UTF-8, UTF-16, or else Windows-1252 as older programs save it
  * @param fileName for the message
  * @param tabName such as "records"
- * @throws PersonError when nothing is in it
+ * @throws PersonError when nothing is in it, or more than is read
  */
 export function readCsv(bytes: Uint8Array, fileName: string, tabName: string): SheetDraft {
-  const text = decode(bytes);
+  const text = readText(bytes, fileName);
   const separator = guessSeparator(text);
-  const rows = splitCsv(text, separator);
-  if (!rows.some((row) => row.some((field) => field.trim() !== ""))) {
-    throw new PersonError(`${fileName} is empty`);
+  const limits = readingLimits(fileName);
+  const rows: (ICellData | undefined)[][] = [];
+  for (const fields of csvRows(text, separator)) {
+    const row = fields.map((field) => typedCell(field, separator));
+    row.forEach((cell, column) => {
+      if (isFilled(cell)) limits.cell(null, rows.length, column, cell);
+    });
+    // Far below the table there may be any number of blank lines.
+    if (rows.length < MOST_ROWS) rows.push(row);
   }
-  return {
-    name: tabName,
-    rows: rows.map((row) => row.map((field) => typedCell(field, separator))),
-  };
+  const filled = withoutBlankEnd(rows);
+  if (filled.length === 0) throw new PersonError(`${fileName} is empty`);
+  return { name: tabName, rows: filled };
 }
 
-function decode(bytes: Uint8Array): string {
-  if (bytes[0] === 0xff && bytes[1] === 0xfe) return new TextDecoder("utf-16le").decode(bytes);
-  try {
-    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
-  } catch {
-    return new TextDecoder("windows-1252").decode(bytes);
-  }
-}
-
-/** The mark that the first filled line has most of, outside quotes; a comma if it has none. */
+/** The mark that the first line with any has most of, outside quotes; a comma if it has none. */
 function guessSeparator(text: string): string {
-  const line = text.replace(/"(?:[^"]|"")*"/g, "").match(/[^\r\n]*[,;\t][^\r\n]*/)?.[0] ?? "";
-  const count = (mark: string) => line.split(mark).length;
-  return [",", ";", "\t"].reduce((best, mark) => (count(mark) > count(best) ? mark : best));
+  const counts = new Map([...MARKS].map((mark) => [mark, 0]));
+  let quoted = false;
+  let found = false;
+  for (const mark of text.matchAll(/["\r\n,;\t]/g)) {
+    const [sign] = mark;
+    if (sign === '"') quoted = !quoted;
+    else if (quoted) continue;
+    else if (!counts.has(sign)) {
+      if (found) break;
+    } else {
+      counts.set(sign, (counts.get(sign) ?? 0) + 1);
+      found = true;
+    }
+  }
+  const count = (mark: string) => counts.get(mark) ?? 0;
+  return [...MARKS].reduce((best, mark) => (count(mark) > count(best) ? mark : best));
 }
 
-/** Fields of a text by RFC 4180: quotes around a field may hold separators and line ends. */
-function splitCsv(text: string, separator: string): string[][] {
-  const rows: string[][] = [];
+const MARKS = ",;\t";
+
+/**
+ * Rows of the fields of a text by RFC 4180: quotes around a field may hold separators and line ends.
+ * Fields are cut out of the text whole: put together from single characters, a long one would take
+ * many times its size.
+ */
+function* csvRows(text: string, separator: string): Generator<string[]> {
   let row: string[] = [];
-  let field = "";
-  let quoted = false;
-  const endField = () => {
-    row.push(field);
-    field = "";
-  };
-  const endRow = () => {
-    endField();
-    rows.push(row);
-    row = [];
-  };
-  for (let at = 0; at < text.length; at++) {
-    const mark = text[at] as string;
-    if (quoted) {
-      if (mark !== '"') field += mark;
-      else if (text[at + 1] === '"') {
-        field += '"';
-        at++;
-      } else quoted = false;
-    } else if (mark === '"' && field === "") quoted = true;
-    else if (mark === separator) endField();
-    else if (mark === "\n") endRow();
-    else if (mark !== "\r" || text[at + 1] !== "\n") field += mark;
+  let at = 0;
+  while (at < text.length) {
+    const field = text[at] === '"' ? quotedField(text, at) : { text: "", end: at };
+    const end = endOfField(text, field.end, separator);
+    row.push(field.text + text.slice(field.end, end));
+    const isLineEnd = text[end] !== separator;
+    at = end + (text[end] === "\r" ? 2 : 1);
+    if (isLineEnd) {
+      yield row;
+      row = [];
+    } else if (at >= text.length) row.push("");
   }
-  if (field !== "" || row.length > 0) endRow();
-  return rows;
+  if (row.length > 0) yield row;
+}
+
+/** Where a separator, a line end or the text's end comes next. A lone \\r belongs to the field. */
+function endOfField(text: string, from: number, separator: string): number {
+  for (let at = from; at < text.length; at++) {
+    const mark = text[at];
+    if (mark === separator || mark === "\n") return at;
+    if (mark === "\r" && text[at + 1] === "\n") return at;
+  }
+  return text.length;
+}
+
+/** What stands between quotes, in which a doubled one is a quote; to the end if none closes it. */
+function quotedField(text: string, at: number): { readonly text: string; readonly end: number } {
+  let close = text.indexOf('"', at + 1);
+  while (close >= 0 && text[close + 1] === '"') close = text.indexOf('"', close + 2);
+  const end = close < 0 ? text.length : close;
+  return {
+    text: text.slice(at + 1, end).replaceAll('""', '"'),
+    end: close < 0 ? end : end + 1,
+  };
 }
 
 function typedCell(field: string, separator: string): ICellData | undefined {

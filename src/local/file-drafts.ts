@@ -1,12 +1,15 @@
 import { readCsv } from "./csv-in";
+import { MOST_FILE_BYTES } from "./file-limits";
+import { tooLarge } from "./file-sentences";
 import { PersonError } from "./person-error";
 import type { SheetDraft } from "./workbook-data";
 import { readXlsx } from "./xlsx-in";
 
 /**
- * The tabs in the bytes of a person's file, told apart by the ending of its name.
+ * The tabs in the bytes of a person's file, told apart by the ending of its name; a workbook that is
+ * named .csv is read as a workbook.
  * @param addInNames names of the add-in's functions, upper case
- * @throws PersonError when it is of another kind, damaged or empty
+ * @throws PersonError when it is of another kind, damaged, empty or too large
  */
 export function fileDrafts(
   bytes: Uint8Array,
@@ -18,8 +21,17 @@ export function fileDrafts(
     throw new PersonError(`${fileName} is neither an .xlsx workbook nor a .csv table`);
   }
   if (bytes.length === 0) throw new PersonError(`${fileName} is empty`);
-  if (kind.toLowerCase() === ".xlsx") return readXlsx(bytes, fileName, addInNames);
+  if (bytes.length > MOST_FILE_BYTES) throw new PersonError(tooLarge(fileName));
+  if (kind.toLowerCase() === ".xlsx" || isWorkbook(bytes)) {
+    return readXlsx(bytes, fileName, addInNames);
+  }
   return [readCsv(bytes, fileName, tabName(name))];
+}
+
+/** The first bytes of .xlsx workbooks, and of older ones or those with a password. */
+function isWorkbook([first, second, third, fourth]: Uint8Array): boolean {
+  const zip = first === 0x50 && second === 0x4b && third === 3 && fourth === 4;
+  return zip || (first === 0xd0 && second === 0xcf && third === 0x11 && fourth === 0xe0);
 }
 
 /** A file's name as a tab may be called: 31 characters at most, none of those that formulas use. */

@@ -16,6 +16,8 @@ export interface ReportOptions {
   readonly daysAhead?: number;
   /** How the workbook writes dates of two numbers and decimals, such as "en_GB" or "fr_FR". */
   readonly locale: string;
+  /** Whether the grafters' takes are set beside one another, by name. */
+  readonly people: boolean;
   /** Folder for the calculated workbook, as it was typed. */
   readonly out: string;
 }
@@ -33,6 +35,7 @@ read. Without FILE an invented nursery is opened.
                        "Takes=Living in May"; once for each such column
   --days-ahead N       how far the due list looks ahead (else the workbook's Days ahead, else 7)
   --locale CODE        how dates and decimals are written: en_GB (usual), en_US, fr_FR ...
+  --people             also the take rates of each grafter, by name
   --out DIR            folder for the calculated workbook (out)
   --help               this text
 `;
@@ -66,6 +69,7 @@ export function readReportOptions(words: readonly string[]): ReportOptions {
     help: values.help ?? false,
     locale,
     out: values.out ?? "out",
+    people: values.people ?? false,
     columns: (values.column ?? []).map(toldColumn),
     ...(positionals[0] === undefined ? {} : { file: positionals[0] }),
     ...(daysAhead === undefined ? {} : { daysAhead: Number(daysAhead) }),
@@ -97,6 +101,7 @@ function parse(words: readonly string[]) {
         "days-ahead": { type: "string" },
         locale: { type: "string" },
         out: { type: "string" },
+        people: { type: "boolean" },
       },
     });
   } catch (error) {

@@ -6,8 +6,8 @@ import { cellText } from "./cell-text";
 import { openWorkbook } from "./engine";
 import { foremostRows } from "./foremost-rows";
 import { linesBelow } from "./lines-below";
-import { openFile } from "./open-file";
 import { PersonError } from "./person-error";
+import { readApart } from "./read-apart";
 import { recordsTabs, timetableSheet } from "./records-sheet";
 import { filledCells, wholeColumns } from "./references";
 import { REPORT_HELP, type ReportOptions, readReportOptions } from "./report-options";
@@ -15,6 +15,7 @@ import { answerOf, draftOf, type ResultTab, resultTabs, withFormats } from "./re
 import { serialOfIso } from "./serial-day";
 import { settingReference } from "./settings-tab";
 import type { Cell, SheetCells } from "./sheet-cells";
+import { TAB_NAMES } from "./tab-names.table";
 import { textTable } from "./tables";
 import { type SheetDraft, workbookData } from "./workbook-data";
 import { wrapText } from "./wrap-text";
@@ -54,7 +55,7 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
   at.progress(`Calculating ${path.basename(file)} ...`);
   const bundle = loadBuiltFile(at, options.locale);
   const addInNames = new Set(bundle.functions.map(({ name }) => name.toUpperCase()));
-  const opened = openFile(file, addInNames);
+  const opened = await readApart(file, addInNames);
   const { drafts, records, from } = recordsTabs(opened, bundle, options);
   const timetable = timetableSheet(opened);
   const asOf = withAsOf(drafts, options.asOf, serialOfIso(at.today) ?? 0);
@@ -68,10 +69,11 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
     level: settingReference(opened, "Level") ?? "",
     places: filledTab(opened, "places"),
     prices: filledTab(opened, "prices"),
-    orders: filledTab(opened, "orders", "commandes", "pedidos", "encomendas", "pesanan"),
-    crew: filledTab(opened, "crew", "équipe", "equipe", "equipo", "equipa"),
-    closedDays: filledTab(opened, "closed days", "jours fermés", "días cerrados", "dias fechados"),
+    orders: filledTab(opened, "orders"),
+    crew: filledTab(opened, "crew"),
+    closedDays: filledTab(opened, "closedDays"),
     assurance: settingReference(opened, "Assurance") ?? "",
+    people: options.people,
   }).map((tab) => ({ ...tab, name: freeName(tab.name, asOf.drafts) }));
 
   const workbook = openWorkbook(
@@ -102,10 +104,15 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
   at.print(`Calculated workbook: ${save(results, file, options, at, addInNames)}\n`);
 }
 
-/** The columns of the tab of such a name, '' where there is none or it has nothing under its header. */
-function filledTab(drafts: readonly SheetDraft[], ...names: readonly string[]): string {
-  const tab = drafts.find((draft) => names.includes(draft.name.trim().toLowerCase()));
+/** The columns of the tab with such a table by its name, '' where there is none or it has nothing under its header. */
+function filledTab(drafts: readonly SheetDraft[], kind: keyof typeof TAB_NAMES): string {
+  const names = TAB_NAMES[kind].split(", ");
+  const tab = drafts.find((draft) => names.includes(withoutAccents(draft.name)));
   return tab === undefined || tab.rows.length < 2 ? "" : wholeColumns(tab);
+}
+
+function withoutAccents(name: string): string {
+  return name.trim().toLowerCase().normalize("NFD").replace(/\p{M}/gu, "");
 }
 
 function saidTabs(from: readonly string[], name: string): string {

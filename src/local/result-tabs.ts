@@ -46,6 +46,8 @@ export interface FormulaParts {
   readonly closedDays: string;
   /** '' for the add-in's own. */
   readonly assurance: string;
+  /** Whether grafters are set beside one another by name. */
+  readonly people: boolean;
 }
 
 /** The answers of the report, in the order in which a grower's day needs them. */
@@ -113,7 +115,7 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
       limit: 40,
       below: { heading: "Remarks", column: "Remark", of: "Batch" },
     },
-    ...["Variety", "Grafter"].map((by) => ({
+    ...["Variety", ...(parts.people ? ["Grafter"] : [])].map((by) => ({
       name: `Takes by ${by.toLowerCase()}`,
       heading: `Take rates by ${by.toLowerCase()} (batch spread: 1 is chance alone)`,
       formula: call("TAKE_SUMMARY", records, `"${by}"`, ""),

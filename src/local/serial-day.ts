@@ -23,11 +23,16 @@ export function serialOfIso(text: string): number | null {
   return (midnight.getTime() - EPOCH_MS) / DAY_MS + (hour * 3600 + minute * 60 + second) / 86_400;
 }
 
+/** The last serial number that is a day of the calendar: 31 December 9999. */
+const LAST_DAY = 2_958_465;
+
 /**
- * A serial number as ISO 8601 text: the day, and the time to the minute if there is one.
+ * A serial number as ISO 8601 text: the day, and the time to the minute if there is one; the number
+ * itself where it lies beyond the calendar.
  * @example isoOfSerial(46143) // "2026-05-01"
  */
 export function isoOfSerial(serial: number): string {
+  if (Math.abs(serial) > LAST_DAY) return String(serial);
   const text = new Date(EPOCH_MS + Math.round(serial * 1440) * 60_000).toISOString();
   return Number.isInteger(serial)
     ? text.slice(0, 10)

@@ -24,8 +24,8 @@ export interface SheetDraft {
 }
 
 /** The size of a new sheet, so that an open-ended range has the blank tail it has in real life. */
-const LEAST_ROWS = 1000;
-const LEAST_COLUMNS = 26;
+export const LEAST_ROWS = 1000;
+export const LEAST_COLUMNS = 26;
 
 /** A workbook as the engine takes it. */
 export function workbookData(name: string, drafts: readonly SheetDraft[]): IWorkbookData {

@@ -1,8 +1,25 @@
-import { type CellObject, read, SSF, utils, type WorkSheet } from "@e965/xlsx";
-import type { ICellData } from "@univerjs/core";
+import { type CellObject, read, SSF, utils, type WorkBook, type WorkSheet } from "@e965/xlsx";
+import type { ICellData, IRange } from "@univerjs/core";
+import {
+  LONGEST_FORMAT,
+  LONGEST_FORMULA,
+  MOST_COLUMNS,
+  MOST_MERGES,
+  MOST_ROWS,
+  MOST_TABS,
+} from "./file-limits";
 import { canCalculate } from "./known-formulas";
 import { PersonError } from "./person-error";
-import { booleanCell, numberCell, type SheetDraft, textCell } from "./workbook-data";
+import { isFilled, type ReadingLimits, readingLimits, withoutBlankEnd } from "./reading-limits";
+import {
+  booleanCell,
+  LEAST_COLUMNS,
+  LEAST_ROWS,
+  numberCell,
+  type SheetDraft,
+  textCell,
+} from "./workbook-data";
+import { valueParts } from "./xlsx-parts";
 
 /** How many days later the day count of a workbook "from 1904" starts. */
 const DAYS_TO_1904 = 1462;
@@ -26,9 +43,36 @@ export function readXlsx(
   addInNames: ReadonlySet<string>,
 ): SheetDraft[] {
   refuseOtherKinds(bytes, fileName);
-  let book: ReturnType<typeof read>;
+  const book = openBook(valueParts(bytes, fileName), fileName);
+  const from1904 = Boolean(book.Workbook?.WBProps?.date1904);
+  const limits = readingLimits(fileName);
+  const drafts = book.SheetNames.map((name, index): SheetDraft => {
+    const sheet = book.Sheets[name];
+    // The library leaves out a tab that it can't read, and says nothing.
+    if (!sheet) throw new PersonError(`${fileName} is damaged: its tab ${name} can't be read`);
+    const rows = readRows(sheet, { name, from1904, addInNames, limits });
+    const columns = rows.reduce((most, { length }) => Math.max(most, length), 0);
+    return {
+      name,
+      rows,
+      hidden: Boolean(book.Workbook?.Sheets?.[index]?.Hidden),
+      widths: Array.from(
+        (sheet["!cols"] ?? []).slice(0, columns),
+        (column) => column?.wpx && Math.round(column.wpx),
+      ),
+      merges: readMerges(sheet, rows.length, columns, `${fileName} is too large: ${name}`),
+    };
+  });
+  if (!drafts.some(({ rows }) => rows.length > 0)) {
+    throw new PersonError(`${fileName} is empty: no tab has a filled cell`);
+  }
+  return drafts;
+}
+
+function openBook(parts: Uint8Array, fileName: string): WorkBook {
+  let book: WorkBook;
   try {
-    book = read(bytes, {
+    book = read(parts, {
       type: "array",
       dense: true,
       cellFormula: true,
@@ -40,26 +84,12 @@ export function readXlsx(
   } catch {
     throw new PersonError(`${fileName} is damaged: it can't be opened as an .xlsx workbook`);
   }
-  const from1904 = Boolean(book.Workbook?.WBProps?.date1904);
-  const drafts = book.SheetNames.map((name, index): SheetDraft => {
-    const sheet = book.Sheets[name] as WorkSheet;
-    return {
-      name,
-      rows: readRows(sheet, from1904, addInNames),
-      hidden: Boolean(book.Workbook?.Sheets?.[index]?.Hidden),
-      widths: Array.from(sheet["!cols"] ?? [], (column) => column?.wpx && Math.round(column.wpx)),
-      merges: (sheet["!merges"] ?? []).map(({ s, e }) => ({
-        startRow: s.r,
-        endRow: e.r,
-        startColumn: s.c,
-        endColumn: e.c,
-      })),
-    };
-  });
-  if (!drafts.some(({ rows }) => rows.some((row) => row.some(Boolean)))) {
-    throw new PersonError(`${fileName} is empty: no tab has a filled cell`);
+  if (book.SheetNames.length > MOST_TABS) {
+    throw new PersonError(
+      `${fileName} is too large: it has ${book.SheetNames.length.toLocaleString("en-GB")} tabs, and at most ${MOST_TABS} are read`,
+    );
   }
-  return drafts;
+  return book;
 }
 
 function refuseOtherKinds(bytes: Uint8Array, fileName: string): void {
@@ -74,36 +104,86 @@ function refuseOtherKinds(bytes: Uint8Array, fileName: string): void {
   throw new PersonError(`${fileName} is not an .xlsx workbook, whatever its name says`);
 }
 
-function readRows(
-  sheet: WorkSheet,
-  from1904: boolean,
-  addInNames: ReadonlySet<string>,
-): (ICellData | undefined)[][] {
+interface TabReading {
+  readonly name: string;
+  readonly from1904: boolean;
+  readonly addInNames: ReadonlySet<string>;
+  readonly limits: ReadingLimits;
+}
+
+function readRows(sheet: WorkSheet, tab: TabReading): SheetDraft["rows"] {
   const data: ((CellObject | undefined)[] | undefined)[] = sheet["!data"] ?? [];
+  const rows: (ICellData | undefined)[][] = [];
   /** Array formulas that the engine will fill out again; their other cells must be empty. */
   const refilled = new Set<string>();
-  return Array.from(data, (row, r) =>
-    Array.from(row ?? [], (cell, c) => {
-      if (!cell) return undefined;
-      const value = readValue(cell, from1904);
-      if (cell.f && (!cell.F || cell.F.split(":")[0] === utils.encode_cell({ r, c }))) {
-        const formula = cell.f.replace(/_xlfn\.(?:_xlws\.)?|_xlws\./g, "");
-        if (!canCalculate(formula, addInNames)) return value;
-        if (cell.F) refilled.add(cell.F);
-        const custom = formula === cell.f ? {} : { custom: { fileFormula: `=${cell.f}` } };
-        return { ...value, f: `=${formula}`, ...custom };
-      }
-      return cell.F && refilled.has(cell.F) ? undefined : value;
-    }),
-  );
+  // By what is there, since one cell far out would make the rest a walk through millions of gaps.
+  for (const [r, row] of Object.entries(data)) {
+    for (const [c, cell] of Object.entries(row ?? [])) {
+      if (!cell) continue;
+      const at = { r: Number(r), c: Number(c) };
+      const read = readCell(cell, at, tab, refilled);
+      if (!read) continue;
+      const isInside = at.r < MOST_ROWS && at.c < MOST_COLUMNS;
+      if (isInside || isFilled(read)) tab.limits.cell(tab.name, at.r, at.c, read);
+      if (isInside) setCell(rows, at.r, at.c, read);
+    }
+  }
+  return withoutBlankEnd(rows);
+}
+
+/** Rows have no gaps: what walks over them skips no row. */
+function setCell(rows: (ICellData | undefined)[][], r: number, c: number, cell: ICellData): void {
+  while (rows.length <= r) rows.push([]);
+  const row = rows[r] as (ICellData | undefined)[];
+  while (row.length < c) row.push(undefined);
+  row[c] = cell;
+}
+
+function readCell(
+  cell: CellObject,
+  at: { readonly r: number; readonly c: number },
+  { from1904, addInNames }: TabReading,
+  refilled: Set<string>,
+): ICellData | undefined {
+  const value = readValue(cell, from1904);
+  const isFirst = !cell.F || cell.F.split(":")[0] === utils.encode_cell(at);
+  if (cell.f && cell.f.length <= LONGEST_FORMULA && isFirst) {
+    const formula = cell.f.replace(/_xlfn\.(?:_xlws\.)?|_xlws\./g, "");
+    if (!canCalculate(formula, addInNames)) return value;
+    if (cell.F) refilled.add(cell.F);
+    const custom = formula === cell.f ? {} : { custom: { fileFormula: `=${cell.f}` } };
+    return { ...value, f: `=${formula}`, ...custom };
+  }
+  return cell.F && refilled.has(cell.F) ? undefined : value;
+}
+
+/** Merged areas, as far as the tab reaches when it is open. */
+function readMerges(sheet: WorkSheet, rows: number, columns: number, tooLarge: string): IRange[] {
+  const merges = sheet["!merges"] ?? [];
+  if (merges.length > MOST_MERGES) {
+    const most = MOST_MERGES.toLocaleString("en-GB");
+    throw new PersonError(`${tooLarge} has more than ${most} merged areas`);
+  }
+  const lastRow = Math.max(rows, LEAST_ROWS) - 1;
+  const lastColumn = Math.max(columns, LEAST_COLUMNS) - 1;
+  return merges
+    .map(({ s, e }) => ({
+      startRow: s.r,
+      endRow: Math.min(e.r, lastRow),
+      startColumn: s.c,
+      endColumn: Math.min(e.c, lastColumn),
+    }))
+    .filter((area) => area.endRow >= area.startRow && area.endColumn >= area.startColumn);
 }
 
 function readValue(cell: CellObject, from1904: boolean): ICellData | undefined {
-  const pattern = typeof cell.z === "string" && cell.z !== "General" ? cell.z : undefined;
+  const isFormat = typeof cell.z === "string" && cell.z.length <= LONGEST_FORMAT;
+  const pattern = isFormat && cell.z !== "General" ? String(cell.z) : undefined;
   switch (cell.t) {
     case "n": {
       const isDay = pattern !== undefined && SSF.is_date(pattern);
       const value = Number(cell.v) + (isDay && from1904 ? DAYS_TO_1904 : 0);
+      if (!Number.isFinite(value)) return textCell("#NUM!");
       return numberCell(value, pattern === LOCAL_DATE ? "yyyy-mm-dd" : pattern);
     }
     case "b":

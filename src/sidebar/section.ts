@@ -1,5 +1,6 @@
 import type { OpenAnswer, SetUpState } from "../workbook/sidebar-calls";
 import type { StatusLine } from "./controls/status-line";
+import type { PeopleShown } from "./people/people-shown";
 import type { Call } from "./script-call";
 
 export type SectionKey = "today" | "ahead" | "takes" | "orders" | "check" | "set-up";
@@ -8,6 +9,7 @@ export type SectionKey = "today" | "ahead" | "takes" | "orders" | "check" | "set
 export interface SidebarContext {
   readonly call: Call;
   readonly status: StatusLine;
+  readonly people: PeopleShown;
   /** What the script said when the page opened; null until it did. */
   opened(): OpenAnswer | null;
   /** Asks once more, after the workbook was set up. */

@@ -7,6 +7,7 @@ import { statusLine } from "./controls/status-line";
 import { tabList } from "./controls/tab-list";
 import { needsSetUp } from "./needs-set-up";
 import { ordersSection } from "./orders/orders-section";
+import { peopleShown } from "./people/people-shown";
 import type { Call } from "./script-call";
 import type { Section, SectionKey, SidebarContext } from "./section";
 import { setUpSection } from "./set-up/set-up-section";
@@ -33,9 +34,14 @@ export function sidebarApp(call: Call): SidebarApp {
   const context: SidebarContext = {
     call,
     status,
+    people: peopleShown(),
     opened: () => opened,
     reopen: async () => {
+      const before = opened?.setUp?.initials ?? false;
       opened = await call("sidebarOpen", null);
+      // What was ticked on the page stays, unless the workbook says otherwise since.
+      const initials = opened.setUp?.initials ?? false;
+      if (initials !== before) context.people.choose(initials);
       return opened;
     },
     go: (key) => {

@@ -1,4 +1,11 @@
-import { type CivilDay, cellText, ORDER_COLUMN, type OrderField, sentenceDay } from "../core";
+import {
+  type CivilDay,
+  cellText,
+  ORDER_COLUMN,
+  type OrderField,
+  quoted,
+  sentenceDay,
+} from "../core";
 import { wantedArgument } from "../door/index";
 import { cellName } from "./cell-name";
 import { dayLike, type Sample } from "./column-form";
@@ -146,7 +153,7 @@ function sameName(
   const there = names.find(({ name }) => order !== "" && alike(name) === alike(order));
   if (there === undefined) return [];
   return [
-    `An order "${order.slice(0, 60)}" stands in row ${there.row} of ${sheet.getName()} already. Write another of that name?`,
+    `An order ${quoted(order)} stands in row ${there.row} of ${sheet.getName()} already. Write another of that name?`,
   ];
 }
 

@@ -1,8 +1,11 @@
-import { choiceOf, columnChoices, LEAVE_ALONE, type Records } from "../core";
+import { choiceOf, columnChoices, LEAVE_ALONE, quoted, type Records } from "../core";
 import { openDoor } from "../door/index";
+import { usualCompareBy } from "./compare-takes";
 import { gridTab } from "./grid-tabs";
+import { comparableColumns, groupHeaders } from "./group-headers";
+import { initialsIn, type NamedText, namedText } from "./named-text";
 import { columnsArgument, plainText } from "./records-tab";
-import { readSettings } from "./settings";
+import { NO_TAB, readSettings } from "./settings";
 import type { ColumnGuess, ColumnsAnswer } from "./sidebar-calls";
 import { timetableToGuessBy } from "./timetable-source";
 import { workbookHost } from "./workbook-host";
@@ -13,7 +16,7 @@ type ColumnMatch = Records["columns"][number];
 export function columnGuesses(tab: string, timetableTab: string | null): ColumnsAnswer {
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
   const sheet = gridTab(workbook, tab);
-  if (sheet === null) throw new Error(`There is no tab "${tab}"`);
+  if (sheet === null) throw new Error(`There is no tab ${quoted(tab)}`);
   const settings = readSettings(workbook);
   const told = settings?.recordsTab === tab ? settings.columns : [];
   const values = sheet.getDataRange().getValues();
@@ -24,11 +27,15 @@ export function columnGuesses(tab: string, timetableTab: string | null): Columns
   const columns = columnsArgument(told.filter(([, header]) => !lostHeaders.has(header)));
   const records = door.records(values, { timetable, asOf: null, columns });
   const rows = records.batches.map(({ row }) => row);
-  const samples = (column: number) => {
-    const found: string[] = [];
+  const comparable = comparableColumns(records);
+  const people = new Set(comparable.filter((one) => one.people).map(({ header }) => header));
+  const initials = initialsIn(records);
+  const samples = ({ column, header, target }: ColumnMatch) => {
+    const named = people.has(header) || isPerson(target);
+    const found: NamedText[] = [];
     for (const row of rows) {
       const text = plainText(door, values[row - 1]?.[column]);
-      if (text !== "") found.push(text.slice(0, LONGEST_SAMPLE));
+      if (text !== "") found.push(namedText(text.slice(0, LONGEST_SAMPLE), named, initials));
       if (found.length === SAMPLES) break;
     }
     return found;
@@ -46,7 +53,7 @@ export function columnGuesses(tab: string, timetableTab: string | null): Columns
           readAs: readAs === LEAVE_ALONE ? null : readAs,
           sure: sureness(match),
           others: match.others.map((target) => choiceOf({ ...match, target }, timetable)),
-          samples: samples(match.column),
+          samples: samples(match),
         };
       }),
     // The page has a word of its own for leaving a column alone.
@@ -55,7 +62,20 @@ export function columnGuesses(tab: string, timetableTab: string | null): Columns
       header,
       readAs: name === LEAVE_ALONE ? null : name,
     })),
+    comparable,
+    compareBy: comparedBy(records, told === settings?.columns ? settings.compareBy : ""),
   };
+}
+
+/** By what the tab of takes compared is made now, or would be; "" for no tab. */
+function comparedBy(records: Records, set: string): string {
+  if (set === NO_TAB) return "";
+  return groupHeaders(records).includes(set) ? set : (usualCompareBy(records) ?? "");
+}
+
+/** A log's column of who did the work. */
+function isPerson(target: ColumnMatch["target"]): boolean {
+  return target?.kind === "event" && target.fact === "eventPerson";
 }
 
 const SAMPLES = 3;

@@ -1,90 +1,114 @@
 import {
-  comparedAnswer,
+  comparedTakes,
+  type Initials,
+  leftOutRemark,
   madeColumnNames,
+  NOT_CAUSING,
+  notUsedSentences,
   PERIODS,
   periodNamed,
   type Records,
-  reasonsAnswer,
-  trendAnswer,
+  type TakeReason,
+  type TrendPeriod,
+  takeReasons,
+  takeTrend,
 } from "../core";
-import { answerTable } from "./answer-table";
-import type { CompareAnswer, CompareRequest } from "./take-calls";
+import { groupHeaders } from "./group-headers";
+import { initialsIn, namedText, namedTexts } from "./named-text";
+import { sidebarWords } from "./sidebar-words";
+import type { CompareAnswer, CompareRequest, ReasonRow, TrendRow } from "./take-calls";
+import { WISHED } from "./usual-grouping";
 
 const LEVEL = 0.95;
 
-/** What is compared and evened for where nobody has chosen: people first, then what plants come from. */
-const USUAL_BY = ["grafter", "scionSource", "place", "rootstock", "variety"] as const;
+/** What is compared where nobody has chosen; null where the records name nothing but people. */
+export function usualCompareBy(records: Records): string | null {
+  return WISHED.map((fact) => headerOf(records, fact)).find((header) => header !== null) ?? null;
+}
 
-/** The usual question for these records; null where they have nothing to compare by. */
-export function usualComparison(
-  records: Records,
-): { readonly by: string; readonly evenFor: string } | null {
-  const by = USUAL_BY.map((fact) => headerOf(records, fact)).find((header) => header !== null);
-  if (by === undefined || by === null) return null;
+/** What a column is evened for where nobody has chosen, people never; null where there is nothing. */
+export function usualEvenFor(records: Records, by: string): string | null {
   const variety = headerOf(records, "variety");
-  const season = madeColumnNames(records).includes("Season") ? "Season" : null;
-  const evenFor = variety === null || variety === by ? season : variety;
-  return evenFor === null ? null : { by, evenFor };
+  if (variety !== null && variety !== by) return variety;
+  if (madeColumnNames(records).includes("Season")) return "Season";
+  const others = WISHED.map((fact) => headerOf(records, fact));
+  return others.find((header) => header !== null && header !== by) ?? null;
 }
 
 /**
  * Everything that the sidebar shows of takes beyond their rates.
  *
- * @param columns headers that groups can be made of
+ * @param compareBy what the settings say is compared
  */
 export function compareTakes(
   records: Records,
-  columns: readonly string[],
+  compareBy: string,
   request: CompareRequest,
 ): CompareAnswer {
-  const usual = usualComparison(records);
-  const by = textOr(request.by, usual?.by ?? columns[0] ?? "");
+  const columns = groupHeaders(records);
+  const set = columns.includes(compareBy) ? compareBy : null;
+  const by = textOr(request.by, set ?? usualCompareBy(records) ?? columns[0] ?? "");
   const offered = new Set([...columns, ...madeColumnNames(records)]);
   const singles = [...offered].filter((name) => name !== by);
   const evenFors = [...singles, ...together(singles, headerOf(records, "variety"))];
-  const wanted = textOr(request.evenFor, usual?.evenFor ?? "");
+  const wanted = textOr(request.evenFor, usualEvenFor(records, by) ?? "");
   const evenFor = evenFors.includes(wanted) ? wanted : (evenFors[0] ?? "");
   const period = periodNamed(textOr(request.period, PERIODS[1]));
-  const compared =
-    by === "" || evenFor === ""
-      ? { rows: [], remark: null }
-      : answerTable(comparedAnswer({ records, by, evenFor, level: LEVEL }));
-  const trend = answerTable(trendAnswer({ records, period, by: null }));
-  const reasons = answerTable(reasonsAnswer({ records, level: LEVEL }));
+  const initials = initialsIn(records);
+  const { reasons, batches } = takeReasons({ records, level: LEVEL });
+  const leftOut = [...notUsedSentences(batches), leftOutRemark(records)];
   return {
     ...{ by, evenFor, columns, evenFors, period },
-    people: headerOf(records, "grafter"),
-    compared: compared.rows.map((row) => ({
-      group: row.first(),
-      grafted: row.number("Grafted") ?? 0,
-      taken: row.number("Taken") ?? 0,
-      rate: row.number("Take rate"),
-      expected: row.number("Expected rate"),
-      evened: row.number("Evened rate"),
-      from: row.number("From"),
-      to: row.number("To"),
-      reading: row.text("Reading"),
-    })),
-    remark: compared.remark,
-    trend: trend.rows.map((row) => ({
-      period: row.text("Period"),
-      grafted: row.number("Grafted"),
-      rate: row.number("Take rate"),
-      usual: row.number("Usual rate"),
-      low: row.number("Lower limit"),
-      high: row.number("Upper limit"),
-      reading: row.text("Reading"),
-    })),
-    reasons: reasons.rows.map((row) => ({
-      column: row.text("Column"),
-      groups: row.number("Groups") ?? 0,
-      explained: row.number("Spread explained"),
-      best: row.text("Best"),
-      worst: row.text("Worst"),
-      reading: row.text("Reading"),
-    })),
-    reasonsRemark: reasons.remark,
+    ...(by === "" || evenFor === ""
+      ? { compared: [], alone: [], aloneBatches: 0, remark: null }
+      : { ...comparedRows(records, by, evenFor, initials), remark: said(leftOut, ". ") }),
+    trend: takeTrend({ records, period, by: null }).periods.map(trendRow),
+    reasons: reasons.map((reason) => reasonRow(reason, initials)),
+    reasonsRemark: said([NOT_CAUSING, ...leftOut], " "),
   };
+}
+
+function comparedRows(
+  records: Records,
+  by: string,
+  evenFor: string,
+  initials: Initials,
+): Pick<CompareAnswer, "compared" | "alone" | "aloneBatches"> {
+  const takes = comparedTakes({ records, by, evenFor, level: LEVEL });
+  return {
+    compared: takes.groups.map((one) => ({
+      group: namedTexts(one.group, takes.by, initials),
+      grafted: one.grafted,
+      taken: one.taken,
+      rate: one.takeRate,
+      expected: one.expectedRate,
+      evened: one.evenedRate,
+      from: one.from,
+      to: one.to,
+      reading: one.reading,
+    })),
+    alone: takes.alone.map(({ group, stratum }) => ({
+      group: namedTexts(group, takes.by, initials),
+      stratum: namedTexts(stratum, takes.evenFor, initials),
+    })),
+    aloneBatches: takes.aloneBatches,
+  };
+}
+
+function reasonRow({ people, best, worst, ...reason }: TakeReason, initials: Initials): ReasonRow {
+  const rated = (one: TakeReason["best"]) =>
+    one && { name: namedText(one.name, people, initials), takeRate: one.takeRate };
+  return { ...reason, best: rated(best), worst: rated(worst) };
+}
+
+export function trendRow({ period, isOpen, grafted, ...rates }: TrendPeriod): TrendRow {
+  const { takeRate: rate, usualRate: usual, low, high, reading } = rates;
+  return { period, isOpen, grafted, rate, usual, low, high, reading };
+}
+
+function said(sentences: readonly (string | null)[], between: string): string | null {
+  const all = sentences.filter((one) => one !== null);
+  return all.length === 0 ? null : sidebarWords(all.join(between));
 }
 
 /** Pairs worth a line of their own: the variety with what days make. */
@@ -95,7 +119,7 @@ function together(singles: readonly string[], variety: string | null): readonly 
     .map((name) => `${variety}+${name}`);
 }
 
-function headerOf(records: Records, fact: (typeof USUAL_BY)[number]): string | null {
+function headerOf(records: Records, fact: (typeof WISHED)[number]): string | null {
   const column = records.columns.find(
     ({ target }) => target?.kind === "fact" && target.fact === fact,
   );

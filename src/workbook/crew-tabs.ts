@@ -1,4 +1,4 @@
-import { CREW_HEADER, crewColumns, isClosedDays } from "../core";
+import { CREW_HEADER, crewColumns, isClosedDays, tabNames } from "../core";
 import { type Door, openDoor } from "../door/index";
 import { otherTabs, tableTab } from "./find-tab";
 import { CREW_TAB } from "./own-tabs";
@@ -9,22 +9,6 @@ import { workbookHost } from "./workbook-host";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
-
-/** A tab of closed days is known by its name as well: a header "Day" stands in many other tabs. */
-const CLOSED_NAMES = [
-  ...["closed days", "days closed", "jours fermés", "jours fermes", "jours de fermeture"],
-  ...["días cerrados", "dias cerrados", "dias fechados", "hari libur"],
-];
-/** Names that others have too, such as a list of who is on leave: their header decides. */
-const MAYBE_CLOSED_NAMES = [
-  ...["public holidays", "holidays", "closed"],
-  ...["jours fériés", "jours feries", "festivos", "feriados"],
-];
-/** What a tab of persons may be called, in the languages whose headers are read. */
-const CREW_NAMES = [
-  ...[CREW_TAB.toLowerCase(), "équipe", "equipe", "personnel", "equipo", "personal"],
-  ...["equipa", "pekerja", "tim"],
-];
 
 export interface CrewTabs {
   readonly crew: Sheet | null;
@@ -40,15 +24,16 @@ export interface CrewTabs {
 export function crewTabs(workbook: Workbook, door: Door, recordsTab: string): CrewTabs {
   const tabs = otherTabs(workbook, recordsTab);
   const named = (names: readonly string[]) => tabs.filter(({ name }) => names.includes(name));
+  // Closed days are known by the name as well: a header "Day" stands in many other tabs. Of a name
+  // that others have too, such as a list of who is on leave, the header decides.
+  const perhaps = tabNames("perhapsClosedDays");
   const closed =
-    named(CLOSED_NAMES)[0]?.sheet ??
-    tableTab(named(MAYBE_CLOSED_NAMES), MAYBE_CLOSED_NAMES, (head) =>
-      isClosedDays(door.grid(head)) ? 1 : 0,
-    );
+    named(tabNames("closedDays"))[0]?.sheet ??
+    tableTab(named(perhaps), perhaps, (head) => (isClosedDays(door.grid(head)) ? 1 : 0));
   const others = tabs.filter(({ sheet }) => sheet !== closed);
   return {
     closed,
-    crew: tableTab(others, CREW_NAMES, (head) => crewColumns(door.grid(head))),
+    crew: tableTab(others, tabNames("crew"), (head) => crewColumns(door.grid(head))),
   };
 }
 
@@ -56,7 +41,9 @@ export function crewTabs(workbook: Workbook, door: Door, recordsTab: string): Cr
 export function makeCrewTab(): { tab: string } {
   return makeTabToFill(
     {
-      ...{ name: CREW_TAB, header: CREW_HEADER, what: "crew" },
+      name: CREW_TAB,
+      header: CREW_HEADER,
+      what: "crew",
       how: "a row a person. Tasks: names of steps with ; between, blank for all. Off from and Off to: days away.",
       widths: [130, 260, 90, 90, 90],
       formats: { 3: DAY_FORMAT, 4: DAY_FORMAT },

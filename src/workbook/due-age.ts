@@ -26,8 +26,8 @@ import type { TabCell } from "./tab-content";
  */
 function ageFormula(
   now: RecordsNow,
-  parts: readonly FormulaPart[],
   set: SettingCells["asOf"],
+  parts: readonly FormulaPart[],
 ): string {
   const [asOf, then] = [topCell(DUE_TOP.asOf), topCell(DUE_TOP.readThen)];
   // A cell that showed nothing but a day would be taken for one.
@@ -62,7 +62,7 @@ export function ageCells(now: RecordsNow): ReadonlyMap<number, TabCell> {
   const sources = sourcesOf(now, settings);
   const parts = sources.map(({ part }) => part);
   return new Map<number, TabCell>([
-    [DUE_TOP.age, { formula: ageFormula(now, parts, settings.asOf) }],
+    [DUE_TOP.age, { formula: ageFormula(now, settings.asOf, parts) }],
     [DUE_TOP.anew, { tick: false }],
     [DUE_TOP.asOf, { date: now.door.date(now.asOf) }],
     [

@@ -37,8 +37,9 @@ const SET_UP = "make the tabs again in Set up";
  * Widths, frozen rows and whatever stands beside the table stay as they are.
  */
 export function fillAgain(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => void): void {
-  if ((content.rows[0]?.length ?? 0) === 0) fillOneCell(sheet, content);
-  else fillTable(sheet, content, mayFill);
+  if ((content.rows[0]?.length ?? 0) > 0) fillTable(sheet, content, mayFill);
+  else if (content.rows.length > 2 || widthOf(content) > 1) fillStill(sheet, content);
+  else fillOneCell(sheet, content);
 }
 
 function fillTable(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => void): void {
@@ -66,15 +67,10 @@ function fillTable(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => v
 
 /** A tab of one formula, or of one sentence in its place; wherever in its tab that has come to stand. */
 function fillOneCell(sheet: Sheet, content: TabContent): void {
-  const top = sheet.getRange(
-    ...([1, 1, Math.min(ROWS_LOOKED_AT, sheet.getMaxRows())] as const),
-    Math.min(COLUMNS_LOOKED_AT, sheet.getMaxColumns()),
-  );
-  const [shown, formulas] = [top.getDisplayValues(), top.getFormulas()];
-  const title = placeIn(shown, (text) => text.startsWith(MARK));
+  const { shown, formulas, title, stands } = topOf(sheet);
   if (title === null) sheet.insertRowsBefore(1, 1);
   const [first, moved] = title === null ? [{ row: 1, column: 1 }, 1] : [title, 0];
-  const stands = placeIn(formulas, (text) => OUR_FORMULA.test(text));
+  const still = stillColumns(content, shown, title);
   const cell =
     stands === null
       ? { row: first.row + content.rows.length, column: first.column }
@@ -89,11 +85,81 @@ function fillOneCell(sheet: Sheet, content: TabContent): void {
     safeText(String(shown[title.row - 1]?.[title.column - 1])) === titleOf(content) &&
     !String(shown[stands.row - 1]?.[stands.column - 1]).startsWith("#");
   if (isSame) return;
-  guarded(sheet.getRange(first.row, first.column), content, (begin) => {
+  const work = (begin: () => void) => {
     begin();
+    clearStill(sheet, first, still);
     const [value = ""] = blockOf(content)[content.rows.length - 1] ?? [];
     sheet.getRange(cell.row, cell.column).setValue(value);
-  });
+  };
+  guarded(sheet.getRange(first.row, first.column), content, work, still > 0);
+}
+
+/**
+ * A tab of values below a blank row, where one formula, one sentence or older values may stand: they
+ * go, and so does a formula that rows or columns put in by hand have moved, since it would go on
+ * showing what the values leave out.
+ */
+function fillStill(sheet: Sheet, content: TabContent): void {
+  const { shown, formulas, title } = topOf(sheet);
+  if (title === null) sheet.insertRowsBefore(1, 1);
+  const [first, moved] = title === null ? [{ row: 1, column: 1 }, 1] : [title, 0];
+  const still = stillColumns(content, shown, title);
+  makeRoom(sheet, content, first.column - 1);
+  setFormats(sheet, content);
+  const work = (begin: () => void) => {
+    begin();
+    formulas.forEach((row, at) => {
+      row.forEach((formula, column) => {
+        if (OUR_FORMULA.test(formula)) sheet.getRange(at + 1 + moved, column + 1).clearContent();
+      });
+    });
+    clearStill(sheet, first, still);
+    const block = blockOf(content);
+    sheet.getRange(first.row + 1, first.column, block.length, widthOf(content)).setValues(block);
+    SpreadsheetApp.flush();
+  };
+  guarded(sheet.getRange(first.row, first.column), content, work, true);
+}
+
+/** What a title says of a tab whose table is values, not what a formula answers. */
+export const STILL = " with initials";
+const IS_STILL = new RegExp(`^[^,.;]*${STILL},`);
+
+/** How many columns of values stand below a title; 0 where it is none of such a tab. */
+function stillColumns(
+  { widths }: TabContent,
+  shown: readonly (readonly string[])[],
+  title: Place | null,
+): number {
+  const text = title === null ? "" : (shown[title.row - 1]?.[title.column - 1] ?? "");
+  return IS_STILL.test(text) ? widths.length : 0;
+}
+
+/** Clears the table of a tab of values: all below its title's blank row, down to a blank one. */
+function clearStill(sheet: Sheet, first: Place, columns: number): void {
+  if (columns === 0) return;
+  const ours = sheet
+    .getDataRange()
+    .getValues()
+    .slice(first.row + 1)
+    .map((row) => row.slice(first.column - 1, first.column - 1 + columns));
+  const end = ours.findIndex((row) => row.every((cell) => cell === ""));
+  const count = end === -1 ? ours.length : end;
+  if (count > 0) sheet.getRange(first.row + 2, first.column, count, columns).clearContent();
+}
+
+/** What stands at a tab's top, with where our title and our formula are. */
+function topOf(sheet: Sheet) {
+  const top = sheet.getRange(
+    ...([1, 1, Math.min(ROWS_LOOKED_AT, sheet.getMaxRows())] as const),
+    Math.min(COLUMNS_LOOKED_AT, sheet.getMaxColumns()),
+  );
+  const [shown, formulas] = [top.getDisplayValues(), top.getFormulas()];
+  return {
+    ...{ shown, formulas },
+    title: placeIn(shown, (text) => text.startsWith(MARK)),
+    stands: placeIn(formulas, (text) => OUR_FORMULA.test(text)),
+  };
 }
 
 const ROWS_LOOKED_AT = 12;
@@ -101,10 +167,15 @@ const COLUMNS_LOOKED_AT = 12;
 const OUR_FORMULA = /^=[A-Z]+_[A-Z]+\(/;
 
 /** Row and column, from 1. */
+interface Place {
+  readonly row: number;
+  readonly column: number;
+}
+
 function placeIn(
   texts: readonly (readonly string[])[],
   is: (text: string) => boolean,
-): { readonly row: number; readonly column: number } | null {
+): Place | null {
   for (const [row, cells] of texts.entries()) {
     const column = cells.findIndex(is);
     if (column !== -1) return { row: row + 1, column: column + 1 };
@@ -117,16 +188,19 @@ function placeIn(
  *
  * @param work calls `begin` just before the first row is written over: until then a failure leaves
  *   the tab as it was
+ * @param isStill whether the tab holds values, or will: until it is done it says so, since whoever
+ *   makes it next must clear them
  */
 function guarded(
   first: GoogleAppsScript.Spreadsheet.Range,
   content: TabContent,
   work: (begin: () => void) => void,
+  isStill = false,
 ): void {
   const before = String(first.getValue());
   let begun = false;
   try {
-    first.setValue(halfMade(content));
+    first.setValue(halfMade(content, isStill));
     work(() => {
       begun = true;
     });
@@ -145,9 +219,10 @@ function putTitleBack(first: GoogleAppsScript.Spreadsheet.Range, before: string)
   }
 }
 
-function halfMade({ madeBy, mendedBy = SET_UP }: TabContent): string {
+function halfMade({ madeBy, mendedBy = SET_UP }: TabContent, isStill: boolean): string {
   const [what = ""] = /^[^,.;]*/.exec(madeBy) ?? [];
-  return safeText(`${MARK} ${what}${BEING_MADE}${mendedBy}.`);
+  const still = isStill && !what.endsWith(STILL) ? STILL : "";
+  return safeText(`${MARK} ${what}${still}${BEING_MADE}${mendedBy}.`);
 }
 
 function layoutOf({ rows, madeBy, mendedBy = SET_UP }: TabContent): OwnLayout {

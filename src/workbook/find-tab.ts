@@ -1,3 +1,4 @@
+import { normalText } from "../core";
 import { hasCells } from "./grid-tabs";
 import { beginsAsOurs, OWN_TABS } from "./own-tabs";
 
@@ -7,7 +8,7 @@ type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 /** A header stands in one of these rows. */
 const ROWS_LOOKED_AT = 10;
 
-/** A tab in which a small table of the person's may stand, with its name in small letters. */
+/** A tab in which a small table of the person's may stand, with its name in normal form. */
 export interface OtherTab {
   readonly sheet: Sheet;
   readonly name: string;
@@ -22,7 +23,7 @@ export function otherTabs(workbook: Workbook, recordsTab: string): readonly Othe
       .filter(({ name }) => name !== recordsTab && !own.has(name))
       // Asked last, since every question costs time.
       .filter(({ sheet }) => hasCells(sheet))
-      .map(({ sheet, name }) => ({ sheet, name: name.trim().toLowerCase() }))
+      .map(({ sheet, name }) => ({ sheet, name: normalText(name) }))
   );
 }
 
@@ -30,7 +31,7 @@ export function otherTabs(workbook: Workbook, recordsTab: string): readonly Othe
  * Finds the tab with a table: the one that is called so, else the one with most of its columns. The
  * heads of the tabs alone are read, and of those called otherwise only where it has to be.
  *
- * @param names     in small letters, the likeliest first
+ * @param names     in normal form, the likeliest first
  * @param columnsOf how many of the table's columns a head has; 0 where it is none of its kind
  */
 export function tableTab(

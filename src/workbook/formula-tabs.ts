@@ -1,4 +1,5 @@
-import { checkTroubles, InputError, summaryAnswer } from "../core";
+import { checkTroubles, InputError, summaryAnswer, workPlanAnswer } from "../core";
+import { crewAsCalled } from "./called-crew";
 import { crewTabs } from "./crew-tabs";
 import { tasksNow } from "./due-tab";
 import {
@@ -9,17 +10,22 @@ import {
   textPart,
   wholePart,
 } from "./formula-text";
-import { OWN_TABS } from "./own-tabs";
+import { live, sentenceTab, standsStill, valuesTab } from "./made-tabs";
+import { makeTab } from "./make-tab";
+import { OWN_TABS, ownTab } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
 import { type SettingCells, settingCells } from "./settings";
-import { DAY_FORMAT, type TabCell, type TabContent } from "./tab-content";
+import { DAY_FORMAT, type TabContent } from "./tab-content";
 import { takeTabs } from "./take-tabs";
 import { timetablePart } from "./timetable-source";
 import { TAKES_LEVEL, usualGrouping } from "./usual-grouping";
 
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type CellOut = ReturnType<RecordsNow["door"]["out"]>[number][number];
+
 const PLANNED_DAYS = 14;
 
-/** The tabs that are one live formula each. */
+/** The tabs that are one live formula each, or values where a formula would name people. */
 export function formulaTabs(now: RecordsNow): readonly TabContent[] {
   const records = columnsPart(now.sheet.getName(), now.values[0]?.length ?? 1);
   const timetable = timetablePart(now.workbook, now.settings.timetableTab);
@@ -56,10 +62,11 @@ export function formulaTabs(now: RecordsNow): readonly TabContent[] {
 
 /** Take rates and what belongs to them; where the table has no takes at all, that is said. */
 function takesTabs(
-  { records }: RecordsNow,
+  now: RecordsNow,
   range: FormulaPart,
   columns: FormulaPart,
 ): readonly TabContent[] {
+  const { records } = now;
   const by = usualGrouping(records);
   const widths = [130, 70, 70, 70, 80, 70, 70, 90, 320];
   let groups = 0;
@@ -68,12 +75,7 @@ function takesTabs(
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     const text = `No take rates: ${error.message}. Once it has, make the tabs again in Set up`;
-    return [
-      {
-        ...{ name: OWN_TABS.takes, madeBy: "take rates", frozenRows: 1, widths, formats: {} },
-        rows: [[], [{ text }]],
-      },
-    ];
+    return [{ ...sentenceTab(OWN_TABS.takes, text), madeBy: "take rates", widths }];
   }
   return [
     live(
@@ -83,7 +85,7 @@ function takesTabs(
       { 4: "0.0%", 5: "0.0%", 6: "0.0%", 7: "0.0" },
       groups,
     ),
-    ...takeTabs(records, range, columns, live),
+    ...takeTabs(now, range, columns),
   ];
 }
 
@@ -97,6 +99,13 @@ function workTab(
   const { workbook, door, settings } = now;
   const { crew, closed } = crewTabs(workbook, door, settings.recordsTab);
   if (crew === null) return [];
+  const widths = [90, 120, 90, 110, 60, 60, 110, 90, 420];
+  const formats = { 0: DAY_FORMAT, 7: DAY_FORMAT };
+  if (settings.initials) {
+    const rows = planRows(now, crew, closed);
+    const name = OWN_TABS.workPlan;
+    return [valuesTab({ workbook, name, what: "work plan", rows, widths, formats })];
+  }
   const persons = columnsPart(crew.getName(), crew.getLastColumn());
   const days = closed === null ? LEFT_OUT : columnsPart(closed.getName(), closed.getLastColumn());
   const ahead = wholePart(PLANNED_DAYS);
@@ -104,23 +113,35 @@ function workTab(
     live(
       OWN_TABS.workPlan,
       formulaCall("WORK_PLAN", [records, timetable, persons, asOf, ahead, days, columns]),
-      [90, 120, 90, 110, 60, 60, 110, 90, 420],
-      { 0: DAY_FORMAT, 7: DAY_FORMAT },
+      widths,
+      formats,
       // Work is split over days and persons.
       4 * tasksNow(now, PLANNED_DAYS).length,
     ),
   ];
 }
 
-function live(
-  name: string,
-  formula: string,
-  widths: readonly number[],
-  formats: TabContent["formats"],
-  answered = 0,
-): TabContent {
-  const rows: TabCell[][] = [[], [{ formula }]];
-  // Some rows more than it takes today: an answer that finds no room is an error.
-  const tall = Math.ceil(answered * 1.5) + 20;
-  return { name, tall, madeBy: `live, ${formula.slice(1)}`, rows, frozenRows: 3, widths, formats };
+/** The plan as rows of a tab with initials; where it can't be made, why. */
+function planRows(now: RecordsNow, crew: Sheet, closed: Sheet | null): CellOut[][] {
+  const { records, timetable, asOf, door } = now;
+  try {
+    const question = {
+      ...{ records, timetable, asOf, days: PLANNED_DAYS },
+      crew: crewAsCalled(now, crew, true),
+      closedDays: door.closedDays(closed?.getDataRange().getValues() ?? "", asOf),
+    };
+    return door.out(workPlanAnswer(question));
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return [[`No work plan: ${error.message}`]];
+  }
+}
+
+/** Makes those tabs anew that are there and stand still: with initials nothing in them is live. */
+export function refreshStillTabs(now: RecordsNow): void {
+  if (!now.settings.initials) return;
+  for (const content of formulaTabs(now)) {
+    if (!standsStill(content) || ownTab(now.workbook, content.name) === null) continue;
+    makeTab(now.workbook, content);
+  }
 }

@@ -14,8 +14,10 @@ export class DoneAnyway extends Error {
 /**
  * Does something that writes while nobody else's script does.
  *
- * @throws Busy when another is at it for too long; DoneAnyway when it failed at the end; Error when the script runs outside a workbook, where
- *   there is no lock. Source: developers.google.com/apps-script/reference/lock/lock-service.
+ * @throws Busy when another is at it for too long
+ * @throws DoneAnyway when it failed at the very end, with all its work done
+ * @throws Error when the script runs outside a workbook, where there is no lock. Source:
+ * developers.google.com/apps-script/reference/lock/lock-service.
  */
 export function withLock<Result>(work: () => Result): Result {
   // Typed as if it always were there; a script that runs outside a workbook is given none.

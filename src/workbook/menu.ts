@@ -1,4 +1,6 @@
+import { keepDayGoing } from "./day-kept-going";
 import { refreshDueTab } from "./due-tab";
+import { refreshStillTabs } from "./formula-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { keepingView } from "./make-tab";
@@ -35,6 +37,11 @@ function isPublishedAddOn(): boolean {
 }
 
 export function openSidebar(): void {
+  try {
+    withLock(() => keepDayGoing(SpreadsheetApp.getActiveSpreadsheet()));
+  } catch {
+    // Whoever may not write, or comes while another does, is shown the page all the same.
+  }
   SpreadsheetApp.getUi().showSidebar(
     HtmlService.createHtmlOutputFromFile("Sidebar").setTitle("Nursery batches"),
   );
@@ -45,9 +52,14 @@ export function refreshDueList(): void {
   withLock(() => {
     const workbook = SpreadsheetApp.getActiveSpreadsheet();
     sweepLeftovers(workbook);
+    keepDayGoing(workbook);
     const written =
       ownTab(workbook, OWN_TABS.due) === null ? undefined : recordTickedUnderLock().inRecords;
-    keepingView(workbook, () => refreshDueTab(recordsNow(), written));
+    keepingView(workbook, () => {
+      const now = recordsNow();
+      refreshDueTab(now, written);
+      refreshStillTabs(now);
+    });
   });
   SpreadsheetApp.getActiveSpreadsheet().toast("The due list is made anew");
 }

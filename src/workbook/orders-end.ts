@@ -1,4 +1,4 @@
-import { cellText } from "../core";
+import { cellText, quoted } from "../core";
 import type { OrdersTable } from "./orders-tab";
 import type { RecordsNow } from "./records-tab";
 
@@ -18,9 +18,9 @@ export function roomBelow({ door, asOf }: RecordsNow, table: OrdersTable): numbe
     const cells = (values[row - 1] ?? []).slice(first, end);
     const filled = cells.find((value) => !isBlank(value) && String(value).trim() !== "");
     if (filled === undefined) continue;
-    const shown = cellText(door.cell(filled)).slice(0, 40);
+    const shown = quoted(cellText(door.cell(filled)));
     throw new Error(
-      `Row ${row} of ${sheet.getName()} ("${shown}") stands below the orders and is none that can be read: correct it or move it away, then try again`,
+      `Row ${row} of ${sheet.getName()} (${shown}) stands below the orders and is none that can be read: correct it or move it away, then try again`,
     );
   }
   return last + 1;

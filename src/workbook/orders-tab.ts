@@ -1,4 +1,4 @@
-import { ORDER_HEADER, type OrderField, ORDER_COLUMN as OUR, orderTable } from "../core";
+import { ORDER_HEADER, type OrderField, ORDER_COLUMN as OUR, orderTable, tabNames } from "../core";
 import { type Door, openDoor } from "../door/index";
 import { otherTabs, tableTab } from "./find-tab";
 import { ORDERS_TAB } from "./own-tabs";
@@ -9,12 +9,6 @@ import { makeTabToFill } from "./tab-to-fill";
 import { workbookHost } from "./workbook-host";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
-
-/** What a tab of orders may be called, in the languages whose headers are read. */
-const NAMES = [
-  ...[ORDERS_TAB.toLowerCase(), "order", "open orders", "order book", "order list"],
-  ...["commandes", "commande", "pedidos", "encomendas", "pesanan", "daftar pesanan"],
-];
 
 /** An orders table in its tab, rows and columns from 0 as in the values. */
 export interface OrdersTable {
@@ -35,7 +29,7 @@ export function ordersTab(
   door: Door,
   recordsTab: string,
 ): Sheet | null {
-  return tableTab(otherTabs(workbook, recordsTab), NAMES, (head, isCalledSo) => {
+  return tableTab(otherTabs(workbook, recordsTab), tabNames("orders"), (head, isCalledSo) => {
     const columnOf: OrdersTable["columnOf"] = orderTable(door.grid(head))?.columnOf ?? {};
     const has = (field: OrderField) => columnOf[field] !== undefined;
     const isOrders = has("order") || (has("customer") && (has("delivered") || has("closed")));
@@ -60,7 +54,9 @@ export function ordersIn(sheet: Sheet, door: Door): OrdersTable | null {
 export function makeOrdersTab(): { tab: string } {
   return makeTabToFill(
     {
-      ...{ name: ORDERS_TAB, header: ORDER_HEADER, what: "orders" },
+      name: ORDERS_TAB,
+      header: ORDER_HEADER,
+      what: "orders",
       how: `a row an order. ${OUR.variety}: "A or B" where either will do, blank for any. ${OUR.closed}: a day or yes.`,
       widths: [100, 150, 170, 80, 100, 80, 90],
       formats: { [ORDER_HEADER.indexOf(OUR.by)]: DAY_FORMAT },

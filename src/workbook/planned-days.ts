@@ -1,4 +1,12 @@
-import { type CivilDay, CREW_HEADER, isoDay, plannedWork, type WorkPart } from "../core";
+import {
+  type CivilDay,
+  CREW_HEADER,
+  crewRemarks,
+  isoDay,
+  plannedWork,
+  type WorkPart,
+} from "../core";
+import { crewAsCalled } from "./called-crew";
 import { crewTabs } from "./crew-tabs";
 import type { RecordsNow } from "./records-tab";
 import type { PlannedDay, PlannedPart, WorkAnswer } from "./work-calls";
@@ -7,7 +15,7 @@ const USUAL_DAYS = 14;
 const MOST_DAYS = 366;
 
 /** The coming days' work by day and person. Without a tab of persons there is nothing to plan with. */
-export function plannedDays(now: RecordsNow, asked: unknown): WorkAnswer {
+export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean): WorkAnswer {
   const { records, timetable, asOf, door, workbook, settings } = now;
   const tabs = crewTabs(workbook, door, settings.recordsTab);
   const said = {
@@ -18,9 +26,9 @@ export function plannedDays(now: RecordsNow, asked: unknown): WorkAnswer {
   };
   const nothing = { persons: [], days: [], overloads: [], parts: [], unassigned: [], remark: null };
   if (tabs.crew === null) return { ...said, ...nothing };
-  const crew = door.crew(tabs.crew.getDataRange().getValues(), timetable, asOf);
+  const crew = crewAsCalled(now, tabs.crew, initials);
   if (crew.crew.length === 0) {
-    return { ...said, ...nothing, remark: crew.troubles.join("; ") || null };
+    return { ...said, ...nothing, remark: crewRemarks(crew).join("; ") || null };
   }
   const closedDays = door.closedDays(tabs.closed?.getDataRange().getValues() ?? "", asOf);
   const days = wholeDays(asked);

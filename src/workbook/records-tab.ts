@@ -2,7 +2,9 @@ import {
   type CivilDay,
   isoDay,
   type LostColumn,
+  quoted,
   type Records,
+  shortened,
   type Timetable,
   type TimetableFault,
 } from "../core";
@@ -53,7 +55,7 @@ export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   const cells = there ?? (tab === undefined ? renamedTab(workbook, said.timetableTab) : null);
   if (cells === null) {
     throw new Error(
-      `There is no tab "${wanted}" any more: give it its name back, or choose the records tab in Set up`,
+      `There is no tab ${quoted(wanted)} any more: give it its name back, or choose the records tab in Set up`,
     );
   }
   const name = there === null ? cells.sheet.getName() : wanted;
@@ -108,9 +110,9 @@ export function readTab(
 function lostSentence({ name, header, why }: LostColumn): string {
   const gone =
     why === "header"
-      ? `the table has no header "${header}" any more`
-      : `"${name}" is none of the columns that can be read`;
-  return `Set up was told that "${header}" is ${name}, but ${gone}: open Set up and choose again`;
+      ? `the table has no header ${quoted(header)} any more`
+      : `${quoted(name)} is none of the columns that can be read`;
+  return `Set up was told that ${quoted(header)} is ${shortened(name)}, but ${gone}: open Set up and choose again`;
 }
 
 /** Told columns as the door takes them. */

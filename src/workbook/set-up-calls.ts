@@ -1,5 +1,7 @@
 /** What the sidebar asks while tabs are chosen, columns read and our tabs made, and what it is told. */
 
+import type { NamedText } from "./named-text";
+
 export interface SetUpState {
   readonly recordsTab: string;
   /** The tab of the person's own with the steps and their days; null where it is the add-in's. */
@@ -9,12 +11,14 @@ export interface SetUpState {
   readonly level: number;
   /** How far the due list looks ahead, whole days, 0 or more. */
   readonly daysAhead: number;
+  /** Whether people are called by their initials. */
+  readonly initials: boolean;
 }
 
 export interface TabCandidate {
   readonly tab: string;
-  /** How many batches it seems to hold. */
-  readonly batches: number;
+  /** Rows below its header; they are not read before the tab is chosen. */
+  readonly rows: number;
 }
 
 export interface TimetableCandidate {
@@ -39,6 +43,16 @@ export interface ColumnsAnswer {
   readonly choices: readonly string[];
   /** What was told of columns and can't be followed any more: the header or the name is gone. */
   readonly lost: readonly ColumnChoice[];
+  /** By what the tab of takes compared can be made. */
+  readonly comparable: readonly ComparableColumn[];
+  /** By which of them it is made; "" for no tab. */
+  readonly compareBy: string;
+}
+
+export interface ComparableColumn {
+  readonly header: string;
+  /** Whether the tab would rank people by name. */
+  readonly people: boolean;
 }
 
 export interface ColumnGuess {
@@ -51,7 +65,7 @@ export interface ColumnGuess {
   /** What else it might be. */
   readonly others: readonly string[];
   /** Up to three values from below the header. */
-  readonly samples: readonly string[];
+  readonly samples: readonly NamedText[];
 }
 
 export interface SetUpRequest {
@@ -61,6 +75,10 @@ export interface SetUpRequest {
   /** The person's own tab with the timetable; null or left out to make one from the methods. */
   readonly timetable?: string | null;
   readonly methods: readonly string[];
+  /** By what the tab of takes compared is made; "" for no tab, left out to leave it as it is. */
+  readonly compareBy?: string;
+  /** Whether people are called by their initials; left out to leave it as it is. */
+  readonly initials?: boolean;
 }
 
 export interface ColumnChoice {

@@ -1,8 +1,9 @@
-import { builtInTimetable, LEAVE_ALONE } from "../core";
+import { builtInTimetable, LEAVE_ALONE, quoted } from "../core";
 import { openDoor } from "../door/index";
 import { refreshDueTab } from "./due-tab";
 import { formulaTabs } from "./formula-tabs";
 import { gridTab } from "./grid-tabs";
+import { groupHeaders } from "./group-headers";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { keepingView, makeTab } from "./make-tab";
@@ -11,7 +12,14 @@ import { refreshPlans } from "./order-plan-tab";
 import { ownSettings } from "./own-settings";
 import { isOurs, mustBeFree, OWN_TABS, ownTab } from "./own-tabs";
 import { columnsArgument, readTab, recordsNow } from "./records-tab";
-import { COLUMN_ROWS, readSettings, type Settled, settingsTab, writeSettings } from "./settings";
+import {
+  COLUMN_ROWS,
+  NO_TAB,
+  readSettings,
+  type Settled,
+  settingsTab,
+  writeSettings,
+} from "./settings";
 import type { ColumnChoice, SetUpAnswer, SetUpRequest } from "./sidebar-calls";
 import { recordTickedUnderLock } from "./ticked-tasks";
 import { timetableOf, timetableValues } from "./timetable-source";
@@ -96,24 +104,37 @@ function checked(
   request: SetUpRequest,
 ): Checked {
   const sheet = gridTab(workbook, request.tab);
-  if (sheet === null) throw new Error(`There is no tab "${request.tab}"`);
+  if (sheet === null) throw new Error(`There is no tab ${quoted(request.tab)}`);
   if (isOurs(sheet)) {
-    throw new Error(`"${request.tab}" is a tab of the add-in: choose the one with your own table`);
+    throw new Error(
+      `${quoted(request.tab)} is a tab of the add-in: choose the one with your own table`,
+    );
   }
   const own = request.timetable ?? null;
   const { timetable: ours, ...others } = OWN_TABS;
   mustBeFree(workbook, [...Object.values(others), ...(own === null ? [ours] : [])]);
   const known = new Set(builtInTimetable().methods.map(({ name }) => name));
   const unknown = request.methods.find((method) => !known.has(method));
-  if (unknown !== undefined) throw new Error(`There is no method "${unknown}"`);
+  if (unknown !== undefined) throw new Error(`There is no method ${quoted(unknown)}`);
   const { columns, forgotten } = columnsTold(workbook, sheet, request);
   if (columns.length > COLUMN_ROWS) {
     throw new Error(`Only ${COLUMN_ROWS} columns can be told; found ${columns.length}`);
   }
   const before = readSettings(workbook);
+  const kept = before?.recordsTab === request.tab ? before.compareBy : "";
+  const settings: Settled = {
+    ...{ recordsTab: request.tab, timetableTab: own, columns },
+    compareBy: request.compareBy === "" ? NO_TAB : (request.compareBy ?? kept),
+    initials: request.initials ?? before?.initials ?? false,
+  };
   // Read as it will be read, so that a table that can't be is met with before anything is made.
-  const settings = { recordsTab: request.tab, timetableTab: own, columns };
-  readTab(workbook, sheet, { ...settings, asOf: before?.asOf ?? "", level: "", daysAhead: "" });
+  const { records } = readTab(workbook, sheet, {
+    ...{ ...settings, asOf: before?.asOf ?? "", level: "", daysAhead: "" },
+  });
+  const { compareBy } = request;
+  if (compareBy !== undefined && compareBy !== "" && !groupHeaders(records).includes(compareBy)) {
+    throw new Error(`Takes can't be compared by ${quoted(compareBy)}: read the columns again`);
+  }
   return { settings, forgotten };
 }
 
@@ -139,8 +160,8 @@ function columnsTold(
   if (asked !== undefined) {
     throw new Error(
       asked.why === "header"
-        ? `The table has no header "${asked.header}": read the columns again`
-        : `"${asked.name}" is none of the columns that can be read: choose another`,
+        ? `The table has no header ${quoted(asked.header)}: read the columns again`
+        : `${quoted(asked.name)} is none of the columns that can be read: choose another`,
     );
   }
   const gone = new Set(lost.map(({ header }) => header));

@@ -8,9 +8,14 @@ export const LABEL = {
   level: "Level",
   daysAhead: "Days ahead",
   timetableTab: "Timetable tab",
+  compareBy: "Takes compared by",
+  people: "People",
 } as const;
 export type SettingName = keyof typeof LABEL;
 export const SETTING_NAMES = Object.keys(LABEL) as readonly SettingName[];
+
+/** Those that the tab of an older add-in lacks. */
+export const NEWER_NAMES = ["compareBy", "people"] as const satisfies readonly SettingName[];
 
 export const SETTINGS_HEADER = ["Setting", "Value", "What it is for"] as const;
 
@@ -22,7 +27,9 @@ export const MADE_ROW: Readonly<Record<SettingName | "header" | "columnsHeader",
   level: 4,
   daysAhead: 5,
   timetableTab: 6,
-  columnsHeader: 7,
+  compareBy: 7,
+  people: 8,
+  columnsHeader: 9,
 };
 
 /** Where the settings stand by now, rows and columns from 0; null for a row that is gone. */
@@ -32,6 +39,8 @@ export interface SettingsPlaces {
   readonly row: Readonly<Record<SettingName | "columnsHeader", number | null>>;
   /** Whether nothing is gone and the told columns stand below all settings. */
   readonly isOrderly: boolean;
+  /** Whether it is in order as an older add-in made it, without the newer settings. */
+  readonly isOlder: boolean;
 }
 
 type Values = readonly (readonly unknown[])[];
@@ -55,24 +64,29 @@ export function settingsPlaces(values: Values): SettingsPlaces {
   const all = new Set<string>(Object.values(known));
   const seen = names.find((name) => texts.includes(known[name]));
   const base = seen === undefined ? 0 : texts.indexOf(known[seen]) - MADE_ROW[seen];
+  // No setting is looked for among the told columns: the newer ones may not be there at all.
+  const told = texts.indexOf(known.columnsHeader);
+  const end = told === -1 ? texts.length : told;
   const rowOf = (name: (typeof names)[number]): number | null => {
     const at = texts.indexOf(known[name]);
     if (at !== -1) return at;
     const likely = base + MADE_ROW[name];
-    return likely > headerRow && likely < texts.length && !all.has(texts[likely] ?? "")
-      ? likely
-      : null;
+    return likely > headerRow && likely < end && !all.has(texts[likely] ?? "") ? likely : null;
   };
   const row = Object.fromEntries(names.map((name) => [name, rowOf(name)])) as Record<
     (typeof names)[number],
     number | null
   >;
-  const rows = SETTING_NAMES.map((name) => row[name]);
-  const end = row.columnsHeader;
+  const isAbove = (one: number | null) =>
+    one !== null && row.columnsHeader !== null && one < row.columnsHeader;
+  const newer = new Set<SettingName>(NEWER_NAMES);
   return {
     labels,
     values: beside === -1 ? labels + 1 : beside,
     row,
-    isOrderly: end !== null && rows.every((one) => one !== null && one < end),
+    isOrderly: SETTING_NAMES.every((name) => isAbove(row[name])),
+    isOlder: SETTING_NAMES.every((name) =>
+      newer.has(name) ? row[name] === null : isAbove(row[name]),
+    ),
   };
 }

@@ -8,6 +8,7 @@ import { safeText } from "./safe-text";
 import {
   LABEL,
   MADE_ROW,
+  NEWER_NAMES,
   SETTING_NAMES,
   SETTINGS_HEADER,
   type SettingName,
@@ -30,9 +31,24 @@ export interface Settings {
   readonly asOf: unknown;
   readonly level: unknown;
   readonly daysAhead: unknown;
+  /** The header by which the tab of takes compared is made, NO_TAB, or empty for the usual one. */
+  readonly compareBy: string;
+  /** Whether people are called by their initials. */
+  readonly initials: boolean;
   /** Our column name beside the header in the sheet, as the columns argument takes them. */
   readonly columns: readonly (readonly [name: string, header: string])[];
 }
+
+/** Stands for a column where takes are to be compared in no tab. */
+export const NO_TAB = "no tab";
+const NAMES = "names";
+const INITIALS = "initials";
+
+/** What stands beside the settings that the tab of an older add-in lacks. */
+const WHAT_FOR = {
+  compareBy: `A header in your sheet, or "${NO_TAB}"; read when the tabs are made in Set up`,
+  people: `How grafters and crew are called: "${INITIALS}" or "${NAMES}". Customers, and Who in the write log, stay as written`,
+} as const;
 
 const USUAL_LEVEL = 0.8;
 const USUAL_DAYS_AHEAD = 7;
@@ -48,19 +64,24 @@ const LAYOUT: OwnLayout = {
 
 /** @returns null when the workbook has not been set up */
 export function readSettings(workbook: Workbook): Settings | null {
-  const cells = ownCells(workbook, OWN_TABS.settings)?.values;
-  if (cells === undefined) return null;
+  const own = ownCells(workbook, OWN_TABS.settings);
+  if (own === null) return null;
+  const cells = own.values;
   const places = settingsPlaces(cells);
   const value = (name: SettingName): unknown => {
     const row = places.row[name];
     return row === null ? "" : (cells[row]?.[places.values] ?? "");
   };
+  const people = String(value("people")).trim();
   return {
     recordsTab: String(value("recordsTab")),
     timetableTab: String(value("timetableTab")).trim() || null,
     asOf: value("asOf"),
     level: value("level"),
     daysAhead: value("daysAhead"),
+    compareBy: String(value("compareBy")).trim(),
+    // Whatever else was typed there, such as the word in another language, was not typed for names.
+    initials: people !== "" && people.toLowerCase() !== NAMES,
     columns: toldIn(cells, places),
   };
 }
@@ -116,7 +137,10 @@ export function settingCells(workbook: Workbook): SettingCells {
 }
 
 /** What Set up settles; the rest is the person's. */
-export type Settled = Pick<Settings, "recordsTab" | "timetableTab" | "columns">;
+export type Settled = Pick<
+  Settings,
+  "recordsTab" | "timetableTab" | "columns" | "compareBy" | "initials"
+>;
 
 /**
  * Writes the records tab, the timetable's and the told columns into the settings tab that is there.
@@ -125,7 +149,7 @@ export type Settled = Pick<Settings, "recordsTab" | "timetableTab" | "columns">;
  * another. Rows that were sorted or deleted are brought back to their order.
  */
 export function writeSettings(sheet: Sheet, settled: Settled, setUpAt: string): void {
-  const places = settingsPlaces(straightValues(sheet, LAYOUT));
+  const places = withNewerRows(sheet, settingsPlaces(straightValues(sheet, LAYOUT)));
   const first = places.isOrderly
     ? Math.min(...SETTING_NAMES.map((name) => places.row[name] ?? 0))
     : MADE_ROW.recordsTab;
@@ -140,7 +164,9 @@ export function writeSettings(sheet: Sheet, settled: Settled, setUpAt: string): 
   const rowOf = (name: SettingName) => (places.isOrderly ? places.row[name] : MADE_ROW[name]) ?? 0;
   line(rowOf("recordsTab"))[1] = safeText(settled.recordsTab);
   line(rowOf("timetableTab"))[1] = safeText(settled.timetableTab ?? "");
-  // The labels too, since a tab of an older add-in lacks one and people rename them.
+  line(rowOf("compareBy"))[1] = safeText(settled.compareBy);
+  line(rowOf("people"))[1] = settled.initials ? INITIALS : NAMES;
+  // The labels too, since a tab of an older add-in lacks some and people rename them.
   for (const name of SETTING_NAMES) line(rowOf(name))[0] = safeText(LABEL[name]);
   line(top).splice(0, 2, ...TOLD_HEADER.map(safeText));
   for (let at = 0; at < COLUMN_ROWS; at += 1) {
@@ -150,6 +176,20 @@ export function writeSettings(sheet: Sheet, settled: Settled, setUpAt: string): 
   sheet.getRange(first + 1, 1, rows.length, width).setValues(rows);
   // Should the first row be gone, what stands in its place is the person's.
   if (isOurs(sheet)) sheet.getRange(1, 1).setValue(`${MARK} ${settingsLine(setUpAt)}`);
+}
+
+/**
+ * Puts the rows that the tab of an older add-in lacks above the told columns, so that whatever points
+ * at these goes on pointing at them.
+ */
+function withNewerRows(sheet: Sheet, places: SettingsPlaces): SettingsPlaces {
+  const { columnsHeader: told } = places.row;
+  if (!places.isOlder || told === null) return places;
+  sheet.insertRowsBefore(told + 1, NEWER_NAMES.length);
+  sheet
+    .getRange(told + 1, 1, NEWER_NAMES.length, SETTINGS_HEADER.length)
+    .setValues(NEWER_NAMES.map((name) => [LABEL[name], "", WHAT_FOR[name]]));
+  return settingsPlaces(sheet.getDataRange().getValues());
 }
 
 /** What the tab's first line says, written anew by each Set up. */
@@ -201,7 +241,7 @@ function inOrder(
 
 /** The settings tab as it is first made, following the person's own settings where they have such. */
 export function settingsTab(
-  { recordsTab, timetableTab, columns }: Settled,
+  { recordsTab, timetableTab, columns, compareBy, initials }: Settled,
   own: OwnSettings,
   madeAt: string,
 ): TabContent {
@@ -232,6 +272,8 @@ export function settingsTab(
         text(timetableTab ?? ""),
         text(`Your own tab with steps and days; blank for ${OWN_TABS.timetable}`),
       ],
+      [text(LABEL.compareBy), text(compareBy), text(WHAT_FOR.compareBy)],
+      [text(LABEL.people), text(initials ? INITIALS : NAMES), text(WHAT_FOR.people)],
       [...TOLD_HEADER.map(text), text("Only where a header can't be guessed")],
       ...columns.map(([name, header]) => [text(name), text(header)]),
     ],

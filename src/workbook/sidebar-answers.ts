@@ -4,10 +4,11 @@ import {
   checkTroubles,
   faultSentence,
   isoDay,
-  lastMonthSentence,
+  lastMonth,
   leftOutRemark,
   readyOutlook,
-  summaryAnswer,
+  summaryRemark,
+  summedTakes,
   type TimetableFault,
   tallySentence,
 } from "../core";
@@ -16,9 +17,11 @@ import { addOrder } from "./add-order";
 import { answerTable } from "./answer-table";
 import { cellName } from "./cell-name";
 import { columnGuesses } from "./column-guesses";
-import { compareTakes } from "./compare-takes";
+import { compareTakes, trendRow } from "./compare-takes";
 import { makeCrewTab } from "./crew-tabs";
 import { tasksNow } from "./due-tab";
+import { groupHeaders } from "./group-headers";
+import { initialsIn, namedTexts } from "./named-text";
 import { makeOrderTab } from "./order-plan-tab";
 import { ordersAnswer } from "./orders-answer";
 import { makeOrdersTab } from "./orders-tab";
@@ -67,6 +70,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
               asOf: isoDay(asOfDay(openDoor(workbookHost()), settings.asOf)),
               level: levelOf(settings.level),
               daysAhead: daysAheadOf(settings.daysAhead),
+              initials: settings.initials,
             },
       candidates: recordTabCandidates(tabs, timetableToGuessBy(workbook, guessBy)),
       timetables,
@@ -88,6 +92,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         : { dayHeader: day, countHeader: count };
     };
     const remark = leftOutRemark(records);
+    const month = lastMonth(records);
     const tableOf = new Map(now.records.batches.map(({ name, table }) => [name, table]));
     return {
       asOf: isoDay(now.asOf),
@@ -110,7 +115,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         };
       }),
       remark: remark === null ? null : sidebarWords(remark),
-      takes: lastMonthSentence(now.records),
+      takes: month === null ? null : trendRow(month),
     };
   },
   sidebarAhead: () => {
@@ -141,34 +146,30 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
   },
   sidebarTakes: ({ by }) => {
     const now = recordsNow();
-    const columns = [
-      ...new Set(now.records.columns.filter(isGroupColumn).map(({ header }) => header)),
-    ];
+    const columns = groupHeaders(now.records);
     const wanted = typeof by === "string" && by !== "" ? by : usualGrouping(now.records);
     const asked = headerFor(now, wanted, columns);
-    const { rows } = answerTable(
-      summaryAnswer({ records: now.records, by: asked, level: TAKES_LEVEL }),
-    );
+    const summed = summedTakes({ records: now.records, by: asked, level: TAKES_LEVEL });
+    const initials = initialsIn(now.records);
     return {
       by: asked,
       columns,
-      rows: rows.map((row) => ({
-        group: row.first(),
-        batches: row.number("Batches") ?? 0,
-        grafted: row.number("Grafted") ?? 0,
-        taken: row.number("Taken") ?? 0,
-        rate: row.number("Take rate"),
-        from: row.number("From"),
-        to: row.number("To"),
-        spread: row.number("Batch spread"),
-        remark: row.text("Remark") || null,
+      rows: summed.groups.map((one) => ({
+        group: namedTexts(one.group, summed.by, initials),
+        batches: one.batches,
+        grafted: one.grafted,
+        taken: one.taken,
+        rate: one.takeRate,
+        from: one.from,
+        to: one.to,
+        spread: summed.spread,
+        remark: summaryRemark(one, summed),
       })),
     };
   },
   sidebarCompareTakes: (request) => {
-    const { records } = recordsNow();
-    const columns = records.columns.filter(isGroupColumn).map(({ header }) => header);
-    return compareTakes(records, [...new Set(columns)], request);
+    const { records, settings } = recordsNow();
+    return compareTakes(records, settings.compareBy, request);
   },
   sidebarCheck: () => {
     const now = recordsNow(undefined, true);
@@ -185,8 +186,10 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     };
   },
   sidebarColumns: ({ tab, timetable }) => columnGuesses(String(tab), tabOrNull(timetable)),
-  sidebarSetUp: ({ tab, timetable, columns, methods }) =>
+  sidebarSetUp: ({ tab, timetable, columns, methods, compareBy, initials }) =>
     setUp({
+      ...(typeof compareBy === "string" ? { compareBy } : {}),
+      ...(typeof initials === "boolean" ? { initials } : {}),
       tab: String(tab),
       timetable: tabOrNull(timetable),
       columns: (Array.isArray(columns) ? columns : []).map(({ header, readAs }) => ({
@@ -214,7 +217,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
       text: calendarText(tasksNow(now, wholeDays(daysAhead)), now.asOf),
     };
   },
-  sidebarWork: ({ days }) => plannedDays(recordsNow(), days),
+  sidebarWork: ({ days, initials }) => plannedDays(recordsNow(), days, initials === true),
   sidebarMakeCrew: () => makeCrewTab(),
   sidebarOrders: () => ordersAnswer(recordsNow()),
   sidebarPlanOrder: (request) => orderPlanned(recordsNow(), request),
@@ -244,15 +247,6 @@ function selectCell(now: RecordsNow, row: number | null, header: string): { sele
   now.sheet.activate();
   now.sheet.getRange(Math.max(1, at.row), at.column).activate();
   return { selected: `${now.sheet.getName()}!${cellName(at)}` };
-}
-
-function isGroupColumn({ target, header }: RecordsNow["records"]["columns"][number]): boolean {
-  if (header === "") return false;
-  if (target === null) return true;
-  return (
-    target.kind === "fact" &&
-    !["batch", "culled", "dispatched", "closed", "note"].includes(target.fact)
-  );
 }
 
 /** The person's own header for our name of a column, so that it is not offered twice. */

@@ -23,10 +23,17 @@ import type {
   TabCandidate,
   TimetableCandidate,
 } from "./set-up-calls";
-import type { CompareAnswer, CompareRequest, TakesAnswer, TakesRequest } from "./take-calls";
+import type {
+  CompareAnswer,
+  CompareRequest,
+  TakesAnswer,
+  TakesRequest,
+  TrendRow,
+} from "./take-calls";
 import type { MakeCrewAnswer, WorkAnswer, WorkRequest } from "./work-calls";
 import type { RecordAnswer, RecordRequest, TakeBackAnswer, TakeBackRequest } from "./writing-calls";
 
+export type { NamedText } from "./named-text";
 export type {
   AddOrderAnswer,
   AddOrderRequest,
@@ -43,6 +50,7 @@ export type {
   ColumnGuess,
   ColumnsAnswer,
   ColumnsRequest,
+  ComparableColumn,
   SetUpAnswer,
   SetUpRequest,
   SetUpState,
@@ -50,9 +58,11 @@ export type {
   TimetableCandidate,
 } from "./set-up-calls";
 export type {
+  AloneRow,
   CompareAnswer,
   ComparedRow,
   CompareRequest,
+  RatedName,
   ReasonRow,
   TakesAnswer,
   TakesRequest,
@@ -145,8 +155,8 @@ export interface TodayAnswer {
   readonly tasks: readonly DueTask[];
   /** What was left out, in a sentence. */
   readonly remark: string | null;
-  /** The last month's takes in a sentence, for the round sheet; null where none are counted. */
-  readonly takes: string | null;
+  /** The last month's takes, for the round sheet; null where none are counted. */
+  readonly takes: TrendRow | null;
 }
 
 export interface DueTask {

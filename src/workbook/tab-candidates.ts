@@ -1,34 +1,63 @@
 import type { Records, Timetable } from "../core";
 import { openDoor } from "../door/index";
-import type { PersonTab } from "./person-tabs";
+import { HEAD_ROWS, type PersonTab } from "./person-tabs";
 import type { TabCandidate } from "./sidebar-calls";
 import { workbookHost } from "./workbook-host";
 
-/** Tabs in which batches can be read, most batches first. */
+/** Of a tab with a header of batches so many rows tell whether batches stand below it. */
+const ROWS_LOOKED_AT = 30;
+/** Lines that a log has of a batch, about, so that it is not taken for more than a table (our choice). */
+const LINES_A_BATCH = 8;
+
+/**
+ * Tabs in which batches can be read, the one with most first. Of a tab without a header of batches
+ * nothing but the head is read, of the others no more than tells what they are.
+ */
 export function recordTabCandidates(
   tabs: readonly PersonTab[],
   timetable: Timetable,
 ): readonly TabCandidate[] {
   return tabs
-    .map(({ name, values }) => ({ tab: name, batches: batchesIn(values, timetable) }))
-    .filter(({ batches }) => batches > 0)
-    .sort((a, b) => b.batches - a.batches);
+    .flatMap((tab) => {
+      const found = headIn(tab, timetable);
+      return found === null ? [] : [{ tab: tab.name, ...found }];
+    })
+    .sort((a, b) => b.batches - a.batches)
+    .map(({ tab, rows }) => ({ tab, rows }));
 }
 
-function batchesIn(values: PersonTab["values"], timetable: Timetable): number {
+interface Head {
+  /** Rows below the header. */
+  readonly rows: number;
+  /** About how many batches they may be of. */
+  readonly batches: number;
+}
+
+/** Null where no batches stand in a tab. */
+function headIn(tab: PersonTab, timetable: Timetable): Head | null {
+  const door = openDoor(workbookHost());
+  const read = (rows: number) =>
+    door.records(tab.top(rows), { timetable, asOf: null, columns: "" });
   try {
-    const { batches, columns } = openDoor(workbookHost()).records(values, {
-      ...{ timetable, asOf: null, columns: "" },
-    });
-    const named = columns.some(({ target }) => target?.kind === "fact" && target.fact === "batch");
-    if (named) return batches.length;
-    // A timetable has columns of steps too, but no days in them.
-    const dated = batches.some(({ days }) => days.some((day) => day !== null));
-    return dated && stepsOf(columns) >= FEWEST_STEPS ? batches.length : 0;
+    // Without a header it is refused, and no more is read.
+    read(HEAD_ROWS);
+    const records = read(ROWS_LOOKED_AT);
+    if (!holdsBatches(records)) return null;
+    const [table] = records.tables;
+    const rows = tab.rows - (records.firstHeader - 1) - (table?.headerHeight ?? 1);
+    return { rows, batches: table?.kind === "log" ? rows / LINES_A_BATCH : rows };
   } catch {
     // No header of batches in it: another kind of tab.
-    return 0;
+    return null;
   }
+}
+
+function holdsBatches({ batches, columns }: Records): boolean {
+  const named = columns.some(({ target }) => target?.kind === "fact" && target.fact === "batch");
+  if (named) return batches.length > 0;
+  // A timetable has columns of steps too, but no days in them.
+  const dated = batches.some(({ days }) => days.some((day) => day !== null));
+  return dated && stepsOf(columns) >= FEWEST_STEPS;
 }
 
 /** Fewer may be chance: lists of orders and prices have columns that sound like a step. */

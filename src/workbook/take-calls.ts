@@ -1,5 +1,8 @@
 /** What the sidebar asks about takes, and what it is told. */
 
+import type { ChartReading, FairReading, ReasonReading } from "../core";
+import type { NamedText } from "./named-text";
+
 export interface TakesRequest {
   /** One of the columns offered. */
   readonly by: string;
@@ -13,7 +16,8 @@ export interface TakesAnswer {
 }
 
 export interface TakesRow {
-  readonly group: string;
+  /** A text for each column that groups are made of. */
+  readonly group: readonly NamedText[];
   /** Batches whose takes are counted. */
   readonly batches: number;
   readonly grafted: number;
@@ -43,10 +47,12 @@ export interface CompareAnswer {
   readonly columns: readonly string[];
   /** What can be evened for, singly or two together. */
   readonly evenFors: readonly string[];
-  /** The column that names people; null when there is none. */
-  readonly people: string | null;
   readonly compared: readonly ComparedRow[];
-  /** Strata with nobody to compare with, and what is not counted. */
+  /** Groups that nobody else stands beside, each with where that is so. */
+  readonly alone: readonly AloneRow[];
+  /** How many batches stand alone: counted, but not judged. */
+  readonly aloneBatches: number;
+  /** What is not counted, in sentences. */
   readonly remark: string | null;
   readonly period: string;
   readonly trend: readonly TrendRow[];
@@ -56,7 +62,7 @@ export interface CompareAnswer {
 
 /** Shares are 0 to 1; null where nothing can be said. */
 export interface ComparedRow {
-  readonly group: string;
+  readonly group: readonly NamedText[];
   readonly grafted: number;
   readonly taken: number;
   readonly rate: number | null;
@@ -64,26 +70,41 @@ export interface ComparedRow {
   readonly evened: number | null;
   readonly from: number | null;
   readonly to: number | null;
-  readonly reading: string;
+  readonly reading: FairReading;
+}
+
+export interface AloneRow {
+  readonly group: readonly NamedText[];
+  readonly stratum: readonly NamedText[];
 }
 
 export interface TrendRow {
-  /** A period whose takes are not all counted says so. */
+  /** As "2026-W48", "2026-11" or "2026-Q4". */
   readonly period: string;
+  /** Whether takes of it are still to be counted. */
+  readonly isOpen: boolean;
   readonly grafted: number | null;
   readonly rate: number | null;
   readonly usual: number | null;
   readonly low: number | null;
   readonly high: number | null;
-  /** Empty where nothing is counted yet. */
-  readonly reading: string;
+  /** Null where nothing is counted yet. */
+  readonly reading: ChartReading | null;
 }
 
 export interface ReasonRow {
   readonly column: string;
   readonly groups: number;
+  /** A share, 0 to 1; null where there are too few. */
   readonly explained: number | null;
-  readonly best: string;
-  readonly worst: string;
-  readonly reading: string;
+  /** Null where no link is clear. */
+  readonly best: RatedName | null;
+  readonly worst: RatedName | null;
+  readonly reading: ReasonReading;
+}
+
+export interface RatedName {
+  readonly name: NamedText;
+  /** A share, 0 to 1. */
+  readonly takeRate: number;
 }

@@ -1,54 +1,84 @@
-import type { Records } from "../core";
-import { usualComparison } from "./compare-takes";
+import { comparedAnswer, groupColumns, quoted } from "../core";
+import { usualCompareBy, usualEvenFor } from "./compare-takes";
 import { type FormulaPart, formulaCall, LEFT_OUT, textPart } from "./formula-text";
-import { OWN_TABS } from "./own-tabs";
+import { groupHeaders } from "./group-headers";
+import { live, sentenceTab, valuesTab } from "./made-tabs";
+import { initialsIn } from "./named-text";
+import { OWN_TABS, ownTab } from "./own-tabs";
+import type { RecordsNow } from "./records-tab";
+import { NO_TAB } from "./settings";
 import type { TabContent } from "./tab-content";
-
-type MakeTab = (
-  name: string,
-  formula: string,
-  widths: number[],
-  formats: TabContent["formats"],
-) => TabContent;
+import { TAKES_LEVEL } from "./usual-grouping";
 
 const SHARE = "0.0%";
 
-/** Live tabs of the fair comparison, the trend and the reasons. Where nothing can be compared, without it. */
+/** Tabs of the fair comparison, the trend and the reasons. */
 export function takeTabs(
-  records: Records,
+  now: RecordsNow,
   range: FormulaPart,
   columns: FormulaPart,
-  tab: MakeTab,
 ): readonly TabContent[] {
-  const usual = usualComparison(records);
+  const compared = comparedTab(now, range, columns);
   return [
-    ...(usual === null
-      ? []
-      : [
-          tab(
-            OWN_TABS.takesCompared,
-            formulaCall("TAKE_COMPARED", [
-              range,
-              textPart(usual.by),
-              textPart(usual.evenFor),
-              LEFT_OUT,
-              columns,
-            ]),
-            [150, 70, 70, 80, 100, 90, 70, 70, 150],
-            { 3: SHARE, 4: SHARE, 5: SHARE, 6: SHARE, 7: SHARE },
-          ),
-        ]),
-    tab(
+    ...(compared === null ? [] : [compared]),
+    live(
       OWN_TABS.takesTrend,
       formulaCall("TAKE_TREND", [range, textPart("month"), LEFT_OUT, columns]),
       [150, 70, 70, 80, 80, 90, 90, 120],
       { 3: SHARE, 4: SHARE, 5: SHARE, 6: SHARE },
     ),
-    tab(
+    live(
       OWN_TABS.takeReasons,
       formulaCall("TAKE_REASONS", [range, LEFT_OUT, columns]),
       [170, 70, 120, 150, 150, 420],
       { 2: SHARE },
     ),
   ];
+}
+
+/**
+ * The comparison by the column that was chosen, else by a usual one that names no people: live, but
+ * for people who are to be called by initials, since a formula would show their names. Null where
+ * there is nothing to compare, or no tab is wanted; a tab that is there then says so, so that nobody
+ * stays ranked in it.
+ */
+export function comparedTab(
+  now: RecordsNow,
+  range: FormulaPart,
+  columns: FormulaPart,
+): TabContent | null {
+  const { records, settings, workbook, door } = now;
+  const { compareBy, initials } = settings;
+  const name = OWN_TABS.takesCompared;
+  const widths = [150, 70, 70, 80, 100, 90, 70, 70, 150];
+  // As wide as the comparison, which may stand there as values.
+  const sentence = (text: string) => ({ ...sentenceTab(name, text), widths });
+  const by = compareBy === "" ? usualCompareBy(records) : compareBy;
+  const evenFor = by === null ? null : usualEvenFor(records, by);
+  if (by === null || by === NO_TAB || (compareBy === "" && evenFor === null)) {
+    return ownTab(workbook, name) === null
+      ? null
+      : sentence("No takes are compared here: Set up says by what they are");
+  }
+  if (!groupHeaders(records).includes(by)) {
+    const text = `No comparison: the records have no column ${quoted(by)} any more; choose another in Set up`;
+    return sentence(text);
+  }
+  if (evenFor === null) {
+    const text = `No comparison: there is nothing beside ${by} that takes could be evened for`;
+    return sentence(text);
+  }
+  const formats = { 3: SHARE, 4: SHARE, 5: SHARE, 6: SHARE, 7: SHARE };
+  const people = [by, evenFor].some((one) => groupColumns(one, records)[0]?.people);
+  if (people && initials) {
+    const question = { records, by, evenFor, level: TAKES_LEVEL };
+    const rows = door.out(comparedAnswer(question, initialsIn(records)));
+    return valuesTab({ workbook, name, what: "takes compared", rows, widths, formats });
+  }
+  return live(
+    name,
+    formulaCall("TAKE_COMPARED", [range, textPart(by), textPart(evenFor), LEFT_OUT, columns]),
+    widths,
+    formats,
+  );
 }

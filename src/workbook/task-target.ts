@@ -1,4 +1,4 @@
-import { type CivilDay, methodFinder } from "../core";
+import { type CivilDay, methodFinder, quoted } from "../core";
 import { logTarget } from "./log-target";
 import type { RecordsNow } from "./records-tab";
 import { columnOf, type Place } from "./table-columns";
@@ -57,7 +57,7 @@ export function taskTarget(
   const method = has(own) ? own : timetable.methods.find(has);
   const step = method?.steps.find(({ name }) => name === task);
   if (!method || step === undefined) {
-    throw new Error(`The timetable has no step "${task}" any more: look again`);
+    throw new Error(`The timetable has no step ${quoted(task)} any more: look again`);
   }
   const dayOf = (key: string) => batch.days[records.stepKeys.indexOf(key)] ?? null;
   const countOf = (key: string) => batch.counts[records.stepKeys.indexOf(key)] ?? null;
@@ -83,11 +83,11 @@ function batchNamed({ records }: RecordsNow, name: string): Batch {
   const named = records.batches.filter((batch) => batch.name === name);
   const batch = named[0];
   if (batch === undefined) {
-    throw new Error(`There is no batch "${name}" in the records any more: look again`);
+    throw new Error(`There is no batch ${quoted(name)} in the records any more: look again`);
   }
   if (named.length > 1) {
     throw new Error(
-      `Two batches are called "${name}" (rows ${named.map(({ row }) => row).join(" and ")}): give them names of their own first`,
+      `Two batches are called ${quoted(name)} (rows ${named.map(({ row }) => row).join(" and ")}): give them names of their own first`,
     );
   }
   return batch;

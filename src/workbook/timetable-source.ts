@@ -1,9 +1,9 @@
-import { builtInTimetable, faultSentence, InputError, type Timetable } from "../core";
+import { builtInTimetable, faultSentence, InputError, quoted, type Timetable } from "../core";
 import { type Door, openDoor } from "../door/index";
 import { columnsPart, type FormulaPart, LEFT_OUT } from "./formula-text";
 import { gridTab } from "./grid-tabs";
 import { isOurs, OWN_TABS, ownCells, ownTab } from "./own-tabs";
-import type { PersonTab } from "./person-tabs";
+import { HEAD_ROWS, type PersonTab } from "./person-tabs";
 import type { TimetableCandidate } from "./sidebar-calls";
 import { sidebarWords } from "./sidebar-words";
 import { workbookHost } from "./workbook-host";
@@ -13,17 +13,14 @@ type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 /** A timetable of one step or none is hardly one. */
 const FEWEST_STEPS = 2;
 
-/** Rows in which a header is looked for. */
-const HEADER_WITHIN = 10;
-
 /** Tabs of the person's own that hold a timetable, in the order of the workbook. */
 export function timetableCandidates(tabs: readonly PersonTab[]): readonly TimetableCandidate[] {
   const door = openDoor(workbookHost());
-  return tabs.flatMap(({ name, values }): TimetableCandidate[] => {
+  return tabs.flatMap(({ name, top, all }): TimetableCandidate[] => {
     try {
-      // Records may be long: without a header at the top, no more of a tab is read.
-      door.timetableWithFaults(values.slice(0, HEADER_WITHIN));
-      const { timetable, faults } = door.timetableWithFaults(values);
+      // Without a header at the top, no more of a tab is read.
+      door.timetableWithFaults(top(HEAD_ROWS));
+      const { timetable, faults } = door.timetableWithFaults(all());
       const steps = timetable.methods.reduce((all, method) => all + method.steps.length, 0);
       if (steps < FEWEST_STEPS && faults.length === 0) return [];
       const sentence = faultSentence(faults);
@@ -62,7 +59,7 @@ export function timetableOf(door: Door, values: unknown, tab: string | null): Ti
     return door.timetable(values);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    const sentence = `${error.message}: correct the tab ${tab ?? OWN_TABS.timetable}`;
+    const sentence = `${error.message}. Correct the tab ${tab ?? OWN_TABS.timetable}`;
     throw new InputError(error.code, sentence);
   }
 }
@@ -92,7 +89,9 @@ function timetableSheet(
   if (tab === null) return ownTab(workbook, OWN_TABS.timetable);
   const sheet = gridTab(workbook, tab);
   if (sheet === null || isOurs(sheet)) {
-    throw new Error(`There is no timetable of yours in a tab "${tab}": choose another in Set up`);
+    throw new Error(
+      `There is no timetable of yours in a tab ${quoted(tab)}: choose another in Set up`,
+    );
   }
   return sheet;
 }

@@ -3,6 +3,8 @@
 export interface WorkRequest {
   /** How many days from the as-of day on, 1 to 366. */
   readonly days: number;
+  /** Whether persons are called by their initials; by their names if left out. */
+  readonly initials?: boolean;
 }
 
 export interface WorkAnswer {

@@ -94,18 +94,18 @@ export function logContent(): TabContent {
  */
 export function openLog(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): WriteLog {
   const sheet = logTab(workbook);
-  let last = Math.max(FIRST_ROW - 1, sheet.getLastRow());
-  const states =
-    last < FIRST_ROW
-      ? []
-      : sheet.getRange(FIRST_ROW, STATE_COLUMN, last - FIRST_ROW + 1, 1).getValues();
+  const found = sheet.getDataRange().getValues();
+  // A log that was tidied is brought back to how it is read.
+  const values = isStraight(found, LAYOUT) ? found : straightValues(sheet, LAYOUT);
+  let last = Math.max(FIRST_ROW - 1, values.length);
+  const states = values.slice(FIRST_ROW - 1).map((row) => row[STATE_COLUMN - 1]);
   const write = (column: number, cells: readonly { row: number; text: string }[]) => {
     for (const { first, texts } of neighbours(cells)) {
       sheet.getRange(first, column, texts.length, 1).setValues(texts.map((text) => [text]));
     }
   };
   return {
-    hasUnsettled: states.some(([state]) => isUnsettled(state as LogState)),
+    hasUnsettled: states.some((state) => isUnsettled(state as LogState)),
     entries() {
       const rows = last - FIRST_ROW + 1;
       if (rows < 1) return [];

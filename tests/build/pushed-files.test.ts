@@ -45,6 +45,13 @@ describe("what is pushed", () => {
     expect(Object.keys(manifest)).not.toContain("webapp");
   });
 
+  // Our sentences quote cells: batches, names, notes. They are for the person at the sheet alone.
+  // NONE is "Exceptions are not logged": developers.google.com/apps-script/manifest, exceptionLogging.
+  it("hands no sentence of a fault to a log outside the workbook", () => {
+    expect(JSON.parse(built.read("appsscript.json")).exceptionLogging).toBe("NONE");
+    expect(built.read("Code.js")).not.toMatch(/\b(console|Logger)\s*\./);
+  });
+
   it("names no project of anybody's", () => {
     const example = JSON.parse(readFileSync(".clasp.example.json", "utf8"));
     expect(example.rootDir).toBe("dist");

@@ -48,6 +48,7 @@ describe("the release", () => {
     expect(held("INSTALL.html")).toContain("<title>Install Nursery batches");
     expect(held("WHAT-IS-NEW.txt")).toBe(readFileSync("src/CHANGELOG.md", "utf8"));
     expect(held("LICENSE.txt")).toContain("Apache License");
+    expect(held("NOTICES.txt")).toContain("Boost Software License - Version 1.0");
     expect(held("blank-template.xlsx")).not.toBeNull();
   });
 

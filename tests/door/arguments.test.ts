@@ -106,7 +106,7 @@ describe("a text asked for", () => {
   });
 
   it("is cut short in a sentence", () => {
-    expect(said("x".repeat(41))).toBe(`"${"x".repeat(40)}…"`);
+    expect(said("x".repeat(61))).toBe(`"${"x".repeat(59)}…"`);
     expect(said({ day: day("2026-09-03") })).toBe("2026-09-03");
   });
 });

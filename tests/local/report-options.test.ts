@@ -15,6 +15,7 @@ describe("readReportOptions", () => {
         "elsewhere",
         "--locale",
         "fr_FR",
+        "--people",
         ...["--column", "Takes= Living in May", "--column=Note=a=b"],
       ]),
     ).toEqual({
@@ -25,6 +26,7 @@ describe("readReportOptions", () => {
       daysAhead: 0,
       out: "elsewhere",
       locale: "fr_FR",
+      people: true,
       columns: [
         ["Takes", "Living in May"],
         ["Note", "a=b"],
@@ -37,6 +39,7 @@ describe("readReportOptions", () => {
       help: false,
       out: "out",
       locale: "en_GB",
+      people: false,
       columns: [],
     });
   });

@@ -118,7 +118,7 @@ afterAll(() => rmSync(root, { recursive: true, force: true }));
 
 describe("report", () => {
   it("prints every answer of a csv table, as of today", async () => {
-    const text = await report("mine.csv");
+    const text = await report("mine.csv", "--people");
     expect(text).toContain(
       "mine.csv as of 2026-03-14\nRecords: tab mine. Timetable: the built-in one.",
     );
@@ -140,7 +140,7 @@ describe("report", () => {
   it("has room for an answer with more rows than a new sheet", async () => {
     const rows = Array.from({ length: 3000 }, (_, index) => `B${index},Amber,2026-01-05,,`);
     writeFileSync(at("long.csv"), `${TABLE}${rows.join("\n")}\n`);
-    const text = await report("long.csv");
+    const text = await report("long.csv", "--people");
     expect(text).toMatch(/long\.csv as of/);
     const copy = readXlsx(readFileSync(at("out/long-calculated.xlsx")), "copy", new Set());
     expect(copy[4]?.rows).toHaveLength(4 + 3001);
@@ -177,7 +177,14 @@ describe("report", () => {
   it("reads columns as told, in every answer that reads records", async () => {
     writeFileSync(at("own.csv"), "Batch,Kind of tree,Sown\nB1,Amber,2026-01-05\n");
     const text = await report(
-      ...["own.csv", "--column", "Variety=Kind of tree", "--column", 'Note = the "other" one'],
+      ...[
+        "own.csv",
+        "--people",
+        "--column",
+        "Variety=Kind of tree",
+        "--column",
+        'Note = the "other" one',
+      ],
     );
     const told = '{"Variety","Kind of tree";"Note","the ""other"" one"}';
     const copy = readXlsx(readFileSync(at("out/own-calculated.xlsx")), "copy", new Set());
@@ -194,7 +201,9 @@ describe("report", () => {
 
   it("writes a calculated copy with the answers in tabs of their own, and not the file", async () => {
     const before = readFileSync(at("book.xlsx"));
-    expect(await report("book.xlsx", "--out", "here")).toContain("here/book-calculated.xlsx");
+    expect(await report("book.xlsx", "--people", "--out", "here")).toContain(
+      "here/book-calculated.xlsx",
+    );
     expect(readFileSync(at("book.xlsx"))).toEqual(before);
     const copy = readXlsx(readFileSync(at("here/book-calculated.xlsx")), "copy", new Set());
     expect(copy.map(({ name }) => name)).toEqual([

@@ -41,10 +41,17 @@ describe("the answers of a report", () => {
   const parts: FormulaParts = {
     ...{ records: "R!A:Z", filledRecords: "R!A1:Z9", timetable: "T!A:L", asOf: "S!B1" },
     ...{ daysAhead: "7", level: "", columns: [["Takes", "Living"]], places: "", prices: "" },
-    ...{ orders: "", crew: "", closedDays: "", assurance: "" },
+    ...{ orders: "", crew: "", closedDays: "", assurance: "", people: false },
   };
   const formulas = (more: Partial<FormulaParts>) =>
     resultTabs({ ...parts, ...more }).map(({ formula }) => formula);
+
+  // The report set the grafters beside one another by name, and nobody had asked for it.
+  it("rank nobody by name unless that is asked for", () => {
+    const takes = (people: boolean) => formulas({ people }).filter((one) => /^TAKE/.test(one));
+    expect(takes(false)).toEqual(['TAKE_SUMMARY(R!A:Z,"Variety",,{"Takes","Living"})']);
+    expect(takes(true)[1]).toBe('TAKE_SUMMARY(R!A:Z,"Grafter",,{"Takes","Living"})');
+  });
 
   it("plan work and look at orders where the file has persons and orders, and there alone", () => {
     const none = formulas({});

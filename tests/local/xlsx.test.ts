@@ -179,6 +179,18 @@ describe("readXlsx", () => {
     ]);
   });
 
+  it("takes numbers that are no day of the calendar, and writes them again", async () => {
+    const sheet: WorkSheet = {
+      "!ref": "A1:B1",
+      A1: { t: "n", v: 1e15, z: DAY },
+      B1: { t: "n", v: -5, z: DAY },
+    };
+    const drafts = readXlsx(file(sheet), "t.xlsx", addInNames);
+    expect(drafts[0]?.rows[0]).toEqual([numberCell(1e15, DAY), numberCell(-5, DAY)]);
+    // The report crashed on the day that no calendar has.
+    expect((await through(drafts))[0]?.rows[0]?.[0]).toEqual(numberCell(1e15, DAY));
+  });
+
   it("refuses what is not an .xlsx workbook, in one sentence", () => {
     const no = (bytes: number[]) => () => readXlsx(new Uint8Array(bytes), "t.xlsx", addInNames);
     expect(no([0x41, 0x2c, 0x42])).toThrow("t.xlsx is not an .xlsx workbook");

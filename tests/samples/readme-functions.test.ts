@@ -8,9 +8,11 @@ import { csvRows } from "./csv-rows";
 const project = fileURLToPath(new URL("../..", import.meta.url));
 
 /** The functions of README's table as they stand there, such as "BATCH_BALANCE(Records!A:AB)". */
-const formulas = [
-  ...readFileSync(`${project}/README.md`, "utf8").matchAll(/`=([A-Z]+_[A-Z]+\([^`]*\))`/g),
-].map(([, formula = ""]) => formula);
+const formulas = readFileSync(`${project}/README.md`, "utf8")
+  .split("\n")
+  .filter((line) => line.startsWith("|"))
+  .flatMap((line) => [...line.matchAll(/`=([A-Z]+_[A-Z]+\([^`]*\))`/g)])
+  .map(([, formula = ""]) => formula);
 
 /** Seeds that came up, for the one example that points at cells of the reader's own. */
 const OWN_CELLS: readonly (readonly unknown[])[] = [

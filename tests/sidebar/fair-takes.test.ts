@@ -1,28 +1,31 @@
 import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { type Called, calledBy } from "../../src/sidebar/people/people-shown";
 import { comparedSentence } from "../../src/sidebar/takes/fair/compared-list";
-import { initialsOf } from "../../src/sidebar/takes/fair/initials";
 import { reasonsSentence } from "../../src/sidebar/takes/fair/reasons-part";
 import { trendSentence } from "../../src/sidebar/takes/fair/trend-part";
 import type { OpenSidebar } from "./open-sidebar";
 import type { Answers } from "./script-runner";
 import { sidebarTests } from "./sidebar-tests";
-import { compared } from "./take-answers";
+import { compared, person } from "./take-answers";
 
 const plain = (text: string) => text.replace(/[\u2066-\u2069]/g, "");
-const named = (group: string) => group;
+const named: Called = (texts) => calledBy(texts, false);
 
 describe("the sentences", () => {
   it("say who stands apart, evened, and of whom there is too little", () => {
     expect(plain(comparedSentence(compared.compared, named))).toBe(
       "Evened, Kesto (67 %) is below the rest; all together took 72 %. For 1 group there are too few batches to tell.",
     );
-    const same = compared.compared.map((row) => ({ ...row, reading: "no clear difference" }));
+    const same = compared.compared.map((row) => ({
+      ...row,
+      reading: "alike" as const,
+    }));
     expect(comparedSentence(same, named)).toBe(
       "Nobody stands clearly apart: what differs is no more than batches differ anyway.",
     );
-    const few = compared.compared.map((row) => ({ ...row, reading: "too few to tell" }));
+    const few = compared.compared.map((row) => ({ ...row, reading: "too few" as const }));
     expect(comparedSentence(few, named)).toBe("There are too few batches yet to compare anybody.");
   });
 
@@ -47,12 +50,6 @@ describe("the sentences", () => {
       reasonsSentence(compared.reasons),
     ].join(" ");
     expect(all).not.toMatch(/signific|p-value|deviation|variance|interval|regress|[α-ω]/iu);
-  });
-
-  it("can call people by initials, each told from the others", () => {
-    expect([...initialsOf(["Kesto", "Ana Paula", "Kay", "(blank)", "Kesto"]).values()]).toEqual([
-      ...["K.", "A. P.", "K. 2", "(blank)"],
-    ]);
   });
 });
 
@@ -136,7 +133,7 @@ describe("the page", () => {
   });
 
   it("says plainly where nothing is counted yet, or the script can't answer", async () => {
-    const none = { compared: [], trend: [], reasons: [], remark: null };
+    const none = { compared: [], alone: [], aloneBatches: 0, trend: [], reasons: [], remark: null };
     await open({ sidebarCompareTakes: () => ({ ...compared, ...none }) });
     expect(await page.getByText("No takes are counted yet.").count()).toBe(2);
     await page.close();
@@ -152,7 +149,7 @@ describe("the page", () => {
 
   it("keeps nasty names as text", async () => {
     const nasty = "<img src=x onerror=alert(1)>";
-    const rows = compared.compared.map((row) => ({ ...row, group: nasty }));
+    const rows = compared.compared.map((row) => ({ ...row, group: person(nasty, nasty) }));
     await open({ sidebarCompareTakes: () => ({ ...compared, compared: rows }) });
     expect(await page.locator("[role=tabpanel] img").count()).toBe(0);
     expect(await page.getByText(nasty).count()).toBeGreaterThan(0);

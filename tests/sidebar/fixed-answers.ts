@@ -19,11 +19,11 @@ export const opened: OpenAnswer = {
   zoneWarning: null,
   setUp: {
     ...{ recordsTab: "Records", timetableTab: null },
-    ...{ asOf: "2026-11-25", level: 0.8, daysAhead: 14 },
+    ...{ asOf: "2026-11-25", level: 0.8, daysAhead: 14, initials: false },
   },
   candidates: [
-    { tab: "Records", batches: 64 },
-    { tab: "Old list", batches: 12 },
+    { tab: "Records", rows: 64 },
+    { tab: "Old list", rows: 12 },
   ],
   timetables: [
     { tab: "Timetable", methods: ["Cocoa cleft graft"], trouble: null },
@@ -86,8 +86,10 @@ export const today: TodayAnswer = {
     { ...takeCount, batch: "H26-045", place: "", plants: 1, from: "2026-12-30", by: "2027-01-02" },
   ],
   remark: "3 rows left out: see Check",
-  takes:
-    "Takes of grafts made in 2026-10 so far: 68 % of 333; usual is 73 %: nothing out of the ordinary.",
+  takes: {
+    ...{ period: "2026-10", isOpen: true, grafted: 333, rate: 228 / 333, usual: 0.73 },
+    ...{ low: 0.31, high: 1, reading: "usual" },
+  },
 };
 
 export const ahead: AheadAnswer = {
@@ -182,8 +184,18 @@ export const check: CheckAnswer = {
   tally: "70 rows in the range: 64 used, 3 left out, 3 header and above.",
 };
 
-function guess(column: number, header: string, more: Partial<ColumnGuess>): ColumnGuess {
-  return { column, header, readAs: null, sure: "not used", others: [], samples: [], ...more };
+function guess(
+  column: number,
+  header: string,
+  {
+    samples = [],
+    ...more
+  }: Partial<Omit<ColumnGuess, "samples">> & { samples?: readonly string[] },
+): ColumnGuess {
+  return {
+    ...{ column, header, readAs: null, sure: "not used", others: [], ...more },
+    samples: samples.map((text) => ({ text, initials: null })),
+  };
 }
 
 export const columns: ColumnsAnswer = {
@@ -212,6 +224,11 @@ export const columns: ColumnsAnswer = {
     "Takes",
   ],
   lost: [],
+  comparable: [
+    { header: "Var.", people: false },
+    { header: "Done by", people: true },
+  ],
+  compareBy: "Var.",
 };
 
 export const fixedAnswers: Answers = {

@@ -49,7 +49,7 @@ describe("the fortnight in Today", () => {
     expect(asked()).toEqual([]);
     await page.getByText(LINE).click();
     await page.locator(PART).waitFor();
-    expect(asked()).toEqual([{ name: "sidebarWork", request: { days: 14 } }]);
+    expect(asked()).toEqual([{ name: "sidebarWork", request: { days: 14, initials: false } }]);
     // Open, it is read anew with the list.
     await page.getByRole("button", { name: "Read again" }).click();
     await settled();

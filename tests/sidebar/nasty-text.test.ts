@@ -18,7 +18,7 @@ const TEXTS: Readonly<Record<string, string>> = {
 
 /** Where only one of a few words may stand, or a day. */
 const FIXED =
-  /^(status|sure|asOf|doOn|doBy|fullBy|from|to|by|day|month|ready.*|choices|recordsTab|logId)$/;
+  /^(status|sure|reading|asOf|doOn|doBy|fullBy|from|to|by|day|month|ready.*|choices|recordsTab|logId)$/;
 
 /** The same data with another text in every place that may hold a person's text. */
 function withText<Value>(value: Value, text: string, key = ""): Value {

@@ -23,7 +23,10 @@ describe("the round sheet by person", () => {
   it("plans the days of the list, a page a person, and what is given to nobody last", async () => {
     await print();
     await sheet().waitFor({ state: "attached" });
-    expect(sidebar.asked.at(-1)).toEqual({ name: "sidebarWork", request: { days: 15 } });
+    expect(sidebar.asked.at(-1)).toEqual({
+      name: "sidebarWork",
+      request: { days: 15, initials: false },
+    });
     expect(await sheet().locator(".place").allTextContents()).toEqual([
       ...["Kesto", "Mirel", "Not given to anybody"],
     ]);

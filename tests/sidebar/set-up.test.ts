@@ -27,6 +27,8 @@ async function openNew(more: Partial<OpenAnswer> = {}, answers: Answers = {}): P
 const chosenTab = () => page.locator("[role=tab][aria-selected=true]").textContent();
 const panel = () => page.locator("[role=tabpanel]:not([hidden])");
 const makeTabs = () => page.getByRole("button", { name: "Make the tabs" }).click();
+/** Where the person chooses nothing of it: nobody is ranked. */
+const USUAL = { compareBy: "Var.", initials: false };
 const requestsOf = (call: string) =>
   sidebar.asked.filter(({ name }) => name === call).map(({ request }) => request);
 
@@ -37,7 +39,7 @@ describe("a workbook that is not set up", () => {
     expect(await page.getByLabel("Tab with your records").inputValue()).toBe("Records");
     expect(await page.getByLabel("Read as: Grafted").inputValue()).toBe("Grafted on");
     const shown = await panel().textContent();
-    for (const sample of columns.columns[2]?.samples ?? []) expect(shown).toContain(sample);
+    for (const sample of columns.columns[2]?.samples ?? []) expect(shown).toContain(sample.text);
     expect(shown).toContain("How sure: a guess, please look. Could also be: Grafts made.");
   });
 
@@ -78,6 +80,7 @@ describe("a workbook that is not set up", () => {
           { header: "Grafted", readAs: null },
         ],
         methods: ["Cocoa cleft graft"],
+        ...USUAL,
       },
     ]);
     expect(await page.locator(".written").textContent()).toContain("Made:DueReady");
@@ -119,14 +122,14 @@ describe("a workbook that is not set up", () => {
   it("says which tabs with batches are not read, and what to do about it", async () => {
     await openNew();
     const note = () => panel().locator(".note").first().textContent();
-    expect(await note()).toMatch(/Only the tab chosen above is read.*\WOld list\W \(12 batches\)/);
+    expect(await note()).toMatch(/Only the tab chosen above is read.*\WOld list\W \(12 rows\)/);
     expect(await note()).toContain("put its table, header and all, below the last row");
     await page.getByLabel("Tab with your records").selectOption("Old list");
-    expect(await note()).toMatch(/\WRecords\W \(64 batches\): it is not read/);
+    expect(await note()).toMatch(/\WRecords\W \(64 rows\): it is not read/);
   });
 
   it("says nothing of the kind where there is but one", async () => {
-    await openNew({ candidates: [{ tab: "Records", batches: 64 }] });
+    await openNew({ candidates: [{ tab: "Records", rows: 64 }] });
     expect(await panel().textContent()).not.toContain("Only the tab chosen");
   });
 
@@ -143,7 +146,7 @@ describe("a workbook that is not set up", () => {
     await page.getByText("Kept as they were:").waitFor();
     expect(requestsOf("sidebarColumns")).toEqual([{ tab: "Records", timetable: "Our steps" }]);
     expect(requestsOf("sidebarSetUp")).toEqual([
-      { tab: "Records", timetable: "Our steps", columns: [], methods: [] },
+      { tab: "Records", timetable: "Our steps", columns: [], methods: [], ...USUAL },
     ]);
   });
 
@@ -154,7 +157,7 @@ describe("a workbook that is not set up", () => {
     await makeTabs();
     await page.getByText("Kept as they were:").waitFor();
     expect(requestsOf("sidebarSetUp")).toEqual([
-      { tab: "Records", timetable: null, columns: [], methods: ["Cocoa cleft graft"] },
+      { tab: "Records", timetable: null, columns: [], methods: ["Cocoa cleft graft"], ...USUAL },
     ]);
   });
 

@@ -1,11 +1,17 @@
-import type { CompareAnswer, TakesAnswer } from "../../src/workbook/sidebar-calls";
+import type { CompareAnswer, NamedText, TakesAnswer } from "../../src/workbook/sidebar-calls";
+
+/** A group that names nobody, and one that is a person. */
+export const thing = (text: string): readonly NamedText[] => [{ text, initials: null }];
+export const person = (text: string, initials: string): readonly NamedText[] => [
+  { text, initials },
+];
 
 export const takes: TakesAnswer = {
   by: "Variety",
   columns: ["Variety", "Grafter", "Place"],
   rows: [
     {
-      group: "Amberlow",
+      group: thing("Amberlow"),
       batches: 2,
       grafted: 320,
       taken: 251,
@@ -16,7 +22,7 @@ export const takes: TakesAnswer = {
       remark: null,
     },
     {
-      group: "Brindlecap",
+      group: thing("Brindlecap"),
       batches: 0,
       grafted: 0,
       taken: 0,
@@ -36,58 +42,65 @@ export const compared: CompareAnswer = {
   evenFor: "Variety",
   columns: ["Variety", "Grafter", "Place"],
   evenFors: ["Variety", "Place", "Month", "Season", "Variety+Season", "Variety+Month"],
-  people: "Grafter",
   compared: [
     {
-      ...{ group: "Kesto", grafted: 3934, taken: 2749, rate: 0.699, expected: 0.764 },
-      ...{ evened: 0.668, from: 0.624, to: 0.709, reading: "below the rest" },
+      ...{ group: person("Kesto", "K."), grafted: 3934, taken: 2749, rate: 0.699, expected: 0.764 },
+      ...{ evened: 0.668, from: 0.624, to: 0.709, reading: "below" },
     },
     {
-      ...{ group: "Mirel", grafted: 3942, taken: 2556, rate: 0.648, expected: 0.646 },
-      ...{ evened: 0.733, from: 0.685, to: 0.776, reading: "no clear difference" },
+      ...{ group: person("Mirel", "M."), grafted: 3942, taken: 2556, rate: 0.648, expected: 0.646 },
+      ...{ evened: 0.733, from: 0.685, to: 0.776, reading: "alike" },
     },
     {
-      ...{ group: "Kay Orrin", grafted: 4802, taken: 3805, rate: 0.792, expected: 0.751 },
-      ...{ evened: 0.771, from: 0.732, to: 0.805, reading: "no clear difference" },
+      ...{
+        group: person("Kay Orrin", "K. O."),
+        grafted: 4802,
+        taken: 3805,
+        rate: 0.792,
+        expected: 0.751,
+      },
+      ...{ evened: 0.771, from: 0.732, to: 0.805, reading: "alike" },
     },
     {
-      ...{ group: "Kito", grafted: 104, taken: 80, rate: 0.769, expected: 0.769 },
-      ...{ evened: null, from: null, to: null, reading: "too few to tell" },
+      ...{ group: person("Kito", "K. 2"), grafted: 104, taken: 80, rate: 0.769, expected: 0.769 },
+      ...{ evened: null, from: null, to: null, reading: "too few" },
     },
   ],
-  remark:
-    "Nobody to compare with: Kito in Rare (1 batch, counted but not judged). 5 batches not counted yet",
+  alone: [{ group: person("Kito", "K. 2"), stratum: thing("Rare") }],
+  aloneBatches: 1,
+  remark: "5 batches not counted yet",
   period: "month",
   trend: [
-    { period: "2026-06", grafted: 504, rate: 0.786, ...LIMITS, reading: "usual" },
-    { period: "2026-07", grafted: 787, rate: 0.368, ...LIMITS, reading: "low" },
-    { period: "2026-08", grafted: 438, rate: 0.719, ...LIMITS, reading: "usual" },
-    { period: "2026-09", grafted: 721, rate: 0.846, ...LIMITS, reading: "usual" },
+    { period: "2026-06", isOpen: false, grafted: 504, rate: 0.786, ...LIMITS, reading: "usual" },
+    { period: "2026-07", isOpen: false, grafted: 787, rate: 0.368, ...LIMITS, reading: "low" },
+    { period: "2026-08", isOpen: false, grafted: 438, rate: 0.719, ...LIMITS, reading: "usual" },
+    { period: "2026-09", isOpen: false, grafted: 721, rate: 0.846, ...LIMITS, reading: "usual" },
     {
-      ...{ period: "2026-10, still open", grafted: 333, rate: 0.685 },
+      ...{ period: "2026-10", isOpen: true, grafted: 333, rate: 0.685 },
       ...{ usual: 0.73, low: 0.31, high: 1, reading: "usual" },
     },
     {
-      ...{ period: "2026-11, still open", grafted: null, rate: null },
-      ...{ usual: 0.73, low: null, high: null, reading: "" },
+      ...{ period: "2026-11", isOpen: true, grafted: null, rate: null },
+      ...{ usual: 0.73, low: null, high: null, reading: null },
     },
   ],
   reasons: [
     {
-      ...{ column: "Variety", groups: 5, explained: 0.211 },
-      ...{ best: "Brindlecap (82 %)", worst: "Duskpod (55 %)" },
-      reading: "goes with takes, also where the other columns are alike",
+      ...{ column: "Variety", groups: 5, explained: 0.211, reading: "stays" },
+      best: { name: { text: "Brindlecap", initials: null }, takeRate: 0.82 },
+      worst: { name: { text: "Duskpod", initials: null }, takeRate: 0.55 },
     },
     {
-      ...{ column: "Grafter", groups: 4, explained: 0.072, best: "Kay Orrin (77 %)" },
-      ...{
-        worst: "Kesto (64 %)",
-        reading: "goes with takes, but what else differed may be behind it",
-      },
+      ...{ column: "Grafter", groups: 4, explained: 0.072, reading: "others may be behind" },
+      best: { name: { text: "Kay Orrin", initials: "K. O." }, takeRate: 0.77 },
+      worst: { name: { text: "Kesto", initials: "K." }, takeRate: 0.64 },
     },
-    { column: "Place", groups: 4, explained: 0, best: "", worst: "", reading: "no clear link" },
     {
-      ...{ column: "Method", groups: 1, explained: null, best: "", worst: "" },
+      ...{ column: "Place", groups: 4, explained: 0, best: null, worst: null },
+      reading: "no clear link",
+    },
+    {
+      ...{ column: "Method", groups: 1, explained: null, best: null, worst: null },
       reading: "too few to tell",
     },
   ],

@@ -65,6 +65,8 @@ export function openNursery(
   drafts: readonly SheetDraft[] | IWorkbookData = openFile(HILLSIDE, new Set()),
   settings: {
     readonly spreadsheetZone?: string;
+    /** The process's own if left out. */
+    readonly scriptZone?: string;
     /** Whether our functions are calculated, which takes its time. */
     readonly live?: boolean;
     /** Rows of a new tab, where a test makes hundreds of them; 1000 if left out. */
@@ -75,9 +77,9 @@ export function openNursery(
     readonly refusesToday?: boolean;
   } & Pick<ScriptWorkbookOptions, "lateRefusals" | "hasDocumentLock"> = {},
 ): Nursery {
-  const scriptZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const { scriptZone = Intl.DateTimeFormat().resolvedOptions().timeZone } = settings;
   const { spreadsheetZone: zone = scriptZone, live, newRows, locale = "en_GB", ...more } = settings;
-  const { refusesToday = false, ...options } = more;
+  const { refusesToday = false, scriptZone: _, ...options } = more;
   // Without its mark a function is none that the engine knows.
   const script = live ? builtCode() : builtCode().replace(/@customfunction/g, "");
   const data = "sheetOrder" in drafts ? structuredClone(drafts) : workbookData("Trial", drafts);

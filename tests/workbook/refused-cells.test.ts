@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Conditions } from "../../src/local/spreadsheet-app/conditions";
+import { dueRow, dueValue, enterDue } from "./due-list";
 import { type Nursery, openNursery, smallRecords, takesOf } from "./nursery";
 
 /** Day, count and note go into L2, M2 and P2 of "Records". */
@@ -37,14 +38,40 @@ describe.each(["alone", "rest"] as const)("a cell that is refused late (%s)", (l
     const nursery = openNursery([smallRecords()], { lateRefusals, newRows: 60 }).ready();
     nursery.w.conditions.protect("Records", "M2:M3");
     const before = nursery.snapshot("Records");
-    const due = nursery.values("Due list");
-    const row = due.findIndex((cells) => cells.includes("B1")) + 1;
-    nursery.w.type("Due list", `B${row}`, "60");
-    nursery.w.type("Due list", `A${row}`, "TRUE");
-    await nursery.w.settled();
+    const row = dueRow(nursery, "B1");
+    await enterDue(nursery, row, { Count: "60", Done: "TRUE" });
     expect(nursery.w.editErrors).toEqual([]);
     expect(nursery.snapshot("Records")).toBe(before);
-    expect(nursery.value("Due list", `E${row}`)).toMatch(/^not written: /);
+    expect(dueValue(nursery, "Written", row)).toMatch(/not written: /);
     expect(states(nursery).join()).not.toMatch(/: (?:written|writing)/);
+  });
+});
+
+describe("other things that people do", () => {
+  it("a merge over the count swallows it", () => {
+    const nursery = openNursery([smallRecords()], { newRows: 60 }).ready();
+    nursery.w.conditions.merge("Records", "L2:M2");
+    const written = nursery.w.run("sidebarRecord", takesOf("B1")) as { ok: boolean };
+    expect(nursery.value("Records", "M2")).toBe("");
+    if (written.ok) expect(states(nursery)).not.toContain("M2: written");
+  });
+
+  it("a chart on its own tab is passed over", () => {
+    const nursery = openNursery([smallRecords()], { newRows: 60 });
+    nursery.w.conditions.tabWithoutCells("Chart of takes");
+    nursery.ready();
+    expect(nursery.ask("sidebarToday", { daysAhead: 7 }).tasks.length).toBeGreaterThan(0);
+  });
+
+  it.each(["fr_FR", "pt_BR", "id_ID"])("live tabs answer in %s", async (locale) => {
+    const nursery = openNursery([smallRecords()], { locale, live: true, newRows: 60 }).ready();
+    await nursery.w.settled();
+    const wrong = nursery.tabs().filter((tab) =>
+      nursery
+        .values(tab)
+        .flat()
+        .some((value) => value === "#ERROR!"),
+    );
+    expect(wrong).toEqual([]);
   });
 });

@@ -94,7 +94,7 @@ describe("Set up", () => {
     ];
     const nursery = openNursery([tab("Trays", [header, ...rows])]);
     const offered = () => nursery.ask("sidebarOpen", null).candidates;
-    expect(offered()).toEqual([{ tab: "Trays", batches: 2 }]);
+    expect(offered()).toEqual([{ tab: "Trays", rows: 2 }]);
     nursery.ask("sidebarSetUp", {
       tab: "Trays",
       columns: [{ header: "Tray no", readAs: "Batch" }],
@@ -103,7 +103,7 @@ describe("Set up", () => {
     nursery.sheet(SETTINGS).getRange("B4").setValue(AS_OF);
     const { tasks } = nursery.ask("sidebarToday", { daysAhead: 7 });
     expect(new Set(tasks.map(({ batch }) => batch))).toEqual(new Set(["T1", "T2"]));
-    expect(offered()).toEqual([{ tab: "Trays", batches: 2 }]);
+    expect(offered()).toEqual([{ tab: "Trays", rows: 2 }]);
   });
 
   // What the page advises where a second tab holds another season.
@@ -115,8 +115,8 @@ describe("Set up", () => {
     const nursery = openNursery([smallRecords([], ...second), tab("Season 2", second)]);
     const { candidates } = nursery.ask("sidebarOpen", null);
     expect(candidates).toEqual([
-      { tab: "Records", batches: 3 },
-      { tab: "Season 2", batches: 1 },
+      { tab: "Records", rows: 5 },
+      { tab: "Season 2", rows: 1 },
     ]);
     nursery.ready();
     const { tasks } = nursery.ask("sidebarToday", { daysAhead: 7 });
@@ -152,6 +152,7 @@ describe("Set up", () => {
       asOf: "2026-11-20",
       level: 0.9,
       daysAhead: 21,
+      initials: false,
     });
     expect(nursery.snapshot("Nursery timetable")).toBe(timetable);
     expect(nursery.tabs().filter((name) => name.includes("(being made)"))).toEqual([]);
@@ -246,7 +247,7 @@ describe("columns that a person corrects", () => {
     expect(guess(nursery, "Tally day")).toMatchObject({
       readAs: takeDay,
       sure: "told",
-      samples: ["2026-11-21"],
+      samples: [{ text: "2026-11-21", initials: null }],
     });
     expect(guess(nursery, "Take count day")).toMatchObject({ readAs: null, sure: "told" });
     expect(errors(nursery)).toEqual([]);
@@ -284,7 +285,7 @@ describe("columns that a person corrects", () => {
     const header = ["Batch", "Variety", "Ausgesät", "Samen", "Veredelt am", "Stück"];
     const rows = [["A-1", "Rot", "2026-06-01", 200, "2026-10-20", 150]];
     const nursery = openNursery([tab("Liste", [header, ...rows])]);
-    expect(nursery.ask("sidebarOpen", null).candidates).toEqual([{ tab: "Liste", batches: 1 }]);
+    expect(nursery.ask("sidebarOpen", null).candidates).toEqual([{ tab: "Liste", rows: 1 }]);
     const told = { Ausgesät: "Sown", Samen: "Seeds sown", "Veredelt am": "Grafted on" };
     nursery.ask("sidebarSetUp", {
       ...{ tab: "Liste", methods: [] },

@@ -37,7 +37,9 @@ describe("a timetable with several faults", () => {
   };
 
   it("says where the others are told", () => {
-    expect(faulty().refusal("sidebarToday", { daysAhead: 7 })).toMatch(/; 2 more: see Check$/);
+    expect(faulty().refusal("sidebarToday", { daysAhead: 7 })).toMatch(
+      /; 2 more: see Check\. Correct the tab Nursery timetable$/,
+    );
   });
 
   it("has them all in the section Check", () => {

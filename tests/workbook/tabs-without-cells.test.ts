@@ -26,7 +26,7 @@ describe("a workbook with a chart, a timeline and a connected sheet", () => {
       ["Orders", "OBJECT"],
     );
     const { candidates, timetables } = nursery.ask("sidebarOpen", null);
-    expect(candidates).toEqual([{ tab: "Records", batches: 2 }]);
+    expect(candidates).toEqual([{ tab: "Records", rows: 2 }]);
     expect(timetables).toEqual([]);
     nursery.ready();
     nursery.sheet("Takes by bay").activate();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { dueRow, dueRows, dueValue, setDue } from "./due-list";
+import { dueRow, dueValue, setDue } from "./due-list";
 import { type Nursery, openNursery, SETTINGS, smallRecords, tab, takesOf } from "./nursery";
 
 const DUE = "Due list";
@@ -57,9 +57,10 @@ function goesOn(nursery: Nursery): void {
   nursery.w.call("writeTicked");
   nursery.w.call("refreshDueList");
   const row = dueRow(nursery, "B2");
-  expect(dueRows(nursery, ["Done", "Count", "Who", "Note"])[row - 3]).toEqual([
-    ...[false, 61, "Orrin", "dry"],
-  ]);
+  const entered = (["Done", "Count", "Who", "Note"] as const).map((one) =>
+    dueValue(nursery, one, row),
+  );
+  expect(entered).toEqual([false, 61, "Orrin", "dry"]);
   setDue(nursery, row, { Done: true });
   nursery.w.call("writeTicked");
   expect(dueValue(nursery, "Written", row)).toMatch(/^✓ written: Records!/);
@@ -82,7 +83,7 @@ describe.each(Object.entries(TIDIED))("%s", (how, tidy) => {
     tidy(nursery.sheet(name));
     if (name === "Nursery timetable" && how === "a header renamed") {
       expect(nursery.refusal("sidebarToday", { daysAhead: 7 })).toMatch(
-        /no header row with Step and After .*: correct the tab Nursery timetable$/,
+        /no header row with Step and After .*\. Correct the tab Nursery timetable$/,
       );
       nursery.sheet(name).getRange("B2").setValue("Step");
     }
@@ -125,7 +126,7 @@ describe("the settings", () => {
     const sheet = sheetOf(nursery);
     sheet.getRange("B4").setFormula("=DATE(2026;11;25)");
     sheet.getRange("B5").setValue(0.9);
-    const rows = sheet.getRange("A3:C9");
+    const rows = sheet.getRange("A3:C11");
     const formulas = rows.getFormulas();
     const cells: unknown[][] = rows
       .getValues()
@@ -134,13 +135,13 @@ describe("the settings", () => {
     await nursery.w.settled();
     expect(nursery.ask("sidebarOpen", null).setUp).toEqual({
       ...{ recordsTab: "Records", timetableTab: null, asOf: "2026-11-25", level: 0.9 },
-      daysAhead: 7,
+      ...{ daysAhead: 7, initials: false },
     });
     nursery.ask("sidebarSetUp", ONCE);
     await nursery.w.settled();
-    expect(sheet.getRange("A3:A9").getValues().flat()).toEqual([
-      ...["Records tab", "As-of day", "Level", "Days ahead", "Timetable tab", "Our column"],
-      "Leave alone",
+    expect(sheet.getRange("A3:A11").getValues().flat()).toEqual([
+      ...["Records tab", "As-of day", "Level", "Days ahead", "Timetable tab"],
+      ...["Takes compared by", "People", "Our column", "Leave alone"],
     ]);
     expect(sheet.getRange("B4").getFormula()).toBe("=DATE(2026,11,25)");
     expect(sheet.getRange("B5").getValue()).toBe(0.9);
@@ -176,7 +177,7 @@ describe("the settings", () => {
     await nursery.w.settled();
     expect(sheet.getRange("A4:C4").getValues()).toEqual([["Our year", 2026, "for the printer"]]);
     expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain(
-      "'Nursery settings'!$B$5,'Nursery settings'!$B$6,'Nursery settings'!$A$9:$B$49",
+      "'Nursery settings'!$B$5,'Nursery settings'!$B$6,'Nursery settings'!$A$11:$B$51",
     );
     expect(nursery.sheet("Plan O-1").getRange("A5").getFormula()).toContain("$B$5");
     expect(nursery.ask("sidebarOpen", null).setUp?.asOf).toBe("2026-11-25");
@@ -190,6 +191,29 @@ describe("the settings", () => {
     expect(nursery.ask("sidebarOpen", null).setUp?.timetableTab).toBeNull();
     nursery.ask("sidebarSetUp", ONCE);
     expect(nursery.value(SETTINGS, "A7")).toBe("Timetable tab");
+  });
+
+  it("of an older add-in get the newer rows, and what points at the told columns goes on doing so", async () => {
+    const nursery = openNursery([smallRecords()], { newRows: 60, live: true });
+    nursery.ask("sidebarSetUp", { ...ONCE, columns: [told] });
+    const sheet = sheetOf(nursery);
+    sheet.deleteRows(8, 2);
+    // Told columns stand where the newer settings will: they are none of them.
+    expect(nursery.value(SETTINGS, "A9")).toBe("Leave alone");
+    expect(nursery.ask("sidebarOpen", null).setUp?.initials).toBe(false);
+    nursery.sheet("Records").getRange("Z1").setFormula("='Nursery settings'!$A$9");
+    nursery.ask("sidebarSetUp", ONCE);
+    await nursery.w.settled();
+    expect(sheet.getRange("A7:B11").getValues()).toEqual([
+      ["Timetable tab", ""],
+      ["Takes compared by", ""],
+      ["People", "names"],
+      ["Our column", "Header in your sheet"],
+      ["Leave alone", "Note"],
+    ]);
+    expect(sheet.getRange("C9").getValue()).toContain("How grafters and crew are called");
+    expect(nursery.sheet("Records").getRange("Z1").getValue()).toBe("Leave alone");
+    expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain("$A$10:$B$50");
   });
 });
 

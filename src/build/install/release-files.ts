@@ -29,6 +29,7 @@ export async function releaseFiles(root: string, version: string): Promise<reado
     { name: "INSTALL.html", content: page },
     { name: "WHAT-IS-NEW.txt", content: changes },
     { name: "LICENSE.txt", content: text("LICENSE") },
+    { name: "NOTICES.txt", content: text(".build/NOTICES.txt") },
     { name: "blank-template.xlsx", content: readFileSync(path.join(root, TEMPLATE)) },
     ...script.map(([name, content]) => ({ name: `script/${name}`, content })),
   ].map(({ name, content }) => ({ name: `${folder}/${name}`, content }));

@@ -1,5 +1,6 @@
-import { allLanguages } from "../words/all-languages";
-import { normalText } from "../words/normal-text";
+import { wordPattern, wordSet } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
+import { normalText, withoutAccents } from "../words/normal-text";
 
 /** What a text says when a number of plants is due in it. */
 export type CountTextReading =
@@ -11,13 +12,22 @@ export type CountTextReading =
 
 export type DecimalMark = "." | ",";
 
-const wordSet = (pick: (words: (typeof allLanguages)[number]) => readonly string[]) =>
-  new Set(allLanguages.flatMap(pick));
 const ABOUT = wordSet((words) => words.about);
 const DOZEN = wordSet((words) => words.dozen);
 const COUNT_WORDS = wordSet((words) => words.countWords);
 const NOTHING = wordSet((words) => words.nothing);
 const TRAYS = wordSet((words) => words.trays);
+const share = lazily(
+  () => new RegExp(`^(\\d+(?:[.,]\\d+)?) ?(?:%|${wordPattern((words) => words.percent)})$`, "i"),
+);
+
+const product = lazily(
+  () =>
+    new RegExp(
+      `^([1-9]\\d*) ?(?:(\\p{L}+) ?)?([x×*@]|${wordPattern((words) => words.of)}) ?([1-9]\\d*)(?: ?\\p{L}+)?$`,
+      "iu",
+    ),
+);
 
 const NUMBER = "\\d+(?:[.,]\\d+)?";
 const NOT_PLAIN: CountTextReading = { kind: "unread", why: "not a number of plants" };
@@ -65,10 +75,12 @@ function readDigits(text: string, decimalMark: DecimalMark | null): CountTextRea
 }
 
 function readShare(text: string): CountTextReading | null {
-  const match = /^(\d+(?:[.,]\d+)?) ?(?:%|per cent|percent|pct)$/i.exec(text);
+  const match = share().exec(text);
   if (!match) return null;
-  const share = Number((match[1] as string).replace(",", ".")) / 100;
-  return share <= 1 ? { kind: "share", share } : { kind: "unread", why: "more than 100 per cent" };
+  const value = Number((match[1] as string).replace(",", ".")) / 100;
+  return value <= 1
+    ? { kind: "share", share: value }
+    : { kind: "unread", why: "more than 100 per cent" };
 }
 
 /** "~300", "about 300", "> 300", "300+", "312 (12 weak)", "300?". */
@@ -86,9 +98,7 @@ function readGuess(text: string, decimalMark: DecimalMark | null): CountTextRead
 
 /** "20 trays x 54", "20 x 54", "20 trays of 54"; "20 dead of 54" is no product. */
 function readProduct(text: string): CountTextReading | null {
-  const match = /^([1-9]\d*) ?(?:(\p{L}+) ?)?([x×*@]|of|de|à|a) ?([1-9]\d*)(?: ?\p{L}+)?$/iu.exec(
-    text,
-  );
+  const match = product().exec(withoutAccents(text));
   if (!match) return null;
   const [, times, container, sign, each] = match;
   const isTimes = /^[x×*@]$/i.test(sign as string);

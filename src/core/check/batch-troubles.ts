@@ -1,3 +1,4 @@
+import { quoted, shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import { sentenceDay } from "../dates/day-text";
 import type { Batch } from "../records/batch";
@@ -43,7 +44,7 @@ function sameName(batch: Batch, first: Batch): Trouble {
     found: batch.name,
     trouble: same
       ? `Row ${first.row} has the same name`
-      : `Nearly the same name as "${first.name}" in row ${first.row}`,
+      : `Nearly the same name as ${quoted(first.name)} in row ${first.row}`,
     whatHappens: "Both rows are used, each as a batch of its own",
     whatToDo: "Give each batch a name that can't be mistaken",
     cost: COST.doubt,
@@ -79,7 +80,7 @@ function alongTheSteps(batch: Batch, method: Method, records: Records): Trouble[
           row: batch.row,
           column: headerOf(records, batch, step.key, "count"),
           found: String(count),
-          trouble: `More plants than the ${before.count} at ${before.name}`,
+          trouble: `More plants than the ${before.count} at ${shortened(before.name)}`,
           whatHappens: "Both counts are used as they stand",
           whatToDo: "Check both counts",
           cost: COST.doubt,
@@ -115,8 +116,8 @@ function tooSoon(
     found: sentenceDay(day),
     trouble:
       days < 0
-        ? `Before ${parent.name} on ${sentenceDay(earlier)}`
-        : `${days} days after ${parent.name}, where ${step.from} is the least by the timetable`,
+        ? `Before ${shortened(parent.name)} on ${sentenceDay(earlier)}`
+        : `${days} days after ${shortened(parent.name)}, where ${step.from} is the least by the timetable`,
     whatHappens: "Both days are used as they stand",
     whatToDo: "Check both days",
     cost: COST.doubt,

@@ -1,4 +1,5 @@
 import { type Cell, cellText, isBlank } from "../cells/cell";
+import { quoted } from "../cells/quoted";
 import type { DecimalMark } from "../cells/read-count-text";
 import { DIGITS, writtenNumber } from "./written-number";
 
@@ -16,7 +17,7 @@ export function readPrice(cell: Cell, decimalMark: DecimalMark | null): number |
     return Number.isFinite(cell) && cell >= 0 && cell <= MOST ? cell : "the price is out of range";
   }
   const text = cellText(cell);
-  const wrong = `"${text.slice(0, 40)}" is no price that can be read`;
+  const wrong = `${quoted(text)} is no price that can be read`;
   if (typeof cell !== "string") return wrong;
   const match = WITH_SIGN.exec(text.trim());
   const price = match === null ? null : writtenNumber(match[1] as string, decimalMark);

@@ -1,39 +1,20 @@
 import { type Cell, cellText, type Grid } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
+import { quoted, shortened } from "../cells/quoted";
 import type { DecimalMark } from "../cells/read-count-text";
 import { InputError } from "../input-error";
+import { tableWords, wordPattern, wordSet } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { mustBeReady } from "../work/stretches";
 import { readPrice } from "./read-price";
 import { HOUR, isUsualMeasure, type Measure, measureOf, PIECE } from "./units";
 import { DIGITS, writtenNumber } from "./written-number";
 
-const WORDS = {
-  item: [
-    ...["item", "items", "material", "materials", "what", "article", "product", "supply", "thing"],
-    ...["materiel", "produit", "fourniture", "articulo", "producto", "insumo"],
-    ...["artigo", "produto", "barang", "bahan"],
-  ],
-  price: [
-    ...["price", "unit price", "price each", "cost", "unit cost", "rate"],
-    ...["prix", "prix unitaire", "cout", "precio", "precio unitario", "costo", "coste"],
-    ...["preco", "preco unitario", "custo", "harga", "harga satuan", "biaya"],
-  ],
-  per: [
-    ...["per", "unit", "for", "price per", "unit of measure"],
-    ...["par", "pour", "unite", "por", "unidad", "unidade", "satuan"],
-  ],
-} as const;
+const priceWords = lazily(() => tableWords("prices"));
 
 /** Items that mean the work of one person. */
-const WORK: ReadonlySet<string> = new Set([
-  ...["hour", "hours", "hour of work", "hours of work", "labour", "labor", "work"],
-  ...["person hour", "person hours", "man hour", "man hours", "labour hour", "labor hour"],
-  ...["wage", "wages", "heure", "heures", "heure de travail", "main d oeuvre"],
-  "main d œuvre",
-  ...["hora", "horas", "hora de trabajo", "mano de obra", "hora de trabalho", "mao de obra"],
-  ...["jam", "jam kerja", "upah"],
-]);
+const WORK = wordSet((words) => words.work);
 
 /** What one of the smallest unit of a kind costs; see units.ts. */
 export interface Price {
@@ -67,7 +48,7 @@ export const NO_PRICES: PricesReading = { ofItem: new Map(), hour: null, trouble
  */
 export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): PricesReading {
   if (grid === null) return NO_PRICES;
-  const table = headedTable(grid, WORDS, ["item", "price"]);
+  const table = headedTable(grid, priceWords(), ["item", "price"]);
   if (table === null) {
     throw new InputError(
       "no-header",
@@ -85,28 +66,30 @@ export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): 
     const price = readPrice(table.cell(row, "price"), decimalMark);
     const per = readPer(table.cell(row, "per"), key, decimalMark);
     if (key === "") say("left out: no item");
-    else if (price === null) say(`left out: ${item} has no price`);
+    else if (price === null) say(`left out: ${shortened(item)} has no price`);
     else if (typeof price === "string") say(`left out: ${price}`);
     else if (typeof per === "string") say(`left out: ${per}`);
     else if (WORK.has(key)) {
       const measure = per.measure ?? HOUR;
       if (measure.kind !== HOUR.kind) {
-        say(`left out: ${item} must be priced by the hour or minute`);
+        say(`left out: ${shortened(item)} must be priced by the hour or minute`);
         continue;
       }
       const each = (price / (per.amount * measure.size)) * HOUR.size;
-      if (hour !== null) say(`has a second price of ${item}: the higher counts`);
+      if (hour !== null) say(`has a second price of ${shortened(item)}: the higher counts`);
       hour = Math.max(hour ?? 0, each);
     } else {
       const kind = per.measure?.kind ?? null;
       const each = price / (per.amount * (per.measure?.size ?? 1));
       const before = ofItem.get(key) ?? [];
       const same = before.find((one) => one.kind === kind);
-      if (same !== undefined) say(`has a second price of ${item}: the higher counts`);
+      if (same !== undefined) say(`has a second price of ${shortened(item)}: the higher counts`);
       ofItem.set(key, [
         ...before.filter((one) => one !== same),
         {
-          ...{ item: same?.item ?? item, unit: same?.unit ?? per.unit, kind },
+          item: same?.item ?? item,
+          unit: same?.unit ?? per.unit,
+          kind,
           each: Math.max(each, same?.each ?? 0),
         },
       ]);
@@ -126,9 +109,12 @@ interface Per {
   readonly measure: Measure | null;
 }
 
-const AMOUNT_OF_UNIT = new RegExp(
-  `^(?:(?:per|par|por)\\b|/)?\\s*(${DIGITS})?[\\s-]*(\\D.*)?$`,
-  "iu",
+const amountOfUnit = lazily(
+  () =>
+    new RegExp(
+      `^(?:(?:${wordPattern((words) => words.per)})\\b|/)?\\s*(${DIGITS})?[\\s-]*(\\D.*)?$`,
+      "iu",
+    ),
 );
 
 /**
@@ -139,14 +125,14 @@ const AMOUNT_OF_UNIT = new RegExp(
  */
 function readPer(cell: Cell, item: string, decimalMark: DecimalMark | null): Per | string {
   const text = cellText(cell);
-  const match = AMOUNT_OF_UNIT.exec(text.trim());
+  const match = amountOfUnit().exec(text.trim());
   const unit = match?.[2]?.trim() ?? "";
   const written = match?.[1] === undefined ? 1 : writtenNumber(match[1], decimalMark);
   const amount = typeof cell === "number" ? cell : written;
   const isUsual = isUsualMeasure(unit);
   const isNamed = isUsual || !/\d/.test(unit);
   if (match === null || amount === null || amount < LEAST || amount > MOST || !isNamed) {
-    return `"${text.slice(0, 40)}" is no unit that can be read`;
+    return `${quoted(text)} is no unit that can be read`;
   }
   const isItem = !isUsual && [item, `${item}s`].includes(normalText(unit));
   return { amount, unit, measure: unit === "" ? null : isItem ? PIECE : measureOf(unit) };
@@ -155,9 +141,10 @@ function readPer(cell: Cell, item: string, decimalMark: DecimalMark | null): Per
 /** An item needed that has no price in the unit in which it is needed, in words. */
 export function unpricedText({ ofItem }: PricesReading, item: string, unit: string): string {
   const prices = ofItem.get(normalText(item)) ?? [];
-  if (prices.length === 0) return unit === "" ? item : `${item} (${unit})`;
-  const needed = unit === "" ? "by the piece" : `in ${unit}`;
-  return `${item} (needed ${needed}, priced by ${prices.map((one) => one.unit).join(" and ")})`;
+  if (prices.length === 0)
+    return unit === "" ? shortened(item) : `${shortened(item)} (${shortened(unit)})`;
+  const needed = unit === "" ? "by the piece" : `in ${shortened(unit)}`;
+  return `${shortened(item)} (needed ${needed}, priced by ${prices.map((one) => shortened(one.unit)).join(" and ")})`;
 }
 
 /** What an amount of an item costs; null where the item has no price in such a unit. */

@@ -1,3 +1,7 @@
+import { everyWord } from "../words/all-languages";
+import type { UnitName } from "../words/language-text";
+import type { LanguageWords } from "../words/language-words";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 
 /** What an amount is measured in: units of one kind can be turned into each other. */
@@ -11,39 +15,54 @@ export interface Measure {
 export const PIECE: Measure = { kind: "pieces", size: 1 };
 export const HOUR: Measure = { kind: "time", size: 60 };
 
-const KINDS: readonly (readonly [kind: string, size: number, words: string])[] = [
-  ["length", 1, "mm"],
-  ["length", 10, "cm centimetre centimetres centimeter centimeters"],
-  ["length", 1000, "m metre metres meter meters metro metros"],
-  ["volume", 1, "ml"],
-  ["volume", 1000, "l litre litres liter liters litro litros"],
-  ["volume", 1_000_000, "m3 cbm"],
-  ["mass", 1, "g gram grams gramme grammes gramo gramos grama gramas"],
-  ["mass", 1000, "kg kilo kilos kilogram kilograms"],
-  ["mass", 1_000_000, "t tonne tonnes"],
-  ["time", 1, "min minute minutes minuto minutos menit"],
-  ["time", 60, "h hr hrs hour hours heure heures hora horas jam"],
-  ["pieces", 1, "piece pieces pc pcs each unit units pieza piezas peca pecas biji buah"],
-  ["pieces", 1, "unite unites unidad unidades unidade"],
-  ["pieces", 12, "doz dozen dozens douzaine docena duzia lusin"],
-  ["pieces", 100, "hundred"],
-  ["pieces", 1000, "thousand mille mil millar milheiro ribu"],
+/** The sizes of the units, each with its symbol, which is alike in every language, if it has one. */
+const UNITS: readonly (readonly [
+  symbol: string | null,
+  name: UnitName | "dozen" | null,
+  Measure,
+])[] = [
+  ["mm", null, { kind: "length", size: 1 }],
+  ["cm", "centimetre", { kind: "length", size: 10 }],
+  ["m", "metre", { kind: "length", size: 1000 }],
+  ["ml", null, { kind: "volume", size: 1 }],
+  ["l", "litre", { kind: "volume", size: 1000 }],
+  ["m3", null, { kind: "volume", size: 1_000_000 }],
+  ["cbm", null, { kind: "volume", size: 1_000_000 }],
+  ["g", "gram", { kind: "mass", size: 1 }],
+  ["kg", "kilogram", { kind: "mass", size: 1000 }],
+  ["t", "tonne", { kind: "mass", size: 1_000_000 }],
+  ["min", "minute", { kind: "time", size: 1 }],
+  ["h", "hour", HOUR],
+  [null, "piece", PIECE],
+  [null, "dozen", { kind: "pieces", size: 12 }],
+  [null, "hundred", { kind: "pieces", size: 100 }],
+  [null, "thousand", { kind: "pieces", size: 1000 }],
 ];
 
-const MEASURES: ReadonlyMap<string, Measure> = new Map(
-  KINDS.flatMap(([kind, size, words]) =>
-    words.split(" ").map((word): [string, Measure] => [word, { kind, size }]),
-  ),
+const measures = lazily<ReadonlyMap<string, Measure>>(
+  () =>
+    new Map(
+      UNITS.flatMap(([symbol, name, measure]) =>
+        [...(symbol === null ? [] : [symbol]), ...everyWord((words) => namesOf(words, name))].map(
+          (word) => [word, measure] as const,
+        ),
+      ),
+    ),
 );
+
+function namesOf({ units, dozen }: LanguageWords, name: UnitName | "dozen" | null) {
+  if (name === null) return [];
+  return name === "dozen" ? dozen : units[name];
+}
 
 /** Whether the name is that of a usual measure. */
 export function isUsualMeasure(unit: string): boolean {
-  return MEASURES.has(normalText(unit));
+  return measures().has(normalText(unit));
 }
 
 /** The measure that a unit's name says; pieces where it is empty. */
 export function measureOf(unit: string): Measure {
   const word = normalText(unit);
   if (word === "") return PIECE;
-  return MEASURES.get(word) ?? { kind: word, size: 1 };
+  return measures().get(word) ?? { kind: word, size: 1 };
 }

@@ -1,33 +1,36 @@
-import { allLanguages } from "../words/all-languages";
+import { everyLanguage, everyWord, wordSet } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 
-const MONTH_OF_WORD: ReadonlyMap<string, number> = new Map(
-  allLanguages.flatMap((words) =>
-    words.months.flatMap((names, index) => names.map((name) => [name, index + 1] as const)),
-  ),
+const monthOf = lazily<ReadonlyMap<string, number>>(
+  () =>
+    new Map(
+      everyLanguage().flatMap((words) =>
+        words.months.flatMap((names, index) => names.map((name) => [name, index + 1] as const)),
+      ),
+    ),
 );
 
-const FILLERS: ReadonlySet<string> = new Set(
-  allLanguages.flatMap((words) => [...words.dateFillers, ...words.weekdays]),
-);
+const FILLERS = wordSet((words) => [...words.dateFillers, ...words.weekdays]);
 
 /** Which third of a month a word speaks of: 0 the first, 1 the middle, 2 the last. */
-const THIRD_OF_WORD: ReadonlyMap<string, 0 | 1 | 2> = new Map(
-  allLanguages.flatMap((words) => [
-    ...words.early.map((word) => [word, 0] as const),
-    ...words.middle.map((word) => [word, 1] as const),
-    ...words.late.map((word) => [word, 2] as const),
-  ]),
+const thirdOf = lazily<ReadonlyMap<string, 0 | 1 | 2>>(
+  () =>
+    new Map([
+      ...everyWord((words) => words.early).map((word) => [word, 0] as const),
+      ...everyWord((words) => words.middle).map((word) => [word, 1] as const),
+      ...everyWord((words) => words.late).map((word) => [word, 2] as const),
+    ]),
 );
 
-const WEEK_WORDS: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.week));
+const WEEK_WORDS = wordSet((words) => words.week);
 
 /** 1 to 12, or null; the word in its normal form. */
 export function monthOfWord(word: string): number | null {
-  return MONTH_OF_WORD.get(word) ?? null;
+  return monthOf().get(word) ?? null;
 }
 
 export function thirdOfWord(word: string): 0 | 1 | 2 | null {
-  return THIRD_OF_WORD.get(word) ?? null;
+  return thirdOf().get(word) ?? null;
 }
 
 export function isWeekWord(word: string): boolean {

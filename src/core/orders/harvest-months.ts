@@ -1,9 +1,12 @@
 import { cellText, type Grid } from "../cells/cell";
+import { quoted } from "../cells/quoted";
 import { type CivilDay, daysLater } from "../dates/civil-day";
 import { firstDayOf, type Month, monthOf } from "../dates/month";
 import { monthOfWord } from "../dates/month-words";
 import { InputError } from "../input-error";
 import type { Method, Timetable } from "../timetable/timetable";
+import { wordPattern, wordSet } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { ICCO_HARVEST_MONTHS } from "./icco-harvest-months.table";
 
@@ -16,7 +19,10 @@ export interface HarvestMonths {
 }
 
 /** Words between the two ends of a span of months. */
-const TO_WORDS: ReadonlySet<string> = new Set(["to", "until", "till", "au", "a", "ate", "sampai"]);
+const TO_WORDS = wordSet((words) => words.upTo);
+const between = lazily(
+  () => new RegExp(`[,;/&\\n]| (?:${wordPattern((words) => words.and)}) `, "i"),
+);
 
 /**
  * The months written in a text, such as "Oct-Mar, May-Aug" or "September".
@@ -25,7 +31,7 @@ const TO_WORDS: ReadonlySet<string> = new Set(["to", "until", "till", "au", "a",
  */
 export function readMonths(text: string): ReadonlySet<number> | null {
   const months = new Set<number>();
-  for (const part of text.split(/[,;/&\n]| and /)) {
+  for (const part of text.split(between())) {
     const words = normalText(part)
       .split(" ")
       .filter((word) => !TO_WORDS.has(word));
@@ -57,7 +63,7 @@ export function readHarvestMonths(
   if (lines.length === 0) {
     throw new InputError(
       "argument-unreadable",
-      `harvest must hold months such as "Oct-Mar, May-Aug"; found "${cellText(grid.at(0, 0)).slice(0, 40)}"`,
+      `harvest must hold months such as "Oct-Mar, May-Aug"; found ${quoted(cellText(grid.at(0, 0)))}`,
     );
   }
   const others = timetable.methods.filter((one) => one !== method);

@@ -1,4 +1,7 @@
+import { cellText } from "../cells/cell";
 import type { CivilDay } from "../dates/civil-day";
+import { wordPattern } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 
 /** An open order as its row says it. */
@@ -27,7 +30,9 @@ export interface Orders {
 }
 
 /** Words between varieties of which any will do, which a split keeps. */
-const EITHER = /(\s+(?:or|ou|o|atau)\s+|\s*[/;,|]\s*)/i;
+const either = lazily(
+  () => new RegExp(`(\\s+(?:${wordPattern((words) => words.either)})\\s+|\\s*[/;,|]\\s*)`, "i"),
+);
 
 /** A variety's own name holds no more such words than this. */
 const MOST_IN_A_NAME = 3;
@@ -50,7 +55,8 @@ export function writtenVarieties(
   known: ReadonlySet<string>,
 ): readonly string[] {
   if (known.has(normalText(variety))) return [variety];
-  const pieces = variety.split(EITHER);
+  // Without runs of white space, over which the pattern would go again and again.
+  const pieces = cellText(variety).split(either());
   const names: string[] = [];
   for (let at = 0; at < pieces.length; ) {
     const name = (end: number) => pieces.slice(at, end).join("").trim();

@@ -1,4 +1,5 @@
 import { type Answer, type AnswerValue, columns } from "../answer";
+import { shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import { sentenceDay } from "../dates/day-text";
 import { type Projection, project } from "../projection/project";
@@ -134,7 +135,7 @@ function whatToDo(
     // What stands may still fill it, if less surely than asked: that is what the chance says.
     return "too late to start more: tell the customer";
   }
-  const what = `${start.plants} more${variety === "" ? "" : ` of ${variety}`}`;
+  const what = `${start.plants} more${variety === "" ? "" : ` of ${shortened(variety)}`}`;
   return `${graft === undefined ? "start" : "graft"} ${what} by ${sentenceDay(doBy)}`;
 }
 

@@ -1,3 +1,4 @@
+import { shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import { sentenceDay } from "../dates/day-text";
 import { timetableForecaster } from "../projection/forecaster";
@@ -5,6 +6,7 @@ import { project } from "../projection/project";
 import { leftOutRemark, type Records } from "../records/records";
 import { methodOrRefuse } from "../timetable/method-of-batch";
 import type { Method, Timetable } from "../timetable/timetable";
+import { wordSet } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import { knownVarieties } from "./draw-fillings";
 import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
@@ -82,7 +84,9 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
     const { step, doBy, plants } = planned;
     const isStart = place === start;
     return {
-      ...{ step, doBy, plants },
+      step,
+      doBy,
+      plants,
       needs: plants === null ? "" : amountsText(needsOf(planned)),
       facts: [
         ...sizeFact(planned, plan.plantChance),
@@ -91,10 +95,10 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
       warnings: [
         ...(plants === null ? ["No start is large enough to be so sure of it"] : []),
         ...(isStart && varieties.length > 1
-          ? [`Planned for ${variety}, the first of those that will do`]
+          ? [`Planned for ${shortened(variety)}, the first of those that will do`]
           : []),
         ...(isStart && isUnknown
-          ? [`The records have no batch of ${variety}: planned as for any variety`]
+          ? [`The records have no batch of ${shortened(variety)}: planned as for any variety`]
           : []),
         ...(isStart && harvest !== null ? harvestWarning(planned, harvest) : []),
         ...(isStart ? pastWarnings(plan, question, asOf, standing) : pastDay(planned, asOf)),
@@ -103,7 +107,8 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
     };
   });
   return {
-    ...{ method, steps },
+    method,
+    steps,
     needs: amountsText(addUp(plan.steps.flatMap(needsOf))),
     remark: records === null ? null : leftOutRemark(records),
   };
@@ -133,8 +138,15 @@ function sizeFact({ plants, plainly }: PlannedStep, chance: number): readonly st
   return [more === 0 ? plain : `${plain}; ${more} more to have enough in ${of100(chance)}`];
 }
 
+/** Words in what a step needs that say it takes seed. */
+const SEED_ITEMS = wordSet((words) => words.seedItems);
+
 function harvestWarning({ step, doBy }: PlannedStep, harvest: HarvestMonths): readonly string[] {
-  const takesSeed = step.needs.some(({ item }) => /\b(?:seed|pod|nut|stone|fruit)s?\b/i.test(item));
+  const takesSeed = step.needs.some(({ item }) =>
+    normalText(item)
+      .split(" ")
+      .some((word) => SEED_ITEMS.has(word)),
+  );
   if (!takesSeed || doBy === null || isHarvestDay(harvest, doBy)) return [];
   const before = sentenceDay(lastHarvestDayBefore(harvest, doBy));
   return [

@@ -1,5 +1,6 @@
 import { cellText, type Grid, isBlank } from "../cells/cell";
 import { type HeadedTable, headedTable } from "../cells/headed-table";
+import { quoted } from "../cells/quoted";
 import { errorShown, isLoading } from "../cells/upstream";
 import { sentenceDay } from "../dates/day-text";
 import { dayColumnReader } from "../dates/read-day-column";
@@ -9,7 +10,7 @@ import { type CellReaders, cellReaders, type ReadingHabits } from "../records/ce
 import type { ColumnMatch } from "../records/match-columns";
 import type { Trouble } from "../records/trouble";
 import type { Order, Orders } from "./order";
-import { ORDER_COLUMN, ORDER_WORDS, type OrderField } from "./order-columns";
+import { ORDER_COLUMN, type OrderField, orderWords } from "./order-columns";
 
 const NO_NAME = "(no name)";
 /** So many rows are said with their reason; of more the row alone. */
@@ -17,7 +18,7 @@ const ROWS_SAID = 10;
 
 /** Where the columns of an orders table stand; null where the grid has no header of one. */
 export function orderTable(grid: Grid): HeadedTable<OrderField> | null {
-  return headedTable(grid, ORDER_WORDS, ["wanted", "by"]);
+  return headedTable(grid, orderWords(), ["wanted", "by"]);
 }
 
 /**
@@ -168,5 +169,5 @@ function lower(text: string): string {
 
 function startOf(grid: Grid): string {
   const cell = grid.at(0, 0);
-  return isBlank(cell) ? "a blank cell" : (errorShown(cell) ?? `"${cellText(cell).slice(0, 40)}"`);
+  return isBlank(cell) ? "a blank cell" : (errorShown(cell) ?? quoted(cellText(cell)));
 }

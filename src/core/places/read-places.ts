@@ -1,20 +1,18 @@
 import { type Cell, cellText, type Grid } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
+import { shortened } from "../cells/quoted";
 import { readCount } from "../cells/read-count";
 import type { DecimalMark } from "../cells/read-count-text";
 import { InputError } from "../input-error";
-import { allLanguages } from "../words/all-languages";
+import { everyWord, tableWords } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { mustBeReady } from "../work/stretches";
 
-const WORDS = {
-  place: [...allLanguages.flatMap(({ facts }) => facts.place), "name", "nom", "nombre", "nome"],
-  holds: [
-    ...["holds", "capacity", "room", "room for", "space", "max", "maximum", "plants", "fits"],
-    ...["capacite", "contient", "capacidad", "caben", "capacidade", "cabem", "comporta"],
-    ...["kapasitas", "muat", "daya tampung"],
-  ],
-} as const;
+const placeWords = lazily(() => ({
+  place: everyWord((words) => [...words.facts.place, ...words.name]),
+  holds: tableWords("places").holds,
+}));
 
 export interface Place {
   readonly name: string;
@@ -37,7 +35,7 @@ export interface PlacesReading {
  * @throws InputError "no-header"; "not-ready-yet" when a cell shows an error or is still loading
  */
 export function readPlaces(grid: Grid, decimalMark: DecimalMark | null): PlacesReading {
-  const table = headedTable(grid, WORDS, ["place", "holds"]);
+  const table = headedTable(grid, placeWords(), ["place", "holds"]);
   if (table === null) {
     throw new InputError(
       "no-header",
@@ -60,7 +58,7 @@ export function readPlaces(grid: Grid, decimalMark: DecimalMark | null): PlacesR
       found.set(normalText(name), { name, holds });
       continue;
     }
-    say(`${before.name} stands twice, the fewest counts`);
+    say(`${shortened(before.name)} stands twice, the fewest counts`);
     const known = [before.holds, holds].filter((one) => one !== null);
     found.set(normalText(name), {
       name: before.name,

@@ -1,4 +1,5 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
+import { quoted } from "../cells/quoted";
 import { readCount } from "../cells/read-count";
 import type { DecimalMark } from "../cells/read-count-text";
 import { errorShown, isLoading } from "../cells/upstream";
@@ -7,7 +8,7 @@ import { sentenceDay } from "../dates/day-text";
 import type { DayOrder, DayReading } from "../dates/read-day-column";
 import type { UndatedDay } from "../dates/read-day-text";
 import { InputError } from "../input-error";
-import { allLanguages } from "../words/all-languages";
+import { wordSet } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import type { ColumnMatch } from "./match-columns";
 import { COST, type Trouble } from "./trouble";
@@ -35,8 +36,8 @@ export interface CellReaders {
   listUnread(row: number, match: ColumnMatch, why: string): void;
 }
 
-const YES: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.yes));
-const NO: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.no));
+const YES = wordSet((words) => words.yes);
+const NO = wordSet((words) => words.no);
 /** A day farther away than this is a slip: no batch is older, none is planned farther ahead. */
 const YEARS_BACK = 15;
 const YEARS_AHEAD = 3;
@@ -65,7 +66,7 @@ export function cellReaders(
     if (isLoading(grid.at(row, match.column))) {
       throw new InputError(
         "not-ready-yet",
-        `records is still loading at row ${row + 1}, column "${match.header}"`,
+        `records is still loading at row ${row + 1}, column ${quoted(match.header)}`,
       );
     }
     list(row, match, {
@@ -150,7 +151,7 @@ export function cellReaders(
   return { text, count, day, yes, listReading, listUnread };
 }
 
-const NOTHING: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.nothing));
+const NOTHING = wordSet((words) => words.nothing);
 
 function isNothing(text: string): boolean {
   return NOTHING.has(text.trim().toLowerCase()) || NOTHING.has(normalText(text));

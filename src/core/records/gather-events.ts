@@ -1,3 +1,4 @@
+import { quoted } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import { type Batch, TEXT_FACTS, type TextFact } from "./batch";
 import { likeName } from "./batch-names";
@@ -116,8 +117,8 @@ function sayIfSpeltOtherwise(draft: Draft, event: LogEvent, troubles: Trouble[])
     row: event.row,
     column: "",
     found: event.batch,
-    trouble: `Written otherwise than "${name}"`,
-    whatHappens: `Read as "${name}"`,
+    trouble: `Written otherwise than ${quoted(name)}`,
+    whatHappens: `Read as ${quoted(name)}`,
     whatToDo: "Nothing if it is the same batch; else give it a name of its own",
     cost: COST.reading,
   });

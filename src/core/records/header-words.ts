@@ -1,5 +1,6 @@
-import { allLanguages } from "../words/all-languages";
+import { everyLanguage, everyWord, wordSet } from "../words/all-languages";
 import type { BatchFact, EventFact } from "../words/language-words";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { stepKey } from "../words/step-key";
 import { isLeaveAlone } from "./target-names";
@@ -59,7 +60,7 @@ export function headerWords(
       add(word, { kind: "step", key, what: "count" }, true);
     } else add(word, { kind: "step", key, what });
   };
-  for (const words of allLanguages) {
+  for (const words of everyLanguage()) {
     for (const [key, step] of Object.entries(words.steps)) {
       for (const word of step.day) addStep(word, key, "day");
       for (const word of step.count) addStep(word, key, "count");
@@ -92,10 +93,13 @@ export function headerWords(
 }
 
 /** "(dd/mm/yyyy)", "[jj-mm-aaaa]": how the days of a column are written, which says that they are days. */
-const DAY_FORM = /[([]?\b([dmyjahbt]{1,4})([/.-])([dmyjahbt]{1,4})\2([dmyjahbt]{1,4})\b[)\]]?/i;
+const dayForm = lazily(() => {
+  const letters = `[${everyWord((words) => words.dayLetters).join("")}]{1,4}`;
+  return new RegExp(`[([]?\\b(${letters})([/.-])(${letters})\\2(${letters})\\b[)\\]]?`, "i");
+});
 
 function withoutDayForm(header: string): string {
-  return header.replace(DAY_FORM, " date ");
+  return header.replace(dayForm(), " date ");
 }
 
 /** No header is longer; a note may be. */
@@ -160,12 +164,6 @@ function* cores(
     }
   }
   yield { core: words.filter((word) => !isAside(word)), rest: words.filter(isAside) };
-}
-
-function wordSet(
-  pick: (words: (typeof allLanguages)[number]) => readonly string[],
-): ReadonlySet<string> {
-  return new Set(allLanguages.flatMap(pick));
 }
 
 function factTarget(fact: BatchFact | EventFact): Target {

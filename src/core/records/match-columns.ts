@@ -1,4 +1,5 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
+import { quoted } from "../cells/quoted";
 import { readDayText } from "../dates/read-day-text";
 import type { TableArea } from "./find-tables";
 import { type HeaderWords, type Target, targetKey, type Understanding } from "./header-words";
@@ -119,7 +120,7 @@ function unknownDays(header: string): Trouble {
     row: null,
     column: header,
     found: header,
-    trouble: `"${header}" holds days of something not known`,
+    trouble: `${quoted(header)} holds days of something not known`,
     whatHappens: "The column is left alone",
     whatToDo: "Nothing if it is of no use here; else rename it, or name it in the columns argument",
     cost: COST.doubt,
@@ -132,7 +133,7 @@ function couldBeTwo({ header, target, others }: ColumnMatch): Trouble {
     row: null,
     column: header,
     found: header,
-    trouble: `"${header}" could be ${targetName(target as Target)} or ${names}`,
+    trouble: `${quoted(header)} could be ${targetName(target as Target)} or ${names}`,
     whatHappens: `Read as ${targetName(target as Target)}`,
     whatToDo: "Nothing if that is right; else rename it, or name it in the columns argument",
     cost: COST.doubt,
@@ -185,8 +186,8 @@ function dropSeconds(matches: readonly ColumnMatch[], troubles: Trouble[]): Colu
       row: null,
       column: match.header,
       found: match.header,
-      trouble: `"${used.header}" and "${match.header}" both read as ${targetName(match.target)}`,
-      whatHappens: `"${used.header}" is used, "${match.header}" is left alone`,
+      trouble: `${quoted(used.header)} and ${quoted(match.header)} both read as ${targetName(match.target)}`,
+      whatHappens: `${quoted(used.header)} is used, ${quoted(match.header)} is left alone`,
       whatToDo: "Rename one of the two, or name the right one in the columns argument",
       cost: COST.column,
     });

@@ -3,7 +3,7 @@ import type { CivilDay } from "../dates/civil-day";
 import { sentenceDay } from "../dates/day-text";
 import { dayColumnReader } from "../dates/read-day-column";
 import { settleYear } from "../dates/settle-year";
-import { allLanguages } from "../words/all-languages";
+import { wordSet } from "../words/all-languages";
 import type { BatchFact, EventFact } from "../words/language-words";
 import { normalText } from "../words/normal-text";
 import { stepKey } from "../words/step-key";
@@ -37,8 +37,6 @@ export interface LogReading {
   readonly notEvents: readonly number[];
 }
 
-const wordSet = (pick: (words: (typeof allLanguages)[number]) => readonly string[]) =>
-  new Set(allLanguages.flatMap(pick));
 const CULLED = wordSet((words) => words.facts.culled);
 const DISPATCHED = wordSet((words) => words.facts.dispatched);
 const MOVED = wordSet((words) => words.moved);

@@ -1,7 +1,8 @@
 import { cellText, type Grid } from "../cells/cell";
+import { quoted } from "../cells/quoted";
 import { errorShown, isLoading } from "../cells/upstream";
 import { InputError } from "../input-error";
-import { allLanguages } from "../words/all-languages";
+import { everyWord } from "../words/all-languages";
 import { stepKey } from "../words/step-key";
 import type { Batch } from "./batch";
 import type { ReadingHabits } from "./cell-readers";
@@ -51,7 +52,7 @@ export function readRecords(grid: Grid, options: ReadingOptions): Records {
     headerWords(options.stepNames),
   );
   const knownSteps = new Set([
-    ...allLanguages.flatMap((one) => Object.keys(one.steps)),
+    ...everyWord(({ steps }) => Object.keys(steps)),
     ...options.stepNames.map(stepKey),
   ]);
   const tables: { stepKeys: readonly string[]; batches: readonly Batch[] }[] = [];
@@ -156,11 +157,11 @@ function noHeader(grid: Grid): InputError {
         return new InputError("not-ready-yet", `records shows ${error} at ${where}`);
     }
   }
-  const start = cellText(grid.at(0, 0)).slice(0, 40);
+  const start = cellText(grid.at(0, 0));
   return new InputError(
     "no-header",
     `records has no header row in its first ten rows that names a batch or a step; it starts with ${
-      start === "" ? "a blank cell" : `"${start}"`
+      start === "" ? "a blank cell" : quoted(start)
     }`,
   );
 }

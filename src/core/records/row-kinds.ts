@@ -1,20 +1,21 @@
 import { cellText, type Grid, isBlank } from "../cells/cell";
-import { allLanguages } from "../words/all-languages";
+import { everyWord, wordSet } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { nameShape } from "./batch-names";
 import type { TableArea } from "./find-tables";
 
-const TOTALS: readonly string[] = allLanguages.flatMap((words) => words.totals);
+const totals = lazily(() => everyWord((words) => words.totals));
 /** Making text comparable is slow, and few names begin like a word for sums. */
-const FIRST_LETTERS: ReadonlySet<string> = new Set(
-  TOTALS.flatMap((word) => [word.charAt(0), word.charAt(0).toUpperCase()]),
+const FIRST_LETTERS = wordSet((words) =>
+  words.totals.flatMap((word) => [word.charAt(0), word.charAt(0).toUpperCase()]),
 );
 
 /** Whether a row's first text opens a row of sums: "Total", "Sub-total Bay 2". */
 export function isTotalsText(firstText: string): boolean {
   if (!FIRST_LETTERS.has(firstText.charAt(0))) return false;
   const normal = normalText(firstText);
-  return TOTALS.some((word) => normal === word || normal.startsWith(`${word} `));
+  return totals().some((word) => normal === word || normal.startsWith(`${word} `));
 }
 
 /** What a row holds, told by how many of its cells are filled and by the first of them. */

@@ -1,3 +1,4 @@
+import { quoted } from "../cells/quoted";
 import { InputError } from "../input-error";
 import type { BatchFact, EventFact } from "../words/language-words";
 import { normalText } from "../words/normal-text";
@@ -60,14 +61,14 @@ export function targetsTold(
     if (inSheet === undefined) {
       throw new InputError(
         "unknown-column",
-        `columns names the header "${header}", which records lacks`,
+        `columns names the header ${quoted(header)}, which records lacks`,
       );
     }
     const target = targetTold(name, words);
     if (target === undefined) {
       throw new InputError(
         "unknown-column",
-        `columns names "${name}", which is none of our columns`,
+        `columns names ${quoted(name)}, which is none of our columns`,
       );
     }
     targets.set(inSheet, target);

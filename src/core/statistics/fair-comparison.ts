@@ -6,11 +6,8 @@ import { beyondT, reachOfT } from "./t-and-f-tails";
 import { tamedBatches } from "./tamed-batches";
 import { type ShareInterval, scoreInterval } from "./wilson-interval";
 
-export type FairReading =
-  | "above the rest"
-  | "below the rest"
-  | "no clear difference"
-  | "too few to tell";
+/** How a group stands beside the rest: clearly above or below it, not clearly apart, or untold. */
+export type FairReading = "above" | "below" | "alike" | "too few";
 
 export interface ComparedGroup extends EvenedGroup {
   /** Share that the group would have at everyone's strata, 0 to 1; null when it has no others beside it. */
@@ -56,7 +53,7 @@ export function fairComparison(
   return evened.map((group, place) => {
     const { taken, expected, variance } = group;
     if (!(variance > 0)) {
-      return { ...group, evenedRate: null, range: null, reading: "too few to tell" as const };
+      return { ...group, evenedRate: null, range: null, reading: "too few" as const };
     }
     // A group far above rests on strata with low rates: more than all can't take.
     const evenedRate = Math.min(1, (taken / expected) * overall);
@@ -66,11 +63,7 @@ export function fairComparison(
     const side = sides[place] ?? null;
     const wide = side === null || (range.high - range.low) / 2 > WIDEST_TO_TELL;
     const reading =
-      side === "above" || side === "below"
-        ? (`${side} the rest` as const)
-        : wide
-          ? "too few to tell"
-          : "no clear difference";
+      side === "above" || side === "below" ? side : wide ? ("too few" as const) : "alike";
     return { ...group, evenedRate, range, reading };
   });
 }

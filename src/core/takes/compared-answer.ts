@@ -1,83 +1,42 @@
 import { type Answer, columns } from "../answer";
-import { InputError } from "../input-error";
-import { leftOutRemark, type Records } from "../records/records";
-import { fairComparison } from "../statistics/fair-comparison";
-import { batchesText, countedBatches, notUsedSentences, type TakenBatch } from "./counted-batches";
+import type { Initials } from "../people/initials";
+import { leftOutRemark } from "../records/records";
+import type { FairReading } from "../statistics/fair-comparison";
+import {
+  type ComparedQuestion,
+  type ComparedTakes,
+  comparedTakes,
+  type StandsAlone,
+} from "./compared-takes";
+import { batchesText, notUsedSentences } from "./counted-batches";
 import type { GroupColumn } from "./group-column";
-import { type BatchGroup, groupBatches, groupColumns } from "./grouping";
 
-export interface ComparedQuestion {
-  readonly records: Records;
-  /** The column whose groups are compared, or several joined with "+". */
-  readonly by: string;
-  /** The columns that groups are evened for, joined with "+". */
-  readonly evenFor: string;
-  /** Strictly between 0 and 1. */
-  readonly level: number;
-}
-
+const READINGS: Readonly<Record<FairReading, string>> = {
+  above: "above the rest",
+  below: "below the rest",
+  alike: "no clear difference",
+  "too few": "too few to tell",
+};
 /** Groups with nobody to compare with that are named before the rest are counted. */
 const MOST_NAMED = 6;
 
 /**
- * Take rates of groups, evened for what they could not choose: each group beside what all groups
- * together reached with the same varieties, months or whatever `evenFor` names.
+ * The comparison as a table: a row a group, and in the remark who stands alone.
  *
- * Expected rate: takes at the rates of the group's strata ÷ grafts. Evened rate: takes ÷ expected
- * takes × the rate of all; it and its range are blank where a group shares no stratum with others.
- * Such strata count in both and are named in the remark.
- *
+ * @param called how people are called; by the names in the records if left out
  * @throws InputError "unknown-column", also when a column is both compared and evened for
  */
-export function comparedAnswer({ records, by, evenFor, level }: ComparedQuestion): Answer {
-  const batches = countedBatches(records);
-  const by_ = groupColumns(by, records);
-  const strata_ = groupColumns(evenFor, records, "evenFor");
-  const both = strata_.find(({ name }) => by_.some((one) => one.name === name));
-  if (both !== undefined) {
-    throw new InputError(
-      "unknown-column",
-      `evenFor names "${both.name}", which is what is compared: nobody would be left to compare with`,
-    );
-  }
-  const groups = placed(batches.counted, by_);
-  const strata = placed(batches.counted, strata_);
-  const compared = fairComparison(
-    batches.counted.map(({ grafted, taken }, place) => ({
-      group: groups.places[place] as number,
-      stratum: strata.places[place] as number,
-      grafted,
-      taken,
-    })),
-    groups.list.length,
-    level,
-  );
-  const rows = compared.map((group, place) => [
-    ...labels(groups.list[place]),
-    group.grafted,
-    group.taken,
-    group.taken / group.grafted,
-    group.expected / group.grafted,
-    group.evenedRate,
-    group.range?.low ?? null,
-    group.range?.high ?? null,
-    group.reading,
-  ]);
-  const alone = compared.flatMap((group, place) =>
-    group.alone.map(
-      (stratum) =>
-        `${labels(groups.list[place]).join(" ")} in ${labels(strata.list[stratum]).join(" ")}`,
-    ),
-  );
-  const aloneBatches = compared.reduce((sum, one) => sum + one.batches - one.comparable, 0);
+export function comparedAnswer(question: ComparedQuestion, called?: Initials): Answer {
+  const compared = comparedTakes(question);
+  const { by, groups, batches } = compared;
   const remarks = [
-    aloneSentence(alone, aloneBatches),
+    aloneSentence(compared, called),
     ...notUsedSentences(batches),
-    leftOutRemark(records),
+    leftOutRemark(question.records),
   ].filter((one) => one !== null);
   return {
     columns: [
-      ...by_.map(({ name }) => ({ name, kind: "text" as const })),
+      ...by.map(({ name }) => ({ name, kind: "text" as const })),
       ...columns({
         Grafted: "count",
         Taken: "count",
@@ -89,35 +48,39 @@ export function comparedAnswer({ records, by, evenFor, level }: ComparedQuestion
         Reading: "text",
       }),
     ],
-    rows,
+    rows: groups.map((one) => [
+      ...labels(one.group, by, called),
+      one.grafted,
+      one.taken,
+      one.takeRate,
+      one.expectedRate,
+      one.evenedRate,
+      one.from,
+      one.to,
+      READINGS[one.reading],
+    ]),
     remark: remarks.length === 0 ? null : remarks.join(". "),
   };
 }
 
-interface Placed {
-  readonly list: readonly BatchGroup[];
-  /** For each counted batch the place of its group in the list. */
-  readonly places: readonly number[];
-}
-
-function placed(counted: readonly TakenBatch[], by: readonly GroupColumn[]): Placed {
-  const list = groupBatches(
-    counted.map(({ batch }) => batch),
-    by,
+function labels(
+  texts: readonly string[],
+  columns_: readonly GroupColumn[],
+  called: Initials = (name) => name,
+): readonly string[] {
+  return texts.map((text, place) =>
+    text === "" ? "(blank)" : columns_[place]?.people ? called(text) : text,
   );
-  const placeOf = new Map(
-    list.flatMap((group, place) => group.batches.map((batch) => [batch, place] as const)),
-  );
-  return { list, places: counted.map(({ batch }) => placeOf.get(batch) as number) };
 }
 
-function labels(group: BatchGroup | undefined): readonly string[] {
-  return (group?.values ?? []).map((value) => value || "(blank)");
-}
-
-function aloneSentence(alone: readonly string[], batches: number): string | null {
+function aloneSentence(
+  { by, evenFor, alone, aloneBatches }: ComparedTakes,
+  called: Initials | undefined,
+): string | null {
   if (alone.length === 0) return null;
-  const named = alone.slice(0, MOST_NAMED).join("; ");
+  const words = ({ group, stratum }: StandsAlone) =>
+    `${labels(group, by, called).join(" ")} in ${labels(stratum, evenFor, called).join(" ")}`;
+  const named = alone.slice(0, MOST_NAMED).map(words).join("; ");
   const more = alone.length > MOST_NAMED ? ` and ${alone.length - MOST_NAMED} more` : "";
-  return `Nobody to compare with: ${named}${more} (${batchesText(batches)}, counted but not judged)`;
+  return `Nobody to compare with: ${named}${more} (${batchesText(aloneBatches)}, counted but not judged)`;
 }

@@ -1,4 +1,6 @@
+import { listed, quoted } from "../cells/quoted";
 import { InputError } from "../input-error";
+import { namesPeople } from "../people/people-columns";
 import { type Batch, TEXT_FACTS } from "../records/batch";
 import type { Records } from "../records/records";
 import { factNamed } from "../records/target-names";
@@ -48,17 +50,19 @@ function groupColumn(name: string, records: Records, argument: string): GroupCol
     known.delete("");
     throw new InputError(
       "unknown-column",
-      `${argument} names "${name}", which is no column of the records; they have: ${[...known].join(", ")}`,
+      `${argument} names ${quoted(name)}, which is no column of the records; they have: ${listed([...known])}`,
     );
   }
   if (first.target?.kind === "fact") return ofFact(first.header, first.target.fact);
   const columnIn = new Map(named.map(({ table, column }) => [table, column]));
+  const textOf = (batch: Batch) => {
+    const column = columnIn.get(batch.table);
+    return column === undefined ? "" : records.textIn(batch, column);
+  };
   return {
     name: first.header,
-    valueOf: (batch) => {
-      const column = columnIn.get(batch.table);
-      return column === undefined ? "" : records.textIn(batch, column);
-    },
+    people: namesPeople(records, first.header, textOf),
+    valueOf: textOf,
   };
 }
 
@@ -67,6 +71,7 @@ function ofFact(name: string, fact: string): GroupColumn {
   const textFact = TEXT_FACTS.find((one) => one === fact);
   return {
     name,
+    people: fact === "grafter",
     valueOf: (batch) => {
       if (textFact !== undefined) return batch[textFact];
       if (fact === "batch") return batch.name;

@@ -5,6 +5,7 @@ import { readDayText } from "../dates/read-day-text";
 import type { Batch } from "../records/batch";
 import { likeName } from "../records/batch-names";
 import { type Records, stepPlace } from "../records/records";
+import { wordSet } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import type { GroupColumn } from "./group-column";
 
@@ -17,13 +18,7 @@ type MadeName = (typeof MADE_COLUMNS)[number];
 const SEASONS = ["Dec to Feb", "Mar to May", "Jun to Aug", "Sep to Nov"];
 
 /** Headers under which the day is written on which scions were cut (our choice of words). */
-const SCIONS_CUT: ReadonlySet<string> = new Set([
-  ...["scions cut", "scions cut on", "scion cut", "scion cut on", "scion cutting day"],
-  ...["scion cutting date", "scions collected", "scions collected on", "scion collection date"],
-  ...["budwood cut", "budwood cut on", "greffons coupes le", "date de coupe des greffons"],
-  ...["corte de puas", "fecha de corte de puas", "corte de garfos", "data de corte dos garfos"],
-  ...["tanggal potong entres", "entres dipotong"],
-]);
+const SCIONS_CUT = wordSet((words) => words.scionsCut);
 
 /**
  * A column made from the records; null when `name` is none, or the records lack the days for it.
@@ -41,6 +36,7 @@ export function madeColumn(name: string, records: Records): GroupColumn | null {
   if (from === null) return null;
   return {
     name: made,
+    people: false,
     valueOf: (batch) => {
       const day = graftedOn(batch);
       return day === null ? "" : from(batch, day);

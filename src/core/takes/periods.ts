@@ -1,3 +1,4 @@
+import { quoted } from "../cells/quoted";
 import { type CivilDay, yearMonthDay } from "../dates/civil-day";
 import { isoWeek, isoWeekText } from "../dates/iso-week";
 import { monthOf, monthText } from "../dates/month";
@@ -13,7 +14,7 @@ export function periodNamed(text: string): Period {
   if (period !== undefined) return period;
   throw new InputError(
     "argument-unreadable",
-    `period must be "week", "month" or "quarter"; found "${text}"`,
+    `period must be "week", "month" or "quarter"; found ${quoted(text)}`,
   );
 }
 

@@ -9,6 +9,8 @@ import { madeColumn } from "./made-columns";
 /** A recorded column, with what each counted batch has in it; numbers as bands, blank as empty text. */
 export interface RecordedColumn {
   readonly name: string;
+  /** Whether it names people. */
+  readonly people: boolean;
   readonly texts: readonly string[];
 }
 
@@ -27,11 +29,11 @@ export function recordedColumns(
   ).flatMap((fact) => groupColumns(FACT_NAMES[fact], records));
   const textsOf = (column: GroupColumn) => counted.map(({ batch }) => column.valueOf(batch));
   const columns = facts.map(
-    (column): RecordedColumn => ({ name: column.name, texts: textsOf(column) }),
+    (column): RecordedColumn => ({ ...asRecorded(column), texts: textsOf(column) }),
   );
   for (const name of ["Rootstock age in weeks", "Scion days stored"]) {
     const column = givenOrMade(name, records);
-    if (column !== null) columns.push({ name, texts: banded(textsOf(column)) });
+    if (column !== null) columns.push({ name, people: false, texts: banded(textsOf(column)) });
   }
   const month = givenOrMade("Month", records);
   if (month !== null) {
@@ -39,13 +41,17 @@ export function recordedColumns(
     const months = new Set(texts).size;
     const season = givenOrMade("Season", records);
     if (counted.length >= BATCHES_A_MONTH * months || season === null) {
-      columns.push({ name: month.name, texts });
-    } else columns.push({ name: season.name, texts: textsOf(season) });
+      columns.push({ ...asRecorded(month), texts });
+    } else columns.push({ ...asRecorded(season), texts: textsOf(season) });
   }
   // What is made from days that nobody wrote is no recorded column.
   return columns.filter(
     ({ texts }, place) => place < facts.length || texts.some((text) => text !== ""),
   );
+}
+
+function asRecorded({ name, people }: GroupColumn): Omit<RecordedColumn, "texts"> {
+  return { name, people };
 }
 
 function givenOrMade(name: string, records: Records): GroupColumn | null {

@@ -1,80 +1,32 @@
-import { type Answer, type AnswerValue, columns } from "../answer";
-import type { CivilDay } from "../dates/civil-day";
-import type { Batch } from "../records/batch";
-import { leftOutRemark, type Records, stepPlace } from "../records/records";
-import { proportionChart } from "../statistics/proportion-chart";
-import { batchesText, type CountedBatches, countedBatches } from "./counted-batches";
-import { groupBatches, groupColumns } from "./grouping";
-import { type Period, periodText } from "./periods";
+import { type Answer, columns } from "../answer";
+import { leftOutRemark } from "../records/records";
+import type { ChartReading } from "../statistics/proportion-chart";
+import { batchesText } from "./counted-batches";
+import { type TakeTrend, type TrendQuestion, takeTrend } from "./take-trend";
 
-export interface TrendQuestion {
-  readonly records: Records;
-  readonly period: Period;
-  /** A column whose groups are each followed on their own, or several joined with "+"; null for all together. */
-  readonly by: string | null;
-}
-
-/** Takes that were not counted so many days before the last recorded day are not waited for (our choice). */
-const LONGEST_WAIT_DAYS = 90;
 /** Written behind a period whose takes are not all counted. */
-export const STILL_OPEN = ", still open";
+const STILL_OPEN = ", still open";
+
+const READINGS: Readonly<Record<ChartReading, string>> = {
+  usual: "usual",
+  low: "low",
+  high: "high",
+  "drifting down": "drifting down",
+  "drifting up": "drifting up",
+};
 
 /**
- * Take rates by period of grafting, against the usual rate and the limits within which periods
- * vary as they always have.
- *
- * A period is still open when it holds the last grafting day, or batches whose takes may still be
- * counted: its reading may change. Batches without a day of grafting are named in the remark.
+ * Take rates by period of grafting as a table. Batches without a day of grafting are named in the
+ * remark.
  *
  * @throws InputError "unknown-column"
  */
-export function trendAnswer({ records, period, by }: TrendQuestion): Answer {
-  const batches = countedBatches(records);
-  const grafting = stepPlace(records, "grafting") as number;
-  const dayOf = (batch: Batch) => batch.days[grafting] ?? null;
-  const by_ = by === null ? [] : groupColumns(by, records);
-  const isOpen = openPeriods(records, batches, period, dayOf);
-  const countsOf = new Map(batches.counted.map((one) => [one.batch, one]));
-  const dated = [...countsOf.keys(), ...batches.notCounted].filter((one) => dayOf(one) !== null);
-  const undated = batches.counted.filter(({ batch }) => dayOf(batch) === null).length;
-  const rows = groupBatches(dated, by_).flatMap((group): AnswerValue[][] => {
-    const sums = new Map<string, { grafted: number; taken: number }>();
-    for (const batch of group.batches) {
-      const name = periodText(period, dayOf(batch) as CivilDay);
-      const sum = sums.get(name) ?? { grafted: 0, taken: 0 };
-      const counts = countsOf.get(batch);
-      sum.grafted += counts?.grafted ?? 0;
-      sum.taken += counts?.taken ?? 0;
-      sums.set(name, sum);
-    }
-    const names = [...sums.keys()].sort();
-    const counted = names.filter((name) => (sums.get(name)?.grafted ?? 0) > 0);
-    const chart = proportionChart(
-      counted.map((name) => sums.get(name) as { grafted: number; taken: number }),
-    );
-    return names.map((name) => {
-      const shown = [
-        isOpen(name) ? name + STILL_OPEN : name,
-        ...group.values.map((value) => value || "(blank)"),
-      ];
-      const place = counted.indexOf(name);
-      // What nobody counted is blank, not 0.
-      if (chart === null || place === -1) {
-        return [...shown, null, null, null, chart?.centre ?? null, null, null, null];
-      }
-      const { grafted, taken } = sums.get(name) as { grafted: number; taken: number };
-      const limits = chart.limits[place];
-      return [
-        ...shown,
-        ...[grafted, taken, taken / grafted, chart.centre],
-        ...[limits?.low ?? null, limits?.high ?? null, chart.readings[place] ?? null],
-      ];
-    });
-  });
+export function trendAnswer(question: TrendQuestion): Answer {
+  const trend = takeTrend(question);
   return {
     columns: [
       { name: "Period", kind: "text" },
-      ...by_.map(({ name }) => ({ name, kind: "text" as const })),
+      ...trend.by.map(({ name }) => ({ name, kind: "text" as const })),
       ...columns({
         Grafted: "count",
         Taken: "count",
@@ -85,41 +37,17 @@ export function trendAnswer({ records, period, by }: TrendQuestion): Answer {
         Reading: "text",
       }),
     ],
-    rows,
-    remark: remarkOn(records, batches, undated),
+    rows: trend.periods.map((one) => [
+      one.isOpen ? one.period + STILL_OPEN : one.period,
+      ...one.group.map((text) => text || "(blank)"),
+      ...[one.grafted, one.taken, one.takeRate, one.usualRate, one.low, one.high],
+      one.reading === null ? null : READINGS[one.reading],
+    ]),
+    remark: remarkOn(trend, leftOutRemark(question.records)),
   };
 }
 
-/** Periods of which takes are still to come. */
-function openPeriods(
-  records: Records,
-  { counted, notCounted }: CountedBatches,
-  period: Period,
-  dayOf: (batch: Batch) => CivilDay | null,
-): (name: string) => boolean {
-  const takeCount = stepPlace(records, "take count");
-  let lastGrafting: CivilDay | null = null;
-  let lastDay: CivilDay | null = null;
-  const later = (one: CivilDay | null, other: CivilDay | null) =>
-    one === null || (other !== null && other > one) ? other : one;
-  for (const batch of [...counted.map((one) => one.batch), ...notCounted]) {
-    lastGrafting = later(lastGrafting, dayOf(batch));
-  }
-  lastDay = lastGrafting;
-  for (const { batch } of counted) {
-    lastDay = later(lastDay, takeCount === null ? null : (batch.days[takeCount] ?? null));
-  }
-  const open = new Set<string>();
-  if (lastGrafting !== null) open.add(periodText(period, lastGrafting));
-  for (const batch of notCounted) {
-    const day = dayOf(batch);
-    if (day === null || batch.closed || (lastDay as CivilDay) - day > LONGEST_WAIT_DAYS) continue;
-    open.add(periodText(period, day));
-  }
-  return (name) => open.has(name);
-}
-
-function remarkOn(records: Records, batches: CountedBatches, undated: number): string | null {
+function remarkOn({ batches, undated }: TakeTrend, leftOut: string | null): string | null {
   const { notCounted, impossible } = batches;
   const remarks = [
     notCounted.length > 0 ? `${batchesText(notCounted.length)} not counted yet` : null,
@@ -127,7 +55,7 @@ function remarkOn(records: Records, batches: CountedBatches, undated: number): s
     impossible.length > 0
       ? `${batchesText(impossible.length)} left out: more taken than grafted`
       : null,
-    leftOutRemark(records),
+    leftOut,
   ].filter((one) => one !== null);
   return remarks.length === 0 ? null : remarks.join(". ");
 }

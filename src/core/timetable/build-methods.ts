@@ -1,3 +1,4 @@
+import { shortened } from "../cells/quoted";
 import { stepKey } from "../words/step-key";
 import { type Need, readNeeds } from "./needs";
 import type { Method, Step, Timetable } from "./timetable";
@@ -74,22 +75,27 @@ function checkWindows(group: readonly StepRow[], faults: TimetableFault[]): void
       faults.push({ row: row.row, column, found: String(found), trouble });
     if (row.after !== "") {
       const { from, usual, by } = windowOf(row);
-      if (usual === null) report("usual", "", `${row.step} has no usual day`);
+      if (usual === null) report("usual", "", `${shortened(row.step)} has no usual day`);
       else if (from === null || by === null || from > usual || usual > by) {
         report(
           "usual",
           `${from} / ${usual} / ${by}`,
-          `the days of ${row.step} must rise from From day to Usual day to By day`,
+          `the days of ${shortened(row.step)} must rise from From day to Usual day to By day`,
         );
-      } else if (from < 0) report("from", from, `${row.step} can't come before ${row.after}`);
+      } else if (from < 0)
+        report("from", from, `${shortened(row.step)} can't come before ${shortened(row.after)}`);
       else {
         const window = { from, usual, by } as const;
         for (const column of ["from", "usual", "by"] as const) {
           const days = window[column];
           if (!Number.isInteger(days)) {
-            report(column, days, `the days of ${row.step} must be whole days`);
+            report(column, days, `the days of ${shortened(row.step)} must be whole days`);
           } else if (days > MOST_DAYS) {
-            report(column, days, `${row.step} can't take longer than ten years, ${MOST_DAYS} days`);
+            report(
+              column,
+              days,
+              `${shortened(row.step)} can't take longer than ten years, ${MOST_DAYS} days`,
+            );
           }
         }
       }
@@ -98,17 +104,21 @@ function checkWindows(group: readonly StepRow[], faults: TimetableFault[]): void
       report(
         "kept",
         row.keptOf100,
-        `Kept of 100 at ${row.step} must lie above 0 and at 100 or below`,
+        `Kept of 100 at ${shortened(row.step)} must lie above 0 and at 100 or below`,
       );
     }
     if (row.perPersonHour !== null && row.perPersonHour <= 0) {
-      report("perPersonHour", row.perPersonHour, `Per person-hour at ${row.step} must be above 0`);
+      report(
+        "perPersonHour",
+        row.perPersonHour,
+        `Per person-hour at ${shortened(row.step)} must be above 0`,
+      );
     }
     if (readNeeds(row.needs) === null) {
       report(
         "needs",
         row.needs,
-        `the needs of ${row.step} must read like "wrap strip 38 cm; bag 1"`,
+        `the needs of ${shortened(row.step)} must read like "wrap strip 38 cm; bag 1"`,
       );
     }
   }
@@ -126,7 +136,7 @@ function checkAfter(group: readonly StepRow[], faults: TimetableFault[]): (numbe
         row: row.row,
         column: "step",
         found: row.step,
-        trouble: `${row.step} and ${(group[other] as StepRow).step} are the same step of ${row.method}`,
+        trouble: `${shortened(row.step)} and ${shortened((group[other] as StepRow).step)} are the same step of ${shortened(row.method)}`,
       });
     }
   });
@@ -138,7 +148,7 @@ function checkAfter(group: readonly StepRow[], faults: TimetableFault[]): (numbe
       row: row.row,
       column: "after",
       found: row.after,
-      trouble: `After names ${row.after}, which is no step of ${row.method}`,
+      trouble: `After names ${shortened(row.after)}, which is no step of ${shortened(row.method)}`,
     });
     return null;
   });
@@ -150,7 +160,7 @@ function checkAfter(group: readonly StepRow[], faults: TimetableFault[]): (numbe
       row: first.row,
       column: "after",
       found: first.after,
-      trouble: `After goes round in a circle: ${names.join(" after ")} after ${names[0]}`,
+      trouble: `After goes round in a circle: ${names.map(shortened).join(" after ")} after ${shortened(names[0] ?? "")}`,
     });
   }
   return parents;

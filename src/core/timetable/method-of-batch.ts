@@ -1,3 +1,4 @@
+import { listed, quoted } from "../cells/quoted";
 import { InputError } from "../input-error";
 import { methodNamed } from "./read-timetable";
 import type { Method, Timetable } from "./timetable";
@@ -34,8 +35,11 @@ export function methodOrRefuse(timetable: Timetable, name: string | null): Metho
   }
   const method = methodNamed(timetable, name);
   if (method !== null) return method;
-  const known = timetable.methods.map((one) => one.name).join(", ");
-  throw new InputError("unknown-method", `method "${name}" is not known; known are: ${known}`);
+  const known = listed(timetable.methods.map((one) => one.name));
+  throw new InputError(
+    "unknown-method",
+    `method ${quoted(name)} is not known; known are: ${known}`,
+  );
 }
 
 /** The method by which most of some batches were raised; null when the timetable is empty. */

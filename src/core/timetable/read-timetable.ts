@@ -1,9 +1,10 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
 import { type HeadedTable, headedTable } from "../cells/headed-table";
+import { quoted } from "../cells/quoted";
 import { errorShown, isLoading } from "../cells/upstream";
 import { InputError } from "../input-error";
 import { SEE_CHECK } from "../records/records";
-import { allLanguages } from "../words/all-languages";
+import { wordSet } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import {
   type BuiltTimetable,
@@ -14,9 +15,9 @@ import {
 import { builtInMethods } from "./built-in-methods";
 import type { MethodDescription } from "./method-description";
 import type { Method, Timetable } from "./timetable";
-import { TIMETABLE_COLUMNS, TIMETABLE_WORDS, type TimetableField } from "./timetable-columns";
+import { TIMETABLE_COLUMNS, type TimetableField, timetableWords } from "./timetable-columns";
 
-const YES: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.yes));
+const YES = wordSet((words) => words.yes);
 
 /**
  * Reads a nursery's own timetable.
@@ -27,7 +28,7 @@ const YES: ReadonlySet<string> = new Set(allLanguages.flatMap((words) => words.y
  *   still loading
  */
 export function readTimetable(grid: Grid): BuiltTimetable {
-  const table = headedTable(grid, TIMETABLE_WORDS, ["step", "after"]);
+  const table = headedTable(grid, timetableWords(), ["step", "after"]);
   if (table === null) {
     throw new InputError(
       "no-header",
@@ -108,7 +109,7 @@ export function faultSentence(faults: readonly TimetableFault[]): string | null 
 
 /** The header under which a field of a timetable is written. */
 export function columnName(field: TimetableField): string {
-  const place = (Object.keys(TIMETABLE_WORDS) as TimetableField[]).indexOf(field);
+  const place = (Object.keys(timetableWords()) as TimetableField[]).indexOf(field);
   return TIMETABLE_COLUMNS[place]?.name ?? field;
 }
 
@@ -159,5 +160,5 @@ function readYes(cell: Cell): boolean {
 
 function startOf(grid: Grid): string {
   const cell = grid.at(0, 0);
-  return isBlank(cell) ? "a blank cell" : (errorShown(cell) ?? `"${cellText(cell).slice(0, 40)}"`);
+  return isBlank(cell) ? "a blank cell" : (errorShown(cell) ?? quoted(cellText(cell)));
 }

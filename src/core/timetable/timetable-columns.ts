@@ -1,18 +1,9 @@
 import { columns } from "../answer";
+import { tableWords } from "../words/all-languages";
+import type { TablesText } from "../words/language-text";
+import { lazily } from "../words/lazy-value";
 
-export type TimetableField =
-  | "method"
-  | "step"
-  | "after"
-  | "from"
-  | "usual"
-  | "by"
-  | "counted"
-  | "kept"
-  | "perPersonHour"
-  | "needs"
-  | "caution"
-  | "source";
+export type TimetableField = keyof TablesText["timetable"];
 
 /** The columns of a timetable, as TIMETABLE writes them. */
 export const TIMETABLE_COLUMNS = columns({
@@ -30,18 +21,5 @@ export const TIMETABLE_COLUMNS = columns({
   Source: "text",
 });
 
-/** Headers by which each column of a timetable is known, in normal form. */
-export const TIMETABLE_WORDS: Readonly<Record<TimetableField, readonly string[]>> = {
-  method: ["method", "crop", "crop and method"],
-  step: ["step", "stage", "task"],
-  after: ["after", "after step", "counted from", "days after"],
-  from: ["from day", "from", "earliest", "earliest day"],
-  usual: ["usual day", "usual", "usually", "days", "day"],
-  by: ["by day", "by", "latest", "latest day"],
-  counted: ["counted", "count"],
-  kept: ["kept of 100", "kept", "kept per cent", "kept percent"],
-  perPersonHour: ["per person hour", "per hour", "plants per person hour", "plants per hour"],
-  needs: ["needs", "materials", "needs per plant"],
-  caution: ["caution", "cautions", "safety"],
-  source: ["source", "sources"],
-};
+/** Headers by which each column of a timetable is known, in normal form; in the order of the columns. */
+export const timetableWords = lazily(() => tableWords("timetable"));

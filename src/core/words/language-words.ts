@@ -1,20 +1,12 @@
-/** The facts of a batch that a records table may hold in columns of their own. */
-export type BatchFact =
-  | "batch"
-  | "fromLot"
-  | "variety"
-  | "rootstock"
-  | "method"
-  | "place"
-  | "grafter"
-  | "scionSource"
-  | "culled"
-  | "dispatched"
-  | "closed"
-  | "note";
+import { CALENDAR_NAMES } from "./calendar-names.table";
+import { type LanguageText, MONTH_NAMES, WEEKDAY_NAMES } from "./language-text";
 
-/** The columns that only an event log has: one row an event. */
-export type EventFact = "eventDay" | "eventStep" | "eventCount" | "eventPerson";
+export type { BatchFact, EventFact } from "./language-text";
+
+/** The same with a list of words in place of each text. */
+type Lists<Text> = Text extends string
+  ? readonly string[]
+  : { readonly [Key in keyof Text]: Lists<Text[Key]> };
 
 /** The words for one step of a method. */
 export interface StepWords {
@@ -22,49 +14,69 @@ export interface StepWords {
   readonly name: readonly string[];
   /** Headers that mean the day of the step. */
   readonly day: readonly string[];
-  /** Headers that mean the plants counted at the step. */
+  /** Headers that mean the plants counted at the step; none where none are. */
   readonly count: readonly string[];
 }
 
-/**
- * One language's words. To add a word, add it to a list: small letters, no accents, no
- * full stops ("qty graft", not "Qté. Graft."). To add a language, copy a table and list it in
- * all-languages.ts.
- */
-export interface LanguageWords {
+type CalendarPart = "months" | "weekdays" | "language" | "locales" | "steps";
+
+/** One language's words, taken apart; see language-text.ts. */
+export interface LanguageWords extends Lists<Omit<LanguageText, CalendarPart>> {
   readonly language: string;
-  /** Twelve lists, January first: the full name, then the short forms people type. */
+  readonly locales: readonly string[];
+  /** Twelve lists, January first. */
   readonly months: readonly (readonly string[])[];
+  /** Seven lists, Monday first: what names a weekday where it stands alone. */
+  readonly weekdayNames: readonly (readonly string[])[];
+  /** Every word of a weekday's name, in full and cut short, that no month is called by. */
   readonly weekdays: readonly string[];
-  /** Parts of a month: the first, middle and last third. */
-  readonly early: readonly string[];
-  readonly middle: readonly string[];
-  readonly late: readonly string[];
-  readonly week: readonly string[];
-  /** Small words inside a date that carry no meaning ("3 de marzo", "3rd of March"). */
-  readonly dateFillers: readonly string[];
-  /** Words in a header that say a column holds days. */
-  readonly dayWords: readonly string[];
-  /** Words in a header that say a column holds plants. */
-  readonly countWords: readonly string[];
-  /** Words in a header that carry no meaning of their own. */
-  readonly headerFillers: readonly string[];
-  readonly facts: Readonly<Record<BatchFact | EventFact, readonly string[]>>;
   /** By step key; see step-key.ts. */
   readonly steps: Readonly<Record<string, StepWords>>;
-  readonly yes: readonly string[];
-  readonly no: readonly string[];
-  /** Words that open a row of sums. */
-  readonly totals: readonly string[];
-  /** Words before a number that is a guess. */
-  readonly about: readonly string[];
-  readonly dozen: readonly string[];
-  /** Containers whose number is multiplied: "20 trays x 54". */
-  readonly trays: readonly string[];
-  /** What a log calls plants being put elsewhere. */
-  readonly moved: readonly string[];
-  /** What a log calls plants leaving a batch to become another. */
-  readonly splitOff: readonly string[];
-  /** Words of a cell that stands for "nothing noted". */
-  readonly nothing: readonly string[];
+}
+
+/** Takes the texts of a language's file apart and puts the names of its months and weekdays beside. */
+export function languageWords(text: LanguageText): LanguageWords {
+  const { language, locales, months, weekdays, steps, ...others } = text;
+  const names = CALENDAR_NAMES[language];
+  const of = (named: string | undefined, at: number) => wordsIn(named?.split(";")[at] ?? "");
+  const weekdayNames = WEEKDAY_NAMES.map((day, at) => [
+    ...of(names?.weekdays, at),
+    ...wordsIn(weekdays[day] ?? ""),
+  ]);
+  return {
+    ...listsIn(others),
+    language,
+    locales: wordsIn(locales),
+    months: MONTH_NAMES.map((month, at) => [
+      ...of(names?.months, at),
+      ...wordsIn(months[month] ?? ""),
+    ]),
+    weekdayNames,
+    weekdays: [
+      ...new Set([
+        ...weekdayNames.flat().flatMap((name) => name.split(" ")),
+        ...wordsIn(names?.shortWeekdays ?? ""),
+      ]),
+    ],
+    steps: Object.fromEntries(
+      Object.entries(steps).map(([key, step]) => [key, { count: [], ...listsIn(step) }]),
+    ),
+  };
+}
+
+/** The built file's lists have no spaces to drop. */
+const SPACED = /^\s|,\s/;
+
+function wordsIn(text: string): string[] {
+  if (text === "") return [];
+  const words = text.split(",");
+  return SPACED.test(text) ? words.map((word) => word.trim()) : words;
+}
+
+function listsIn<Text extends object>(text: Text): Lists<Text> {
+  const lists = Object.entries(text).map(([key, part]) => [
+    key,
+    typeof part === "string" ? wordsIn(part) : listsIn(part as object),
+  ]);
+  return Object.fromEntries(lists) as Lists<Text>;
 }

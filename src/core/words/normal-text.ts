@@ -1,6 +1,11 @@
 const MARKS = /[\u0300-\u036f]/g;
 const NOT_WORD = /[^\p{L}\p{N}]+/gu;
 
+/** Text without its accents, all else as it is. @example withoutAccents("20 baquées à 54") // "20 baquees a 54" */
+export function withoutAccents(text: string): string {
+  return text.normalize("NFD").replace(MARKS, "");
+}
+
 /**
  * Text made comparable: small letters, no accents, punctuation and line breaks as single
  * spaces, "#" and "n°" as "no".

@@ -1,212 +1,232 @@
-import type { LanguageWords } from "./language-words";
+import type { LanguageText } from "./language-text";
 
-export const portuguese: LanguageWords = {
+/** How to change or add words: language-text.ts. */
+export const portuguese: LanguageText = {
   language: "Portuguese",
-  months: [
-    ["janeiro", "jan"],
-    ["fevereiro", "fev"],
-    ["marco", "mar"],
-    ["abril", "abr"],
-    ["maio", "mai"],
-    ["junho", "jun"],
-    ["julho", "jul"],
-    ["agosto", "ago"],
-    ["setembro", "set"],
-    ["outubro", "out"],
-    ["novembro", "nov"],
-    ["dezembro", "dez"],
-  ],
-  weekdays: [
-    ...["segunda", "terca", "quarta", "quinta", "sexta", "sabado", "domingo", "feira", "seg"],
-    ...["ter", "qua", "qui", "sex", "sab", "dom"],
-  ],
-  early: ["inicio", "comeco", "principio"],
-  middle: ["meados", "meio", "metade"],
-  late: ["fim", "fins", "final", "finais"],
-  week: ["semana", "sem"],
-  dateFillers: ["de", "do", "da", "em", "o", "a", "dia"],
-  dayWords: ["data", "datas", "dia", "dt", "quando"],
-  countWords: [
-    ...["numero", "num", "no", "n", "nr", "n o", "quantidade", "qtd", "qtde", "qt", "quant"],
-    ...["contagem", "total", "mudas", "plantas", "unidades", "un", "quantas", "quantos"],
-  ],
-  headerFillers: ["de", "do", "da", "dos", "das", "o", "a", "os", "as", "em", "por", "para"],
+  locales: "pt, pt-BR",
+
+  // Days: spellings beside those of the locales, then small words in a day
+  months: {},
+  weekdays: {
+    monday: "segunda",
+    tuesday: "terca",
+    wednesday: "quarta",
+    thursday: "quinta",
+    friday: "sexta",
+  },
+  early: "inicio, comeco, principio",
+  middle: "meados, meio, metade",
+  late: "fim, fins, final, finais",
+  week: "semana, sem",
+  dateFillers: "de, do, da, em, o, a, dia",
+  dayLetters: "d, m, a",
+  upTo: "a, ate",
+
+  // Headers of the records
+  dayWords: "data, datas, dia, dt, quando",
+  countWords: `
+    numero, num, no, n, nr, n o, quantidade, qtd, qtde, qt, quant, contagem, total, mudas, plantas,
+    unidades, un, quantas, quantos`,
+  headerFillers: "de, do, da, dos, das, o, a, os, as, em, por, para",
   facts: {
-    batch: [
-      ...["lote", "lote no", "no lote", "no do lote", "numero do lote", "codigo do lote"],
-      ...["cod lote", "nome do lote", "codigo lote", "identificacao do lote", "num lote"],
-    ],
-    fromLot: [
-      ...["lote de origem", "lote origem", "lote mae", "lote de porta enxerto"],
-      ...["lote porta enxerto", "lote de porta enxertos", "lote cavalo", "lote de cavalos"],
-      ...["do lote", "lote de semeadura", "lote da sementeira"],
-    ],
-    variety: [
-      ...["variedade", "variedades", "cultivar", "clone", "variedade enxertada", "variedade copa"],
-      ...["clone enxertado", "copa", "variedade do garfo", "clone do garfo", "garfo"],
-    ],
-    rootstock: [
-      ...["porta enxerto", "porta enxertos", "portaenxerto", "portaenxertos", "cavalo", "cavalos"],
-      ...["variedade do porta enxerto", "tipo de porta enxerto", "clone do porta enxerto"],
-    ],
-    method: [
-      ...["metodo", "metodo de enxertia", "tipo de enxertia", "tipo de enxerto", "tecnica"],
-      "tecnica de enxertia",
-    ],
-    place: [
-      ...["local", "localizacao", "canteiro", "estufa", "bancada", "viveiro", "telado", "sombrite"],
-      ...["casa de vegetacao", "bloco", "ripado", "posicao", "setor"],
-    ],
-    grafter: ["enxertador", "enxertadora", "enxertado por", "nome do enxertador"],
-    scionSource: [
-      ...["origem do garfo", "origem garfo", "origem dos garfos", "origem garfos"],
-      ...["origem da borbulha", "origem borbulha", "origem das borbulhas", "origem borbulhas"],
-      ...["fonte de garfos", "matriz", "fonte de borbulhas", "jardim clonal", "planta matriz"],
-      ...["planta mae", "borbulheira", "procedencia do garfo", "procedencia garfo"],
-      ...["arvore matriz", "garfos de"],
-    ],
-    culled: [
-      ...["descarte", "descartes", "descartadas", "descartados", "mortas", "mortos", "perdas"],
-      ...["mortalidade", "refugo", "eliminadas", "mudas mortas", "mudas descartadas", "baixas"],
-    ],
-    dispatched: [
-      ...["expedidas", "expedicao", "vendidas", "vendidos", "vendas", "entregues", "entregas"],
-      ...["saidas", "saida", "despachadas", "mudas vendidas", "mudas entregues", "enviadas"],
-    ],
-    closed: [
-      ...["encerrado", "encerrada", "fechado", "lote encerrado", "finalizado"],
-      "data de encerramento",
-    ],
-    note: ["nota", "notas", "observacao", "observacoes", "obs", "comentario", "comentarios"],
-    eventDay: ["data", "dia", "data da atividade", "data atividade"],
-    eventStep: ["etapa", "atividade", "tarefa", "evento", "operacao", "servico", "fase"],
-    eventCount: [
-      ...["quantidade", "qtd", "qtde", "numero", "contagem", "mudas", "plantas", "no de mudas"],
-    ],
-    eventPerson: [
-      ...["pessoa", "quem", "responsavel", "trabalhador", "feito por", "funcionario", "operador"],
-    ],
+    batch: `
+      lote, lote no, no lote, no do lote, numero do lote, codigo do lote, cod lote, nome do lote,
+      codigo lote, identificacao do lote, num lote`,
+    fromLot: `
+      lote de origem, lote origem, lote mae, lote de porta enxerto, lote porta enxerto,
+      lote de porta enxertos, lote cavalo, lote de cavalos, do lote, lote de semeadura,
+      lote da sementeira`,
+    variety: `
+      variedade, variedades, cultivar, clone, variedade enxertada, variedade copa, clone enxertado,
+      copa, variedade do garfo, clone do garfo, garfo`,
+    rootstock: `
+      porta enxerto, porta enxertos, portaenxerto, portaenxertos, cavalo, cavalos,
+      variedade do porta enxerto, tipo de porta enxerto, clone do porta enxerto`,
+    method: `
+      metodo, metodo de enxertia, tipo de enxertia, tipo de enxerto, tecnica, tecnica de enxertia`,
+    place: `
+      local, localizacao, canteiro, estufa, bancada, viveiro, telado, sombrite, casa de vegetacao,
+      bloco, ripado, posicao, setor`,
+    grafter: "enxertador, enxertadora, enxertado por, nome do enxertador",
+    scionSource: `
+      origem do garfo, origem garfo, origem dos garfos, origem garfos, origem da borbulha,
+      origem borbulha, origem das borbulhas, origem borbulhas, fonte de garfos, matriz,
+      fonte de borbulhas, jardim clonal, planta matriz, planta mae, borbulheira,
+      procedencia do garfo, procedencia garfo, arvore matriz, garfos de`,
+    culled: `
+      descarte, descartes, descartadas, descartados, mortas, mortos, perdas, mortalidade, refugo,
+      eliminadas, mudas mortas, mudas descartadas, baixas`,
+    dispatched: `
+      expedidas, expedicao, vendidas, vendidos, vendas, entregues, entregas, saidas, saida,
+      despachadas, mudas vendidas, mudas entregues, enviadas`,
+    closed: "encerrado, encerrada, fechado, lote encerrado, finalizado, data de encerramento",
+    note: "nota, notas, observacao, observacoes, obs, comentario, comentarios",
+    eventDay: "data, dia, data da atividade, data atividade",
+    eventStep: "etapa, atividade, tarefa, evento, operacao, servico, fase",
+    eventCount: "quantidade, qtd, qtde, numero, contagem, mudas, plantas, no de mudas",
+    eventPerson: "pessoa, quem, responsavel, trabalhador, feito por, funcionario, operador",
   },
   steps: {
     sowing: {
-      name: ["semeadura", "semeio", "plantio", "semeado", "semeada"],
-      day: [
-        ...["data semeadura", "data da semeadura", "data de semeadura", "dt semeadura"],
-        ...["semeado em", "data plantio", "data do plantio", "data semeio"],
-      ],
-      count: [
-        ...["sementes", "sementes semeadas", "semeadas", "no sementes", "qtd sementes"],
-        ...["qtd semeada", "qtde semeada", "numero de sementes"],
-      ],
+      name: "semeadura, semeio, plantio, semeado, semeada",
+      day: `
+        data semeadura, data da semeadura, data de semeadura, dt semeadura, semeado em,
+        data plantio, data do plantio, data semeio`,
+      count: `
+        sementes, sementes semeadas, semeadas, no sementes, qtd sementes, qtd semeada, qtde semeada,
+        numero de sementes`,
     },
     germination: {
-      name: ["germinacao", "germ", "emergencia", "nascimento"],
-      day: [
-        ...["data germinacao", "data da germinacao", "dt germinacao", "germinou em"],
-        "data emergencia",
-      ],
-      count: [
-        ...["germinadas", "germinados", "plantulas", "nascidas", "sementes germinadas"],
-        ...["qtd germinada", "qtd germinadas", "emergidas"],
-      ],
+      name: "germinacao, germ, emergencia, nascimento",
+      day: "data germinacao, data da germinacao, dt germinacao, germinou em, data emergencia",
+      count: `
+        germinadas, germinados, plantulas, nascidas, sementes germinadas, qtd germinada,
+        qtd germinadas, emergidas`,
     },
     grafting: {
-      name: ["enxertia", "enxerto", "enxertado", "enxertada", "enxertar", "borbulhia", "garfagem"],
-      day: [
-        ...["data enxertia", "data da enxertia", "data de enxertia", "dt enxertia", "enxertado em"],
-        ...["data enxerto", "data do enxerto", "dt enxerto"],
-      ],
-      count: [
-        ...["enxertos", "enxertadas", "enxertados", "enxertos feitos", "mudas enxertadas"],
-        ...["plantas enxertadas", "no enxertos", "qtd enxertos", "qtd enxertada", "qtde enxertada"],
-        ...["qtd enxertadas", "numero de enxertos", "enxertos realizados"],
-      ],
+      name: "enxertia, enxerto, enxertado, enxertada, enxertar, borbulhia, garfagem",
+      day: `
+        data enxertia, data da enxertia, data de enxertia, dt enxertia, enxertado em, data enxerto,
+        data do enxerto, dt enxerto`,
+      count: `
+        enxertos, enxertadas, enxertados, enxertos feitos, mudas enxertadas, plantas enxertadas,
+        no enxertos, qtd enxertos, qtd enxertada, qtde enxertada, qtd enxertadas,
+        numero de enxertos, enxertos realizados`,
     },
     "first release": {
-      name: [
-        ...["desamarrio", "retirada da fita", "abertura da fita", "retirada do fitilho"],
-        ...["desvendamento", "primeira abertura", "retirada do saquinho", "corte do fitilho"],
-      ],
-      day: [
-        ...["data desamarrio", "data retirada da fita", "data da retirada da fita"],
-        "dt desamarrio",
-      ],
-      count: [],
+      name: `
+        desamarrio, retirada da fita, abertura da fita, retirada do fitilho, desvendamento,
+        primeira abertura, retirada do saquinho, corte do fitilho`,
+      day: "data desamarrio, data retirada da fita, data da retirada da fita, dt desamarrio",
     },
     "bud break": {
-      name: [
-        ...["brotacao", "brotacao da gema", "quebra da gema", "gema brotada", "brotacao das gemas"],
-      ],
-      day: ["data brotacao", "data da brotacao", "brotou em", "dt brotacao"],
-      count: ["brotados", "brotadas", "gemas brotadas"],
+      name: "brotacao, brotacao da gema, quebra da gema, gema brotada, brotacao das gemas",
+      day: "data brotacao, data da brotacao, brotou em, dt brotacao",
+      count: "brotados, brotadas, gemas brotadas",
     },
     "take count": {
-      name: [
-        ...["pegamento", "pega", "contagem de pegamento", "avaliacao de pegamento"],
-        "contagem do pegamento",
-      ],
-      day: [
-        ...["data pegamento", "data do pegamento", "data contagem", "data da contagem"],
-        ...["dt pegamento", "contado em", "data avaliacao"],
-      ],
-      count: [
-        ...["pegos", "pegas", "enxertos pegos", "enxertos vivos", "no pegos", "qtd pegos"],
-        ...["pegamentos", "qtd pegas", "mudas pegas", "enxertos vingados", "vingados"],
-      ],
+      name: "pegamento, pega, contagem de pegamento, avaliacao de pegamento, contagem do pegamento",
+      day: `
+        data pegamento, data do pegamento, data contagem, data da contagem, dt pegamento,
+        contado em, data avaliacao`,
+      count: `
+        pegos, pegas, enxertos pegos, enxertos vivos, no pegos, qtd pegos, pegamentos, qtd pegas,
+        mudas pegas, enxertos vingados, vingados`,
     },
     "first flush": {
-      name: [
-        ...["primeiro fluxo", "primeiro lancamento", "fluxo", "primeira brotacao foliar"],
-        "lancamento",
-      ],
-      day: ["data fluxo", "data primeiro fluxo", "data do fluxo", "data lancamento"],
-      count: [],
+      name: "primeiro fluxo, primeiro lancamento, fluxo, primeira brotacao foliar, lancamento",
+      day: "data fluxo, data primeiro fluxo, data do fluxo, data lancamento",
     },
     "flush hardening": {
-      name: [
-        ...["endurecimento", "amadurecimento do fluxo", "fluxo maduro", "lignificacao"],
-        "maturacao do fluxo",
-      ],
-      day: ["data endurecimento", "endurecido em"],
-      count: [],
+      name: `
+        endurecimento, amadurecimento do fluxo, fluxo maduro, lignificacao, maturacao do fluxo`,
+      day: "data endurecimento, endurecido em",
     },
     branching: {
-      name: ["ramificacao", "ramificado", "esgalhamento"],
-      day: ["data ramificacao", "ramificou em"],
-      count: [],
+      name: "ramificacao, ramificado, esgalhamento",
+      day: "data ramificacao, ramificou em",
     },
     "union closed": {
-      name: ["soldadura", "solda", "uniao soldada", "uniao fechada", "cicatrizacao"],
-      day: ["data soldadura", "data da soldadura", "soldado em", "data cicatrizacao"],
-      count: [],
+      name: "soldadura, solda, uniao soldada, uniao fechada, cicatrizacao",
+      day: "data soldadura, data da soldadura, soldado em, data cicatrizacao",
     },
     ready: {
-      name: [
-        ...["pronto", "pronta", "pronta para venda", "apta para venda", "muda pronta"],
-        "acabamento",
-      ],
-      day: [
-        ...["data pronta", "data pronto", "pronta em", "pronto em", "data muda pronta"],
-        "dt pronta",
-      ],
-      count: [
-        ...["prontas", "prontos", "mudas prontas", "mudas aptas", "plantas prontas", "qtd prontas"],
-      ],
+      name: "pronto, pronta, pronta para venda, apta para venda, muda pronta, acabamento",
+      day: "data pronta, data pronto, pronta em, pronto em, data muda pronta, dt pronta",
+      count: "prontas, prontos, mudas prontas, mudas aptas, plantas prontas, qtd prontas",
     },
   },
-  yes: ["sim", "s", "verdadeiro", "x", "encerrado", "feito", "fechado"],
-  no: ["nao", "n", "falso", "aberto", "ainda nao"],
-  totals: ["total", "totais", "subtotal", "sub total", "total geral", "soma"],
-  about: [
-    ...["cerca de", "uns", "umas", "aprox", "aproximadamente", "por volta de", "mais ou menos"],
-    "quase",
-  ],
-  dozen: ["duzia", "duzias", "dz"],
-  trays: [
-    ...["bandeja", "bandejas", "caixa", "caixas", "fileira", "fileiras", "canteiro", "canteiros"],
-    ...["linha", "linhas", "feixe", "feixes", "tubete", "tubetes"],
-  ],
-  moved: ["mudado", "mudados", "transferido", "transferidos", "transferencia"],
-  splitOff: ["separado", "separados", "divisao", "dividido", "repartido"],
-  nothing: ["nada", "nenhum", "nenhuma", "sem dado", "s d", "nao contado", "a contar", "pendente"],
+  scionsCut: "corte de garfos, data de corte dos garfos",
+
+  // Headers and names of the other tables
+  name: "nome",
+  from: "de",
+  tables: {
+    orders: {
+      order: "pedido, no pedido, encomenda",
+      customer: "cliente, comprador",
+      variety: "variedade, clone",
+      wanted: "quantidade, qtd, qtde",
+      by: "prazo, entrega, data de entrega",
+      delivered: "entregue, entregues",
+      closed: "encerrado",
+    },
+    crew: {
+      person: "enxertador, empregado",
+      tasks: "tarefas, tarefa, etapas",
+      hours: "horas por dia, horas dia, horas",
+      offFrom: "ausente de, folga de",
+      offTo: "ausente ate, folga ate",
+    },
+    closedDays: {
+      day: "dia, dias, data",
+      to: "ate",
+    },
+    prices: {
+      item: "artigo, produto, insumo",
+      price: "preco, preco unitario, custo",
+      per: "por, unidade",
+    },
+    places: {
+      holds: "capacidade, cabem, comporta",
+    },
+    timetable: {
+      method: "metodo, cultura",
+      step: "etapa, passo, tarefa",
+      after: "depois de, apos, contado desde",
+      from: "a partir do dia, dia mais cedo",
+      usual: "dia usual, dia habitual, dias, dia",
+      by: "ate o dia, dia mais tarde",
+      counted: "contado, contagem",
+      kept: "restam de 100, ficam de 100",
+      perPersonHour: "por pessoa hora, por hora, mudas por hora",
+      needs: "precisa, materiais, insumos",
+      caution: "precaucao, precaucoes, seguranca",
+      source: "fonte, fontes",
+    },
+  },
+  tabs: {
+    orders: "encomendas, pedidos",
+    crew: "equipe, equipa",
+    closedDays: "dias fechados",
+    perhapsClosedDays: "feriados",
+    places: "locais",
+    prices: "precos",
+  },
+
+  // Words in cells
+  yes: "sim, s, verdadeiro, x, encerrado, feito, fechado",
+  no: "nao, n, falso, aberto, ainda nao",
+  nothing: "nada, nenhum, nenhuma, sem dado, s d, nao contado, a contar, pendente",
+  totals: "total, totais, subtotal, sub total, total geral, soma",
+  about: "cerca de, uns, umas, aprox, aproximadamente, por volta de, mais ou menos, quase",
+  dozen: "duzia, duzias, dz",
+  trays: `
+    bandeja, bandejas, caixa, caixas, fileira, fileiras, canteiro, canteiros, linha, linhas, feixe,
+    feixes, tubete, tubetes`,
+  of: "de",
+  percent: "por cento",
+  moved: "mudado, mudados, transferido, transferidos, transferencia",
+  splitOff: "separado, separados, divisao, dividido, repartido",
+  and: "e",
+  either: "ou",
+  everything: "todos, todas, tudo",
+  work: "hora, horas, hora de trabalho, mao de obra",
+  per: "por",
+  seedItems: "semente, sementes, vagem, vagens, noz, nozes, caroco, carocos, fruto, frutos",
+
+  // Units
+  units: {
+    centimetre: "centimetro, centimetros",
+    metre: "metro, metros",
+    litre: "litro, litros",
+    gram: "grama, gramas",
+    kilogram: "quilo, quilos, quilograma, quilogramas",
+    tonne: "tonelada, toneladas",
+    minute: "minuto, minutos",
+    hour: "hora, horas",
+    piece: "peca, pecas, unidade, unidades",
+    hundred: "cem, cento",
+    thousand: "mil, milheiro",
+  },
 };

@@ -1,12 +1,16 @@
-import { allLanguages } from "./all-languages";
+import { everyLanguage } from "./all-languages";
+import { lazily } from "./lazy-value";
 import { normalText } from "./normal-text";
 
-const KEY_OF_WORD: ReadonlyMap<string, string> = new Map(
-  allLanguages.flatMap((words) =>
-    Object.entries(words.steps).flatMap(([key, step]) =>
-      [key, ...step.name, ...step.day, ...step.count].map((word) => [word, key] as const),
+const keyOfWord = lazily<ReadonlyMap<string, string>>(
+  () =>
+    new Map(
+      everyLanguage().flatMap((words) =>
+        Object.entries(words.steps).flatMap(([key, step]) =>
+          [key, ...step.name, ...step.day, ...step.count].map((word) => [word, key] as const),
+        ),
+      ),
     ),
-  ),
 );
 
 /**
@@ -17,5 +21,5 @@ const KEY_OF_WORD: ReadonlyMap<string, string> = new Map(
  */
 export function stepKey(name: string): string {
   const normal = normalText(name);
-  return KEY_OF_WORD.get(normal) ?? normal;
+  return keyOfWord().get(normal) ?? normal;
 }

@@ -9,7 +9,7 @@ import { hoursOf, hundredthsAsked } from "./hundredths";
 import { planWork } from "./plan-work";
 import { type Proof, proofOf, type TimedTask } from "./proof";
 import type { ClosedDaysReading } from "./read-closed-days";
-import type { CrewReading } from "./read-crew";
+import { type CrewReading, crewRemarks } from "./read-crew";
 import { inTaskOrder, runningRounds } from "./task-parts";
 
 export interface WorkPlanQuestion {
@@ -132,7 +132,7 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
   placed.sort((a, b) => Number(a.day) - Number(b.day) || compare(a.person, b.person));
   const remarks = [
     leftOutRemark(records),
-    ...crew.troubles,
+    ...crewRemarks(crew),
     ...closedDays.troubles,
     later.length === 0
       ? null

@@ -3,57 +3,42 @@ import { headedTable } from "../cells/headed-table";
 import type { CivilDay } from "../dates/civil-day";
 import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
-import { allLanguages } from "../words/all-languages";
+import { everyLanguage, everyWord, tableWords } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { type ClosedDays, type DayStretch, NEVER_CLOSED } from "./crew";
 import { mustBeReady, stretchReader } from "./stretches";
 
-const WORDS = {
-  day: [
-    ...["day", "days", "date", "from", "closed", "closed on", "closed from", "holiday", "weekday"],
-    ...["jour", "jours", "du", "ferme du", "dia", "dias", "desde", "fecha", "data", "de"],
-    ...["hari", "tanggal", "dari"],
-  ],
-  to: [
-    ...["to", "until", "closed to", "closed until", "last day"],
-    ...["au", "ferme au", "jusqu au", "hasta", "ate", "sampai"],
-  ],
-} as const;
+const closedWords = lazily(() => {
+  const headers = tableWords("closedDays");
+  return { ...headers, day: [...headers.day, ...everyWord((words) => words.from)] };
+});
 
-/** Every language lists its weekdays in full first, from Monday on; "jum at" is "jumat" again. */
-const WEEKDAYS_IN_FULL = 7;
-const WEEKDAY_OF: ReadonlyMap<string, number> = new Map(
-  allLanguages.flatMap(({ language, weekdays }) =>
-    weekdays
-      .filter((name) => !name.includes(" "))
-      .slice(0, WEEKDAYS_IN_FULL)
-      .flatMap((name, place): [string, number][] =>
-        // Cut short they are told apart in English alone: "mar" is a month, too.
-        (language === "English" ? [name, name.slice(0, 3)] : [name]).map((word) => [
-          normalText(word),
-          place + 1,
-        ]),
+const weekdayOf = lazily<ReadonlyMap<string, number>>(
+  () =>
+    new Map(
+      everyLanguage().flatMap(({ weekdayNames }) =>
+        weekdayNames.flatMap((names, index) => names.map((name) => [name, index + 1] as const)),
       ),
-  ),
+    ),
 );
 
 /** Columns of tables of other days: whose leave, of which batch. */
-const OTHER_WORDS = [
-  ...allLanguages.flatMap(({ facts }) => [...facts.batch, ...facts.eventPerson]),
-  ...["employee", "grafter"],
-];
+const otherWords = lazily(() =>
+  everyWord(({ facts, tables }) => [...facts.batch, ...facts.eventPerson, ...tables.crew.person]),
+);
 
-const LEAVE_WORDS = {
-  name: ["name", "nom", "nombre", "nome", "nama"],
-  from: ["from", "du", "desde", "de", "dari"],
-};
+const leaveWords = lazily(() => ({
+  name: everyWord((words) => words.name),
+  from: everyWord((words) => words.from),
+}));
 
 /** Whether a table, by its header, is one of days on which the whole nursery is closed. */
 export function isClosedDays(grid: Grid): boolean {
-  const table = headedTable(grid, { ...WORDS, other: OTHER_WORDS }, ["day"]);
+  const table = headedTable(grid, { ...closedWords(), other: otherWords() }, ["day"]);
   if (table === null || table.columnOf.other !== undefined) return false;
   // A day may have a name; who is away from when to when has one, too.
-  return headedTable(grid, LEAVE_WORDS, ["name", "from"]) === null;
+  return headedTable(grid, leaveWords(), ["name", "from"]) === null;
 }
 
 export interface ClosedDaysReading {
@@ -73,7 +58,7 @@ export function readClosedDays(
   habits: { readonly asOf: CivilDay; readonly localeOrder: DayOrder | null },
 ): ClosedDaysReading {
   if (grid === null) return { closed: NEVER_CLOSED, troubles: [] };
-  const table = headedTable(grid, WORDS, ["day"]);
+  const table = headedTable(grid, closedWords(), ["day"]);
   if (table === null) {
     throw new InputError(
       "no-header",
@@ -105,5 +90,5 @@ export function readClosedDays(
 /** "Sunday" and "Sundays". */
 function weekdayNamed(text: string): number | null {
   const name = normalText(text);
-  return WEEKDAY_OF.get(name) ?? WEEKDAY_OF.get(name.replace(/s$/, "")) ?? null;
+  return weekdayOf().get(name) ?? weekdayOf().get(name.replace(/s$/, "")) ?? null;
 }

@@ -1,54 +1,34 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
+import { quoted, shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
-import { allLanguages } from "../words/all-languages";
+import { everyWord, tableWords, wordPattern, wordSet } from "../words/all-languages";
+import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { stepKey } from "../words/step-key";
 import type { DayStretch, Person } from "./crew";
 import { hundredthsThere } from "./hundredths";
 import { mustBeReady, stretchReader } from "./stretches";
 
-const WORDS = {
-  person: [
-    ...["name", "grafter", "employee", "crew", "nom", "nombre", "nome", "nama", "ouvrier"],
-    ...["greffeur", "trabajador", "injertador", "trabalhador", "enxertador", "pekerja"],
-    "penyambung",
-    ...allLanguages.flatMap(({ facts }) => facts.eventPerson),
-  ],
-  tasks: [
-    ...["tasks", "task", "steps", "step", "skills", "skill", "work", "can do", "does"],
-    ...["taches", "tache", "etapes", "travaux", "tareas", "tarea", "labores", "etapas"],
-    ...["tarefas", "tarefa", "tugas", "pekerjaan"],
-  ],
-  hours: [
-    ...["hours a day", "hours per day", "hours day", "hours", "daily hours", "h", "hrs"],
-    ...["heures par jour", "heures jour", "heures", "h jour", "horas por dia", "horas al dia"],
-    ...["horas diarias", "horas dia", "horas"],
-    ...["jam per hari", "jam sehari", "jam"],
-  ],
-  offFrom: [
-    ...["off from", "away from", "leave from", "absent from", "holiday from", "off"],
-    ...["absent du", "absente du", "conge du", "ausente desde", "libre desde"],
-    ...["ausente de", "folga de", "libur dari", "cuti dari"],
-  ],
-  offTo: [
-    ...["off to", "away to", "leave to", "absent to", "holiday to", "off until", "away until"],
-    ...["absent au", "absente au", "conge au", "ausente hasta", "libre hasta"],
-    ...["ausente ate", "folga ate", "libur sampai", "cuti sampai"],
-  ],
-} as const;
+const crewWords = lazily(() => {
+  const headers = tableWords("crew");
+  const persons = everyWord(({ name, facts }) => [...name, ...facts.eventPerson]);
+  return { ...headers, person: [...headers.person, ...persons] };
+});
 
-const LOG_WORDS = {
-  day: allLanguages.flatMap(({ facts }) => facts.eventDay),
-  hours: WORDS.hours,
-} as const;
+const logWords = lazily(() => ({
+  day: everyWord(({ facts }) => facts.eventDay),
+  hours: crewWords().hours,
+}));
 
-const ALL: ReadonlySet<string> = new Set([
-  ...["all", "any", "everything", "all tasks", "tous", "toutes", "tout", "todos", "todas", "todo"],
-  ...["tudo", "semua"],
-]);
+const EVERYTHING = wordSet((words) => words.everything);
+const HOUR_UNITS = wordSet(({ units }) => ["", "h", ...units.hour]);
+/** Between two steps: "Sowing and grafting", "Sowing/grafting". */
+const and = lazily(
+  () => new RegExp(`[/+&]|(?<!\\p{L})(?:${wordPattern((words) => words.and)})(?!\\p{L})`, "iu"),
+);
 const HOURS_IN_A_DAY = 24;
 
 /** The columns as we name them. */
@@ -57,7 +37,9 @@ export const CREW_HEADER = ["Person", "Tasks", "Hours a day", "Off from", "Off t
 export interface CrewReading {
   /** By name, so that the order of the rows does not matter. */
   readonly crew: readonly Person[];
-  /** What could not be used, one sentence part each. */
+  /** Whom no row gives hours, so that nothing can be planned with them. */
+  readonly withoutHours: readonly string[];
+  /** What else could not be used, one sentence part each; no person is named in them. */
   readonly troubles: readonly string[];
 }
 
@@ -80,12 +62,12 @@ interface CrewRow {
 /** How many of its columns a table of persons has; 0 where it is none, or a log of hours by the day. */
 export function crewColumns(grid: Grid): number {
   const table = crewTable(grid);
-  if (table === null || headedTable(grid, LOG_WORDS, ["day", "hours"]) !== null) return 0;
+  if (table === null || headedTable(grid, logWords(), ["day", "hours"]) !== null) return 0;
   return Object.keys(table.columnOf).length;
 }
 
 function crewTable(grid: Grid) {
-  return headedTable(grid, WORDS, ["person", "hours"]);
+  return headedTable(grid, crewWords(), ["person", "hours"]);
 }
 
 /**
@@ -117,19 +99,28 @@ export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits
     else {
       const skills = readSkills(table.cell(row, "tasks"), stepKeys);
       const unknown = (skills ?? []).filter((one) => !stepKeys.has(stepKey(one)));
-      for (const one of unknown) troubles.push(`crew row ${row + 1}: no step "${one}"`);
+      for (const one of unknown) troubles.push(`crew row ${row + 1}: no step ${quoted(one)}`);
       const key = normalText(name);
       const rows = rowsOf.get(key) ?? [];
       rowsOf.set(key, [...rows, { name, skills, hundredthsADay: hours, off }]);
     }
   }
   const crew: Person[] = [];
+  const withoutHours: string[] = [];
   for (const key of [...rowsOf.keys()].sort()) {
     const person = personOf(rowsOf.get(key) ?? []);
-    if (typeof person === "string") troubles.push(`${person} left out: no hours a day`);
+    if (typeof person === "string") withoutHours.push(person);
     else crew.push(person);
   }
-  return { crew, troubles };
+  return { crew, withoutHours, troubles };
+}
+
+/** What of the crew's table could not be used, one sentence part each. */
+export function crewRemarks({ troubles, withoutHours }: CrewReading): readonly string[] {
+  return [
+    ...troubles,
+    ...withoutHours.map((name) => `${shortened(name)} left out: no hours a day`),
+  ];
 }
 
 /** A name alone when no row of the person says hours. */
@@ -151,20 +142,21 @@ function personOf(rows: readonly CrewRow[]): Person | string {
 function readHours(cell: Cell): number | null | string {
   if (isBlank(cell)) return null;
   const text = cellText(cell);
-  const match = /^(\d+(?:[.,]\d+)?)\s*(?:h|hrs?|hours?)?$/i.exec(text);
-  const hours = match === null ? Number.NaN : Number((match[1] as string).replace(",", "."));
+  const [, digits = "", unit = ""] = /^(\d+(?:[.,]\d+)?)\s*(\p{L}*)$/u.exec(text) ?? [];
+  const isHours = digits !== "" && HOUR_UNITS.has(normalText(unit));
+  const hours = isHours ? Number(digits.replace(",", ".")) : Number.NaN;
   if (hours >= 0 && hours <= HOURS_IN_A_DAY) return hundredthsThere(hours);
   const what = hours > HOURS_IN_A_DAY ? "more hours than a day has" : "no number of hours a day";
-  return `"${text.slice(0, 40)}" is ${what}`;
+  return `${quoted(text)} is ${what}`;
 }
 
 /** Names of steps; null for all. What has no such name is taken apart at "/", "+" and "and". */
 function readSkills(cell: Cell, stepKeys: ReadonlySet<string>): string[] | null {
   const text = typeof cell === "string" ? cell.trim() : cellText(cell);
-  if (text === "" || ALL.has(normalText(text))) return null;
+  if (text === "" || EVERYTHING.has(normalText(text))) return null;
   return text
     .split(/[;,\r\n]/)
-    .flatMap((part) => (stepKeys.has(stepKey(part)) ? [part] : part.split(/[/+&]|\band\b/i)))
+    .flatMap((part) => (stepKeys.has(stepKey(part)) ? [part] : part.split(and())))
     .map(cellText)
     .filter((part) => part !== "");
 }

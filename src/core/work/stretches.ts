@@ -1,5 +1,6 @@
 import { type Cell, cellText, isBlank } from "../cells/cell";
 import type { HeadedTable } from "../cells/headed-table";
+import { quoted } from "../cells/quoted";
 import { errorShown, isLoading } from "../cells/upstream";
 import type { CivilDay } from "../dates/civil-day";
 import { type DayOrder, dayColumnReader } from "../dates/read-day-column";
@@ -38,7 +39,7 @@ export function stretchReader<Field extends string>(
         : reading.kind === "undated"
           ? settleYear(reading, { neighbours: [asOf], sectionYear: null, asOf })
           : null;
-    return day ?? `"${cellText(cell).slice(0, 40)}" is no day that can be read`;
+    return day ?? `${quoted(cellText(cell))} is no day that can be read`;
   };
   return (row) => {
     const first = readDay(table.cell(row, from));

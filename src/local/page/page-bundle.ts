@@ -9,10 +9,16 @@ export interface PageBundle {
   readonly styles: string;
   /** The script of the frame that the sidebar runs in. */
   readonly frameScript: string;
+  /** The script of the thread that reads opened files. */
+  readonly workerScript: string;
 }
 
 const FOLDER = "src/local/page/browser";
-const ENTRIES = { page: `${FOLDER}/start.ts`, frame: `${FOLDER}/frame/frame.ts` };
+const ENTRIES = {
+  page: `${FOLDER}/start.ts`,
+  frame: `${FOLDER}/frame/frame.ts`,
+  "file-worker": `${FOLDER}/file-worker.ts`,
+};
 /** Packages count by the lock file alone. */
 const ALWAYS_INPUTS = ["package-lock.json", "src/local/page/page-bundle.ts"];
 
@@ -31,6 +37,7 @@ export async function pageBundle(
     script: path.join(folder, "page.js"),
     styles: path.join(folder, "page.css"),
     frameScript: path.join(folder, "frame.js"),
+    workerScript: path.join(folder, "file-worker.js"),
   };
   const list = path.join(folder, "inputs.json");
   if (isFresh(root, Object.values(made), list)) return made;

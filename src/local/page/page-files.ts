@@ -2,28 +2,30 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { readCatalogue } from "../catalogue";
 import type { PageBundle } from "./page-bundle";
-import { PAGE_START, type PageStart } from "./page-start";
+import type { PageStart } from "./page-start";
 
 /** A file of the page as it goes over the wire. */
 export interface PageFile {
   readonly type: string;
   readonly content: string | Buffer;
-  /** The content security policy of a document; none for other files. */
+  /** The content security policy of a document; absent for other files. */
   readonly policy?: string;
+  /** Whether a browser must not keep it: it holds the person's data. */
+  readonly isPrivate?: boolean;
 }
 
 /** The files of the page by their address; made anew for every request, so a new build shows at once. */
 export type PageFiles = Readonly<Record<string, () => PageFile>>;
 
 /**
- * The page may ask for its own files and nothing else, and may send nothing. The grid sets styles
- * from its script, hence 'unsafe-inline' for styles; its pictures are made in the page.
+ * The page may ask its own server and nobody else, and nobody may put it into a frame. The grid sets
+ * styles from its script, hence 'unsafe-inline' for styles; its pictures are made in the page.
  */
 const pagePolicy = (sidebarAddress: string) =>
   [
     "default-src 'self'",
     `frame-src 'self' ${sidebarAddress}`,
-    "connect-src 'none'",
+    "frame-ancestors 'none'",
     "style-src 'self' 'unsafe-inline'",
     "img-src 'self' data: blob:",
     "font-src 'self' data:",
@@ -33,16 +35,29 @@ const pagePolicy = (sidebarAddress: string) =>
   ].join("; ");
 
 /** The frames that the add-in's script runs in load that script and nothing else. */
-const SCRIPT_POLICY = "default-src 'none'; script-src 'self'";
-
-/** The sidebar is one page with its scripts and styles inside; it may fetch nothing. */
-const SIDEBAR_POLICY = [
+const SCRIPT_POLICY = [
   "default-src 'none'",
-  "script-src 'unsafe-inline'",
-  "style-src 'unsafe-inline'",
-  "img-src data: blob:",
-  "font-src data:",
+  "script-src 'self'",
+  "frame-ancestors 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
 ].join("; ");
+
+/**
+ * The sidebar is one page with its scripts and styles inside; it may fetch and post nothing, and
+ * stands in a frame of the page alone.
+ */
+const sidebarPolicy = (pageOrigin: string) =>
+  [
+    "default-src 'none'",
+    "script-src 'unsafe-inline'",
+    "style-src 'unsafe-inline'",
+    "img-src data: blob:",
+    "font-src data:",
+    `frame-ancestors ${pageOrigin}`,
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");
 
 export interface PageSources {
   /** The project's folder. */
@@ -62,14 +77,20 @@ export function pageFiles({ root, dist, bundle, start }: PageSources): PageFiles
       policy: pagePolicy(start.sidebarAddress),
     }),
     "/page.js": () => ({ type: "text/javascript", content: readFileSync(bundle.script) }),
-    "/page.css": () => ({ type: "text/css", content: readFileSync(bundle.styles) }),
-    "/start.js": () => ({
+    "/file-worker.js": () => ({
       type: "text/javascript",
-      content: startScript({
+      content: readFileSync(bundle.workerScript),
+    }),
+    "/page.css": () => ({ type: "text/css", content: readFileSync(bundle.styles) }),
+    // Data and not a script: a script could be run by any page that knows its address.
+    "/start.json": () => ({
+      type: "application/json",
+      content: startText({
         ...start,
         catalogue: readCatalogue(built("Code.js")),
         pages: { Sidebar: built("Sidebar.html") },
       }),
+      isPrivate: true,
     }),
     "/script.html": () => ({
       type: "text/html",
@@ -80,19 +101,22 @@ export function pageFiles({ root, dist, bundle, start }: PageSources): PageFiles
   };
 }
 
-/** The one file that the sidebar's frame starts from; served from an origin of its own. */
-export function sidebarFiles(bundle: PageBundle): PageFiles {
+/**
+ * The one file that the sidebar's frame starts from; served from an origin of its own.
+ * @param pageOrigin the origin of the page around it, known once that is served
+ */
+export function sidebarFiles(bundle: PageBundle, pageOrigin: () => string): PageFiles {
   return {
     "/": () => ({
       type: "text/html",
       content: sidebarShell(readFileSync(bundle.frameScript, "utf8")),
-      policy: SIDEBAR_POLICY,
+      policy: sidebarPolicy(pageOrigin()),
     }),
   };
 }
 
-function startScript(start: PageStart): string {
-  return `globalThis.${PAGE_START} = ${JSON.stringify(start)};`;
+function startText(start: PageStart): string {
+  return JSON.stringify(start);
 }
 
 /** An empty page that waits for the add-in's page and takes its place, keeping the way to the script. */

@@ -22,8 +22,9 @@ export interface PageOptions {
 export const PAGE_HELP = `Usage: npm start -- [FILE] [options]
 
 Opens a workbook (.xlsx) or a table (.csv) in a page of your browser, with the add-in at work in
-it: its sheet functions, its menu and its sidebar. Nothing leaves this computer; the file itself
-is only read (the page has a button to save a copy). Without FILE an invented nursery is opened.
+it: its sheet functions, its menu and its sidebar. Nothing leaves this computer. The file itself
+is only read: Save in the page writes a copy beside it, under a new name each time. Without FILE
+an invented nursery is opened.
 
   --no-open        print the address and leave the browser alone
   --port N         the port to use (else a free one)

@@ -1,12 +1,14 @@
 import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { readCatalogue } from "../catalogue";
-import { openFile } from "../open-file";
 import { PersonError } from "../person-error";
+import { readApart } from "../read-apart";
 import { pageBundle } from "./page-bundle";
 import { pageFiles, sidebarFiles } from "./page-files";
 import { PAGE_HELP, readPageOptions } from "./page-options";
-import { type PageServer, servePage } from "./page-server";
+import { type PageServer, type PageSite, servePage } from "./page-server";
+import { saveIntake } from "./save-intake";
+import { SAVE_ADDRESS } from "./saved-copy";
 
 /** Where the page's program runs, and how it speaks. */
 export interface PageSurroundings {
@@ -46,10 +48,14 @@ export async function runPage(
   const dist = findDist(options.dist, at);
   const catalogue = readCatalogue(readFileSync(path.join(dist, "Code.js"), "utf8"));
   const addInNames = new Set(catalogue.map(({ name }) => name.toUpperCase()));
-  const drafts = openFile(file, addInNames);
+  const drafts = await readApart(file, addInNames);
   const bundle = await pageBundle(at.root, () => at.progress("Making the page ready (once) ..."));
   // Another port is another origin: the sidebar is kept apart from the page, as in the cloud.
-  const sidebar = await servePage(sidebarFiles(bundle), 0);
+  let pageOrigin = "'none'";
+  const sidebar = await servePage(
+    { files: sidebarFiles(bundle, () => pageOrigin), shownIn: "frame" },
+    0,
+  );
   const files = pageFiles({
     root: at.root,
     dist,
@@ -57,16 +63,21 @@ export async function runPage(
     start: {
       fileName: path.basename(file),
       drafts,
+      savesBeside: options.file !== undefined,
       sidebarAddress: sidebar.address,
       locale: options.locale,
       zone: options.zone ?? null,
       seed: options.seed ?? null,
     },
   });
-  const server = await serve(files, options.port).catch(async (error) => {
-    await sidebar.close();
-    throw error;
-  });
+  const takes = options.file === undefined ? {} : { [`/${SAVE_ADDRESS}`]: saveIntake(file) };
+  const server = await serve({ files, shownIn: "tab", takes }, options.port).catch(
+    async (error) => {
+      await sidebar.close();
+      throw error;
+    },
+  );
+  pageOrigin = new URL(server.address).origin;
   at.print(`${path.basename(file)} is open at ${server.address}\nPress Ctrl+C to end.`);
   if (options.opensBrowser) at.openBrowser(server.address);
   return {
@@ -78,9 +89,9 @@ export async function runPage(
   };
 }
 
-async function serve(files: Parameters<typeof servePage>[0], port: number): Promise<PageServer> {
+async function serve(site: PageSite, port: number): Promise<PageServer> {
   try {
-    return await servePage(files, port);
+    return await servePage(site, port);
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
     if (code !== "EADDRINUSE" && code !== "EACCES") throw error;

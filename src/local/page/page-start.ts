@@ -1,11 +1,13 @@
 import type { CatalogueEntry } from "../catalogue";
 import type { SheetDraft } from "../workbook-data";
 
-/** Everything that the page is given when it opens; it asks for nothing afterwards. */
+/** Everything that the page is given when it opens (start.json). */
 export interface PageStart {
   /** The name of the file that is open. */
   readonly fileName: string;
   readonly drafts: readonly SheetDraft[];
+  /** Whether a copy can be saved beside it: the person has named it, it is not the sample. */
+  readonly savesBeside: boolean;
   /** The sheet functions of the add-in, as the formula helper shows them. */
   readonly catalogue: readonly CatalogueEntry[];
   /** The add-in's pages by their name without the ending. */
@@ -18,6 +20,3 @@ export interface PageStart {
   /** null for any order of answers. */
   readonly seed: number | null;
 }
-
-/** The name of the global that holds it in the page. */
-export const PAGE_START = "localPageStart";

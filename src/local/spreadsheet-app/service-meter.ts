@@ -6,6 +6,8 @@ export interface ServiceMeter {
   readonly calls: ReadonlyMap<string, number>;
   /** All calls since the last reset. */
   readonly total: number;
+  /** Cells whose values were handed to the script since then. */
+  readonly cellsRead: number;
   /** Forgets the counts and everything planned with the methods below. */
   reset(): void;
   /** The n-th call from now (1 is the next one) does nothing and throws, once. */
@@ -31,6 +33,7 @@ const FAILURE = "Service Spreadsheets failed while accessing document.";
 export function serviceMeter(): ServiceMeter & MeteredCalls {
   const calls = new Map<string, number>();
   let total = 0;
+  let cellsRead = 0;
   let failing: Plan | null = null;
   const actions: { due: (method: string) => boolean; run: () => void }[] = [];
 
@@ -52,9 +55,13 @@ export function serviceMeter(): ServiceMeter & MeteredCalls {
     get total() {
       return total;
     },
+    get cellsRead() {
+      return cellsRead;
+    },
     reset() {
       calls.clear();
       total = 0;
+      cellsRead = 0;
       failing = null;
       actions.length = 0;
     },
@@ -78,10 +85,16 @@ export function serviceMeter(): ServiceMeter & MeteredCalls {
       // Taken before the call: what it calls in turn must not use up the plan.
       const late = failsNow("after");
       const result = call();
+      if (method === "Range.getValue") cellsRead += 1;
+      if (method === "Range.getValues") cellsRead += cellsIn(result);
       if (late) throw new ServiceError(late.message);
       return result;
     },
   };
+}
+
+function cellsIn(values: unknown): number {
+  return Array.isArray(values) ? values.flat().length : 0;
 }
 
 interface Plan {

@@ -3,6 +3,7 @@ import { counted, countText, listed } from "../controls/count-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
 import { isolated } from "../controls/shortened";
+import type { PeopleShown } from "../people/people-shown";
 import { columnGroups, readTwice } from "./column-groups";
 import { columnItem } from "./column-item";
 import { lostColumns } from "./lost-columns";
@@ -14,7 +15,10 @@ export interface ColumnsForm {
 }
 
 /** All columns of a tab, each to be corrected where it was misunderstood. */
-export function columnsForm({ batches, columns, choices, lost }: ColumnsAnswer): ColumnsForm {
+export function columnsForm(
+  { batches, columns, choices, lost }: ColumnsAnswer,
+  people: PeopleShown,
+): ColumnsForm {
   const changed = new Map<number, string | null>();
   const twice = element("div", { "aria-live": "polite" });
   const readings = () =>
@@ -51,6 +55,7 @@ export function columnsForm({ batches, columns, choices, lost }: ColumnsAnswer):
             columnItem({
               guess,
               choices,
+              people,
               onChange: (readAs) => {
                 if (readAs === guess.readAs) changed.delete(guess.column);
                 else changed.set(guess.column, readAs);

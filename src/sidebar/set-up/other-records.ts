@@ -8,7 +8,7 @@ export function otherRecords(candidates: readonly TabCandidate[], tab: string): 
   const others = candidates.filter((one) => one.tab !== tab);
   if (others.length === 0) return null;
   const names = others.map(
-    (one) => `${isolated(one.tab, 40)} (${counted(one.batches, "batch", "batches")})`,
+    (one) => `${isolated(one.tab, 40)} (${counted(one.rows, "row", "rows")})`,
   );
   const [areNot, hold, table] =
     others.length === 1

@@ -10,6 +10,8 @@ import { userText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import type { Section, SidebarContext } from "../section";
 import { type ColumnsForm, columnsForm } from "./columns-form";
+import { type CompareChoice, compareChoice } from "./compare-choice";
+import { LANGUAGES_READ } from "./languages-read.table";
 import { madeNotice } from "./made-notice";
 import { type MethodChoice, methodChoice } from "./method-choice";
 import { otherRecords } from "./other-records";
@@ -17,12 +19,13 @@ import { type TimetableChoice, timetableChoice } from "./timetable-choice";
 
 /** Which tab holds the records, how its columns are read, which methods: then the tabs are made. */
 export function setUpSection(context: SidebarContext): Section {
-  const { call, status } = context;
+  const { call, status, people } = context;
   const head = element("div");
   const fields = element("fieldset", { class: "bare" });
   const columns = element("div");
   const result = element("div");
   let form: ColumnsForm | null = null;
+  let compare: CompareChoice | null = null;
   let methods: MethodChoice = methodChoice([]);
   let timetable: TimetableChoice = { elements: [], chosen: () => null };
   let tab = "";
@@ -37,8 +40,11 @@ export function setUpSection(context: SidebarContext): Section {
         columns.replaceChildren();
         result.replaceChildren();
         const own = timetable.chosen();
-        form = columnsForm(await call("sidebarColumns", { tab, timetable: own }));
-        columns.replaceChildren(form.element, ...(own === null ? [methods.element] : []), make);
+        const answer = await call("sidebarColumns", { tab, timetable: own });
+        form = columnsForm(answer, people);
+        compare = compareChoice(answer, people);
+        const methodsOrNone = own === null ? [methods.element] : [];
+        columns.replaceChildren(form.element, ...methodsOrNone, ...compare.elements, make);
       },
     });
   const show = (opened: OpenAnswer) => {
@@ -75,12 +81,13 @@ export function setUpSection(context: SidebarContext): Section {
     work: async () => {
       const own = timetable.chosen();
       const chosen = own === null ? methods.chosen() : [];
-      if (form === null) return;
+      if (form === null || compare === null) return;
       if (own === null && methods.element.querySelector("input") !== null && chosen.length === 0) {
         throw new Error("Tick at least one method: its steps make the timetable.");
       }
       const answer = await call("sidebarSetUp", {
         ...{ tab, timetable: own, columns: form.changes(), methods: chosen },
+        ...{ compareBy: compare.compareBy(), initials: people.byInitials() },
       });
       const notice = madeNotice(answer, () => context.go("today"));
       result.replaceChildren(notice);
@@ -130,7 +137,7 @@ function openingWords({ setUp, zoneWarning, candidates }: OpenAnswer): HTMLEleme
       : element(
           "p",
           { class: "note" },
-          "No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, put one batch in each row below, and read again. Headers are known in English, French, Spanish, Portuguese and Indonesian; in another language, write Batch and one more of them in English, read again, and choose here what the others are.",
+          `No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, put one batch in each row below, and read again. Headers are known in ${LANGUAGES_READ}; in another language, write Batch and one more of them in English, read again, and choose here what the others are.`,
         );
   const zones =
     zoneWarning === null ? null : element("p", { class: "note" }, shortened(zoneWarning, 400));
@@ -140,10 +147,8 @@ function openingWords({ setUp, zoneWarning, candidates }: OpenAnswer): HTMLEleme
 /** The tab in use first, then the others as they come. */
 function tabsOf({ candidates, setUp }: OpenAnswer): { value: string; label: string }[] {
   const inUse = candidates.filter(({ tab }) => tab === setUp?.recordsTab);
-  return [...inUse, ...candidates.filter((one) => !inUse.includes(one))].map(
-    ({ tab, batches }) => ({
-      value: tab,
-      label: `${shortened(tab, 40)} (${counted(batches, "batch", "batches")})`,
-    }),
-  );
+  return [...inUse, ...candidates.filter((one) => !inUse.includes(one))].map(({ tab, rows }) => ({
+    value: tab,
+    label: `${shortened(tab, 40)} (${counted(rows, "row", "rows")})`,
+  }));
 }

@@ -3,9 +3,10 @@ import { counted, countText, percentText } from "../controls/count-words";
 import { element } from "../controls/element";
 import { rangeTrack } from "../controls/range-track";
 import { userText, wholeText } from "../controls/user-text";
+import type { Called } from "../people/people-shown";
 
 /** A group's take rate as a dot on its range, with the counts that it comes from. */
-export function groupItem(row: TakesRow): HTMLElement {
+export function groupItem(row: TakesRow, called: Called): HTMLElement {
   const { group, rate, from, to, remark } = row;
   return element(
     "div",
@@ -13,7 +14,7 @@ export function groupItem(row: TakesRow): HTMLElement {
     element(
       "p",
       { class: "drawn-words" },
-      userText(group),
+      userText(called(group)),
       element("span", {}, rate === null ? "not counted yet" : percentText(rate)),
     ),
     rate === null || from === null || to === null

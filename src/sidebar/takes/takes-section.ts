@@ -9,6 +9,8 @@ import { numberTable } from "../controls/number-table";
 import { scaleLine } from "../controls/scale-line";
 import { shortened } from "../controls/shortened";
 import { whileWorking } from "../controls/while-working";
+import { initialsTick } from "../people/initials-tick";
+import type { Called } from "../people/people-shown";
 import type { Section, SidebarContext } from "../section";
 import { fairTakes } from "./fair/fair-takes";
 import { groupItem } from "./group-item";
@@ -18,11 +20,12 @@ const FIRST = "";
 
 /** Take rates by any column, as a dot on its range, with counts. */
 export function takesSection(context: SidebarContext): Section {
-  const { call, status } = context;
+  const { call, status, people } = context;
   const fair = fairTakes(context);
   const fields = element("fieldset", { class: "bare" });
   const body = element("div");
   let by = FIRST;
+  let answered: TakesAnswer | null = null;
 
   const load = () =>
     whileWorking({
@@ -43,21 +46,27 @@ export function takesSection(context: SidebarContext): Section {
       void load().then(() => fields.querySelector("select")?.focus());
     });
     fields.replaceChildren(field("By", select), again);
-    body.replaceChildren(...drawn(answer));
+    answered = answer;
+    draw();
   };
+  const draw = () => {
+    if (answered !== null) body.replaceChildren(...drawn(answered, people.called));
+  };
+  people.onChange(draw);
   const again = element("button", { type: "button", class: "plain" }, "Read again");
   again.addEventListener("click", () => void load());
   fields.append(again);
   const heading = element("h2", {}, "Grafts that took");
+  const tick = initialsTick(people);
   return {
-    element: element("section", {}, heading, fields, body, fair.element),
+    element: element("section", {}, heading, fields, tick, body, fair.element),
     load: async () => {
       await Promise.all([load(), fair.load()]);
     },
   };
 }
 
-function drawn({ rows, by }: TakesAnswer): Node[] {
+function drawn({ rows, by }: TakesAnswer, called: Called): Node[] {
   if (rows.length === 0) {
     return [element("p", {}, "No batch with grafts made stands in the records yet.")];
   }
@@ -68,9 +77,9 @@ function drawn({ rows, by }: TakesAnswer): Node[] {
       "div",
       { role: "group", "aria-label": `Take rates by ${shortened(by)}` },
       scaleLine("0 %", "100 %"),
-      longList(rows, groupItem),
+      longList(rows, (row) => groupItem(row, called)),
     ),
-    disclosure({ summary: "The same as a table", content: () => takesTable(rows, by) }),
+    disclosure({ summary: "The same as a table", content: () => takesTable(rows, by, called) }),
   ];
 }
 
@@ -80,13 +89,13 @@ function spreadWords(spread: number | null): string {
   return ` Batches of one group differ more than by chance alone (batch spread ${Math.round(spread * 10) / 10}, where 1 is chance alone), so the ranges are wider.`;
 }
 
-function takesTable(rows: readonly TakesRow[], by: string): HTMLElement {
+function takesTable(rows: readonly TakesRow[], by: string, called: Called): HTMLElement {
   const share = (value: number | null) => (value === null ? "" : percentText(value));
   return numberTable({
     title: `Take rates by ${shortened(by)}`,
     headers: [shortened(by, 40), "Batches", "Grafted", "Taken", "Rate", "From", "To"],
     rows: rows.map(({ group, batches, grafted, taken, rate, from, to }) => [
-      group,
+      called(group),
       ...[batches, grafted, taken].map(countText),
       ...[rate, from, to].map(share),
     ]),

@@ -1,7 +1,8 @@
-import type { DueTask } from "../../workbook/sidebar-calls";
+import type { DueTask, TrendRow } from "../../workbook/sidebar-calls";
 import { dayText, windowText } from "../controls/day-words";
 import { element } from "../controls/element";
 import { userText } from "../controls/user-text";
+import { lastMonthSentence } from "../takes/take-words";
 import { byPlace, NO_PLACE, type PlaceTasks, statusTally } from "./places";
 import { sheetCautions } from "./sheet-cautions";
 import { countBlank, type SheetColumn, sheetTable } from "./sheet-table";
@@ -11,8 +12,8 @@ export interface RoundSheet {
   readonly workbook: string;
   readonly asOf: string;
   readonly tasks: readonly DueTask[];
-  /** The last month's takes in a sentence; null where none are counted. */
-  readonly takes: string | null;
+  /** The last month's takes; null where none are counted. */
+  readonly takes: TrendRow | null;
 }
 
 const COLUMNS: readonly SheetColumn[] = [
@@ -33,7 +34,7 @@ export function roundSheet({ workbook, asOf, tasks, takes }: RoundSheet): HTMLEl
     {},
     element("h1", {}, "Round sheet, ", dayText(asOf)),
     element("p", {}, userText(workbook), ` · ${statusTally(tasks)}`),
-    takes === null ? null : element("p", {}, takes),
+    takes === null ? null : element("p", {}, lastMonthSentence(takes)),
     ...byPlace(tasks).map(placeTable),
     sheetCautions(tasks),
   );

@@ -97,7 +97,7 @@ export function todaySection(context: SidebarContext): Section {
     const request = wanted();
     if (request === null) return;
     const days = Math.min(request.daysAhead + 1, MOST_DAYS);
-    const work = await call("sidebarWork", { days });
+    const work = await call("sidebarWork", { days, initials: context.people.byInitials() });
     const missing = missingCrew(work);
     if (missing !== null) throw new Error(missing);
     if (work.parts.length + work.unassigned.length === 0) {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { numberBands } from "../../../src/core/statistics/number-bands";
 import { comparedAnswer } from "../../../src/core/takes/compared-answer";
 import { reasonsAnswer } from "../../../src/core/takes/reasons-answer";
+import { takeReasons } from "../../../src/core/takes/take-reasons";
 import { csvRows } from "../../samples/csv-rows";
 import { rowsByName } from "../../support/answers";
 import { reading } from "../records/reading";
@@ -66,13 +67,23 @@ describe("the sample nursery, of which is known what is true", () => {
   const records = reading(csvRows(readFileSync(sheet, "utf8")));
 
   it("finds that varieties, scions and one grafter go with takes, rootstock and place do not", () => {
-    const rows = rowsByName(reasonsAnswer({ records, level: 0.95 }));
-    const of = (column: string) => rows.find(({ Column }) => Column === column);
-    expect(of("Month")?.Worst).toMatch(/^2026-03/);
-    expect(of("Variety")?.Worst).toMatch(/^Duskpod/);
-    expect(of("Grafter")?.Worst).toMatch(/^Kesto/);
-    expect(of("Scion source")?.Worst).toMatch(/^Old terrace trees/);
-    for (const column of ["Rootstock", "Place"]) expect(of(column)?.Reading).toBe("no clear link");
+    const { reasons } = takeReasons({ records, level: 0.95 });
+    const of = (name: string) => reasons.find(({ column }) => column === name);
+    expect(of("Month")?.worst?.name).toBe("2026-03");
+    expect(of("Variety")?.worst?.name).toBe("Duskpod");
+    expect(of("Grafter")?.worst?.name).toBe("Kesto");
+    expect(of("Scion source")?.worst?.name).toBe("Old terrace trees");
+    for (const column of ["Rootstock", "Place"]) expect(of(column)?.reading).toBe("no clear link");
+  });
+
+  it("calls nobody the best or the worst in a sheet where nobody asked for people to be compared", () => {
+    const { rows, remark } = reasonsAnswer({ records, level: 0.95 });
+    expect(rows.find(([column]) => column === "Grafter")?.slice(3, 5)).toEqual([null, null]);
+    expect(JSON.stringify(rows)).not.toMatch(/Kesto|Mirel|Orrin|Tavi/);
+    expect(remark).toContain(
+      "People are not named here: to compare them fairly, use TAKE_COMPARED.",
+    );
+    expect(String(rows.find(([column]) => column === "Variety")?.[4])).toMatch(/^Duskpod/);
   });
 
   it("sets Kesto apart by an even comparison, and not Mirel, whose plain rate is the lowest", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../../src/core/cells/cell";
+import { lastMonth } from "../../../src/core/takes/last-month";
 import { type Period, periodNamed, periodText } from "../../../src/core/takes/periods";
 import { trendAnswer } from "../../../src/core/takes/trend-answer";
 import { rowsByName } from "../../support/answers";
@@ -122,6 +123,30 @@ describe("trendAnswer", () => {
     expect(remark).toBe(
       "1 batch not counted yet. 1 batch left out: no day of grafting. 1 batch left out: more taken than grafted",
     );
+  });
+});
+
+describe("lastMonth", () => {
+  const last = (rows: readonly (readonly Cell[])[]) => lastMonth(reading([HEADER, ...rows]));
+
+  it("is the last month with takes counted, open or not", () => {
+    const open = ["new", "Easy", "2025-03-02", 100, "", "", ""];
+    expect(last([...monthly([80, 82]), open])).toMatchObject({
+      ...{ period: "2025-02", isOpen: false, grafted: 100, takeRate: 0.82, reading: "usual" },
+    });
+    expect(last(monthly([80, 82]))).toMatchObject({ period: "2025-02", isOpen: true });
+  });
+
+  it("is null where nothing is counted, and where the table has no takes", () => {
+    expect(last([["B1", "Easy", "2025-03-02", 100, "", "", ""]])).toBeNull();
+    expect(
+      lastMonth(
+        reading([
+          ["Batch", "Sown"],
+          ["B1", "2025-01-01"],
+        ]),
+      ),
+    ).toBeNull();
   });
 });
 

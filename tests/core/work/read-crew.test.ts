@@ -3,7 +3,7 @@ import { gridOf } from "../../../src/core/cells/cell";
 import { stepKey } from "../../../src/core/words/step-key";
 import { isClosed } from "../../../src/core/work/crew";
 import { readClosedDays } from "../../../src/core/work/read-closed-days";
-import { readCrew } from "../../../src/core/work/read-crew";
+import { crewRemarks, readCrew } from "../../../src/core/work/read-crew";
 import { day } from "../../support/days";
 import { sheetValues } from "../../support/sheet-values";
 
@@ -108,7 +108,7 @@ describe("readCrew", () => {
   });
 
   it("leaves out and says what can't be read", () => {
-    const { crew, troubles } = crewOf(`
+    const reading = crewOf(`
       Person | Tasks     | Hours a day | Off from   | Off to
       Ana    |           | many        |            |
       Bo     |           | 25          |            |
@@ -117,8 +117,9 @@ describe("readCrew", () => {
              |           | 6           |            |
       Ed     |           |             |            |
       Flo    | juggling  | 6           |            |`);
-    expect(crew.map(({ name }) => name)).toEqual(["Flo"]);
-    expect(troubles).toEqual([
+    expect(reading.crew.map(({ name }) => name)).toEqual(["Flo"]);
+    expect(reading.withoutHours).toEqual(["Ed"]);
+    expect(crewRemarks(reading)).toEqual([
       'crew row 2 left out: "many" is no number of hours a day',
       'crew row 3 left out: "25" is more hours than a day has',
       "crew row 4 left out: it ends before it begins",

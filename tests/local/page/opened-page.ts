@@ -85,6 +85,8 @@ export function openedPage() {
     printed,
     address,
     page: () => page,
+    /** The path of the table that is open. */
+    table: () => addIn?.table ?? "",
     /** Opens the sidebar by the menu; gives its frame when its script has run. */
     async openSidebar(): Promise<Frame> {
       // The one that is open goes when the new one comes: it must not be taken for it.

@@ -7,6 +7,7 @@ import { fakeAddIn } from "./fake-add-in";
 
 /** Any other origin on this computer. */
 const SIDEBAR = "http://127.0.0.1:9/";
+const PAGE = "http://127.0.0.1:10";
 const BUNDLING = 60_000;
 
 describe("the page's files", () => {
@@ -34,11 +35,18 @@ describe("the page's files", () => {
         dist: addIn.dist,
         bundle,
         start: {
-          ...{ fileName: "x.csv", drafts: [], locale: "en_GB", zone: null, seed: 3 },
+          ...{
+            fileName: "x.csv",
+            drafts: [],
+            savesBeside: false,
+            locale: "en_GB",
+            zone: null,
+            seed: 3,
+          },
           sidebarAddress: SIDEBAR,
         },
       });
-      const all = { ...files, sidebar: sidebarFiles(bundle)["/"] as () => PageFile };
+      const all = { ...files, sidebar: sidebarFiles(bundle, () => PAGE)["/"] as () => PageFile };
       const made = Object.entries(all).map(([address, file]) => ({ address, ...file() }));
       const policies = made
         .filter(({ policy }) => policy)
@@ -46,11 +54,14 @@ describe("the page's files", () => {
       expect(policies.map(([address]) => address)).toEqual(["/", "/script.html", "sidebar"]);
       for (const [, policy] of policies) {
         expect(policy).toMatch(/^default-src '(?:self|none)'/);
-        expect(policy?.replace(SIDEBAR, "")).not.toMatch(/https?:|unsafe-eval|\*/);
+        expect(policy).toContain("base-uri 'none'; form-action 'none'");
+        expect(policy).toMatch(/frame-ancestors (?:'none'|'self'|http:\/\/127\.0\.0\.1:10)(?:;|$)/);
+        expect(policy?.replace(SIDEBAR, "").replace(PAGE, "")).not.toMatch(
+          /https?:|unsafe-eval|\*/,
+        );
       }
       expect(files["/Code.js"]?.().content).toBe(readFileSync(`${addIn.dist}/Code.js`, "utf8"));
-      const start = String(files["/start.js"]?.().content);
-      const given = JSON.parse(start.replace(/^globalThis\.localPageStart = |;$/g, ""));
+      const given = JSON.parse(String(files["/start.json"]?.().content));
       expect(given).toMatchObject({
         fileName: "x.csv",
         seed: 3,
@@ -58,8 +69,8 @@ describe("the page's files", () => {
         pages: { Sidebar: readFileSync(`${addIn.dist}/Sidebar.html`, "utf8") },
       });
       const page = String(files["/"]?.().content);
-      for (const [, address] of page.matchAll(/(?:src|href)="(\/[^"]*)"/g)) {
-        expect(Object.keys(files)).toContain(address);
+      for (const [, address] of page.matchAll(/(?:src|href)="(?!data:)([^"]*)"/g)) {
+        expect(Object.keys(files)).toContain(`/${address}`);
       }
       expect(page).not.toMatch(/https?:/);
       addIn.remove();

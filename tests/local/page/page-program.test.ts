@@ -29,7 +29,7 @@ function address(child: ChildProcess): Promise<string> {
     let said = "";
     const hear = (part: Buffer) => {
       said += part;
-      const found = /http:\/\/127\.0\.0\.1:\d+\//.exec(said);
+      const found = /http:\/\/127\.0\.0\.1:\d+\/[\w-]{24}\//.exec(said);
       if (found) resolve(found[0]);
     };
     child.stdout?.on("data", hear);

@@ -1,11 +1,12 @@
 import {
   builtInTimetable,
   type CivilDay,
-  comparedAnswer,
+  type ComparedTake,
+  comparedTakes,
   gridOf,
   type Records,
   readRecords,
-  reasonsAnswer,
+  takeReasons,
 } from "../../../core";
 import { type InventedBatch, type InventedTakes, inventedTakes } from "./invented-takes";
 
@@ -50,9 +51,9 @@ export function verdictsOn(
       ranges += 1;
       if (from <= overall && overall <= to) held += 1;
     }
-    if (said.some((one) => one === "above the rest" || one === "below the rest")) anyone += 1;
-    if (groups.get("Grafter A")?.reading === "below the rest") firstBelow += 1;
-    tooFew += said.filter((one) => one === "too few to tell").length / said.length;
+    if (said.some((one) => one === "above" || one === "below")) anyone += 1;
+    if (groups.get("Grafter A")?.reading === "below") firstBelow += 1;
+    tooFew += said.filter((one) => one === "too few").length / said.length;
   }
   return {
     nurseries,
@@ -67,43 +68,25 @@ export function verdictsOn(
 export function grafterNamed(kind: InventedTakes, nurseries: number): number {
   let named = 0;
   for (let seed = 0; seed < nurseries; seed += 1) {
-    const { rows } = reasonsAnswer({
+    const { reasons } = takeReasons({
       records: recordsOf(inventedTakes(kind, seed)),
       level: 0.95,
     });
-    // Best is blank where no link is clear.
-    if (rows.some(([column, , , best]) => column === "Grafter" && best !== null)) named += 1;
+    // There is no best where no link is clear.
+    if (reasons.some(({ column, best }) => column === "Grafter" && best !== null)) named += 1;
   }
   return named / nurseries;
 }
 
-interface GroupRead {
-  readonly reading: string;
-  readonly from: number | null;
-  readonly to: number | null;
-}
-
-function groupsOf(records: Records, evenFor: EvenFor): ReadonlyMap<string, GroupRead> {
-  const { columns, rows } = comparedAnswer({
+function groupsOf(records: Records, evenFor: EvenFor): ReadonlyMap<string, ComparedTake> {
+  const { groups } = comparedTakes({
     records,
     by: "Grafter",
     // One and the same text in every row evens for nothing.
     evenFor: evenFor === "nothing" ? "Nursery" : evenFor,
     level: 0.95,
   });
-  const [from, to, reading] = ["From", "To", "Reading"].map((wanted) =>
-    columns.findIndex(({ name }) => name === wanted),
-  ) as [number, number, number];
-  return new Map(
-    rows.map((row) => [
-      String(row[0]),
-      {
-        reading: String(row[reading]),
-        from: row[from] as number | null,
-        to: row[to] as number | null,
-      },
-    ]),
-  );
+  return new Map(groups.map((one) => [one.group.join(" "), one]));
 }
 
 function recordsOf(batches: readonly InventedBatch[]): Records {

@@ -1,21 +1,23 @@
 /** How files come into the page and go out of it. */
 export interface FileButtons {
   readonly opener: HTMLInputElement;
+  /** Saves a copy beside the file; hidden where that can't be done. */
   readonly saver: HTMLButtonElement;
+  readonly downloader: HTMLButtonElement;
   /** What is shown while a file is held over the page. */
   readonly dropHint: HTMLElement;
 }
 
-const XLSX_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-
 /**
  * @param open called with the file that the person has chosen or dropped
- * @param save called when the person wants a copy
+ * @param save called when the person wants a copy beside the file
+ * @param download called when the person wants a copy from the browser
  */
 export function connectFileButtons(
-  { opener, saver, dropHint }: FileButtons,
+  { opener, saver, downloader, dropHint }: FileButtons,
   open: (file: File) => void,
   save: () => void,
+  download: () => void,
 ): void {
   opener.addEventListener("change", () => {
     const [file] = opener.files ?? [];
@@ -24,6 +26,18 @@ export function connectFileButtons(
     opener.value = "";
   });
   saver.addEventListener("click", save);
+  downloader.addEventListener("click", download);
+  window.addEventListener(
+    "keydown",
+    (event) => {
+      const isSave = (event.ctrlKey || event.metaKey) && !event.altKey && event.key === "s";
+      if (!isSave) return;
+      // The browser would save the page, which is not the workbook.
+      event.preventDefault();
+      (saver.hidden ? download : save)();
+    },
+    { capture: true },
+  );
   const hasFiles = (event: DragEvent) => event.dataTransfer?.types.includes("Files") ?? false;
   // Before the grid sees it: the grid knows nothing of files.
   const hear = (
@@ -52,15 +66,4 @@ export function connectFileButtons(
     const [file] = dataTransfer?.files ?? [];
     if (file) open(file);
   });
-}
-
-/** Hands the bytes of a workbook to the browser as a download. */
-export function download(bytes: Uint8Array<ArrayBuffer>, fileName: string): void {
-  const address = URL.createObjectURL(new Blob([bytes], { type: XLSX_TYPE }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = fileName;
-  link.click();
-  // Not at once: the browser may still be reading.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }

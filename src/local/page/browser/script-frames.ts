@@ -35,7 +35,7 @@ export async function openScriptFrame(): Promise<ScriptFrame> {
   const frame = document.createElement("iframe");
   frame.hidden = true;
   frame.title = "The add-in's script";
-  frame.src = "/script.html";
+  frame.src = "script.html";
   await new Promise((resolve) => {
     frame.addEventListener("load", resolve, { once: true });
     document.body.append(frame);
@@ -69,7 +69,7 @@ export async function openScriptFrame(): Promise<ScriptFrame> {
       for (const name of Object.getOwnPropertyNames(inside)) before.add(name);
       await new Promise<void>((resolve, reject) => {
         const script = document_.createElement("script");
-        script.src = "/Code.js";
+        script.src = "Code.js";
         script.addEventListener("load", () => resolve());
         script.addEventListener("error", () => reject(new Error("Code.js can't be read")));
         document_.head.append(script);

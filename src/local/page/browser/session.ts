@@ -22,6 +22,7 @@ import {
   scriptHost,
 } from "../../spreadsheet-app/script-host";
 import { watchUserEdits } from "../../spreadsheet-app/user-edits";
+import { watchChanges } from "../../spreadsheet-app/workbook-changes";
 import { showCellNote } from "./cell-note";
 import { openScriptFrame, type ScriptFrame } from "./script-frames";
 import { showSpillFormats } from "./spill-formats";
@@ -50,6 +51,8 @@ export interface SessionParts {
   readonly pages: Readonly<Record<string, string>>;
   /** The names of the script's top-level functions. */
   readonly functions: ReadonlySet<string>;
+  /** Called whenever the workbook is changed. */
+  readonly changed: () => void;
   /** The line above the grid for the note of the selected cell. */
   readonly noteLine: HTMLElement;
 }
@@ -104,6 +107,7 @@ export function openSession(data: IWorkbookData, parts: SessionParts): Session {
   const spills = showSpillFormats(injector);
   const endings = [
     watchUserEdits(book, edits.hear),
+    watchChanges(book, parts.changed),
     showCellNote(injector, book, parts.noteLine),
     readTyping(injector, book, settings.locale),
     () => spills.dispose(),

@@ -1,9 +1,8 @@
 /**
  * The local page: the grid, the add-in's menu and sidebar around it, and its functions in the
- * formulas. Everything that it needs came with it (see page-start.ts).
+ * formulas. Everything that it needs comes from its own server (see page-start.ts).
  */
 import { registerCustomFunctions } from "../../custom-function";
-import { fileDrafts } from "../../file-drafts";
 import { PersonError } from "../../person-error";
 import { type ScriptSettings, scriptServices } from "../../script-services";
 import { sheetsOf } from "../../sheet-cells";
@@ -12,20 +11,21 @@ import { writeXlsx } from "../../xlsx-out";
 import { errorWords, seededRandom } from "../call-answerer";
 import type { PageStart } from "../page-start";
 import { createEngine } from "./engine-page";
-import { connectFileButtons, download } from "./file-buttons";
+import { connectFileButtons } from "./file-buttons";
 import { registerFormulaHelp } from "./formula-help";
 import { menuButtons } from "./menu-buttons";
 import { messages } from "./messages";
 import { pageDesk } from "./page-desk";
 import { part } from "./page-parts";
+import { readInWorker } from "./read-in-worker";
+import { download, saveBeside } from "./save-copy";
 import { openScriptFrame } from "./script-frames";
 import { openSession, revealSelection, type Session } from "./session";
 import { sidebarPlace } from "./sidebar";
 import { exposeForTests } from "./test-handle";
+import { unsavedWork } from "./unsaved-work";
 import { workingSign } from "./working-sign";
 import "./page.css";
-
-declare const localPageStart: PageStart;
 
 async function startPage(given: PageStart): Promise<void> {
   const browserZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
@@ -34,6 +34,8 @@ async function startPage(given: PageStart): Promise<void> {
     scriptZone: browserZone,
     spreadsheetZone: given.zone ?? browserZone,
   };
+  const resized = () => window.dispatchEvent(new Event("resize"));
+  const unsaved = unsavedWork(part("saved-state"), resized);
   const random = given.seed === null ? Math.random : seededRandom(given.seed);
   const notices = messages(part("messages"));
   const working = workingSign(part("status"));
@@ -65,7 +67,7 @@ async function startPage(given: PageStart): Promise<void> {
     () => Array.from(functions).filter((name) => !name.endsWith("_")),
     (name, text) => working((session as Session).answer(name, text)),
     random,
-    () => window.dispatchEvent(new Event("resize")),
+    resized,
   );
   const desk = pageDesk({
     menus,
@@ -80,13 +82,14 @@ async function startPage(given: PageStart): Promise<void> {
     menus.clear();
     fileName = name;
     part("file-name").textContent = name;
-    document.title = `${name} – local page`;
+    unsaved.opened(name);
     session = openSession(workbookData(name, drafts), {
       univer,
       settings,
       desk,
       pages: given.pages,
       functions,
+      changed: unsaved.changed,
       noteLine: part("note"),
     });
     await act((open) => open.open());
@@ -96,32 +99,56 @@ async function startPage(given: PageStart): Promise<void> {
   await openDrafts(given.fileName, given.drafts);
   registerFormulaHelp(injector, custom);
 
+  const saver = part<HTMLButtonElement>("save-beside");
+  saver.hidden = !given.savesBeside;
+  const openFile = async (file: File) => {
+    const drafts = await readInWorker(file, addInNames);
+    if (!unsaved.mayBeLost(file.name)) return;
+    await openDrafts(file.name, drafts);
+    // The page does not know where this file lies.
+    saver.hidden = true;
+  };
+  /** @param keep keeps the workbook's bytes; gives the sentence that says where */
+  const saveCopy = (keep: (bytes: Uint8Array<ArrayBuffer>) => Promise<string> | string) =>
+    act(async ({ book, settled }) => {
+      await settled();
+      const at = unsaved.now();
+      const bytes = writeXlsx(sheetsOf(book.workbook, book.formulas), addInNames);
+      unsaved.saved(at, await keep(bytes as Uint8Array<ArrayBuffer>));
+    });
   connectFileButtons(
     {
       opener: part<HTMLInputElement>("open-file"),
-      saver: part<HTMLButtonElement>("save-file"),
+      saver,
+      downloader: part<HTMLButtonElement>("save-file"),
       dropHint: part("drop-hint"),
     },
-    (file) =>
-      void act(async () => {
-        const bytes = new Uint8Array(await file.arrayBuffer());
-        await openDrafts(file.name, fileDrafts(bytes, file.name, addInNames));
-      }),
+    (file) => void act(() => openFile(file)),
     () =>
-      void act(async ({ book, settled }) => {
-        await settled();
-        const bytes = writeXlsx(sheetsOf(book.workbook, book.formulas), addInNames);
-        download(bytes as Uint8Array<ArrayBuffer>, `${fileName.replace(/\.[^.]*$/, "")}.xlsx`);
+      void saveCopy(async (bytes) => `Saved as ${await saveBeside(bytes)}, beside ${fileName}.`),
+    () =>
+      void saveCopy((bytes) => {
+        const name = `${fileName.replace(/\.[^.]*$/, "")}.xlsx`;
+        download(bytes, name);
+        return `Given to the browser to download as ${name}.`;
       }),
   );
   exposeForTests(() => session as Session, settings);
 }
 
-startPage(localPageStart).catch((error: unknown) => {
-  const line = part("status");
-  line.textContent =
-    error instanceof PersonError
-      ? error.message
-      : `The page can't start: ${errorWords(error).text}`;
-  console.error(error);
-});
+async function givenStart(): Promise<PageStart> {
+  const answer = await fetch("start.json");
+  if (!answer.ok) throw new Error(await answer.text());
+  return answer.json();
+}
+
+givenStart()
+  .then(startPage)
+  .catch((error: unknown) => {
+    const line = part("status");
+    line.textContent =
+      error instanceof PersonError
+        ? error.message
+        : `The page can't start: ${errorWords(error).text}`;
+    console.error(error);
+  });

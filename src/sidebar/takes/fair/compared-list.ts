@@ -1,4 +1,4 @@
-import type { CompareAnswer, ComparedRow } from "../../../workbook/sidebar-calls";
+import type { AloneRow, CompareAnswer, ComparedRow } from "../../../workbook/sidebar-calls";
 import { counted, countText, listed, percentText } from "../../controls/count-words";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
@@ -8,15 +8,16 @@ import { rangeTrack } from "../../controls/range-track";
 import { scaleLine } from "../../controls/scale-line";
 import { isolated, shortened } from "../../controls/shortened";
 import { userText, wholeText } from "../../controls/user-text";
+import type { Called } from "../../people/people-shown";
+import { COMPARED_WORDS } from "../take-words";
 
-/** How a group is called on the page: its name, or initials. */
-export type Called = (group: string) => string;
+/** Groups with nobody to compare with that are named before the rest are counted. */
+const MOST_NAMED = 6;
 
 /** The comparison: a sentence, then each group's evened rate as a dot on its range. */
-export function comparedList(
-  { compared, by, evenFor, remark }: CompareAnswer,
-  called: Called,
-): Node[] {
+export function comparedList(answer: CompareAnswer, called: Called): Node[] {
+  const { compared, by, evenFor, remark } = answer;
+  const remarks = [aloneSentence(answer, called), remark].filter((one) => one !== null);
   if (compared.length === 0) return [element("p", {}, "No takes are counted yet.")];
   const overall = overallRate(compared);
   const held = `The dot is a rate as it would be had everyone had the same ${isolated(evenFor)}; the bar is its range; the dashed line is the rate of all together, ${percentText(overall)}. The words are stricter than the bars, since many are compared at once.`;
@@ -29,9 +30,9 @@ export function comparedList(
       scaleLine("0 %", "100 %"),
       longList(compared, (row) => comparedItem(row, overall, called)),
     ),
-    ...(remark === null
+    ...(remarks.length === 0
       ? []
-      : [element("div", { class: "note" }, wholeText(recalled(remark, compared, called)))]),
+      : [element("div", { class: "note" }, wholeText(remarks.join(". ")))]),
     disclosure({
       summary: "The comparison as a table",
       content: () => comparedTable(compared, by, called),
@@ -41,18 +42,18 @@ export function comparedList(
 
 /** @example comparedSentence(rows, called) // "Kesto is below the rest: 67 % evened, all together took 73 %." */
 export function comparedSentence(rows: readonly ComparedRow[], called: Called): string {
-  const on = (reading: string) => rows.filter((row) => row.reading === reading);
+  const on = (reading: ComparedRow["reading"]) => rows.filter((row) => row.reading === reading);
   const overall = overallRate(rows);
-  const parts = (["below the rest", "above the rest"] as const).flatMap((reading) => {
+  const parts = (["below", "above"] as const).flatMap((reading) => {
     const groups = on(reading);
     if (groups.length === 0) return [];
     const names = groups.map(
       ({ group, evened }) =>
         `${isolated(called(group))} (${evened === null ? "" : percentText(evened)})`,
     );
-    return [`${listed(names)} ${groups.length === 1 ? "is" : "are"} ${reading}`];
+    return [`${listed(names)} ${groups.length === 1 ? "is" : "are"} ${COMPARED_WORDS[reading]}`];
   });
-  const few = on("too few to tell").length;
+  const few = on("too few").length;
   const unsure =
     few === 0 ? "" : ` For ${counted(few, "group", "groups")} there are too few batches to tell.`;
   if (parts.length > 0) {
@@ -71,7 +72,12 @@ function comparedItem(row: ComparedRow, overall: number, called: Called): HTMLEl
   return element(
     "div",
     { class: "drawn" },
-    element("p", { class: "drawn-words" }, userText(called(group)), element("span", {}, reading)),
+    element(
+      "p",
+      { class: "drawn-words" },
+      userText(called(group)),
+      element("span", {}, COMPARED_WORDS[reading]),
+    ),
     evened === null || from === null || to === null
       ? null
       : rangeTrack({
@@ -82,12 +88,16 @@ function comparedItem(row: ComparedRow, overall: number, called: Called): HTMLEl
   );
 }
 
-/** The remark names groups as "Kesto in Duskpod": there too they are called as everywhere. */
-function recalled(remark: string, rows: readonly ComparedRow[], called: Called): string {
-  return rows.reduce(
-    (text, { group }) => text.split(`${group} in `).join(`${called(group)} in `),
-    remark,
-  );
+/** Whose batches are counted but not judged; null where everybody has others beside them. */
+export function aloneSentence(
+  { alone, aloneBatches }: Pick<CompareAnswer, "alone" | "aloneBatches">,
+  called: Called,
+): string | null {
+  if (alone.length === 0) return null;
+  const words = ({ group, stratum }: AloneRow) => `${called(group)} in ${called(stratum)}`;
+  const named = alone.slice(0, MOST_NAMED).map(words).join("; ");
+  const more = alone.length > MOST_NAMED ? ` and ${alone.length - MOST_NAMED} more` : "";
+  return `Nobody to compare with: ${named}${more} (${counted(aloneBatches, "batch", "batches")}, counted but not judged)`;
 }
 
 function comparedTable(rows: readonly ComparedRow[], by: string, called: Called): HTMLElement {
@@ -102,7 +112,7 @@ function comparedTable(rows: readonly ComparedRow[], by: string, called: Called)
       called(row.group),
       ...[row.grafted, row.taken].map(countText),
       ...[row.rate, row.expected, row.evened, row.from, row.to].map(share),
-      row.reading,
+      COMPARED_WORDS[row.reading],
     ]),
   });
 }

@@ -4,22 +4,20 @@ import { element } from "../../controls/element";
 import { field } from "../../controls/field";
 import { whileWorking } from "../../controls/while-working";
 import type { Section, SidebarContext } from "../../section";
-import { type Called, comparedList } from "./compared-list";
+import { comparedList } from "./compared-list";
 import { fairUse } from "./fair-use";
-import { initialsOf } from "./initials";
 import { reasonsPart } from "./reasons-part";
 import { trendPart } from "./trend-part";
 
 const PERIODS = ["week", "month", "quarter"];
 
 /** Takes compared fairly, over time, and what goes with them. */
-export function fairTakes({ call, status }: SidebarContext): Section {
+export function fairTakes({ call, status, people }: SidebarContext): Section {
   const compareFields = element("fieldset", { class: "bare" });
   const periodFields = element("fieldset", { class: "bare" });
   const compared = element("div");
   const trend = element("div");
   const reasons = element("div");
-  const initials = element("input", { type: "checkbox" });
   const wanted = { by: "", evenFor: "", period: "month" };
   let answer: CompareAnswer | null = null;
 
@@ -53,21 +51,17 @@ export function fairTakes({ call, status }: SidebarContext): Section {
     compareFields.replaceChildren(
       field("Compare", select("by", given.columns)),
       field("Evened for", select("evenFor", given.evenFors)),
-      element("label", { class: "tick" }, initials, " Initials instead of names"),
     );
     periodFields.replaceChildren(field("Period", select("period", PERIODS)));
     draw();
   };
   const draw = () => {
     if (answer === null) return;
-    const short = initialsOf(answer.compared.map(({ group }) => group));
-    const called: Called = (group) =>
-      initials.checked ? (short.get(group) ?? first(group)) : group;
-    compared.replaceChildren(...comparedList(answer, called));
+    compared.replaceChildren(...comparedList(answer, people.called));
     trend.replaceChildren(...trendPart(answer.trend));
-    reasons.replaceChildren(...reasonsPart(answer, called));
+    reasons.replaceChildren(...reasonsPart(answer, people.called));
   };
-  initials.addEventListener("change", draw);
+  people.onChange(draw);
   return {
     element: element(
       "div",
@@ -84,9 +78,4 @@ export function fairTakes({ call, status }: SidebarContext): Section {
     ),
     load,
   };
-}
-
-/** A name of another list than the one compared. */
-function first(name: string): string {
-  return initialsOf([name]).get(name) ?? name;
 }

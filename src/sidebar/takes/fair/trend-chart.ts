@@ -1,6 +1,7 @@
 import type { TrendRow } from "../../../workbook/sidebar-calls";
 import { percentText } from "../../controls/count-words";
 import { svg } from "../../controls/svg";
+import { isSignal } from "../take-words";
 
 /** Room above and below the lines, in parts of the height. */
 const EDGE = 6;
@@ -46,8 +47,8 @@ export function trendChart(rows: readonly TrendRow[], label: string): SVGElement
   });
   rows.forEach((row, place) => {
     const centre = { cx: at(place), cy: up(row.rate ?? 0) };
-    if (row.reading !== "usual") marks.push(svg("circle", { class: "signal", ...centre, r: "7" }));
-    marks.push(svg("circle", { class: isOpen(row) ? "open" : "counted", ...centre, r: "3.5" }));
+    if (isSignal(row)) marks.push(svg("circle", { class: "signal", ...centre, r: "7" }));
+    marks.push(svg("circle", { class: row.isOpen ? "open" : "counted", ...centre, r: "3.5" }));
   });
   if (usual !== null) {
     const words = svg("text", { x: "100%", y: up(usual), dy: "-4", "text-anchor": "end" });
@@ -55,11 +56,6 @@ export function trendChart(rows: readonly TrendRow[], label: string): SVGElement
     marks.push(words);
   }
   return svg("svg", { class: "chart", role: "img", "aria-label": label }, ...marks);
-}
-
-/** Whether takes of the period are still being counted. */
-export function isOpen({ period }: TrendRow): boolean {
-  return period.endsWith("still open");
 }
 
 function round(value: number): number {

@@ -4,7 +4,8 @@ import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
 import { numberTable } from "../../controls/number-table";
 import { scaleLine } from "../../controls/scale-line";
-import { isOpen, trendChart } from "./trend-chart";
+import { isSignal, periodWords, TREND_WORDS } from "../take-words";
+import { trendChart } from "./trend-chart";
 
 /** As many periods as a narrow page can show apart. */
 const MOST_DRAWN = 26;
@@ -20,7 +21,7 @@ export function trendPart(trend: readonly TrendRow[]): Node[] {
   return [
     element("p", {}, sentence),
     trendChart(drawn, sentence),
-    scaleLine(drawn[0]?.period ?? "", drawn[drawn.length - 1]?.period ?? ""),
+    scaleLine(endWords(drawn[0]), endWords(drawn[drawn.length - 1])),
     element(
       "p",
       { class: "quiet" },
@@ -34,17 +35,25 @@ export function trendPart(trend: readonly TrendRow[]): Node[] {
 export function trendSentence(counted: readonly TrendRow[]): string {
   const last = counted[counted.length - 1];
   if (last === undefined || last.rate === null || last.usual === null) return "";
-  const now =
-    last.reading === "usual" ? "nothing out of the ordinary" : `this reads ${last.reading}`;
-  const others = counted.slice(0, -1).filter(({ reading }) => reading !== "usual");
+  const now = isSignal(last) ? `this reads ${readingWords(last)}` : "nothing out of the ordinary";
+  const others = counted.slice(0, -1).filter(isSignal);
   const named = others
     .slice(-MOST_NAMED)
-    .map(({ period, reading, rate }) => `${period} (${reading}, ${percentText(rate ?? 0)})`);
+    .map((row) => `${periodWords(row)} (${readingWords(row)}, ${percentText(row.rate ?? 0)})`);
   const before =
     named.length === 0
       ? ""
       : ` Out of the ordinary before${others.length > MOST_NAMED ? ", last" : ""}: ${listed(named)}.`;
-  return `${last.period}: ${percentText(last.rate)} took, ${percentText(last.usual)} is usual: ${now}.${before}`;
+  return `${periodWords(last)}: ${percentText(last.rate)} took, ${percentText(last.usual)} is usual: ${now}.${before}`;
+}
+
+function readingWords({ reading }: TrendRow): string {
+  return reading === null ? "" : TREND_WORDS[reading];
+}
+
+/** What stands at an end of the chart. */
+function endWords(row: TrendRow | undefined): string {
+  return row === undefined ? "" : periodWords(row);
 }
 
 function trendTable(trend: readonly TrendRow[]): HTMLElement {
@@ -53,10 +62,10 @@ function trendTable(trend: readonly TrendRow[]): HTMLElement {
     title: "Take rates by period",
     headers: ["Period", "Grafted", "Rate", "Usual", "Lower", "Upper", "Reading"],
     rows: trend.map((row) => [
-      row.period,
+      periodWords(row),
       row.grafted === null ? "" : countText(row.grafted),
       ...[row.rate, row.usual, row.low, row.high].map(share),
-      row.rate === null && isOpen(row) ? "not counted yet" : row.reading,
+      row.rate === null && row.isOpen ? "not counted yet" : readingWords(row),
     ]),
   });
 }

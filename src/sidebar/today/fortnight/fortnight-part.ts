@@ -6,6 +6,7 @@ import { hoursOfHours } from "../../controls/hours-words";
 import { longList } from "../../controls/long-list";
 import { userText, wholeText } from "../../controls/user-text";
 import { whileWorking } from "../../controls/while-working";
+import { initialsTick } from "../../people/initials-tick";
 import type { SidebarContext } from "../../section";
 import { dayItem } from "./day-item";
 import { missingCrew, noCrew } from "./no-crew";
@@ -22,7 +23,7 @@ export interface FortnightPart {
 
 /** The next fortnight's work against the hands that are there. Asked for when it is opened. */
 export function fortnightPart(context: SidebarContext): FortnightPart {
-  const { call, status } = context;
+  const { call, status, people } = context;
   const body = element("fieldset", { class: "bare" });
   const details = element(
     "details",
@@ -36,10 +37,15 @@ export function fortnightPart(context: SidebarContext): FortnightPart {
       doing: "Planning the fortnight",
       controls: [body],
       work: async () => {
-        const answer = await call("sidebarWork", { days: DAYS });
+        const initials = people.byInitials();
+        const answer = await call("sidebarWork", { days: DAYS, initials });
+        // It is asked anew for the other.
+        if (initials !== people.byInitials()) return;
         const missing = missingCrew(answer);
         body.replaceChildren(
-          ...(missing === null ? shown(answer) : [noCrew(context, answer, missing, made)]),
+          ...(missing === null
+            ? [...shown(answer), tick]
+            : [noCrew(context, answer, missing, made)]),
         );
         if (missing !== null && answer.remark !== null) body.append(note(answer.remark));
         details.append(body);
@@ -51,7 +57,14 @@ export function fortnightPart(context: SidebarContext): FortnightPart {
     await refresh();
     details.querySelector("summary")?.focus();
   };
+  const tick = initialsTick(people);
   details.addEventListener("toggle", () => void refresh());
+  // What was asked for by names must not come back when it is unfolded.
+  people.onChange(() => {
+    const inTick = tick.contains(document.activeElement);
+    body.replaceChildren();
+    void refresh().then(() => (inTick ? tick.querySelector("input")?.focus() : undefined));
+  });
   return { element: details, refresh };
 }
 

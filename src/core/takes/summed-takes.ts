@@ -1,0 +1,111 @@
+import type { Records } from "../records/records";
+import { batchSpread, type CountedBatch } from "../statistics/batch-spread";
+import { wilsonInterval } from "../statistics/wilson-interval";
+import { countPlace } from "./counted-batches";
+import type { GroupColumn } from "./group-column";
+import { type BatchGroup, groupBatches, groupColumns } from "./grouping";
+
+export interface SummaryQuestion {
+  readonly records: Records;
+  /** A column of the records, or several joined with "+". */
+  readonly by: string;
+  /** Strictly between 0 and 1. */
+  readonly level: number;
+}
+
+/** The takes of a group's batches together. Shares are 0 to 1; null where nothing is counted. */
+export interface SummedTake {
+  /** What stands in the columns, in their order; blank text where nothing does. */
+  readonly group: readonly string[];
+  /** Whose takes are counted. */
+  readonly batches: number;
+  readonly grafted: number;
+  readonly taken: number;
+  readonly takeRate: number | null;
+  readonly from: number | null;
+  readonly to: number | null;
+  /** Batches whose takes are not counted yet. */
+  readonly notCounted: number;
+  /** Batches left out, of which more took than were grafted. */
+  readonly impossible: number;
+}
+
+export interface SummedTakes {
+  readonly by: readonly GroupColumn[];
+  readonly groups: readonly SummedTake[];
+  /** How much more batches of a group differ than by chance alone, which is 1. */
+  readonly spread: number;
+  /** Whether no group has two counted batches, so that their spread can't be told. */
+  readonly isSpreadUnknown: boolean;
+}
+
+/**
+ * Take rates by group: takes over grafts of all the group's batches together, with a range widened
+ * by how much batches of one group differ beyond chance. Batches whose takes are not counted yet are
+ * left out of the rate.
+ *
+ * @throws InputError "unknown-column", also when the records have no grafts or no takes
+ */
+export function summedTakes({ records, by, level }: SummaryQuestion): SummedTakes {
+  const grafts = countPlace(records, "grafting", "Grafts made");
+  const takes = countPlace(records, "take count", "Takes");
+  const columns = groupColumns(by, records);
+  const groups = groupBatches(
+    records.batches.filter((batch) => (batch.counts[grafts] ?? 0) > 0),
+    columns,
+  ).map((group) => countGroup(group, grafts, takes));
+  const spread = batchSpread(groups.map((group) => group.counted));
+  return {
+    by: columns,
+    spread: spread.factor,
+    isSpreadUnknown: spread.degreesOfFreedom === 0,
+    groups: groups.map(({ values, counted, notCounted, impossible }): SummedTake => {
+      const grafted = total(counted, "grafted");
+      const taken = total(counted, "taken");
+      const range =
+        grafted === 0
+          ? null
+          : wilsonInterval({
+              successes: taken / spread.factor,
+              trials: grafted / spread.factor,
+              level,
+            });
+      return {
+        group: values,
+        batches: counted.length,
+        grafted,
+        taken,
+        takeRate: grafted === 0 ? null : taken / grafted,
+        from: range?.low ?? null,
+        to: range?.high ?? null,
+        notCounted,
+        impossible,
+      };
+    }),
+  };
+}
+
+interface CountedGroup {
+  readonly values: readonly string[];
+  readonly counted: readonly CountedBatch[];
+  readonly notCounted: number;
+  readonly impossible: number;
+}
+
+function countGroup(group: BatchGroup, grafts: number, takes: number): CountedGroup {
+  const counted: CountedBatch[] = [];
+  let notCounted = 0;
+  let impossible = 0;
+  for (const batch of group.batches) {
+    const grafted = batch.counts[grafts] as number;
+    const taken = batch.counts[takes] ?? null;
+    if (taken === null) notCounted += 1;
+    else if (taken > grafted) impossible += 1;
+    else counted.push({ grafted, taken });
+  }
+  return { values: group.values, counted, notCounted, impossible };
+}
+
+function total(counted: readonly CountedBatch[], what: keyof CountedBatch): number {
+  return counted.reduce((all, batch) => all + batch[what], 0);
+}

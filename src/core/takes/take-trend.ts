@@ -1,0 +1,137 @@
+import type { CivilDay } from "../dates/civil-day";
+import type { Batch } from "../records/batch";
+import { type Records, stepPlace } from "../records/records";
+import { type ChartReading, proportionChart } from "../statistics/proportion-chart";
+import { type CountedBatches, countedBatches } from "./counted-batches";
+import type { GroupColumn } from "./group-column";
+import { type BatchGroup, groupBatches, groupColumns } from "./grouping";
+import { type Period, periodText } from "./periods";
+
+export interface TrendQuestion {
+  readonly records: Records;
+  readonly period: Period;
+  /** A column whose groups are each followed on their own, or several joined with "+"; null for all together. */
+  readonly by: string | null;
+}
+
+/** The takes of a period of grafting. Shares are 0 to 1; null where nothing is counted, which is not 0. */
+export interface TrendPeriod {
+  /** Text that sorts by time, such as "2026-11"; see periods.ts. */
+  readonly period: string;
+  /** Whether takes of it may still be counted, so that its reading may change. */
+  readonly isOpen: boolean;
+  /** What stands in the columns of groups; blank text where nothing does. */
+  readonly group: readonly string[];
+  readonly grafted: number | null;
+  readonly taken: number | null;
+  readonly takeRate: number | null;
+  /** The rate of all periods of the group. */
+  readonly usualRate: number | null;
+  /** Limits within which periods vary as they always have. */
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly reading: ChartReading | null;
+}
+
+export interface TakeTrend {
+  readonly by: readonly GroupColumn[];
+  /** By group, then by time. */
+  readonly periods: readonly TrendPeriod[];
+  readonly batches: CountedBatches;
+  /** Counted batches without a day of grafting, which are in no period. */
+  readonly undated: number;
+}
+
+/** Takes that were not counted so many days before the last recorded day are not waited for (our choice). */
+const LONGEST_WAIT_DAYS = 90;
+
+/**
+ * Take rates by period of grafting, against the usual rate and the limits within which periods
+ * vary as they always have.
+ *
+ * A period is still open when it holds the last grafting day, or batches whose takes may still be
+ * counted.
+ *
+ * @throws InputError "unknown-column"
+ */
+export function takeTrend({ records, period, by }: TrendQuestion): TakeTrend {
+  const batches = countedBatches(records);
+  const grafting = stepPlace(records, "grafting") as number;
+  const dayOf = (batch: Batch) => batch.days[grafting] ?? null;
+  const columns = by === null ? [] : groupColumns(by, records);
+  const isOpen = openPeriods(records, batches, period, dayOf);
+  const countsOf = new Map(batches.counted.map((one) => [one.batch, one]));
+  const dated = [...countsOf.keys(), ...batches.notCounted].filter((one) => dayOf(one) !== null);
+  return {
+    by: columns,
+    batches,
+    undated: batches.counted.filter(({ batch }) => dayOf(batch) === null).length,
+    periods: groupBatches(dated, columns).flatMap((group) => {
+      const sums = new Map<string, { grafted: number; taken: number }>();
+      for (const batch of group.batches) {
+        const name = periodText(period, dayOf(batch) as CivilDay);
+        const sum = sums.get(name) ?? { grafted: 0, taken: 0 };
+        const counts = countsOf.get(batch);
+        sum.grafted += counts?.grafted ?? 0;
+        sum.taken += counts?.taken ?? 0;
+        sums.set(name, sum);
+      }
+      return periodsOf(group, sums, isOpen);
+    }),
+  };
+}
+
+function periodsOf(
+  { values }: BatchGroup,
+  sums: ReadonlyMap<string, { readonly grafted: number; readonly taken: number }>,
+  isOpen: (name: string) => boolean,
+): readonly TrendPeriod[] {
+  const inOrder = [...sums].sort(([a], [b]) => (a < b ? -1 : 1));
+  const counted = inOrder.filter(([, { grafted }]) => grafted > 0);
+  const chart = proportionChart(counted.map(([, sum]) => sum));
+  const placeOf = new Map(counted.map(([name], place) => [name, place]));
+  return inOrder.map(([name, { grafted, taken }]): TrendPeriod => {
+    const place = placeOf.get(name) ?? null;
+    const isCounted = chart !== null && place !== null;
+    const limits = isCounted ? chart.limits[place] : undefined;
+    return {
+      ...{ period: name, isOpen: isOpen(name), group: values },
+      grafted: isCounted ? grafted : null,
+      taken: isCounted ? taken : null,
+      takeRate: isCounted ? taken / grafted : null,
+      usualRate: chart?.centre ?? null,
+      low: limits?.low ?? null,
+      high: limits?.high ?? null,
+      reading: isCounted ? (chart.readings[place] ?? null) : null,
+    };
+  });
+}
+
+/** Periods of which takes are still to come. */
+function openPeriods(
+  records: Records,
+  { counted, notCounted }: CountedBatches,
+  period: Period,
+  dayOf: (batch: Batch) => CivilDay | null,
+): (name: string) => boolean {
+  const takeCount = stepPlace(records, "take count");
+  let lastGrafting: CivilDay | null = null;
+  let lastDay: CivilDay | null = null;
+  const later = (one: CivilDay | null, other: CivilDay | null) =>
+    one === null || (other !== null && other > one) ? other : one;
+  for (const batch of [...counted.map((one) => one.batch), ...notCounted]) {
+    lastGrafting = later(lastGrafting, dayOf(batch));
+  }
+  lastDay = lastGrafting;
+  for (const { batch } of counted) {
+    lastDay = later(lastDay, takeCount === null ? null : (batch.days[takeCount] ?? null));
+  }
+  const open = new Set<string>();
+  if (lastGrafting !== null) open.add(periodText(period, lastGrafting));
+  for (const batch of notCounted) {
+    const day = dayOf(batch);
+    if (day === null || batch.closed || (lastDay as CivilDay) - day > LONGEST_WAIT_DAYS) continue;
+    open.add(periodText(period, day));
+  }
+  return (name) => open.has(name);
+}

@@ -1,0 +1,57 @@
+import type { Answer } from "../core";
+import type { CellOut, Door } from "../door/index";
+import type { FunctionResult, RawArguments } from "./entry";
+import type { Parameter, ReadBefore } from "./parameter";
+
+/** The parameters of a function in the order in which a formula gives them. */
+export type Parameters = Readonly<Record<string, Parameter<unknown>>>;
+
+/** What a function works with: each argument as its parameter reads it. */
+export type Values<Declared extends Parameters> = {
+  readonly [Name in keyof Declared]: Declared[Name] extends Parameter<infer Value> ? Value : never;
+};
+
+/** A custom function without its help: the built file has this, and the help in its stubs alone. */
+export interface SheetFunction<Declared extends Parameters = Parameters> {
+  readonly parameters: Declared;
+  run(door: Door, args: RawArguments): FunctionResult;
+}
+
+/** Read before the others, since others are read by them. */
+const FIRST: readonly string[] = ["columns", "asOf", "timetable"];
+/** Read last, since that takes longest: what else is wrong is said sooner. */
+const LAST = "records";
+
+/**
+ * A custom function of its declared parameters. All coercing, naming and checking of arguments is done
+ * here, by them.
+ *
+ * @param answer what comes back: an answer, or cells as they are to stand
+ */
+export function functionOf<Declared extends Parameters>(
+  parameters: Declared,
+  answer: (values: Values<Declared>, door: Door) => Answer | FunctionResult,
+): SheetFunction<Declared> {
+  const names = Object.keys(parameters);
+  const turn = (name: string) => (name === LAST ? 2 : FIRST.includes(name) ? 0 : 1);
+  const inTurn = [...names].sort(
+    (one, other) => turn(one) - turn(other) || FIRST.indexOf(one) - FIRST.indexOf(other),
+  );
+  return {
+    parameters,
+    run(door, args) {
+      const values: Record<string, unknown> = {};
+      for (const name of inTurn) {
+        const value = args[names.indexOf(name)];
+        const before = values as ReadBefore;
+        values[name] = parameters[name]?.read({ door, name, value, before });
+      }
+      const found = answer(values as Values<Declared>, door);
+      return isAnswer(found) ? door.out(found) : found;
+    },
+  };
+}
+
+function isAnswer(found: Answer | CellOut | CellOut[][]): found is Answer {
+  return typeof found === "object" && found !== null && "columns" in found;
+}

@@ -1,0 +1,84 @@
+import type { ICellData } from "@univerjs/core";
+import { LONGEST_TEXT, MOST_CELLS, MOST_CHARACTERS, MOST_COLUMNS, MOST_ROWS } from "./file-limits";
+import { PersonError } from "./person-error";
+
+/** Counts what is read of one file and refuses what is too much. */
+export interface ReadingLimits {
+  /**
+   * A filled cell; row and column count from 0. @param tab null where the file is one table
+   * @throws PersonError when the file holds more than is read
+   */
+  cell(tab: string | null, row: number, column: number, cell: ICellData): void;
+}
+
+/** @param fileName for the message */
+export function readingLimits(fileName: string): ReadingLimits {
+  let cells = 0;
+  let characters = 0;
+  return {
+    cell(tab, row, column, cell) {
+      if (row >= MOST_ROWS) {
+        throw new PersonError(
+          `${fileName} is too long: ${tab ?? "it"} has a value in row ${said(row + 1)}, and at most ${said(MOST_ROWS)} rows are read`,
+        );
+      }
+      if (column >= MOST_COLUMNS) {
+        throw new PersonError(
+          `${fileName} is too wide: ${tab ?? "it"} has a value in column ${said(column + 1)}, and at most ${said(MOST_COLUMNS)} columns are read`,
+        );
+      }
+      const length = typeof cell.v === "string" ? cell.v.length : 0;
+      if (length > LONGEST_TEXT) {
+        throw new PersonError(
+          `${fileName} has a text of more than ${said(LONGEST_TEXT)} characters in row ${said(row + 1)}${tab === null ? "" : ` of ${tab}`}: is a quotation mark left open there?`,
+        );
+      }
+      cells += 1;
+      if (cells > MOST_CELLS) {
+        throw new PersonError(
+          `${fileName} is too large: it has more than ${said(MOST_CELLS)} filled cells`,
+        );
+      }
+      characters += length + (cell.f?.length ?? 0);
+      if (characters > MOST_CHARACTERS) {
+        throw new PersonError(
+          `${fileName} is too large: its texts have more than ${said(MOST_CHARACTERS)} characters`,
+        );
+      }
+    },
+  };
+}
+
+const said = (count: number) => count.toLocaleString("en-GB");
+
+/**
+ * Rows down to the last value and up to the column of the last value: a cell with a border, or a
+ * stray space, far outside the table would make the tab as large as it can be.
+ */
+export function withoutBlankEnd(
+  rows: readonly (readonly (ICellData | undefined)[])[],
+): (readonly (ICellData | undefined)[])[] {
+  let width = 0;
+  let end = 0;
+  rows.forEach((row, at) => {
+    const filled = filledWidth(row);
+    if (filled > 0) end = at + 1;
+    width = Math.max(width, filled);
+  });
+  return rows.slice(0, end).map((row) => (row.length > width ? row.slice(0, width) : row));
+}
+
+function filledWidth(row: readonly (ICellData | undefined)[]): number {
+  let width = row.length;
+  while (width > 0 && !isFilled(row[width - 1])) width -= 1;
+  return width;
+}
+
+/** Whether a cell says anything: blanks and spaces alone do not. */
+export function isFilled(cell: ICellData | undefined): cell is ICellData {
+  if (!cell) return false;
+  if (cell.f) return true;
+  return typeof cell.v === "string"
+    ? cell.v.trim() !== ""
+    : cell.v !== undefined && cell.v !== null;
+}

@@ -1,0 +1,36 @@
+import type { NamedText } from "../../workbook/sidebar-calls";
+
+/** What a group is called on the page. */
+export type Called = (texts: readonly NamedText[]) => string;
+
+/** Whether people are called by their initials: one choice for all that the page shows and prints. */
+export interface PeopleShown {
+  byInitials(): boolean;
+  choose(byInitials: boolean): void;
+  /** Called whenever the choice changes. */
+  onChange(draw: () => void): void;
+  /** The texts as they are shown now; a blank is told from a group that is called "". */
+  readonly called: Called;
+}
+
+export function peopleShown(): PeopleShown {
+  const draws: (() => void)[] = [];
+  let chosen = false;
+  return {
+    byInitials: () => chosen,
+    choose: (byInitials) => {
+      if (byInitials === chosen) return;
+      chosen = byInitials;
+      for (const draw of draws) draw();
+    },
+    onChange: (draw) => draws.push(draw),
+    called: (texts) => calledBy(texts, chosen),
+  };
+}
+
+/** @example calledBy([{ text: "Kesto", initials: "K." }], true) // "K." */
+export function calledBy(texts: readonly NamedText[], byInitials: boolean): string {
+  return texts
+    .map(({ text, initials }) => (byInitials ? (initials ?? text) : text) || "(blank)")
+    .join(" ");
+}

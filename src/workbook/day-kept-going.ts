@@ -1,0 +1,47 @@
+import { openDoor } from "../door/index";
+import { minuteOf } from "./minute-now";
+import { OWN_TABS, ownCells } from "./own-tabs";
+import { settingsPlaces } from "./settings-places";
+import { workbookHost } from "./workbook-host";
+
+type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+
+/** Stands beside an as-of day that is ours to write. */
+export const WRITTEN_DAILY =
+  "Written by each refresh, since functions may not read TODAY() in this spreadsheet";
+
+/**
+ * Keeps the as-of day going where functions are refused what TODAY() gives: it is written as a value
+ * by the first run of a day that a menu item starts. That such cells are refused is known of NOW() and
+ * RAND(); whether TODAY() behind a reference is refused too, nobody has seen yet. A day that a person
+ * has typed is left alone.
+ *
+ * Source: developers.google.com/apps-script/guides/sheets/functions, Volatile functions.
+ */
+export function keepDayGoing(workbook: Workbook): void {
+  const own = ownCells(workbook, OWN_TABS.settings);
+  if (own === null) return;
+  const { row, values: column } = settingsPlaces(own.values);
+  if (row.asOf === null) return;
+  const cell = own.sheet.getRange(row.asOf + 1, column + 1);
+  const isFormula = cell.getFormula() !== "";
+  const isOurs = !isFormula && own.values[row.asOf]?.[column + 1] === WRITTEN_DAILY;
+  if (!isOurs && !(isFormula && isDayRefused(workbook))) return;
+  const host = workbookHost(workbook);
+  const door = openDoor(host);
+  cell.setValue(
+    door.date(door.day("today", minuteOf(host, new Date()).slice(0, "2026-11-25".length))),
+  );
+  if (!isOurs) own.sheet.getRange(row.asOf + 1, column + 2).setValue(WRITTEN_DAILY);
+}
+
+/** Whether the tabs that look from a day show an error, and one that needs none does not. */
+function isDayRefused(workbook: Workbook): boolean {
+  const fails = (name: string) =>
+    ownCells(workbook, name)?.values.some(([first]) => /^#[A-Z]/.test(String(first)));
+  return (
+    fails(OWN_TABS.stages) === true &&
+    fails(OWN_TABS.ready) === true &&
+    fails(OWN_TABS.takesTrend) === false
+  );
+}

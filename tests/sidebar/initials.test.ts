@@ -1,0 +1,134 @@
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import type { Nursery } from "../workbook/nursery";
+import { answersOf, namedIn, namedNursery } from "./named-nursery";
+import type { OpenSidebar } from "./open-sidebar";
+import { sidebarTests } from "./sidebar-tests";
+
+const openSidebar = sidebarTests();
+let sidebar: OpenSidebar;
+let page: Page;
+
+const shown = async () =>
+  ((await page.locator("[role=tabpanel]:not([hidden])").textContent()) ?? "").replace(
+    /[\u2066-\u2069]/g,
+    "",
+  );
+/** Whom the section names in full, in what is seen and in what is read aloud. */
+const named = async () =>
+  namedIn(await page.locator("[role=tabpanel]:not([hidden])").evaluate((panel) => panel.innerHTML));
+const settled = () => page.waitForFunction(() => document.querySelector(":disabled") === null);
+
+async function compare(by: string, evenFor: string): Promise<void> {
+  for (const [label, wanted] of [
+    ["Compare", by],
+    ["Evened for", evenFor],
+  ] as const) {
+    const field = page.getByRole("combobox", { name: label, exact: true });
+    if ((await field.inputValue()) === wanted) continue;
+    await field.selectOption(wanted);
+    await settled();
+  }
+}
+
+async function openTakes(nursery: Nursery): Promise<void> {
+  sidebar = await openSidebar(answersOf(nursery));
+  page = sidebar.page;
+  await sidebar.section("Takes");
+  await page.getByLabel("Evened for").waitFor();
+}
+
+// A foreman ticked initials and read "Mary A. in Nera": the shorter name had been replaced within
+// the longer one; and with varieties compared, "N. in Mary Ann": the wrong one of the two.
+describe("who stands alone", () => {
+  it("is named by initials, also where one name holds another", async () => {
+    await openTakes(namedNursery());
+    await compare("Grafter", "Variety");
+    expect(await shown()).toContain("Nobody to compare with: Mary Ann in Nera");
+    await page.getByLabel("Initials instead of names").check();
+    expect(await shown()).toContain("Nobody to compare with: M. A. in Nera");
+    expect(await named()).toEqual([]);
+  });
+
+  it("keeps the variety's name where varieties are evened for grafters", async () => {
+    await openTakes(namedNursery());
+    await compare("Variety", "Grafter");
+    await page.getByLabel("Initials instead of names").check();
+    expect(await shown()).toContain("Nobody to compare with: Amberlow in M. A. 2; Nera in M. A. (");
+    expect(await named()).toEqual([]);
+  });
+});
+
+/** Looks at every section in turn, everything unfolded. */
+async function everySection(): Promise<Record<string, readonly string[]>> {
+  const found: Record<string, readonly string[]> = {};
+  for (const title of ["Today", "Ahead", "Takes", "Orders", "Check", "Set up"]) {
+    await sidebar.section(title);
+    for (const by of title === "Takes" ? ["Grafter", "Variety"] : [""]) {
+      if (by !== "") {
+        await page.getByRole("combobox", { name: "By", exact: true }).selectOption(by);
+        await settled();
+        await compare(by, by === "Grafter" ? "Variety" : "Grafter");
+      }
+      await unfold();
+      found[`${title} ${by}`.trim()] = await named();
+    }
+  }
+  return found;
+}
+
+async function unfold(): Promise<void> {
+  const folded = page.locator("[role=tabpanel]:not([hidden]) details:not([open]) > summary");
+  for (let left = 200; left > 0 && (await folded.count()) > 0; left -= 1) {
+    await folded.first().click();
+    await settled();
+  }
+}
+
+async function printed(by: "place" | "person"): Promise<readonly string[]> {
+  await page.getByLabel("Round sheet").selectOption(by);
+  await page.getByRole("button", { name: "Print round sheet" }).click();
+  await settled();
+  const sheet = page.frameLocator("iframe.print-frame").locator("main");
+  await sheet.waitFor({ state: "attached" });
+  return namedIn(await sheet.evaluate((main) => main.ownerDocument.documentElement.outerHTML));
+}
+
+describe("initials instead of names", () => {
+  it("name nobody in full in any section or print", async () => {
+    await openTakes(namedNursery());
+    await page.getByLabel("Initials instead of names").check();
+    const found = await everySection();
+    expect(Object.values(found).flat()).toEqual([]);
+    await sidebar.section("Today");
+    expect(await printed("place")).toEqual([]);
+    expect(await printed("person")).toEqual([]);
+  });
+
+  // Without this the test above could pass for looking at nothing.
+  it("are asked for: else the same looks find everybody", async () => {
+    await openTakes(namedNursery());
+    const found = await everySection();
+    expect(found["Takes Grafter"]).toEqual(["Ann", "Kesto", "Mary Ann", "Kito", "Mirel Ando"]);
+    expect(found.Today).toEqual([...(found["Takes Grafter"] ?? []), "Kaya Orla"]);
+    expect(found["Set up"]).toContain("Ann");
+    await sidebar.section("Today");
+    expect((await printed("person")).length).toBeGreaterThan(0);
+  });
+
+  it("are the same choice wherever they stand, and are kept by the workbook from Set up on", async () => {
+    const nursery = namedNursery();
+    await openTakes(nursery);
+    await sidebar.section("Set up");
+    await page.getByRole("tabpanel", { name: "Set up" }).getByLabel("Initials instead").check();
+    await page.getByLabel("Takes compared, in a tab by").selectOption("Grafter");
+    await page.getByText("Everybody who can open this workbook").waitFor();
+    await page.getByRole("button", { name: "Make the tabs" }).click();
+    await page.getByText("The tabs are made.").waitFor();
+    expect(namedIn(JSON.stringify(nursery.values("Takes compared")))).toEqual([]);
+    await page.close();
+    await openTakes(nursery);
+    expect(await page.getByLabel("Initials instead of names").isChecked()).toBe(true);
+    expect(await named()).toEqual([]);
+  });
+});
