@@ -60,13 +60,14 @@ export interface WriteLog {
 }
 
 const HEADER = [
-  ...["Write", "When", "Who", "Tab", "Cell", "Column", "Batch", "Task", "Before", "After"],
-  "State",
+  ...["Write", "When", "Who (as typed)", "Tab", "Cell", "Column", "Batch", "Task", "Before"],
+  ...["After", "State"],
 ];
 const FIRST_ROW = 3;
 const CELL_COLUMN = HEADER.indexOf("Cell") + 1;
 const STATE_COLUMN = HEADER.length;
-const MADE_BY = "every cell that was written, and what stood there";
+const MADE_BY =
+  "every cell that was written, and what stood there. Who is what was typed, not who had signed in";
 const LAYOUT: OwnLayout = {
   title: MADE_BY,
   header: HEADER,
@@ -80,7 +81,7 @@ export function logContent(): TabContent {
     madeBy: MADE_BY,
     rows: [HEADER.map((text) => ({ text }))],
     frozenRows: 2,
-    widths: [90, 120, 80, 90, 50, 120, 90, 120, 120, 120, 90],
+    widths: [90, 120, 110, 90, 50, 120, 90, 120, 120, 120, 90],
     formats: {},
   };
 }
