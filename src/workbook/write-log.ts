@@ -167,6 +167,23 @@ function roomFor(
   }
 }
 
+/** The last lines of the log, as they are without settling anything, and whether there are older ones. */
+export function lastEntries(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  most: number,
+): { readonly entries: readonly LogEntry[]; readonly isMore: boolean } {
+  const sheet = logTab(workbook);
+  const last = sheet.getLastRow();
+  const first = Math.max(FIRST_ROW, last - most + 1);
+  if (last < first) return { entries: [], isMore: false };
+  const values = sheet.getRange(first, 1, last - first + 1, HEADER.length).getValues();
+  const entries = values.map((row, at) => entryOf(row, first - FIRST_ROW + at));
+  const isMore = first > FIRST_ROW;
+  // The first write may have lines above those that are read.
+  const [cut] = entries;
+  return { entries: isMore ? entries.filter(({ id }) => id !== cut?.id) : entries, isMore };
+}
+
 export function isUnsettled(state: LogState): boolean {
   return state === "writing" || state === "taking back";
 }

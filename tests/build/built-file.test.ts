@@ -46,6 +46,7 @@ describe("Code.js", () => {
         // What the sidebar page may call, which anyone who sees the page can: nothing more.
         ...["sidebarOpen", "sidebarToday", "sidebarAhead", "sidebarTakes", "sidebarCheck"],
         ...["sidebarColumns", "sidebarSetUp", "sidebarRecord", "sidebarTakeBack"],
+        ...["sidebarLastWrites"],
         ...["sidebarSelect", "sidebarCalendar", "sidebarCompareTakes"],
         ...["sidebarWork", "sidebarMakeCrew"],
         ...["sidebarOrders", "sidebarPlanOrder", "sidebarAddOrder"],
