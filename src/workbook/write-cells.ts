@@ -1,5 +1,6 @@
 import { cellName } from "./cell-name";
 import { type Grid, type Hit, traceCells, valueAt } from "./moved-cells";
+import { movedFormula } from "./moved-formula";
 import { runsOf } from "./neighbour-cells";
 import { safeText } from "./safe-text";
 import { filledFrom, fillers, isBroken, type Snapshot } from "./spilled-cells";
@@ -274,14 +275,6 @@ function restoreOf({ formulas }: Snapshot, hit: Hit): Restore[] {
       isDay: write.after instanceof Date && !(was instanceof Date),
     },
   ];
-}
-
-/** A formula that names cells of its own row names those of the row to which it came. */
-function movedFormula(formula: string, from: number | undefined, to: number): string {
-  return formula.replace(
-    /(?<![A-Za-z0-9_$'"!])(\$?[A-Z]{1,3})(\d+)(?![A-Za-z0-9_("'])/g,
-    (cell, letters, row) => (Number(row) === from ? `${letters}${to}` : cell),
-  );
 }
 
 /** How a cell of the same column is shown that was not written: a day leaves its format behind. */

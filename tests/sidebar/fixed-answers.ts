@@ -244,7 +244,12 @@ export const fixedAnswers: Answers = {
   }),
   sidebarCheck: () => check,
   sidebarColumns: ({ tab }) => ({ ...columns, tab }),
-  sidebarSetUp: () => ({ made: ["Due", "Ready", "Takes"], kept: ["Timetable"], forgotten: [] }),
+  sidebarSetUp: () => ({
+    made: ["Due", "Ready", "Takes"],
+    kept: ["Timetable"],
+    forgotten: [],
+    moved: [],
+  }),
   sidebarSelect: ({ row: at, column }) => ({ selected: `Records!${column}${at}` }),
   sidebarCalendar: () => ({ fileName: "due-list-2026-11-25.ics", text: "BEGIN:VCALENDAR\r\n" }),
   sidebarRecord: ({ day, count }) => ({
