@@ -8,6 +8,7 @@ import {
 } from "../core";
 import { wantedArgument } from "../door/index";
 import { cellName } from "./cell-name";
+import { ChangedMeanwhile } from "./changed-meanwhile";
 import { dayLike, type Sample } from "./column-form";
 import { tooLong } from "./doubts";
 import { withLock } from "./lock";
@@ -24,7 +25,6 @@ import { fittingText } from "./safe-text";
 import { settleLog } from "./settle-log";
 import type { Question } from "./sidebar-calls";
 import type { CellWrite, Landmark } from "./table-write";
-import { ChangedMeanwhile } from "./write-cells";
 import { writeGroups } from "./write-groups";
 import { type CellContent, type LoggedCell, openLog } from "./write-log";
 

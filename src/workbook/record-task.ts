@@ -1,5 +1,6 @@
 import type { CivilDay } from "../core";
 import { cellName } from "./cell-name";
+import { ChangedMeanwhile } from "./changed-meanwhile";
 import { countLike, dayLike } from "./column-form";
 import { countsIn, daysIn } from "./column-samples";
 import { hardlyMeant, occupied, withoutColumn } from "./doubts";
@@ -12,7 +13,6 @@ import type { CellWritten, Question, RecordAnswer, RecordRequest } from "./sideb
 import { columnOf, type Place } from "./table-columns";
 import { type CellWrite, type Landmark, sameValue, type TableMarks } from "./table-write";
 import { type Target, taskTarget } from "./task-target";
-import { ChangedMeanwhile } from "./write-cells";
 import { writeGroups } from "./write-groups";
 import { type LoggedCell, openLog } from "./write-log";
 

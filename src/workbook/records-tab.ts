@@ -52,7 +52,8 @@ export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   if (wanted === "")
     throw new Error(`${OWN_TABS.settings} names no records tab: choose it in Set up`);
   const there = tabCells(workbook, wanted);
-  const cells = there ?? (tab === undefined ? renamedTab(workbook, said.timetableTab) : null);
+  const cells =
+    there ?? (tab === undefined ? renamedTab(workbook, wanted, said.timetableTab) : null);
   if (cells === null) {
     throw new Error(
       `There is no tab ${quoted(wanted)} any more: give it its name back, or choose the records tab in Set up`,

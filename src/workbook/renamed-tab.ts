@@ -1,39 +1,34 @@
+import { DUE_TOP } from "./due-columns";
 import { gridTab } from "./grid-tabs";
-import { isOurs, OWN_TABS, type TabCells, tabCells } from "./own-tabs";
+import { isOurs, OWN_TABS, ownCells, type TabCells, tabCells } from "./own-tabs";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
-/** Formulas of ours that name the records stand within these rows and columns. */
-const LOOKED_AT = { rows: 3, columns: 4 };
-
 /**
- * The records tab under another name than the settings tell: the spreadsheet follows a tab that is
- * renamed in every formula, so those of our live tabs name it.
+ * The records tab under another name than the settings tell. The spreadsheet follows a tab that is
+ * renamed in every formula, so that of the due list's age names it by now; beside stands the name
+ * that it had when the list was made.
  *
- * @returns null when no formula names a tab that is there and not ours
+ * @param wanted the name in the settings: where the list was made of another, it is a wrong name and
+ *   no old one
  */
-export function renamedTab(workbook: Workbook, timetableTab: string | null): TabCells | null {
-  for (const own of [OWN_TABS.due, OWN_TABS.stages]) {
-    for (const name of tabsNamedIn(workbook, own)) {
-      const sheet = name === timetableTab ? null : gridTab(workbook, name);
-      if (sheet !== null && !isOurs(sheet)) return tabCells(workbook, name);
-    }
+export function renamedTab(
+  workbook: Workbook,
+  wanted: string,
+  timetableTab: string | null,
+): TabCells | null {
+  if (workbook.getSheetByName(wanted) !== null) return null;
+  const list = ownCells(workbook, OWN_TABS.due);
+  if (list === null || String(list.values[0]?.[DUE_TOP.recordsTab - 1] ?? "") !== wanted)
+    return null;
+  const formula = list.sheet.getRange(1, DUE_TOP.age).getFormula();
+  for (const [, quoted, plain = ""] of formula.matchAll(NAMED)) {
+    const name = quoted?.replace(/''/g, "'") ?? plain;
+    const sheet = name === timetableTab ? null : gridTab(workbook, name);
+    if (sheet !== null && !isOurs(sheet)) return tabCells(workbook, name);
   }
   return null;
 }
 
 /** A tab's name before "!", in quotes or not. */
 const NAMED = /'((?:[^']|'')+)'!|([\p{L}\p{N}_.]+)!/gu;
-
-function tabsNamedIn(workbook: Workbook, own: string): readonly string[] {
-  const sheet = gridTab(workbook, own);
-  if (sheet === null || !isOurs(sheet)) return [];
-  const rows = Math.min(LOOKED_AT.rows, sheet.getMaxRows());
-  const columns = Math.min(LOOKED_AT.columns, sheet.getMaxColumns());
-  const formulas = sheet.getRange(1, 1, rows, columns).getFormulas().flat();
-  return formulas.flatMap((formula) =>
-    [...formula.matchAll(NAMED)].map(
-      ([, quoted, plain = ""]) => quoted?.replace(/''/g, "'") ?? plain,
-    ),
-  );
-}

@@ -52,3 +52,10 @@ it("ticks are written where a person has put a column in before the boxes", asyn
   expect(nursery.value("Records", "M2")).toBe(60);
   expect(nursery.values("Due list").flat()).toContain("first");
 });
+
+it("a wrong name in the settings is no old one", async () => {
+  const nursery = openNursery([smallRecords()], { live: true }).ready();
+  await nursery.w.settled();
+  nursery.sheet("Nursery settings").getRange("B3").setValue("Recordz");
+  expect(nursery.refusal("sidebarToday", { daysAhead: 7 })).toMatch(/There is no tab "Recordz"/);
+});
