@@ -26,7 +26,9 @@ export function dayLike(
   const texts = near.filter((sample): sample is TextSample => typeof sample.value === "string");
   if (2 * texts.length <= near.length) return null;
   const isPadded = !texts.some(({ value }) => /(?<!\d)\d(?!\d)/.test(value));
-  for (const { value, read } of texts) {
+  // In a column of many forms one with the whole year, which can't be misread.
+  const whole = texts.filter(({ value, read }) => value.includes(String(yearMonthDay(read).year)));
+  for (const { value, read } of [...whole, ...texts]) {
     const text = inPlaceOf(value, read, day, isPadded);
     if (text !== null) return text;
   }
