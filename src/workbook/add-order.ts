@@ -8,6 +8,8 @@ import {
 } from "../core";
 import { wantedArgument } from "../door/index";
 import { cellName } from "./cell-name";
+import { ChangedMeanwhile } from "./changed-meanwhile";
+import { dayLike, type Sample } from "./column-form";
 import { tooLong } from "./doubts";
 import { withLock } from "./lock";
 import { nextOrderName } from "./next-order-name";
@@ -23,7 +25,6 @@ import { fittingText } from "./safe-text";
 import { settleLog } from "./settle-log";
 import type { Question } from "./sidebar-calls";
 import type { CellWrite, Landmark } from "./table-write";
-import { ChangedMeanwhile } from "./write-cells";
 import { writeGroups } from "./write-groups";
 import { type CellContent, type LoggedCell, openLog } from "./write-log";
 
@@ -58,15 +59,15 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
     };
     const [order = "", customer = "", variety = ""] = Object.values(texts).map(fittingText);
     const names = namesIn(table);
+    const row = roomBelow(now, table);
     // The name is written first and blanked last: by it a row is known that was written in part.
     const entered: Entered = [
       ["order", order || nextOrderName(names.map(({ name }) => name))],
       ["customer", customer],
       ["variety", variety],
       ["wanted", wanted],
-      ["by", door.date(by)],
+      ["by", dayLike(daysBy(now, table), row, by) ?? door.date(by)],
     ];
-    const row = roomBelow(now, table);
     const writes = plannedCells(table, row, entered);
     mustBeRead(now, table, row, writes);
     const asked = [
@@ -95,6 +96,23 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
       return askedOnly([error.message]);
     }
     return { written: writes.map((cell) => cellShown(now, cell)), asked: [], logId: id };
+  });
+}
+
+/** The days of the other orders, as their cells hold them and as they are read. */
+function daysBy(
+  { door }: RecordsNow,
+  { values, headerRow, columnOf: { by } }: OrdersTable,
+): readonly Sample<CivilDay>[] {
+  return values.flatMap((cells, at): Sample<CivilDay>[] => {
+    const value = by === undefined || at <= headerRow ? "" : (cells[by] ?? "");
+    if (value === "") return [];
+    try {
+      return [{ row: at + 1, value, read: door.day(ORDER_COLUMN.by, value) }];
+    } catch {
+      // What is no day tells nothing of how days are written.
+      return [];
+    }
   });
 }
 

@@ -64,6 +64,7 @@ export function ageCells(now: RecordsNow): ReadonlyMap<number, TabCell> {
   return new Map<number, TabCell>([
     [DUE_TOP.age, { formula: ageFormula(now, settings.asOf, parts) }],
     [DUE_TOP.anew, { tick: false }],
+    [DUE_TOP.recordsTab, { text: now.tab }],
     [DUE_TOP.asOf, { date: now.door.date(now.asOf) }],
     [
       DUE_TOP.readThen,

@@ -62,4 +62,6 @@ export const DUE_TOP = {
   /** The day of the list, and what the records were then, for the formula of the age. */
   asOf: DUE_COLUMN.from,
   readThen: DUE_COLUMN.by,
+  /** The name that the records tab had when the list was made; the formula of the age has the one by now. */
+  recordsTab: DUE_COLUMN.status,
 } as const;

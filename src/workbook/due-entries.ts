@@ -1,22 +1,35 @@
-import { DUE_COLUMN, DUE_FIRST_ROW, type DueKey, ENTERED } from "./due-columns";
+import { DUE_COLUMN, DUE_FIRST_ROW, DUE_HEADER, type DueKey, ENTERED } from "./due-columns";
 import type { TabCell } from "./tab-content";
 
 /** A row of the due tab in which a person has entered something, or which the add-in remembers. */
 export interface DueEntry {
+  /** Empty, as the batch, in a row that is a note of the person's and no task. */
   readonly task: string;
   readonly batch: string;
+  /** Row in the tab, from 1. */
+  readonly row: number;
   /** All cells of the row, as they stand. */
   readonly cells: readonly unknown[];
 }
 
 /** Rows of the due tab, given all its values, that are ticked or typed into. */
 export function dueEntries(values: readonly (readonly unknown[])[]): readonly DueEntry[] {
-  return values.slice(DUE_FIRST_ROW - 1).flatMap((cells): DueEntry[] => {
+  return values.slice(DUE_FIRST_ROW - 1).flatMap((cells, at): DueEntry[] => {
+    const [task, batch] = [String(dueCell(cells, "task")), String(dueCell(cells, "batch"))];
+    const isNote = task === "" && batch === "" && cells.some(isNoted);
     const isEntered = [...ENTERED].some((column) => isFilled(cells[column - 1]));
-    if (!isEntered && !isFilled(dueCell(cells, "memory"))) return [];
-    const [task, batch] = [dueCell(cells, "task"), dueCell(cells, "batch")];
-    return [{ task: String(task), batch: String(batch), cells }];
+    const isKept = isFilled(dueCell(cells, "memory")) || besideOf(cells).some(isFilled);
+    return isNote || isEntered || isKept ? [{ task, batch, row: DUE_FIRST_ROW + at, cells }] : [];
   });
+}
+
+/** What stands in a row beside our columns. */
+export function besideOf(cells: readonly unknown[]): readonly unknown[] {
+  return cells.slice(DUE_HEADER.length);
+}
+
+function isNoted(value: unknown, at: number): boolean {
+  return at !== DUE_COLUMN.sign - 1 && isFilled(value);
 }
 
 function isFilled(value: unknown): boolean {
@@ -33,12 +46,15 @@ export function dueKey({ task, batch }: { readonly task: string; readonly batch:
   return JSON.stringify([task, batch]);
 }
 
+const NOTHING = dueKey({ task: "", batch: "" });
+
 /** The entries without those that are there twice. */
 export function onceEach(entries: readonly DueEntry[]): readonly DueEntry[] {
   const seen = new Map(
     entries.map((entry) => {
       const entered = [...ENTERED].map((column) => entry.cells[column - 1]);
-      return [JSON.stringify([dueKey(entry), entered]), entry];
+      const note = dueKey(entry) === NOTHING ? entry.cells : besideOf(entry.cells);
+      return [JSON.stringify([dueKey(entry), entered, note]), entry];
     }),
   );
   return [...seen.values()];
@@ -60,5 +76,6 @@ const TICKED = /^(true|yes|x|✓|✔)$/i;
 export function carried(value: unknown): TabCell {
   if (value === "" || value === null || value === undefined) return null;
   if (typeof value === "number") return { number: value };
+  if (typeof value === "boolean") return { tick: value };
   return value instanceof Date ? { date: value } : { text: String(value) };
 }

@@ -11,6 +11,7 @@ import {
   type DueKey,
 } from "./due-columns";
 import {
+  besideOf,
   carried,
   type DueEntry,
   dueCell,
@@ -23,6 +24,7 @@ import {
 import { isHalfMade } from "./fill-again";
 import { cellsPart, formulaCall } from "./formula-text";
 import { makeTab } from "./make-tab";
+import { movedFormula } from "./moved-formula";
 import { OWN_TABS, ownTab } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
 import { type OwnLayout, straightValues } from "./straighten";
@@ -59,9 +61,12 @@ export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = ne
   const values = old === null ? [] : straightValues(old, DUE_LAYOUT);
   const entries = dueEntries(values);
   // One that was left half made may hold rows of both the old list and the new one.
-  const single = isHalfMade(values[0]?.[0]) ? onceEach(entries) : entries;
-  const open = single.filter((entry) => !written.has(dueKey(entry)));
-  makeTab(now.workbook, dueTab(now, open), (standing) => {
+  const beside = besideIn(old, values);
+  const all = [...entries, ...rowsBeside(values, entries, beside)];
+  const single = isHalfMade(values[0]?.[0]) ? onceEach(all) : all;
+  // A note beside a task that is done stays, with its row.
+  const open = single.filter((entry) => !written.has(dueKey(entry)) || beside.isAt(entry));
+  makeTab(now.workbook, dueTab(now, open, beside), (standing) => {
     if (!sameEntries(dueEntries(standing.getDataRange().getValues()), entries)) {
       throw new Error("Somebody has just entered something in the due list: try again");
     }
@@ -74,7 +79,7 @@ export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = ne
  *
  * @param entries what was entered in the tab before and isn't in the records
  */
-function dueTab(now: RecordsNow, entries: readonly DueEntry[]): TabContent {
+function dueTab(now: RecordsNow, entries: readonly DueEntry[], beside: Beside): TabContent {
   const left = [...entries];
   const tasks = [...tasksNow(now)].sort((a, b) => Number(isLate(b)) - Number(isLate(a)));
   const rows = tasks.map((task) => {
@@ -82,16 +87,22 @@ function dueTab(now: RecordsNow, entries: readonly DueEntry[]): TabContent {
       (entry) => entry.batch === task.batch && entry.task === task.step.name,
     );
     const [entry] = at === -1 ? [] : left.splice(at, 1);
-    return { ...entryCells(entry), ...taskCells(now, task) };
+    return { entry, cells: { ...entryCells(entry), ...taskCells(now, task) } };
   });
-  const all = [...rows, ...left.map(offTheList)];
+  const all = [...rows, ...left.map((entry) => ({ entry, cells: offTheList(entry) }))];
   const { what, place, note, who, from, by, state } = DUE_COLUMN;
   return {
     name: OWN_TABS.due,
     madeBy: `due list of ${sentenceDay(now.asOf)}. Tick Done, and fill Count where plants are counted, to record a task; clear the box to take it back.`,
     top: ageCells(now),
     topHeight: 112,
-    rows: [DUE_HEADER.map((name) => ({ text: name })), ...all.map(rowCells)],
+    rows: [
+      [...DUE_HEADER.map((name) => ({ text: name })), ...beside.header],
+      ...all.map(({ entry, cells }, at) => [
+        ...rowCells(cells, at),
+        ...(entry === undefined ? [] : beside.of(entry, DUE_FIRST_ROW + at)),
+      ]),
+    ],
     frozenRows: 2,
     frozenColumns: DUE_FROZEN,
     mendedBy: MENDED_BY,
@@ -107,6 +118,51 @@ function dueTab(now: RecordsNow, entries: readonly DueEntry[]): TabContent {
     middle: true,
     bold: { rows: tasks.filter(isLate).length, column: what - 1 },
   };
+}
+
+/** What a person has put to the right of the list: it goes with the batch and the task of its row. */
+interface Beside {
+  isAt(entry: Pick<DueEntry, "row" | "cells">): boolean;
+  readonly header: readonly TabCell[];
+  /** @param row where the entry comes to stand, from 1 */
+  of(entry: DueEntry, row: number): readonly TabCell[];
+}
+
+function besideIn(
+  sheet: GoogleAppsScript.Spreadsheet.Sheet | null,
+  values: readonly (readonly unknown[])[],
+): Beside {
+  const first = DUE_HEADER.length;
+  const width = (values[0]?.length ?? 0) - first;
+  if (sheet === null || width < 1) return { isAt: () => false, header: [], of: () => [] };
+  const formulas = sheet.getRange(1, first + 1, values.length, width).getFormulas();
+  const cells = (from: number, to: number): TabCell[] =>
+    besideOf(values[from - 1] ?? []).map((value, at) => {
+      const formula = formulas[from - 1]?.[at] ?? "";
+      return formula === "" ? carried(value) : { formula: movedFormula(formula, from, to) };
+    });
+  const header = DUE_FIRST_ROW - 1;
+  return {
+    isAt: ({ row, cells: standing }) =>
+      [...besideOf(standing), ...(formulas[row - 1] ?? [])].some((cell) => cell !== ""),
+    header: cells(header, header),
+    of: (entry, row) => cells(entry.row, row),
+  };
+}
+
+/** Rows in which nothing is entered, but for a formula beside that shows nothing just now. */
+function rowsBeside(
+  values: readonly (readonly unknown[])[],
+  entries: readonly DueEntry[],
+  beside: Beside,
+): readonly DueEntry[] {
+  const known = new Set(entries.map(({ row }) => row));
+  return values.flatMap((cells, at): DueEntry[] => {
+    const row = at + 1;
+    if (row < DUE_FIRST_ROW || known.has(row) || !beside.isAt({ row, cells })) return [];
+    const [task, batch] = [String(dueCell(cells, "task")), String(dueCell(cells, "batch"))];
+    return [{ task, batch, row, cells }];
+  });
 }
 
 type RowCells = Readonly<Partial<Record<DueKey, TabCell>>>;
@@ -165,6 +221,11 @@ function entryCells(entry: DueEntry | undefined): RowCells {
 function offTheList(entry: DueEntry): RowCells {
   const said = String(dueCell(entry.cells, "state"));
   const as = (key: DueKey) => carried(dueCell(entry.cells, key));
+  // Below the list stands what a person has noted there.
+  if (entry.task === "" && entry.batch === "") {
+    const keys = Object.keys(DUE_COLUMN) as DueKey[];
+    return Object.fromEntries(keys.map((key) => [key, as(key)]));
+  }
   return {
     ...entryCells(entry),
     state: { text: said === "" ? OFF_THE_LIST : said },
@@ -174,4 +235,4 @@ function offTheList(entry: DueEntry): RowCells {
   };
 }
 
-const OFF_THE_LIST = "! not written: not on the list any more; clear the row to drop it";
+const OFF_THE_LIST = "– not on the list any more: clear the row to drop it";

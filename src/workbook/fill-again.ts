@@ -1,5 +1,6 @@
 import { sameFormula } from "./formula-text";
 import { MARK } from "./mark";
+import { isBlocked, type MovedNote, moveNotesAway } from "./notes-in-the-way";
 import { safeText } from "./safe-text";
 import { isStraight, type OwnLayout, straightValues } from "./straighten";
 import {
@@ -35,11 +36,18 @@ const SET_UP = "make the tabs again in Set up";
  * person has entered.
  *
  * Widths, frozen rows and whatever stands beside the table stay as they are.
+ *
+ * @returns notes of a person's that stood in the way of an answer, and where they stand now
  */
-export function fillAgain(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => void): void {
+export function fillAgain(
+  sheet: Sheet,
+  content: TabContent,
+  mayFill: (old: Sheet) => void,
+): readonly MovedNote[] {
   if ((content.rows[0]?.length ?? 0) > 0) fillTable(sheet, content, mayFill);
   else if (content.rows.length > 2 || widthOf(content) > 1) fillStill(sheet, content);
-  else fillOneCell(sheet, content);
+  else return fillOneCell(sheet, content);
+  return [];
 }
 
 function fillTable(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => void): void {
@@ -66,7 +74,7 @@ function fillTable(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => v
 }
 
 /** A tab of one formula, or of one sentence in its place; wherever in its tab that has come to stand. */
-function fillOneCell(sheet: Sheet, content: TabContent): void {
+function fillOneCell(sheet: Sheet, content: TabContent): readonly MovedNote[] {
   const { shown, formulas, title, stands } = topOf(sheet);
   if (title === null) sheet.insertRowsBefore(1, 1);
   const [first, moved] = title === null ? [{ row: 1, column: 1 }, 1] : [title, 0];
@@ -77,6 +85,9 @@ function fillOneCell(sheet: Sheet, content: TabContent): void {
       : { row: stands.row + moved, column: stands.column };
   makeRoom(sheet, content, first.column - 1);
   const formula = formulaIn(content);
+  const isBroken =
+    stands !== null && isBlocked(shown[stands.row - 1]?.[stands.column - 1]) && formula !== null;
+  const notes = isBroken ? moveNotesAway(sheet, cell, content.widths.length) : [];
   const isSame =
     stands !== null &&
     formula !== null &&
@@ -84,7 +95,7 @@ function fillOneCell(sheet: Sheet, content: TabContent): void {
     title !== null &&
     safeText(String(shown[title.row - 1]?.[title.column - 1])) === titleOf(content) &&
     !String(shown[stands.row - 1]?.[stands.column - 1]).startsWith("#");
-  if (isSame) return;
+  if (isSame) return notes;
   const work = (begin: () => void) => {
     begin();
     clearStill(sheet, first, still);
@@ -92,6 +103,7 @@ function fillOneCell(sheet: Sheet, content: TabContent): void {
     sheet.getRange(cell.row, cell.column).setValue(value);
   };
   guarded(sheet.getRange(first.row, first.column), content, work, still > 0);
+  return notes;
 }
 
 /**

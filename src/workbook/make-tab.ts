@@ -1,5 +1,6 @@
 import { fillAgain } from "./fill-again";
 import { COMING } from "./leftovers";
+import type { MovedNote } from "./notes-in-the-way";
 import { mustBeOurs } from "./own-tabs";
 import { fillTab, type TabContent } from "./tab-content";
 
@@ -13,19 +14,19 @@ type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
  *
  * @param mayFill asked just before the rows of the old one are written over; what it throws leaves
  *   them in place
+ * @returns notes of a person's that stood in the way of an answer, and where they stand now
  * @throws Error when a tab of that name is the person's own
  */
 export function makeTab(
   workbook: Workbook,
   content: TabContent,
   mayFill: (old: Sheet) => void = () => undefined,
-): void {
+): readonly MovedNote[] {
   const { name } = content;
   const old = workbook.getSheetByName(name);
   if (old !== null) {
     mustBeOurs(old);
-    fillAgain(old, content, mayFill);
-    return;
+    return fillAgain(old, content, mayFill);
   }
   const fresh = workbook.insertSheet(
     freeName(workbook, `${name} ${COMING}`),
@@ -39,6 +40,7 @@ export function makeTab(
     if (fresh.getName() !== name) removeLater(workbook, fresh);
     throw error;
   }
+  return [];
 }
 
 /**

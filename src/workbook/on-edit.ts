@@ -59,7 +59,7 @@ function dueListWork(sheet: Sheet): void {
 function sayOfEdited(
   sheet: Sheet,
   { rowStart = DUE_FIRST_ROW, rowEnd = Number.POSITIVE_INFINITY }: Edited,
-  state: (row: DueRow) => RowState,
+  state: (row: Pick<DueRow, "memory">) => RowState,
 ): void {
   const range = sheet.getDataRange();
   const values = range.getValues();
@@ -70,7 +70,7 @@ function sayOfEdited(
   );
   sayInRows(sheet, range, new Map(rows.map((row) => [row, state(row)])));
   if (rowStart < DUE_FIRST_ROW && isTicked(values[0]?.[DUE_TOP.anew - 1])) {
-    const why = state({ memory: { writes: [], asked: "" } } as unknown as DueRow).text;
+    const why = state({ memory: { writes: [], asked: "" } }).text;
     sheet.getRange(1, 1).setValue(safeText(`${MARK} due list, not made anew. ${why}`));
   }
 }

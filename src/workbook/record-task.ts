@@ -1,5 +1,8 @@
 import type { CivilDay } from "../core";
 import { cellName } from "./cell-name";
+import { ChangedMeanwhile } from "./changed-meanwhile";
+import { countLike, dayLike } from "./column-form";
+import { countsIn, daysIn } from "./column-samples";
 import { hardlyMeant, occupied, withoutColumn } from "./doubts";
 import { headerCells } from "./find-again";
 import { withLock } from "./lock";
@@ -10,7 +13,6 @@ import type { CellWritten, Question, RecordAnswer, RecordRequest } from "./sideb
 import { columnOf, type Place } from "./table-columns";
 import { type CellWrite, type Landmark, sameValue, type TableMarks } from "./table-write";
 import { type Target, taskTarget } from "./task-target";
-import { ChangedMeanwhile } from "./write-cells";
 import { writeGroups } from "./write-groups";
 import { type LoggedCell, openLog } from "./write-log";
 
@@ -197,14 +199,33 @@ function plannedCells(
   const blanked =
     request.count === null && target.count !== null && own.wroteCell(target.count)
       ? [planned(target.count, "")]
-      : plan(target.count, request.count ?? "");
+      : plan(target.count, countCell(now, target, request.count));
   return [
-    ...plan(target.day, now.door.date(day)),
+    ...plan(target.day, dayCell(now, target, day)),
     ...blanked,
     ...plan(target.person, request.who),
     ...plan(target.note, request.note),
     ...target.alsoWrite.flatMap(({ place, text }) => plan(place, text)),
   ];
+}
+
+/** A day as it is written: a text among texts, and left as it is where it is that day already. */
+function dayCell(now: RecordsNow, target: Target, day: CivilDay): CellWrite["after"] {
+  const { day: place, recordedDay } = target;
+  if (place === null) return now.door.date(day);
+  const stands = now.values[place.row - 1]?.[place.column - 1];
+  if (typeof stands === "string" && stands !== "" && recordedDay === day) return stands;
+  return dayLike(daysIn(now, target, place), place.row, day) ?? now.door.date(day);
+}
+
+/** The same of a count. */
+function countCell(now: RecordsNow, target: Target, count: number | null): CellWrite["after"] {
+  const { count: place, recordedCount } = target;
+  if (count === null) return "";
+  if (place === null) return count;
+  const stands = now.values[place.row - 1]?.[place.column - 1];
+  if (typeof stands === "string" && stands !== "" && recordedCount === count) return stands;
+  return countLike(countsIn(now, target, place), place.row, count);
 }
 
 export function cellShown(now: RecordsNow, { tab, cell, header, after }: PlannedCell): CellWritten {

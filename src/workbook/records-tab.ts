@@ -11,6 +11,7 @@ import {
 import { type Door, openDoor } from "../door/index";
 import { minuteOf } from "./minute-now";
 import { OWN_TABS, tabCells } from "./own-tabs";
+import { renamedTab } from "./renamed-tab";
 import { readSettings, type Settings } from "./settings";
 import { timetableOf, timetableValues } from "./timetable-source";
 import { workbookHost } from "./workbook-host";
@@ -45,15 +46,21 @@ export interface RecordsNow {
  */
 export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
-  const settings = readSettings(workbook);
-  if (settings === null) throw new Error("The workbook is not set up yet: open Set up first");
-  const name = tab ?? settings.recordsTab;
-  if (name === "")
+  const said = readSettings(workbook);
+  if (said === null) throw new Error("The workbook is not set up yet: open Set up first");
+  const wanted = tab ?? said.recordsTab;
+  if (wanted === "")
     throw new Error(`${OWN_TABS.settings} names no records tab: choose it in Set up`);
-  const cells = tabCells(workbook, name);
+  const there = tabCells(workbook, wanted);
+  const cells =
+    there ?? (tab === undefined ? renamedTab(workbook, wanted, said.timetableTab) : null);
   if (cells === null) {
-    throw new Error(`There is no tab ${quoted(name)} any more: choose the records tab in Set up`);
+    throw new Error(
+      `There is no tab ${quoted(wanted)} any more: give it its name back, or choose the records tab in Set up`,
+    );
   }
+  const name = there === null ? cells.sheet.getName() : wanted;
+  const settings = tab === undefined ? { ...said, recordsTab: name } : said;
   const columns = name === settings.recordsTab ? settings.columns : [];
   return readTab(
     workbook,

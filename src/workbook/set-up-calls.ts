@@ -94,4 +94,6 @@ export interface SetUpAnswer {
   readonly kept: readonly string[];
   /** What was told of columns before and could not be followed any more, so that it was dropped. */
   readonly forgotten: readonly ColumnChoice[];
+  /** Notes of the person's that stood in the way of an answer, such as "Stages!C7", and where they stand now. */
+  readonly moved: readonly { readonly from: string; readonly to: string }[];
 }

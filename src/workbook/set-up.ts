@@ -8,6 +8,7 @@ import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { keepingView, makeTab } from "./make-tab";
 import { minuteNow } from "./minute-now";
+import type { MovedNote } from "./notes-in-the-way";
 import { refreshPlans } from "./order-plan-tab";
 import { ownSettings } from "./own-settings";
 import { isOurs, mustBeFree, OWN_TABS, ownTab } from "./own-tabs";
@@ -56,6 +57,7 @@ function makeAll(
   sweepLeftovers(workbook);
   const written = ownTab(workbook, OWN_TABS.due) === null ? undefined : writeTicksFirst();
   const made: string[] = [];
+  const moved: MovedNote[] = [];
   const kept: string[] = [];
   const madeAt = minuteNow(workbook);
   // The log and the timetable first: as soon as there are settings, tasks can be recorded.
@@ -76,11 +78,11 @@ function makeAll(
   refreshDueTab(now, written);
   made.push(OWN_TABS.due);
   for (const content of formulaTabs(now)) {
-    makeTab(workbook, content);
+    moved.push(...makeTab(workbook, content));
     made.push(content.name);
   }
   refreshPlans(now);
-  return { made, kept };
+  return { made, kept, moved };
 }
 
 /** Ticks belong to the table that was read till now. Those that can't be written are carried over. */

@@ -21,6 +21,7 @@ import { compareTakes, trendRow } from "./compare-takes";
 import { makeCrewTab } from "./crew-tabs";
 import { tasksNow } from "./due-tab";
 import { groupHeaders } from "./group-headers";
+import { lastWrites } from "./last-writes";
 import { initialsIn, namedTexts } from "./named-text";
 import { makeOrderTab } from "./order-plan-tab";
 import { ordersAnswer } from "./orders-answer";
@@ -209,6 +210,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
       sure: Array.isArray(request.sure) ? request.sure.map(String) : [],
     }),
   sidebarTakeBack: ({ logId }) => takeBack(String(logId)),
+  sidebarLastWrites: () => lastWrites(),
   sidebarSelect: ({ row, column }) => selectCell(recordsNow(), row, String(column)),
   sidebarCalendar: ({ daysAhead }) => {
     const now = recordsNow();

@@ -31,7 +31,13 @@ import type {
   TrendRow,
 } from "./take-calls";
 import type { MakeCrewAnswer, WorkAnswer, WorkRequest } from "./work-calls";
-import type { RecordAnswer, RecordRequest, TakeBackAnswer, TakeBackRequest } from "./writing-calls";
+import type {
+  LastWritesAnswer,
+  RecordAnswer,
+  RecordRequest,
+  TakeBackAnswer,
+  TakeBackRequest,
+} from "./writing-calls";
 
 export type { NamedText } from "./named-text";
 export type {
@@ -79,6 +85,8 @@ export type {
 } from "./work-calls";
 export type {
   CellWritten,
+  LastWrite,
+  LastWritesAnswer,
   PlainValue,
   Question,
   RecordAnswer,
@@ -114,6 +122,7 @@ export interface SidebarCalls {
   readonly sidebarSetUp: CallShape<SetUpRequest, SetUpAnswer>;
   readonly sidebarRecord: CallShape<RecordRequest, RecordAnswer>;
   readonly sidebarTakeBack: CallShape<TakeBackRequest, TakeBackAnswer>;
+  readonly sidebarLastWrites: CallShape<null, LastWritesAnswer>;
   readonly sidebarSelect: CallShape<SelectRequest, SelectAnswer>;
   readonly sidebarCalendar: CallShape<DaysAheadRequest, CalendarAnswer>;
   readonly sidebarWork: CallShape<WorkRequest, WorkAnswer>;

@@ -77,8 +77,8 @@ export function fillTop(sheet: Sheet, { top }: TabContent): void {
     const range = sheet.getRange(1, column);
     if (cell !== null && "tick" in cell) range.setDataValidation(tickBox());
     if (cell !== null && "date" in cell) range.setNumberFormat(DAY_FORMAT);
-    // A number beside the title is for formulas; a reader has no use for it.
-    if (cell !== null && "number" in cell) range.setNumberFormat(UNSEEN);
+    // A number or a text beside the title is for formulas and for us; a reader has no use for it.
+    if (cell !== null && ("number" in cell || "text" in cell)) range.setNumberFormat(UNSEEN);
     range.setValue(cellValue(cell));
   }
 }

@@ -1,10 +1,11 @@
+import { NotPutBack } from "./changed-meanwhile";
 import type { FoundAgain } from "./find-again";
 import { withLock } from "./lock";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
 import { settleLog } from "./settle-log";
 import type { CellWritten, Question, TakeBackAnswer } from "./sidebar-calls";
 import { type CellWrite, sameValue } from "./table-write";
-import { allOrNone, NotPutBack } from "./write-cells";
+import { allOrNone } from "./write-cells";
 import { hitNotes } from "./write-groups";
 import { type LogEntry, type LogState, openLog, type WriteLog } from "./write-log";
 import { type WrittenTable, writtenTable } from "./written-table";

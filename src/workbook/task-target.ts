@@ -9,6 +9,7 @@ type Method = NonNullable<ReturnType<ReturnType<typeof methodFinder>>>;
 /** Where a task of a batch is recorded, and what it has to agree with. */
 export interface Target extends Places {
   readonly stepName: string;
+  readonly stepKey: string;
   readonly counted: boolean;
   /** The day and the count that the records have for it; null where they have none. */
   readonly recordedDay: CivilDay | null;
@@ -67,6 +68,7 @@ export function taskTarget(
   const recordedDay = dayOf(step.key);
   return {
     stepName: step.name,
+    stepKey: step.key,
     counted: step.counted,
     recordedDay,
     recordedCount: countOf(step.key),

@@ -1,7 +1,9 @@
 import { cellName } from "./cell-name";
+import { NotPutBack } from "./changed-meanwhile";
 import type { Grid } from "./moved-cells";
+import type { NoteHits } from "./put-back";
 import type { CellWrite, TableMarks } from "./table-write";
-import { allOrNone, type NoteHits, NotPutBack } from "./write-cells";
+import { allOrNone } from "./write-cells";
 import type { CellContent, LoggedCell, LogLine, LogState, WriteLog } from "./write-log";
 
 /** What one write puts into a table, and into the log. */

@@ -60,13 +60,14 @@ export interface WriteLog {
 }
 
 const HEADER = [
-  ...["Write", "When", "Who", "Tab", "Cell", "Column", "Batch", "Task", "Before", "After"],
-  "State",
+  ...["Write", "When", "Who (as typed)", "Tab", "Cell", "Column", "Batch", "Task", "Before"],
+  ...["After", "State"],
 ];
 const FIRST_ROW = 3;
 const CELL_COLUMN = HEADER.indexOf("Cell") + 1;
 const STATE_COLUMN = HEADER.length;
-const MADE_BY = "every cell that was written, and what stood there";
+const MADE_BY =
+  "every cell that was written, and what stood there. Who is what was typed, not who had signed in";
 const LAYOUT: OwnLayout = {
   title: MADE_BY,
   header: HEADER,
@@ -80,7 +81,7 @@ export function logContent(): TabContent {
     madeBy: MADE_BY,
     rows: [HEADER.map((text) => ({ text }))],
     frozenRows: 2,
-    widths: [90, 120, 80, 90, 50, 120, 90, 120, 120, 120, 90],
+    widths: [90, 120, 110, 90, 50, 120, 90, 120, 120, 120, 90],
     formats: {},
   };
 }
@@ -164,6 +165,23 @@ function roomFor(
     sheet.insertRowsAfter(room, Math.max(1, first + count - 1 - room));
     return sheet.getRange(first, 1, count, HEADER.length);
   }
+}
+
+/** The last lines of the log, as they are without settling anything, and whether there are older ones. */
+export function lastEntries(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  most: number,
+): { readonly entries: readonly LogEntry[]; readonly isMore: boolean } {
+  const sheet = logTab(workbook);
+  const last = sheet.getLastRow();
+  const first = Math.max(FIRST_ROW, last - most + 1);
+  if (last < first) return { entries: [], isMore: false };
+  const values = sheet.getRange(first, 1, last - first + 1, HEADER.length).getValues();
+  const entries = values.map((row, at) => entryOf(row, first - FIRST_ROW + at));
+  const isMore = first > FIRST_ROW;
+  // The first write may have lines above those that are read.
+  const [cut] = entries;
+  return { entries: isMore ? entries.filter(({ id }) => id !== cut?.id) : entries, isMore };
 }
 
 export function isUnsettled(state: LogState): boolean {

@@ -46,6 +46,28 @@ export interface TakeBackRequest {
   readonly logId: string;
 }
 
+export interface LastWritesAnswer {
+  /** The newest first. */
+  readonly writes: readonly LastWrite[];
+  /** Whether the log tab holds older ones. */
+  readonly isMore: boolean;
+}
+
+/** A write as the log has it, with all that takes it back. */
+export interface LastWrite {
+  readonly logId: string;
+  readonly task: string;
+  /** The batch, or the order. */
+  readonly about: string;
+  /** The minute, as "2026-11-25 09:00". */
+  readonly when: string;
+  /** As it was typed; empty where nobody was named. */
+  readonly who: string;
+  /** "not known" where it was cut off and could not be found again. */
+  readonly state: "written" | "taken back" | "not known";
+  readonly cells: readonly CellWritten[];
+}
+
 export interface TakeBackAnswer {
   readonly restored: readonly CellWritten[];
   /** Cells left as they are, because someone changed them since. */

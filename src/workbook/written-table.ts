@@ -19,7 +19,9 @@ export interface WrittenTable extends Pick<RecordsNow, "workbook" | "sheet" | "d
 export function writtenTable(now: RecordsNow, entry: LogEntry): WrittenTable {
   const { workbook, door } = now;
   if (!isOrderLine(entry)) {
-    const own = entry.tab === now.sheet.getName() ? now : recordsNow(entry.tab);
+    // A tab that is not there any more was renamed: the records are what they were.
+    const isNow = entry.tab === now.tab || workbook.getSheetByName(entry.tab) === null;
+    const own = isNow ? now : recordsNow(entry.tab);
     return { ...own, again: (entries) => findAgain(own, entries) };
   }
   const sheet = gridTab(workbook, entry.tab);

@@ -244,7 +244,12 @@ export const fixedAnswers: Answers = {
   }),
   sidebarCheck: () => check,
   sidebarColumns: ({ tab }) => ({ ...columns, tab }),
-  sidebarSetUp: () => ({ made: ["Due", "Ready", "Takes"], kept: ["Timetable"], forgotten: [] }),
+  sidebarSetUp: () => ({
+    made: ["Due", "Ready", "Takes"],
+    kept: ["Timetable"],
+    forgotten: [],
+    moved: [],
+  }),
   sidebarSelect: ({ row: at, column }) => ({ selected: `Records!${column}${at}` }),
   sidebarCalendar: () => ({ fileName: "due-list-2026-11-25.ics", text: "BEGIN:VCALENDAR\r\n" }),
   sidebarRecord: ({ day, count }) => ({
@@ -276,6 +281,24 @@ export const fixedAnswers: Answers = {
   }),
   sidebarOrderTab: ({ order }) => ({ tab: `Plan ${order || "of 150"}` }),
   sidebarMakeOrders: () => ({ tab: "Orders" }),
+  sidebarLastWrites: () => ({
+    writes: [
+      {
+        ...{ logId: "log-9", task: "Grafting", about: "H26-044", when: "2026-11-24 16:20" },
+        ...{ who: "Orrin", state: "written" },
+        cells: [
+          { where: "Records!N45", header: "Grafted on", value: "2026-11-24" },
+          { where: "Records!O45", header: "Grafts made", value: "92" },
+        ],
+      },
+      {
+        ...{ logId: "log-8", task: "Take count", about: "H26-031", when: "2026-11-23 08:05" },
+        ...{ who: "", state: "taken back" },
+        cells: [{ where: "Records!Q32", header: "Take count day", value: "2026-11-23" }],
+      },
+    ],
+    isMore: true,
+  }),
   sidebarTakeBack: () => ({
     restored: [{ where: "Records!Q40", header: "Take count day", value: null }],
     asked: [],

@@ -27,6 +27,15 @@ const pictures: readonly Picture[] = [
       await task.getByRole("spinbutton").fill("88");
     },
   },
+  {
+    name: "last-writes",
+    section: "Today",
+    before: async (page) => {
+      await page.getByText("Last writes").click();
+      await page.getByText("2026-11-24 16:20, Orrin").waitFor();
+      await page.getByText("Last writes").evaluate((one) => one.scrollIntoView());
+    },
+  },
   { name: "fortnight", section: "Today", before: openFortnight },
   {
     name: "fortnight-day",

@@ -60,7 +60,7 @@ async function resultOf(
 function installRunner(): void {
   const names = ["Open", "Today", "Ahead", "Takes", "Check", "Columns", "SetUp", "Record"];
   names.push("TakeBack", "Select", "Calendar", "CompareTakes", "Work", "MakeCrew");
-  names.push("Orders", "PlanOrder", "AddOrder", "OrderTab", "MakeOrders");
+  names.push("Orders", "PlanOrder", "AddOrder", "OrderTab", "MakeOrders", "LastWrites");
   const legal = (value: unknown): boolean => {
     if (value === null || ["string", "number", "boolean"].includes(typeof value)) return true;
     if (Array.isArray(value)) return value.every(legal);

@@ -17,7 +17,7 @@ async function openNew(more: Partial<OpenAnswer> = {}, answers: Answers = {}): P
     sidebarOpen: () => ({ ...opened, setUp: made ? opened.setUp : null, timetables: [], ...more }),
     sidebarSetUp: () => {
       made = true;
-      return { made: ["Due", "Ready"], kept: ["Timetable"], forgotten: [] };
+      return { made: ["Due", "Ready"], kept: ["Timetable"], forgotten: [], moved: [] };
     },
     ...answers,
   });

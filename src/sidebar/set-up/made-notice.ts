@@ -5,7 +5,7 @@ import { lostColumns } from "./lost-columns";
 
 /** Which tabs were made, which stayed, and the way on. */
 export function madeNotice(
-  { made, kept, forgotten }: SetUpAnswer,
+  { made, kept, forgotten, moved }: SetUpAnswer,
   onToday: () => void,
 ): HTMLElement {
   const today = element("button", { type: "button", class: "main" }, "Go to Today");
@@ -15,6 +15,10 @@ export function madeNotice(
     { class: "written", role: "group", "aria-label": "Tabs made", tabindex: -1 },
     tabNames("Made", made),
     tabNames("Kept as they were", kept),
+    tabNames(
+      "Moved out of the way of an answer",
+      moved.map(({ from, to }) => `${from} to ${to}`),
+    ),
     lostColumns("No longer read as you told, since the header or the step is gone", forgotten),
     today,
   );

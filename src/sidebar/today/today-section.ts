@@ -9,6 +9,7 @@ import { field } from "../controls/field";
 import { wholeText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import { type Section, type SidebarContext, setUpOf } from "../section";
+import { lastWrites } from "../writing/last-writes";
 import { fortnightPart } from "./fortnight/fortnight-part";
 import { missingCrew } from "./fortnight/no-crew";
 import { personSheet } from "./person-sheet";
@@ -143,8 +144,9 @@ export function todaySection(context: SidebarContext): Section {
     ),
     element("div", { class: "buttons" }, actionButton({ ...saving, work: saveCalendar })),
   );
+  const last = lastWrites(context, load);
   return {
-    element: element("section", {}, head, controls, earlier, fortnight.element, list),
+    element: element("section", {}, head, controls, earlier, fortnight.element, list, last),
     load,
   };
 }

@@ -1,0 +1,55 @@
+import type { LastWrite, LastWritesAnswer } from "../../workbook/sidebar-calls";
+import { actionButton } from "../controls/action-button";
+import { disclosure } from "../controls/disclosure";
+import { element } from "../controls/element";
+import { whileWorking } from "../controls/while-working";
+import type { SidebarContext } from "../section";
+import { writtenNotice } from "./written-notice";
+
+const TITLES: Readonly<Record<LastWrite["state"], string>> = {
+  written: "Written",
+  "taken back": "Taken back",
+  "not known": "Cut off, look at the cells",
+};
+
+/**
+ * The last writes as the log has them, each with *Take back*: those of the due list and of other
+ * people too, days later as well. Read when it is opened.
+ */
+export function lastWrites(context: SidebarContext, onTakenBack: () => Promise<void>): HTMLElement {
+  const list = element("div");
+  const { status } = context;
+  const doing = "Reading the write log";
+  const read = async () => show(await context.call("sidebarLastWrites", null));
+  const show = ({ writes, isMore }: LastWritesAnswer) => {
+    list.replaceChildren(
+      ...(writes.length === 0 ? [element("p", {}, "Nothing was written yet.")] : []),
+      ...writes.map((write) => item(context, write, onTakenBack)),
+      ...(isMore
+        ? [element("p", { class: "quiet" }, "Older ones stand in the tab Write log.")]
+        : []),
+    );
+  };
+  const again = actionButton({ label: "Read again", status, doing, work: read });
+  return disclosure({
+    kind: "group",
+    summary: element("h3", {}, "Last writes"),
+    content: () => {
+      void whileWorking({ status, doing, controls: [again], work: read });
+      return element("div", {}, list, again);
+    },
+  });
+}
+
+function item(
+  context: SidebarContext,
+  write: LastWrite,
+  onTakenBack: () => Promise<void>,
+): HTMLElement {
+  const { logId, task, about, when, who, state, cells } = write;
+  const said = who === "" ? when : `${when}, ${who}`;
+  return writtenNotice({
+    ...{ context, title: TITLES[state], what: `${task}, ${about}`, said, onTakenBack },
+    answer: { written: cells, logId: state === "written" ? logId : null },
+  });
+}

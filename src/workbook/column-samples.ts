@@ -1,0 +1,60 @@
+import type { CivilDay } from "../core";
+import type { Sample } from "./column-form";
+import type { RecordsNow } from "./records-tab";
+import type { Place } from "./table-columns";
+import type { Target } from "./task-target";
+
+/** The days in a column, as its cells hold them and as they are read. */
+export function daysIn(
+  now: RecordsNow,
+  target: Pick<Target, "table" | "stepKey">,
+  place: Place,
+): readonly Sample<CivilDay>[] {
+  return samplesIn(
+    now,
+    target,
+    place,
+    ({ days }, step) => days[step] ?? null,
+    ({ day }) => day,
+  );
+}
+
+/** The same of counts. */
+export function countsIn(
+  now: RecordsNow,
+  target: Pick<Target, "table" | "stepKey">,
+  place: Place,
+): readonly Sample<number>[] {
+  return samplesIn(
+    now,
+    target,
+    place,
+    ({ counts }, step) => counts[step] ?? null,
+    ({ count }) => count,
+  );
+}
+
+type Batch = RecordsNow["records"]["batches"][number];
+type Line = RecordsNow["records"]["lines"][number];
+
+function samplesIn<Read>(
+  { records, values }: RecordsNow,
+  { table, stepKey }: Pick<Target, "table" | "stepKey">,
+  { column }: Place,
+  ofBatch: (batch: Batch, step: number) => Read | null,
+  ofLine: (line: Line) => Read | null,
+): readonly Sample<Read>[] {
+  const step = records.stepKeys.indexOf(stepKey);
+  const isLog = records.tables[table]?.kind === "log";
+  const rows = isLog
+    ? records.lines
+        .filter((line) => line.table === table)
+        .map((line) => [line.row, ofLine(line)] as const)
+    : records.batches
+        .filter((batch) => batch.table === table)
+        .map((batch) => [batch.row, ofBatch(batch, step)] as const);
+  return rows.flatMap(([row, read]) => {
+    const value = values[row - 1]?.[column - 1] ?? "";
+    return read === null || value === "" ? [] : [{ row, value, read }];
+  });
+}
