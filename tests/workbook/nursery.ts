@@ -146,6 +146,11 @@ export function openNursery(
   return nursery;
 }
 
+/** A tab's snapshot without the minute at which it was made: the clock may go on between two. */
+export function withoutMinute(snapshot: string): string {
+  return snapshot.replace(/\d{4}-\d\d-\d\d \d\d:\d\d/g, "");
+}
+
 const DAY = /^\d{4}-\d\d-\d\d$/;
 
 function madeCell(made: Made): ICellData | undefined {

@@ -1,5 +1,5 @@
 import { expect } from "vitest";
-import { type Nursery, openNursery, smallRecords } from "../nursery";
+import { type Nursery, openNursery, smallRecords, withoutMinute } from "../nursery";
 
 /** An action that writes, and what it must leave behind whatever call fails. */
 export interface Action {
@@ -49,7 +49,7 @@ function logStates(nursery: Nursery): string[] {
 
 /** A tab without the minute at which it was made. */
 function whole(nursery: Nursery, tab: string): string {
-  return nursery.snapshot(tab).replace(/\d{4}-\d\d-\d\d \d\d:\d\d/g, "");
+  return withoutMinute(nursery.snapshot(tab));
 }
 
 const RECORDS = { tab: "Records", cell: "L2" };
