@@ -1,4 +1,4 @@
-import { type CivilDay, sentenceDay } from "../core";
+import { type CivilDay, sentenceDay, shortened } from "../core";
 import type { OwnWrites, RecordWish } from "./record-task";
 import { plainText, type RecordsNow } from "./records-tab";
 import { LONGEST_TEXT } from "./safe-text";
@@ -37,7 +37,7 @@ export function hardlyMeant(
   }
   if (count !== null && before !== null && count > before.count) {
     asked.push(
-      `${count} are more than the ${before.count} at ${before.name} of ${batch}. Is it right?`,
+      `${count} are more than the ${before.count} at ${before.name} of ${shortened(batch)}. Is it right?`,
     );
   }
   asked.push(...tooLong({ "The note": note, "Who did it": who }));
@@ -69,7 +69,7 @@ export function occupied(
           ? `; it is too long to be put back whole, should you take that back`
           : "";
       return {
-        question: `${header} (${cell}) holds ${short(stands)} already. Write ${short(would)} over it${cut}?`,
+        question: `${shortened(header)} (${cell}) holds ${short(stands)} already. Write ${short(would)} over it${cut}?`,
         stands,
         would,
       };

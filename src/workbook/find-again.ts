@@ -1,4 +1,4 @@
-import { linesOf } from "../core";
+import { linesOf, quoted, shortened } from "../core";
 import { cellName, placeOfCell } from "./cell-name";
 import type { RecordsNow } from "./records-tab";
 import { stepKeyOf } from "./step-of-task";
@@ -39,7 +39,7 @@ export function findAgain(now: RecordsNow, entries: readonly LogEntry[]): FoundA
   const candidates = candidatesFor(now, first);
   if (candidates.length === 0) {
     throw new Error(
-      `There is no batch "${first.batch}" with ${first.task} in the records any more: ${wasWritten(entries)}`,
+      `There is no batch ${quoted(first.batch)} with ${first.task} in the records any more: ${wasWritten(entries)}`,
     );
   }
   const placed = candidates.flatMap((candidate) => {
@@ -48,10 +48,10 @@ export function findAgain(now: RecordsNow, entries: readonly LogEntry[]): FoundA
   });
   if (placed.length === 0) {
     throw new Error(
-      `The table has no column ${entries.map(({ header }) => `"${header}"`).join(" and ")} any more, or more than one: ${wasWritten(entries)}`,
+      `The table has no column ${entries.map(({ header }) => quoted(header)).join(" and ")} any more, or more than one: ${wasWritten(entries)}`,
     );
   }
-  const chosen = chosenRow(placed, first, `${first.task} of ${first.batch}`);
+  const chosen = chosenRow(placed, first, `${first.task} of ${shortened(first.batch)}`);
   const header = now.records.tables[chosen.table];
   return {
     cells: chosen.cells,

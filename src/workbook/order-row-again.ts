@@ -1,4 +1,4 @@
-import { cellText } from "../core";
+import { cellText, quoted, shortened } from "../core";
 import type { Door } from "../door/index";
 import { cellName, placeOfCell } from "./cell-name";
 import { chosenRow, type FoundAgain, NOTHING_FOUND, wasWritten } from "./find-again";
@@ -28,7 +28,7 @@ export function orderRowAgain(
   const missing = entries.filter((_, at) => columns[at] === null);
   if (missing.length > 0) {
     throw new Error(
-      `The table has no column ${missing.map(({ header }) => `"${header}"`).join(" and ")} any more, or more than one: ${wasWritten(entries)}`,
+      `The table has no column ${missing.map(({ header }) => quoted(header)).join(" and ")} any more, or more than one: ${wasWritten(entries)}`,
     );
   }
   const placed = values.flatMap((cells, at) => {
@@ -37,9 +37,9 @@ export function orderRowAgain(
     return [{ row: at + 1, cells: cellsIn(at + 1) }];
   });
   if (placed.length === 0) {
-    throw new Error(`There is no order "${first.batch}" any more: ${wasWritten(entries)}`);
+    throw new Error(`There is no order ${quoted(first.batch)} any more: ${wasWritten(entries)}`);
   }
-  const { row, cells } = chosenRow(placed, first, `the order ${first.batch}`);
+  const { row, cells } = chosenRow(placed, first, `the order ${shortened(first.batch)}`);
   return {
     // The name last: without it a row that is blanked in part could not be found.
     cells: [...cells].reverse(),

@@ -1,3 +1,4 @@
+import { quoted } from "../core";
 import { gridTab, hasCells } from "./grid-tabs";
 import { MARK } from "./mark";
 import { isOursWithoutTitle } from "./own-heads";
@@ -112,8 +113,10 @@ export function mustBeFree(
 export function mustBeOurs(sheet: GoogleAppsScript.Spreadsheet.Sheet): void {
   const name = sheet.getName();
   if (!hasCells(sheet)) {
-    throw new Error(`"${name}" is a chart or a linked sheet: rename it, then try again`);
+    throw new Error(`${quoted(name)} is a chart or a linked sheet: rename it, then try again`);
   }
   if (isOurs(sheet)) return;
-  throw new Error(`There is a tab "${name}" that is not the add-in's: rename it, then try again`);
+  throw new Error(
+    `There is a tab ${quoted(name)} that is not the add-in's: rename it, then try again`,
+  );
 }

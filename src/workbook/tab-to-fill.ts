@@ -1,3 +1,4 @@
+import { quoted } from "../core";
 import { hasCells } from "./grid-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
@@ -54,7 +55,7 @@ function shown(sheet: Sheet): { tab: string } {
 }
 
 function thereSentence(sheet: Sheet, { header }: TabToFill): string {
-  return `There is a tab "${sheet.getName()}" already: give it the columns ${header.join(", ")}, or rename it, then try again`;
+  return `There is a tab ${quoted(sheet.getName())} already: give it the columns ${header.join(", ")}, or rename it, then try again`;
 }
 
 /** The word "your" in its first cell tells it from the tabs that are ours alone. */

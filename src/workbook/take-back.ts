@@ -1,3 +1,4 @@
+import { shortened } from "../core";
 import { NotPutBack } from "./changed-meanwhile";
 import type { FoundAgain } from "./find-again";
 import { withLock } from "./lock";
@@ -69,7 +70,7 @@ function changedSince({ door, sheet }: WrittenTable, { cells, beside }: FoundAga
   const filled = beside.map(({ header, cell, holds }): Question => {
     const stands = plainText(door, holds);
     return {
-      question: `${header} (${cell}) holds ${stands} by now, which was blank: the row is left as it is`,
+      question: `${shortened(header)} (${cell}) holds ${shortened(stands)} by now, which was blank: the row is left as it is`,
       stands,
       would: null,
     };
@@ -78,10 +79,10 @@ function changedSince({ door, sheet }: WrittenTable, { cells, beside }: FoundAga
     const formula = sheet.getRange(row, column).getFormula();
     if (formula === "" && sameValue(holds, entry.after)) return [];
     const stands = formula === "" ? plainText(door, holds) : formula;
-    const shown = stands === "" ? "is blank" : `holds ${stands}`;
+    const shown = stands === "" ? "is blank" : `holds ${shortened(stands)}`;
     return [
       {
-        question: `${entry.header} (${cell}) ${shown} by now, where ${plainText(door, entry.after)} was written: it is left as it is, and so is the rest`,
+        question: `${shortened(entry.header)} (${cell}) ${shown} by now, where ${shortened(plainText(door, entry.after))} was written: it is left as it is, and so is the rest`,
         stands,
         would: plainText(door, entry.before),
       },

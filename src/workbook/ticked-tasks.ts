@@ -1,3 +1,4 @@
+import { quoted } from "../core";
 import { sumOf } from "./due-age";
 import { dueKey } from "./due-entries";
 import { type DueList, readDueList } from "./due-list";
@@ -186,7 +187,7 @@ function outcomeOf(
   logged: () => readonly LogEntry[],
 ): RowState | PlannedRow {
   if (row.box === "text") {
-    return notWritten(`Done holds "${plainText(now.door, row.done)}": tick the box`, row);
+    return notWritten(`Done holds ${quoted(plainText(now.door, row.done))}: tick the box`, row);
   }
   const count = countIn(now, row.count);
   if (typeof count === "object" && count !== null) return notWritten(count.unread, row);
@@ -249,7 +250,7 @@ function countIn(
   const text = plainText(door, value).trim();
   if (text === "") return null;
   if (typeof value === "number" || /^\d+$/.test(text)) return Number(text);
-  return { unread: `"${text}" is no count` };
+  return { unread: `${quoted(text)} is no count` };
 }
 
 function hasLog({ records }: RecordsNow): boolean {

@@ -1,3 +1,4 @@
+import { quoted } from "../core";
 import { type FoundAgain, findAgain } from "./find-again";
 import { gridTab } from "./grid-tabs";
 import { NEW_ORDER, orderRowAgain } from "./order-row-again";
@@ -27,7 +28,9 @@ export function writtenTable(now: RecordsNow, entry: LogEntry): WrittenTable {
   const sheet = gridTab(workbook, entry.tab);
   const table = sheet === null ? null : ordersIn(sheet, door);
   if (table === null) {
-    throw new Error(`There is no tab "${entry.tab}" with orders any more: nothing is changed`);
+    throw new Error(
+      `There is no tab ${quoted(entry.tab)} with orders any more: nothing is changed`,
+    );
   }
   return { workbook, door, ...table, again: (entries) => orderRowAgain(table, door, entries) };
 }
