@@ -33,8 +33,8 @@ export interface BatchBalance {
 export function batchBalance(batch: Batch): BatchBalance | null {
   const started = startedWith(batch);
   if (started === null) return null;
-  const place = lastCounted(batch);
-  const lastCount = place === null ? started : (batch.counts[place] as number);
+  const index = lastCounted(batch);
+  const lastCount = index === null ? started : (batch.counts[index] as number);
   const counts = batch.counts.filter((count) => count !== null).length;
   const culled = batch.culled ?? 0;
   const dispatched = batch.dispatched ?? 0;
@@ -50,7 +50,7 @@ export function batchBalance(batch: Batch): BatchBalance | null {
     shouldStand,
     standing,
     lastCount,
-    countedOn: place === null ? null : (batch.days[place] ?? null),
+    countedOn: index === null ? null : (batch.days[index] ?? null),
     unexplained: shouldStand - standing,
     leftSince,
   };

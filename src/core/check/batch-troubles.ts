@@ -68,10 +68,10 @@ function noMethod(batch: Batch, records: Records): Trouble {
 
 function alongTheSteps(batch: Batch, method: Method, records: Records): Trouble[] {
   const troubles: Trouble[] = [];
-  const placeOf = (key: string) => records.stepKeys.indexOf(key);
+  const indexOf = (key: string) => records.stepKeys.indexOf(key);
   let before: { name: string; count: number } | null = null;
   for (const step of method.steps) {
-    const at = placeOf(step.key);
+    const at = indexOf(step.key);
     if (at === -1) continue;
     const count = batch.counts[at] ?? null;
     if (step.counted && count !== null) {
@@ -90,7 +90,7 @@ function alongTheSteps(batch: Batch, method: Method, records: Records): Trouble[
     }
     const parent = step.after === null ? undefined : method.steps[step.after];
     if (parent === undefined) continue;
-    const trouble = tooSoon(step, parent, batch.days[at] ?? null, batch.days[placeOf(parent.key)]);
+    const trouble = tooSoon(step, parent, batch.days[at] ?? null, batch.days[indexOf(parent.key)]);
     if (trouble !== null) {
       troubles.push({
         row: batch.row,

@@ -1,7 +1,7 @@
 import { type BatchState, startOfForecast } from "../projection/batch-state";
 import type { Projection } from "../projection/project";
 import { isSilent } from "../projection/silence";
-import { lotPlaces, startedWith } from "../records/lots";
+import { lotIndexes, startedWith } from "../records/lots";
 import { type OwnCost, ownCost } from "./own-cost";
 import type { PricesReading } from "./read-prices";
 
@@ -29,38 +29,40 @@ export function batchCosts(projection: Projection, prices: PricesReading): reado
   const states = projection.batches.map(({ state }) =>
     state === null || !hasBegun(state) ? null : state,
   );
-  const lots = lotPlaces(projection.batches.map(({ batch }) => batch));
-  const taken = states.map((state, place) =>
-    state === null || lots[place] === null ? 0 : (startedWith(state.batch) ?? 0),
+  const lots = lotIndexes(projection.batches.map(({ batch }) => batch));
+  const taken = states.map((state, index) =>
+    state === null || lots[index] === null ? 0 : (startedWith(state.batch) ?? 0),
   );
   const given = states.map(() => 0);
-  lots.forEach((lot, place) => {
-    if (lot !== null) given[lot] = (given[lot] as number) + (taken[place] as number);
+  lots.forEach((lot, index) => {
+    if (lot !== null) given[lot] = (given[lot] as number) + (taken[index] as number);
   });
   const owns = states.map((state) => (state === null ? null : ownCost(state, prices)));
   const materials = owns.map((own) => own?.materials ?? null);
   const hours = owns.map((own) => own?.hours ?? null);
-  for (const place of lotsFirst(lots)) {
-    const lot = lots[place] ?? null;
+  for (const index of lotsFirst(lots)) {
+    const lot = lots[index] ?? null;
     const from = lot === null ? null : (states[lot] ?? null);
-    if (lot === null || from === null || (taken[place] as number) === 0) continue;
+    if (lot === null || from === null || (taken[index] as number) === 0) continue;
     const out = (given[lot] as number) + stillThere(from);
-    const share = (taken[place] as number) / out;
-    materials[place] = add(materials[place], part(materials[lot], share));
-    hours[place] = add(hours[place], part(hours[lot], share));
+    const share = (taken[index] as number) / out;
+    materials[index] = add(materials[index], part(materials[lot], share));
+    hours[index] = add(hours[index], part(hours[lot], share));
   }
-  return states.flatMap((state, place): BatchCost[] => {
-    const own = owns[place] ?? null;
+  return states.flatMap((state, index): BatchCost[] => {
+    const own = owns[index] ?? null;
     if (state === null || own === null) return [];
-    const gave = given[place] as number;
+    const gave = given[index] as number;
     const left = gave === 0 ? 1 : 1 - gave / (gave + stillThere(state));
-    const kept = { materials: part(materials[place], left), hours: part(hours[place], left) };
+    const kept = { materials: part(materials[index], left), hours: part(hours[index], left) };
     return [
       {
-        ...{ state, own, ...kept },
+        state,
+        own,
+        ...kept,
         cost: add(kept.materials, prices.hour === null ? null : part(kept.hours, prices.hour)),
         ready: readyPlants(state, projection),
-        started: lots[place] === null ? startedWith(state.batch) : null,
+        started: lots[index] === null ? startedWith(state.batch) : null,
       },
     ];
   });
@@ -80,9 +82,9 @@ function stillThere({ batch, plants }: BatchState): number {
 function lotsFirst(lots: readonly (number | null)[]): readonly number[] {
   const children = lots.map((): number[] => []);
   const order: number[] = [];
-  lots.forEach((lot, place) => {
-    if (lot === null) order.push(place);
-    else children[lot]?.push(place);
+  lots.forEach((lot, index) => {
+    if (lot === null) order.push(index);
+    else children[lot]?.push(index);
   });
   for (let at = 0; at < order.length; at += 1) {
     for (const child of children[order[at] as number] ?? []) order.push(child);

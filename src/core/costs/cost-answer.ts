@@ -71,7 +71,10 @@ export function costAnswer(question: CostQuestion, believing?: Forecaster): Answ
     const each = (amount: number | null) => perPlant(amount, one.started);
     rows.push([
       `A started plant: ${one.method}`,
-      ...[each(one.materials), each(one.hours), each(one.cost), null],
+      each(one.materials),
+      each(one.hours),
+      each(one.cost),
+      null,
     ]);
   }
   const noMethod = projection.batches.filter(({ state }) => state === null);

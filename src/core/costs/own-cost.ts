@@ -35,10 +35,10 @@ export function ownCost(state: BatchState, prices: PricesReading): OwnCost {
   const items: string[] = [];
   let plants = batch.fromLot === "" ? null : batch.received;
   let begun = batch.fromLot === "";
-  for (let place = 0; place <= reached; place += 1) {
-    const step = method.steps[place] as Step;
-    const count = counts[place] ?? null;
-    begun ||= count !== null || (doneOn[place] ?? null) !== null;
+  for (let index = 0; index <= reached; index += 1) {
+    const step = method.steps[index] as Step;
+    const count = counts[index] ?? null;
+    begun ||= count !== null || (doneOn[index] ?? null) !== null;
     if (!begun) continue;
     plants = count ?? plants;
     if (step.perPersonHour === null) withoutRate.push(step);

@@ -55,14 +55,14 @@ export function dueTasks({ records, timetable, asOf, daysAhead }: DueQuestion): 
     if (method === null || batch.closed) continue;
     const state = findState(batch, method);
     if (!state.open) continue;
-    for (let place = state.reached + 1; place < method.steps.length; place += 1) {
-      const window = taskWindow(state, place);
+    for (let index = state.reached + 1; index < method.steps.length; index += 1) {
+      const window = taskWindow(state, index);
       if (window === null || window.from > asOf + daysAhead) continue;
-      const step = method.steps[place] as Step;
+      const step = method.steps[index] as Step;
       const { from, usual, by } = window;
       // A step that can't be recorded is a reminder in its time; nobody could ever tick it off.
-      if (!state.recordable[place] && by < asOf) continue;
-      const plants = state.plants ?? plannedBy(state, place);
+      if (!state.recordable[index] && by < asOf) continue;
+      const plants = state.plants ?? plannedBy(state, index);
       const status = by < asOf ? "late" : from <= asOf ? "due" : "coming";
       tasks.push({
         batch: batch.name,
@@ -81,8 +81,8 @@ export function dueTasks({ records, timetable, asOf, daysAhead }: DueQuestion): 
   return tasks.sort(soonestFirst);
 }
 
-function plannedBy({ planned }: BatchState, place: number): number | null {
-  return planned === null || planned.at > place ? null : planned.plants;
+function plannedBy({ planned }: BatchState, index: number): number | null {
+  return planned === null || planned.at > index ? null : planned.plants;
 }
 
 export function dueAnswer(question: DueQuestion): Answer {

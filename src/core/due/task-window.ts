@@ -15,10 +15,10 @@ export interface TaskWindow {
  *
  * @returns null when no step on its line of After has a day
  */
-export function taskWindow(state: BatchState, place: number): TaskWindow | null {
-  const planned = state.plannedOn[place] ?? null;
+export function taskWindow(state: BatchState, index: number): TaskWindow | null {
+  const planned = state.plannedOn[index] ?? null;
   if (planned !== null) return { from: planned, usual: planned, by: planned };
-  const step = state.method.steps[place];
+  const step = state.method.steps[index];
   if (step === undefined || step.after === null) return null;
   const start = usualDay(state, step.after);
   if (start === null) return null;
@@ -29,11 +29,11 @@ export function taskWindow(state: BatchState, place: number): TaskWindow | null 
   };
 }
 
-function usualDay(state: BatchState, place: number): CivilDay | null {
-  const known = state.doneOn[place] ?? state.plannedOn[place] ?? null;
+function usualDay(state: BatchState, index: number): CivilDay | null {
+  const known = state.doneOn[index] ?? state.plannedOn[index] ?? null;
   if (known !== null) return known;
-  const usual = taskWindow(state, place)?.usual ?? null;
+  const usual = taskWindow(state, index)?.usual ?? null;
   // Whether a step without a column is still to come nobody can know.
-  const stillToCome = place > state.reached && state.recordable[place];
+  const stillToCome = index > state.reached && state.recordable[index];
   return usual !== null && stillToCome && usual < state.asOf ? state.asOf : usual;
 }

@@ -2,31 +2,30 @@ import type { Forecaster } from "../projection/forecaster";
 import { type DayDistribution, pointAt, sum } from "../statistics/day-distribution";
 import type { Method, Step } from "../timetable/timetable";
 
-/** The places of the steps that ready is counted from, one after the other, ready itself last. */
+/** The indexes of the steps that ready is counted from, one after the other, ready itself last. */
 export function lineToReady({ steps, ready }: Method): readonly number[] {
-  const places: number[] = [];
-  for (let at: number | null = ready; at !== null; at = steps[at]?.after ?? null)
-    places.unshift(at);
-  return places;
+  const line: number[] = [];
+  for (let at: number | null = ready; at !== null; at = steps[at]?.after ?? null) line.unshift(at);
+  return line;
 }
 
 /**
  * Days from a step on ready's line until ready, for a batch to come: straight, where the nursery has
  * seen enough batches go that way, else the lengths of the steps between, each independent.
  *
- * @param place of a step on the line
+ * @param index of a step on the line
  */
 export function daysToReady(
   method: Method,
-  place: number,
+  index: number,
   forecaster: Forecaster,
 ): DayDistribution {
-  if (place === method.ready) return pointAt(0);
-  const straight = forecaster.straight(method, place, method.ready);
+  if (index === method.ready) return pointAt(0);
+  const straight = forecaster.straight(method, index, method.ready);
   if (straight !== null) return straight;
   const line = lineToReady(method);
   return line
-    .slice(line.indexOf(place) + 1)
+    .slice(line.indexOf(index) + 1)
     .reduce<DayDistribution>(
       (days, step) => sum(days, forecaster.length(method, method.steps[step] as Step)),
       pointAt(0),

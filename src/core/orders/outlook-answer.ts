@@ -51,8 +51,15 @@ export interface OrderOutlook {
 export function outlookAnswer(question: OutlookQuestion): Answer {
   const rows = orderOutlooks(question).map(
     ({ order, likely, chance, shortBy, fullBy, whatToDo }): AnswerValue[] => [
-      ...[order.name, order.variety || null, order.wanted, order.by],
-      ...[likely, chance, shortBy, fullBy, whatToDo],
+      order.name,
+      order.variety || null,
+      order.wanted,
+      order.by,
+      likely,
+      chance,
+      shortBy,
+      fullBy,
+      whatToDo,
     ],
   );
   const remarks = [question.orders.remark, leftOutRemark(question.records)].filter(
@@ -66,8 +73,8 @@ export function orderOutlooks(question: OutlookQuestion): readonly OrderOutlook[
   const { orders, records, timetable, asOf, assurance } = question;
   const projection = project({ records, timetable, asOf, level: assurance });
   const known = knownVarieties(projection);
-  return drawFillings(projection, orders.open, asOf).map((filling, place) => {
-    const order = orders.open[place] as Order;
+  return drawFillings(projection, orders.open, asOf).map((filling, index) => {
+    const order = orders.open[index] as Order;
     const { left, inTime, fullOn } = filling;
     const isPast = order.by < asOf && left > 0;
     const chance = isPast
@@ -125,8 +132,13 @@ function whatToDo(
   const method = methodFor(order, projection, timetable, known);
   if (method === null) return "too late: tell the customer";
   const { steps } = planOrder({
-    ...{ wanted: Math.max(1, shortAt(filling, root)), readyBy: order.by, method, variety, asOf },
-    ...{ assurance: root, forecaster: projection.forecaster },
+    wanted: Math.max(1, shortAt(filling, root)),
+    readyBy: order.by,
+    method,
+    variety,
+    asOf,
+    assurance: root,
+    forecaster: projection.forecaster,
   });
   const graft = steps.find(({ step, onLine }) => onLine && step.key === "grafting");
   const start = graft ?? steps.find(({ onLine }) => onLine);

@@ -20,13 +20,11 @@ const ALL = "All";
 export function planAnswer(question: PlanQuestion): Answer {
   const { steps, needs, remark } = plannedOrder(question);
   const rows = steps.map(({ step, doBy, plants, ...said }): AnswerValue[] => [
-    ...[
-      step.name,
-      doBy,
-      plants,
-      said.needs || null,
-      [...said.facts, ...said.warnings].join(" ") || null,
-    ],
+    step.name,
+    doBy,
+    plants,
+    said.needs || null,
+    [...said.facts, ...said.warnings].join(" ") || null,
   ]);
   if (needs !== "") rows.push([ALL, null, null, needs, null]);
   return { columns: COLUMNS, rows, remark };

@@ -68,40 +68,40 @@ export function planOrder(order: OrderToPlan): OrderPlan {
   const { wanted, readyBy, method, assurance, forecaster, variety, asOf } = order;
   const line = lineToReady(method);
   const start = line[0] as number;
-  const shareFrom = (place: number) => forecaster.kept(method, place, method.ready, variety);
+  const shareFrom = (index: number) => forecaster.kept(method, index, method.ready, variety);
   const certain = shareFrom(start).mean === 1;
   const days = daysToReady(method, start, forecaster);
   const { dayChance, plantChance } = certain
     ? { dayChance: wholeDays(days, assurance).chance, plantChance: 1 }
     : shared(days, assurance);
-  const doBy = daysToDoBy(method, line, readyBy, (place) =>
-    dayQuantile(daysToReady(method, place, forecaster), dayChance),
+  const doBy = daysToDoBy(method, line, readyBy, (index) =>
+    dayQuantile(daysToReady(method, index, forecaster), dayChance),
   );
 
   // From the end: a step never needs fewer plants than the next.
   const plants: (number | null)[] = [];
   const plainly: (number | null)[] = [];
   let later: number | null = wanted;
-  for (let place = method.ready; place >= 0; place -= 1) {
-    const counted = place === start || method.steps[place]?.counted === true;
-    plainly[place] = null;
+  for (let index = method.ready; index >= 0; index -= 1) {
+    const counted = index === start || method.steps[index]?.counted === true;
+    plainly[index] = null;
     if (counted) {
-      const needed: number | null = smallestStart(wanted, shareFrom(place), plantChance);
+      const needed: number | null = smallestStart(wanted, shareFrom(index), plantChance);
       later = needed === null || later === null ? null : Math.max(needed, later);
-      plainly[place] = plainStart(wanted, shareFrom(place).mean);
+      plainly[index] = plainStart(wanted, shareFrom(index).mean);
     }
-    plants[place] = later;
+    plants[index] = later;
   }
   // Between two counts stand the plants of the first of them.
   let standing = plants[0] ?? null;
-  const steps = method.steps.slice(0, method.ready + 1).map((step, place): PlannedStep => {
-    if (place === start || step.counted) standing = plants[place] ?? null;
+  const steps = method.steps.slice(0, method.ready + 1).map((step, index): PlannedStep => {
+    if (index === start || step.counted) standing = plants[index] ?? null;
     return {
       step,
-      doBy: doBy[place] ?? null,
+      doBy: doBy[index] ?? null,
       plants: standing,
-      plainly: plainly[place] ?? null,
-      onLine: line.includes(place),
+      plainly: plainly[index] ?? null,
+      onLine: line.includes(index),
     };
   });
 
@@ -133,21 +133,21 @@ function daysToDoBy(
   method: Method,
   line: readonly number[],
   readyBy: CivilDay,
-  daysNeeded: (place: number) => number,
+  daysNeeded: (index: number) => number,
 ): readonly (CivilDay | null)[] {
   const doBy: (CivilDay | null)[] = method.steps.map(() => null);
   let later = readyBy;
-  for (const place of [...line].reverse()) {
-    const day = daysLater(readyBy, -daysNeeded(place));
+  for (const index of [...line].reverse()) {
+    const day = daysLater(readyBy, -daysNeeded(index));
     // What is learned straight from two steps may differ by a day or two from their own order.
     later = Math.min(day, later) as CivilDay;
-    doBy[place] = later;
+    doBy[index] = later;
   }
-  method.steps.forEach((step, place) => {
-    if (line.includes(place) || step.after === null) return;
+  method.steps.forEach((step, index) => {
+    if (line.includes(index) || step.after === null) return;
     const before = doBy[step.after] ?? null;
     const day = before === null ? null : daysLater(before, step.by);
-    doBy[place] = day !== null && day > readyBy ? readyBy : day;
+    doBy[index] = day !== null && day > readyBy ? readyBy : day;
   });
   return doBy;
 }

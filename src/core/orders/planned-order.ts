@@ -80,9 +80,9 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
       : promiseFromStanding(projection, { method, varieties, by: readyBy, assurance });
   const start = plan.steps.findIndex(({ onLine }) => onLine);
   const last = plan.steps.length - 1;
-  const steps = plan.steps.map((planned, place): PlannedOrderLine => {
+  const steps = plan.steps.map((planned, index): PlannedOrderLine => {
     const { step, doBy, plants } = planned;
-    const isStart = place === start;
+    const isStart = index === start;
     return {
       step,
       doBy,
@@ -90,7 +90,7 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
       needs: plants === null ? "" : amountsText(needsOf(planned)),
       facts: [
         ...sizeFact(planned, plan.plantChance),
-        ...(place === last ? [chanceFact(plan)] : []),
+        ...(index === last ? [chanceFact(plan)] : []),
       ].map(sentence),
       warnings: [
         ...(plants === null ? ["No start is large enough to be so sure of it"] : []),

@@ -5,9 +5,9 @@ export interface Claim {
   readonly sorts: readonly number[];
   /** Civil day up to which its plants may be exchanged for others. */
   latest: number;
-  /** By sort: plants held, by place of the day in the sort's days; null for none ever. */
+  /** By sort: plants held, by index of the day in the sort's days; null for none ever. */
   readonly held: (Float64Array | null)[];
-  /** By sort: place of the first day of which plants are held; Infinity for none. */
+  /** By sort: index of the first day of which plants are held; Infinity for none. */
   readonly first: Float64Array;
 }
 
@@ -27,7 +27,7 @@ interface Stock {
   /** Rising. */
   readonly days: number[];
   readonly free: number[];
-  /** Place of the first day of which plants are free. */
+  /** Index of the first day of which plants are free. */
   firstFree: number;
 }
 
@@ -42,14 +42,14 @@ interface Reached {
 
 interface Plants {
   readonly sort: number;
-  /** Place in the sort's days. */
+  /** Index in the sort's days. */
   readonly at: number;
 }
 
 /**
  * Keeps who has which plants, and finds plants for a claim by moving what others hold.
  *
- * @param sortOf by place of the supply: its sort; -1 where nobody wants it
+ * @param sortOf by index of the supply: its sort; -1 where nobody wants it
  *
  * Method: augmenting paths of a maximum flow (Ford, L. R., Fulkerson, D. R. (1956). Canad. J. Math.
  *   8, 399-404). Whoever takes plants of a day takes those of any earlier day, so what a search has
@@ -192,13 +192,13 @@ function stocksOf(
   const stocks = Array.from({ length: sorts }, (): Stock => ({ days: [], free: [], firstFree: 0 }));
   const days: number[] = [];
   const count = supplies.length;
-  // Day and place in one number: numbers alone are sorted fastest.
-  const byDay = Float64Array.from(supplies, ({ day }, place) => day * count + place).sort();
+  // Day and index in one number: numbers alone are sorted fastest.
+  const byDay = Float64Array.from(supplies, ({ day }, index) => day * count + index).sort();
   for (const key of byDay) {
     const day = Math.floor(key / count);
-    const place = key - day * count;
-    const stock = stocks[sortOf[place] ?? -1];
-    const plants = supplies[place]?.plants ?? 0;
+    const index = key - day * count;
+    const stock = stocks[sortOf[index] ?? -1];
+    const plants = supplies[index]?.plants ?? 0;
     if (stock === undefined || plants === 0) continue;
     if (days[days.length - 1] !== day) days.push(day);
     const last = stock.days.length - 1;

@@ -14,7 +14,7 @@ export interface Asked {
   readonly plants: number;
   /** Last civil day on which plants are in time. */
   readonly by: number;
-  /** By place of the supply: whether the order takes its variety. */
+  /** By index of the supply: whether the order takes its variety. */
   readonly takes: readonly boolean[];
 }
 
@@ -73,7 +73,7 @@ export function settingAside(
 
 /** Batches that all orders take alike are of one sort: of one day, their plants are the same plants. */
 function sortsOf(asked: readonly Asked[]): {
-  /** By place of the supply; -1 where no order takes it. */
+  /** By index of the supply; -1 where no order takes it. */
   readonly sortOf: readonly number[];
   readonly sorts: number;
   /** By order: the sorts that it takes. */

@@ -31,10 +31,10 @@ export function initialsOf(names: readonly string[]): Initials {
     return initials;
   };
   const ofText = (text: string) =>
-    // What stands between the people stands at the odd places.
+    // What stands between the people stands at the odd indexes.
     text
       .split(BETWEEN)
-      .map((part, place) => (place % 2 === 0 ? ofOne(part) : part))
+      .map((part, index) => (index % 2 === 0 ? ofOne(part) : part))
       .join("");
   for (const name of names) ofText(name);
   return ofText;

@@ -1,5 +1,5 @@
 import type { Batch } from "../records/batch";
-import { type Records, stepPlace } from "../records/records";
+import { type Records, stepIndex } from "../records/records";
 import { namesPeople } from "./people-columns";
 
 /**
@@ -8,7 +8,7 @@ import { namesPeople } from "./people-columns";
  * So the order stays when rows are sorted anew and when somebody comes.
  */
 export function peopleOf(records: Records): readonly string[] {
-  const grafting = stepPlace(records, "grafting");
+  const grafting = stepIndex(records, "grafting");
   const dayOf = ({ days }: Batch) =>
     grafting === null ? Number.POSITIVE_INFINITY : (days[grafting] ?? Number.POSITIVE_INFINITY);
   const batches = [...records.batches].sort((a, b) => compare(dayOf(a), dayOf(b)) || a.row - b.row);

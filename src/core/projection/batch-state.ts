@@ -3,7 +3,7 @@ import type { Batch } from "../records/batch";
 import type { Records } from "../records/records";
 import type { Method } from "../timetable/timetable";
 
-/** Where a batch stands on a day, by what was recorded up to that day. Steps go by place in the method. */
+/** Where a batch stands on a day, by what was recorded up to that day. Steps go by index in the method. */
 export interface BatchState {
   readonly batch: Batch;
   readonly method: Method;
@@ -29,26 +29,26 @@ export interface BatchState {
   readonly open: boolean;
 }
 
-/** Finds where batches stand; made once for a table, since the places of its columns are the same for all. */
+/** Finds where batches stand; made once for a table, since the indexes of its columns are the same for all. */
 export function stateFinder(
   records: Records,
   asOf: CivilDay,
 ): (batch: Batch, method: Method) => BatchState {
-  const placesOf = new Map<Method, readonly number[]>();
+  const indexesOf = new Map<Method, readonly number[]>();
   return (batch, method) => {
-    let places = placesOf.get(method);
-    if (places === undefined) {
-      places = method.steps.map((step) => records.stepKeys.indexOf(step.key));
-      placesOf.set(method, places);
+    let stepIndexes = indexesOf.get(method);
+    if (stepIndexes === undefined) {
+      stepIndexes = method.steps.map((step) => records.stepKeys.indexOf(step.key));
+      indexesOf.set(method, stepIndexes);
     }
-    return stateOf(batch, method, places, asOf);
+    return stateOf(batch, method, stepIndexes, asOf);
   };
 }
 
 function stateOf(
   batch: Batch,
   method: Method,
-  places: readonly number[],
+  stepIndexes: readonly number[],
   asOf: CivilDay,
 ): BatchState {
   const doneOn: (CivilDay | null)[] = [];
@@ -58,12 +58,12 @@ function stateOf(
   let lastDone: number | null = null;
   let lastCounted: number | null = null;
   let planned: BatchState["planned"] = null;
-  for (let step = 0; step < places.length; step += 1) {
-    const place = places[step] as number;
-    const day = place === -1 ? null : (batch.days[place] ?? null);
+  for (let step = 0; step < stepIndexes.length; step += 1) {
+    const index = stepIndexes[step] as number;
+    const day = index === -1 ? null : (batch.days[index] ?? null);
     const toCome = day !== null && day > asOf;
     const done = toCome ? null : day;
-    const written = place === -1 ? null : (batch.counts[place] ?? null);
+    const written = index === -1 ? null : (batch.counts[index] ?? null);
     const count = toCome ? null : written;
     if (toCome && written !== null) planned ??= { plants: written, at: step };
     doneOn.push(done);
@@ -79,7 +79,7 @@ function stateOf(
     batch,
     method,
     asOf,
-    recordable: places.map((place) => place !== -1),
+    recordable: stepIndexes.map((index) => index !== -1),
     doneOn,
     plannedOn,
     counts,

@@ -42,18 +42,18 @@ export function dayForecaster(
   const ask = (state: BatchState, step: number): { from: CivilDay; waited: Waited } | null => {
     const line = directLine(state, step, forecaster) ?? lineTo(state, step);
     if (line === null) return null;
-    const { anchorDay, places, passed } = line;
+    const { anchorDay, steps, passed } = line;
     const days = asOf - anchorDay;
     // Batches of one method that wait equally long on the same line share one forecast.
-    const key = `${numberOf(state.method, names)} ${step} ${line.direct ?? places.length} ${passed} ${days} ${line.direct !== null}`;
+    const key = `${numberOf(state.method, names)} ${step} ${line.direct ?? steps.length} ${passed} ${days} ${line.direct !== null}`;
     let waited = known.get(key);
     if (waited === undefined) {
       const distribution =
         line.direct !== null
           ? directDays(state, line.direct, step, days, forecaster)
-          : places.length === 0
+          : steps.length === 0
             ? pointAt(0)
-            : daysAlong(state, places, days, forecaster);
+            : daysAlong(state, steps, days, forecaster);
       const { low, middle, high } = nearestEnds(distribution.mass, side);
       const { first } = distribution;
       waited = { distribution, range: [first + low, first + middle, first + high] };
@@ -93,20 +93,20 @@ interface Line {
   /** Day of the last step on the line that is recorded or planned. */
   readonly anchorDay: CivilDay;
   /** Steps after it, down to the one asked for. */
-  readonly places: readonly number[];
+  readonly steps: readonly number[];
   /** How many of them are past without a record. */
   readonly passed: number;
 }
 
 /** The line of After from the nearest dated step down to a step; null when no step on it is dated. */
 function lineTo(state: BatchState, step: number): Line | null {
-  const places: number[] = [];
+  const steps: number[] = [];
   let passed = 0;
   let at: number | null = step;
   while (at !== null) {
     const anchorDay = state.doneOn[at] ?? state.plannedOn[at] ?? null;
-    if (anchorDay !== null) return { direct: null, anchorDay, places, passed };
-    places.unshift(at);
+    if (anchorDay !== null) return { direct: null, anchorDay, steps, passed };
+    steps.unshift(at);
     if (at <= state.reached) passed += 1;
     at = state.method.steps[at]?.after ?? null;
   }
@@ -123,7 +123,7 @@ function directLine(state: BatchState, step: number, forecaster: Forecaster): Li
   if ((state.plannedOn[step] ?? null) !== null) return null;
   if (forecaster.straight(method, lastDone, step) === null) return null;
   const anchorDay = state.doneOn[lastDone] as CivilDay;
-  return { direct: lastDone, anchorDay, places: [step], passed: 0 };
+  return { direct: lastDone, anchorDay, steps: [step], passed: 0 };
 }
 
 function directDays(
@@ -140,17 +140,17 @@ function directDays(
 /** Days from the anchor to the last step of a line. */
 function daysAlong(
   { method, reached, recordable }: BatchState,
-  places: readonly number[],
+  steps: readonly number[],
   waited: number,
   forecaster: Forecaster,
 ): DayDistribution {
   let days: DayDistribution | null = null;
-  for (const place of places) {
-    const length = forecaster.length(method, method.steps[place] as Step);
+  for (const step of steps) {
+    const length = forecaster.length(method, method.steps[step] as Step);
     const unheld: DayDistribution = days === null ? length : sum(days, length);
-    if (place <= reached) {
+    if (step <= reached) {
       days = onlyDays(unheld, 0, waited) ?? { first: waited, mass: Float64Array.of(1) };
-    } else if (!recordable[place]) {
+    } else if (!recordable[step]) {
       days = unheld;
     } else {
       days = onlyDays(unheld, waited + 1, Number.POSITIVE_INFINITY) ?? longerThan(length, waited);

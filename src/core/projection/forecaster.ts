@@ -10,11 +10,11 @@ import type { Method, Step } from "../timetable/timetable";
 export interface Forecaster {
   length(method: Method, step: Step): StepLength;
   /**
-   * How long it takes from one step straight to a later one, by place, past the steps between; null
+   * How long it takes from one step straight to a later one, by index, past the steps between; null
    * where too few batches were seen to go that way.
    */
   straight(method: Method, after: number, upTo: number): StepLength | null;
-  /** The share of plants that a new batch keeps after one step, up to and with another; by place. */
+  /** The share of plants that a new batch keeps after one step, up to and with another; by index. */
   kept(method: Method, after: number, upTo: number, variety: string): ShareMoments;
   /** One possible truth about the shares, drawn once and common to all batches. */
   draw(uniform: () => number): SharesDrawn;
@@ -35,7 +35,7 @@ export interface DrawnShare {
 /** The timetable's share kept after one step, up to and with another. */
 export function timetableShare(method: Method, after: number, upTo: number): number {
   let share = 1;
-  for (let place = after + 1; place <= upTo; place += 1) share *= method.steps[place]?.kept ?? 1;
+  for (let index = after + 1; index <= upTo; index += 1) share *= method.steps[index]?.kept ?? 1;
   return share;
 }
 
@@ -54,8 +54,8 @@ export function timetableForecaster(): Forecaster {
     straight: () => null,
     kept: (method, after, upTo) => {
       let share = WHOLE;
-      for (let place = after + 1; place <= upTo; place += 1) {
-        const kept = method.steps[place]?.kept ?? null;
+      for (let index = after + 1; index <= upTo; index += 1) {
+        const kept = method.steps[index]?.kept ?? null;
         if (kept !== null) share = product(share, newBatchShare(kept));
       }
       return share;

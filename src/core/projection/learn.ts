@@ -80,16 +80,16 @@ export function learn(states: readonly BatchState[]): Forecaster {
 }
 
 function lengthOf(method: Method, step: Step, states: readonly BatchState[]): StepLength {
-  const place = method.steps.indexOf(step);
+  const index = method.steps.indexOf(step);
   const done: number[] = [];
   const waiting: number[] = [];
   for (const state of states) {
     const start = step.after === null ? null : (state.doneOn[step.after] ?? null);
     if (start === null) continue;
-    const day = state.doneOn[place] ?? null;
+    const day = state.doneOn[index] ?? null;
     if (day !== null) {
       if (day >= start) done.push(day - start);
-    } else if (state.open && place > state.reached && state.recordable[place] && !isSilent(state)) {
+    } else if (state.open && index > state.reached && state.recordable[index] && !isSilent(state)) {
       waiting.push(state.asOf - start);
     }
   }
@@ -138,12 +138,12 @@ function learnedWithTail(prior: WeighedPrior, recorded: RecordedLengths): StepLe
  * at the two ends adds up as independent lengths do, by squares.
  */
 function windowBetween(method: Method, after: number, upTo: number): StepWindow {
-  const sinceStart = (place: number, side: "from" | "usual" | "by"): number => {
-    const step = method.steps[place] as Step;
+  const sinceStart = (index: number, side: "from" | "usual" | "by"): number => {
+    const step = method.steps[index] as Step;
     return step.after === null ? 0 : sinceStart(step.after, side) + step[side];
   };
-  const early = (place: number) => sinceStart(place, "usual") - sinceStart(place, "from");
-  const late = (place: number) => sinceStart(place, "by") - sinceStart(place, "usual");
+  const early = (index: number) => sinceStart(index, "usual") - sinceStart(index, "from");
+  const late = (index: number) => sinceStart(index, "by") - sinceStart(index, "usual");
   const usual = Math.max(0, sinceStart(upTo, "usual") - sinceStart(after, "usual"));
   return {
     from: Math.max(0, Math.round(usual - Math.hypot(early(upTo), late(after)))),
@@ -161,7 +161,7 @@ interface Chain {
 }
 
 interface Link {
-  /** Places of the steps. */
+  /** Indexes of the steps. */
   readonly after: number;
   readonly upTo: number;
   readonly posterior: SharePosterior;
@@ -169,11 +169,11 @@ interface Link {
 
 function countedChain(method: Method, states: readonly BatchState[]): Chain {
   const counted = method.steps
-    .map((_, place) => place)
+    .map((_, index) => index)
     .filter(
-      (place) =>
-        method.steps[place]?.counted &&
-        (place === method.ready || states.some((state) => state.counts[place] !== null)),
+      (index) =>
+        method.steps[index]?.counted &&
+        (index === method.ready || states.some((state) => state.counts[index] !== null)),
     );
   const links: Link[] = [];
   for (let i = 1; i < counted.length; i += 1) {

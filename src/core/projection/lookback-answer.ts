@@ -36,10 +36,10 @@ export function lookbackAnswer(question: LookbackQuestion): Answer {
     asOf: then,
   });
   const readyColumn = (batch: Batch, key: string) => {
-    const place = records.stepKeys.indexOf(key);
-    const day = batch.days[place] ?? null;
+    const column = records.stepKeys.indexOf(key);
+    const day = batch.days[column] ?? null;
     const isKnown = day !== null && day <= asOf;
-    return { day: isKnown ? day : null, count: isKnown ? (batch.counts[place] ?? null) : null };
+    return { day: isKnown ? day : null, count: isKnown ? (batch.counts[column] ?? null) : null };
   };
   const rows: AnswerValue[][] = [];
   const held = { days: 0, ofDays: 0, counts: 0, ofCounts: 0 };
@@ -93,8 +93,8 @@ function knownBy(records: Records, then: CivilDay): Records {
     ...records,
     batches: records.batches.map((batch): Batch => {
       let latest = -1;
-      batch.days.forEach((day, place) => {
-        if (day !== null && day <= then) latest = place;
+      batch.days.forEach((day, index) => {
+        if (day !== null && day <= then) latest = index;
       });
       return {
         ...batch,
@@ -105,9 +105,9 @@ function knownBy(records: Records, then: CivilDay): Records {
         received: null,
         closed: false,
         days: batch.days.map((day) => (day !== null && day <= then ? day : null)),
-        counts: batch.counts.map((count, place) => {
-          const day = batch.days[place] ?? null;
-          const known = day === null ? place < latest : day <= then;
+        counts: batch.counts.map((count, index) => {
+          const day = batch.days[index] ?? null;
+          const known = day === null ? index < latest : day <= then;
           return known ? count : null;
         }),
       };

@@ -30,16 +30,16 @@ export function stepsAnswer(question: ProjectionQuestion, believing?: Forecaster
     if (state === null) continue;
     const { method } = state;
     const ongoing = state.open && !isSilent(state);
-    for (let place = 0; place < method.steps.length; place += 1) {
-      const step = method.steps[place];
-      const toCome = ongoing && place > state.reached;
-      const when = toCome ? days.range(state, place) : null;
-      const many = toCome && step?.counted ? plants(state, place) : null;
+    for (let index = 0; index < method.steps.length; index += 1) {
+      const step = method.steps[index];
+      const toCome = ongoing && index > state.reached;
+      const when = toCome ? days.range(state, index) : null;
+      const many = toCome && step?.counted ? plants(state, index) : null;
       rows.push([
         batch.name,
         step?.name ?? null,
-        state.doneOn[place] ?? null,
-        state.counts[place] ?? null,
+        state.doneOn[index] ?? null,
+        state.counts[index] ?? null,
         when?.from ?? null,
         when?.likely ?? null,
         when?.by ?? null,

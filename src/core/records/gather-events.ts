@@ -52,8 +52,8 @@ function together(
   events: readonly LogEvent[],
   stepKeys: readonly string[],
 ): Batch {
-  const days = stepKeys.map((_, place) => batch?.days[place] ?? null);
-  const counts = stepKeys.map((_, place) => batch?.counts[place] ?? null);
+  const days = stepKeys.map((_, index) => batch?.days[index] ?? null);
+  const counts = stepKeys.map((_, index) => batch?.counts[index] ?? null);
   const facts = Object.fromEntries(TEXT_FACTS.map((fact) => [fact, batch?.[fact] ?? ""])) as Record<
     TextFact,
     string
@@ -71,9 +71,9 @@ function together(
     }
     const { what, count, day } = event;
     if (what.kind === "step") {
-      const place = stepKeys.indexOf(what.key);
-      if (batch?.counts[place] == null && count !== null) counts[place] = count;
-      if (batch?.days[place] == null && day !== null) days[place] = day;
+      const index = stepKeys.indexOf(what.key);
+      if (batch?.counts[index] == null && count !== null) counts[index] = count;
+      if (batch?.days[index] == null && day !== null) days[index] = day;
       if (what.key === "grafting" && facts.grafter === "") facts.grafter = event.person;
     } else if (what.kind === "culled") culled = (culled ?? 0) + (count ?? 0);
     else if (what.kind === "dispatched") dispatched = (dispatched ?? 0) + (count ?? 0);

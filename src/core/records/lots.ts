@@ -12,12 +12,12 @@ import { COST, type Trouble } from "./trouble";
 export function linkLots(batches: readonly Batch[], troubles: Trouble[]): readonly Batch[] {
   const hasLots = batches.some(({ fromLot, received }) => fromLot !== "" || received !== null);
   if (!hasLots) return batches;
-  const placeOf = placesByName(batches);
+  const indexByName = indexesByName(batches);
   const parents = batches.map((batch) => {
     if (batch.fromLot === "") return null;
-    const place = placeOf.get(likeName(batch.fromLot));
-    if (place === undefined) troubles.push(noSuchLot(batch));
-    return place ?? null;
+    const index = indexByName.get(likeName(batch.fromLot));
+    if (index === undefined) troubles.push(noSuchLot(batch));
+    return index ?? null;
   });
   const inCircle = circles(parents);
   const children = batches.map((): Batch[] => []);
@@ -27,14 +27,14 @@ export function linkLots(batches: readonly Batch[], troubles: Trouble[]): readon
     if (inCircle[child]) troubles.push(goesInACircle(batch));
     else children[parent]?.push(batch);
   });
-  return batches.map((batch, place) => {
+  return batches.map((batch, index) => {
     const own = batch.fromLot === "" ? (batch.received ?? 0) : 0;
-    const taken = (children[place] ?? []).map((child) => ({
+    const taken = (children[index] ?? []).map((child) => ({
       plants: startedWith(child) ?? 0,
       day: firstDay(child),
     }));
     const given = own + taken.reduce((sum, { plants }) => sum + plants, 0);
-    const lot = parents[place] ?? null;
+    const lot = parents[index] ?? null;
     const spelt = lot === null ? batch.fromLot : (batches[lot] as Batch).name;
     if (given === 0 && spelt === batch.fromLot) return batch;
     const counted = lastCountDay(batch);
@@ -42,28 +42,28 @@ export function linkLots(batches: readonly Batch[], troubles: Trouble[]): readon
       .filter(({ day }) => counted !== null && day !== null && day < counted)
       .reduce((sum, { plants }) => sum + plants, 0);
     const linked = { ...batch, fromLot: spelt, given, givenBeforeCount: before };
-    if (given > mostToGive(linked)) troubles.push(overdrawn(linked, children[place] ?? []));
+    if (given > mostToGive(linked)) troubles.push(overdrawn(linked, children[index] ?? []));
     return linked;
   });
 }
 
-/** Place of the lot that each batch was taken from; null where it has none, or the lots go in a circle. */
-export function lotPlaces(batches: readonly Batch[]): readonly (number | null)[] {
-  const placeOf = placesByName(batches);
+/** Index of the lot that each batch was taken from; null where it has none, or the lots go in a circle. */
+export function lotIndexes(batches: readonly Batch[]): readonly (number | null)[] {
+  const indexByName = indexesByName(batches);
   const parents = batches.map(({ fromLot }) =>
-    fromLot === "" ? null : (placeOf.get(likeName(fromLot)) ?? null),
+    fromLot === "" ? null : (indexByName.get(likeName(fromLot)) ?? null),
   );
   const inCircle = circles(parents);
-  return parents.map((parent, place) => (inCircle[place] ? null : parent));
+  return parents.map((parent, index) => (inCircle[index] ? null : parent));
 }
 
-function placesByName(batches: readonly Batch[]): ReadonlyMap<string, number> {
-  const placeOf = new Map<string, number>();
-  batches.forEach((batch, place) => {
+function indexesByName(batches: readonly Batch[]): ReadonlyMap<string, number> {
+  const indexByName = new Map<string, number>();
+  batches.forEach((batch, index) => {
     const key = likeName(batch.name);
-    if (!placeOf.has(key)) placeOf.set(key, place);
+    if (!indexByName.has(key)) indexByName.set(key, index);
   });
-  return placeOf;
+  return indexByName;
 }
 
 /** The first count of a batch, or what came to it from a lot by a line of its own. */
@@ -72,25 +72,25 @@ export function startedWith(batch: Batch): number | null {
   return batch.counts.find((count) => count !== null) ?? null;
 }
 
-/** Place of the latest counted step, by the order of the records' steps; null when none. */
+/** Index of the latest counted step, by the order of the records' steps; null when none. */
 export function lastCounted(batch: Batch): number | null {
-  for (let place = batch.counts.length - 1; place >= 0; place -= 1) {
-    if ((batch.counts[place] ?? null) !== null) return place;
+  for (let index = batch.counts.length - 1; index >= 0; index -= 1) {
+    if ((batch.counts[index] ?? null) !== null) return index;
   }
   return null;
 }
 
 function mostToGive(batch: Batch): number {
-  const place = lastCounted(batch);
-  const last = place === null ? startedWith(batch) : (batch.counts[place] ?? null);
+  const index = lastCounted(batch);
+  const last = index === null ? startedWith(batch) : (batch.counts[index] ?? null);
   if (last === null) return Number.POSITIVE_INFINITY;
   const left = (startedWith(batch) ?? last) - (batch.culled ?? 0) - (batch.dispatched ?? 0);
   return Math.min(left, last + batch.givenBeforeCount);
 }
 
 function lastCountDay(batch: Batch): CivilDay | null {
-  const place = lastCounted(batch);
-  return place === null ? null : (batch.days[place] ?? null);
+  const index = lastCounted(batch);
+  return index === null ? null : (batch.days[index] ?? null);
 }
 
 function firstDay(batch: Batch): CivilDay | null {
@@ -103,14 +103,14 @@ function circles(parents: readonly (number | null)[]): boolean[] {
   const inCircle = parents.map(() => false);
   for (let start = 0; start < parents.length; start += 1) {
     const path: number[] = [];
-    let place: number | null = start;
-    while (place !== null && state[place] === 0) {
-      state[place] = 1;
-      path.push(place);
-      place = parents[place] ?? null;
+    let index: number | null = start;
+    while (index !== null && state[index] === 0) {
+      state[index] = 1;
+      path.push(index);
+      index = parents[index] ?? null;
     }
-    if (place !== null && state[place] === 1) {
-      for (const one of path.slice(path.indexOf(place))) inCircle[one] = true;
+    if (index !== null && state[index] === 1) {
+      for (const one of path.slice(path.indexOf(index))) inCircle[one] = true;
     }
     for (const one of path) state[one] = 2;
   }

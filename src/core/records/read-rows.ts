@@ -107,9 +107,9 @@ export function batchRows(
   // Every column asks for the same rows. 0 is not known yet, 1 no, 2 yes.
   const known = new Uint8Array(Math.max(0, area.endRow - area.firstRow));
   return (row) => {
-    const place = row - area.firstRow;
-    if (known[place] === 0) known[place] = isBatch(row) ? 2 : 1;
-    return known[place] === 2;
+    const index = row - area.firstRow;
+    if (known[index] === 0) known[index] = isBatch(row) ? 2 : 1;
+    return known[index] === 2;
   };
 }
 

@@ -51,8 +51,8 @@ export function leftOutRemark(records: Records): string | null {
   return leftOut === 1 ? `1 row left out: ${SEE_CHECK}` : `${leftOut} rows left out: ${SEE_CHECK}`;
 }
 
-/** The place of a step among the records' steps; null when the tables have none for it. */
-export function stepPlace(records: Records, key: string): number | null {
-  const place = records.stepKeys.indexOf(key);
-  return place === -1 ? null : place;
+/** The index of a step among the records' steps; null when the tables have none for it. */
+export function stepIndex(records: Records, key: string): number | null {
+  const index = records.stepKeys.indexOf(key);
+  return index === -1 ? null : index;
 }

@@ -77,22 +77,22 @@ export function rowReader(
 
   const daysIn = (row: number, sectionYear: number | null): (CivilDay | null)[] => {
     const days: (CivilDay | null)[] = [];
-    let undated: { place: number; day: UndatedDay }[] | null = null;
+    let undated: { index: number; day: UndatedDay }[] | null = null;
     for (const { day: column } of steps) {
       const day = column === null ? null : cells.day(row, column.match, column.read);
       if (day === null || typeof day === "number") days.push(day);
       else {
         undated ??= [];
-        undated.push({ place: days.length, day });
+        undated.push({ index: days.length, day });
         days.push(null);
       }
     }
     if (undated === null) return days;
     const neighbours = days.filter((day): day is CivilDay => day !== null);
-    for (const { place, day } of undated) {
-      const match = dayMatches.get(stepKeys[place] as string) as ColumnMatch;
+    for (const { index, day } of undated) {
+      const match = dayMatches.get(stepKeys[index] as string) as ColumnMatch;
       const settled = settleYear(day, { neighbours, sectionYear, asOf: habits.asOf });
-      days[place] = settled;
+      days[index] = settled;
       if (settled === null) cells.listUnread(row, match, "a date without a year");
       else cells.listReading(row, match, sentenceDay(settled));
     }

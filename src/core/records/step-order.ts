@@ -6,11 +6,11 @@ export function alignSteps(
   own: readonly string[],
   all: readonly string[],
 ): readonly Batch[] {
-  if (own.length === all.length && own.every((key, place) => key === all[place])) return batches;
-  const places = all.map((key) => own.indexOf(key));
+  if (own.length === all.length && own.every((key, index) => key === all[index])) return batches;
+  const indexes = all.map((key) => own.indexOf(key));
   return batches.map((batch) => ({
     ...batch,
-    days: places.map((place) => (place === -1 ? null : (batch.days[place] ?? null))),
-    counts: places.map((place) => (place === -1 ? null : (batch.counts[place] ?? null))),
+    days: indexes.map((index) => (index === -1 ? null : (batch.days[index] ?? null))),
+    counts: indexes.map((index) => (index === -1 ? null : (batch.counts[index] ?? null))),
   }));
 }

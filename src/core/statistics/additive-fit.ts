@@ -36,13 +36,11 @@ export function additiveFit(
   telling: readonly ComparedBatch[],
   groupCount: number,
 ): readonly FittedBatch[] {
-  const placeOf = new Map(
-    [...new Set(telling.map(({ stratum }) => stratum))].map((s, i) => [s, i]),
-  );
+  const baseOf = new Map([...new Set(telling.map(({ stratum }) => stratum))].map((s, i) => [s, i]));
   const fitted = groupCount <= MOST_GROUPS;
   const cells = new Map<number, LogisticRow & { taken: number; grafted: number }>();
   const cellOf = ({ group, stratum }: ComparedBatch) =>
-    (placeOf.get(stratum) as number) * (groupCount + 1) + group;
+    (baseOf.get(stratum) as number) * (groupCount + 1) + group;
   for (const batch of telling) {
     const key = cellOf(batch);
     const cell = cells.get(key);
@@ -50,7 +48,7 @@ export function additiveFit(
       cells.set(key, {
         taken: batch.taken,
         grafted: batch.grafted,
-        base: placeOf.get(batch.stratum) as number,
+        base: baseOf.get(batch.stratum) as number,
         // The first group is what the others are told by.
         columns: fitted && batch.group > 0 ? [batch.group - 1] : [],
       });
@@ -61,11 +59,11 @@ export function additiveFit(
   }
   const rows = [...cells.values()];
   const columns = fitted ? Math.max(0, groupCount - 1) : 0;
-  const fit = logisticFit(rows, { bases: placeOf.size, columns, ridge: RIDGE });
+  const fit = logisticFit(rows, { bases: baseOf.size, columns, ridge: RIDGE });
   if (fit === null) throw new Error("a fit with a ridge has an answer");
   const ofCell = new Map(
-    [...cells].map(([key, row], place) => {
-      const share = fit.shares[place] as number;
+    [...cells].map(([key, row], index) => {
+      const share = fit.shares[index] as number;
       return [key, { share, perPlant: share * (1 - share) * fit.logOddsVariance(row) }];
     }),
   );

@@ -12,17 +12,17 @@
  *   Soc. B 57, 289-300.
  */
 export function raisedForMany(chances: readonly number[]): readonly number[] {
-  const order = chances.map((_, place) => place).sort((a, b) => at(chances, b) - at(chances, a));
+  const order = chances.map((_, index) => index).sort((a, b) => at(chances, b) - at(chances, a));
   const raised = new Array<number>(chances.length);
   let least = 1;
-  order.forEach((place, fromLargest) => {
+  order.forEach((index, fromLargest) => {
     const rank = chances.length - fromLargest;
-    least = Math.min(least, (at(chances, place) * chances.length) / rank);
-    raised[place] = least;
+    least = Math.min(least, (at(chances, index) * chances.length) / rank);
+    raised[index] = least;
   });
   return raised;
 }
 
-function at(values: readonly number[], place: number): number {
-  return values[place] as number;
+function at(values: readonly number[], index: number): number {
+  return values[index] as number;
 }

@@ -41,7 +41,13 @@ export function evenedGroups(
   spreadOf: (grafted: number) => number = () => 1,
 ): readonly EvenedGroup[] {
   const groups = Array.from({ length: groupCount }, () => ({
-    ...{ batches: 0, grafted: 0, taken: 0, expected: 0, variance: 0, comparable: 0, others: 0 },
+    batches: 0,
+    grafted: 0,
+    taken: 0,
+    expected: 0,
+    variance: 0,
+    comparable: 0,
+    others: 0,
     alone: [] as number[],
   }));
   for (const [stratum, { cells, total }] of strataOf(batches, spreadOf)) {
@@ -49,8 +55,8 @@ export function evenedGroups(
     // Plants are drawn without putting back, as in the plain test.
     const perPlant =
       total.grafted > 1 ? (rate * (1 - rate) * total.grafted) / (total.grafted - 1) : 0;
-    for (const [place, cell] of cells) {
-      const group = groups[place] as (typeof groups)[number];
+    for (const [index, cell] of cells) {
+      const group = groups[index] as (typeof groups)[number];
       const part = cell.grafted / total.grafted;
       group.batches += cell.batches;
       group.grafted += cell.grafted;

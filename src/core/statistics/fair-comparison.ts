@@ -50,7 +50,7 @@ export function fairComparison(
   const overall = batches.reduce((sum, batch) => sum + batch.taken, 0) / grafted;
   const reach = reachOfT(level, spread.degreesOfFreedom);
   const sides = sidesTaken(batches, evened, (1 - level) * PART_USED);
-  return evened.map((group, place) => {
+  return evened.map((group, index) => {
     const { taken, expected, variance } = group;
     if (!(variance > 0)) {
       return { ...group, evenedRate: null, range: null, reading: "too few" as const };
@@ -60,7 +60,7 @@ export function fairComparison(
     // As many plants as would leave the overall rate as uncertain as the comparison is.
     const plants = (overall * (1 - overall)) / (variance * (overall / expected) ** 2);
     const range = scoreInterval({ share: evenedRate, trials: plants, reach });
-    const side = sides[place] ?? null;
+    const side = sides[index] ?? null;
     const wide = side === null || (range.high - range.low) / 2 > WIDEST_TO_TELL;
     const reading =
       side === "above" || side === "below" ? side : wide ? ("too few" as const) : "alike";
@@ -81,21 +81,21 @@ function sidesTaken(
   const groups = evenedGroups(tamed.batches, asTheyStand.length, (grafted) =>
     spreadOf(grafted, spread.correlation),
   );
-  const places = groups.flatMap((group, place) => (canBeTested(group) ? [place] : []));
+  const tested = groups.flatMap((group, at) => (canBeTested(group) ? [at] : []));
   const chances = raisedForMany(
-    places.map((place) => {
-      const { taken, expected, variance } = groups[place] as EvenedGroup;
+    tested.map((at) => {
+      const { taken, expected, variance } = groups[at] as EvenedGroup;
       const errors = (taken - expected) / Math.sqrt(variance * tamed.widening);
       return beyondT(errors, spread.degreesOfFreedom);
     }),
   );
   const sides: (Side | null)[] = groups.map(() => null);
-  places.forEach((place, index) => {
-    const side = sideOf(groups[place] as EvenedGroup);
+  tested.forEach((at, index) => {
+    const side = sideOf(groups[at] as EvenedGroup);
     const clear = (chances[index] as number) <= falsely;
     // Counts as they stand must lie on the same side.
-    const agreed = sideOf(asTheyStand[place] as EvenedGroup) === side;
-    sides[place] = clear && agreed ? side : "neither";
+    const agreed = sideOf(asTheyStand[at] as EvenedGroup) === side;
+    sides[at] = clear && agreed ? side : "neither";
   });
   return sides;
 }

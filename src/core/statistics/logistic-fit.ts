@@ -105,7 +105,7 @@ function penalised(pass: LogisticPass, { coefficients }: LogisticPoint, { ridge 
 
 function moved(point: LogisticPoint, step: LogisticPoint, share: number): LogisticPoint {
   const along = (values: Float64Array, steps: Float64Array) =>
-    values.map((value, place) => value + share * (steps[place] as number));
+    values.map((value, index) => value + share * (steps[index] as number));
   return {
     bases: along(point.bases, step.bases),
     coefficients: along(point.coefficients, step.coefficients),
@@ -148,7 +148,7 @@ function finished(
 
 function trace(matrix: Float64Array, size: number): number {
   let sum = 0;
-  for (let place = 0; place < size; place += 1) sum += matrix[place * size + place] as number;
+  for (let index = 0; index < size; index += 1) sum += matrix[index * size + index] as number;
   return sum;
 }
 

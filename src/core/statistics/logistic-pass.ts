@@ -19,14 +19,14 @@ export interface FlatRows {
 
 export function flatRows(rows: readonly LogisticRow[]): FlatRows {
   const start = new Int32Array(rows.length + 1);
-  rows.forEach((row, place) => {
-    start[place + 1] = (start[place] as number) + row.columns.length;
+  rows.forEach((row, index) => {
+    start[index + 1] = (start[index] as number) + row.columns.length;
   });
   const column = new Int32Array(start[rows.length] as number);
   const value = new Float64Array(column.length).fill(1);
-  rows.forEach(({ columns, values }, place) => {
-    column.set(columns, start[place]);
-    if (values !== undefined) value.set(values, start[place]);
+  rows.forEach(({ columns, values }, index) => {
+    column.set(columns, start[index]);
+    if (values !== undefined) value.set(values, start[index]);
   });
   return {
     count: rows.length,
@@ -137,8 +137,8 @@ export function passThrough(
       }
     }
   });
-  for (let place = 0; place < columns; place += 1) {
-    const at = place * columns + place;
+  for (let index = 0; index < columns; index += 1) {
+    const at = index * columns + index;
     reduced[at] = (reduced[at] as number) + size.ridge;
   }
   const deviance = 2 * (flat.whole - reached);

@@ -1,4 +1,4 @@
-/** Places in a list of chances. */
+/** Indexes in a list of chances. */
 export interface NearestEnds {
   readonly low: number;
   readonly middle: number;
@@ -6,8 +6,8 @@ export interface NearestEnds {
 }
 
 /**
- * The range of places such that the chance below it, and above it, comes nearest to `side`; and the
- * first place by which half of the chance is reached, kept inside the range.
+ * The range of indexes such that the chance below it, and above it, comes nearest to `side`; and the
+ * first index by which half of the chance is reached, kept inside the range.
  *
  * @param chances they add up to 1
  * @param side    above 0, below 0.5
@@ -21,25 +21,25 @@ export function nearestEnds(chances: ArrayLike<number>, side: number): NearestEn
   let total = 0;
   let lowFound = false;
   let middleFound = false;
-  for (let place = 0; place <= last; place += 1) {
-    const chance = chances[place] as number;
+  for (let index = 0; index <= last; index += 1) {
+    const chance = chances[index] as number;
     if (!lowFound) {
-      // Starting the range at the next place would leave this one below it.
+      // Starting the range at the next index would leave this one below it.
       if (Math.abs(below + chance - side) <= Math.abs(below - side)) {
         below += chance;
-        low = Math.min(place + 1, last);
+        low = Math.min(index + 1, last);
       } else lowFound = true;
     }
     const before = total;
     total += chance;
     // A hair of rounding must not move the middle.
     if (!middleFound && total >= 0.5 - 1e-9) {
-      middle = place;
+      middle = index;
       middleFound = true;
     }
     const aboveHere = 1 - total;
     const aboveBefore = 1 - before;
-    if (Math.abs(aboveHere - side) < Math.abs(aboveBefore - side)) high = place;
+    if (Math.abs(aboveHere - side) < Math.abs(aboveBefore - side)) high = index;
     else if (aboveHere < side) break;
   }
   return { low: Math.min(low, middle), middle, high: Math.max(high, middle) };

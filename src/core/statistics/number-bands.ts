@@ -16,8 +16,8 @@ export function numberBands(values: readonly number[], mostBands: number): reado
   }
   const edges = [...starts].sort((a, b) => a - b);
   const textOf = new Map<number, string>();
-  edges.forEach((from, place) => {
-    const next = edges[place + 1];
+  edges.forEach((from, index) => {
+    const next = edges[index + 1];
     const within = distinct.filter((one) => one >= from && (next === undefined || one < next));
     const to = within[within.length - 1] as number;
     for (const one of within) textOf.set(one, from === to ? String(from) : `${from} to ${to}`);

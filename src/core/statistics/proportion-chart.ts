@@ -65,9 +65,9 @@ function movingSpread(
   if (shares.length < 2 || centre === 0 || centre === 1) return 0;
   let ranges = 0;
   let before = 0;
-  shares.forEach((share, place) => {
-    const standardised = (share - centre) / (errors[place] as number);
-    if (place > 0) ranges += Math.abs(standardised - before);
+  shares.forEach((share, index) => {
+    const standardised = (share - centre) / (errors[index] as number);
+    if (index > 0) ranges += Math.abs(standardised - before);
     before = standardised;
   });
   return ranges / (shares.length - 1) / RANGE_OF_TWO;
@@ -78,20 +78,20 @@ function readingsOf(
   shares: readonly number[],
   limits: readonly ChartLimits[],
 ): readonly ChartReading[] {
-  const beyond = shares.map((share, place): "low" | "high" | null => {
-    const { low, high } = limits[place] as ChartLimits;
+  const beyond = shares.map((share, index): "low" | "high" | null => {
+    const { low, high } = limits[index] as ChartLimits;
     return share < low ? "low" : share > high ? "high" : null;
   });
   // One disaster pulls the centre down, and would else let all periods before it drift up.
-  const middle = pooled(points.filter((_, place) => beyond[place] === null));
+  const middle = pooled(points.filter((_, index) => beyond[index] === null));
   let run = 0;
   let sideBefore = 0;
-  return shares.map((share, place) => {
+  return shares.map((share, index) => {
     const side = Math.sign(share - middle);
     // A point on the middle is on neither side.
     run = side === 0 ? 0 : side === sideBefore ? run + 1 : 1;
     sideBefore = side;
-    const out = beyond[place] ?? null;
+    const out = beyond[index] ?? null;
     if (out !== null) return out;
     if (run < RUN) return "usual";
     return side < 0 ? "drifting down" : "drifting up";

@@ -75,11 +75,11 @@ export function reasonsFit(
   });
   const alone = raised(results.map(({ aloneChance }) => aloneChance));
   const beside = raised(results.map(({ besideChance }) => besideChance));
-  return results.map((one, place) => ({
+  return results.map((one, index) => ({
     alone: one.alone ?? 0,
     beside: one.beside,
-    aloneByChance: alone[place] ?? null,
-    besideByChance: beside[place] ?? null,
+    aloneByChance: alone[index] ?? null,
+    besideByChance: beside[index] ?? null,
     rates: one.rates,
   }));
 }
@@ -110,8 +110,8 @@ function columnFit(
   if (fit === null) return null;
   const free = batches.length - 1 - fit.usedColumns;
   let pearson = 0;
-  batches.forEach(({ taken, grafted }, place) => {
-    const share = fit.shares[rowOf[place] as number] as number;
+  batches.forEach(({ taken, grafted }, index) => {
+    const share = fit.shares[rowOf[index] as number] as number;
     pearson += (taken - grafted * share) ** 2 / (grafted * share * (1 - share));
   });
   return {
@@ -131,7 +131,7 @@ function alike(batches: readonly ReasonBatch[], columns: readonly ReasonColumn[]
   );
   const rows: (LogisticRow & { taken: number; grafted: number })[] = [];
   const rowOf = new Int32Array(batches.length);
-  const places = new Map<string | number, number>();
+  const rowByKey = new Map<string | number, number>();
   const combinations = columns.reduce((all, { levelCount }) => all * levelCount, 1);
   batches.forEach(({ taken, grafted }, batch) => {
     let mixed = 0;
@@ -141,10 +141,10 @@ function alike(batches: readonly ReasonBatch[], columns: readonly ReasonColumn[]
       combinations < Number.MAX_SAFE_INTEGER
         ? mixed
         : columns.map(({ levels }) => levels[batch]).join(" ");
-    let place = places.get(key);
-    if (place === undefined) {
-      place = rows.length;
-      places.set(key, place);
+    let rowIndex = rowByKey.get(key);
+    if (rowIndex === undefined) {
+      rowIndex = rows.length;
+      rowByKey.set(key, rowIndex);
       const own: number[] = [];
       columns.forEach(({ levels }, index) => {
         const level = levels[batch] as number;
@@ -152,10 +152,10 @@ function alike(batches: readonly ReasonBatch[], columns: readonly ReasonColumn[]
       });
       rows.push({ taken: 0, grafted: 0, base: 0, columns: own });
     }
-    const row = rows[place] as (typeof rows)[number];
+    const row = rows[rowIndex] as (typeof rows)[number];
     row.taken += taken;
     row.grafted += grafted;
-    rowOf[batch] = place;
+    rowOf[batch] = rowIndex;
   });
   return { rows, rowOf };
 }

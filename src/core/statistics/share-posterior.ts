@@ -48,30 +48,30 @@ export function sharePosterior(
   const grid = makeGrid(Math.min(MOST_BELIEVED, Math.max(1 - MOST_BELIEVED, timetableMean)));
   const likelihoods = names.map((name) => likelihoodTable(groups.get(name) as ShareCounts, grid));
   const cells = cellWeights(grid, likelihoods);
-  const placeOf = new Map(names.map((name, place) => [name, place]));
+  const indexByName = new Map(names.map((name, index) => [name, index]));
   const moments = new Map<string, ShareMoments>();
   return {
     newBatch: (group) => {
-      const place = placeOf.get(group) ?? -1;
-      const key = place === -1 ? "" : group;
+      const index = indexByName.get(group) ?? -1;
+      const key = index === -1 ? "" : group;
       let known = moments.get(key);
       if (known === undefined) {
-        known = momentsOf(grid, cells, likelihoods[place] ?? null);
+        known = momentsOf(grid, cells, likelihoods[index] ?? null);
         moments.set(key, known);
       }
       return known;
     },
     draw: (uniform) => {
       const cell = pick(cells.weights, cells.total, uniform());
-      const { batchSpread } = place3(cell, grid);
+      const { batchSpread } = pointOfCell(cell, grid);
       const drawn = new Map<string, number>();
       return {
         correlation: batchSpread.value,
         meanOf: (group) => {
           let mean = drawn.get(group);
           if (mean === undefined) {
-            const place = placeOf.get(group) ?? -1;
-            mean = drawMean(grid, cell, likelihoods[place] ?? null, uniform());
+            const index = indexByName.get(group) ?? -1;
+            mean = drawMean(grid, cell, likelihoods[index] ?? null, uniform());
             drawn.set(group, mean);
           }
           return mean;
@@ -94,7 +94,7 @@ function priorOnly(mean: number): SharePosterior {
       const cell = pick(cells.weights, cells.total, uniform());
       const drawn = new Map<string, number>();
       return {
-        correlation: place3(cell, grid).batchSpread.value,
+        correlation: pointOfCell(cell, grid).batchSpread.value,
         meanOf: (group) => {
           let own = drawn.get(group);
           if (own === undefined) {
@@ -199,14 +199,14 @@ function cellWeights(grid: Grid, likelihoods: readonly LikelihoodTable[]): CellW
   return { weights, total: weights.reduce((sum, weight) => sum + weight, 0) };
 }
 
-function place3(cell: number, { groupWeights }: Grid) {
+function pointOfCell(cell: number, { groupWeights }: Grid) {
   const nursery = cell % NURSERY_MEANS;
   const group = Math.floor(cell / NURSERY_MEANS) % groupWeights.length;
   const batch = Math.floor(cell / (NURSERY_MEANS * groupWeights.length));
   return {
     nursery,
     group,
-    batchSpread: { place: batch, value: SHARE_PRIOR.batches.values[batch] as number },
+    batchSpread: { index: batch, value: SHARE_PRIOR.batches.values[batch] as number },
   };
 }
 
@@ -216,9 +216,9 @@ function momentsOf(grid: Grid, { weights, total }: CellWeights, table: Likelihoo
   weights.forEach((weight, cell) => {
     // A cell of no weight to speak of costs as much as another.
     if (weight < total * 1e-9) return;
-    const { nursery, group, batchSpread } = place3(cell, grid);
+    const { nursery, group, batchSpread } = pointOfCell(cell, grid);
     const among = grid.groupMeans[group]?.[nursery] as Float64Array;
-    const likelihood = table?.[batchSpread.place];
+    const likelihood = table?.[batchSpread.index];
     let all = 0;
     let first = 0;
     let second = 0;
@@ -238,9 +238,9 @@ function momentsOf(grid: Grid, { weights, total }: CellWeights, table: Likelihoo
 }
 
 function drawMean(grid: Grid, cell: number, table: LikelihoodTable | null, chance: number): number {
-  const { nursery, group, batchSpread } = place3(cell, grid);
+  const { nursery, group, batchSpread } = pointOfCell(cell, grid);
   const among = grid.groupMeans[group]?.[nursery] as Float64Array;
-  const likelihood = table?.[batchSpread.place] ?? null;
+  const likelihood = table?.[batchSpread.index] ?? null;
   if (likelihood === null) return grid.means[pick(among, 1, chance)] as number;
   let left = chance * dot(among, likelihood);
   for (let i = 0; i < MEANS; i += 1) {
@@ -256,7 +256,7 @@ function dot(one: Float64Array, other: Float64Array): number {
   return sum;
 }
 
-/** The first place at which the weights so far reach the chance. */
+/** The first index at which the weights so far reach the chance. */
 function pick(weights: Float64Array, total: number, chance: number): number {
   let left = chance * total;
   for (let i = 0; i < weights.length; i += 1) {

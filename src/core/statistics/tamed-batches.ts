@@ -29,8 +29,8 @@ export function tamedBatches(batches: readonly ComparedBatch[], groupCount: numb
   const telling = tellingBatches(batches);
   let tamed = telling;
   for (let round = 0; round < ROUNDS; round += 1) tamed = tamedOnce(telling, tamed, groupCount);
-  const moved = tamed.filter((batch, place) => batch !== telling[place]).length;
-  const byOriginal = new Map(telling.map((batch, place) => [batch, tamed[place] as ComparedBatch]));
+  const moved = tamed.filter((batch, index) => batch !== telling[index]).length;
+  const byOriginal = new Map(telling.map((batch, index) => [batch, tamed[index] as ComparedBatch]));
   return {
     batches: batches.map((batch) => byOriginal.get(batch) ?? batch),
     spread: batchCorrelation(additiveFit(tamed, groupCount)),
@@ -45,8 +45,8 @@ function tamedOnce(
 ): readonly ComparedBatch[] {
   const fit = additiveFit(before, groupCount);
   const { own } = batchCorrelation(fit);
-  const tamed = original.map((batch, place) => {
-    const { share, leverage } = fit[place] as (typeof fit)[number];
+  const tamed = original.map((batch, index) => {
+    const { share, leverage } = fit[index] as (typeof fit)[number];
     const variance =
       (batch.grafted * share * (1 - share) * spreadOf(batch.grafted, own) * (1 - leverage)) /
       HELD_SQUARE;
@@ -58,6 +58,6 @@ function tamedOnce(
     return { ...batch, taken: Math.min(most, Math.max(least, batch.taken)) };
   });
   // Where hardly any batch is left as it is, the fit says nothing of what is far.
-  const kept = tamed.filter((batch, place) => batch === original[place]).length;
+  const kept = tamed.filter((batch, index) => batch === original[index]).length;
   return kept * 2 < original.length ? original : tamed;
 }

@@ -1,6 +1,6 @@
 import { InputError } from "../input-error";
 import type { Batch } from "../records/batch";
-import { type Records, stepPlace } from "../records/records";
+import { type Records, stepIndex } from "../records/records";
 
 /** A batch whose takes were counted. */
 export interface TakenBatch {
@@ -53,7 +53,7 @@ export function batchesText(count: number): string {
 
 /** The place of a counted step. @throws InputError "unknown-column" when the records have none */
 export function countPlace(records: Records, key: string, name: string): number {
-  const place = stepPlace(records, key);
+  const place = stepIndex(records, key);
   const counted =
     place !== null &&
     // A table has a column for the counts; a log has lines with some.

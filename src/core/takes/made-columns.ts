@@ -4,7 +4,7 @@ import { monthOf, monthText } from "../dates/month";
 import { readDayText } from "../dates/read-day-text";
 import type { Batch } from "../records/batch";
 import { likeName } from "../records/batch-names";
-import { type Records, stepPlace } from "../records/records";
+import { type Records, stepIndex } from "../records/records";
 import { wordSet } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import type { GroupColumn } from "./group-column";
@@ -29,7 +29,7 @@ const SCIONS_CUT = wordSet((words) => words.scionsCut);
  */
 export function madeColumn(name: string, records: Records): GroupColumn | null {
   const made = MADE_COLUMNS.find((one) => normalText(one) === normalText(name));
-  const grafting = stepPlace(records, "grafting");
+  const grafting = stepIndex(records, "grafting");
   if (made === undefined || grafting === null) return null;
   const graftedOn = (batch: Batch) => batch.days[grafting] ?? null;
   const from = valueFrom(made, records);
@@ -62,7 +62,7 @@ function valueFrom(
 }
 
 function sownOn(records: Records): ((batch: Batch) => CivilDay | null) | null {
-  const sowing = stepPlace(records, "sowing");
+  const sowing = stepIndex(records, "sowing");
   if (sowing === null) return null;
   const lots = new Map(records.batches.map((batch) => [likeName(batch.name), batch]));
   return (batch) => {

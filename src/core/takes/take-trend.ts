@@ -1,6 +1,6 @@
 import type { CivilDay } from "../dates/civil-day";
 import type { Batch } from "../records/batch";
-import { type Records, stepPlace } from "../records/records";
+import { type Records, stepIndex } from "../records/records";
 import { type ChartReading, proportionChart } from "../statistics/proportion-chart";
 import { type CountedBatches, countedBatches } from "./counted-batches";
 import type { GroupColumn } from "./group-column";
@@ -56,7 +56,7 @@ const LONGEST_WAIT_DAYS = 90;
  */
 export function takeTrend({ records, period, by }: TrendQuestion): TakeTrend {
   const batches = countedBatches(records);
-  const grafting = stepPlace(records, "grafting") as number;
+  const grafting = stepIndex(records, "grafting") as number;
   const dayOf = (batch: Batch) => batch.days[grafting] ?? null;
   const columns = by === null ? [] : groupColumns(by, records);
   const isOpen = openPeriods(records, batches, period, dayOf);
@@ -114,7 +114,7 @@ function openPeriods(
   period: Period,
   dayOf: (batch: Batch) => CivilDay | null,
 ): (name: string) => boolean {
-  const takeCount = stepPlace(records, "take count");
+  const takeCount = stepIndex(records, "take count");
   let lastGrafting: CivilDay | null = null;
   let lastDay: CivilDay | null = null;
   const later = (one: CivilDay | null, other: CivilDay | null) =>

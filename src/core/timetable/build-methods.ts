@@ -124,13 +124,13 @@ function checkWindows(group: readonly StepRow[], faults: TimetableFault[]): void
   }
 }
 
-/** The place in the group of the step that each is counted from; null for a first step. */
+/** The index in the group of the step that each is counted from; null for a first step. */
 function checkAfter(group: readonly StepRow[], faults: TimetableFault[]): (number | null)[] {
-  const placeOf = new Map<string, number>();
-  group.forEach((row, place) => {
+  const indexByKey = new Map<string, number>();
+  group.forEach((row, index) => {
     const key = stepKey(row.step);
-    const other = placeOf.get(key);
-    if (other === undefined) placeOf.set(key, place);
+    const other = indexByKey.get(key);
+    if (other === undefined) indexByKey.set(key, index);
     else {
       faults.push({
         row: row.row,
@@ -142,8 +142,8 @@ function checkAfter(group: readonly StepRow[], faults: TimetableFault[]): (numbe
   });
   const parents = group.map((row) => {
     if (row.after === "") return null;
-    const place = placeOf.get(stepKey(row.after));
-    if (place !== undefined) return place;
+    const index = indexByKey.get(stepKey(row.after));
+    if (index !== undefined) return index;
     faults.push({
       row: row.row,
       column: "after",
@@ -154,7 +154,7 @@ function checkAfter(group: readonly StepRow[], faults: TimetableFault[]): (numbe
   });
   const circle = findCircle(parents);
   if (circle !== null) {
-    const names = circle.map((place) => (group[place] as StepRow).step);
+    const names = circle.map((index) => (group[index] as StepRow).step);
     const first = group[circle[0] as number] as StepRow;
     faults.push({
       row: first.row,
@@ -166,41 +166,41 @@ function checkAfter(group: readonly StepRow[], faults: TimetableFault[]): (numbe
   return parents;
 }
 
-/** Places along a circle of parents, or null. */
+/** Indexes along a circle of parents, or null. */
 function findCircle(parents: readonly (number | null)[]): number[] | null {
   for (let start = 0; start < parents.length; start += 1) {
     const path: number[] = [];
-    let place: number | null = start;
-    while (place !== null && !path.includes(place)) {
-      path.push(place);
-      place = parents[place] ?? null;
+    let index: number | null = start;
+    while (index !== null && !path.includes(index)) {
+      path.push(index);
+      index = parents[index] ?? null;
     }
-    if (place !== null) return path.slice(path.indexOf(place));
+    if (index !== null) return path.slice(path.indexOf(index));
   }
   return null;
 }
 
 function orderSteps(group: readonly StepRow[], parents: readonly (number | null)[]): Method {
-  const fromStart = (place: number): number => {
-    const parent = parents[place] ?? null;
-    return parent === null ? 0 : fromStart(parent) + (windowOf(group[place] as StepRow).usual ?? 0);
+  const fromStart = (at: number): number => {
+    const parent = parents[at] ?? null;
+    return parent === null ? 0 : fromStart(parent) + (windowOf(group[at] as StepRow).usual ?? 0);
   };
-  const depth = (place: number): number => {
-    const parent = parents[place] ?? null;
+  const depth = (at: number): number => {
+    const parent = parents[at] ?? null;
     return parent === null ? 0 : depth(parent) + 1;
   };
   const order = group
-    .map((_, place) => place)
+    .map((_, at) => at)
     .sort((a, b) => fromStart(a) - fromStart(b) || depth(a) - depth(b) || a - b);
-  const newPlace = new Map(order.map((place, index) => [place, index]));
-  const steps = order.map((place): Step => {
-    const row = group[place] as StepRow;
-    const parent = parents[place] ?? null;
+  const newIndex = new Map(order.map((at, index) => [at, index]));
+  const steps = order.map((at): Step => {
+    const row = group[at] as StepRow;
+    const parent = parents[at] ?? null;
     const { from, usual, by } = windowOf(row);
     return {
       name: row.step,
       key: stepKey(row.step),
-      after: parent === null ? null : (newPlace.get(parent) as number),
+      after: parent === null ? null : (newIndex.get(parent) as number),
       from: parent === null ? 0 : (from as number),
       usual: parent === null ? 0 : (usual as number),
       by: parent === null ? 0 : (by as number),

@@ -109,8 +109,8 @@ export function faultSentence(faults: readonly TimetableFault[]): string | null 
 
 /** The header under which a field of a timetable is written. */
 export function columnName(field: TimetableField): string {
-  const place = (Object.keys(timetableWords()) as TimetableField[]).indexOf(field);
-  return TIMETABLE_COLUMNS[place]?.name ?? field;
+  const index = (Object.keys(timetableWords()) as TimetableField[]).indexOf(field);
+  return TIMETABLE_COLUMNS[index]?.name ?? field;
 }
 
 /** A step whose days are not calculated yet would silently lack them. */

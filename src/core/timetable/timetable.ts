@@ -5,7 +5,7 @@ export interface Step {
   readonly name: string;
   /** The key under which records know the step; see words/step-key.ts. */
   readonly key: string;
-  /** Place of the step that the days are counted from, in the method's list; null for the first step. */
+  /** Index of the step that the days are counted from, in the method's list; null for the first step. */
   readonly after: number | null;
   /** Whole days after that step: the earliest, the usual and the latest. 0 for the first step. */
   readonly from: number;

@@ -4,20 +4,20 @@ import type { WorkQuestion, WorkTask } from "./plan-work";
 
 /** Tasks that the same persons can do in the same window: to the plan they are one. */
 export interface TaskGroup {
-  /** Which persons can do them: a place in `abilities`. */
+  /** Which persons can do them: an index in `abilities`. */
   readonly ability: number;
   readonly from: CivilDay;
   readonly usual: CivilDay;
   /** Null when the last day is past already, so that there is none to keep. */
   readonly by: CivilDay | null;
   readonly asked: number;
-  /** Places of the tasks, in their order. */
+  /** Indexes of the tasks, in their order. */
   readonly tasks: readonly number[];
 }
 
 export interface GroupedTasks {
   readonly groups: readonly TaskGroup[];
-  /** Places of the persons who can do a kind of work; kinds that the same persons do are one. */
+  /** Indexes of the persons who can do a kind of work; kinds that the same persons do are one. */
   readonly abilities: readonly (readonly number[])[];
   /** Persons who have the same abilities. */
   readonly teams: readonly Team[];
@@ -25,7 +25,7 @@ export interface GroupedTasks {
 
 export interface Team {
   readonly persons: readonly number[];
-  /** Places in `abilities`. */
+  /** Indexes in `abilities`. */
   readonly abilities: ReadonlySet<number>;
 }
 
@@ -35,13 +35,13 @@ export function groupTasks({ tasks, crew, first }: WorkQuestion): GroupedTasks {
   const abilityOf = new Map<string, number>();
   const abilityOfKind = new Map<string, number>();
   const ability = (kind: string): number => {
-    let place = abilityOfKind.get(kind);
-    if (place === undefined) {
+    let index = abilityOfKind.get(kind);
+    if (index === undefined) {
       const persons = crew.flatMap((person, at) => (canDo(person, kind) ? [at] : []));
-      place = placeIn(abilityOf, persons.join(" "), () => abilities.push(persons) - 1);
-      abilityOfKind.set(kind, place);
+      index = indexIn(abilityOf, persons.join(" "), () => abilities.push(persons) - 1);
+      abilityOfKind.set(kind, index);
     }
-    return place;
+    return index;
   };
   const groups: (TaskGroup & { asked: number; tasks: number[] })[] = [];
   const groupOf = new Map<string, number>();
@@ -49,13 +49,13 @@ export function groupTasks({ tasks, crew, first }: WorkQuestion): GroupedTasks {
     const window = windowOf(task, first);
     const of = ability(task.kind);
     const key = `${of} ${window.from} ${window.usual} ${window.by}`;
-    const place = placeIn(
+    const index = indexIn(
       groupOf,
       key,
       () => groups.push({ ability: of, ...window, asked: 0, tasks: [] }) - 1,
     );
-    const group = groups[place] as (typeof groups)[number];
-    groups[place] = { ...group, asked: group.asked + task.asked };
+    const group = groups[index] as (typeof groups)[number];
+    groups[index] = { ...group, asked: group.asked + task.asked };
     group.tasks.push(at);
   });
   return { groups, abilities, teams: teamsOf(abilities, crew.length) };
@@ -73,21 +73,21 @@ function teamsOf(abilities: readonly (readonly number[])[], persons: number): Te
   for (let person = 0; person < persons; person += 1) {
     const can = abilities.flatMap((able, at) => (able.includes(person) ? [at] : []));
     if (can.length === 0) continue;
-    const place = placeIn(
+    const index = indexIn(
       teamOf,
       can.join(" "),
       () => teams.push({ persons: [], abilities: new Set(can) }) - 1,
     );
-    teams[place]?.persons.push(person);
+    teams[index]?.persons.push(person);
   }
   return teams;
 }
 
-function placeIn(places: Map<string, number>, key: string, make: () => number): number {
-  let place = places.get(key);
-  if (place === undefined) {
-    place = make();
-    places.set(key, place);
+function indexIn(indexes: Map<string, number>, key: string, make: () => number): number {
+  let index = indexes.get(key);
+  if (index === undefined) {
+    index = make();
+    indexes.set(key, index);
   }
-  return place;
+  return index;
 }

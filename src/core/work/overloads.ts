@@ -9,7 +9,7 @@ import type { WorkNetwork } from "./work-network";
  * each of the tasks can be done by these hands in these windows only. Hundredths of an hour.
  */
 export interface Overload {
-  /** Places in the question, in their order. */
+  /** Indexes in the question, in their order. */
   readonly tasks: readonly number[];
   readonly from: CivilDay;
   readonly to: CivilDay;
@@ -35,8 +35,8 @@ export function overloads(
   { groupNodes, hands }: WorkNetwork,
   { reached }: CheapestFlow,
 ): Overload[] {
-  const crowded = groups.flatMap((group, place) =>
-    reached[groupNodes[place] as number] ? [{ group, slots: slotsOf(group) }] : [],
+  const crowded = groups.flatMap((group, index) =>
+    reached[groupNodes[index] as number] ? [{ group, slots: slotsOf(group) }] : [],
   );
   return together(crowded).map((part) => {
     const inIt = part.flatMap(({ group }) => group.tasks).sort((a, b) => a - b);
@@ -45,20 +45,23 @@ export function overloads(
     const asked = inIt.reduce((sum, task) => sum + (tasks[task]?.asked ?? 0), 0);
     const there = [...slots.values()].reduce((sum, one) => sum + one, 0);
     return {
-      ...{ tasks: inIt, persons: [...persons].sort((a, b) => a - b) },
+      tasks: inIt,
+      persons: [...persons].sort((a, b) => a - b),
       from: Math.min(...part.map(({ group }) => group.from)) as CivilDay,
       to: Math.max(...part.map(({ group }) => endOf(group))) as CivilDay,
-      ...{ asked, there, short: asked - there },
+      asked,
+      there,
+      short: asked - there,
     };
   });
 
   /** Every team and day at which tasks of a group can be done. */
   function slotsOf(group: TaskGroup): Slot[] {
-    return teams.flatMap((team, place) => {
+    return teams.flatMap((team, index) => {
       if (!team.abilities.has(group.ability)) return [];
-      const onDays = (hands[place] ?? []).slice(group.from - first, endOf(group) - first + 1);
+      const onDays = (hands[index] ?? []).slice(group.from - first, endOf(group) - first + 1);
       return onDays.flatMap((there, at) =>
-        there === 0 ? [] : [{ key: `${place} ${group.from - first + at}`, there }],
+        there === 0 ? [] : [{ key: `${index} ${group.from - first + at}`, there }],
       );
     });
   }

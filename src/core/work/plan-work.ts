@@ -27,7 +27,7 @@ export interface WorkQuestion {
   readonly last: CivilDay;
 }
 
-/** A plan. Tasks and persons go by their places in the question; amounts are hundredths of an hour. */
+/** A plan. Tasks and persons go by their indexes in the question; amounts are hundredths of an hour. */
 export interface WorkPlan {
   readonly pieces: readonly Piece[];
   /** By task: what can wait, or must, until after the last day that is planned. */

@@ -78,7 +78,10 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
   const asked = timed.map(({ hours }) => hundredthsAsked(hours));
   const plan = planWork({
     tasks: timed.map(({ step, from, doOn, by }, at) => ({
-      ...{ kind: step.key, from, by, asked: asked[at] as number },
+      kind: step.key,
+      from,
+      by,
+      asked: asked[at] as number,
       usual: doOn,
     })),
     crew: crew.crew,
@@ -101,21 +104,24 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
     const amounts = [...shown.map(({ hundredths }) => hundredths), unplaced, waiting];
     const plants = runningRounds(amounts, task.plants ?? 0);
     const part = (
-      place: number,
+      index: number,
       { day, person }: Pick<WorkPart, "day" | "person">,
       said: readonly string[],
     ): WorkPart => ({
-      ...{ day, task, person, plants: plants[place] as number },
-      hours: hoursOf(amounts[place] as number),
+      day,
+      task,
+      person,
+      plants: plants[index] as number,
+      hours: hoursOf(amounts[index] as number),
       said: [
         ...said,
         ...lateness(task),
-        ...(amounts[place] === asked[at] ? [] : [`part of ${task.plants}`]),
+        ...(amounts[index] === asked[at] ? [] : [`part of ${task.plants}`]),
       ],
     });
     const nowhere = { day: null, person: null };
-    shown.forEach(({ day, person }, place) => {
-      placed.push(part(place, { day, person: persons[person] ?? null }, []));
+    shown.forEach(({ day, person }, index) => {
+      placed.push(part(index, { day, person: persons[person] ?? null }, []));
     });
     if (unplaced > 0) leftOver.push(part(shown.length, nowhere, ["doesn't fit"]));
     if (waiting === 0) return;
@@ -139,7 +145,10 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
       : `${later.length} ${later.length === 1 ? "task" : "tasks"} in part or whole planned after ${sentenceDay(end)}`,
   ].filter((one) => one !== null);
   return {
-    ...{ leftOver, placed, later, persons },
+    leftOver,
+    placed,
+    later,
+    persons,
     proofs: plan.overloads.map((one) => proofOf(one, timed, persons)),
     days: Array.from({ length: days }, (_, at) => workDay(question, daysLater(asOf, at))),
     remark: remarks.join("; ") || null,
@@ -149,7 +158,8 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
 function workDay({ crew, closedDays }: WorkPlanQuestion, day: CivilDay): WorkDay {
   const shut = isClosed(closedDays.closed, day);
   return {
-    ...{ day, isClosed: shut },
+    day,
+    isClosed: shut,
     there: crew.crew.map((one) => (shut ? 0 : hoursOf(hundredthsOn(one, day)))),
   };
 }
@@ -158,7 +168,11 @@ function reminder(task: Task, day: CivilDay): WorkPart {
   const why = task.plants === null ? "plants not counted" : "no work rate in the timetable";
   const said = task.hours === 0 ? "no plants" : `hours not known: ${why}`;
   return {
-    ...{ day, task, plants: task.plants, hours: null, person: null },
+    day,
+    task,
+    plants: task.plants,
+    hours: null,
+    person: null,
     said: [...lateness(task), said],
   };
 }

@@ -21,7 +21,7 @@ export interface Proof {
 const MOST_NAMES = 4;
 
 /**
- * @param timed  the tasks by their places in the overload
+ * @param timed  the tasks by their indexes in the overload
  * @param names  the persons by theirs
  */
 export function proofOf(
@@ -38,7 +38,8 @@ export function proofOf(
     tasks: list(inIt.map(({ step }) => step.name)),
     batches: list(inIt.map(({ batch }) => batch)),
     persons: list(persons.map((at) => names[at] ?? "")),
-    ...{ from, to },
+    from,
+    to,
     sentence: `Too much for these days: ${window}: ${sum}; ${mend}`,
   };
 }

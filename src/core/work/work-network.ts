@@ -79,7 +79,7 @@ export function workNetwork(grouped: GroupedTasks, question: WorkQuestion): Work
   };
   const workEdges: WorkEdge[] = [];
   const afterEdges: (number | null)[] = [];
-  const groupNodes = groups.map((group, place) => {
+  const groupNodes = groups.map((group, index) => {
     const made = node();
     join(SOURCE, made, group.asked, 0);
     const end = group.by === null || group.by > last ? last : group.by;
@@ -87,7 +87,7 @@ export function workNetwork(grouped: GroupedTasks, question: WorkQuestion): Work
       const work = workNode(group.ability, day);
       if (work === null) continue;
       const edge = join(made, work, group.asked, costOn(group, day, first));
-      workEdges.push({ edge, group: place, day });
+      workEdges.push({ edge, group: index, day });
     }
     const mayWait = group.by === null || group.by > last;
     const afterwards = daysLater(last, 1);
@@ -97,8 +97,15 @@ export function workNetwork(grouped: GroupedTasks, question: WorkQuestion): Work
   });
   join(AFTER, SINK, ENDLESS, 0);
   return {
-    ...{ nodeCount, edges, source: SOURCE, sink: SINK },
-    ...{ groupNodes, workEdges, teamEdges, afterEdges, hands },
+    nodeCount,
+    edges,
+    source: SOURCE,
+    sink: SINK,
+    groupNodes,
+    workEdges,
+    teamEdges,
+    afterEdges,
+    hands,
   };
 }
 

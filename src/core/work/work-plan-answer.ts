@@ -32,7 +32,14 @@ export function workPlanAnswer(question: WorkPlanQuestion): Answer {
 
 function partRow({ day, task, plants, hours, person, said }: WorkPart): AnswerValue[] {
   return [
-    ...[day, task.step.name, task.batch, task.place || null, plants, hours, person, task.by],
+    day,
+    task.step.name,
+    task.batch,
+    task.place || null,
+    plants,
+    hours,
+    person,
+    task.by,
     said.join("; ") || null,
   ];
 }

@@ -10,9 +10,9 @@ const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: null, freq:
 /** Batches that name any lot: one of the others, themselves, one that isn't there, or none. */
 const genealogy: fc.Arbitrary<LotRow[]> = fc.integer({ min: 1, max: 14 }).chain((size) =>
   fc.tuple(
-    ...Array.from({ length: size }, (_, place) =>
+    ...Array.from({ length: size }, (_, index) =>
       fc.record({
-        name: fc.constant(nameOf(place)),
+        name: fc.constant(nameOf(index)),
         from: fc.oneof(
           { weight: 2, arbitrary: fc.constant("") },
           { weight: 6, arbitrary: fc.nat(size - 1).map(nameOf) },
@@ -28,8 +28,8 @@ const genealogy: fc.Arbitrary<LotRow[]> = fc.integer({ min: 1, max: 14 }).chain(
   ),
 );
 
-function nameOf(place: number): string {
-  return `L${String.fromCharCode(65 + place)}-${place + 1}`;
+function nameOf(index: number): string {
+  return `L${String.fromCharCode(65 + index)}-${index + 1}`;
 }
 
 /** Whether a batch comes round to itself by its lots. */
@@ -73,12 +73,12 @@ describe("the balance of batches and lots", () => {
     fc.assert(
       fc.property(genealogy, (rows) => {
         const [, ...batches] = lotsTable(rows).batches;
-        rows.forEach((row, place) => {
+        rows.forEach((row, index) => {
           const children = rows.filter(
             (child) => child.from === row.name && !isInCircle(rows, child),
           );
           const given = children.reduce((sum, child) => sum + firstCount(child), 0);
-          expect([row.name, batches[place]?.given]).toEqual([row.name, given]);
+          expect([row.name, batches[index]?.given]).toEqual([row.name, given]);
         });
       }),
       RUNS,
@@ -93,7 +93,7 @@ describe("the balance of batches and lots", () => {
         const rowsWith = (part: string) =>
           troubles.filter(({ trouble }) => trouble.includes(part)).map(({ row }) => row);
         const rowsOf = (is: (row: LotRow) => boolean) =>
-          rows.flatMap((row, place) => (is(row) ? [batches[place]?.row] : []));
+          rows.flatMap((row, index) => (is(row) ? [batches[index]?.row] : []));
         expect(rowsWith("circle")).toEqual(rowsOf((row) => isInCircle(rows, row)));
         expect(rowsWith("No batch of that name")).toEqual(rowsOf(({ from }) => from === "Lot 99"));
       }),

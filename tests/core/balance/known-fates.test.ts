@@ -34,17 +34,17 @@ function rowsOf(
 ): LotRow[] {
   const counted = sum(givenAfter) + dispatched + standing;
   const started = counted + culled + sum(givenBefore) + lost;
-  const child = (count: number, day: number, place: number): LotRow => ({
-    name: `G${day}-${place}`,
+  const child = (count: number, day: number, index: number): LotRow => ({
+    name: `G${day}-${index}`,
     from: "R-1",
     days: [null, null, day],
     counts: [null, null, count],
   });
   return [
     { name: "R-1", days: [0, COUNT_DAY], counts: [started, counted], culled, dispatched, closed },
-    ...givenBefore.map((count, place) => child(count, COUNT_DAY - 1 - place, place)),
+    ...givenBefore.map((count, index) => child(count, COUNT_DAY - 1 - index, index)),
     // On the day of the count itself plants are taken once they are counted.
-    ...givenAfter.map((count, place) => child(count, COUNT_DAY + place, place)),
+    ...givenAfter.map((count, index) => child(count, COUNT_DAY + index, index)),
   ];
 }
 

@@ -9,7 +9,7 @@ import { localeOrder } from "../../../src/door/locale-order";
 
 const FROM = civilDay(2024, 1, 1) as CivilDay;
 /** Two years of days, one of them a leap year. */
-const DAYS = Array.from({ length: 731 }, (_, place) => (FROM + place) as CivilDay);
+const DAYS = Array.from({ length: 731 }, (_, index) => (FROM + index) as CivilDay);
 const AS_OF = civilDay(2026, 11, 25) as CivilDay;
 
 /** Noon, so that no zone's change of clocks moves the day. */
@@ -25,10 +25,10 @@ function misread(locale: string, write: (date: Date) => string): string | null {
     asOf: AS_OF,
     usualOrder: () => localeOrder(locale),
   });
-  for (const [place, text] of texts.entries()) {
+  for (const [index, text] of texts.entries()) {
     const reading = read(text);
     const day = reading.kind === "day" ? isoDay(reading.day) : reading.kind;
-    const wanted = isoDay(DAYS[place] as CivilDay);
+    const wanted = isoDay(DAYS[index] as CivilDay);
     if (day !== wanted) return `"${text}" (${wanted}) was read as ${day}`;
   }
   return null;

@@ -1,23 +1,23 @@
 import { describe, expect, it } from "vitest";
 import { day } from "../../support/days";
-import { COCOA, placeOf, stateOf } from "./states";
+import { COCOA, stateOf, stepNumber } from "./states";
 
 describe("where a batch stands", () => {
   it("is the last recorded step, and its steps up to there are past", () => {
     const state = stateOf({ Sown: "2026-05-01", "Grafted on": "2026-08-01", "Grafts made": 90 });
-    expect(state.reached).toBe(placeOf("Grafting"));
-    expect(state.lastDone).toBe(placeOf("Grafting"));
-    expect(state.lastCounted).toBe(placeOf("Grafting"));
+    expect(state.reached).toBe(stepNumber("Grafting"));
+    expect(state.lastDone).toBe(stepNumber("Grafting"));
+    expect(state.lastCounted).toBe(stepNumber("Grafting"));
     expect([state.plants, state.open]).toEqual([90, true]);
-    expect(state.doneOn[placeOf("Sowing")]).toBe(day("2026-05-01"));
-    expect(state.doneOn[placeOf("Germination")]).toBeNull();
+    expect(state.doneOn[stepNumber("Sowing")]).toBe(day("2026-05-01"));
+    expect(state.doneOn[stepNumber("Germination")]).toBeNull();
   });
 
   it("does not know a step that is written down for a day to come", () => {
     const state = stateOf({ Sown: "2026-08-01", "Grafted on": "2026-12-01", "Grafts made": 90 });
-    expect(state.reached).toBe(placeOf("Sowing"));
-    expect(state.plannedOn[placeOf("Grafting")]).toBe(day("2026-12-01"));
-    expect([state.doneOn[placeOf("Grafting")], state.counts[placeOf("Grafting")]]).toEqual([
+    expect(state.reached).toBe(stepNumber("Sowing"));
+    expect(state.plannedOn[stepNumber("Grafting")]).toBe(day("2026-12-01"));
+    expect([state.doneOn[stepNumber("Grafting")], state.counts[stepNumber("Grafting")]]).toEqual([
       null,
       null,
     ]);
@@ -26,20 +26,20 @@ describe("where a batch stands", () => {
 
   it("counts the as-of day itself as done", () => {
     const state = stateOf({ "Grafted on": "2026-11-25" });
-    expect(state.lastDone).toBe(placeOf("Grafting"));
+    expect(state.lastDone).toBe(stepNumber("Grafting"));
   });
 
   it("is reached by a count without a day", () => {
     const state = stateOf({ Sown: "2026-05-01", Takes: 70 });
-    expect(state.reached).toBe(placeOf("Take count"));
-    expect(state.lastDone).toBe(placeOf("Sowing"));
+    expect(state.reached).toBe(stepNumber("Take count"));
+    expect(state.lastDone).toBe(stepNumber("Sowing"));
     expect(state.plants).toBe(70);
   });
 
   it("has the step with the latest day as its last, though it stands earlier in the method", () => {
     const state = stateOf({ "First release": "2026-09-01", "Bud break": "2026-08-20" });
-    expect(state.lastDone).toBe(placeOf("First release"));
-    expect(state.reached).toBe(placeOf("Bud break"));
+    expect(state.lastDone).toBe(stepNumber("First release"));
+    expect(state.reached).toBe(stepNumber("Bud break"));
   });
 
   it("is nowhere with nothing recorded", () => {

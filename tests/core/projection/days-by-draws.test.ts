@@ -3,7 +3,7 @@ import { dayForecaster } from "../../../src/core/projection/forecast-days";
 import { timetableForecaster } from "../../../src/core/projection/forecaster";
 import { day } from "../../support/days";
 import { type Draws, seededDraws } from "../../support/draws";
-import { COCOA, placeOf, stateOf } from "./states";
+import { COCOA, stateOf, stepNumber } from "./states";
 
 interface Window {
   readonly from: number;
@@ -115,7 +115,7 @@ describe.each(CASES)("days against draws: $what", ({ facts, step, anchor, line, 
   const state = stateOf(facts, AS_OF);
   const waited = day(AS_OF) - day(anchor);
   const draws = seededDraws(1959);
-  const windows = line.map((name) => COCOA.steps[placeOf(name)] as Window);
+  const windows = line.map((name) => COCOA.steps[stepNumber(name)] as Window);
   const drawn: number[] = [];
   for (let time = 0; time < TRIES; time += 1) {
     const totals: number[] = [];
@@ -125,7 +125,7 @@ describe.each(CASES)("days against draws: $what", ({ facts, step, anchor, line, 
 
   it.each([0.8, 0.95, 0.5])("the range of %s holds as it says", (level) => {
     const days = dayForecaster(timetableForecaster(), day(AS_OF), level);
-    const range = days.range(state, placeOf(step));
+    const range = days.range(state, stepNumber(step));
     if (range === null) throw new Error("no forecast");
     expect(drawn.length).toBeGreaterThan(2000);
     const side = (1 - level) / 2;
@@ -151,7 +151,7 @@ describe.each(CASES)("days against draws: $what", ({ facts, step, anchor, line, 
 
   it("the chances of single days are those drawn, and add up to 1", () => {
     const days = dayForecaster(timetableForecaster(), day(AS_OF), 0.8);
-    const distribution = days.distribution(state, placeOf(step));
+    const distribution = days.distribution(state, stepNumber(step));
     if (distribution === null) throw new Error("no forecast");
     const { first, mass } = distribution;
     expect(mass.reduce((sum, chance) => sum + chance, 0)).toBeCloseTo(1, 9);

@@ -3,14 +3,14 @@ import { dayForecaster } from "../../../src/core/projection/forecast-days";
 import { plantForecaster } from "../../../src/core/projection/forecast-plants";
 import { timetableForecaster } from "../../../src/core/projection/forecaster";
 import { day, iso } from "../../support/days";
-import { COCOA, placeOf, stateOf } from "./states";
+import { COCOA, stateOf, stepNumber } from "./states";
 
 const AS_OF = "2026-11-25";
 const forecaster = timetableForecaster();
 
 function rangeOf(facts: Parameters<typeof stateOf>[0], step: string, level = 0.8, asOf = AS_OF) {
   const days = dayForecaster(forecaster, day(asOf), level);
-  const range = days.range(stateOf(facts, asOf), placeOf(step));
+  const range = days.range(stateOf(facts, asOf), stepNumber(step));
   return range === null ? null : [range.from, range.likely, range.by].map(iso);
 }
 
@@ -80,15 +80,15 @@ describe("days forecast", () => {
   it("are the same for two batches that wait alike, whichever is asked first", () => {
     const forecast = dayForecaster(forecaster, day(AS_OF), 0.8);
     const facts = { "Grafted on": "2026-11-01" };
-    const first = forecast.range(stateOf(facts), placeOf("Ready"));
-    forecast.range(stateOf({ "Grafted on": "2026-11-02" }), placeOf("Ready"));
-    forecast.range(stateOf({ ...facts, Takes: 3 }), placeOf("First flush"));
-    forecast.range(stateOf(facts), placeOf("First flush"));
-    expect(forecast.range(stateOf(facts), placeOf("Ready"))).toEqual(first);
+    const first = forecast.range(stateOf(facts), stepNumber("Ready"));
+    forecast.range(stateOf({ "Grafted on": "2026-11-02" }), stepNumber("Ready"));
+    forecast.range(stateOf({ ...facts, Takes: 3 }), stepNumber("First flush"));
+    forecast.range(stateOf(facts), stepNumber("First flush"));
+    expect(forecast.range(stateOf(facts), stepNumber("Ready"))).toEqual(first);
     const flush = (batch: Parameters<typeof stateOf>[0]) =>
-      dayForecaster(forecaster, day(AS_OF), 0.8).range(stateOf(batch), placeOf("First flush"));
-    expect(forecast.range(stateOf(facts), placeOf("First flush"))).toEqual(flush(facts));
-    expect(forecast.range(stateOf({ ...facts, Takes: 3 }), placeOf("First flush"))).toEqual(
+      dayForecaster(forecaster, day(AS_OF), 0.8).range(stateOf(batch), stepNumber("First flush"));
+    expect(forecast.range(stateOf(facts), stepNumber("First flush"))).toEqual(flush(facts));
+    expect(forecast.range(stateOf({ ...facts, Takes: 3 }), stepNumber("First flush"))).toEqual(
       flush({ ...facts, Takes: 3 }),
     );
   });
@@ -96,7 +96,7 @@ describe("days forecast", () => {
 
 describe("plants forecast", () => {
   const range = (facts: Parameters<typeof stateOf>[0], step: string, level = 0.8) =>
-    plantForecaster(forecaster, level)(stateOf(facts), placeOf(step));
+    plantForecaster(forecaster, level)(stateOf(facts), stepNumber(step));
 
   it("are those counted where no counted step lies between", () => {
     expect(range({ "Grafts made": 90 }, "Bud break")).toEqual({ fewest: 90, likely: 90, most: 90 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { StepLength } from "../../../src/core/statistics/step-length";
 import { AS_OF, type Facts, later, learnedFrom } from "./nursery";
-import { placeOf } from "./states";
+import { stepNumber } from "./states";
 
 /** Chance that a length lies between two days. */
 function chanceOf({ first, mass }: StepLength, from: number, by: number): number {
@@ -12,7 +12,7 @@ function chanceOf({ first, mass }: StepLength, from: number, by: number): number
 
 function lengthOf(batches: readonly Facts[], step: string, options = {}) {
   const { method, learned } = learnedFrom(batches, options);
-  return learned.length(method, method.steps[placeOf(step)] as never);
+  return learned.length(method, method.steps[stepNumber(step)] as never);
 }
 
 /** Batches sown one after another, each grafted so many days later. */
@@ -92,7 +92,7 @@ describe("days learned", () => {
       })),
     ];
     const { method, learned, plain } = learnedFrom(batches, { columns });
-    const release = method.steps[placeOf("First release")] as never;
+    const release = method.steps[stepNumber("First release")] as never;
     expect(Array.from(learned.length(method, release).mass)).toEqual(
       Array.from(plain.length(method, release).mass),
     );
@@ -116,7 +116,7 @@ describe("days learned straight from one step to a far one", () => {
     }));
   const straight = (batches: readonly Facts[]) => {
     const { method, learned } = learnedFrom(batches);
-    return learned.straight(method, placeOf("Grafting"), placeOf("Ready"));
+    return learned.straight(method, stepNumber("Grafting"), stepNumber("Ready"));
   };
 
   it("are none before eight batches were seen to go that way", () => {
@@ -143,6 +143,6 @@ describe("days learned straight from one step to a far one", () => {
 
   it("are none by the timetable alone", () => {
     const { method, plain } = learnedFrom(finished(Array<number>(20).fill(130)));
-    expect(plain.straight(method, placeOf("Grafting"), placeOf("Ready"))).toBeNull();
+    expect(plain.straight(method, stepNumber("Grafting"), stepNumber("Ready"))).toBeNull();
   });
 });

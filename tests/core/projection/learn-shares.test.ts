@@ -4,11 +4,11 @@ import { stagesAnswer } from "../../../src/core/projection/stages-answer";
 import { rowsByName } from "../../support/answers";
 import { timetableOf } from "../timetable/timetable-rows";
 import { AS_OF, type Facts, later, learnedFrom, questionOf } from "./nursery";
-import { placeOf } from "./states";
+import { stepNumber } from "./states";
 
-const GRAFTING = placeOf("Grafting");
-const TAKES = placeOf("Take count");
-const READY = placeOf("Ready");
+const GRAFTING = stepNumber("Grafting");
+const TAKES = stepNumber("Take count");
+const READY = stepNumber("Ready");
 
 /** Closed batches, each with its own counts. */
 function counted(counts: readonly Facts[], variety = "Alba"): Facts[] {
@@ -32,7 +32,7 @@ describe("shares learned", () => {
     for (const [after, upTo] of [
       [GRAFTING, TAKES],
       [TAKES, READY],
-      [0, placeOf("Germination")],
+      [0, stepNumber("Germination")],
     ] as const) {
       expect(learned.kept(method, after, upTo, "Alba").mean).toBeCloseTo(
         plain.kept(method, after, upTo, "Alba").mean,

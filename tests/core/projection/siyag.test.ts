@@ -75,10 +75,10 @@ describe("published values: Siyag (2014) Fig. 2.9, 10,000 planned, 6,000, 5,400,
   it.each(expected.chain.map((plants, at) => ({ step: names[at], plants })))(
     "$plants are expected at $step",
     ({ step, plants }) => {
-      const place = method.steps.findIndex(({ name }) => name === step);
+      const index = method.steps.findIndex(({ name }) => name === step);
       const counted = state.lastCounted as number;
-      const kept = timetableForecaster().kept(method, counted, place, "");
-      expect(timetableShare(method, counted, place)).toBeCloseTo(plants / planned, 12);
+      const kept = timetableForecaster().kept(method, counted, index, "");
+      expect(timetableShare(method, counted, index)).toBeCloseTo(plants / planned, 12);
       expect(planned * kept.mean).toBeCloseTo(plants, 6);
     },
   );

@@ -16,11 +16,11 @@ export const STEP_COLUMNS = [
 type Column = (typeof STEP_COLUMNS)[number];
 type Facts = Partial<Record<Column | "Culled" | "Dispatched" | "Closed" | "Variety", Cell>>;
 
-/** The place of a step in the built-in method. */
-export function placeOf(name: string): number {
-  const place = COCOA.steps.findIndex((step) => step.name === name);
-  if (place === -1) throw new Error(`no step ${name}`);
-  return place;
+/** The index of a step in the built-in method. */
+export function stepNumber(name: string): number {
+  const index = COCOA.steps.findIndex((step) => step.name === name);
+  if (index === -1) throw new Error(`no step ${name}`);
+  return index;
 }
 
 /** Records of one batch, and a closed one below it, with a column for every step of the method. */

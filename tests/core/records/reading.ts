@@ -25,10 +25,10 @@ export function reading(
 
 /** What one batch says of a step. */
 export function atStep(records: Records, batch: number, key: string) {
-  const place = records.stepKeys.indexOf(key);
+  const index = records.stepKeys.indexOf(key);
   return {
-    day: records.batches[batch]?.days[place] ?? null,
-    count: records.batches[batch]?.counts[place] ?? null,
+    day: records.batches[batch]?.days[index] ?? null,
+    count: records.batches[batch]?.counts[index] ?? null,
   };
 }
 

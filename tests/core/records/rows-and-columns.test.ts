@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { leftOutRemark, stepPlace } from "../../../src/core/records/records";
+import { leftOutRemark, stepIndex } from "../../../src/core/records/records";
 import { day } from "../../support/days";
 import { atStep, reading, troublesOf } from "./reading";
 
@@ -244,10 +244,10 @@ describe("columns told by hand", () => {
   });
 });
 
-describe("stepPlace", () => {
+describe("stepIndex", () => {
   it("is null for a step that the table has no column for", () => {
     const records = reading([HEADER, row("B1")]);
-    expect(stepPlace(records, "branching")).toBeNull();
-    expect(records.stepKeys[stepPlace(records, "grafting") as number]).toBe("grafting");
+    expect(stepIndex(records, "branching")).toBeNull();
+    expect(records.stepKeys[stepIndex(records, "grafting") as number]).toBe("grafting");
   });
 });

@@ -31,13 +31,13 @@ describe("batchCorrelation", () => {
   it("finds the correlation that beta-binomial batches of unequal size were drawn with", () => {
     const draws = seededDraws(11);
     const truth = 0.06;
-    const batches: ComparedBatch[] = Array.from({ length: 3000 }, (_, place) => {
-      const grafted = 20 + (place % 9) * 25;
-      const mean = place % 3 === 0 ? 0.6 : 0.8;
+    const batches: ComparedBatch[] = Array.from({ length: 3000 }, (_, index) => {
+      const grafted = 20 + (index % 9) * 25;
+      const mean = index % 3 === 0 ? 0.6 : 0.8;
       const sum = 1 / truth - 1;
       const share = draws.beta(mean * sum, (1 - mean) * sum);
       return {
-        ...{ group: place % 4, stratum: place % 3, grafted },
+        ...{ group: index % 4, stratum: index % 3, grafted },
         taken: draws.binomial(grafted, share),
       };
     });
@@ -48,8 +48,8 @@ describe("batchCorrelation", () => {
 });
 
 describe("tamedBatches", () => {
-  const usual: ComparedBatch[] = Array.from({ length: 30 }, (_, place) => ({
-    ...{ group: place % 3, stratum: 0, grafted: 100, taken: 75 + ((place * 7) % 11) },
+  const usual: ComparedBatch[] = Array.from({ length: 30 }, (_, index) => ({
+    ...{ group: index % 3, stratum: 0, grafted: 100, taken: 75 + ((index * 7) % 11) },
   }));
 
   it("moves a batch that died up to a bound, widens by it, and leaves the others as they are", () => {
@@ -72,30 +72,30 @@ describe("tamedBatches", () => {
 
 describe("fairComparison", () => {
   it("has a range that leaves out the rate of all just where the plain test would", () => {
-    const batches: ComparedBatch[] = Array.from({ length: 24 }, (_, place) => ({
-      ...{ group: place % 2, stratum: place % 3, grafted: 100 },
-      taken: (place % 2 === 0 ? 70 : 77) + ((place * 5) % 9),
+    const batches: ComparedBatch[] = Array.from({ length: 24 }, (_, index) => ({
+      ...{ group: index % 2, stratum: index % 3, grafted: 100 },
+      taken: (index % 2 === 0 ? 70 : 77) + ((index * 5) % 9),
     }));
     const overall = batches.reduce((sum, { taken }) => sum + taken, 0) / 2400;
     const outside = (level: number) => {
       const [first] = fairComparison(batches, 2, level);
       return (first?.range?.high as number) < overall;
     };
-    const levels = Array.from({ length: 98 }, (_, place) => (place + 1) / 100);
+    const levels = Array.from({ length: 98 }, (_, index) => (index + 1) / 100);
     const changes = levels.filter(
-      (level, place) => place > 0 && outside(level) !== outside(levels[place - 1] as number),
+      (level, index) => index > 0 && outside(level) !== outside(levels[index - 1] as number),
     );
     expect(outside(0.01)).toBe(true);
     expect(changes.length).toBeLessThanOrEqual(1);
   });
 
   it("does not depend on the order of batches, and leaves its input as it was", () => {
-    const batches: ComparedBatch[] = Array.from({ length: 20 }, (_, place) => ({
+    const batches: ComparedBatch[] = Array.from({ length: 20 }, (_, index) => ({
       ...{
-        group: place % 4,
-        stratum: place % 2,
-        grafted: 80 + place,
-        taken: 50 + ((place * 13) % 17),
+        group: index % 4,
+        stratum: index % 2,
+        grafted: 80 + index,
+        taken: 50 + ((index * 13) % 17),
       },
     }));
     const before = JSON.stringify(batches);

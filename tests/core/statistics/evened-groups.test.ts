@@ -24,17 +24,17 @@ interface Expected {
   }[];
 }
 
-const placeIn = (names: readonly string[]) => {
+const indexesIn = (names: readonly string[]) => {
   const all = [...new Set(names)];
   return names.map((name) => all.indexOf(name));
 };
 
 function batchesOf({ cells }: Cells): readonly ComparedBatch[] {
-  const groups = placeIn(cells.map(({ group }) => group));
-  const strata = placeIn(cells.map(({ stratum }) => stratum));
-  return cells.map(({ successes, trials }, place) => ({
-    group: groups[place] as number,
-    stratum: strata[place] as number,
+  const groups = indexesIn(cells.map(({ group }) => group));
+  const strata = indexesIn(cells.map(({ stratum }) => stratum));
+  return cells.map(({ successes, trials }, index) => ({
+    group: groups[index] as number,
+    stratum: strata[index] as number,
     grafted: trials,
     taken: successes,
   }));
@@ -45,8 +45,8 @@ describe("published values: R's mantelhaen.test without continuity correction", 
     const { data, expected } = fixture<Cells, Expected>(folder);
     const found = evenedGroups(batchesOf(data), expected.groups.length);
     expect(found.map(({ grafted }) => grafted)).toEqual(expected.groups.map((one) => one.trials));
-    found.forEach((group, place) => {
-      const theirs = expected.groups[place] as Expected["groups"][number];
+    found.forEach((group, index) => {
+      const theirs = expected.groups[index] as Expected["groups"][number];
       expect(group.taken).toBe(theirs.observed);
       expect(group.expected).toBeCloseTo(theirs.expected, 9);
       expect(group.variance).toBeCloseTo(theirs.variance, 9);
@@ -75,8 +75,8 @@ describe("published values: R's mantelhaen.test without continuity correction", 
       const raised = raisedForMany(p);
       const theirs = expected.families[family]?.adjusted as number[];
       expect(raised).toHaveLength(theirs.length);
-      raised.forEach((value, place) => {
-        expect(value).toBeCloseTo(theirs[place] as number, 12);
+      raised.forEach((value, index) => {
+        expect(value).toBeCloseTo(theirs[index] as number, 12);
       });
     });
     expect(raisedForMany([])).toEqual([]);

@@ -32,8 +32,8 @@ function expectLike(rows: readonly LogisticRow[], columns: number, model: Model)
   const fit = fitOf(rows, columns);
   expect(fit.deviance).toBeCloseTo(model.residualDeviance, 9);
   expect(rows.length - 1 - fit.usedColumns).toBe(model.degreesOfFreedom);
-  const pearson = rows.reduce((sum, { taken, grafted }, place) => {
-    const share = fit.shares[place] as number;
+  const pearson = rows.reduce((sum, { taken, grafted }, index) => {
+    const share = fit.shares[index] as number;
     return sum + (taken - grafted * share) ** 2 / (grafted * share * (1 - share));
   }, 0);
   const dispersion = pearson / model.degreesOfFreedom;
@@ -118,8 +118,8 @@ describe("published values: R's glm(family = quasibinomial)", () => {
       [moths.expected.sexAndDose, 2, false],
     ] as const) {
       const fit = expectLike(rows(interaction), columns, model);
-      fit.shares.forEach((share, place) => {
-        expect(share).toBeCloseTo(model.fitted?.[place] as number, 9);
+      fit.shares.forEach((share, index) => {
+        expect(share).toBeCloseTo(model.fitted?.[index] as number, 9);
       });
     }
   });
@@ -146,11 +146,11 @@ describe("published values: R's glm(family = quasibinomial)", () => {
     const both = [theirs.seed, theirs.extract];
     const alone = raisedForMany(both.map((one) => one.aloneChance));
     const beside = raisedForMany(both.map((one) => one.besideChance));
-    ours.forEach((one, place) => {
-      expect(one.alone).toBeCloseTo(both[place]?.alone as number, 9);
-      expect(one.beside).toBeCloseTo(both[place]?.beside as number, 9);
-      expect(one.aloneByChance).toBeCloseTo(alone[place] as number, 9);
-      expect(one.besideByChance).toBeCloseTo(beside[place] as number, 9);
+    ours.forEach((one, index) => {
+      expect(one.alone).toBeCloseTo(both[index]?.alone as number, 9);
+      expect(one.beside).toBeCloseTo(both[index]?.beside as number, 9);
+      expect(one.aloneByChance).toBeCloseTo(alone[index] as number, 9);
+      expect(one.besideByChance).toBeCloseTo(beside[index] as number, 9);
     });
   });
 
@@ -188,9 +188,9 @@ describe("logisticFit", () => {
   });
 
   it("refuses columns that can't be told apart without a ridge, and counts them once with one", () => {
-    const twice = rows.map((row, place) => ({
+    const twice = rows.map((row, index) => ({
       ...row,
-      taken: place === 1 ? 20 : row.taken,
+      taken: index === 1 ? 20 : row.taken,
       columns: row.columns.includes(1) ? [1, 2] : row.columns,
     }));
     expect(logisticFit(twice, { bases: 1, columns: 3, ridge: 0 })).toBeNull();

@@ -35,17 +35,17 @@ describe("the ends of a range", () => {
     fc.assert(
       fc.property(distribution, sides, (chances, side) => {
         const { low, middle, high } = nearestEnds(chances, side);
-        const below = (place: number) => added(chances.slice(0, place));
-        const above = (place: number) => added(chances.slice(place + 1));
-        chances.forEach((_, place) => {
+        const below = (index: number) => added(chances.slice(0, index));
+        const above = (index: number) => added(chances.slice(index + 1));
+        chances.forEach((_, index) => {
           if (low < middle) {
             expect(Math.abs(below(low) - side)).toBeLessThanOrEqual(
-              Math.abs(below(place) - side) + 1e-9,
+              Math.abs(below(index) - side) + 1e-9,
             );
           }
           if (high > middle) {
             expect(Math.abs(above(high) - side)).toBeLessThanOrEqual(
-              Math.abs(above(place) - side) + 1e-9,
+              Math.abs(above(index) - side) + 1e-9,
             );
           }
         });

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { logLikelihood, shareCounts } from "../../../src/core/statistics/share-counts";
 import { logChoose, PLATE_GROUPS, plainLogLikelihood } from "./plates";
 
-/** The place of the top of a function with one top, by halving by the golden ratio. */
+/** The index of the top of a function with one top, by halving by the golden ratio. */
 function topOf(f: (x: number) => number, from: number, to: number): number {
   const golden = (Math.sqrt(5) - 1) / 2;
   let [low, high] = [from, to];

@@ -49,9 +49,9 @@ function bestByTryingAll(question: WorkQuestion): Score {
       : { ...rest, leftOver: rest.leftOver + 1 };
     for (const day of daysOf(question, task)) {
       crew.forEach((_, person) => {
-        const place = person * (last - first + 1) + (day - first);
-        if (!able(question, person, task) || left[place] === 0) return;
-        const used = left.map((room, at) => (at === place ? room - 1 : room));
+        const index = person * (last - first + 1) + (day - first);
+        if (!able(question, person, task) || left[index] === 0) return;
+        const used = left.map((room, at) => (at === index ? room - 1 : room));
         found = better(found, on(day, best(unit + 1, used)));
       });
     }

@@ -49,8 +49,8 @@ function valuesOf<Kind extends "days" | "counts">(
   step: string,
   kind: Kind,
 ): (Batch[Kind][number] | null)[] {
-  const place = stepKeys.indexOf(step);
-  return batches.map((batch) => batch[kind][place] ?? null);
+  const index = stepKeys.indexOf(step);
+  return batches.map((batch) => batch[kind][index] ?? null);
 }
 
 /** What BATCH_CHECK says, a line a trouble: "row | column | trouble". Its last row counts rows. */
