@@ -20,7 +20,7 @@ export function isMissing(value: unknown): boolean {
 }
 
 /** @throws InputError when the cell that an argument points at is not ready */
-export function mustBeReady(name: string, cell: Cell): void {
+export function cellMustBeReady(name: string, cell: Cell): void {
   if (isLoading(cell)) throw new InputError("not-ready-yet", `${name} is still loading`);
   const shown = errorShown(cell);
   if (shown !== null) throw new InputError("not-ready-yet", `${name} shows ${shown}`);
@@ -28,23 +28,23 @@ export function mustBeReady(name: string, cell: Cell): void {
 
 /** @throws InputError "argument-missing" | "argument-unreadable" | "not-ready-yet" */
 export function dayArgument(name: string, cell: Cell, localeOrder: DayOrder | null): CivilDay {
-  mustBeReady(name, cell);
+  cellMustBeReady(name, cell);
   if (isBlank(cell)) throw new InputError("argument-missing", `${name} is missing: give a day`);
   const reader = dayColumnReader(() => [cell], { usualOrder: () => localeOrder, asOf: null });
   const reading = reader.read(cell);
   if (reading.kind === "day") return reading.day;
-  throw new InputError("argument-unreadable", `${name} must be a day; found ${said(cell)}`);
+  throw new InputError("argument-unreadable", `${name} must be a day; found ${foundText(cell)}`);
 }
 
 /** A share strictly between 0 and 1. @throws InputError "level-out-of-range" | "not-ready-yet" */
 export function levelArgument(name: string, cell: Cell, usual: number): number {
-  mustBeReady(name, cell);
+  cellMustBeReady(name, cell);
   if (isBlank(cell)) return usual;
   const level = typeof cell === "string" ? percent(cell) : cell;
   if (typeof level === "number" && level > 0 && level < 1) return level;
   throw new InputError(
     "level-out-of-range",
-    `${name} must lie between 0 and 1, such as 0.8 or 80%; found ${said(cell)}`,
+    `${name} must lie between 0 and 1, such as 0.8 or 80%; found ${foundText(cell)}`,
   );
 }
 
@@ -56,25 +56,25 @@ function percent(text: string): number | null {
 
 /** A whole number, 0 or more. @throws InputError "argument-unreadable" | "not-ready-yet" */
 export function wholeNumberArgument(name: string, cell: Cell, usual: number): number {
-  mustBeReady(name, cell);
+  cellMustBeReady(name, cell);
   if (isBlank(cell)) return usual;
   if (typeof cell === "number" && Number.isInteger(cell) && cell >= 0) return cell;
   throw new InputError(
     "argument-unreadable",
-    `${name} must be a whole number, 0 or more; found ${said(cell)}`,
+    `${name} must be a whole number, 0 or more; found ${foundText(cell)}`,
   );
 }
 
 /** @throws InputError "argument-missing" | "argument-unreadable" | "not-ready-yet" */
 export function textArgument(name: string, cell: Cell): string {
-  mustBeReady(name, cell);
+  cellMustBeReady(name, cell);
   if (isBlank(cell)) throw new InputError("argument-missing", `${name} is missing: give a name`);
   if (typeof cell === "string") return cell.trim();
-  throw new InputError("argument-unreadable", `${name} must be a text; found ${said(cell)}`);
+  throw new InputError("argument-unreadable", `${name} must be a text; found ${foundText(cell)}`);
 }
 
 /** A cell in a sentence. */
-export function said(cell: Cell): string {
+export function foundText(cell: Cell): string {
   if (typeof cell === "object") return isoDay(cell.day);
   if (typeof cell !== "string") return String(cell);
   return quoted(cell);

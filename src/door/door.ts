@@ -25,7 +25,7 @@ import {
   type Timetable,
 } from "../core";
 import { type CellOut, cellsOut } from "./answer-out";
-import { dayArgument, isMissing, said } from "./arguments";
+import { dayArgument, foundText, isMissing } from "./arguments";
 import { cellIn, gridIn } from "./cells-in";
 import { type DaysOfInstants, daysOfInstants } from "./days-of-instants";
 import { decimalMark } from "./decimal-mark";
@@ -162,7 +162,7 @@ function toldColumns(grid: Grid): ReadonlyMap<string, string> {
     if (typeof name !== "string" || typeof header !== "string" || header === "") {
       throw new InputError(
         "argument-unreadable",
-        `columns must be two columns of text, our name and the header in your sheet; found ${said(name)} beside ${said(header)}`,
+        `columns must be two columns of text, our name and the header in your sheet; found ${foundText(name)} beside ${foundText(header)}`,
       );
     }
     told.set(header, name);

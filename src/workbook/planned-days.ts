@@ -58,7 +58,7 @@ export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean):
   };
 }
 
-function plainPart({ day, task, plants, hours, person, said }: WorkPart): PlannedPart {
+function plainPart({ day, task, plants, hours, person, remarks }: WorkPart): PlannedPart {
   return {
     day: day === null ? null : isoDay(day),
     task: task.step.name,
@@ -66,7 +66,7 @@ function plainPart({ day, task, plants, hours, person, said }: WorkPart): Planne
     place: task.place,
     ...{ plants, hours, person },
     by: isoDay(task.by),
-    remark: said.join("; "),
+    remark: remarks.join("; "),
     counted: task.step.counted,
     caution: task.step.caution,
   };

@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { InputError } from "../../src/core/input-error";
 import {
   dayArgument,
+  foundText,
   isMissing,
   levelArgument,
-  said,
   textArgument,
   wholeNumberArgument,
 } from "../../src/door/arguments";
@@ -64,7 +64,7 @@ describe("a level asked for", () => {
 
   it.each([0, 1, 3, -0.2, 80, "high", true, { day: day("2026-09-03") }])("can't be %j", (cell) => {
     expect(() => levelArgument("level", cell, 0.8)).toThrow(
-      `level must lie between 0 and 1, such as 0.8 or 80%; found ${said(cell)}`,
+      `level must lie between 0 and 1, such as 0.8 or 80%; found ${foundText(cell)}`,
     );
   });
 
@@ -87,7 +87,7 @@ describe("a whole number asked for", () => {
 
   it.each([-1, 2.5, "many", false])("can't be %j", (cell) => {
     expect(() => wholeNumberArgument("daysAhead", cell, 7)).toThrow(
-      `daysAhead must be a whole number, 0 or more; found ${said(cell)}`,
+      `daysAhead must be a whole number, 0 or more; found ${foundText(cell)}`,
     );
   });
 });
@@ -106,8 +106,8 @@ describe("a text asked for", () => {
   });
 
   it("is cut short in a sentence", () => {
-    expect(said("x".repeat(61))).toBe(`"${"x".repeat(59)}…"`);
-    expect(said({ day: day("2026-09-03") })).toBe("2026-09-03");
+    expect(foundText("x".repeat(61))).toBe(`"${"x".repeat(59)}…"`);
+    expect(foundText({ day: day("2026-09-03") })).toBe("2026-09-03");
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { batchesBehind, rowsOf, varietiesOf } from "../../src/sidebar/ahead/month-ranges";
-import { byCost } from "../../src/sidebar/check/costs";
+import { groupedByCost } from "../../src/sidebar/check/costs";
 import { nextIndex } from "../../src/sidebar/controls/tab-list";
 import { columnGroups, readTwice } from "../../src/sidebar/set-up/column-groups";
 import { byPlace, statusTally } from "../../src/sidebar/today/places";
@@ -71,7 +71,7 @@ describe("months ahead", () => {
 
 describe("troubles", () => {
   it("stand worst first by what they cost, without empty groups", () => {
-    expect(byCost(check.rows).map(({ title, rows }) => [title, rows.length])).toEqual([
+    expect(groupedByCost(check.rows).map(({ title, rows }) => [title, rows.length])).toEqual([
       ["The row is not used", 1],
       ["A column is not used", 1],
       ["The cell is not used", 1],

@@ -25,7 +25,7 @@ export function quoted(text: string): string {
 const MOST_NAMES = 30;
 
 /** Names to choose from, in their order, as a sentence may repeat them. */
-export function listed(names: readonly string[]): string {
+export function nameList(names: readonly string[]): string {
   const more = names.length > MOST_NAMES ? ` and ${names.length - MOST_NAMES} more` : "";
   return names.slice(0, MOST_NAMES).map(shortened).join(", ") + more;
 }

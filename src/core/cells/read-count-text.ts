@@ -93,7 +93,9 @@ function readGuess(text: string, decimalMark: DecimalMark | null): CountTextRead
     bracketed?.[1] ??
     (worded && ABOUT.has(normalText(worded[1] as string)) ? worded[2] : undefined);
   if (inner === undefined) return null;
-  return said(readDigits(inner.trim(), decimalMark) ?? readWithWord(inner.trim(), decimalMark));
+  return readAsNumber(
+    readDigits(inner.trim(), decimalMark) ?? readWithWord(inner.trim(), decimalMark),
+  );
 }
 
 /** "20 trays x 54", "20 x 54", "20 trays of 54"; "20 dead of 54" is no product. */
@@ -103,7 +105,7 @@ function readProduct(text: string): CountTextReading | null {
   const [, times, container, sign, each] = match;
   const isTimes = /^[x×*@]$/i.test(sign as string);
   if (!isTimes && !TRAYS.has(normalText(container ?? ""))) return null;
-  return said(number(Number(times) * Number(each)));
+  return readAsNumber(number(Number(times) * Number(each)));
 }
 
 /** "3 doz", "312 plants". */
@@ -113,20 +115,20 @@ function readWithWord(text: string, decimalMark: DecimalMark | null): CountTextR
   const word = normalText(match[2] as string);
   const read = readDigits((match[1] as string).trim(), decimalMark);
   if (read?.kind !== "number") return null;
-  if (DOZEN.has(word)) return said(number(read.value * 12));
+  if (DOZEN.has(word)) return readAsNumber(number(read.value * 12));
   return COUNT_WORDS.has(word) ? read : null;
 }
 
 /** A letter O among digits is a zero typed wrong, or read wrong by a scanner. */
 function readLetterO(text: string): CountTextReading | null {
   if (!/^[\dOo]*\d[\dOo]*$/.test(text)) return null;
-  return said(number(Number(text.replace(/o/gi, "0"))));
+  return readAsNumber(number(Number(text.replace(/o/gi, "0"))));
 }
 
 function number(value: number): CountTextReading {
   return { kind: "number", value, readAs: null };
 }
 
-function said(reading: CountTextReading | null): CountTextReading | null {
+function readAsNumber(reading: CountTextReading | null): CountTextReading | null {
   return reading?.kind === "number" ? { ...reading, readAs: String(reading.value) } : reading;
 }

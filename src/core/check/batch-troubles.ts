@@ -78,7 +78,7 @@ function alongTheSteps(batch: Batch, method: Method, records: Records): Trouble[
       if (before !== null && count > before.count) {
         troubles.push({
           row: batch.row,
-          column: headerOf(records, batch, step.key, "count"),
+          column: headerOf(records, batch, { key: step.key, what: "count" }),
           found: String(count),
           trouble: `More plants than the ${before.count} at ${shortened(before.name)}`,
           whatHappens: "Both counts are used as they stand",
@@ -90,11 +90,16 @@ function alongTheSteps(batch: Batch, method: Method, records: Records): Trouble[
     }
     const parent = step.after === null ? undefined : method.steps[step.after];
     if (parent === undefined) continue;
-    const trouble = tooSoon(step, parent, batch.days[at] ?? null, batch.days[indexOf(parent.key)]);
+    const trouble = tooSoon({
+      step,
+      parent,
+      day: batch.days[at] ?? null,
+      earlier: batch.days[indexOf(parent.key)],
+    });
     if (trouble !== null) {
       troubles.push({
         row: batch.row,
-        column: headerOf(records, batch, step.key, "day"),
+        column: headerOf(records, batch, { key: step.key, what: "day" }),
         ...trouble,
       });
     }
@@ -103,12 +108,17 @@ function alongTheSteps(batch: Batch, method: Method, records: Records): Trouble[
 }
 
 /** A day before the step it is counted from, or within half of the timetable's earliest. */
-function tooSoon(
-  step: Step,
-  parent: Step,
-  day: CivilDay | null,
-  earlier: CivilDay | null | undefined,
-): Omit<Trouble, "row" | "column"> | null {
+function tooSoon({
+  step,
+  parent,
+  day,
+  earlier,
+}: {
+  readonly step: Step;
+  readonly parent: Step;
+  readonly day: CivilDay | null;
+  readonly earlier: CivilDay | null | undefined;
+}): Omit<Trouble, "row" | "column"> | null {
   if (day === null || earlier == null) return null;
   const days = day - earlier;
   if (days >= step.from / 2) return null;
@@ -131,7 +141,7 @@ function inTheFuture(batch: Batch, records: Records, asOf: CivilDay): Trouble[] 
       : [
           {
             row: batch.row,
-            column: headerOf(records, batch, records.stepKeys[at] as string, "day"),
+            column: headerOf(records, batch, { key: records.stepKeys[at] as string, what: "day" }),
             found: sentenceDay(day),
             trouble: `After the as-of day, ${sentenceDay(asOf)}`,
             whatHappens: "Read as planned, not as done",
@@ -142,7 +152,11 @@ function inTheFuture(batch: Batch, records: Records, asOf: CivilDay): Trouble[] 
   );
 }
 
-function headerOf(records: Records, batch: Batch, key: string, what: "day" | "count"): string {
+function headerOf(
+  records: Records,
+  batch: Batch,
+  { key, what }: { readonly key: string; readonly what: "day" | "count" },
+): string {
   const match = records.columns.find(
     ({ table, target }) =>
       table === batch.table &&

@@ -49,7 +49,7 @@ export function ownCost(state: BatchState, prices: PricesReading): OwnCost {
     }
     if (step.perPersonHour !== null) hours = (hours ?? 0) + plants / step.perPersonHour;
     for (const { item, amount, unit } of step.needs) {
-      const price = priceOf(prices, item, amount * plants, unit);
+      const price = priceOf(prices, { item, amount: amount * plants, unit });
       needed = true;
       if (price === null) withoutPrice.push(unpricedText(prices, item, unit));
       else materials = (materials ?? 0) + price;

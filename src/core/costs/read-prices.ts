@@ -2,11 +2,11 @@ import { type Cell, cellText, type Grid } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
 import { quoted, shortened } from "../cells/quoted";
 import type { DecimalMark } from "../cells/read-count-text";
+import { rowMustBeReady } from "../cells/row-must-be-ready";
 import { InputError } from "../input-error";
 import { tableWords, wordPattern, wordSet } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
-import { mustBeReady } from "../work/stretches";
 import { readPrice } from "./read-price";
 import { HOUR, isUsualMeasure, type Measure, measureOf, PIECE } from "./units";
 import { DIGITS, writtenNumber } from "./written-number";
@@ -59,7 +59,7 @@ export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): 
   const troubles: string[] = [];
   let hour: number | null = null;
   for (const row of table.rows) {
-    mustBeReady("prices", table, row);
+    rowMustBeReady("prices", table, row);
     const say = (what: string) => troubles.push(`prices row ${row + 1} ${what}`);
     const item = cellText(table.cell(row, "item"));
     const key = normalText(item);
@@ -150,9 +150,7 @@ export function unpricedText({ ofItem }: PricesReading, item: string, unit: stri
 /** What an amount of an item costs; null where the item has no price in such a unit. */
 export function priceOf(
   { ofItem }: PricesReading,
-  item: string,
-  amount: number,
-  unit: string,
+  { item, amount, unit }: { readonly item: string; readonly amount: number; readonly unit: string },
 ): number | null {
   const prices = ofItem.get(normalText(item)) ?? [];
   const { kind, size } = measureOf(unit);

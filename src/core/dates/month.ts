@@ -12,7 +12,7 @@ export function monthOf(day: CivilDay): Month {
 }
 
 /** A month as ISO 8601 text. @example monthText(monthOf(civilDay(2026, 9, 3))) // "2026-09" */
-export function monthText(month: Month): string {
+export function isoMonth(month: Month): string {
   return `${Math.floor(month / 12)}-${String((month % 12) + 1).padStart(2, "0")}`;
 }
 

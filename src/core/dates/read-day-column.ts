@@ -111,12 +111,12 @@ function settle(
     if (typeof first !== "number") return first;
     return { kind: "day", day: first, readAs: order === null ? null : sentenceDay(first) };
   }
-  const said = possible.map((way) =>
+  const days = possible.map((way) =>
     typeof way === "number" ? sentenceDay(way) : `${reading.first} and ${reading.second}`,
   );
   return {
     kind: "unread",
-    why: typeof first === "number" ? `either ${said[0]} or ${said[1]}` : "day or month first",
+    why: typeof first === "number" ? `either ${days[0]} or ${days[1]}` : "day or month first",
   };
 }
 

@@ -31,9 +31,15 @@ export function knownVarieties({ batches }: Projection): ReadonlySet<string> {
 /** What an order still asks of the batches. */
 export function askedOf(
   order: Order,
-  asOf: CivilDay,
-  varieties: readonly string[],
-  known: ReadonlySet<string>,
+  {
+    asOf,
+    varieties,
+    known,
+  }: {
+    readonly asOf: CivilDay;
+    readonly varieties: readonly string[];
+    readonly known: ReadonlySet<string>;
+  },
 ): Asked {
   const accepted = varietiesOf(order, known);
   return {
@@ -62,7 +68,7 @@ export function drawFillings(
   const { batches, routes } = comingBatches(projection);
   const varieties = batches.map(({ variety }) => normalText(variety));
   const known = knownVarieties(projection);
-  const asked = orders.map((order) => askedOf(order, asOf, varieties, known));
+  const asked = orders.map((order) => askedOf(order, { asOf, varieties, known }));
   const pairs = Math.max(1, asked.length * batches.length);
   const draws = Math.round(Math.min(MOST_DRAWS, Math.max(FEWEST_DRAWS, PAIR_DRAWS / pairs)));
   const random = seededDraws(SEED);

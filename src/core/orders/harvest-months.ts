@@ -13,7 +13,7 @@ import { ICCO_HARVEST_MONTHS } from "./icco-harvest-months.table";
 /** When seed is harvested at a place. */
 export interface HarvestMonths {
   /** As they were written. */
-  readonly said: string;
+  readonly written: string;
   /** 1 to 12. */
   readonly months: ReadonlySet<number>;
 }
@@ -59,7 +59,7 @@ export function readHarvestMonths(
   method: Method,
   timetable: Timetable,
 ): HarvestMonths | null {
-  const lines = linesOf(grid);
+  const lines = harvestLines(grid);
   if (lines.length === 0) {
     throw new InputError(
       "argument-unreadable",
@@ -81,7 +81,7 @@ export function readHarvestMonths(
     );
   }
   return {
-    said: [...new Set(chosen.map(({ said }) => said))].join(", "),
+    written: [...new Set(chosen.map(({ written }) => written))].join(", "),
     months: new Set(chosen.flatMap(({ months }) => [...months])),
   };
 }
@@ -90,19 +90,19 @@ interface Line extends HarvestMonths {
   readonly names: readonly string[];
 }
 
-function linesOf(grid: Grid): readonly Line[] {
+function harvestLines(grid: Grid): readonly Line[] {
   const lines: Line[] = [];
   for (let row = 0; row < grid.rowCount; row += 1) {
     const names: string[] = [];
     const months = new Set<number>();
-    const said: string[] = [];
+    const written: string[] = [];
     for (let column = 0; column < grid.columnCount; column += 1) {
       const text = cellText(grid.at(row, column));
       if (text === "") continue;
       const read = readMonths(text);
       if (read === null) names.push(normalText(text));
       else {
-        said.push(text);
+        written.push(text);
         for (const month of read) months.add(month);
       }
     }
@@ -110,11 +110,11 @@ function linesOf(grid: Grid): readonly Line[] {
     if (months.size === 0 && names.length === 1) {
       const known = ICCO_HARVEST_MONTHS.find(([place]) => normalText(place) === names[0]);
       if (known !== undefined) {
-        said.push(known[1]);
+        written.push(known[1]);
         for (const month of readMonths(known[1]) ?? []) months.add(month);
       }
     }
-    if (months.size > 0) lines.push({ names, months, said: said.join(", ") });
+    if (months.size > 0) lines.push({ names, months, written: written.join(", ") });
   }
   return lines;
 }

@@ -34,10 +34,10 @@ const LARGER: Readonly<Record<string, readonly [unit: string, times: number, fro
 
 function amountText({ item, amount, unit }: Amount): string {
   const [larger, times, from] = LARGER[unit] ?? [unit, 1, 0];
-  const said = amount >= from ? amount / times : amount;
+  const inUnit = amount >= from ? amount / times : amount;
   const saidUnit = amount >= from ? larger : unit;
   // Rounded up, so that nothing runs short for a decimal.
-  const rounded = Math.ceil(said * 10 - 1e-6) / 10;
+  const rounded = Math.ceil(inUnit * 10 - 1e-6) / 10;
   return `${item} ${rounded}${saidUnit === "" ? "" : ` ${saidUnit}`}`;
 }
 

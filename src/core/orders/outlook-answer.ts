@@ -88,7 +88,7 @@ export function orderOutlooks(question: OutlookQuestion): readonly OrderOutlook[
       shortBy: shortAt(filling, assurance),
       fullBy: left === 0 || !Number.isFinite(full) ? null : (full as CivilDay),
       isFine: left === 0 || chance >= assurance,
-      whatToDo: whatToDo(order, filling, chance, { ...question, projection, known }),
+      whatToDo: whatToDo({ order, filling, chance, question: { ...question, projection, known } }),
     };
   });
 }
@@ -114,12 +114,17 @@ interface Nursery extends OutlookQuestion {
  * that no more is lacking, and that the new plants make it good, each hold with the square root of
  * the assurance, so that both hold with the assurance.
  */
-function whatToDo(
-  order: Order,
-  filling: OrderFillings,
-  chance: number,
-  { timetable, asOf, assurance, projection, known }: Nursery,
-): string {
+function whatToDo({
+  order,
+  filling,
+  chance,
+  question: { timetable, asOf, assurance, projection, known },
+}: {
+  readonly order: Order;
+  readonly filling: OrderFillings;
+  readonly chance: number;
+  readonly question: Nursery;
+}): string {
   if (filling.left === 0) return "fine: all delivered";
   if (chance >= assurance) return "fine";
   if (order.by < asOf) {
@@ -129,7 +134,7 @@ function whatToDo(
   }
   const root = Math.sqrt(assurance);
   const variety = firstVariety(order, known);
-  const method = methodFor(order, projection, timetable, known);
+  const method = methodFor(order, { projection, timetable, known });
   if (method === null) return "too late: tell the customer";
   const { steps } = planOrder({
     wanted: Math.max(1, shortAt(filling, root)),
@@ -154,9 +159,15 @@ function whatToDo(
 /** The method by which most batches of an order's varieties were raised; else by which most were. */
 function methodFor(
   order: Order,
-  { batches }: Projection,
-  timetable: Timetable,
-  known: ReadonlySet<string>,
+  {
+    projection: { batches },
+    timetable,
+    known,
+  }: {
+    readonly projection: Projection;
+    readonly timetable: Timetable;
+    readonly known: ReadonlySet<string>;
+  },
 ): Method | null {
   const accepted = varietiesOf(order, known);
   const own = batches.filter(({ batch }) => accepted.includes(normalText(batch.variety)));

@@ -19,12 +19,12 @@ const ALL = "All";
  */
 export function planAnswer(question: PlanQuestion): Answer {
   const { steps, needs, remark } = plannedOrder(question);
-  const rows = steps.map(({ step, doBy, plants, ...said }): AnswerValue[] => [
+  const rows = steps.map(({ step, doBy, plants, ...details }): AnswerValue[] => [
     step.name,
     doBy,
     plants,
-    said.needs || null,
-    [...said.facts, ...said.warnings].join(" ") || null,
+    details.needs || null,
+    [...details.facts, ...details.warnings].join(" ") || null,
   ]);
   if (needs !== "") rows.push([ALL, null, null, needs, null]);
   return { columns: COLUMNS, rows, remark };

@@ -68,15 +68,19 @@ export function planOrder(order: OrderToPlan): OrderPlan {
   const { wanted, readyBy, method, assurance, forecaster, variety, asOf } = order;
   const line = lineToReady(method);
   const start = line[0] as number;
-  const shareFrom = (index: number) => forecaster.kept(method, index, method.ready, variety);
+  const shareFrom = (index: number) =>
+    forecaster.kept({ method, after: index, upTo: method.ready, variety });
   const certain = shareFrom(start).mean === 1;
   const days = daysToReady(method, start, forecaster);
   const { dayChance, plantChance } = certain
     ? { dayChance: wholeDays(days, assurance).chance, plantChance: 1 }
     : shared(days, assurance);
-  const doBy = daysToDoBy(method, line, readyBy, (index) =>
-    dayQuantile(daysToReady(method, index, forecaster), dayChance),
-  );
+  const doBy = daysToDoBy({
+    method,
+    line,
+    readyBy,
+    daysNeeded: (index) => dayQuantile(daysToReady(method, index, forecaster), dayChance),
+  });
 
   // From the end: a step never needs fewer plants than the next.
   const plants: (number | null)[] = [];
@@ -107,7 +111,7 @@ export function planOrder(order: OrderToPlan): OrderPlan {
 
   const startBy = doBy[start] ?? null;
   const isPast = asOf !== null && startBy !== null && startBy < asOf;
-  const past = isPast ? pastStart(order, asOf, dayChance, start) : null;
+  const past = isPast ? pastStart(order, { asOf, dayChance, start }) : null;
   return { steps, plantChance, dayChance, past };
 }
 
@@ -129,12 +133,17 @@ function wholeDays(days: DayDistribution, least: number) {
   return { chance, dayBefore: Math.min(least, chanceWithin(days, enough - 1)) };
 }
 
-function daysToDoBy(
-  method: Method,
-  line: readonly number[],
-  readyBy: CivilDay,
-  daysNeeded: (index: number) => number,
-): readonly (CivilDay | null)[] {
+function daysToDoBy({
+  method,
+  line,
+  readyBy,
+  daysNeeded,
+}: {
+  readonly method: Method;
+  readonly line: readonly number[];
+  readonly readyBy: CivilDay;
+  readonly daysNeeded: (index: number) => number;
+}): readonly (CivilDay | null)[] {
   const doBy: (CivilDay | null)[] = method.steps.map(() => null);
   let later = readyBy;
   for (const index of [...line].reverse()) {
@@ -154,9 +163,11 @@ function daysToDoBy(
 
 function pastStart(
   { wanted, readyBy, method, assurance, forecaster, variety }: OrderToPlan,
-  asOf: CivilDay,
-  dayChance: number,
-  start: number,
+  {
+    asOf,
+    dayChance,
+    start,
+  }: { readonly asOf: CivilDay; readonly dayChance: number; readonly start: number },
 ): PastStart {
   const days: DayDistribution = daysToReady(method, start, forecaster);
   const inTime = chanceWithin(days, readyBy - asOf);
@@ -168,7 +179,7 @@ function pastStart(
         ? null
         : smallestStart(
             wanted,
-            forecaster.kept(method, start, method.ready, variety),
+            forecaster.kept({ method, after: start, upTo: method.ready, variety }),
             neededOfPlants,
           ),
   };

@@ -101,7 +101,7 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
           ? [`The records have no batch of ${shortened(variety)}: planned as for any variety`]
           : []),
         ...(isStart && harvest !== null ? harvestWarning(planned, harvest) : []),
-        ...(isStart ? pastWarnings(plan, question, asOf, standing) : pastDay(planned, asOf)),
+        ...(isStart ? pastWarnings(plan, question, { asOf, standing }) : pastDay(planned, asOf)),
       ].map(sentence),
       isPast: asOf !== null && doBy !== null && doBy < asOf,
     };
@@ -150,15 +150,14 @@ function harvestWarning({ step, doBy }: PlannedStep, harvest: HarvestMonths): re
   if (!takesSeed || doBy === null || isHarvestDay(harvest, doBy)) return [];
   const before = sentenceDay(lastHarvestDayBefore(harvest, doBy));
   return [
-    `Seed would be taken outside the harvest months (${harvest.said}); the last day inside is ${before}`,
+    `Seed would be taken outside the harvest months (${harvest.written}); the last day inside is ${before}`,
   ];
 }
 
 function pastWarnings(
   { past, steps }: OrderPlan,
   { wanted, readyBy }: PlanQuestion,
-  asOf: CivilDay | null,
-  standing: number | null,
+  { asOf, standing }: { readonly asOf: CivilDay | null; readonly standing: number | null },
 ): readonly string[] {
   const startBy = steps.find(({ onLine }) => onLine)?.doBy ?? null;
   if (past === null || asOf === null || startBy === null) return [];

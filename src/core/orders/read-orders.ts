@@ -36,7 +36,7 @@ export function readOrders(grid: Grid, habits: ReadingHabits): Orders {
     );
   }
   const troubles: Trouble[] = [];
-  const read = rowReader(grid, table, habits, troubles);
+  const read = orderReader({ grid, table, habits, troubles });
   const open: Order[] = [];
   const notes: string[] = [];
   const leftOut: string[] = [];
@@ -45,17 +45,17 @@ export function readOrders(grid: Grid, habits: ReadingHabits): Orders {
     if (onlyUnticked(grid, row)) continue;
     troubles.length = 0;
     const order = read(row);
-    const said = troubles.map(
+    const reasons = troubles.map(
       ({ column, trouble, whatHappens }) =>
         `${column}: ${/^Read as/.test(whatHappens) ? lower(whatHappens) : lower(trouble)}`,
     );
     if (order === "closed") rows.push(row + 1);
     else if (typeof order === "string") {
-      leftOut.push(`row ${row + 1} (${[...said, ...(order === "" ? [] : [order])].join(", ")})`);
+      leftOut.push(`row ${row + 1} (${[...reasons, ...(order === "" ? [] : [order])].join(", ")})`);
     } else {
       open.push(order);
       rows.push(row + 1);
-      if (said.length > 0) notes.push(`row ${row + 1} (${said.join(", ")})`);
+      if (reasons.length > 0) notes.push(`row ${row + 1} (${reasons.join(", ")})`);
     }
   }
   open.sort(asServed);
@@ -74,12 +74,17 @@ function onlyUnticked(grid: Grid, row: number): boolean {
 type RowRead = Order | "closed" | string;
 
 /** Reads one row: an order, "closed", or why it is no order ("" where the troubles say it). */
-function rowReader(
-  grid: Grid,
-  table: HeadedTable<OrderField>,
-  habits: ReadingHabits,
-  troubles: Trouble[],
-): (row: number) => RowRead {
+function orderReader({
+  grid,
+  table,
+  habits,
+  troubles,
+}: {
+  readonly grid: Grid;
+  readonly table: HeadedTable<OrderField>;
+  readonly habits: ReadingHabits;
+  readonly troubles: Trouble[];
+}): (row: number) => RowRead {
   const cells: CellReaders = cellReaders(grid, habits, troubles);
   const match = (field: OrderField): ColumnMatch | undefined => {
     const column = table.columnOf[field];
@@ -148,14 +153,14 @@ function asServed(a: Order, b: Order): number {
 }
 
 function remarkOf(leftOut: readonly string[], notes: readonly string[]): string | null {
-  const said: string[] = [];
+  const sentences: string[] = [];
   if (leftOut.length > 0) {
-    said.push(
+    sentences.push(
       `${leftOut.length} ${leftOut.length === 1 ? "row" : "rows"} of orders left out: ${list(leftOut)}`,
     );
   }
-  if (notes.length > 0) said.push(`Orders used, but not all of their cells: ${list(notes)}`);
-  return said.length === 0 ? null : said.join(". ");
+  if (notes.length > 0) sentences.push(`Orders used, but not all of their cells: ${list(notes)}`);
+  return sentences.length === 0 ? null : sentences.join(". ");
 }
 
 function list(rows: readonly string[]): string {

@@ -3,11 +3,11 @@ import { headedTable } from "../cells/headed-table";
 import { shortened } from "../cells/quoted";
 import { readCount } from "../cells/read-count";
 import type { DecimalMark } from "../cells/read-count-text";
+import { rowMustBeReady } from "../cells/row-must-be-ready";
 import { InputError } from "../input-error";
 import { everyWord, tableWords } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
-import { mustBeReady } from "../work/stretches";
 
 const placeWords = lazily(() => ({
   place: everyWord((words) => [...words.facts.place, ...words.name]),
@@ -45,7 +45,7 @@ export function readPlaces(grid: Grid, decimalMark: DecimalMark | null): PlacesR
   const found = new Map<string, Place>();
   const troubles: string[] = [];
   for (const row of table.rows) {
-    mustBeReady("places", table, row);
+    rowMustBeReady("places", table, row);
     const say = (what: string) => troubles.push(`places row ${row + 1}: ${what}`);
     const name = cellText(table.cell(row, "place"));
     if (normalText(name) === "") {

@@ -41,15 +41,14 @@ export function stateFinder(
       stepIndexes = method.steps.map((step) => records.stepKeys.indexOf(step.key));
       indexesOf.set(method, stepIndexes);
     }
-    return stateOf(batch, method, stepIndexes, asOf);
+    return stateOf(batch, method, { stepIndexes, asOf });
   };
 }
 
 function stateOf(
   batch: Batch,
   method: Method,
-  stepIndexes: readonly number[],
-  asOf: CivilDay,
+  { stepIndexes, asOf }: { readonly stepIndexes: readonly number[]; readonly asOf: CivilDay },
 ): BatchState {
   const doneOn: (CivilDay | null)[] = [];
   const plannedOn: (CivilDay | null)[] = [];

@@ -82,7 +82,7 @@ export function sharesOfRoutes(
   truth: SharesDrawn,
 ): readonly (readonly DrawnShare[])[] {
   return routes.map(({ method, after, variety }) =>
-    truth.between(method, after, method.ready, variety),
+    truth.between({ method, after, upTo: method.ready, variety }),
   );
 }
 

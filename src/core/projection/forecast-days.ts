@@ -50,10 +50,10 @@ export function dayForecaster(
     if (waited === undefined) {
       const distribution =
         line.direct !== null
-          ? directDays(state, line.direct, step, days, forecaster)
+          ? directDays(state, { after: line.direct, step, waited: days, forecaster })
           : steps.length === 0
             ? pointAt(0)
-            : daysAlong(state, steps, days, forecaster);
+            : daysAlong(state, { steps, waited: days, forecaster });
       const { low, middle, high } = nearestEnds(distribution.mass, side);
       const { first } = distribution;
       waited = { distribution, range: [first + low, first + middle, first + high] };
@@ -128,10 +128,17 @@ function directLine(state: BatchState, step: number, forecaster: Forecaster): Li
 
 function directDays(
   { method }: BatchState,
-  after: number,
-  step: number,
-  waited: number,
-  forecaster: Forecaster,
+  {
+    after,
+    step,
+    waited,
+    forecaster,
+  }: {
+    readonly after: number;
+    readonly step: number;
+    readonly waited: number;
+    readonly forecaster: Forecaster;
+  },
 ): DayDistribution {
   const length = forecaster.straight(method, after, step) as StepLength;
   return longerThan(length, waited);
@@ -140,9 +147,15 @@ function directDays(
 /** Days from the anchor to the last step of a line. */
 function daysAlong(
   { method, reached, recordable }: BatchState,
-  steps: readonly number[],
-  waited: number,
-  forecaster: Forecaster,
+  {
+    steps,
+    waited,
+    forecaster,
+  }: {
+    readonly steps: readonly number[];
+    readonly waited: number;
+    readonly forecaster: Forecaster;
+  },
 ): DayDistribution {
   let days: DayDistribution | null = null;
   for (const step of steps) {

@@ -29,7 +29,7 @@ export function plantForecaster(
     const key = `${method.name}\n${batch.variety}\n${after} ${step} ${plants}`;
     let range = ranges.get(key);
     if (range === undefined) {
-      const share = forecaster.kept(method, after, step, batch.variety);
+      const share = forecaster.kept({ method, after, upTo: step, variety: batch.variety });
       range = rangeOf(plants, share, level);
       ranges.set(key, range);
     }

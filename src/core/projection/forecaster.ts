@@ -3,6 +3,16 @@ import { newBatchShare, SPREAD_OF_A_NEW_BATCH } from "../statistics/share-prior"
 import { type StepLength, windowLength } from "../statistics/step-length";
 import type { Method, Step } from "../timetable/timetable";
 
+/** A batch's way from one step of its method on to a later one. */
+export interface Passage {
+  readonly method: Method;
+  /** Index of the step that it starts after. */
+  readonly after: number;
+  /** Index of the last step on the way. */
+  readonly upTo: number;
+  readonly variety: string;
+}
+
 /**
  * What is believed of batches to come: how long each step takes, and what share of the plants
  * passes. A forecaster may know more than the timetable; nothing else in the projection does.
@@ -14,16 +24,16 @@ export interface Forecaster {
    * where too few batches were seen to go that way.
    */
   straight(method: Method, after: number, upTo: number): StepLength | null;
-  /** The share of plants that a new batch keeps after one step, up to and with another; by index. */
-  kept(method: Method, after: number, upTo: number, variety: string): ShareMoments;
+  /** The share of plants that a new batch keeps on its way. */
+  kept(passage: Passage): ShareMoments;
   /** One possible truth about the shares, drawn once and common to all batches. */
   draw(uniform: () => number): SharesDrawn;
 }
 
 /** A possible truth about the shares kept. */
 export interface SharesDrawn {
-  /** The shares that stand between two steps of a method, each a beta about its mean. */
-  between(method: Method, after: number, upTo: number, variety: string): readonly DrawnShare[];
+  /** The shares along the way, each a beta about its mean. */
+  between(passage: Passage): readonly DrawnShare[];
 }
 
 export interface DrawnShare {
@@ -52,7 +62,7 @@ export function timetableForecaster(): Forecaster {
       return length;
     },
     straight: () => null,
-    kept: (method, after, upTo) => {
+    kept: ({ method, after, upTo }) => {
       let share = WHOLE;
       for (let index = after + 1; index <= upTo; index += 1) {
         const kept = method.steps[index]?.kept ?? null;
@@ -61,7 +71,7 @@ export function timetableForecaster(): Forecaster {
       return share;
     },
     draw: () => ({
-      between: (method, after, upTo) =>
+      between: ({ method, after, upTo }) =>
         method.steps
           .slice(after + 1, upTo + 1)
           .flatMap(({ kept }) =>

@@ -52,12 +52,12 @@ export function learn(states: readonly BatchState[]): Forecaster {
       const key = `${method.name}\n${after} ${upTo}`;
       let length = straights.get(key);
       if (length === undefined) {
-        length = straightLength(method, after, upTo, byMethod.get(method) ?? []);
+        length = straightLength(method, { after, upTo, states: byMethod.get(method) ?? [] });
         straights.set(key, length);
       }
       return length;
     },
-    kept: (method, after, upTo, variety) =>
+    kept: ({ method, after, upTo, variety }) =>
       linksBetween(chainOf(method), after, upTo).reduce(
         (share: ShareMoments, link) => product(share, link.posterior.newBatch(variety)),
         WHOLE,
@@ -65,7 +65,7 @@ export function learn(states: readonly BatchState[]): Forecaster {
     draw: (uniform) => {
       const drawn = new Map<Link, ReturnType<SharePosterior["draw"]>>();
       return {
-        between: (method, after, upTo, variety) =>
+        between: ({ method, after, upTo, variety }) =>
           linksBetween(chainOf(method), after, upTo).map((link): DrawnShare => {
             let truth = drawn.get(link);
             if (truth === undefined) {
@@ -107,9 +107,11 @@ const WINDOW_WORTH = 0.25;
 
 function straightLength(
   method: Method,
-  after: number,
-  upTo: number,
-  states: readonly BatchState[],
+  {
+    after,
+    upTo,
+    states,
+  }: { readonly after: number; readonly upTo: number; readonly states: readonly BatchState[] },
 ): StepLength | null {
   const done: number[] = [];
   const waiting: number[] = [];
@@ -179,16 +181,18 @@ function countedChain(method: Method, states: readonly BatchState[]): Chain {
   for (let i = 1; i < counted.length; i += 1) {
     const after = counted[i - 1] as number;
     const upTo = counted[i] as number;
-    links.push({ after, upTo, posterior: learnShare(method, after, upTo, states) });
+    links.push({ after, upTo, posterior: learnShare(method, { after, upTo, states }) });
   }
   return { method, links, stretches: new Map() };
 }
 
 function learnShare(
   method: Method,
-  after: number,
-  upTo: number,
-  states: readonly BatchState[],
+  {
+    after,
+    upTo,
+    states,
+  }: { readonly after: number; readonly upTo: number; readonly states: readonly BatchState[] },
 ): SharePosterior {
   const byVariety = new Map<string, KeptCount[]>();
   for (const { batch, counts } of states) {

@@ -1,6 +1,6 @@
 import { type Answer, type AnswerValue, columns } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
-import { firstDayOf, type Month, monthOf, monthText } from "../dates/month";
+import { firstDayOf, isoMonth, type Month, monthOf } from "../dates/month";
 import type { Batch } from "../records/batch";
 import { leftOutRemark } from "../records/records";
 import type { DayDistribution } from "../statistics/day-distribution";
@@ -71,7 +71,7 @@ export function readyOutlook(
     answer: { columns: COLUMNS, rows, remark: leftOutRemark(question.records) },
     batches: coming.map(({ batch: { state, toCome }, likelyMonth }) => ({
       batch: state.batch,
-      month: monthText(likelyMonth),
+      month: isoMonth(likelyMonth),
       isReady: toCome === null,
       days: projection.days.range(state, state.method.ready),
       plants: projection.plants(state, state.method.ready),
@@ -194,7 +194,7 @@ function rowsOf(totals: Totals, coming: readonly MonthlyBatch[], level: number):
       const batches = coming.filter(
         ({ likelyMonth, variety }) => likelyMonth === month && (name === ALL || variety === name),
       ).length;
-      rows.push([monthText(month), name, batches, ...rangeOf(month, name)]);
+      rows.push([isoMonth(month), name, batches, ...rangeOf(month, name)]);
     }
   }
   return rows;

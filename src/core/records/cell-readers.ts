@@ -53,13 +53,13 @@ export function cellReaders(
   const list = (
     row: number,
     match: ColumnMatch,
-    said: Pick<Trouble, "trouble" | "whatHappens" | "whatToDo" | "cost">,
+    wording: Pick<Trouble, "trouble" | "whatHappens" | "whatToDo" | "cost">,
   ) => {
     troubles.push({
       row: row + 1,
       column: match.header,
       found: cellText(grid.at(row, match.column)),
-      ...said,
+      ...wording,
     });
   };
   const listUnread = (row: number, match: ColumnMatch, why: string) => {

@@ -13,9 +13,15 @@ import { COST, type Trouble } from "./trouble";
  */
 export function fillDowns(
   grid: Grid,
-  areas: readonly TableArea[],
-  matched: readonly MatchedTable[],
-  troubles: Trouble[],
+  {
+    areas,
+    matched,
+    troubles,
+  }: {
+    readonly areas: readonly TableArea[];
+    readonly matched: readonly MatchedTable[];
+    readonly troubles: Trouble[];
+  },
 ): readonly Map<BatchFact, FilledDown>[] {
   const downs = areas.map(() => new Map<BatchFact, FilledDown>());
   const isBatch = areas.map((area, table) =>

@@ -27,7 +27,7 @@ export function findTables(grid: Grid, words: HeaderWords): readonly TableArea[]
   if (top === null) return [];
   return sideBySide(top, words).flatMap((span) => {
     const header = span === null ? top : bestHeader(grid, span, words);
-    return header === null ? [] : stacked(grid, span ?? whole, header, words);
+    return header === null ? [] : stacked(grid, { span: span ?? whole, top: header, words });
   });
 }
 
@@ -38,7 +38,7 @@ export function findTables(grid: Grid, words: HeaderWords): readonly TableArea[]
 function bestHeader(grid: Grid, span: ColumnSpan, words: HeaderWords): HeaderBlock | null {
   const headers: HeaderBlock[] = [];
   for (let row = 0; row < Math.min(ROWS_SEARCHED, grid.rowCount); row += 1) {
-    const header = headerAt(grid, row, span, words);
+    const header = headerAt(grid, row, { span, words });
     if (header !== null) headers.push(header);
   }
   const most = headers.reduce((best, { named }) => Math.max(best, named), 0);
@@ -69,9 +69,11 @@ function sideBySide({ headers }: HeaderBlock, words: HeaderWords): readonly (Col
 /** The table of a header, and those of the headers that come again below it. */
 function stacked(
   grid: Grid,
-  span: ColumnSpan,
-  top: HeaderBlock,
-  words: HeaderWords,
+  {
+    span,
+    top,
+    words,
+  }: { readonly span: ColumnSpan; readonly top: HeaderBlock; readonly words: HeaderWords },
 ): readonly TableArea[] {
   const areas: TableArea[] = [];
   let header = top;
@@ -81,7 +83,7 @@ function stacked(
     repeats = new Set();
   };
   for (let row = top.row + top.height; row < grid.rowCount; row += 1) {
-    const next = headerAgain(grid, row, span, header, words);
+    const next = headerAgain(grid, row, { span, above: header, words });
     if (next === null) continue;
     if (next.headers.every((text, column) => text === header.headers[column])) {
       for (let line = 0; line < next.height; line += 1) repeats.add(row + line);
@@ -103,12 +105,14 @@ function stacked(
 function headerAgain(
   grid: Grid,
   row: number,
-  span: ColumnSpan,
-  above: HeaderBlock,
-  words: HeaderWords,
+  {
+    span,
+    above,
+    words,
+  }: { readonly span: ColumnSpan; readonly above: HeaderBlock; readonly words: HeaderWords },
 ): HeaderBlock | null {
-  if (!mayBeHeader(grid, row, span, above, words)) return null;
-  const header = headerAt(grid, row, span, words);
+  if (!mayBeHeader(grid, row, { span, above, words })) return null;
+  const header = headerAt(grid, row, { span, words });
   if (header === null) return null;
   const filled = rowTexts(grid, row, span).filter((text) => text !== "").length;
   return header.height === 2 || header.named * 2 > filled ? header : null;
@@ -118,9 +122,11 @@ function headerAgain(
 function mayBeHeader(
   grid: Grid,
   row: number,
-  { first, end }: ColumnSpan,
-  above: HeaderBlock,
-  words: HeaderWords,
+  {
+    span: { first, end },
+    above,
+    words,
+  }: { readonly span: ColumnSpan; readonly above: HeaderBlock; readonly words: HeaderWords },
 ): boolean {
   // Nearly every row of batches holds a number or a day, which costs nothing to see.
   for (let column = first; column < end; column += 1) {

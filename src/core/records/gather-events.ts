@@ -23,8 +23,7 @@ interface Draft {
 export function gatherEvents(
   batches: readonly Batch[],
   events: readonly LogEvent[],
-  stepKeys: readonly string[],
-  troubles: Trouble[],
+  { stepKeys, troubles }: { readonly stepKeys: readonly string[]; readonly troubles: Trouble[] },
 ): readonly Batch[] {
   if (events.length === 0) return batches;
   const drafts = new Map<string, Draft>();
@@ -66,8 +65,8 @@ function together(
   const inOrder = [...events].sort((a, b) => (a.day ?? 0) - (b.day ?? 0) || a.row - b.row);
   for (const event of inOrder) {
     for (const fact of TEXT_FACTS) {
-      const said = event.facts[fact] ?? "";
-      if (said !== "" && (fact === "place" || facts[fact] === "")) facts[fact] = said;
+      const text = event.facts[fact] ?? "";
+      if (text !== "" && (fact === "place" || facts[fact] === "")) facts[fact] = text;
     }
     const { what, count, day } = event;
     if (what.kind === "step") {

@@ -28,20 +28,24 @@ export interface HeaderBlock {
 export function headerAt(
   grid: Grid,
   row: number,
-  span: ColumnSpan,
-  words: HeaderWords,
+  { span, words }: { readonly span: ColumnSpan; readonly words: HeaderWords },
 ): HeaderBlock | null {
   const upper = rowTexts(grid, row, span);
-  const one = asHeader(row, 1, upper, words);
+  const one = asHeader({ row, height: 1, headers: upper, words });
   // One text alone is a title, not a row of groups.
   const mayBeGroups = upper.filter((text) => text !== "").length >= 2;
   const two =
     mayBeGroups && row + 1 < grid.rowCount && isAllText(grid, row + 1, span)
-      ? asHeader(row, 2, joinedTexts(grid, row, span, words), words)
+      ? asHeader({ row, height: 2, headers: joinedTexts(grid, row, { span, words }), words })
       : null;
   if (two === null) return one;
   // A title or a batch above a header is no row of groups: with it the header says no more.
-  const lower = asHeader(row + 1, 1, rowTexts(grid, row + 1, span), words);
+  const lower = asHeader({
+    row: row + 1,
+    height: 1,
+    headers: rowTexts(grid, row + 1, span),
+    words,
+  });
   return two.named > Math.max(one?.named ?? 0, lower?.named ?? 0) ? two : one;
 }
 
@@ -55,12 +59,17 @@ export function rowTexts(grid: Grid, row: number, { first, end }: ColumnSpan): s
   return texts;
 }
 
-function asHeader(
-  row: number,
-  height: 1 | 2,
-  headers: readonly string[],
-  words: HeaderWords,
-): HeaderBlock | null {
+function asHeader({
+  row,
+  height,
+  headers,
+  words,
+}: {
+  readonly row: number;
+  readonly height: 1 | 2;
+  readonly headers: readonly string[];
+  readonly words: HeaderWords;
+}): HeaderBlock | null {
   const named = new Set<string>();
   let telling = false;
   for (const header of headers) {
@@ -85,7 +94,11 @@ function isAllText(grid: Grid, row: number, { first, end }: ColumnSpan): boolean
 }
 
 /** A group's text counts for the columns to its right up to the next, since merged cells hold it once. */
-function joinedTexts(grid: Grid, row: number, span: ColumnSpan, words: HeaderWords): string[] {
+function joinedTexts(
+  grid: Grid,
+  row: number,
+  { span, words }: { readonly span: ColumnSpan; readonly words: HeaderWords },
+): string[] {
   const upper = rowTexts(grid, row, span);
   const lower = rowTexts(grid, row + 1, span);
   let group = "";

@@ -6,14 +6,14 @@ import { stepKey } from "../words/step-key";
 import { isLeaveAlone } from "./target-names";
 
 /** What a column of a records table can hold. */
-export type Target =
+export type ColumnTarget =
   | { readonly kind: "fact"; readonly fact: BatchFact }
   | { readonly kind: "event"; readonly fact: EventFact }
   | { readonly kind: "step"; readonly key: string; readonly what: "day" | "count" };
 
 /** One way to understand a header. */
 export interface Understanding {
-  readonly target: Target;
+  readonly target: ColumnTarget;
   /** 3: the header is a known phrase. 2: known once "date", "no." and the like are set aside. */
   readonly sureness: 2 | 3;
   /** The header names a step without saying whether days or plants are meant. */
@@ -21,7 +21,7 @@ export interface Understanding {
 }
 
 /** A target as text, equal for equal targets. */
-export function targetKey(target: Target): string {
+export function targetKey(target: ColumnTarget): string {
   return target.kind === "step"
     ? `step ${target.key} ${target.what}`
     : `${target.kind} ${target.fact}`;
@@ -34,7 +34,7 @@ export interface HeaderWords {
 }
 
 interface Phrase {
-  readonly target: Target;
+  readonly target: ColumnTarget;
   readonly openAspect: boolean;
 }
 
@@ -49,7 +49,7 @@ export function headerWords(
   told: ReadonlyMap<string, string> = new Map(),
 ): HeaderWords {
   const phrases = new Map<string, Phrase[]>();
-  const add = (word: string, target: Target, openAspect = false) => {
+  const add = (word: string, target: ColumnTarget, openAspect = false) => {
     const known = phrases.get(word) ?? [];
     if (known.some((one) => targetKey(one.target) === targetKey(target))) return;
     phrases.set(word, [...known, { target, openAspect }]);
@@ -126,7 +126,7 @@ function understand(
     const says = day === count ? null : day ? "day" : "count";
     const ways = new Map<string, Understanding>();
     for (const { target, openAspect } of known) {
-      const told: Target =
+      const told: ColumnTarget =
         target.kind === "step" && says !== null ? { ...target, what: says } : target;
       const key = targetKey(told);
       if (!ways.has(key)) {
@@ -166,7 +166,7 @@ function* cores(
   yield { core: words.filter((word) => !isAside(word)), rest: words.filter(isAside) };
 }
 
-function factTarget(fact: BatchFact | EventFact): Target {
+function factTarget(fact: BatchFact | EventFact): ColumnTarget {
   return fact.startsWith("event")
     ? { kind: "event", fact: fact as EventFact }
     : { kind: "fact", fact: fact as BatchFact };

@@ -2,7 +2,7 @@ import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
 import { quoted } from "../cells/quoted";
 import { readDayText } from "../dates/read-day-text";
 import type { TableArea } from "./find-tables";
-import { type HeaderWords, type Target, targetKey, type Understanding } from "./header-words";
+import { type ColumnTarget, type HeaderWords, targetKey, type Understanding } from "./header-words";
 import { targetName } from "./target-names";
 import { COST, type Trouble } from "./trouble";
 
@@ -15,11 +15,11 @@ export interface ColumnMatch {
   /** As it stands in the sheet; of two rows both. */
   readonly header: string;
   /** null when the column is left alone. */
-  readonly target: Target | null;
+  readonly target: ColumnTarget | null;
   /** 1: chosen by what most of the cells hold; 2: by part of the header; 3: by the whole header; 4: told. */
   readonly sureness: 1 | 2 | 3 | 4;
   /** What else the column could be. */
-  readonly others: readonly Target[];
+  readonly others: readonly ColumnTarget[];
 }
 
 /** One row a batch, or one row an event. */
@@ -42,9 +42,15 @@ const CELLS_LOOKED_AT = 60;
 export function matchColumns(
   grid: Grid,
   area: TableArea,
-  table: number,
-  words: HeaderWords,
-  told: ReadonlyMap<string, Target | null>,
+  {
+    table,
+    words,
+    told,
+  }: {
+    readonly table: number;
+    readonly words: HeaderWords;
+    readonly told: ReadonlyMap<string, ColumnTarget | null>;
+  },
 ): MatchedTable {
   const { headers } = area.header;
   const kind = kindOf(headers, words, told);
@@ -56,7 +62,7 @@ export function matchColumns(
       return { table, column, header, target: byHand, sureness: 4, others: [] };
     }
     const ways = words.understand(header).filter((way) => belongsTo(kind, way));
-    const match = { table, column, header, ...chooseTarget(grid, column, area, ways) };
+    const match = { table, column, header, ...chooseTarget(grid, column, { area, ways }) };
     if (header !== "" && words.understand(header).length === 0) {
       if (mostlyHolds(grid, column, area) === "day") troubles.push(unknownDays(header));
     }
@@ -70,7 +76,7 @@ export function matchColumns(
 function kindOf(
   headers: readonly string[],
   words: HeaderWords,
-  told: ReadonlyMap<string, Target | null>,
+  told: ReadonlyMap<string, ColumnTarget | null>,
 ): TableKind {
   const best = headers.map((header) =>
     told.has(header) ? told.get(header) : words.understand(header)[0]?.target,
@@ -88,8 +94,7 @@ function belongsTo(kind: TableKind, { target }: Understanding): boolean {
 function chooseTarget(
   grid: Grid,
   column: number,
-  area: TableArea,
-  ways: readonly Understanding[],
+  { area, ways }: { readonly area: TableArea; readonly ways: readonly Understanding[] },
 ): Pick<ColumnMatch, "target" | "sureness" | "others"> {
   const best = ways[0];
   if (best === undefined) return { target: null, sureness: 1, others: [] };
@@ -104,7 +109,7 @@ function chooseTarget(
   };
 }
 
-function aspectOf(target: Target): "day" | "count" | null {
+function aspectOf(target: ColumnTarget): "day" | "count" | null {
   return target.kind === "step" ? target.what : null;
 }
 
@@ -133,8 +138,8 @@ function couldBeTwo({ header, target, others }: ColumnMatch): Trouble {
     row: null,
     column: header,
     found: header,
-    trouble: `${quoted(header)} could be ${targetName(target as Target)} or ${names}`,
-    whatHappens: `Read as ${targetName(target as Target)}`,
+    trouble: `${quoted(header)} could be ${targetName(target as ColumnTarget)} or ${names}`,
+    whatHappens: `Read as ${targetName(target as ColumnTarget)}`,
     whatToDo: "Nothing if that is right; else rename it, or name it in the columns argument",
     cost: COST.doubt,
   };

@@ -43,15 +43,26 @@ const MOVED = wordSet((words) => words.moved);
 const SPLIT_OFF = wordSet((words) => words.splitOff);
 const CLOSED = wordSet((words) => words.facts.closed);
 
-/** Reads a log, one row an event. @param stepKeys keys of the steps that the timetable or a language knows */
-export function readLog(
-  grid: Grid,
-  area: TableArea,
-  matches: readonly ColumnMatch[],
-  stepKeys: ReadonlySet<string>,
-  habits: ReadingHabits,
-  troubles: Trouble[],
-): LogReading {
+/** The area of a log, its columns, and where to say what is wrong with it. */
+export interface LogToRead {
+  readonly grid: Grid;
+  readonly area: TableArea;
+  readonly matches: readonly ColumnMatch[];
+  /** Keys of the steps that the timetable or a language knows. */
+  readonly stepKeys: ReadonlySet<string>;
+  readonly habits: ReadingHabits;
+  readonly troubles: Trouble[];
+}
+
+/** Reads a log, one row an event. */
+export function readLog({
+  grid,
+  area,
+  matches,
+  stepKeys,
+  habits,
+  troubles,
+}: LogToRead): LogReading {
   const cells = cellReaders(grid, habits, troubles);
   const matchOf = (fact: BatchFact | EventFact): ColumnMatch | undefined =>
     matches.find(({ target }) => target !== null && target.kind !== "step" && target.fact === fact);
@@ -85,7 +96,11 @@ export function readLog(
     else cells.listReading(row, dayMatch, sentenceDay(settled));
     return settled;
   };
-  const leaveOut = (row: number, match: ColumnMatch | undefined, why: string, todo: string) => {
+  const leaveOut = (
+    row: number,
+    match: ColumnMatch | undefined,
+    { why, todo }: { readonly why: string; readonly todo: string },
+  ) => {
     leftOut.push(row);
     troubles.push({
       row: row + 1,
@@ -110,12 +125,18 @@ export function readLog(
     }
     const batch = cells.text(row, batchMatch);
     if (batch === "") {
-      leaveOut(row, batchMatch, "The line names no batch", "Write which batch it was");
+      leaveOut(row, batchMatch, {
+        why: "The line names no batch",
+        todo: "Write which batch it was",
+      });
       continue;
     }
     const what = whatWasDone(cells.text(row, stepMatch), stepKeys);
     if (what === null) {
-      leaveOut(row, stepMatch, "Not a step of the timetable", "Use a step's name, or add the step");
+      leaveOut(row, stepMatch, {
+        why: "Not a step of the timetable",
+        todo: "Use a step's name, or add the step",
+      });
       continue;
     }
     const day = dayIn(row);

@@ -57,24 +57,24 @@ export function readRecords(grid: Grid, options: ReadingOptions): Records {
   ]);
   const tables: { stepKeys: readonly string[]; batches: readonly Batch[] }[] = [];
   const events: LogEvent[] = [];
-  const matched = areas.map((area, table) => matchColumns(grid, area, table, words, told));
+  const matched = areas.map((area, table) => matchColumns(grid, area, { table, words, told }));
   const dayColumns: DayColumn[] = [];
-  const downs = fillDowns(grid, areas, matched, troubles);
+  const downs = fillDowns(grid, { areas, matched, troubles });
   const stepOrder = options.stepNames.map(stepKey);
   const readers = areas.map((area, table) => {
     const one = matched[table] as MatchedTable;
     return one.kind === "log"
       ? null
-      : rowReader(
+      : rowReader({
           grid,
           area,
-          one.matches,
-          options,
+          matches: one.matches,
+          habits: options,
           troubles,
-          downs[table] ?? new Map(),
-          dayColumns,
+          down: downs[table] ?? new Map(),
+          allDayColumns: dayColumns,
           stepOrder,
-        );
+        });
   });
   areas.forEach((area, table) => {
     const one = matched[table] as MatchedTable;
@@ -85,13 +85,20 @@ export function readRecords(grid: Grid, options: ReadingOptions): Records {
     for (const row of area.repeats) tally.mark(row, ROW_KIND.heading);
     const reader = readers[table] ?? null;
     if (reader === null) {
-      const log = readLog(grid, area, one.matches, knownSteps, options, troubles);
+      const log = readLog({
+        grid,
+        area,
+        matches: one.matches,
+        stepKeys: knownSteps,
+        habits: options,
+        troubles,
+      });
       events.push(...log.events);
       for (const event of log.events) tally.mark(event.row - 1, ROW_KIND.used);
       for (const row of log.leftOut) tally.mark(row, ROW_KIND.leftOut);
       for (const row of log.notEvents) tally.mark(row, ROW_KIND.notBatch);
     } else {
-      tables.push(readRows(grid, area, one.matches, tally, troubles, reader));
+      tables.push(readRows({ grid, area, matches: one.matches, tally, troubles, reader }));
     }
   });
   for (const row of tally.outside(grid, areas)) {
@@ -113,7 +120,7 @@ export function readRecords(grid: Grid, options: ReadingOptions): Records {
   ]);
   const rows = tables.flatMap((table) => alignSteps(table.batches, table.stepKeys, stepKeys));
   return {
-    batches: linkLots(gatherEvents(rows, events, stepKeys, troubles), troubles),
+    batches: linkLots(gatherEvents(rows, events, { stepKeys, troubles }), troubles),
     stepKeys,
     troubles,
     columns,

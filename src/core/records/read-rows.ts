@@ -9,18 +9,24 @@ import { ROW_KIND, type TallyingRows } from "./row-tally";
 import { runningSums } from "./running-sums";
 import { COST, type Trouble } from "./trouble";
 
+/** The area of a table, its columns, and where to count rows and say what is wrong with them. */
+export interface RowsToRead {
+  readonly grid: Grid;
+  readonly area: TableArea;
+  readonly matches: readonly ColumnMatch[];
+  readonly tally: TallyingRows;
+  readonly troubles: Trouble[];
+  readonly reader: RowReader;
+}
+
 /**
  * Reads a table of one row a batch. Headings of sections, notes, and rows of sums (by their word, or
  * by their numbers) are listed, not read as batches.
  */
-export function readRows(
-  grid: Grid,
-  area: TableArea,
-  matches: readonly ColumnMatch[],
-  tally: TallyingRows,
-  troubles: Trouble[],
-  reader: RowReader,
-): { readonly stepKeys: readonly string[]; readonly batches: readonly Batch[] } {
+export function readRows({ grid, area, matches, tally, troubles, reader }: RowsToRead): {
+  readonly stepKeys: readonly string[];
+  readonly batches: readonly Batch[];
+} {
   const nameColumn =
     matches.find(({ target }) => target?.kind === "fact" && target.fact === "batch")?.column ??
     null;
@@ -63,9 +69,9 @@ export function readRows(
       sectionYear = yearNamed(cellText(grid.at(row, first))) ?? sectionYear;
       continue;
     }
-    const said = nameCell === "" ? totalsColumn(grid, row, area) : nameColumn;
-    if (said !== null && isTotalsText(cellText(grid.at(row, said)))) {
-      setAside(row, said, "A row of sums");
+    const totalsAt = nameCell === "" ? totalsColumn(grid, row, area) : nameColumn;
+    if (totalsAt !== null && isTotalsText(cellText(grid.at(row, totalsAt)))) {
+      setAside(row, totalsAt, "A row of sums");
       sums.reset();
       continue;
     }
@@ -101,8 +107,8 @@ export function batchRows(
     const { filled, first } = rowOutline(grid, row, area);
     if (filled === 0 || (filled === 1 && !names.like(row, first))) return false;
     const nameCell = nameColumn === null ? "" : grid.at(row, nameColumn);
-    const said = nameCell === "" ? totalsColumn(grid, row, area) : nameColumn;
-    return !(said !== null && isTotalsText(cellText(grid.at(row, said))));
+    const totalsAt = nameCell === "" ? totalsColumn(grid, row, area) : nameColumn;
+    return !(totalsAt !== null && isTotalsText(cellText(grid.at(row, totalsAt))));
   };
   // Every column asks for the same rows. 0 is not known yet, 1 no, 2 yes.
   const known = new Uint8Array(Math.max(0, area.endRow - area.firstRow));

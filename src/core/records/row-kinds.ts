@@ -59,7 +59,7 @@ export function batchNames(grid: Grid, area: TableArea, nameColumn: number | nul
     const much = muchOf(area);
     for (let row = area.firstRow; row < area.endRow; row += 1) {
       const cell = grid.at(row, nameColumn);
-      if (!area.repeats.has(row) && !isBlank(cell) && holdsMuch(grid, row, area, much)) {
+      if (!area.repeats.has(row) && !isBlank(cell) && holdsMuch(grid, row, { area, much })) {
         const text = cellText(cell);
         if (!isTotalsText(text)) found.add(nameShape(text));
       }
@@ -89,7 +89,11 @@ function muchOf({ header }: TableArea): number {
   return Math.min(5, Math.max(2, Math.ceil(named / 2)));
 }
 
-function holdsMuch(grid: Grid, row: number, { span }: TableArea, much: number): boolean {
+function holdsMuch(
+  grid: Grid,
+  row: number,
+  { area: { span }, much }: { readonly area: TableArea; readonly much: number },
+): boolean {
   let filled = 0;
   for (let column = span.first; column < span.end && filled < much; column += 1) {
     if (!isBlank(grid.at(row, column))) filled += 1;

@@ -34,16 +34,31 @@ export interface DayColumn extends DayColumnReader {
   readonly match: ColumnMatch;
 }
 
-export function rowReader(
-  grid: Grid,
-  area: TableArea,
-  matches: readonly ColumnMatch[],
-  habits: ReadingHabits,
-  troubles: Trouble[],
-  down: ReadonlyMap<BatchFact, FilledDown>,
-  allDayColumns: DayColumn[],
-  stepOrder: readonly string[],
-): RowReader {
+/** A table of one row a batch, its columns, and what is known from the tables above it. */
+export interface TableToRead {
+  readonly grid: Grid;
+  readonly area: TableArea;
+  readonly matches: readonly ColumnMatch[];
+  readonly habits: ReadingHabits;
+  readonly troubles: Trouble[];
+  /** Facts written once for the rows below them. */
+  readonly down: ReadonlyMap<BatchFact, FilledDown>;
+  /** Days of every table so far; this one's are added. */
+  readonly allDayColumns: DayColumn[];
+  /** Keys of the timetable's steps, in its order. */
+  readonly stepOrder: readonly string[];
+}
+
+export function rowReader({
+  grid,
+  area,
+  matches,
+  habits,
+  troubles,
+  down,
+  allDayColumns,
+  stepOrder,
+}: TableToRead): RowReader {
   const cells = cellReaders(grid, habits, troubles);
   const silent = cellReaders(grid, habits, []);
   const { facts, dayMatches, countMatches } = byTarget(matches);

@@ -2,7 +2,7 @@ import { quoted } from "../cells/quoted";
 import { InputError } from "../input-error";
 import type { BatchFact, EventFact } from "../words/language-words";
 import { normalText } from "../words/normal-text";
-import type { HeaderWords, Target } from "./header-words";
+import type { ColumnTarget, HeaderWords } from "./header-words";
 
 export const FACT_NAMES: Readonly<Record<BatchFact | EventFact, string>> = {
   batch: "Batch",
@@ -24,7 +24,7 @@ export const FACT_NAMES: Readonly<Record<BatchFact | EventFact, string>> = {
 };
 
 /** A target in a person's words. */
-export function targetName(target: Target): string {
+export function targetName(target: ColumnTarget): string {
   if (target.kind !== "step") return FACT_NAMES[target.fact];
   return target.what === "day" ? `the day of ${target.key}` : `the plants counted at ${target.key}`;
 }
@@ -54,8 +54,8 @@ export function targetsTold(
   told: ReadonlyMap<string, string>,
   headers: readonly string[],
   words: HeaderWords,
-): ReadonlyMap<string, Target | null> {
-  const targets = new Map<string, Target | null>();
+): ReadonlyMap<string, ColumnTarget | null> {
+  const targets = new Map<string, ColumnTarget | null>();
   for (const [header, name] of told) {
     const inSheet = headerInSheet(header, headers);
     if (inSheet === undefined) {
@@ -82,6 +82,6 @@ export function headerInSheet(header: string, headers: readonly string[]): strin
 }
 
 /** What one of our names stands for; null to leave a column alone, undefined when it is none. */
-export function targetTold(name: string, words: HeaderWords): Target | null | undefined {
+export function targetTold(name: string, words: HeaderWords): ColumnTarget | null | undefined {
   return isLeaveAlone(name) ? null : words.understand(name)[0]?.target;
 }

@@ -96,7 +96,7 @@ export function logisticFit(
     inverse = inverseOf(pass.reduced, size.columns);
     if (change <= SETTLED * (Math.abs(before) + 0.1)) break;
   }
-  return inverse === null ? null : finished(flat, point, pass, inverse, size);
+  return inverse === null ? null : finished({ flat, point, pass, inverse, size });
 }
 
 function penalised(pass: LogisticPass, { coefficients }: LogisticPoint, { ridge }: LogisticSize) {
@@ -112,13 +112,19 @@ function moved(point: LogisticPoint, step: LogisticPoint, share: number): Logist
   };
 }
 
-function finished(
-  flat: FlatRows,
-  point: LogisticPoint,
-  pass: LogisticPass,
-  inverse: Float64Array,
-  size: LogisticSize,
-): LogisticFit {
+function finished({
+  flat,
+  point,
+  pass,
+  inverse,
+  size,
+}: {
+  readonly flat: FlatRows;
+  readonly point: LogisticPoint;
+  readonly pass: LogisticPass;
+  readonly inverse: Float64Array;
+  readonly size: LogisticSize;
+}): LogisticFit {
   const ofBase = baseParts(pass, inverse, size);
   return {
     coefficients: point.coefficients,

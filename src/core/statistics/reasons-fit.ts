@@ -51,7 +51,7 @@ export function reasonsFit(
   ridge = RIDGE,
 ): readonly ReasonResult[] {
   const fitWith = (columns: readonly ReasonColumn[], near?: ColumnFit | null) =>
-    columnFit(batches, columns, ridge, near ?? null);
+    columnFit(batches, columns, { ridge, near: near ?? null });
   const nothing = fitWith([]);
   const common = columnsInCommon(batches.length, reasons);
   const all = fitWith(common);
@@ -100,8 +100,7 @@ interface ColumnFit {
 function columnFit(
   batches: readonly ReasonBatch[],
   columns: readonly ReasonColumn[],
-  ridge: number,
-  near: ColumnFit | null,
+  { ridge, near }: { readonly ridge: number; readonly near: ColumnFit | null },
 ): ColumnFit | null {
   const width = columns.reduce((sum, { levelCount }) => sum + levelCount - 1, 0);
   const { rows, rowOf } = alike(batches, columns);

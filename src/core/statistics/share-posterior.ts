@@ -71,7 +71,7 @@ export function sharePosterior(
           let mean = drawn.get(group);
           if (mean === undefined) {
             const index = indexByName.get(group) ?? -1;
-            mean = drawMean(grid, cell, likelihoods[index] ?? null, uniform());
+            mean = drawMean(grid, cell, { table: likelihoods[index] ?? null, chance: uniform() });
             drawn.set(group, mean);
           }
           return mean;
@@ -98,7 +98,7 @@ function priorOnly(mean: number): SharePosterior {
         meanOf: (group) => {
           let own = drawn.get(group);
           if (own === undefined) {
-            own = drawMean(grid, cell, null, uniform());
+            own = drawMean(grid, cell, { table: null, chance: uniform() });
             drawn.set(group, own);
           }
           return own;
@@ -108,7 +108,7 @@ function priorOnly(mean: number): SharePosterior {
   };
 }
 
-interface Grid {
+interface ShareGrid {
   /** Means of groups. */
   readonly means: Float64Array;
   /** Weights of the nursery's mean. */
@@ -119,7 +119,7 @@ interface Grid {
   readonly groupMeans: readonly (readonly Float64Array[])[];
 }
 
-function makeGrid(timetableMean: number): Grid {
+function makeGrid(timetableMean: number): ShareGrid {
   const means = grid01(MEANS);
   const nurseryMeans = grid01(NURSERY_MEANS);
   return {
@@ -157,7 +157,7 @@ function betaWeights(points: Float64Array, mean: number, correlation: number): F
 /** [batch spread] → likelihood of each group mean, the largest of the table being 1. */
 type LikelihoodTable = readonly Float64Array[];
 
-function likelihoodTable(counts: ShareCounts, { means }: Grid): LikelihoodTable {
+function likelihoodTable(counts: ShareCounts, { means }: ShareGrid): LikelihoodTable {
   const logs = SHARE_PRIOR.batches.values.map((spread) =>
     means.map((mean) => logLikelihood(counts, mean, spread)),
   );
@@ -174,7 +174,7 @@ interface CellWeights {
   readonly total: number;
 }
 
-function cellWeights(grid: Grid, likelihoods: readonly LikelihoodTable[]): CellWeights {
+function cellWeights(grid: ShareGrid, likelihoods: readonly LikelihoodTable[]): CellWeights {
   const { batchWeights, groupWeights, nurseryWeights, groupMeans } = grid;
   const logs = new Float64Array(batchWeights.length * groupWeights.length * NURSERY_MEANS);
   let cell = 0;
@@ -199,7 +199,7 @@ function cellWeights(grid: Grid, likelihoods: readonly LikelihoodTable[]): CellW
   return { weights, total: weights.reduce((sum, weight) => sum + weight, 0) };
 }
 
-function pointOfCell(cell: number, { groupWeights }: Grid) {
+function pointOfCell(cell: number, { groupWeights }: ShareGrid) {
   const nursery = cell % NURSERY_MEANS;
   const group = Math.floor(cell / NURSERY_MEANS) % groupWeights.length;
   const batch = Math.floor(cell / (NURSERY_MEANS * groupWeights.length));
@@ -210,7 +210,11 @@ function pointOfCell(cell: number, { groupWeights }: Grid) {
   };
 }
 
-function momentsOf(grid: Grid, { weights, total }: CellWeights, table: LikelihoodTable | null) {
+function momentsOf(
+  grid: ShareGrid,
+  { weights, total }: CellWeights,
+  table: LikelihoodTable | null,
+) {
   let mean = 0;
   let meanSquare = 0;
   weights.forEach((weight, cell) => {
@@ -237,7 +241,11 @@ function momentsOf(grid: Grid, { weights, total }: CellWeights, table: Likelihoo
   return { mean: mean / total, meanSquare: meanSquare / total };
 }
 
-function drawMean(grid: Grid, cell: number, table: LikelihoodTable | null, chance: number): number {
+function drawMean(
+  grid: ShareGrid,
+  cell: number,
+  { table, chance }: { readonly table: LikelihoodTable | null; readonly chance: number },
+): number {
   const { nursery, group, batchSpread } = pointOfCell(cell, grid);
   const among = grid.groupMeans[group]?.[nursery] as Float64Array;
   const likelihood = table?.[batchSpread.index] ?? null;

@@ -1,4 +1,4 @@
-import { listed, quoted } from "../cells/quoted";
+import { nameList, quoted } from "../cells/quoted";
 import { InputError } from "../input-error";
 import { namesPeople } from "../people/people-columns";
 import { type Batch, TEXT_FACTS } from "../records/batch";
@@ -50,7 +50,7 @@ function groupColumn(name: string, records: Records, argument: string): GroupCol
     known.delete("");
     throw new InputError(
       "unknown-column",
-      `${argument} names ${quoted(name)}, which is no column of the records; they have: ${listed([...known])}`,
+      `${argument} names ${quoted(name)}, which is no column of the records; they have: ${nameList([...known])}`,
     );
   }
   if (first.target?.kind === "fact") return ofFact(first.header, first.target.fact);

@@ -1,6 +1,6 @@
 import type { CivilDay } from "../dates/civil-day";
 import { yearMonthDay } from "../dates/civil-day";
-import { monthOf, monthText } from "../dates/month";
+import { isoMonth, monthOf } from "../dates/month";
 import { readDayText } from "../dates/read-day-text";
 import type { Batch } from "../records/batch";
 import { likeName } from "../records/batch-names";
@@ -48,7 +48,7 @@ function valueFrom(
   name: MadeName,
   records: Records,
 ): ((batch: Batch, graftedOn: CivilDay) => string) | null {
-  if (name === "Month") return (_, day) => monthText(monthOf(day));
+  if (name === "Month") return (_, day) => isoMonth(monthOf(day));
   if (name === "Season") {
     return (_, day) => SEASONS[Math.floor((yearMonthDay(day).month % 12) / 3)] as string;
   }

@@ -1,7 +1,7 @@
 import { quoted } from "../cells/quoted";
 import { type CivilDay, yearMonthDay } from "../dates/civil-day";
 import { isoWeek, isoWeekText } from "../dates/iso-week";
-import { monthOf, monthText } from "../dates/month";
+import { isoMonth, monthOf } from "../dates/month";
 import { InputError } from "../input-error";
 
 export const PERIODS = ["week", "month", "quarter"] as const;
@@ -25,7 +25,7 @@ export function periodNamed(text: string): Period {
  */
 export function periodText(period: Period, day: CivilDay): string {
   if (period === "week") return isoWeekText(isoWeek(day));
-  if (period === "month") return monthText(monthOf(day));
+  if (period === "month") return isoMonth(monthOf(day));
   const { year, month } = yearMonthDay(day);
   return `${year}-Q${Math.ceil(month / 3)}`;
 }

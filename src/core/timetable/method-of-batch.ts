@@ -1,4 +1,4 @@
-import { listed, quoted } from "../cells/quoted";
+import { nameList, quoted } from "../cells/quoted";
 import { InputError } from "../input-error";
 import { methodNamed } from "./read-timetable";
 import type { Method, Timetable } from "./timetable";
@@ -35,7 +35,7 @@ export function methodOrRefuse(timetable: Timetable, name: string | null): Metho
   }
   const method = methodNamed(timetable, name);
   if (method !== null) return method;
-  const known = listed(timetable.methods.map((one) => one.name));
+  const known = nameList(timetable.methods.map((one) => one.name));
   throw new InputError(
     "unknown-method",
     `method ${quoted(name)} is not known; known are: ${known}`,

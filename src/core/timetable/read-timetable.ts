@@ -39,7 +39,7 @@ export function readTimetable(grid: Grid): BuiltTimetable {
   const rows: StepRow[] = [];
   let method = "";
   for (const row of table.rows) {
-    mustBeReady(table, row);
+    stepMustBeReady(table, row);
     const text = (field: TimetableField) => cellText(table.cell(row, field));
     const number = (field: TimetableField) => {
       const cell = table.cell(row, field);
@@ -114,7 +114,7 @@ export function columnName(field: TimetableField): string {
 }
 
 /** A step whose days are not calculated yet would silently lack them. */
-function mustBeReady(table: HeadedTable<TimetableField>, row: number): void {
+function stepMustBeReady(table: HeadedTable<TimetableField>, row: number): void {
   for (const field of Object.keys(table.columnOf) as TimetableField[]) {
     const cell = table.cell(row, field);
     const shown = isLoading(cell) ? "is still loading" : errorShown(cell);

@@ -30,6 +30,14 @@ export interface CheapestFlow {
   readonly reached: readonly boolean[];
 }
 
+/** One round of sending along shortest ways. */
+interface Phase {
+  /** By node: how many edges from the source; -1 where no shortest way passes. */
+  readonly level: readonly number[];
+  /** By node: the arc to try next, by index in its list; moves on as arcs are used up. */
+  readonly next: number[];
+}
+
 /**
  * Sends as much as can be sent from the source to the sink, at the least cost. In whole numbers
  * throughout, so that the answer is exact; the same question has the same answer.
@@ -96,8 +104,9 @@ export function cheapestFlow({ nodeCount, edges, source, sink }: FlowQuestion): 
     return level;
   };
 
-  const send = (node: number, most: number, level: readonly number[], next: number[]): number => {
+  const send = (node: number, most: number, phase: Phase): number => {
     if (node === sink) return most;
+    const { level, next } = phase;
     const arcs = arcsOf[node] as number[];
     let left = most;
     for (; (next[node] as number) < arcs.length; next[node] = (next[node] as number) + 1) {
@@ -105,7 +114,7 @@ export function cheapestFlow({ nodeCount, edges, source, sink }: FlowQuestion): 
       const on = beyond(arc);
       if (room[arc] === 0 || level[on] !== (level[node] as number) + 1) continue;
       if (detour(node, arc) !== 0) continue;
-      const got = send(on, Math.min(left, room[arc] as number), level, next);
+      const got = send(on, Math.min(left, room[arc] as number), phase);
       room[arc] = (room[arc] as number) - got;
       room[arc ^ 1] = (room[arc ^ 1] as number) + got;
       left -= got;
@@ -128,7 +137,7 @@ export function cheapestFlow({ nodeCount, edges, source, sink }: FlowQuestion): 
     }
     for (let level = levelsOnShortest(); level[sink] !== -1; level = levelsOnShortest()) {
       const next = Array<number>(nodeCount).fill(0);
-      sent += send(source, Number.MAX_SAFE_INTEGER, level, next);
+      sent += send(source, Number.MAX_SAFE_INTEGER, { level, next });
     }
   }
 }

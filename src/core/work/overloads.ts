@@ -1,8 +1,6 @@
 import type { CivilDay } from "../dates/civil-day";
-import type { CheapestFlow } from "./cheapest-flow";
-import type { GroupedTasks, TaskGroup } from "./group-tasks";
-import type { WorkQuestion } from "./plan-work";
-import type { WorkNetwork } from "./work-network";
+import type { TaskGroup } from "./group-tasks";
+import type { SolvedWork } from "./share-out";
 
 /**
  * Tasks that ask for more than the hands have that can do them in their windows. It is a proof:
@@ -29,12 +27,12 @@ export interface Overload {
  *
  * @returns none when everything fits; else the short hours sum up to all that fits nowhere
  */
-export function overloads(
-  { tasks, first }: WorkQuestion,
-  { groups, abilities, teams }: GroupedTasks,
-  { groupNodes, hands }: WorkNetwork,
-  { reached }: CheapestFlow,
-): Overload[] {
+export function overloads({
+  question: { tasks, first },
+  grouped: { groups, abilities, teams },
+  network: { groupNodes, hands },
+  flow: { reached },
+}: SolvedWork): Overload[] {
   const crowded = groups.flatMap((group, index) =>
     reached[groupNodes[index] as number] ? [{ group, slots: slotsOf(group) }] : [],
   );

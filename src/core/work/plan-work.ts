@@ -57,6 +57,6 @@ export function planWork(question: WorkQuestion): WorkPlan {
   const grouped = groupTasks(question);
   const network = workNetwork(grouped, question);
   const flow = cheapestFlow(network);
-  const { pieces, after, unplaced } = shareOut(question, grouped, network, flow);
-  return { pieces, after, unplaced, overloads: overloads(question, grouped, network, flow) };
+  const { pieces, after, unplaced } = shareOut({ question, grouped, network, flow });
+  return { pieces, after, unplaced, overloads: overloads({ question, grouped, network, flow }) };
 }

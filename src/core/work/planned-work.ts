@@ -33,7 +33,7 @@ export interface WorkPart {
   readonly hours: number | null;
   readonly person: string | null;
   /** What there is to say of it, parts of a sentence. */
-  readonly said: readonly string[];
+  readonly remarks: readonly string[];
 }
 
 export interface WorkDay {
@@ -106,15 +106,15 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
     const part = (
       index: number,
       { day, person }: Pick<WorkPart, "day" | "person">,
-      said: readonly string[],
+      more: readonly string[],
     ): WorkPart => ({
       day,
       task,
       person,
       plants: plants[index] as number,
       hours: hoursOf(amounts[index] as number),
-      said: [
-        ...said,
+      remarks: [
+        ...more,
         ...lateness(task),
         ...(amounts[index] === asked[at] ? [] : [`part of ${task.plants}`]),
       ],
@@ -165,15 +165,15 @@ function workDay({ crew, closedDays }: WorkPlanQuestion, day: CivilDay): WorkDay
 }
 
 function reminder(task: Task, day: CivilDay): WorkPart {
-  const why = task.plants === null ? "plants not counted" : "no work rate in the timetable";
-  const said = task.hours === 0 ? "no plants" : `hours not known: ${why}`;
+  const missing = task.plants === null ? "plants not counted" : "no work rate in the timetable";
+  const why = task.hours === 0 ? "no plants" : `hours not known: ${missing}`;
   return {
     day,
     task,
     plants: task.plants,
     hours: null,
     person: null,
-    said: [...lateness(task), said],
+    remarks: [...lateness(task), why],
   };
 }
 

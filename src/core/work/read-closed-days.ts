@@ -1,5 +1,6 @@
 import { cellText, type Grid, isBlank } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
+import { rowMustBeReady } from "../cells/row-must-be-ready";
 import type { CivilDay } from "../dates/civil-day";
 import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
@@ -7,7 +8,7 @@ import { everyLanguage, everyWord, tableWords } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
 import { type ClosedDays, type DayStretch, NEVER_CLOSED } from "./crew";
-import { mustBeReady, stretchReader } from "./stretches";
+import { stretchReader } from "./stretches";
 
 const closedWords = lazily(() => {
   const headers = tableWords("closedDays");
@@ -65,12 +66,16 @@ export function readClosedDays(
       "closedDays has no header row with Day in its first ten rows",
     );
   }
-  const readStretch = stretchReader(table, "day", "to", { ...habits, openEnd: false });
+  const readStretch = stretchReader(table, {
+    from: "day",
+    to: "to",
+    habits: { ...habits, openEnd: false },
+  });
   const stretches: DayStretch[] = [];
   const weekdays = new Set<number>();
   const troubles: string[] = [];
   for (const row of table.rows) {
-    mustBeReady("closedDays", table, row);
+    rowMustBeReady("closedDays", table, row);
     const say = (what: string) => troubles.push(`closed days row ${row + 1} left out: ${what}`);
     const weekday = weekdayNamed(cellText(table.cell(row, "day")));
     if (weekday !== null) {

@@ -1,6 +1,7 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
 import { quoted, shortened } from "../cells/quoted";
+import { rowMustBeReady } from "../cells/row-must-be-ready";
 import type { CivilDay } from "../dates/civil-day";
 import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
@@ -10,7 +11,7 @@ import { normalText } from "../words/normal-text";
 import { stepKey } from "../words/step-key";
 import type { DayStretch, Person } from "./crew";
 import { hundredthsThere } from "./hundredths";
-import { mustBeReady, stretchReader } from "./stretches";
+import { stretchReader } from "./stretches";
 
 const crewWords = lazily(() => {
   const headers = tableWords("crew");
@@ -84,11 +85,15 @@ export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits
       "crew has no header row with Person and Hours a day in its first ten rows",
     );
   }
-  const readOff = stretchReader(table, "offFrom", "offTo", { asOf, localeOrder, openEnd: true });
+  const readOff = stretchReader(table, {
+    from: "offFrom",
+    to: "offTo",
+    habits: { asOf, localeOrder, openEnd: true },
+  });
   const rowsOf = new Map<string, CrewRow[]>();
   const troubles: string[] = [];
   for (const row of table.rows) {
-    mustBeReady("crew", table, row);
+    rowMustBeReady("crew", table, row);
     const say = (what: string) => troubles.push(`crew row ${row + 1} left out: ${what}`);
     const name = cellText(table.cell(row, "person"));
     const hours = readHours(table.cell(row, "hours"));

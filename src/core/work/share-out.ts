@@ -20,9 +20,17 @@ export interface SharedOut {
   readonly unplaced: readonly number[];
 }
 
-interface Amount {
+interface Portion {
   readonly of: number;
   amount: number;
+}
+
+/** A question of work, put together for the network, and the cheapest flow through it. */
+export interface SolvedWork {
+  readonly question: WorkQuestion;
+  readonly grouped: GroupedTasks;
+  readonly network: WorkNetwork;
+  readonly flow: CheapestFlow;
 }
 
 /**
@@ -30,33 +38,28 @@ interface Amount {
  * come one after another, in their order, so that few are split; within a team a task goes whole to
  * the person who has most time left, if it can.
  */
-export function shareOut(
-  question: WorkQuestion,
-  grouped: GroupedTasks,
-  network: WorkNetwork,
-  { along }: CheapestFlow,
-): SharedOut {
+export function shareOut({ question, grouped, network, flow: { along } }: SolvedWork): SharedOut {
   const after = question.tasks.map(() => 0);
   const unplaced = question.tasks.map(({ asked }) => asked);
   const queues = grouped.groups.map(({ tasks }) =>
-    tasks.map((task): Amount => ({ of: task, amount: unplaced[task] as number })),
+    tasks.map((task): Portion => ({ of: task, amount: unplaced[task] as number })),
   );
-  const ofWork = new Map<string, Amount[]>();
+  const ofWork = new Map<string, Portion[]>();
   for (const { edge, group, day } of network.workEdges) {
     const key = `${grouped.groups[group]?.ability} ${day}`;
-    for (const part of takeFrom(queues[group] as Amount[], along[edge] as number)) {
+    for (const part of takeFrom(queues[group] as Portion[], along[edge] as number)) {
       unplaced[part.of] = (unplaced[part.of] as number) - part.amount;
       listIn(ofWork, key).push(part);
     }
   }
   network.afterEdges.forEach((edge, group) => {
     if (edge === null) return;
-    for (const { of, amount } of takeFrom(queues[group] as Amount[], along[edge] as number)) {
+    for (const { of, amount } of takeFrom(queues[group] as Portion[], along[edge] as number)) {
       after[of] = (after[of] as number) + amount;
       unplaced[of] = (unplaced[of] as number) - amount;
     }
   });
-  const ofTeam = new Map<string, { team: number; day: CivilDay; parts: Amount[] }>();
+  const ofTeam = new Map<string, { team: number; day: CivilDay; parts: Portion[] }>();
   for (const { edge, ability, team, day } of network.teamEdges) {
     const parts = takeFrom(ofWork.get(`${ability} ${day}`) ?? [], along[edge] as number);
     const known = ofTeam.get(`${team} ${day}`);
@@ -64,15 +67,15 @@ export function shareOut(
     else known.parts.push(...parts);
   }
   const pieces = [...ofTeam.values()].flatMap(({ team, day, parts }) =>
-    amongPersons(question, grouped.teams[team]?.persons ?? [], day, parts),
+    amongPersons(question, { persons: grouped.teams[team]?.persons ?? [], day, parts }),
   );
   pieces.sort((a, b) => a.day - b.day || a.person - b.person || a.task - b.task);
   return { pieces, after, unplaced };
 }
 
 /** Takes an amount off the front of a queue. */
-function takeFrom(queue: Amount[], amount: number): Amount[] {
-  const taken: Amount[] = [];
+function takeFrom(queue: Portion[], amount: number): Portion[] {
+  const taken: Portion[] = [];
   let left = amount;
   while (left > 0) {
     const front = queue[0];
@@ -88,11 +91,17 @@ function takeFrom(queue: Amount[], amount: number): Amount[] {
 
 function amongPersons(
   { crew }: WorkQuestion,
-  persons: readonly number[],
-  day: CivilDay,
-  parts: readonly Amount[],
+  {
+    persons,
+    day,
+    parts,
+  }: {
+    readonly persons: readonly number[];
+    readonly day: CivilDay;
+    readonly parts: readonly Portion[];
+  },
 ): Piece[] {
-  const rooms = persons.map((person): Amount => {
+  const rooms = persons.map((person): Portion => {
     const one = crew[person];
     return { of: person, amount: one === undefined ? 0 : hundredthsOn(one, day) };
   });
@@ -112,7 +121,7 @@ function amongPersons(
   return pieces;
 }
 
-function listIn(lists: Map<string, Amount[]>, key: string): Amount[] {
+function listIn(lists: Map<string, Portion[]>, key: string): Portion[] {
   let list = lists.get(key);
   if (list === undefined) {
     list = [];

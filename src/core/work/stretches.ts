@@ -1,11 +1,9 @@
 import { type Cell, cellText, isBlank } from "../cells/cell";
 import type { HeadedTable } from "../cells/headed-table";
 import { quoted } from "../cells/quoted";
-import { errorShown, isLoading } from "../cells/upstream";
 import type { CivilDay } from "../dates/civil-day";
 import { type DayOrder, dayColumnReader } from "../dates/read-day-column";
 import { settleYear } from "../dates/settle-year";
-import { InputError } from "../input-error";
 import type { DayStretch } from "./crew";
 
 export interface StretchHabits {
@@ -23,9 +21,11 @@ export interface StretchHabits {
  */
 export function stretchReader<Field extends string>(
   table: HeadedTable<Field>,
-  from: NoInfer<Field>,
-  to: NoInfer<Field>,
-  { asOf, localeOrder, openEnd }: StretchHabits,
+  {
+    from,
+    to,
+    habits: { asOf, localeOrder, openEnd },
+  }: { readonly from: NoInfer<Field>; readonly to: NoInfer<Field>; readonly habits: StretchHabits },
 ): (row: number) => DayStretch | null | string {
   const cells = (): Cell[] =>
     table.rows.flatMap((row) => [table.cell(row, from), table.cell(row, to)]);
@@ -50,19 +50,4 @@ export function stretchReader<Field extends string>(
     if (first !== null && last !== null && last < first) return "it ends before it begins";
     return { from: first, to: last ?? (openEnd ? null : first) };
   };
-}
-
-/** A row whose cells are not calculated yet would silently lack something. */
-export function mustBeReady<Field extends string>(
-  argument: string,
-  table: HeadedTable<Field>,
-  row: number,
-): void {
-  for (const field of Object.keys(table.columnOf) as Field[]) {
-    const cell = table.cell(row, field);
-    const error = errorShown(cell);
-    if (error === null && !isLoading(cell)) continue;
-    const what = error === null ? "is still loading" : `shows ${error}`;
-    throw new InputError("not-ready-yet", `a cell of ${argument} row ${row + 1} ${what}`);
-  }
 }

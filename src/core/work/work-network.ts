@@ -41,8 +41,7 @@ export function workNetwork(grouped: GroupedTasks, question: WorkQuestion): Work
   const { groups, teams } = grouped;
   const { first, last } = question;
   const edges: FlowEdge[] = [];
-  const join = (from: number, to: number, capacity: number, cost: number): number =>
-    edges.push({ from, to, capacity, cost }) - 1;
+  const join = (edge: FlowEdge): number => edges.push(edge) - 1;
   let nodeCount = 3;
   const node = () => {
     nodeCount += 1;
@@ -53,7 +52,7 @@ export function workNetwork(grouped: GroupedTasks, question: WorkQuestion): Work
     onDays.map((there, at) => {
       if (there === 0) return null;
       const made = node();
-      join(made, SINK, there, 0);
+      join({ from: made, to: SINK, capacity: there, cost: 0 });
       return { node: made, team, day: daysLater(first, at) };
     }),
   );
@@ -70,7 +69,7 @@ export function workNetwork(grouped: GroupedTasks, question: WorkQuestion): Work
       });
       made = able.length === 0 ? null : node();
       for (const there of able) {
-        const edge = join(made as number, there.node, ENDLESS, 0);
+        const edge = join({ from: made as number, to: there.node, capacity: ENDLESS, cost: 0 });
         teamEdges.push({ edge, ability, team: there.team, day });
       }
       workNodes.set(key, made);
@@ -81,21 +80,35 @@ export function workNetwork(grouped: GroupedTasks, question: WorkQuestion): Work
   const afterEdges: (number | null)[] = [];
   const groupNodes = groups.map((group, index) => {
     const made = node();
-    join(SOURCE, made, group.asked, 0);
+    join({ from: SOURCE, to: made, capacity: group.asked, cost: 0 });
     const end = group.by === null || group.by > last ? last : group.by;
     for (let day = group.from; day <= end; day = daysLater(day, 1)) {
       const work = workNode(group.ability, day);
       if (work === null) continue;
-      const edge = join(made, work, group.asked, costOn(group, day, first));
+      const edge = join({
+        from: made,
+        to: work,
+        capacity: group.asked,
+        cost: costOn(group, day, first),
+      });
       workEdges.push({ edge, group: index, day });
     }
     const mayWait = group.by === null || group.by > last;
     const afterwards = daysLater(last, 1);
     const soonest = group.usual > afterwards && group.by !== null ? group.usual : afterwards;
-    afterEdges.push(mayWait ? join(made, AFTER, group.asked, costOn(group, soonest, first)) : null);
+    afterEdges.push(
+      mayWait
+        ? join({
+            from: made,
+            to: AFTER,
+            capacity: group.asked,
+            cost: costOn(group, soonest, first),
+          })
+        : null,
+    );
     return made;
   });
-  join(AFTER, SINK, ENDLESS, 0);
+  join({ from: AFTER, to: SINK, capacity: ENDLESS, cost: 0 });
   return {
     nodeCount,
     edges,

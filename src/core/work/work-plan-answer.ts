@@ -30,7 +30,7 @@ export function workPlanAnswer(question: WorkPlanQuestion): Answer {
   };
 }
 
-function partRow({ day, task, plants, hours, person, said }: WorkPart): AnswerValue[] {
+function partRow({ day, task, plants, hours, person, remarks }: WorkPart): AnswerValue[] {
   return [
     day,
     task.step.name,
@@ -40,7 +40,7 @@ function partRow({ day, task, plants, hours, person, said }: WorkPart): AnswerVa
     hours,
     person,
     task.by,
-    said.join("; ") || null,
+    remarks.join("; ") || null,
   ];
 }
 

@@ -6,7 +6,7 @@ import { longList } from "../controls/long-list";
 import { wholeText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import type { Section, SidebarContext } from "../section";
-import { byCost } from "./costs";
+import { groupedByCost } from "./costs";
 import { troubleItem } from "./trouble-item";
 
 /** With more troubles than this, only the costliest are unfolded. */
@@ -25,7 +25,7 @@ export function checkSection(context: SidebarContext): Section {
       work: async () => show(await call("sidebarCheck", null)),
     });
   const show = ({ rows, tally }: CheckAnswer) => {
-    const groups = byCost(rows).map((group, index) =>
+    const groups = groupedByCost(rows).map((group, index) =>
       disclosure({
         kind: "group",
         open: index === 0 || rows.length <= TROUBLES_UNFOLDED,

@@ -12,7 +12,7 @@ const COSTS: readonly { readonly cost: Cost; readonly title: string }[] = [
 ];
 
 /** Troubles by what they cost; no empty groups. */
-export function byCost(
+export function groupedByCost(
   rows: readonly CheckRow[],
 ): readonly { readonly title: string; readonly rows: readonly CheckRow[] }[] {
   return COSTS.map(({ cost, title }) => ({

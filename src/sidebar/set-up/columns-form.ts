@@ -6,7 +6,7 @@ import { isolated } from "../controls/shortened";
 import type { PeopleShown } from "../people/people-shown";
 import { columnGroups, readTwice } from "./column-groups";
 import { columnItem } from "./column-item";
-import { lostColumns } from "./lost-columns";
+import { lostColumnsNote } from "./lost-columns";
 
 export interface ColumnsForm {
   readonly element: HTMLElement;
@@ -77,7 +77,10 @@ export function columnsForm(
         {},
         `${counted(batches, "batch", "batches")}; ${countText(used)} of ${counted(columns.length, "column", "columns")} understood.`,
       ),
-      lostColumns("You told this before, but the header or the step is gone; choose again", lost),
+      lostColumnsNote(
+        "You told this before, but the header or the step is gone; choose again",
+        lost,
+      ),
       ...groups,
       twice,
     ),

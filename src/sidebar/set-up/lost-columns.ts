@@ -3,7 +3,7 @@ import { element } from "../controls/element";
 import { userText } from "../controls/user-text";
 
 /** What was told of columns and leads nowhere by now, each with what it was told; null when none. */
-export function lostColumns(title: string, lost: readonly ColumnChoice[]): HTMLElement | null {
+export function lostColumnsNote(title: string, lost: readonly ColumnChoice[]): HTMLElement | null {
   if (lost.length === 0) return null;
   return element(
     "div",

@@ -1,7 +1,7 @@
 import type { SetUpAnswer } from "../../workbook/sidebar-calls";
 import { element } from "../controls/element";
 import { userText } from "../controls/user-text";
-import { lostColumns } from "./lost-columns";
+import { lostColumnsNote } from "./lost-columns";
 
 /** Which tabs were made, which stayed, and the way on. */
 export function madeNotice(
@@ -19,7 +19,7 @@ export function madeNotice(
       "Moved out of the way of an answer",
       moved.map(({ from, to }) => `${from} to ${to}`),
     ),
-    lostColumns("No longer read as you told, since the header or the step is gone", forgotten),
+    lostColumnsNote("No longer read as you told, since the header or the step is gone", forgotten),
     today,
   );
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { listed, quoted, shortened } from "../../../src/core/cells/quoted";
+import { nameList, quoted, shortened } from "../../../src/core/cells/quoted";
 
 describe("somebody's text in a sentence", () => {
   it.each([
@@ -18,8 +18,8 @@ describe("somebody's text in a sentence", () => {
   });
 
   it("of many names says how many more there are", () => {
-    expect(listed(["b", "a"])).toBe("b, a");
-    expect(listed(Array.from({ length: 32 }, (_, at) => `n${at}`))).toMatch(
+    expect(nameList(["b", "a"])).toBe("b, a");
+    expect(nameList(Array.from({ length: 32 }, (_, at) => `n${at}`))).toMatch(
       /^n0, .*n29 and 2 more$/,
     );
   });

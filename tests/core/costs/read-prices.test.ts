@@ -20,26 +20,37 @@ describe("what a price is for", () => {
     ["", 10_000],
     ["2 dozen", 10_000 / 24],
   ])("200 bags at 50 per %j cost %d", (per, cost) => {
-    expect(priceOf(pricesOf(["Bag", 50, per]), "bag", 200, "")).toBeCloseTo(cost, 9);
+    expect(priceOf(pricesOf(["Bag", 50, per]), { item: "bag", amount: 200, unit: "" })).toBeCloseTo(
+      cost,
+      9,
+    );
   });
 
   it("reads a thousand as the workbook's locale writes it", () => {
-    expect(priceOf(pricesOf(["Bag", 50, "1.000"], ","), "bag", 200, "")).toBe(10);
-    expect(priceOf(pricesOf(["Mix", 1, "2,5 l"], ","), "mix", 10, "l")).toBe(4);
+    expect(
+      priceOf(pricesOf(["Bag", 50, "1.000"], ","), { item: "bag", amount: 200, unit: "" }),
+    ).toBe(10);
+    expect(
+      priceOf(pricesOf(["Mix", 1, "2,5 l"], ","), { item: "mix", amount: 10, unit: "l" }),
+    ).toBe(4);
     // A number is one, however the locale writes it.
-    expect(priceOf(pricesOf(["Mix", 5, 1.25], ","), "mix", 1, "l")).toBe(4);
-    expect(priceOf(pricesOf(["Mix", 5, 1.125], ","), "mix", 9, "l")).toBe(40);
+    expect(priceOf(pricesOf(["Mix", 5, 1.25], ","), { item: "mix", amount: 1, unit: "l" })).toBe(4);
+    expect(priceOf(pricesOf(["Mix", 5, 1.125], ","), { item: "mix", amount: 9, unit: "l" })).toBe(
+      40,
+    );
   });
 
   it.each(["m3", "m\u00b3", "1 cbm", "1,000 l", "1000-litre"])(
     "100 litres at 30 per %j cost 3",
     (per) => {
-      expect(priceOf(pricesOf(["Mix", 30, per]), "mix", 100_000, "ml")).toBeCloseTo(3, 9);
+      expect(
+        priceOf(pricesOf(["Mix", 30, per]), { item: "mix", amount: 100_000, unit: "ml" }),
+      ).toBeCloseTo(3, 9);
     },
   );
 
   it.each(["2 x 50 l", "1/2 l", "0", "-1", "half"])("is not guessed at from %j", (per) => {
-    expect(priceOf(pricesOf(["Mix", 30, per]), "mix", 1, "l")).toBeNull();
+    expect(priceOf(pricesOf(["Mix", 30, per]), { item: "mix", amount: 1, unit: "l" })).toBeNull();
   });
 
   it.each([

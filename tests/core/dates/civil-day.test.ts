@@ -8,7 +8,7 @@ import {
   yearMonthDay,
 } from "../../../src/core/dates/civil-day";
 import { isoDay, sentenceDay } from "../../../src/core/dates/day-text";
-import { firstDayOf, monthOf, monthText } from "../../../src/core/dates/month";
+import { firstDayOf, isoMonth, monthOf } from "../../../src/core/dates/month";
 
 const MILLISECONDS_A_DAY = 86_400_000;
 
@@ -96,7 +96,7 @@ describe("months", () => {
     const december = monthOf(civilDay(2025, 12, 31) as CivilDay);
     const january = monthOf(civilDay(2026, 1, 1) as CivilDay);
     expect(january - december).toBe(1);
-    expect([monthText(december), monthText(january)]).toEqual(["2025-12", "2026-01"]);
+    expect([isoMonth(december), isoMonth(january)]).toEqual(["2025-12", "2026-01"]);
     expect(isoDay(firstDayOf(december))).toBe("2025-12-01");
     expect(isoDay(firstDayOf(january))).toBe("2026-01-01");
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { firstDayOf, type Month, monthOf, monthText } from "../../../src/core/dates/month";
+import { firstDayOf, isoMonth, type Month, monthOf } from "../../../src/core/dates/month";
 import { day, iso } from "../../support/days";
 
 describe("a month", () => {
@@ -10,7 +10,7 @@ describe("a month", () => {
     ["2024-02-29", "2024-02"],
     ["1969-12-31", "1969-12"],
   ])("of %s is %s", (text, expected) => {
-    expect(monthText(monthOf(day(text)))).toBe(expected);
+    expect(isoMonth(monthOf(day(text)))).toBe(expected);
   });
 
   it("starts on its first day, for 400 years on end, each following the one before", () => {
@@ -18,10 +18,10 @@ describe("a month", () => {
     for (let at = 0; at < 4800; at += 1) {
       const first = firstDayOf(month);
       const text = iso(first) as string;
-      expect(text).toBe(`${monthText(month)}-01`);
+      expect(text).toBe(`${isoMonth(month)}-01`);
       expect([monthOf(first), monthOf((first - 1) as typeof first)]).toEqual([month, month - 1]);
       month = (month + 1) as Month;
     }
-    expect(monthText(month)).toBe("2250-01");
+    expect(isoMonth(month)).toBe("2250-01");
   });
 });

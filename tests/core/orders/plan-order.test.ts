@@ -38,7 +38,7 @@ describe("a plan", () => {
 
   it("makes enough plants and the day hold together with the assurance", () => {
     const { forecaster } = order;
-    const share = forecaster.kept(COCOA, 0, COCOA.ready, "");
+    const share = forecaster.kept({ method: COCOA, after: 0, upTo: COCOA.ready, variety: "" });
     const { plants, doBy } = at(plan, "Sowing");
     const enough = chanceOfAtLeast(100, plants as number, share);
     const inTime = chanceWithin(

@@ -23,7 +23,7 @@ const takes = (kept: number, times: number, variety = "Alba") =>
 
 function keptOf(batches: readonly Facts[], after: number, upTo: number, variety = "Alba") {
   const { method, learned } = learnedFrom(batches);
-  return learned.kept(method, after, upTo, variety);
+  return learned.kept({ method, after, upTo, variety });
 }
 
 describe("shares learned", () => {
@@ -34,12 +34,15 @@ describe("shares learned", () => {
       [TAKES, READY],
       [0, stepNumber("Germination")],
     ] as const) {
-      expect(learned.kept(method, after, upTo, "Alba").mean).toBeCloseTo(
-        plain.kept(method, after, upTo, "Alba").mean,
+      expect(learned.kept({ method, after, upTo, variety: "Alba" }).mean).toBeCloseTo(
+        plain.kept({ method, after, upTo, variety: "Alba" }).mean,
         12,
       );
     }
-    expect(learned.kept(method, READY, READY, "Alba")).toEqual({ mean: 1, meanSquare: 1 });
+    expect(learned.kept({ method, after: READY, upTo: READY, variety: "Alba" })).toEqual({
+      mean: 1,
+      meanSquare: 1,
+    });
   });
 
   it("come nearer to the nursery's own with every batch", () => {

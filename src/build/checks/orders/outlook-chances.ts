@@ -58,7 +58,9 @@ function trulyFilled(
     day: Math.max(asOf, course.readyDay ?? asOf),
   }));
   const varieties = there.map(({ batch }) => normalText(batch.course.variety));
-  const asked = orders.map((order) => askedOf(order, asOf, varieties, new Set(varieties)));
+  const asked = orders.map((order) =>
+    askedOf(order, { asOf, varieties, known: new Set(varieties) }),
+  );
   return setAside(asked, supplies).map(
     ({ inTime }, order) => inTime === (asked[order] as Asked).plants,
   );

@@ -7,7 +7,7 @@ import {
   MOVING_PLANTS,
   RELEASE_BLADES,
   SCION_WOOD,
-  SEED,
+  TREATED_SEED,
 } from "./usual-words";
 
 /** Avocado grafted by cleft on seedlings of about four months. */
@@ -20,7 +20,7 @@ export const avocadoCleftGraft: MethodDescription = {
       days: [0, 0, 0],
       counted: true,
       needs: "stone 1; bag 1",
-      caution: SEED,
+      caution: TREATED_SEED,
       source: COMMON,
     },
     {

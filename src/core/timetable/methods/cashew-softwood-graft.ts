@@ -7,7 +7,7 @@ import {
   MOVING_PLANTS,
   RELEASE_BLADES,
   SCION_WOOD,
-  SEED,
+  TREATED_SEED,
 } from "./usual-words";
 
 /** Cashew grafted on soft seedlings of six to nine weeks. */
@@ -20,7 +20,7 @@ export const cashewSoftwoodGraft: MethodDescription = {
       days: [0, 0, 0],
       counted: true,
       needs: "nut 1; bag 1",
-      caution: `Raw nuts and their shells burn the skin: wear gloves. ${SEED}`,
+      caution: `Raw nuts and their shells burn the skin: wear gloves. ${TREATED_SEED}`,
       source: COMMON,
     },
     {

@@ -7,7 +7,7 @@ import {
   MOVING_PLANTS,
   RELEASE_BLADES,
   SCION_WOOD,
-  SEED,
+  TREATED_SEED,
 } from "./usual-words";
 
 /** Citrus budded by a T cut on stocks of a pencil's thickness. */
@@ -20,7 +20,7 @@ export const citrusTBud: MethodDescription = {
       days: [0, 0, 0],
       counted: true,
       needs: "seed 1; bag 1",
-      caution: SEED,
+      caution: TREATED_SEED,
       source: COMMON,
     },
     {

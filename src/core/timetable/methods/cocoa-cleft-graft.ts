@@ -85,20 +85,18 @@ export const cocoaCleftGraft: MethodDescription = {
 
 /** How the work is measured out by hand. */
 export const cocoaCleftGraftMeasures: readonly PracticeMeasure[] = [
-  measure("Grafting", "stock cut above the soil", inches(12), inches(15), "cm"),
-  measure("Grafting", "cleft, and wedge of the scion", inches(1.5), inches(2), "cm"),
-  measure("Grafting", "scion, from the second-last flush", inches(5), inches(6), "cm"),
-  measure("Grafting", "buds on the scion", 5, 6, "pieces"),
-  measure("Grafting", "width of the wrap strip", inches(1.5), inches(1.5), "cm"),
-  measure("Grafting", "length of the wrap strip, about", inches(15), inches(15), "cm"),
+  ofGrafting("stock cut above the soil", [inches(12), inches(15)], "cm"),
+  ofGrafting("cleft, and wedge of the scion", [inches(1.5), inches(2)], "cm"),
+  ofGrafting("scion, from the second-last flush", [inches(5), inches(6)], "cm"),
+  ofGrafting("buds on the scion", [5, 6], "pieces"),
+  ofGrafting("width of the wrap strip", [inches(1.5), inches(1.5)], "cm"),
+  ofGrafting("length of the wrap strip, about", [inches(15), inches(15)], "cm"),
 ];
 
-function measure(
-  step: string,
-  name: string,
-  from: number,
-  to: number,
+function ofGrafting(
+  measure: string,
+  [from, to]: readonly [from: number, to: number],
   unit: PracticeMeasure["unit"],
 ): PracticeMeasure {
-  return { step, measure: name, from, to, unit, source: COMMON };
+  return { step: "Grafting", measure, from, to, unit, source: COMMON };
 }

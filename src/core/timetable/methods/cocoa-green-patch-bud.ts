@@ -7,7 +7,7 @@ import {
   MOVING_PLANTS,
   RELEASE_BLADES,
   SCION_WOOD,
-  SEED,
+  TREATED_SEED,
 } from "./usual-words";
 
 /** Cocoa raised from seed and budded green by patch at about five weeks. */
@@ -20,7 +20,7 @@ export const cocoaGreenPatchBud: MethodDescription = {
       days: [0, 0, 0],
       counted: true,
       needs: "seed 1; pod 0.0283; bag 1; potting mix 1.43 l",
-      caution: `Wash the seed clean of pulp before sowing, or it does not come up. ${SEED}`,
+      caution: `Wash the seed clean of pulp before sowing, or it does not come up. ${TREATED_SEED}`,
       source:
         "35.3 seeds a pod: Trop. Agric. 49(2), Amelonado, Nigeria. Bag 15 x 23 cm: CPCRI; 1.43 l by geometry when filled to 20 cm. Washing: common practice, no source",
     },

@@ -6,7 +6,7 @@ import {
   GRADE_OUT,
   MOVING_PLANTS,
   SCION_WOOD,
-  SEED,
+  TREATED_SEED,
 } from "./usual-words";
 
 /** Coffee seedlings grafted young, below the seed leaves. */
@@ -19,7 +19,7 @@ export const coffeeHypocotylGraft: MethodDescription = {
       days: [0, 0, 0],
       counted: true,
       needs: "seed 1; bag 1",
-      caution: SEED,
+      caution: TREATED_SEED,
       source: COMMON,
     },
     {

@@ -1,5 +1,5 @@
 import type { StepDescription } from "../method-description";
-import { COMMON, SEED } from "./usual-words";
+import { COMMON, TREATED_SEED } from "./usual-words";
 
 /** How mango stones are sown and come up, whatever is grafted on the seedlings later. */
 export const mangoSeedlings: readonly StepDescription[] = [
@@ -9,7 +9,7 @@ export const mangoSeedlings: readonly StepDescription[] = [
     days: [0, 0, 0],
     counted: true,
     needs: "stone 1; bag 1",
-    caution: SEED,
+    caution: TREATED_SEED,
     source: COMMON,
   },
   {

@@ -6,7 +6,7 @@ import {
   MOVING_PLANTS,
   RELEASE_BLADES,
   SCION_WOOD,
-  SEED,
+  TREATED_SEED,
 } from "./usual-words";
 
 /** Rubber budded green and cut back, planted out at three whorls. */
@@ -19,7 +19,7 @@ export const rubberGreenBud: MethodDescription = {
       days: [0, 0, 0],
       counted: true,
       needs: "seed 1; bag 1",
-      caution: SEED,
+      caution: TREATED_SEED,
       source: COMMON,
     },
     {

@@ -10,7 +10,7 @@ export const SCION_WOOD =
 export const RELEASE_BLADES =
   "Blades: slit the wrap on the side away from the union and away from the hand.";
 
-export const SEED = "Wash hands after handling treated seed; read the label.";
+export const TREATED_SEED = "Wash hands after handling treated seed; read the label.";
 
 export const MOVING_PLANTS =
   "Moving plants may spread pests and need a plant-health certificate: follow the rules of the place they leave and the place they go to.";
