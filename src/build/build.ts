@@ -9,6 +9,7 @@ import { LOADED, loaderHead, loaderTail } from "./loader";
 import { packWords } from "./pack-words";
 import { builtSidebar } from "./sidebar-page";
 import { isStale } from "./stale";
+import { strictOnce } from "./strict-once";
 import { stubs } from "./stubs";
 import { projectVersion, versionDefined } from "./version";
 
@@ -27,7 +28,7 @@ async function makeDist(): Promise<void> {
     target: "es2020",
     minify: true,
     define: versionDefined(),
-    plugins: [hostMathematics, packWords],
+    plugins: [hostMathematics, strictOnce, packWords],
     // What they ask is collected, short, by licences/.
     legalComments: "none",
     metafile: true,

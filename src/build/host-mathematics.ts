@@ -25,6 +25,10 @@ const OF_THE_LANGUAGE: Readonly<Record<string, string>> = {
   "array-uint32": "Uint32Array",
   "array-uint16": "Uint16Array",
   "array-uint8": "Uint8Array",
+  "math-base-assert-is-nan": "Number.isNaN",
+  "number-ctor": "Number",
+  "utils-define-property": "Object.defineProperty",
+  "assert-has-generator-support": "() => true",
   // Messages of errors: ours never reach a caller's mistake in the library.
   "string-format": "(message) => message",
 };

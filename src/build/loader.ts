@@ -9,7 +9,7 @@ export const LOADED = "loaded";
  * anew for every edit of any tab, most of which are nothing to us.
  */
 export function loaderHead(): string {
-  return `function ${BUNDLE_NAME}() {\n  if (${BUNDLE_NAME}.${LOADED}) return ${BUNDLE_NAME}.${LOADED};`;
+  return `function ${BUNDLE_NAME}() {\n  "use strict";\n  if (${BUNDLE_NAME}.${LOADED}) return ${BUNDLE_NAME}.${LOADED};`;
 }
 
 export function loaderTail(): string {

@@ -151,6 +151,11 @@ describe("Code.js", () => {
     expect(counts).toEqual(registry.map(({ name }) => [name, 1]));
   });
 
+  it("is strict as a whole, and says so once", () => {
+    expect(code.match(/(?<=^function nurseryBatches_\(\) \{\n {2})"use strict";$/m)).not.toBeNull();
+    expect(code.split('"use strict"').length - 1).toBe(1);
+  });
+
   // It is loaded for each call of a function, where the time counts (see the bench), and pasted by hand;
   // no limit of the platform is published. What licences ask for is no code, and can't be less.
   it("is below 400 KB without its notices, and these below 6 KB", () => {
