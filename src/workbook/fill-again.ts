@@ -258,14 +258,17 @@ function setBoxes(sheet: Sheet, { rows }: TabContent): void {
   }
 }
 
-/** The rows, boxes as well, that an older table had more; our columns only. */
+/**
+ * The rows, boxes as well, that an older table had more; our columns only. What they hold goes in one
+ * call, for half of a row that was left would be kept as somebody's entry.
+ */
 function clearBelow(sheet: Sheet, content: TabContent, lastBefore: number): void {
   const first = content.rows.length + 2;
   const count = lastBefore - first + 1;
+  sheet.getRange(first, 1, count, widthOf(content)).clearContent();
   for (const { column } of tickColumns(content.rows)) {
     sheet.getRange(first, column + 1, count, 1).removeCheckboxes();
   }
-  sheet.getRange(first, 1, count, widthOf(content)).clearContent();
 }
 
 /** A formula of ours that rows put in by hand have moved down, where it would stand in the way. */

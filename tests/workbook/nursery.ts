@@ -1,4 +1,4 @@
-import type { ICellData, IWorkbookData } from "@univerjs/core";
+import { type ICellData, IResourceLoaderService, type IWorkbookData } from "@univerjs/core";
 import { afterEach } from "vitest";
 import { openFile } from "../../src/local/open-file";
 import {
@@ -55,59 +55,97 @@ function builtCode(): string {
   return code;
 }
 
+let still: string | null = null;
+/** The same without the marks of custom functions. */
+function stillCode(): string {
+  still ??= builtCode().replace(/@customfunction/g, "");
+  return still;
+}
+
 const open: ScriptWorkbook[] = [];
 afterEach(() => {
   for (const workbook of open.splice(0)) workbook.close();
 });
 
-/** @param drafts the tabs, or a workbook that was saved; the sample nursery when none are given */
-export function openNursery(
-  drafts: readonly SheetDraft[] | IWorkbookData = openFile(HILLSIDE, new Set()),
-  settings: {
-    readonly spreadsheetZone?: string;
-    /** The process's own if left out. */
-    readonly scriptZone?: string;
-    /** Whether our functions are calculated, which takes its time. */
-    readonly live?: boolean;
-    /** Rows of a new tab, where a test makes hundreds of them; 1000 if left out. */
-    readonly newRows?: number;
-    /** Such as "fr_FR"; "en_GB" if left out. */
-    readonly locale?: string;
-    /** Whether functions may not read what `TODAY()` gives. */
-    readonly refusesToday?: boolean;
-  } & Pick<ScriptWorkbookOptions, "lateRefusals" | "hasDocumentLock"> = {},
-): Nursery {
-  const { scriptZone = Intl.DateTimeFormat().resolvedOptions().timeZone } = settings;
-  const { spreadsheetZone: zone = scriptZone, live, newRows, locale = "en_GB", ...more } = settings;
-  const { refusesToday = false, scriptZone: _, ...options } = more;
+interface Options extends Pick<ScriptWorkbookOptions, "lateRefusals" | "hasDocumentLock"> {
+  readonly spreadsheetZone?: string;
+  /** The process's own if left out. */
+  readonly scriptZone?: string;
+  /** Whether our functions are calculated, which takes its time. */
+  readonly live?: boolean;
+  /** Rows of a new tab, where a test makes hundreds of them; 1000 if left out. */
+  readonly newRows?: number;
+  /** Such as "fr_FR"; "en_GB" if left out. */
+  readonly locale?: string;
+  /** Whether functions may not read what `TODAY()` gives. */
+  readonly refusesToday?: boolean;
+}
+
+/** Opens a workbook for as long as the test runs. */
+function openWorkbook(data: IWorkbookData, options: Options & { zone: string }): ScriptWorkbook {
+  const { scriptZone = ownZone(), zone, live, newRows, locale = "en_GB", ...more } = options;
+  const { refusesToday = false, spreadsheetZone: _, ...rest } = more;
   // Without its mark a function is none that the engine knows.
-  const script = live ? builtCode() : builtCode().replace(/@customfunction/g, "");
-  const data = "sheetOrder" in drafts ? structuredClone(drafts) : workbookData("Trial", drafts);
-  const w = openScriptWorkbook(script, data, {
+  const script = live ? builtCode() : stillCode();
+  const w = openScriptWorkbook(script, structuredClone(data), {
     settings: {
-      ...{ spreadsheetZone: zone, scriptZone, locale, refusesToday },
+      spreadsheetZone: zone,
+      scriptZone,
+      locale,
+      refusesToday,
       ...(newRows === undefined ? {} : { newRows }),
     },
-    ...options,
+    ...rest,
     now: () => Date.UTC(2026, 10, 25, 9),
   });
   open.push(w);
+  return w;
+}
+
+const ownZone = () => Intl.DateTimeFormat().resolvedOptions().timeZone;
+
+/** The sample nursery's tabs, read once for all tests of a process. */
+let hillside: readonly SheetDraft[] | null = null;
+
+/** Workbooks after Set up by what they were before: the same Set up makes the same workbook. */
+const setUpOf = new Map<string, IWorkbookData>();
+
+/** @param drafts the tabs, or a workbook that was saved; the sample nursery when none are given */
+export function openNursery(
+  drafts?: readonly SheetDraft[] | IWorkbookData,
+  options: Options = {},
+): Nursery {
+  hillside ??= openFile(HILLSIDE, new Set());
+  const given = drafts ?? hillside;
+  const zone = options.spreadsheetZone ?? options.scriptZone ?? ownZone();
+  const data = "sheetOrder" in given ? given : workbookData("Trial", given);
+  let w = openWorkbook(data, { ...options, zone });
+  let isUntouched = true;
   // biome-ignore lint/suspicious/noExplicitAny: a script has no types either
-  const { SpreadsheetApp, Utilities } = w.uncounted() as any;
-  const book = SpreadsheetApp.getActive();
+  const services = () => w.uncounted() as any;
+  const touched = () => {
+    isUntouched = false;
+    return w;
+  };
+  const book = () => {
+    touched();
+    return services().SpreadsheetApp.getActive();
+  };
   const sheet = (tab: string): Sheet => {
-    const found = book.getSheetByName(tab);
+    const found = book().getSheetByName(tab);
     if (found === null) throw new Error(`There is no tab ${tab}`);
     return found;
   };
   const plain = (value: unknown): Value =>
     Object.prototype.toString.call(value) === "[object Date]"
-      ? Utilities.formatDate(value, zone, "yyyy-MM-dd")
+      ? services().Utilities.formatDate(value, zone, "yyyy-MM-dd")
       : (value as Value);
   const result = (name: string, request: unknown) =>
-    w.run(name, request) as { ok: boolean; data: never; error: string };
+    touched().run(name, request) as { ok: boolean; data: never; error: string };
   const nursery: Nursery = {
-    w,
+    get w() {
+      return touched();
+    },
     ask(name, request) {
       const { ok, data, error } = result(name, request);
       if (!ok) throw new Error(error);
@@ -119,8 +157,11 @@ export function openNursery(
       return error;
     },
     sheet,
-    remove: (tab) => book.deleteSheet(sheet(tab)),
-    tabs: () => book.getSheets().map((one: Sheet) => one.getName()),
+    remove: (tab) => book().deleteSheet(sheet(tab)),
+    tabs: () =>
+      book()
+        .getSheets()
+        .map((one: Sheet) => one.getName()),
     values: (tab) =>
       sheet(tab)
         .getDataRange()
@@ -134,16 +175,31 @@ export function openNursery(
         range.getFormulas(),
       ]);
     },
-    saved: () => structuredClone(w.book.workbook.save()),
+    saved: () => savedWorkbook(touched()),
     ready(tab = "Records") {
-      nursery.ask("sidebarSetUp", { tab, columns: [], methods: [] });
-      sheet(SETTINGS).getRange("B4").setValue(AS_OF);
-      w.call("refreshDueList");
-      w.meter.reset();
+      const start = isUntouched && !options.live ? JSON.stringify([data, options, zone, tab]) : "";
+      const known = setUpOf.get(start);
+      if (known) {
+        w.close();
+        w = openWorkbook(known, { ...options, zone });
+      } else {
+        nursery.ask("sidebarSetUp", { tab, columns: [], methods: [] });
+        sheet(SETTINGS).getRange("B4").setValue(AS_OF);
+        w.call("refreshDueList");
+        if (start !== "") setUpOf.set(start, nursery.saved());
+      }
+      touched().meter.reset();
       return nursery;
     },
   };
   return nursery;
+}
+
+/** The workbook with what the engine keeps beside the cells, such as boxes to tick. */
+function savedWorkbook({ book }: ScriptWorkbook): IWorkbookData {
+  return structuredClone(
+    book.injector.get(IResourceLoaderService).saveUnit(book.unitId),
+  ) as IWorkbookData;
 }
 
 /** A tab's snapshot without the minute at which it was made: the clock may go on between two. */

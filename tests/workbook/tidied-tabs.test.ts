@@ -43,6 +43,8 @@ const TIDIED: Record<string, (sheet: ReturnType<Nursery["sheet"]>) => void> = {
   "a column put in on the left": (sheet) => sheet.insertColumnsBefore(1, 1),
   "a column of the person's put in": (sheet) => {
     sheet.insertColumnsAfter(1, 1);
+    // A new column has the boxes of the one on its left, which take no text.
+    sheet.getRange(2, 2, sheet.getMaxRows() - 1, 1).setDataValidation(null);
     sheet.getRange("B2:B3").setValues([["Mine"], ["my own"]]);
   },
   "a column moved": (sheet) => sheet.moveColumns(sheet.getRange("B1"), 5),
