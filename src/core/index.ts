@@ -69,6 +69,7 @@ export { builtInTimetable, faultSentence, readTimetable } from "./timetable/read
 export type { Timetable } from "./timetable/timetable";
 export { timetableAnswer } from "./timetable/timetable-answer";
 export { tabNames } from "./words/all-languages";
+export { lazily } from "./words/lazy-value";
 export { normalText } from "./words/normal-text";
 export { type PlannedWork, plannedWork, type WorkPart } from "./work/planned-work";
 export { type ClosedDaysReading, isClosedDays, readClosedDays } from "./work/read-closed-days";

@@ -10,6 +10,7 @@ import {
   type Grid,
   InputError,
   type LostColumn,
+  lazily,
   lostColumns,
   type Orders,
   type PlacesReading,
@@ -66,7 +67,9 @@ export interface RecordsWith {
 /** A door is made for each call, so that nothing of one spreadsheet is kept for another. */
 export function openDoor(host: Host): Door {
   const days: DaysOfInstants = daysOfInstants(host);
-  const order = () => localeOrder(host.locale());
+  // Asking the runtime for a locale's habits takes longer than reading a small table.
+  const order = lazily(() => localeOrder(host.locale()));
+  const mark = lazily(() => decimalMark(host.locale()));
   const timetableWithFaults = (value: unknown): BuiltTimetable =>
     isMissing(value)
       ? { timetable: builtInTimetable(), faults: [] }
@@ -93,7 +96,7 @@ export function openDoor(host: Host): Door {
         stepNames: stepNames(timetable),
         asOf,
         localeOrder: order(),
-        decimalMark: decimalMark(host.locale()),
+        decimalMark: mark(),
         told: toldColumns(gridIn(columns, days)),
       });
     },
@@ -109,7 +112,7 @@ export function openDoor(host: Host): Door {
       return readOrders(gridIn(value, days), {
         asOf,
         localeOrder: order(),
-        decimalMark: decimalMark(host.locale()),
+        decimalMark: mark(),
       });
     },
     crew: (value, timetable, asOf) => {

@@ -38,21 +38,18 @@ interface Phrase {
   readonly openAspect: boolean;
 }
 
-/**
- * The words for a records table: every language's, and the names of a timetable's own steps.
- *
- * @param stepNames names of the steps that the timetable has
- * @param told      what a person has said of headers: our column name by the header in the sheet
- */
-export function headerWords(
-  stepNames: readonly string[],
-  told: ReadonlyMap<string, string> = new Map(),
-): HeaderWords {
+/** What a word or a phrase may mean; empty when it is not known. */
+type PhrasesOf = (word: string) => readonly Phrase[];
+
+const isSame = (one: ColumnTarget, other: ColumnTarget) => targetKey(one) === targetKey(other);
+
+/** A list of phrases to add to; a word that means the same twice means it once. */
+function phraseList() {
   const phrases = new Map<string, Phrase[]>();
   const add = (word: string, target: ColumnTarget, openAspect = false) => {
-    const known = phrases.get(word) ?? [];
-    if (known.some((one) => targetKey(one.target) === targetKey(target))) return;
-    phrases.set(word, [...known, { target, openAspect }]);
+    const known = phrases.get(word);
+    if (known === undefined) phrases.set(word, [{ target, openAspect }]);
+    else if (!known.some((one) => isSame(one.target, target))) known.push({ target, openAspect });
   };
   const addStep = (word: string, key: string, what: "day" | "count" | "open") => {
     if (what === "open") {
@@ -60,6 +57,13 @@ export function headerWords(
       add(word, { kind: "step", key, what: "count" }, true);
     } else add(word, { kind: "step", key, what });
   };
+  const of: PhrasesOf = (word) => phrases.get(word) ?? [];
+  return { add, addStep, of };
+}
+
+/** The phrases of every language: some two thousand, so that a run of the script makes them once. */
+const languagePhrases = lazily((): PhrasesOf => {
+  const { add, addStep, of } = phraseList();
   for (const words of everyLanguage()) {
     for (const [key, step] of Object.entries(words.steps)) {
       for (const word of step.day) addStep(word, key, "day");
@@ -72,7 +76,28 @@ export function headerWords(
       for (const word of [key, ...step.name]) addStep(word, key, "open");
     }
   }
-  for (const name of stepNames) addStep(normalText(name), stepKey(name), "open");
+  return of;
+});
+
+/**
+ * The words for a records table: every language's, and the names of a timetable's own steps.
+ *
+ * @param stepNames names of the steps that the timetable has
+ * @param told      what a person has said of headers: our column name by the header in the sheet
+ */
+export function headerWords(
+  stepNames: readonly string[],
+  told: ReadonlyMap<string, string> = new Map(),
+): HeaderWords {
+  const own = phraseList();
+  for (const name of stepNames) own.addStep(normalText(name), stepKey(name), "open");
+  const phrases: PhrasesOf = (word) => {
+    const known = languagePhrases()(word);
+    const more = own
+      .of(word)
+      .filter(({ target }) => !known.some((one) => isSame(one.target, target)));
+    return more.length === 0 ? known : [...known, ...more];
+  };
   const understood = new Map<string, readonly Understanding[]>();
   for (const [header, name] of told) {
     const best = isLeaveAlone(name) ? undefined : understand(normalText(name), phrases)[0];
@@ -109,17 +134,14 @@ const DAY_WORDS = wordSet((words) => words.dayWords);
 const COUNT_WORDS = wordSet((words) => words.countWords);
 const FILLERS = wordSet((words) => words.headerFillers);
 
-function understand(
-  header: string,
-  phrases: ReadonlyMap<string, readonly Phrase[]>,
-): readonly Understanding[] {
+function understand(header: string, phrases: PhrasesOf): readonly Understanding[] {
   if (header === "") return [];
-  const whole = phrases.get(header);
-  if (whole !== undefined) return whole.map((phrase) => ({ ...phrase, sureness: 3 }));
+  const whole = phrases(header);
+  if (whole.length > 0) return whole.map((phrase) => ({ ...phrase, sureness: 3 }));
   const words = header.split(" ");
   for (const { core, rest } of cores(words)) {
-    const known = phrases.get(core.join(" "));
-    if (known === undefined) continue;
+    const known = phrases(core.join(" "));
+    if (known.length === 0) continue;
     const day = rest.some((word) => DAY_WORDS.has(word));
     const count = rest.some((word) => COUNT_WORDS.has(word));
     // "Takes date" is the day of the take count, though "Takes" alone is its plants.
