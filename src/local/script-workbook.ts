@@ -81,6 +81,14 @@ export interface ScriptWorkbookOptions
   readonly desk?: Desk;
 }
 
+let last: { readonly code: string; readonly script: vm.Script } | null = null;
+
+/** A script that was compiled a moment ago keeps what the engine has learned of it. */
+function compiled(code: string): vm.Script {
+  if (last?.code !== code) last = { code, script: new vm.Script(code, { filename: "Code.js" }) };
+  return last.script;
+}
+
 /** @param code the text of the built script; it may hold no function at all */
 export function openScriptWorkbook(
   code: string,
@@ -122,7 +130,7 @@ export function openScriptWorkbook(
     ...(options.hasDocumentLock === false ? { hasDocumentLock: false } : {}),
   });
   const clock = wallClock(options.settings.spreadsheetZone);
-  const script = new vm.Script(code, { filename: "Code.js" });
+  const script = compiled(code);
 
   const inContext = <Result>(
     power: Power,

@@ -37,6 +37,17 @@ const EPOCH_MS = Date.UTC(1899, 11, 30);
  * @throws RangeError when the zone is not known
  */
 export function wallClock(zone: string): WallClock {
+  const known = clocks.get(zone);
+  if (known !== undefined) return known;
+  const made = newClock(zone);
+  clocks.set(zone, made);
+  return made;
+}
+
+/** Clocks remember what they have looked up, so that one a zone serves all workbooks. */
+const clocks = new Map<string, WallClock>();
+
+function newClock(zone: string): WallClock {
   const format = new Intl.DateTimeFormat("en-US", {
     timeZone: zone,
     hourCycle: "h23",
