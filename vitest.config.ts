@@ -1,4 +1,5 @@
 import { defineConfig } from "vitest/config";
+import { DearFilesFirst } from "./tests/support/dear-files-first";
 
 export default defineConfig({
   test: {
@@ -9,6 +10,7 @@ export default defineConfig({
     pool: "forks",
     isolate: false,
     maxWorkers: 2,
+    sequence: { sequencer: DearFilesFirst },
     // Workbooks live for a moment: with room for them the collector runs less often.
     execArgv: ["--max-semi-space-size=64"],
     // No test is red because a machine is busy: these limits only end what hangs. Limits of speed are
