@@ -1,6 +1,6 @@
 import { readFile } from "node:fs/promises";
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { afterEach, beforeAll, describe, expect, it } from "vitest";
 import type { TodayAnswer } from "../../src/workbook/sidebar-calls";
 import { ahead, fixedAnswers, opened, takeCount, today } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
@@ -13,7 +13,6 @@ beforeAll(async () => {
   test = await startSidebarTest();
 });
 afterEach(() => page.close());
-afterAll(() => test.close());
 
 async function open(answers: Answers = {}): Promise<void> {
   sidebar = await test.open({ ...fixedAnswers, ...answers });

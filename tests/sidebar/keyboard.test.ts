@@ -1,5 +1,5 @@
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { fixedAnswers } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
 
@@ -11,7 +11,6 @@ beforeAll(async () => {
   sidebar = await test.open(fixedAnswers);
   page = sidebar.page;
 });
-afterAll(() => test.close());
 
 /** What has the focus, by the words it shows. */
 const focused = () =>

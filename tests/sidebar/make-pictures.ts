@@ -4,6 +4,7 @@
  */
 import { mkdirSync } from "node:fs";
 import type { Page } from "playwright-core";
+import { oneBrowser } from "../support/one-browser";
 import { fixedAnswers, opened } from "./fixed-answers";
 import { startSidebarTest } from "./open-sidebar";
 
@@ -127,4 +128,4 @@ for (const { name, section: title, before, zoomed = false } of pictures) {
   await page.screenshot({ path: `${FOLDER}/${name}.png` });
   await page.close();
 }
-await test.close();
+await (await oneBrowser()).close();

@@ -43,7 +43,6 @@ let test: SidebarTest;
 beforeAll(async () => {
   test = await startSidebarTest();
 });
-afterAll(() => test.close());
 
 describe.each(Object.entries(TEXTS))("%s", (_, text) => {
   const start = text.slice(0, 40);

@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
-import { launchChromium } from "../../src/build/chromium";
 import { sidebarPage } from "../../src/build/sidebar-page";
 import { registry } from "../../src/functions/index";
+import { oneBrowser } from "../support/one-browser";
 import { PATIENCE_MS } from "../support/patience";
 import { type Answers, type AskedCall, fakeRunner } from "./script-runner";
 
@@ -15,7 +15,6 @@ export interface SidebarTest {
   open(answers: Answers): Promise<OpenSidebar>;
   /** Does not wait for anything to be shown. */
   begin(answers: Answers, view?: View): Promise<OpenSidebar>;
-  close(): Promise<void>;
 }
 
 interface View {
@@ -35,10 +34,12 @@ export interface OpenSidebar {
   section(title: string): Promise<void>;
 }
 
+let built: Promise<string> | null = null;
+
 /** A browser with the built page, as narrow as a sidebar. */
 export async function startSidebarTest(): Promise<SidebarTest> {
-  const html = await sidebarPage(registry);
-  const browser = await launchChromium();
+  built ??= sidebarPage(registry);
+  const [html, browser] = await Promise.all([built, oneBrowser()]);
   return {
     html,
     begin: (answers, view) => begin(browser, html, answers, view),
@@ -47,7 +48,6 @@ export async function startSidebarTest(): Promise<SidebarTest> {
       await sidebar.page.waitForSelector("[role=tabpanel]:not([hidden])");
       return sidebar;
     },
-    close: () => browser.close(),
   };
 }
 

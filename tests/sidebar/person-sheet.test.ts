@@ -1,5 +1,5 @@
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { fixedAnswers } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
 import { work } from "./work-answers";
@@ -14,7 +14,6 @@ beforeAll(async () => {
   page = sidebar.page;
   await page.getByLabel("Round sheet").selectOption("person");
 });
-afterAll(() => test.close());
 
 const sheet = () => page.frameLocator("iframe.print-frame").locator("main");
 const print = () => page.getByRole("button", { name: "Print round sheet" }).click();

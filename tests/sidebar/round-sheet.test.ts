@@ -1,5 +1,5 @@
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { fixedAnswers } from "./fixed-answers";
 import { expectGolden } from "./golden";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
@@ -21,7 +21,6 @@ beforeAll(async () => {
   await page.reload();
   await page.getByText("1 late, 1 due, 3 coming.").waitFor();
 });
-afterAll(() => test.close());
 
 const frame = () => page.frameLocator("iframe.print-frame");
 const printed = () =>

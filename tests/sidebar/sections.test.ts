@@ -12,7 +12,6 @@ let test: SidebarTest;
 beforeAll(async () => {
   test = await startSidebarTest();
 });
-afterAll(() => test.close());
 
 /** Opens all that can be opened, so that nothing stays unseen. */
 async function unfold(page: Page): Promise<void> {

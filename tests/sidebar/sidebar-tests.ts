@@ -1,4 +1,4 @@
-import { afterAll, afterEach, beforeAll } from "vitest";
+import { afterEach, beforeAll } from "vitest";
 import { fixedAnswers } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
 import type { Answers } from "./script-runner";
@@ -15,7 +15,6 @@ export function sidebarTests(): (answers?: Answers) => Promise<OpenSidebar> {
     test = await startSidebarTest();
   });
   afterEach(() => sidebar.page.close());
-  afterAll(() => test.close());
   return async (answers = {}) => {
     sidebar = await test.open({ ...fixedAnswers, ...answers });
     return sidebar;

@@ -1,19 +1,18 @@
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { launchChromium } from "../../src/build/chromium";
+import { beforeAll, describe, expect, it } from "vitest";
 import { sidebarPage } from "../../src/build/sidebar-page";
 import { projectVersion } from "../../src/build/version";
 import { registry } from "../../src/functions/index";
 import { versionSentence } from "../../src/sidebar/version-note";
+import { oneBrowser } from "../support/one-browser";
 import { fakeRunner } from "./script-runner";
 
 let browser: Browser;
 let html: string;
 beforeAll(async () => {
   html = await sidebarPage(registry);
-  browser = await launchChromium();
+  browser = await oneBrowser();
 });
-afterAll(() => browser.close());
 
 /** The page with a script of some version. */
 async function opened(version?: string) {
