@@ -1,7 +1,15 @@
 import { defineConfig } from "vitest/config";
+import { nonsenseModule } from "./src/build/nonsense.ts";
 import { DearFilesFirst } from "./tests/support/dear-files-first";
 
-export default defineConfig({
+export default defineConfig(({ mode }) => ({
+  plugins: [
+    {
+      // In mode nonsense every message is its name and facts: a test that reads a sentence is red.
+      name: "nonsense",
+      load: (id) => (mode === "nonsense" ? nonsenseModule(id) : null),
+    },
+  ],
   test: {
     include: ["tests/**/*.test.ts"],
     setupFiles: ["tests/support/seeded-properties.ts"],
@@ -19,4 +27,4 @@ export default defineConfig({
     hookTimeout: 600_000,
     expect: { poll: { timeout: 120_000 } },
   },
-});
+}));

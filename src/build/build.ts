@@ -6,6 +6,7 @@ import { hostMathematics } from "./host-mathematics";
 import { bundledPackages } from "./licences/bundled-packages";
 import { fullNotices, shortNotices } from "./licences/notices";
 import { LOADED, loaderHead, loaderTail } from "./loader";
+import { nonsense } from "./nonsense";
 import { packWords } from "./pack-words";
 import { builtSidebar } from "./sidebar-page";
 import { isStale } from "./stale";
@@ -28,7 +29,7 @@ async function makeDist(): Promise<void> {
     target: "es2020",
     minify: true,
     define: versionDefined(),
-    plugins: [hostMathematics, strictOnce, packWords],
+    plugins: [nonsense, hostMathematics, strictOnce, packWords],
     // What they ask is collected, short, by licences/.
     legalComments: "none",
     metafile: true,

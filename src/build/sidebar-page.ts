@@ -4,6 +4,7 @@ import { build } from "esbuild";
 import type { FunctionEntry } from "../functions/index";
 import { type BundledPackage, bundledPackages } from "./licences/bundled-packages";
 import { shortNotices } from "./licences/notices";
+import { nonsense } from "./nonsense";
 import { projectVersion, versionDefined } from "./version";
 
 const FOLDER = "src/sidebar";
@@ -69,6 +70,7 @@ async function bundled(name: string): Promise<BundledText> {
     // What they ask is collected, short, by licences/.
     legalComments: "none",
     metafile: true,
+    plugins: [nonsense],
     logLevel: "warning",
   });
   return {

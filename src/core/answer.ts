@@ -1,6 +1,14 @@
 /** What the values of a column are, so that each face can show them its own way. */
 export type ColumnKind = "text" | "day" | "count" | "share" | "hours" | "number";
 
+/** The columns of a capability's rows by key, with their kinds, in order. Headers stand in src/wording. */
+export type Kinds = Readonly<Record<string, ColumnKind>>;
+
+/** What stands in a row's cells, by the keys of its columns; null is "not known" or "does not apply". */
+export type Cells<Columns extends Kinds> = {
+  readonly [Key in keyof Columns]: (Columns[Key] extends "text" ? string : number) | null;
+};
+
 export interface AnswerColumn {
   readonly name: string;
   readonly kind: ColumnKind;

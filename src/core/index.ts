@@ -1,12 +1,12 @@
 /** The public list of core: everything that the rest of the project may use, by hand. */
 
 // Answers and errors
-export type { Answer, AnswerValue, ColumnKind } from "./answer";
+export type { Answer, AnswerValue, Cells, ColumnKind, Kinds } from "./answer";
 // Capabilities: inputs to Answer
 export { balanceAnswer } from "./balance/balance-answer";
 // Cells and days
 export { type Cell, cellText, type DayCell, type Grid, gridOf, isBlank } from "./cells/cell";
-export { quoted, shortened } from "./cells/quoted";
+export { nameList, quoted, shortened } from "./cells/quoted";
 export { readCount } from "./cells/read-count";
 export { errorShown, isLoading } from "./cells/upstream";
 export { checkAnswer, checkTroubles, tallySentence } from "./check/check-answer";
@@ -19,7 +19,7 @@ export { dayOfSerial, serialOfDay } from "./dates/serial";
 export { calendarText } from "./due/calendar";
 export { dueAnswer, dueTasks, type Task } from "./due/due-answer";
 export { germinationAnswer } from "./germination/summary-answer";
-export { InputError } from "./input-error";
+export { InputError, type InputFault, type SaidCode } from "./input-error";
 export { type HarvestMonths, readHarvestMonths } from "./orders/harvest-months";
 export { type Order, type Orders, writtenVarieties } from "./orders/order";
 export { ORDER_COLUMN, ORDER_HEADER, type OrderField } from "./orders/order-columns";
@@ -39,6 +39,7 @@ export { stagesAnswer } from "./projection/stages-answer";
 export { stepsAnswer } from "./projection/steps-answer";
 export { choiceOf, columnChoices } from "./records/column-choices";
 // Tables
+export type { LeftOut } from "./records/left-out";
 export { linesOf } from "./records/lines-of";
 export { type LostColumn, lostColumns } from "./records/lost-columns";
 export { type ReadingOptions, readRecords } from "./records/read-records";
@@ -47,21 +48,31 @@ export { FACT_NAMES, LEAVE_ALONE } from "./records/target-names";
 export type { FairReading } from "./statistics/fair-comparison";
 export type { ChartReading } from "./statistics/proportion-chart";
 export { proportionChart } from "./statistics/proportion-chart";
-export { comparedAnswer } from "./takes/compared-answer";
-export { type ComparedTake, comparedTakes } from "./takes/compared-takes";
-export { batchesText, notUsedSentences } from "./takes/counted-batches";
+export {
+  COMPARED_COLUMNS,
+  type ComparedQuestion,
+  type ComparedTake,
+  type ComparedTakes,
+  comparedTakes,
+} from "./takes/compared-takes";
 export type { GroupColumn } from "./takes/group-column";
 export { groupColumns } from "./takes/grouping";
 export { lastMonth } from "./takes/last-month";
 export { madeColumnNames } from "./takes/made-columns";
 export { PERIODS, type Period, periodNamed, periodText } from "./takes/periods";
-export { NOT_CAUSING, reasonsAnswer } from "./takes/reasons-answer";
-export { summaryAnswer, summaryRemark } from "./takes/summary-answer";
-export { summedTakes } from "./takes/summed-takes";
-export { MORE_TAKEN_THAN_GRAFTED, takeRange, takeRate } from "./takes/take-rate";
-export { type ReasonReading, type TakeReason, takeReasons } from "./takes/take-reasons";
-export { type TrendPeriod, takeTrend } from "./takes/take-trend";
-export { trendAnswer } from "./takes/trend-answer";
+export { SUMMARY_COLUMNS, type SummedTakes, summedTakes } from "./takes/summed-takes";
+export { takeRange, takeRate } from "./takes/take-rate";
+export {
+  type RatedGroup,
+  REASON_COLUMNS,
+  type ReasonReading,
+  type TakeReason,
+  type TakeReasons,
+  takeReasons,
+} from "./takes/take-reasons";
+export { type TakeTrend, TREND_COLUMNS, type TrendPeriod, takeTrend } from "./takes/take-trend";
+export type { TakesFault } from "./takes/takes-fault";
+export type { TakesRemark } from "./takes/takes-remark";
 export type { BuiltTimetable, TimetableFault } from "./timetable/build-methods";
 export { methodFinder, methodOrRefuse, usualMethod } from "./timetable/method-of-batch";
 export { cocoaCleftGraftMeasures } from "./timetable/methods/cocoa-cleft-graft";

@@ -1,27 +1,39 @@
-/** What a caller got wrong, for programs; the message says it to people. */
-export type InputErrorCode =
+import type { TakesFault } from "./takes/takes-fault";
+
+/** What a caller got wrong, with its facts; src/wording says it to people. A capability adds its own. */
+export type InputFault = TakesFault;
+
+/** Codes of mistakes whose sentence still stands in core. */
+export type SaidCode =
   | "argument-missing"
   | "argument-unreadable"
   | "level-out-of-range"
   | "no-header"
   | "not-a-count"
-  | "more-taken-than-grafted"
   | "not-ready-yet"
   | "shapes-differ"
   | "timetable-unusable"
   | "unknown-column"
   | "unknown-method";
 
+export type InputErrorCode = SaidCode | InputFault["code"];
+
 /**
- * A caller's mistake, in one sentence that names the argument and what was found.
- * Anything else that is thrown from core is a defect of ours.
+ * A caller's mistake: which it is, and what was found. Anything else that is thrown from core is a
+ * defect of ours. People are told by errorSentence of src/wording, never by the message, which is for
+ * those who read logs.
  */
 export class InputError extends Error {
   readonly code: InputErrorCode;
+  /** Null where the message still is the sentence. */
+  readonly fault: InputFault | null;
 
-  constructor(code: InputErrorCode, message: string) {
-    super(message);
+  constructor(fault: InputFault);
+  constructor(code: SaidCode, sentence: string);
+  constructor(given: InputFault | SaidCode, sentence = JSON.stringify(given)) {
+    super(sentence);
     this.name = "InputError";
-    this.code = code;
+    this.fault = typeof given === "string" ? null : given;
+    this.code = typeof given === "string" ? given : given.code;
   }
 }

@@ -1,5 +1,6 @@
 import { InputError } from "../core";
 import { type Host, openDoor } from "../door/index";
+import { errorSentence } from "../wording/errors";
 import type { FunctionEntry, FunctionResult, RawArguments } from "./entry";
 
 /**
@@ -14,7 +15,7 @@ export function callFunction(
   try {
     return run(openDoor(host), args);
   } catch (error) {
-    const message = error instanceof Error ? error.message : String(error);
+    const message = errorSentence(error);
     if (error instanceof InputError) throw new Error(`${name}: ${message}`);
     throw new Error(`${name} failed by a fault of its own, please report it: ${message}`);
   }

@@ -16,15 +16,18 @@ export interface ParameterEntry {
   readonly optional: boolean;
 }
 
-interface Said {
+/** A message without facts, not yet said: what is not asked for stays out of a bundle. */
+export type Message = string | (() => string);
+
+interface Said<Text> {
   /** One sentence for the formula helper. */
-  readonly sentence: string;
+  readonly sentence: Text;
   /** What comes back, for the reference. */
-  readonly answers: string;
+  readonly answers: Text;
   /** A formula over the example workbook; the reference shows what it really gives. */
   readonly example: string;
   /** What the columns of the example hold, where the answer has no header of its own. */
-  readonly exampleHeadings?: readonly string[];
+  readonly exampleHeadings?: readonly Text[];
 }
 
 /**
@@ -32,15 +35,15 @@ interface Said {
  * Plain data, so that the built file can leave it out. Each parameter that the function declares has
  * its sentence here, and no other.
  */
-export interface FunctionHelp<Declared extends Parameters = Parameters> extends Said {
-  readonly parameters: { readonly [Name in keyof Declared]: string };
+export interface FunctionHelp<Declared extends Parameters = Parameters> extends Said<Message> {
+  readonly parameters: { readonly [Name in keyof Declared]: Message };
 }
 
 /** The help that fits a function. */
 export type HelpOf<Run> =
   Run extends SheetFunction<infer Declared> ? FunctionHelp<Declared> : never;
 
-export interface FunctionEntry extends Said, Pick<SheetFunction, "run"> {
+export interface FunctionEntry extends Said<string>, Pick<SheetFunction, "run"> {
   readonly name: FunctionName;
   readonly parameters: readonly ParameterEntry[];
 }

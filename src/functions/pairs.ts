@@ -1,12 +1,6 @@
-import {
-  type Cell,
-  errorShown,
-  InputError,
-  isLoading,
-  MORE_TAKEN_THAN_GRAFTED,
-  readCount,
-} from "../core";
+import { type Cell, errorShown, InputError, isLoading, readCount } from "../core";
 import { type CellOut, type Door, rowsOf } from "../door/index";
+import { moreTakenThanGraftedInList } from "../sentences/made/take-faults";
 import type { FunctionResult } from "./entry";
 
 type Answered = (taken: number | null, grafted: number | null) => CellOut[];
@@ -62,7 +56,7 @@ function answerInList(taken: Cell, grafted: Cell, answer: Answered): CellOut[] {
   if (took.kind === "unread" || made.kind === "unread") return say("not a count");
   const takes = took.kind === "count" ? took.count : null;
   const grafts = made.kind === "count" ? made.count : null;
-  if (takes !== null && grafts !== null && takes > grafts) return say(MORE_TAKEN_THAN_GRAFTED);
+  if (takes !== null && grafts !== null && takes > grafts) return say(moreTakenThanGraftedInList());
   return answer(takes, grafts);
 }
 

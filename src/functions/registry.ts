@@ -1,3 +1,4 @@
+import { ifLeftOut } from "../sentences/made/parameter-help";
 import { batchBalanceHelp } from "./batch-balance";
 import { batchCheckHelp } from "./batch-check";
 import { batchCostHelp } from "./batch-cost";
@@ -6,7 +7,7 @@ import { batchLookbackHelp } from "./batch-lookback";
 import { batchReadyHelp } from "./batch-ready";
 import { batchStagesHelp } from "./batch-stages";
 import { batchStepsHelp } from "./batch-steps";
-import type { FunctionEntry, FunctionName, HelpOf } from "./entry";
+import type { FunctionEntry, FunctionName, HelpOf, Message } from "./entry";
 import { germinationSummaryHelp } from "./germination-summary";
 import { orderOutlookHelp } from "./order-outlook";
 import { orderPlanHelp } from "./order-plan";
@@ -57,14 +58,20 @@ export const registry: readonly FunctionEntry[] = /* @__PURE__ */ entries();
 function entries(): readonly FunctionEntry[] {
   return (Object.keys(runs) as FunctionName[]).map((name) => {
     const { parameters, run } = runs[name];
-    const { parameters: sentences, ...help } = helps[name];
+    const { parameters: sentences, sentence, answers, example, exampleHeadings } = helps[name];
     return {
-      ...help,
+      sentence: said(sentence),
+      answers: said(answers),
+      example,
+      ...(exampleHeadings === undefined ? {} : { exampleHeadings: exampleHeadings.map(said) }),
       name,
       parameters: Object.entries<Parameter<unknown>>(parameters).map(
         ([parameter, { optional, usual }]) => ({
           name: parameter,
-          sentence: withUsual((sentences as Readonly<Record<string, string>>)[parameter], usual),
+          sentence: withUsual(
+            said((sentences as Readonly<Record<string, Message>>)[parameter] ?? ""),
+            usual,
+          ),
           optional,
         }),
       ),
@@ -73,7 +80,11 @@ function entries(): readonly FunctionEntry[] {
   });
 }
 
+function said(message: Message): string {
+  return typeof message === "string" ? message : message();
+}
+
 /** The usual value is said by the parameter itself, so that no sentence can tell another. */
-function withUsual(sentence = "", usual?: number): string {
-  return usual === undefined ? sentence : sentence.replace(/\.$/, `; ${usual} if left out.`);
+function withUsual(sentence: string, usual?: number): string {
+  return usual === undefined ? sentence : ifLeftOut({ sentence, usual: String(usual) });
 }

@@ -1,4 +1,5 @@
 import { takeRange as rangeOf } from "../core";
+import * as help from "../sentences/made/take-range-help";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { forEachPair } from "./pairs";
@@ -14,14 +15,13 @@ export const takeRange = functionOf(
 );
 
 export const takeRangeHelp: HelpOf<typeof takeRange> = {
-  sentence: "Between what shares the take rate lies, given how many were grafted: low and high.",
+  sentence: help.sentence,
   parameters: {
-    taken: "Takes counted: a cell, or a column of cells.",
-    grafted: "Grafts made: a cell, or a column as long.",
-    level: "How many of 100 such ranges should hold, as a share.",
+    taken: help.taken,
+    grafted: help.grafted,
+    level: help.level,
   },
-  answers:
-    "Two columns, low and high, from 0 to 1 (Wilson's interval); blank where not counted yet.",
+  answers: help.answers,
   example: "=TAKE_RANGE(Records!J2:J7, Records!H2:H7)",
-  exampleHeadings: ["Low", "High"],
+  exampleHeadings: [help.low, help.high],
 };

@@ -1,4 +1,5 @@
 import { takeRate as rateOf } from "../core";
+import * as help from "../sentences/made/take-rate-help";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { forEachPair } from "./pairs";
@@ -9,12 +10,12 @@ export const takeRate = functionOf({ taken: raw, grafted: raw }, ({ taken, graft
 );
 
 export const takeRateHelp: HelpOf<typeof takeRate> = {
-  sentence: "The share of grafts that took; blank where they are not counted yet.",
+  sentence: help.sentence,
   parameters: {
-    taken: "Takes counted: a cell, or a column of cells.",
-    grafted: "Grafts made: a cell, or a column as long.",
+    taken: help.taken,
+    grafted: help.grafted,
   },
-  answers: "A share from 0 to 1, or one for each row of the two columns.",
+  answers: help.answers,
   example: "=TAKE_RATE(Records!J2:J7, Records!H2:H7)",
-  exampleHeadings: ["Take rate"],
+  exampleHeadings: [help.heading],
 };

@@ -1,4 +1,6 @@
-import { summaryAnswer } from "../core";
+import { summedTakes } from "../core";
+import * as help from "../sentences/made/take-summary-help";
+import { summaryTable } from "../wording/take-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { columns, records, share, text } from "./parameter";
@@ -7,19 +9,17 @@ import { TAKES_LEVEL } from "./usual";
 
 export const takeSummary = functionOf(
   { records, by: text, level: share(TAKES_LEVEL), columns },
-  (given) => summaryAnswer(given),
+  (given) => summaryTable(summedTakes(given)),
 );
 
 export const takeSummaryHelp: HelpOf<typeof takeSummary> = {
-  sentence:
-    "Take rates by variety, grafter or any other column, with the range that the counts allow.",
+  sentence: help.sentence,
   parameters: {
     records: RECORDS,
-    by: 'A column of the table, or several joined with "+".',
-    level: "How many of 100 such ranges should hold, as a share.",
+    by: help.by,
+    level: help.level,
     columns: COLUMNS,
   },
-  answers:
-    "One row a group: batches, grafted, taken, take rate with its range, and how much more batches differ than chance makes them.",
+  answers: help.answers,
   example: '=TAKE_SUMMARY(Records!A1:M7, "Variety")',
 };

@@ -1,4 +1,6 @@
-import { periodNamed, trendAnswer } from "../core";
+import { periodNamed, takeTrend as trendOf } from "../core";
+import * as help from "../sentences/made/take-trend-help";
+import { trendTable } from "../wording/take-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { columns, records, textOrNone } from "./parameter";
@@ -9,18 +11,17 @@ const USUAL_PERIOD = "month";
 export const takeTrend = functionOf(
   { records, period: textOrNone, by: textOrNone, columns },
   ({ period, ...given }) =>
-    trendAnswer({ ...given, period: period === null ? USUAL_PERIOD : periodNamed(period) }),
+    trendTable(trendOf({ ...given, period: period === null ? USUAL_PERIOD : periodNamed(period) })),
 );
 
 export const takeTrendHelp: HelpOf<typeof takeTrend> = {
-  sentence: "Take rates over time, and when one is out of the ordinary or drifting.",
+  sentence: help.sentence,
   parameters: {
     records: RECORDS,
-    period: 'Of grafting: "week", "month" or "quarter"; month if left out.',
-    by: 'A column whose groups are each followed on their own, or several with "+".',
+    period: help.period,
+    by: help.by,
     columns: COLUMNS,
   },
-  answers:
-    "One row a period: its rate, the usual rate, the limits within which periods have always varied, and one of five readings: usual, low, high, drifting down, drifting up. A period whose takes are not all counted is marked as still open.",
+  answers: help.answers,
   example: '=TAKE_TREND(Takes!A1:F25, "month")',
 };

@@ -1,3 +1,4 @@
+import * as takeColumns from "../sentences/made/take-columns";
 import { cellText } from "./cell-text";
 import type { Foremost } from "./foremost-rows";
 import type { ColumnBelow } from "./lines-below";
@@ -119,7 +120,7 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
       name: `Takes by ${by.toLowerCase()}`,
       heading: `Take rates by ${by.toLowerCase()} (batch spread: 1 is chance alone)`,
       formula: call("TAKE_SUMMARY", records, `"${by}"`, ""),
-      shares: ["Take rate", "From", "To"],
+      shares: [takeColumns.takeRate(), takeColumns.from(), takeColumns.to()],
       limit: 20,
     })),
     ...(places === ""

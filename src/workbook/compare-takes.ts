@@ -1,10 +1,7 @@
 import {
   comparedTakes,
   type Initials,
-  leftOutRemark,
   madeColumnNames,
-  NOT_CAUSING,
-  notUsedSentences,
   PERIODS,
   periodNamed,
   type Records,
@@ -15,7 +12,6 @@ import {
 } from "../core";
 import { groupHeaders } from "./group-headers";
 import { initialsIn, namedText, namedTexts } from "./named-text";
-import { sidebarWords } from "./sidebar-words";
 import type { CompareAnswer, CompareRequest, ReasonRow, TrendRow } from "./take-calls";
 import { WISHED } from "./usual-grouping";
 
@@ -55,16 +51,15 @@ export function compareTakes(
   const evenFor = evenFors.includes(wanted) ? wanted : (evenFors[0] ?? "");
   const period = periodNamed(textOr(request.period, PERIODS[1]));
   const initials = initialsIn(records);
-  const { reasons, batches } = takeReasons({ records, level: LEVEL });
-  const leftOut = [...notUsedSentences(batches), leftOutRemark(records)];
+  const { reasons, remarks } = takeReasons({ records, level: LEVEL });
   return {
     ...{ by, evenFor, columns, evenFors, period },
     ...(by === "" || evenFor === ""
-      ? { compared: [], alone: [], aloneBatches: 0, remark: null }
-      : { ...comparedRows(records, by, evenFor, initials), remark: said(leftOut, ". ") }),
+      ? { compared: [], alone: [], aloneBatches: 0, remarks: [] }
+      : comparedRows(records, by, evenFor, initials)),
     trend: takeTrend({ records, period, by: null }).periods.map(trendRow),
     reasons: reasons.map((reason) => reasonRow(reason, initials)),
-    reasonsRemark: said([NOT_CAUSING, ...leftOut], " "),
+    reasonsRemarks: remarks,
   };
 }
 
@@ -73,7 +68,7 @@ function comparedRows(
   by: string,
   evenFor: string,
   initials: Initials,
-): Pick<CompareAnswer, "compared" | "alone" | "aloneBatches"> {
+): Pick<CompareAnswer, "compared" | "alone" | "aloneBatches" | "remarks"> {
   const takes = comparedTakes({ records, by, evenFor, level: LEVEL });
   return {
     compared: takes.groups.map((one) => ({
@@ -92,6 +87,7 @@ function comparedRows(
       stratum: namedTexts(stratum, takes.evenFor, initials),
     })),
     aloneBatches: takes.aloneBatches,
+    remarks: takes.remarks,
   };
 }
 
@@ -104,11 +100,6 @@ function reasonRow({ people, best, worst, ...reason }: TakeReason, initials: Ini
 export function trendRow({ period, isOpen, grafted, ...rates }: TrendPeriod): TrendRow {
   const { takeRate: rate, usualRate: usual, low, high, reading } = rates;
   return { period, isOpen, grafted, rate, usual, low, high, reading };
-}
-
-function said(sentences: readonly (string | null)[], between: string): string | null {
-  const all = sentences.filter((one) => one !== null);
-  return all.length === 0 ? null : sidebarWords(all.join(between));
 }
 
 /** Pairs worth a line of their own: the variety with what days make. */

@@ -1,4 +1,6 @@
-import { checkTroubles, InputError, summaryAnswer, workPlanAnswer } from "../core";
+import { checkTroubles, InputError, summedTakes, workPlanAnswer } from "../core";
+import { noTakeRates } from "../sentences/made/take-tabs";
+import { errorSentence } from "../wording/errors";
 import { crewAsCalled } from "./called-crew";
 import { crewTabs } from "./crew-tabs";
 import { tasksNow } from "./due-tab";
@@ -71,10 +73,10 @@ function takesTabs(
   const widths = [130, 70, 70, 70, 80, 70, 70, 90, 320];
   let groups = 0;
   try {
-    groups = summaryAnswer({ records, by, level: TAKES_LEVEL }).rows.length;
+    groups = summedTakes({ records, by, level: TAKES_LEVEL }).groups.length;
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    const text = `No take rates: ${error.message}. Once it has, make the tabs again in Set up`;
+    const text = noTakeRates({ why: errorSentence(error) });
     return [{ ...sentenceTab(OWN_TABS.takes, text), madeBy: "take rates", widths }];
   }
   return [
@@ -133,7 +135,7 @@ function planRows(now: RecordsNow, crew: Sheet, closed: Sheet | null): CellOut[]
     return door.out(workPlanAnswer(question));
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    return [[`No work plan: ${error.message}`]];
+    return [[`No work plan: ${errorSentence(error)}`]];
   }
 }
 

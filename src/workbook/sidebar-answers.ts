@@ -7,7 +7,6 @@ import {
   lastMonth,
   leftOutRemark,
   readyOutlook,
-  summaryRemark,
   summedTakes,
   type TimetableFault,
   tallySentence,
@@ -164,7 +163,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         from: one.from,
         to: one.to,
         spread: summed.spread,
-        remark: summaryRemark(one, summed),
+        remarks: one.remarks,
       })),
     };
   },

@@ -1,3 +1,4 @@
+import { errorSentence } from "../wording/errors";
 import { sidebarAnswers } from "./sidebar-answers";
 import type { CallResult, SidebarCallName } from "./sidebar-calls";
 import { sidebarWords } from "./sidebar-words";
@@ -16,7 +17,7 @@ export function sidebarCall(name: SidebarCallName, request: unknown): CallResult
   } catch (error) {
     return {
       ok: false,
-      error: sidebarWords(error instanceof Error ? error.message : String(error)),
+      error: sidebarWords(errorSentence(error)),
       version,
     };
   }

@@ -1,6 +1,6 @@
 /** What the sidebar asks about takes, and what it is told. */
 
-import type { ChartReading, FairReading, ReasonReading } from "../core";
+import type { ChartReading, FairReading, ReasonReading, TakesRemark } from "../core";
 import type { NamedText } from "./named-text";
 
 export interface TakesRequest {
@@ -28,7 +28,7 @@ export interface TakesRow {
   readonly to: number | null;
   /** How much more batches of a group differ than by chance alone, which is 1. */
   readonly spread: number | null;
-  readonly remark: string | null;
+  readonly remarks: readonly TakesRemark[];
 }
 
 export interface CompareRequest {
@@ -52,12 +52,12 @@ export interface CompareAnswer {
   readonly alone: readonly AloneRow[];
   /** How many batches stand alone: counted, but not judged. */
   readonly aloneBatches: number;
-  /** What is not counted, in sentences. */
-  readonly remark: string | null;
+  /** What is not counted. */
+  readonly remarks: readonly TakesRemark[];
   readonly period: string;
   readonly trend: readonly TrendRow[];
   readonly reasons: readonly ReasonRow[];
-  readonly reasonsRemark: string | null;
+  readonly reasonsRemarks: readonly TakesRemark[];
 }
 
 /** Shares are 0 to 1; null where nothing can be said. */

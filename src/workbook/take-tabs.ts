@@ -1,4 +1,6 @@
-import { comparedAnswer, groupColumns, quoted } from "../core";
+import { comparedTakes, groupColumns, shortened } from "../core";
+import * as text from "../sentences/made/take-tabs";
+import { comparedTable } from "../wording/take-tables";
 import { usualCompareBy, usualEvenFor } from "./compare-takes";
 import { type FormulaPart, formulaCall, LEFT_OUT, textPart } from "./formula-text";
 import { groupHeaders } from "./group-headers";
@@ -52,27 +54,21 @@ export function comparedTab(
   const name = OWN_TABS.takesCompared;
   const widths = [150, 70, 70, 80, 100, 90, 70, 70, 150];
   // As wide as the comparison, which may stand there as values.
-  const sentence = (text: string) => ({ ...sentenceTab(name, text), widths });
+  const sentence = (said: string) => ({ ...sentenceTab(name, said), widths });
   const by = compareBy === "" ? usualCompareBy(records) : compareBy;
   const evenFor = by === null ? null : usualEvenFor(records, by);
   if (by === null || by === NO_TAB || (compareBy === "" && evenFor === null)) {
-    return ownTab(workbook, name) === null
-      ? null
-      : sentence("No takes are compared here: Set up says by what they are");
+    return ownTab(workbook, name) === null ? null : sentence(text.noneChosen());
   }
   if (!groupHeaders(records).includes(by)) {
-    const text = `No comparison: the records have no column ${quoted(by)} any more; choose another in Set up`;
-    return sentence(text);
+    return sentence(text.columnGone({ name: shortened(by) }));
   }
-  if (evenFor === null) {
-    const text = `No comparison: there is nothing beside ${by} that takes could be evened for`;
-    return sentence(text);
-  }
+  if (evenFor === null) return sentence(text.nothingToEvenFor({ by }));
   const formats = { 3: SHARE, 4: SHARE, 5: SHARE, 6: SHARE, 7: SHARE };
   const people = [by, evenFor].some((one) => groupColumns(one, records)[0]?.people);
   if (people && initials) {
-    const question = { records, by, evenFor, level: TAKES_LEVEL };
-    const rows = door.out(comparedAnswer(question, initialsIn(records)));
+    const takes = comparedTakes({ records, by, evenFor, level: TAKES_LEVEL });
+    const rows = door.out(comparedTable(takes, initialsIn(records)));
     return valuesTab({ workbook, name, what: "takes compared", rows, widths, formats });
   }
   return live(

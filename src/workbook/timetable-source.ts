@@ -1,4 +1,11 @@
-import { builtInTimetable, faultSentence, InputError, quoted, type Timetable } from "../core";
+import {
+  builtInTimetable,
+  faultSentence,
+  InputError,
+  quoted,
+  type SaidCode,
+  type Timetable,
+} from "../core";
 import { type Door, openDoor } from "../door/index";
 import { columnsPart, type FormulaPart, LEFT_OUT } from "./formula-text";
 import { gridTab } from "./grid-tabs";
@@ -58,9 +65,9 @@ export function timetableOf(door: Door, values: unknown, tab: string | null): Ti
   try {
     return door.timetable(values);
   } catch (error) {
-    if (!(error instanceof InputError)) throw error;
+    if (!(error instanceof InputError) || error.fault !== null) throw error;
     const sentence = `${error.message}. Correct the tab ${tab ?? OWN_TABS.timetable}`;
-    throw new InputError(error.code, sentence);
+    throw new InputError(error.code as SaidCode, sentence);
   }
 }
 

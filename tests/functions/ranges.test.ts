@@ -1,4 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { rowsLeftOutOfCell } from "../../src/sentences/made/records";
+import * as take from "../../src/sentences/made/take-columns";
+import { noSuchColumn } from "../../src/sentences/made/take-faults";
 import { ask, askRows, askTable } from "../support/ask";
 
 const HEADER = ["Batch", "Variety", "Grafted on", "Grafts made", "Takes", "Closed"];
@@ -55,7 +58,10 @@ describe.each(QUESTIONS)("%s over a range", (name, args) => {
     const lost = ["2026-11-02", "", "Alba", "Grafting", 7];
     const rows = askRows(name, args([...log, lost]));
     expect(rows.slice(0, -1)).toEqual(used);
-    expect(rows.at(-1)?.[0]).toBe("1 row left out: see BATCH_CHECK");
+    // The second is that of answers whose sentences still stand in core.
+    expect([rowsLeftOutOfCell({ rows: 1 }), "1 row left out: see BATCH_CHECK"]).toContain(
+      rows.at(-1)?.[0],
+    );
     expect(
       rows
         .at(-1)
@@ -144,7 +150,10 @@ describe("arguments that make no answer possible", () => {
 
   it("TAKE_SUMMARY needs a column that is there", () => {
     expect(() => ask("TAKE_SUMMARY", [RECORDS, ""])).toThrow("TAKE_SUMMARY: by is missing");
-    expect(() => ask("TAKE_SUMMARY", [RECORDS, "Tide"])).toThrow(/^TAKE_SUMMARY: by names "Tide"/);
+    const known = (RECORDS[0] as string[]).join(", ");
+    expect(() => ask("TAKE_SUMMARY", [RECORDS, "Tide"])).toThrow(
+      `TAKE_SUMMARY: ${noSuchColumn({ argument: "by", name: "Tide", known })}`,
+    );
   });
 
   it("BATCH_CHECK takes them left out", () => {
@@ -197,7 +206,16 @@ describe("blank and 0", () => {
     expect(stage("")[0]).toMatchObject({ Plants: 100, "Last step": "Grafting" });
     expect(stage(0)).toEqual([]);
     const summary = (taken: unknown) => askTable("TAKE_SUMMARY", [row(taken), "Variety"])[0];
-    expect(summary("")).toMatchObject({ Batches: 0, "Take rate": "", From: "", To: "" });
-    expect(summary(0)).toMatchObject({ Batches: 1, "Take rate": 0, From: 0 });
+    expect(summary("")).toMatchObject({
+      [take.batches()]: 0,
+      [take.takeRate()]: "",
+      [take.from()]: "",
+      [take.to()]: "",
+    });
+    expect(summary(0)).toMatchObject({
+      [take.batches()]: 1,
+      [take.takeRate()]: 0,
+      [take.from()]: 0,
+    });
   });
 });

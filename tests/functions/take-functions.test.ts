@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import * as takeColumns from "../../src/sentences/made/take-columns";
+import * as takeFaults from "../../src/sentences/made/take-faults";
 import { ask, askRows } from "../support/ask";
 
 const printed = (rows: unknown[][]) =>
@@ -59,7 +61,7 @@ describe("TAKE_RATE", () => {
         [[11], ["many"], [5]],
         [[10], [10], [10]],
       ]),
-    ).toEqual([["more taken than grafted"], ["not a count"], [0.5]]);
+    ).toEqual([[takeFaults.moreTakenThanGraftedInList()], ["not a count"], [0.5]]);
   });
 
   it("leaves the row of two headers blank", () => {
@@ -121,7 +123,7 @@ describe("TAKE_RATE", () => {
   });
 
   it.each([
-    [5, 4, "TAKE_RATE: 5 taken of 4 grafted"],
+    [5, 4, `TAKE_RATE: ${takeFaults.moreTakenThanGrafted({ taken: 5, grafted: 4 })}`],
     ["many", 4, "TAKE_RATE: taken: not a number of plants"],
     [1, -4, "TAKE_RATE: grafted: a number of plants can't be below 0"],
     [1, true, "TAKE_RATE: grafted: a tick box, not a number of plants"],
@@ -140,7 +142,7 @@ describe("TAKE_RANGE", () => {
     expect(rows.map((row) => row.length)).toEqual([2, 2, 2, 2]);
     expect(rows.slice(1)).toEqual([
       ["", ""],
-      ["more taken than grafted", ""],
+      [takeFaults.moreTakenThanGraftedInList(), ""],
       ["not a count", ""],
     ]);
   });
@@ -165,12 +167,16 @@ describe("takes of a log", () => {
       ["2026-03-02", "L-2", "Take count", 20, "Ada"],
     ];
     expect(askRows("TAKE_SUMMARY", [log, "Grafter"]).map((row) => row.slice(0, 4))).toEqual([
-      ["Grafter", "Batches", "Grafted", "Taken"],
+      ["Grafter", takeColumns.batches(), takeColumns.grafted(), takeColumns.taken()],
       ["Ada", 1, 100, 80],
       ["Bo", 1, 50, 20],
     ]);
     expect(() => ask("TAKE_SUMMARY", [log, "Scion source"])).toThrow(
-      'by names "Scion source", which is no column of the records',
+      takeFaults.noSuchColumn({
+        argument: "by",
+        name: "Scion source",
+        known: (log[0] as string[]).join(", "),
+      }),
     );
   });
 });

@@ -1,5 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { groupAlone, nobodyToCompareWith } from "../../src/sentences/made/takes";
+import * as takesPage from "../../src/sentences/made/takes-page";
 import type { Nursery } from "../workbook/nursery";
 import { answersOf, namedIn, namedNursery } from "./named-nursery";
 import type { OpenSidebar } from "./open-sidebar";
@@ -21,8 +23,8 @@ const settled = () => page.waitForFunction(() => document.querySelector(":disabl
 
 async function compare(by: string, evenFor: string): Promise<void> {
   for (const [label, wanted] of [
-    ["Compare", by],
-    ["Evened for", evenFor],
+    [takesPage.compare(), by],
+    [takesPage.evenedFor(), evenFor],
   ] as const) {
     const field = page.getByRole("combobox", { name: label, exact: true });
     if ((await field.inputValue()) === wanted) continue;
@@ -35,7 +37,7 @@ async function openTakes(nursery: Nursery): Promise<void> {
   sidebar = await openSidebar(answersOf(nursery));
   page = sidebar.page;
   await sidebar.section("Takes");
-  await page.getByLabel("Evened for").waitFor();
+  await page.getByLabel(takesPage.evenedFor()).waitFor();
 }
 
 // A foreman ticked initials and read "Mary A. in Nera": the shorter name had been replaced within
@@ -44,9 +46,9 @@ describe("who stands alone", () => {
   it("is named by initials, also where one name holds another", async () => {
     await openTakes(namedNursery());
     await compare("Grafter", "Variety");
-    expect(await shown()).toContain("Nobody to compare with: Mary Ann in Nera");
+    expect(await shown()).toContain(groupAlone({ group: "Mary Ann", stratum: "Nera" }));
     await page.getByLabel("Initials instead of names").check();
-    expect(await shown()).toContain("Nobody to compare with: M. A. in Nera");
+    expect(await shown()).toContain(groupAlone({ group: "M. A.", stratum: "Nera" }));
     expect(await named()).toEqual([]);
   });
 
@@ -54,7 +56,11 @@ describe("who stands alone", () => {
     await openTakes(namedNursery());
     await compare("Variety", "Grafter");
     await page.getByLabel("Initials instead of names").check();
-    expect(await shown()).toContain("Nobody to compare with: Amberlow in M. A. 2; Nera in M. A. (");
+    const groups = [
+      groupAlone({ group: "Amberlow", stratum: "M. A. 2" }),
+      groupAlone({ group: "Nera", stratum: "M. A." }),
+    ];
+    expect(await shown()).toContain(nobodyToCompareWith({ groups, batches: 2 }));
     expect(await named()).toEqual([]);
   });
 });

@@ -19,7 +19,7 @@ export const takes: TakesAnswer = {
       from: 0.694,
       to: 0.854,
       spread: 3.287,
-      remark: null,
+      remarks: [],
     },
     {
       group: thing("Brindlecap"),
@@ -30,7 +30,7 @@ export const takes: TakesAnswer = {
       from: null,
       to: null,
       spread: 3.287,
-      remark: "1 batch not counted yet",
+      remarks: [{ code: "not-counted-yet", batches: 1 }],
     },
   ],
 };
@@ -68,7 +68,7 @@ export const compared: CompareAnswer = {
   ],
   alone: [{ group: person("Kito", "K. 2"), stratum: thing("Rare") }],
   aloneBatches: 1,
-  remark: "5 batches not counted yet",
+  remarks: [{ code: "not-counted-yet", batches: 5 }],
   period: "month",
   trend: [
     { period: "2026-06", isOpen: false, grafted: 504, rate: 0.786, ...LIMITS, reading: "usual" },
@@ -104,6 +104,5 @@ export const compared: CompareAnswer = {
       reading: "too few to tell",
     },
   ],
-  reasonsRemark:
-    "Going with takes is not causing them: what else changed at the same time? 5 batches not counted yet",
+  reasonsRemarks: [{ code: "not-cause" }, { code: "not-counted-yet", batches: 5 }],
 };

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import * as takesPage from "../../src/sentences/made/takes-page";
 import { counted, countText, listed, percentText } from "../../src/sidebar/controls/count-words";
 import { dayText, monthText, windowText } from "../../src/sidebar/controls/day-words";
 import { isolated, shortened } from "../../src/sidebar/controls/shortened";
@@ -104,12 +105,14 @@ describe("a group of takes", () => {
   if (amberlow === undefined || brindlecap === undefined) throw new Error("two groups are needed");
 
   it("says its range and its counts", () => {
-    expect(rangeWords(amberlow)).toBe("78 %, range 69 % to 85 %");
-    expect(countWords(amberlow)).toBe("251 taken of 320 grafted, 2 batches");
-    expect(rangeWords({ ...amberlow, from: null })).toBe("78 %");
+    expect(rangeWords(amberlow)).toBe(
+      takesPage.rateAndRange({ rate: 0.784, from: 0.694, to: 0.854 }),
+    );
+    expect(countWords(amberlow)).toBe(takesPage.counts({ taken: 251, grafted: 320, batches: 2 }));
+    expect(rangeWords({ ...amberlow, from: null })).toBe(takesPage.rate({ rate: 0.784 }));
   });
 
   it("that is not counted has no rate of 0", () => {
-    expect(rangeWords(brindlecap)).toBe("not counted yet");
+    expect(rangeWords(brindlecap)).toBe(takesPage.notCountedYet());
   });
 });

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import * as takeTabs from "../../src/sentences/made/take-tabs";
+import { groupAlone } from "../../src/sentences/made/takes";
 import { namedIn, namedNursery } from "../sidebar/named-nursery";
 import { type Nursery, SETTINGS } from "./nursery";
 
@@ -57,9 +59,7 @@ describe("tabs that Set up makes", () => {
     const nursery = namedNursery();
     nursery.ask("sidebarSetUp", { ...ONCE, compareBy: "Grafter" });
     nursery.ask("sidebarSetUp", { ...ONCE, compareBy: "" });
-    expect(nursery.value("Takes compared", "A3")).toBe(
-      "No takes are compared here: Set up says by what they are",
-    );
+    expect(nursery.value("Takes compared", "A3")).toBe(takeTabs.noneChosen());
     expect(nursery.ask("sidebarColumns", { tab: "Records" }).compareBy).toBe("");
   });
 
@@ -68,7 +68,7 @@ describe("tabs that Set up makes", () => {
     nursery.ask("sidebarSetUp", { ...ONCE, compareBy: "Place" });
     nursery.sheet("Records").getRange("C1").setValue("Weather");
     nursery.ask("sidebarSetUp", ONCE);
-    expect(nursery.value("Takes compared", "A3")).toMatch(/^No comparison: .* no column "Place"/);
+    expect(nursery.value("Takes compared", "A3")).toBe(takeTabs.columnGone({ name: "Place" }));
     expect(nursery.refusal("sidebarSetUp", { ...ONCE, compareBy: "Place" })).toBe(
       'Takes can\'t be compared by "Place": read the columns again',
     );
@@ -91,7 +91,8 @@ describe("with initials wanted", () => {
       before.map((row) => row.slice(1)).slice(1),
     );
     expect(after.slice(3, 8).map(([who]) => who)).toEqual(["A.", "K.", "K. 2", "M. A.", "M. A. 2"]);
-    expect(JSON.stringify(after)).toContain("Nobody to compare with: M. A. in Nera");
+    const alone = groupAlone({ group: "M. A.", stratum: "Nera" });
+    expect(after.flat().join()).toContain(alone);
     expect(nursery.sheet("Takes compared").getRange("A3").getFormula()).toBe("");
     expect(text(nursery, "Work plan")).toContain("K. O. left out: no hours a day");
     expect(nursery.ask("sidebarOpen", null).setUp?.initials).toBe(true);
@@ -113,7 +114,7 @@ describe("with initials wanted", () => {
     nursery.ask("sidebarSetUp", { ...asked, compareBy: "" });
     const rest = nursery.values("Takes compared").slice(2).flat();
     expect(rest.filter((cell) => cell !== "")).toEqual([
-      "No takes are compared here: Set up says by what they are",
+      takeTabs.noneChosen(),
       "a note of the person's own",
     ]);
     expect(sheet().getSheetId()).toBe(id);

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { noGrafts } from "../../src/sentences/made/take-faults";
+import { noTakeRates } from "../../src/sentences/made/take-tabs";
 import {
   AS_OF,
   type Nursery,
@@ -180,7 +182,7 @@ describe("Set up", () => {
       ]),
     ]);
     nursery.ask("sidebarSetUp", ONCE);
-    expect(nursery.value("Takes", "A3")).toMatch(/^No take rates: records has no column for /);
+    expect(nursery.value("Takes", "A3")).toBe(noTakeRates({ why: noGrafts() }));
   });
 
   it("keeps the log when it is done again", () => {

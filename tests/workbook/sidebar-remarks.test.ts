@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { rowsLeftOutOfPage } from "../../src/sentences/made/records";
+import { takesRemarks } from "../../src/wording/takes";
 import { type Nursery, openNursery, smallRecords } from "./nursery";
 
 /** A log below the batches, with a line of a step that nobody knows. */
@@ -16,8 +18,10 @@ describe("rows left out, told in the sidebar", () => {
     expect(nursery.ask("sidebarToday", { daysAhead: 7 }).remark).toBe(remark);
     expect(nursery.ask("sidebarAhead", null).remark).toBe(remark);
     const takes = comparedTakes(nursery);
-    expect([takes.remark, takes.reasonsRemark].join()).toContain(remark);
-    expect(JSON.stringify(takes)).not.toContain("BATCH_CHECK");
+    for (const remarks of [takes.remarks, takes.reasonsRemarks]) {
+      expect(remarks).toContainEqual({ code: "rows-left-out", rows: 1 });
+      expect(takesRemarks(remarks, "page")).toContain(rowsLeftOutOfPage({ rows: 1 }));
+    }
   });
 
   it("are not told of where there are none", () => {

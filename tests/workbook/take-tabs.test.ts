@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { nameList } from "../../src/core/cells/quoted";
+import { noSuchColumn, noSuchPeriod } from "../../src/sentences/made/take-faults";
+import * as text from "../../src/sentences/made/takes-page";
 import { lastMonthSentence } from "../../src/sidebar/takes/take-words";
+import { COMPARED_WORDS, REASON_WORDS, TREND_WORDS } from "../../src/wording/takes";
 import { openNursery } from "./nursery";
 
 describe("the sample nursery, set up", () => {
@@ -14,10 +18,10 @@ describe("the sample nursery, set up", () => {
     );
     const rowOf = (tab: string, name: string) =>
       nursery.values(tab).find((row) => row.includes(name));
-    expect(rowOf("Takes compared", "Kesto")).toContain("below the rest");
-    expect(rowOf("Takes compared", "Mirel")).toContain("no clear difference");
-    expect(rowOf("Takes by month", "2026-03")).toContain("low");
-    expect(rowOf("What takes go with", "Rootstock")).toContain("no clear link");
+    expect(rowOf("Takes compared", "Kesto")).toContain(COMPARED_WORDS.below());
+    expect(rowOf("Takes compared", "Mirel")).toContain(COMPARED_WORDS.alike());
+    expect(rowOf("Takes by month", "2026-03")).toContain(TREND_WORDS.low());
+    expect(rowOf("What takes go with", "Rootstock")).toContain(REASON_WORDS["no clear link"]());
   });
 
   it("answers the sidebar with the same, and with what can be chosen", () => {
@@ -40,7 +44,7 @@ describe("the sample nursery, set up", () => {
     expect(usual.evenFors).not.toContain("Grafter");
     expect(usual.compared.find(({ group }) => group[0]?.text === "Kesto")?.reading).toBe("below");
     expect(usual.trend.at(-1)).toMatchObject({ period: "2026-11", isOpen: true, rate: null });
-    expect(usual.reasonsRemark).toMatch(/^Going with takes is not causing them/);
+    expect(usual.reasonsRemarks[0]).toEqual({ code: "not-cause" });
     expect(ask("Place", "Variety+Season", "quarter").trend[0]?.period).toBe("2024-Q3");
     // What is compared can't be evened for: the first that can is taken.
     expect(ask("Variety", "Variety").evenFor).not.toBe("Variety");
@@ -54,18 +58,30 @@ describe("the sample nursery, set up", () => {
       grafted: 333,
       reading: "usual",
     });
+    const { rate, usual } = takes ?? {};
+    expect(rate?.toFixed(2)).toBe("0.68");
+    expect(usual?.toFixed(2)).toBe("0.73");
     expect(takes && lastMonthSentence(takes)).toBe(
-      "Takes of grafts made in 2026-10 so far: 68 % of 333; usual is 73 %: nothing out of the ordinary.",
+      text.lastMonthUsual({
+        period: "2026-10",
+        counted: "open",
+        grafted: 333,
+        rate: rate as number,
+        usual: usual as number,
+      }),
     );
   });
 
   it("refuses what is no column or no period in a sentence", () => {
     const nursery = openNursery().ready();
-    expect(nursery.refusal("sidebarCompareTakes", { by: "Moon", evenFor: "", period: "" })).toMatch(
-      /^by names "Moon", which is no column/,
+    const headers = (nursery.values("Records")[0] ?? [])
+      .filter((header) => header !== "")
+      .map(String);
+    expect(nursery.refusal("sidebarCompareTakes", { by: "Moon", evenFor: "", period: "" })).toBe(
+      noSuchColumn({ argument: "by", name: "Moon", known: nameList(headers) }),
     );
     expect(nursery.refusal("sidebarCompareTakes", { by: "", evenFor: "", period: "moon" })).toBe(
-      'period must be "week", "month" or "quarter"; found "moon"',
+      noSuchPeriod({ found: "moon" }),
     );
   });
 });

@@ -42,7 +42,11 @@ export function wilsonInterval({ successes, trials, level }: WilsonOptions): Sha
     );
   }
   if (successes > trials) {
-    throw new InputError("more-taken-than-grafted", `${successes} of ${trials} is more than all`);
+    throw new InputError({
+      code: "more-taken-than-grafted",
+      taken: successes,
+      grafted: trials,
+    });
   }
   return scoreInterval({
     share: successes / trials,

@@ -1,10 +1,12 @@
-import { quoted } from "../cells/quoted";
+import type { Kinds } from "../answer";
 import { InputError } from "../input-error";
+import { leftOut } from "../records/left-out";
 import type { Records } from "../records/records";
 import { type FairReading, fairComparison } from "../statistics/fair-comparison";
-import { type CountedBatches, countedBatches, type TakenBatch } from "./counted-batches";
+import { countedBatches, type TakenBatch } from "./counted-batches";
 import type { GroupColumn } from "./group-column";
 import { type BatchGroup, groupBatches, groupColumns } from "./grouping";
+import { notUsed, type TakesRemark } from "./takes-remark";
 
 export interface ComparedQuestion {
   readonly records: Records;
@@ -15,6 +17,18 @@ export interface ComparedQuestion {
   /** Strictly between 0 and 1. */
   readonly level: number;
 }
+
+/** The columns of a group's row, behind those that groups are made of. */
+export const COMPARED_COLUMNS = {
+  grafted: "count",
+  taken: "count",
+  takeRate: "share",
+  expectedRate: "share",
+  evenedRate: "share",
+  from: "share",
+  to: "share",
+  reading: "text",
+} as const satisfies Kinds;
 
 /** A group beside what all groups together reached with the same. Shares are 0 to 1. */
 export interface ComparedTake {
@@ -45,14 +59,14 @@ export interface ComparedTakes {
   readonly alone: readonly StandsAlone[];
   /** How many batches stand alone: they are counted, but not judged. */
   readonly aloneBatches: number;
-  readonly batches: CountedBatches;
+  readonly remarks: readonly TakesRemark[];
 }
 
 /**
  * Take rates of groups, evened for what they could not choose: each group beside what all groups
  * together reached with the same varieties, months or whatever `evenFor` names.
  *
- * @throws InputError "unknown-column", also when a column is both compared and evened for
+ * @throws InputError of a TakesFault, "compared-and-evened" when a column is both
  */
 export function comparedTakes({ records, by, evenFor, level }: ComparedQuestion): ComparedTakes {
   const batches = countedBatches(records);
@@ -60,10 +74,7 @@ export function comparedTakes({ records, by, evenFor, level }: ComparedQuestion)
   const evenForColumns = groupColumns(evenFor, records, "evenFor");
   const both = evenForColumns.find(({ name }) => byColumns.some((one) => one.name === name));
   if (both !== undefined) {
-    throw new InputError(
-      "unknown-column",
-      `evenFor names ${quoted(both.name)}, which is what is compared: nobody would be left to compare with`,
-    );
+    throw new InputError({ code: "compared-and-evened", argument: "evenFor", name: both.name });
   }
   const groups = placed(batches.counted, byColumns);
   const strata = placed(batches.counted, evenForColumns);
@@ -101,7 +112,7 @@ export function comparedTakes({ records, by, evenFor, level }: ComparedQuestion)
       })),
     ),
     aloneBatches: compared.reduce((sum, one) => sum + one.batches - one.comparable, 0),
-    batches,
+    remarks: [...notUsed(batches), ...leftOut(records)],
   };
 }
 

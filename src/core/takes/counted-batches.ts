@@ -19,10 +19,10 @@ export interface CountedBatches {
   readonly impossible: readonly Batch[];
 }
 
-/** The batches with grafts made, by whether their takes can be used. @throws InputError "unknown-column" */
+/** The batches with grafts made, by whether their takes can be used. @throws InputError "no-grafts" | "no-takes" */
 export function countedBatches(records: Records): CountedBatches {
-  const grafts = countPlace(records, "grafting", "Grafts made");
-  const takes = countPlace(records, "take count", "Takes");
+  const grafts = countPlace(records, "grafting");
+  const takes = countPlace(records, "take count");
   const counted: TakenBatch[] = [];
   const notCounted: Batch[] = [];
   const impossible: Batch[] = [];
@@ -37,22 +37,8 @@ export function countedBatches(records: Records): CountedBatches {
   return { counted, notCounted, impossible };
 }
 
-/** Sentences on the batches that can't be used, for a closing remark. */
-export function notUsedSentences({ notCounted, impossible }: CountedBatches): readonly string[] {
-  const sentences: string[] = [];
-  if (notCounted.length > 0) sentences.push(`${batchesText(notCounted.length)} not counted yet`);
-  if (impossible.length > 0) {
-    sentences.push(`${batchesText(impossible.length)} left out: more taken than grafted`);
-  }
-  return sentences;
-}
-
-export function batchesText(count: number): string {
-  return count === 1 ? "1 batch" : `${count} batches`;
-}
-
-/** The place of a counted step. @throws InputError "unknown-column" when the records have none */
-export function countPlace(records: Records, key: string, name: string): number {
+/** The place of a counted step. @throws InputError "no-grafts" | "no-takes" when the records have none */
+export function countPlace(records: Records, key: "grafting" | "take count"): number {
   const place = stepIndex(records, key);
   const counted =
     place !== null &&
@@ -62,7 +48,7 @@ export function countPlace(records: Records, key: string, name: string): number 
     ) ||
       records.batches.some(({ counts }) => counts[place] !== null));
   if (place === null || !counted) {
-    throw new InputError("unknown-column", `records has no column for ${name}`);
+    throw new InputError({ code: key === "grafting" ? "no-grafts" : "no-takes" });
   }
   return place;
 }

@@ -1,4 +1,3 @@
-import { nameList, quoted } from "../cells/quoted";
 import { InputError } from "../input-error";
 import { namesPeople } from "../people/people-columns";
 import { type Batch, TEXT_FACTS } from "../records/batch";
@@ -13,8 +12,8 @@ import { madeColumn } from "./made-columns";
  * or a header as it stands in the sheet, capitals and accents aside, or a column that is made from
  * the records (see made-columns.ts).
  *
- * @param argument what the caller calls `by`, for the sentence
- * @throws InputError "unknown-column"
+ * @param argument what the caller calls `by`
+ * @throws InputError "no-such-column"
  */
 export function groupColumns(
   by: string,
@@ -48,10 +47,7 @@ function groupColumn(name: string, records: Records, argument: string): GroupCol
     }
     const known = new Set(records.columns.map(({ header }) => header));
     known.delete("");
-    throw new InputError(
-      "unknown-column",
-      `${argument} names ${quoted(name)}, which is no column of the records; they have: ${nameList([...known])}`,
-    );
+    throw new InputError({ code: "no-such-column", argument, name, known: [...known] });
   }
   if (first.target?.kind === "fact") return ofFact(first.header, first.target.fact);
   const columnIn = new Map(named.map(({ table, column }) => [table, column]));

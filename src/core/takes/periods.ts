@@ -1,4 +1,3 @@
-import { quoted } from "../cells/quoted";
 import { type CivilDay, yearMonthDay } from "../dates/civil-day";
 import { isoWeek, isoWeekText } from "../dates/iso-week";
 import { isoMonth, monthOf } from "../dates/month";
@@ -7,15 +6,12 @@ import { InputError } from "../input-error";
 export const PERIODS = ["week", "month", "quarter"] as const;
 export type Period = (typeof PERIODS)[number];
 
-/** @throws InputError "argument-unreadable" */
+/** @throws InputError "no-such-period" */
 export function periodNamed(text: string): Period {
   const wanted = text.trim().toLowerCase();
   const period = PERIODS.find((one) => one === wanted);
   if (period !== undefined) return period;
-  throw new InputError(
-    "argument-unreadable",
-    `period must be "week", "month" or "quarter"; found ${quoted(text)}`,
-  );
+  throw new InputError({ code: "no-such-period", found: text });
 }
 
 /**

@@ -1,9 +1,12 @@
+import type { Kinds } from "../answer";
+import { leftOut } from "../records/left-out";
 import type { Records } from "../records/records";
 import { batchSpread, type CountedBatch } from "../statistics/batch-spread";
 import { wilsonInterval } from "../statistics/wilson-interval";
 import { countPlace } from "./counted-batches";
 import type { GroupColumn } from "./group-column";
 import { type BatchGroup, groupBatches, groupColumns } from "./grouping";
+import { notUsedCounts, type TakesRemark } from "./takes-remark";
 
 export interface SummaryQuestion {
   readonly records: Records;
@@ -12,6 +15,18 @@ export interface SummaryQuestion {
   /** Strictly between 0 and 1. */
   readonly level: number;
 }
+
+/** The columns of a group's row, behind those that groups are made of. */
+export const SUMMARY_COLUMNS = {
+  batches: "count",
+  grafted: "count",
+  taken: "count",
+  takeRate: "share",
+  from: "share",
+  to: "share",
+  spread: "number",
+  remarks: "text",
+} as const satisfies Kinds;
 
 /** The takes of a group's batches together. Shares are 0 to 1; null where nothing is counted. */
 export interface SummedTake {
@@ -24,10 +39,8 @@ export interface SummedTake {
   readonly takeRate: number | null;
   readonly from: number | null;
   readonly to: number | null;
-  /** Batches whose takes are not counted yet. */
-  readonly notCounted: number;
-  /** Batches left out, of which more took than were grafted. */
-  readonly impossible: number;
+  /** What is left out of the rate, and what the range does not allow for. */
+  readonly remarks: readonly TakesRemark[];
 }
 
 export interface SummedTakes {
@@ -35,8 +48,7 @@ export interface SummedTakes {
   readonly groups: readonly SummedTake[];
   /** How much more batches of a group differ than by chance alone, which is 1. */
   readonly spread: number;
-  /** Whether no group has two counted batches, so that their spread can't be told. */
-  readonly isSpreadUnknown: boolean;
+  readonly remarks: readonly TakesRemark[];
 }
 
 /**
@@ -44,21 +56,22 @@ export interface SummedTakes {
  * by how much batches of one group differ beyond chance. Batches whose takes are not counted yet are
  * left out of the rate.
  *
- * @throws InputError "unknown-column", also when the records have no grafts or no takes
+ * @throws InputError of a TakesFault
  */
 export function summedTakes({ records, by, level }: SummaryQuestion): SummedTakes {
-  const grafts = countPlace(records, "grafting", "Grafts made");
-  const takes = countPlace(records, "take count", "Takes");
+  const grafts = countPlace(records, "grafting");
+  const takes = countPlace(records, "take count");
   const columns = groupColumns(by, records);
   const groups = groupBatches(
     records.batches.filter((batch) => (batch.counts[grafts] ?? 0) > 0),
     columns,
   ).map((group) => countGroup(group, grafts, takes));
   const spread = batchSpread(groups.map((group) => group.counted));
+  const isSpreadUnknown = spread.degreesOfFreedom === 0;
   return {
     by: columns,
     spread: spread.factor,
-    isSpreadUnknown: spread.degreesOfFreedom === 0,
+    remarks: leftOut(records),
     groups: groups.map(({ values, counted, notCounted, impossible }): SummedTake => {
       const grafted = total(counted, "grafted");
       const taken = total(counted, "taken");
@@ -78,8 +91,10 @@ export function summedTakes({ records, by, level }: SummaryQuestion): SummedTake
         takeRate: grafted === 0 ? null : taken / grafted,
         from: range?.low ?? null,
         to: range?.high ?? null,
-        notCounted,
-        impossible,
+        remarks: [
+          ...notUsedCounts(notCounted, impossible),
+          ...(isSpreadUnknown && counted.length > 0 ? [{ code: "one-batch-each" } as const] : []),
+        ],
       };
     }),
   };

@@ -1,9 +1,6 @@
 import { InputError } from "../input-error";
 import { wilsonInterval } from "../statistics/wilson-interval";
 
-/** Said in a cell of a list where the two counts can't both be right. */
-export const MORE_TAKEN_THAN_GRAFTED = "more taken than grafted";
-
 /**
  * The share of grafts that took.
  *
@@ -15,7 +12,7 @@ export const MORE_TAKEN_THAN_GRAFTED = "more taken than grafted";
 export function takeRate(taken: number | null, grafted: number | null): number | null {
   if (taken === null || grafted === null || grafted === 0) return null;
   if (taken > grafted) {
-    throw new InputError("more-taken-than-grafted", `${taken} taken of ${grafted} grafted`);
+    throw new InputError({ code: "more-taken-than-grafted", taken, grafted });
   }
   return taken / grafted;
 }

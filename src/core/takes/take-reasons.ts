@@ -1,7 +1,10 @@
+import type { Kinds } from "../answer";
+import { leftOut } from "../records/left-out";
 import type { Records } from "../records/records";
 import { type ReasonColumn, type ReasonResult, reasonsFit } from "../statistics/reasons-fit";
-import { type CountedBatches, countedBatches } from "./counted-batches";
+import { countedBatches } from "./counted-batches";
 import { type RecordedColumn, recordedColumns } from "./reason-columns";
+import { notUsed, type TakesRemark } from "./takes-remark";
 
 export interface ReasonsQuestion {
   readonly records: Records;
@@ -23,6 +26,15 @@ export type ReasonReading =
   | "only beside"
   | "no clear link"
   | "too few to tell";
+
+export const REASON_COLUMNS = {
+  column: "text",
+  groups: "count",
+  explained: "share",
+  best: "text",
+  worst: "text",
+  reading: "text",
+} as const satisfies Kinds;
 
 /** A group of a column, with its take rate, 0 to 1, everything else as it is over all batches. */
 export interface RatedGroup {
@@ -46,7 +58,8 @@ export interface TakeReason {
 export interface TakeReasons {
   /** Most first. */
   readonly reasons: readonly TakeReason[];
-  readonly batches: CountedBatches;
+  /** First that going with takes is not causing them, whatever was found. */
+  readonly remarks: readonly TakesRemark[];
 }
 
 /** A group of fewer batches is not looked at on its own (our choice). */
@@ -55,7 +68,7 @@ const FEWEST_BATCHES = 3;
 /**
  * Which recorded columns go with takes, most first, alone and beside the others.
  *
- * @throws InputError "unknown-column" when the records have no grafts or no takes
+ * @throws InputError "no-grafts" | "no-takes"
  */
 export function takeReasons({ records, level }: ReasonsQuestion): TakeReasons {
   const batches = countedBatches(records);
@@ -84,7 +97,7 @@ export function takeReasons({ records, level }: ReasonsQuestion): TakeReasons {
   reasons.sort(
     (a, b) => (b.explained ?? -1) - (a.explained ?? -1) || (a.column < b.column ? -1 : 1),
   );
-  return { reasons, batches };
+  return { reasons, remarks: [{ code: "not-cause" }, ...notUsed(batches), ...leftOut(records)] };
 }
 
 interface LevelledColumn extends ReasonColumn {

@@ -1,11 +1,14 @@
+import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
 import type { Batch } from "../records/batch";
+import { leftOut } from "../records/left-out";
 import { type Records, stepIndex } from "../records/records";
 import { type ChartReading, proportionChart } from "../statistics/proportion-chart";
 import { type CountedBatches, countedBatches } from "./counted-batches";
 import type { GroupColumn } from "./group-column";
 import { type BatchGroup, groupBatches, groupColumns } from "./grouping";
 import { type Period, periodText } from "./periods";
+import { notUsed, type TakesRemark } from "./takes-remark";
 
 export interface TrendQuestion {
   readonly records: Records;
@@ -13,6 +16,17 @@ export interface TrendQuestion {
   /** A column whose groups are each followed on their own, or several joined with "+"; null for all together. */
   readonly by: string | null;
 }
+
+/** The columns of a period's row, behind the period and the columns that groups are made of. */
+export const TREND_COLUMNS = {
+  grafted: "count",
+  taken: "count",
+  takeRate: "share",
+  usualRate: "share",
+  low: "share",
+  high: "share",
+  reading: "text",
+} as const satisfies Kinds;
 
 /** The takes of a period of grafting. Shares are 0 to 1; null where nothing is counted, which is not 0. */
 export interface TrendPeriod {
@@ -37,9 +51,8 @@ export interface TakeTrend {
   readonly by: readonly GroupColumn[];
   /** By group, then by time. */
   readonly periods: readonly TrendPeriod[];
-  readonly batches: CountedBatches;
-  /** Counted batches without a day of grafting, which are in no period. */
-  readonly undated: number;
+  /** Also on counted batches without a day of grafting, which are in no period. */
+  readonly remarks: readonly TakesRemark[];
 }
 
 /** Takes that were not counted so many days before the last recorded day are not waited for (our choice). */
@@ -52,7 +65,7 @@ const LONGEST_WAIT_DAYS = 90;
  * A period is still open when it holds the last grafting day, or batches whose takes may still be
  * counted.
  *
- * @throws InputError "unknown-column"
+ * @throws InputError of a TakesFault
  */
 export function takeTrend({ records, period, by }: TrendQuestion): TakeTrend {
   const batches = countedBatches(records);
@@ -62,10 +75,14 @@ export function takeTrend({ records, period, by }: TrendQuestion): TakeTrend {
   const isOpen = openPeriods(records, batches, period, dayOf);
   const countsOf = new Map(batches.counted.map((one) => [one.batch, one]));
   const dated = [...countsOf.keys(), ...batches.notCounted].filter((one) => dayOf(one) !== null);
+  const undated = batches.counted.filter(({ batch }) => dayOf(batch) === null).length;
   return {
     by: columns,
-    batches,
-    undated: batches.counted.filter(({ batch }) => dayOf(batch) === null).length,
+    remarks: [
+      ...notUsed(batches),
+      ...(undated > 0 ? [{ code: "no-grafting-day", batches: undated } as const] : []),
+      ...leftOut(records),
+    ],
     periods: groupBatches(dated, columns).flatMap((group) => {
       const sums = new Map<string, { grafted: number; taken: number }>();
       for (const batch of group.batches) {

@@ -1,3 +1,4 @@
+import { groupText } from "../../wording/takes";
 import type { NamedText } from "../../workbook/sidebar-calls";
 
 /** What a group is called on the page. */
@@ -31,6 +32,6 @@ export function peopleShown(): PeopleShown {
 /** @example calledBy([{ text: "Kesto", initials: "K." }], true) // "K." */
 export function calledBy(texts: readonly NamedText[], byInitials: boolean): string {
   return texts
-    .map(({ text, initials }) => (byInitials ? (initials ?? text) : text) || "(blank)")
+    .map(({ text, initials }) => groupText(byInitials ? (initials ?? text) : text))
     .join(" ");
 }

@@ -1,5 +1,6 @@
+import * as text from "../../sentences/made/takes-page";
+import { takesRemarks } from "../../wording/takes";
 import type { TakesRow } from "../../workbook/sidebar-calls";
-import { counted, countText, percentText } from "../controls/count-words";
 import { element } from "../controls/element";
 import { rangeTrack } from "../controls/range-track";
 import { userText, wholeText } from "../controls/user-text";
@@ -7,7 +8,8 @@ import type { Called } from "../people/people-shown";
 
 /** A group's take rate as a dot on its range, with the counts that it comes from. */
 export function groupItem(row: TakesRow, called: Called): HTMLElement {
-  const { group, rate, from, to, remark } = row;
+  const { group, rate, from, to } = row;
+  const remark = takesRemarks(row.remarks, "page");
   return element(
     "div",
     { class: "drawn" },
@@ -15,7 +17,7 @@ export function groupItem(row: TakesRow, called: Called): HTMLElement {
       "p",
       { class: "drawn-words" },
       userText(called(group)),
-      element("span", {}, rate === null ? "not counted yet" : percentText(rate)),
+      element("span", {}, rate === null ? text.notCountedYet() : text.rate({ rate })),
     ),
     rate === null || from === null || to === null
       ? null
@@ -27,12 +29,12 @@ export function groupItem(row: TakesRow, called: Called): HTMLElement {
 
 /** @example rangeWords(row) // "78 %, range 69 % to 85 %" */
 export function rangeWords({ rate, from, to }: TakesRow): string {
-  if (rate === null) return "not counted yet";
-  if (from === null || to === null) return percentText(rate);
-  return `${percentText(rate)}, range ${percentText(from)} to ${percentText(to)}`;
+  if (rate === null) return text.notCountedYet();
+  if (from === null || to === null) return text.rate({ rate });
+  return text.rateAndRange({ rate, from, to });
 }
 
 /** @example countWords(row) // "251 taken of 320 grafted, 2 batches" */
-export function countWords({ taken, grafted, batches }: TakesRow): string {
-  return `${countText(taken)} taken of ${countText(grafted)} grafted, ${counted(batches, "batch", "batches")}`;
+export function countWords(row: TakesRow): string {
+  return text.counts(row);
 }

@@ -1,3 +1,5 @@
+import * as header from "../../sentences/made/take-columns";
+import * as text from "../../sentences/made/takes-page";
 import type { TakesAnswer, TakesRow } from "../../workbook/sidebar-calls";
 import { choice } from "../controls/choice";
 import { countText, percentText } from "../controls/count-words";
@@ -30,7 +32,7 @@ export function takesSection(context: SidebarContext): Section {
   const load = () =>
     whileWorking({
       status,
-      doing: "Counting takes",
+      doing: text.counting(),
       controls: [fields],
       work: async () => show(await call("sidebarTakes", { by })),
     });
@@ -45,7 +47,7 @@ export function takesSection(context: SidebarContext): Section {
       by = select.value;
       void load().then(() => fields.querySelector("select")?.focus());
     });
-    fields.replaceChildren(field("By", select), again);
+    fields.replaceChildren(field(text.by(), select), again);
     answered = answer;
     draw();
   };
@@ -53,10 +55,10 @@ export function takesSection(context: SidebarContext): Section {
     if (answered !== null) body.replaceChildren(...drawn(answered, people.called));
   };
   people.onChange(draw);
-  const again = element("button", { type: "button", class: "plain" }, "Read again");
+  const again = element("button", { type: "button", class: "plain" }, text.readAgain());
   again.addEventListener("click", () => void load());
   fields.append(again);
-  const heading = element("h2", {}, "Grafts that took");
+  const heading = element("h2", {}, text.title());
   const tick = initialsTick(people);
   return {
     element: element("section", {}, heading, fields, tick, body, fair.element),
@@ -68,32 +70,41 @@ export function takesSection(context: SidebarContext): Section {
 
 function drawn({ rows, by }: TakesAnswer, called: Called): Node[] {
   if (rows.length === 0) {
-    return [element("p", {}, "No batch with grafts made stands in the records yet.")];
+    return [element("p", {}, text.noBatch())];
   }
   const spread = rows.map((row) => row.spread).find((one) => one !== null) ?? null;
   return [
-    element("p", {}, `The dot is the take rate, the bar its range.${spreadWords(spread)}`),
+    element("p", {}, spreadWords(spread)),
     element(
       "div",
-      { role: "group", "aria-label": `Take rates by ${shortened(by)}` },
-      scaleLine("0 %", "100 %"),
+      { role: "group", "aria-label": text.takeRatesBy({ by: shortened(by) }) },
+      scaleLine(percentText(0), percentText(1)),
       longList(rows, (row) => groupItem(row, called)),
     ),
-    disclosure({ summary: "The same as a table", content: () => takesTable(rows, by, called) }),
+    disclosure({ summary: text.asTable(), content: () => takesTable(rows, by, called) }),
   ];
 }
 
-/** Said only where batches differ more than by chance, which is when the ranges were widened. */
+/** Of the spread only where batches differ more than by chance, which is when the ranges were widened. */
 function spreadWords(spread: number | null): string {
-  if (spread === null || spread <= 1) return "";
-  return ` Batches of one group differ more than by chance alone (batch spread ${Math.round(spread * 10) / 10}, where 1 is chance alone), so the ranges are wider.`;
+  if (spread === null || spread <= 1) return text.dotAndBar();
+  const tenths = String(Math.round(spread * 10) / 10);
+  return `${text.dotAndBar()} ${text.spread({ spread: tenths })}`;
 }
 
 function takesTable(rows: readonly TakesRow[], by: string, called: Called): HTMLElement {
   const share = (value: number | null) => (value === null ? "" : percentText(value));
   return numberTable({
-    title: `Take rates by ${shortened(by)}`,
-    headers: [shortened(by, 40), "Batches", "Grafted", "Taken", "Rate", "From", "To"],
+    title: text.takeRatesBy({ by: shortened(by) }),
+    headers: [
+      shortened(by, 40),
+      header.batches(),
+      header.grafted(),
+      header.taken(),
+      text.columnRate(),
+      header.from(),
+      header.to(),
+    ],
     rows: rows.map(({ group, batches, grafted, taken, rate, from, to }) => [
       called(group),
       ...[batches, grafted, taken].map(countText),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { InputError } from "../../../src/core/input-error";
 import { takeRange, takeRate } from "../../../src/core/takes/take-rate";
+import { faultOf } from "../../support/fault-of";
 
 describe("published values: Pimentel-Gomes (2009) p. 382, 180 and 150 of 200 grafts took", () => {
   it.each([
@@ -32,9 +32,9 @@ describe("takeRate and takeRange", () => {
   });
 
   it("refuse more taken than grafted", () => {
-    const error = new InputError("more-taken-than-grafted", "21 taken of 20 grafted");
-    expect(() => takeRate(21, 20)).toThrow(error);
-    expect(() => takeRange(21, 20, 0.95)).toThrow(error);
+    const fault = { code: "more-taken-than-grafted", taken: 21, grafted: 20 };
+    expect(faultOf(() => takeRate(21, 20))).toEqual(fault);
+    expect(faultOf(() => takeRange(21, 20, 0.95))).toEqual(fault);
     expect(takeRate(5, 0)).toBeNull();
   });
 });

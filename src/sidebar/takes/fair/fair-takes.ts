@@ -1,3 +1,4 @@
+import * as text from "../../../sentences/made/takes-page";
 import type { CompareAnswer } from "../../../workbook/sidebar-calls";
 import { choice } from "../../controls/choice";
 import { element } from "../../controls/element";
@@ -9,7 +10,11 @@ import { fairUse } from "./fair-use";
 import { reasonsPart } from "./reasons-part";
 import { trendPart } from "./trend-part";
 
-const PERIODS = ["week", "month", "quarter"];
+const PERIODS = [
+  { value: "week", label: text.periodWeek },
+  { value: "month", label: text.periodMonth },
+  { value: "quarter", label: text.periodQuarter },
+] as const;
 
 /** Takes compared fairly, over time, and what goes with them. */
 export function fairTakes({ call, status, people }: SidebarContext): Section {
@@ -24,7 +29,7 @@ export function fairTakes({ call, status, people }: SidebarContext): Section {
   const load = () =>
     whileWorking({
       status,
-      doing: "Comparing takes",
+      doing: text.comparing(),
       controls: [compareFields, periodFields],
       work: async () => {
         answer = await call("sidebarCompareTakes", { ...wanted });
@@ -33,11 +38,8 @@ export function fairTakes({ call, status, people }: SidebarContext): Section {
     });
   const show = (given: CompareAnswer) => {
     Object.assign(wanted, { by: given.by, evenFor: given.evenFor, period: given.period });
-    const select = (key: "by" | "evenFor" | "period", options: readonly string[]) => {
-      const made = choice(
-        options.map((value) => ({ value, label: value.replace("+", " and ") })),
-        wanted[key],
-      );
+    const select = (key: "by" | "evenFor" | "period", options: readonly Choice[]) => {
+      const made = choice(options, wanted[key]);
       made.addEventListener("change", () => {
         wanted[key] = made.value;
         const at = [...compareFields.querySelectorAll("select")].indexOf(made);
@@ -49,10 +51,11 @@ export function fairTakes({ call, status, people }: SidebarContext): Section {
       return made;
     };
     compareFields.replaceChildren(
-      field("Compare", select("by", given.columns)),
-      field("Evened for", select("evenFor", given.evenFors)),
+      field(text.compare(), select("by", given.columns.map(columnsChoice))),
+      field(text.evenedFor(), select("evenFor", given.evenFors.map(columnsChoice))),
     );
-    periodFields.replaceChildren(field("Period", select("period", PERIODS)));
+    const periods = PERIODS.map(({ value, label }) => ({ value, label: label() }));
+    periodFields.replaceChildren(field(text.period(), select("period", periods)));
     draw();
   };
   const draw = () => {
@@ -66,16 +69,26 @@ export function fairTakes({ call, status, people }: SidebarContext): Section {
     element: element(
       "div",
       {},
-      element("h2", {}, "Compared fairly"),
+      element("h2", {}, text.comparedTitle()),
       compareFields,
       compared,
       fairUse(),
-      element("h2", {}, "Over time"),
+      element("h2", {}, text.overTime()),
       periodFields,
       trend,
-      element("h2", {}, "What goes with takes"),
+      element("h2", {}, text.reasonsTitle()),
       reasons,
     ),
     load,
   };
+}
+
+interface Choice {
+  readonly value: string;
+  readonly label: string;
+}
+
+/** A column, or two joined with "+". */
+function columnsChoice(value: string): Choice {
+  return { value, label: text.together({ columns: value.split("+") }) };
 }

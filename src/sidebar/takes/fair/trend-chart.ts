@@ -1,5 +1,5 @@
+import * as text from "../../../sentences/made/takes-page";
 import type { TrendRow } from "../../../workbook/sidebar-calls";
-import { percentText } from "../../controls/count-words";
 import { svg } from "../../controls/svg";
 import { isSignal } from "../take-words";
 
@@ -52,7 +52,7 @@ export function trendChart(rows: readonly TrendRow[], label: string): SVGElement
   });
   if (usual !== null) {
     const words = svg("text", { x: "100%", y: up(usual), dy: "-4", "text-anchor": "end" });
-    words.textContent = `usual ${percentText(usual)}`;
+    words.textContent = text.usualRate({ rate: usual });
     marks.push(words);
   }
   return svg("svg", { class: "chart", role: "img", "aria-label": label }, ...marks);

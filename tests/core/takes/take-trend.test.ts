@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import type { Cell } from "../../../src/core/cells/cell";
 import { lastMonth } from "../../../src/core/takes/last-month";
 import { type Period, periodNamed, periodText } from "../../../src/core/takes/periods";
-import { trendAnswer } from "../../../src/core/takes/trend-answer";
-import { rowsByName } from "../../support/answers";
+import { takeTrend } from "../../../src/core/takes/take-trend";
 import { day } from "../../support/days";
+import { faultOf } from "../../support/fault-of";
 import { reading } from "../records/reading";
 
 const HEADER = [
@@ -20,7 +20,7 @@ const trend = (
   rows: readonly (readonly Cell[])[],
   period: Period = "month",
   by: string | null = null,
-) => trendAnswer({ records: reading([HEADER, ...rows]), period, by });
+) => takeTrend({ records: reading([HEADER, ...rows]), period, by });
 
 const monthly = (taken: readonly number[], variety = "Easy") =>
   taken.map((some, month): Cell[] => {
@@ -28,30 +28,23 @@ const monthly = (taken: readonly number[], variety = "Easy") =>
     return [`${variety} ${month}`, variety, `${on}-03`, 100, `${on}-28`, some, "yes"];
   });
 
-describe("trendAnswer", () => {
-  const readings = (answer: ReturnType<typeof trend>) =>
-    rowsByName(answer).map((row) => row.Reading);
-
+describe("takeTrend", () => {
   it("reads a month far below all others as low, against the usual rate and its limits", () => {
-    const rows = rowsByName(trend(monthly([80, 82, 79, 81, 80, 82, 79, 81, 80, 82, 50, 80])));
-    expect(rows.map(({ Reading }) => Reading)).toEqual([
-      ...Array(10).fill("usual"),
-      "low",
-      "usual",
-    ]);
+    const rows = trend(monthly([80, 82, 79, 81, 80, 82, 79, 81, 80, 82, 50, 80])).periods;
+    expect(rows.map((one) => one.reading)).toEqual([...Array(10).fill("usual"), "low", "usual"]);
     expect(rows[10]).toMatchObject({
-      Period: "2025-11",
-      Grafted: 100,
-      Taken: 50,
-      "Take rate": 0.5,
+      period: "2025-11",
+      grafted: 100,
+      taken: 50,
+      takeRate: 0.5,
     });
-    expect(rows[10]?.["Lower limit"]).toBeGreaterThan(0.5);
-    expect(rows[10]?.["Usual rate"]).toBeCloseTo(936 / 1200, 12);
+    expect(rows[10]?.low).toBeGreaterThan(0.5);
+    expect(rows[10]?.usualRate).toBeCloseTo(936 / 1200, 12);
   });
 
   it("reads a slow fall as a drift before any month is low", () => {
     const fall = [...Array(10).fill(82), ...Array(10).fill(77)];
-    const drift = readings(trend(monthly(fall)));
+    const drift = trend(monthly(fall)).periods.map((one) => one.reading);
     expect(drift.slice(0, 7)).toEqual(Array(7).fill("usual"));
     expect(drift[7]).toBe("drifting up");
     expect(drift.at(-1)).toBe("drifting down");
@@ -65,64 +58,63 @@ describe("trendAnswer", () => {
       ["B3", "Easy", "2026-06-01", 50, "2026-07-01", 40, "yes"],
     ];
     const periods = (period: Period) =>
-      rowsByName(trend(rows, period)).map(({ Period: name, Grafted, Taken }) => [
-        name,
-        Grafted,
-        Taken,
-      ]);
+      trend(rows, period).periods.map((one) => [one.period, one.isOpen, one.grafted, one.taken]);
     expect(periods("week")).toEqual([
-      ["2026-W14", 150, 105],
-      ["2026-W23, still open", 50, 40],
+      ["2026-W14", false, 150, 105],
+      ["2026-W23", true, 50, 40],
     ]);
     expect(periods("month")).toEqual([
-      ["2026-03", 100, 80],
-      ["2026-04", 50, 25],
-      ["2026-06, still open", 50, 40],
+      ["2026-03", false, 100, 80],
+      ["2026-04", false, 50, 25],
+      ["2026-06", true, 50, 40],
     ]);
     expect(periods("quarter")).toEqual([
-      ["2026-Q1", 100, 80],
-      ["2026-Q2, still open", 100, 65],
+      ["2026-Q1", false, 100, 80],
+      ["2026-Q2", true, 100, 65],
     ]);
   });
 
   it("marks periods whose takes are still to come, and leaves uncounted ones blank", () => {
-    const rows = rowsByName(
-      trend([
-        ...monthly([80, 82, 79, 81]),
-        ["late", "Easy", "2025-04-20", 100, "", "", ""],
-        ["forgotten", "Easy", "2025-01-10", 100, "", "", ""],
-        ["closed", "Easy", "2025-03-10", 100, "", "", "yes"],
-        ["new", "Easy", "2025-05-02", 100, "", "", ""],
-      ]),
-    );
-    expect(rows.map((row) => row.Period)).toEqual([
-      ...["2025-01", "2025-02", "2025-03", "2025-04, still open", "2025-05, still open"],
+    const { periods } = trend([
+      ...monthly([80, 82, 79, 81]),
+      ["late", "Easy", "2025-04-20", 100, "", "", ""],
+      ["forgotten", "Easy", "2025-01-10", 100, "", "", ""],
+      ["closed", "Easy", "2025-03-10", 100, "", "", "yes"],
+      ["new", "Easy", "2025-05-02", 100, "", "", ""],
     ]);
-    expect(rows[4]).toMatchObject({ Grafted: null, Taken: null, "Take rate": null, Reading: null });
-    expect(rows[4]?.["Usual rate"]).toBeCloseTo(0.805, 12);
+    expect(periods.map(({ period, isOpen }) => [period, isOpen])).toEqual([
+      ["2025-01", false],
+      ["2025-02", false],
+      ["2025-03", false],
+      ["2025-04", true],
+      ["2025-05", true],
+    ]);
+    expect(periods[4]).toMatchObject({ grafted: null, taken: null, takeRate: null, reading: null });
+    expect(periods[4]?.usualRate).toBeCloseTo(0.805, 12);
   });
 
   it("follows each group on its own usual rate", () => {
-    const rows = rowsByName(
-      trend([...monthly([80, 80, 80]), ...monthly([50, 50, 50], "Hard")], "month", "Variety"),
-    );
-    expect(rows.map(({ Variety, Period: name }) => `${Variety} ${name}`.slice(0, 12))).toEqual([
+    const all = [...monthly([80, 80, 80]), ...monthly([50, 50, 50], "Hard")];
+    const { periods } = trend(all, "month", "Variety");
+    expect(periods.map(({ group, period }) => `${group[0]} ${period}`)).toEqual([
       ...["Easy 2025-01", "Easy 2025-02", "Easy 2025-03"],
       ...["Hard 2025-01", "Hard 2025-02", "Hard 2025-03"],
     ]);
-    expect(rows.map((row) => row["Usual rate"])).toEqual([0.8, 0.8, 0.8, 0.5, 0.5, 0.5]);
+    expect(periods.map(({ usualRate }) => usualRate)).toEqual([0.8, 0.8, 0.8, 0.5, 0.5, 0.5]);
   });
 
   it("says which batches it can't place or use", () => {
-    const { remark } = trend([
+    const { remarks } = trend([
       ...monthly([80, 82]),
       ["undated", "Easy", "", 100, "", 70, ""],
       ["odd", "Easy", "2025-02-02", 10, "", 12, ""],
       ["open", "Easy", "2025-02-02", 10, "", "", ""],
     ]);
-    expect(remark).toBe(
-      "1 batch not counted yet. 1 batch left out: no day of grafting. 1 batch left out: more taken than grafted",
-    );
+    expect(remarks).toEqual([
+      { code: "not-counted-yet", batches: 1 },
+      { code: "more-taken-than-grafted", batches: 1 },
+      { code: "no-grafting-day", batches: 1 },
+    ]);
   });
 });
 
@@ -153,9 +145,7 @@ describe("lastMonth", () => {
 describe("periods", () => {
   it("are named whatever the capitals, and refused by name", () => {
     expect(periodNamed(" Month ")).toBe("month");
-    expect(() => periodNamed("moon")).toThrow(
-      'period must be "week", "month" or "quarter"; found "moon"',
-    );
+    expect(faultOf(() => periodNamed("moon"))).toEqual({ code: "no-such-period", found: "moon" });
   });
 
   it("are written as ISO weeks, months and quarters", () => {

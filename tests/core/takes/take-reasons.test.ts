@@ -1,16 +1,14 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { numberBands } from "../../../src/core/statistics/number-bands";
-import { comparedAnswer } from "../../../src/core/takes/compared-answer";
-import { reasonsAnswer } from "../../../src/core/takes/reasons-answer";
+import { comparedTakes } from "../../../src/core/takes/compared-takes";
 import { takeReasons } from "../../../src/core/takes/take-reasons";
 import { csvRows } from "../../samples/csv-rows";
-import { rowsByName } from "../../support/answers";
 import { reading } from "../records/reading";
 
 const HEADER = ["Batch", "Variety", "Grafter", "Place", "Grafts made", "Takes"];
 const reasons = (rows: readonly (readonly (string | number)[])[]) =>
-  reasonsAnswer({ records: reading([HEADER, ...rows]), level: 0.95 });
+  takeReasons({ records: reading([HEADER, ...rows]), level: 0.95 });
 
 /** Batches of two varieties; where `together`, Mirel has all of the hard one. */
 function batches(together: boolean) {
@@ -22,43 +20,41 @@ function batches(together: boolean) {
   });
 }
 
-describe("reasonsAnswer", () => {
+describe("takeReasons", () => {
   it("ranks the column that takes go with first, and finds nothing in the others", () => {
-    const rows = rowsByName(reasons(batches(false)));
-    expect(rows.map(({ Column, Groups }) => [Column, Groups])).toEqual([
+    const { reasons: rows } = reasons(batches(false));
+    expect(rows.map(({ column, groups }) => [column, groups])).toEqual([
       ["Variety", 2],
       ["Grafter", 2],
       ["Place", 3],
     ]);
-    expect(rows[0]?.["Spread explained"]).toBeGreaterThan(0.7);
-    expect(rows[0]).toMatchObject({ Best: "Easy (80 %)", Worst: "Hard (55 %)" });
-    expect(rows[0]?.Reading).toMatch(/^goes with takes, also where the other columns are alike/);
+    expect(rows[0]?.explained).toBeGreaterThan(0.7);
+    expect(rows[0]).toMatchObject({ best: { name: "Easy" }, worst: { name: "Hard" } });
+    expect(rows[0]?.best?.takeRate).toBeCloseTo(0.8, 2);
+    expect(rows[0]?.worst?.takeRate).toBeCloseTo(0.55, 2);
+    expect(rows[0]?.reading).toBe("stays");
     for (const row of rows.slice(1)) {
-      expect(row).toMatchObject({ Best: null, Worst: null, Reading: "no clear link" });
+      expect(row).toMatchObject({ best: null, worst: null, reading: "no clear link" });
     }
   });
 
   it("does not credit either of two columns that always change together", () => {
-    const rows = rowsByName(reasons(batches(true)));
+    const { reasons: rows } = reasons(batches(true));
     for (const name of ["Variety", "Grafter"]) {
-      expect(rows.find(({ Column }) => Column === name)?.Reading).toBe(
-        "goes with takes, but what else differed may be behind it",
-      );
+      expect(rows.find(({ column }) => column === name)?.reading).toBe("others may be behind");
     }
   });
 
   it("says that going with is not causing, whatever it found", () => {
     for (const rows of [batches(true), [["B1", "Easy", "Orrin", "Bay 1", 100, 80]]]) {
-      expect(reasons(rows).remark).toMatch(/^Going with takes is not causing them/);
+      expect(reasons(rows).remarks[0]).toEqual({ code: "not-cause" });
     }
   });
 
   it("reads columns of one group, or of groups of one or two batches, as too few to tell", () => {
-    const rows = rowsByName(reasons(batches(false).slice(0, 5)));
-    expect(rows.find(({ Column }) => Column === "Place")?.Reading).toBe("too few to tell");
-    expect(rowsByName(reasons([])).every(({ Reading }) => Reading === "too few to tell")).toBe(
-      true,
-    );
+    const { reasons: rows } = reasons(batches(false).slice(0, 5));
+    expect(rows.find(({ column }) => column === "Place")?.reading).toBe("too few to tell");
+    expect(reasons([]).reasons.every(({ reading }) => reading === "too few to tell")).toBe(true);
   });
 });
 
@@ -76,30 +72,16 @@ describe("the sample nursery, of which is known what is true", () => {
     for (const column of ["Rootstock", "Place"]) expect(of(column)?.reading).toBe("no clear link");
   });
 
-  it("calls nobody the best or the worst in a sheet where nobody asked for people to be compared", () => {
-    const { rows, remark } = reasonsAnswer({ records, level: 0.95 });
-    expect(rows.find(([column]) => column === "Grafter")?.slice(3, 5)).toEqual([null, null]);
-    expect(JSON.stringify(rows)).not.toMatch(/Kesto|Mirel|Orrin|Tavi/);
-    expect(remark).toContain(
-      "People are not named here: to compare them fairly, use TAKE_COMPARED.",
-    );
-    expect(String(rows.find(([column]) => column === "Variety")?.[4])).toMatch(/^Duskpod/);
-  });
-
   it("sets Kesto apart by an even comparison, and not Mirel, whose plain rate is the lowest", () => {
-    const rows = rowsByName(
-      comparedAnswer({ records, by: "Grafter", evenFor: "Variety", level: 0.95 }),
-    );
-    const named = rows.filter(({ Grafter }) => Grafter !== "(blank)");
-    const lowest = named.reduce((low, row) =>
-      (row["Take rate"] as number) < (low["Take rate"] as number) ? row : low,
-    );
-    expect(lowest.Grafter).toBe("Mirel");
-    expect(named.map(({ Grafter, Reading }) => [Grafter, Reading])).toEqual([
-      ["Kesto", "below the rest"],
-      ["Mirel", "no clear difference"],
-      ["Orrin", "no clear difference"],
-      ["Tavi", "no clear difference"],
+    const { groups } = comparedTakes({ records, by: "Grafter", evenFor: "Variety", level: 0.95 });
+    const named = groups.filter(({ group }) => group[0] !== "");
+    const lowest = named.reduce((low, one) => (one.takeRate < low.takeRate ? one : low));
+    expect(lowest.group).toEqual(["Mirel"]);
+    expect(named.map(({ group, reading }) => [group[0], reading])).toEqual([
+      ["Kesto", "below"],
+      ["Mirel", "alike"],
+      ["Orrin", "alike"],
+      ["Tavi", "alike"],
     ]);
   });
 });

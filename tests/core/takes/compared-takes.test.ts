@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../../src/core/cells/cell";
-import { comparedAnswer } from "../../../src/core/takes/compared-answer";
-import { rowsByName } from "../../support/answers";
+import { comparedTakes } from "../../../src/core/takes/compared-takes";
+import { faultOf } from "../../support/fault-of";
 import { fixture } from "../../support/fixtures";
 import { reading } from "../records/reading";
 
@@ -10,7 +10,7 @@ const compared = (
   rows: readonly (readonly Cell[])[],
   evenFor = "Variety",
   { by = "Grafter", level = 0.95, header = HEADER } = {},
-) => comparedAnswer({ records: reading([header, ...rows]), by, evenFor, level });
+) => comparedTakes({ records: reading([header, ...rows]), by, evenFor, level });
 
 let number = 0;
 const batch = (
@@ -39,20 +39,20 @@ describe("published values: Bickel et al. (1975), admissions by department", () 
     const rows = data.cells.map(({ stratum, group, successes, trials }) =>
       batch(stratum, group, successes, trials),
     );
-    const answer = rowsByName(compared(rows));
+    const { groups } = compared(rows);
     for (const theirs of expected.groups) {
-      const ours = answer.find(({ Grafter }) => Grafter === theirs.group);
-      expect(ours?.Grafted).toBe(theirs.trials);
-      expect((ours?.["Expected rate"] as number) * theirs.trials).toBeCloseTo(theirs.expected, 8);
-      expect(ours?.["Evened rate"]).toBeCloseTo(theirs.evenedRate, 12);
-      expect(ours?.From).toBeLessThan(theirs.evenedRate);
-      expect(ours?.To).toBeGreaterThan(theirs.evenedRate);
-      expect(ours?.Reading).toBe("no clear difference");
+      const ours = groups.find(({ group }) => group[0] === theirs.group);
+      expect(ours?.grafted).toBe(theirs.trials);
+      expect((ours?.expectedRate as number) * theirs.trials).toBeCloseTo(theirs.expected, 8);
+      expect(ours?.evenedRate).toBeCloseTo(theirs.evenedRate, 12);
+      expect(ours?.from).toBeLessThan(theirs.evenedRate);
+      expect(ours?.to).toBeGreaterThan(theirs.evenedRate);
+      expect(ours?.reading).toBe("alike");
     }
   });
 });
 
-describe("comparedAnswer", () => {
+describe("comparedTakes", () => {
   // Mirel has most of the hard variety: her plain rate is lowest, though she is as good as Orrin.
   const unfair = [
     ...some("Easy", "Orrin", 85, 8),
@@ -66,25 +66,23 @@ describe("comparedAnswer", () => {
   ];
 
   it("sets apart the weak grafter, and not the one who has the hard variety", () => {
-    const rows = rowsByName(compared(unfair));
-    const of = (name: string) => rows.find(({ Grafter }) => Grafter === name);
-    expect(of("Mirel")?.["Take rate"]).toBeLessThan(0.65);
-    expect(of("Mirel")?.["Evened rate"]).toBeGreaterThan(0.68);
-    expect(of("Kesto")?.Reading).toBe("below the rest");
-    expect(of("Kesto")?.To).toBeLessThan(of("Mirel")?.From as number);
-    expect(of("Mirel")?.Reading).not.toBe("below the rest");
+    const { groups } = compared(unfair);
+    const of = (name: string) => groups.find(({ group }) => group[0] === name);
+    expect(of("Mirel")?.takeRate).toBeLessThan(0.65);
+    expect(of("Mirel")?.evenedRate).toBeGreaterThan(0.68);
+    expect(of("Kesto")?.reading).toBe("below");
+    expect(of("Kesto")?.to).toBeLessThan(of("Mirel")?.from as number);
+    expect(of("Mirel")?.reading).not.toBe("below");
   });
 
   it("does not set apart a grafter for one batch that died, where others went as usual", () => {
     const even = [...some("Easy", "Orrin", 80, 10), ...some("Easy", "Tavi", 80, 10)];
     const died = [...even, ...some("Easy", "Mirel", 80, 9), batch("Easy", "Mirel", 0)];
-    const rows = rowsByName(compared(died));
-    expect(rows.map(({ Reading }) => Reading)).not.toContain("below the rest");
-    expect(rows.map(({ Reading }) => Reading)).not.toContain("above the rest");
+    const readings = compared(died).groups.map(({ reading }) => reading);
+    expect(readings).not.toContain("below");
+    expect(readings).not.toContain("above");
     const low = [...even, ...some("Easy", "Mirel", 60, 10)];
-    expect(rowsByName(compared(low)).find(({ Grafter }) => Grafter === "Mirel")?.Reading).toBe(
-      "below the rest",
-    );
+    expect(compared(low).groups.find(({ group }) => group[0] === "Mirel")?.reading).toBe("below");
   });
 
   it("says with whom nobody can be compared, and counts their batches all the same", () => {
@@ -94,25 +92,24 @@ describe("comparedAnswer", () => {
       ...some("Rare", "Mirel", 50, 2),
       ...some("New", "Tavi", 70, 4),
     ]);
-    expect(alone.remark).toBe(
-      "Nobody to compare with: Mirel in Rare; Tavi in New (6 batches, counted but not judged)",
-    );
-    const [mirel, orrin, tavi] = rowsByName(alone);
-    expect(mirel?.Grafted).toBe(800);
-    expect(orrin?.Reading).toBe("no clear difference");
-    expect(tavi).toMatchObject({ "Evened rate": null, From: null, To: null });
-    expect(tavi?.Reading).toBe("too few to tell");
+    expect(alone.alone).toEqual([
+      { group: ["Mirel"], stratum: ["Rare"] },
+      { group: ["Tavi"], stratum: ["New"] },
+    ]);
+    expect(alone.aloneBatches).toBe(6);
+    const [mirel, orrin, tavi] = alone.groups;
+    expect(mirel?.grafted).toBe(800);
+    expect(orrin?.reading).toBe("alike");
+    expect(tavi).toMatchObject({ evenedRate: null, from: null, to: null, reading: "too few" });
   });
 
   it("reads two batches as too few, whatever they took", () => {
-    const rows = rowsByName(
-      compared([
-        ...some("Easy", "Orrin", 85),
-        ...some("Easy", "Tavi", 84),
-        ...some("Easy", "New", 9, 2),
-      ]),
-    );
-    expect(rows.find(({ Grafter }) => Grafter === "New")?.Reading).toBe("too few to tell");
+    const { groups } = compared([
+      ...some("Easy", "Orrin", 85),
+      ...some("Easy", "Tavi", 84),
+      ...some("Easy", "New", 9, 2),
+    ]);
+    expect(groups.find(({ group }) => group[0] === "New")?.reading).toBe("too few");
   });
 
   it("evens for several columns, and for those made from days", () => {
@@ -122,9 +119,7 @@ describe("comparedAnswer", () => {
       batch("Easy", "Orrin", 60, 100, "2026-04-02"),
     ];
     const expectedRates = (evenFor: string) =>
-      rowsByName(compared(dated, evenFor)).map((row) =>
-        (row["Expected rate"] as number).toFixed(4),
-      );
+      compared(dated, evenFor).groups.map(({ expectedRate }) => expectedRate.toFixed(4));
     expect(expectedRates("Month")).toEqual([((75 + 60) / 200).toFixed(4), "0.7500"]);
     expect(expectedRates("Variety+Month")).toEqual(expectedRates("Month"));
     expect(expectedRates("Season")).toEqual(["0.7000", "0.7000"]);
@@ -141,29 +136,37 @@ describe("comparedAnswer", () => {
         ...some("Easy", "Orrin", 85),
         ...some("Easy", "Tavi", 84),
       ]).flat();
-      const [first] = rowsByName(compared(rows, "Variety", { level }));
-      return (first?.To as number) - (first?.From as number);
+      const [first] = compared(rows, "Variety", { level }).groups;
+      return (first?.to as number) - (first?.from as number);
     };
     expect(width(1, 0.95)).toBeGreaterThan(width(1, 0.8));
     expect(width(1, 0.95)).toBeGreaterThan(width(4, 0.95));
   });
 
   it("refuses to even for what is compared, and columns that are not there", () => {
-    expect(() => compared(unfair, "Variety+Grafter")).toThrow(
-      'evenFor names "Grafter", which is what is compared: nobody would be left to compare with',
-    );
-    expect(() => compared(unfair, "Moon")).toThrow('evenFor names "Moon", which is no column');
-    expect(() => compared(unfair, "Scion days stored")).toThrow(
-      'evenFor names "Scion days stored", which is no column',
-    );
+    const argument = "evenFor";
+    expect(faultOf(() => compared(unfair, "Variety+Grafter"))).toEqual({
+      code: "compared-and-evened",
+      argument,
+      name: "Grafter",
+    });
+    for (const name of ["Moon", "Scion days stored"]) {
+      expect(faultOf(() => compared(unfair, name))).toEqual({
+        code: "no-such-column",
+        argument,
+        name,
+        known: HEADER,
+      });
+    }
   });
 
   it("has no rows where nothing is counted, and says what is not", () => {
     const answer = compared([batch("Easy", "Orrin", ""), batch("Easy", "Tavi", 140)]);
-    expect(answer.rows).toEqual([]);
-    expect(answer.remark).toBe(
-      "1 batch not counted yet. 1 batch left out: more taken than grafted",
-    );
+    expect(answer.groups).toEqual([]);
+    expect(answer.remarks).toEqual([
+      { code: "not-counted-yet", batches: 1 },
+      { code: "more-taken-than-grafted", batches: 1 },
+    ]);
   });
 
   it("makes scion days from the day of cutting, and weeks of age from the lot's sowing", () => {
@@ -183,9 +186,7 @@ describe("comparedAnswer", () => {
       ["B2", "L1", "", "2026-04-04", "Tavi", "2026-04-07", 100, 60],
     ];
     const by = (name: string) =>
-      rowsByName(compared(rows, "Grafter", { header, by: name })).map(
-        (row) => Object.values(row)[0],
-      );
+      compared(rows, "Grafter", { header, by: name }).groups.map(({ group }) => group[0]);
     expect(by("Scion days stored")).toEqual(["1", "3"]);
     expect(by("Rootstock age in weeks")).toEqual(["13"]);
   });

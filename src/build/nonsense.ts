@@ -1,0 +1,36 @@
+import { readFileSync } from "node:fs";
+import type { Plugin } from "esbuild";
+
+const MADE = /[\\/]sentences[\\/]made[\\/]([a-z-]+)\.ts$/;
+
+/**
+ * A module of sentences as it is where every message is nonsense: its name and facts in odd brackets,
+ * so that a test which reads a sentence is red. Null for any other file.
+ */
+export function nonsenseModule(path: string): string | null {
+  const group = MADE.exec(path)?.[1];
+  if (group === undefined) return null;
+  const messages = readFileSync(path, "utf8").matchAll(/^export const (\w+) = \((.*)\): string/gm);
+  return [...messages]
+    .map(([, key, parameter = ""]) => {
+      // A caller may hand over more than a message is about.
+      const facts = [...parameter.matchAll(/readonly (\w+):/g)].map(
+        ([, fact]) => `${fact}: d.${fact}`,
+      );
+      const words = facts.length === 0 ? "" : ` + " " + JSON.stringify({ ${facts.join(", ")} })`;
+      return `export const ${key} = (d) => "⟦${group}.${key}"${words} + "⟧";`;
+    })
+    .join("\n");
+}
+
+/** The same in a build where NONSENSE is set: npm run check:nonsense. */
+export const nonsense: Plugin = {
+  name: "nonsense",
+  setup({ onLoad }) {
+    if (!process.env.NONSENSE) return;
+    onLoad({ filter: MADE }, ({ path }) => ({
+      contents: nonsenseModule(path) ?? "",
+      loader: "js",
+    }));
+  },
+};

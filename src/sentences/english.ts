@@ -1,0 +1,235 @@
+/**
+ * All that a person reads, in English, as ICU messages. Change any text in quotation marks; what
+ * stands in braces are facts, filled in later. How: README.md beside this file. Then npm run sentences.
+ *
+ * Groups stand in the order of letters, with a blank line between.
+ */
+export const english = {
+  parameterHelp: {
+    asOf: "The day to look from: a cell with a date.",
+    asOfOrNone: "The day to look from. Leave it out to skip what needs a day.",
+    columns:
+      "Two columns, our name and the header in your sheet, for headers that we can't guess. Blank rows are skipped.",
+    ifLeftOut: "{sentence} Left out, it is {usual}.",
+    level: "How many of 100 ranges should hold, as a share.",
+    records: "Your table of batches with its header.",
+    timetable: "Your table of steps with its header. Leave it blank for the built-in steps.",
+  },
+
+  records: {
+    rowsLeftOutOfCell:
+      "{rows, plural, one {# row is} other {# rows are}} left out: see BATCH_CHECK.",
+    rowsLeftOutOfPage: "{rows, plural, one {# row is} other {# rows are}} left out: see Check.",
+  },
+
+  takeColumns: {
+    batches: "Batches",
+    best: "Best",
+    column: "Column",
+    evenedRate: "Evened rate",
+    expectedRate: "Expected rate",
+    explained: "Spread explained",
+    from: "From",
+    grafted: "Grafted",
+    groups: "Groups",
+    high: "Upper limit",
+    low: "Lower limit",
+    period: "Period",
+    reading: "Reading",
+    remarks: "Remark",
+    spread: "Batch spread",
+    taken: "Taken",
+    takeRate: "Take rate",
+    to: "To",
+    usualRate: "Usual rate",
+    worst: "Worst",
+  },
+
+  takeComparedHelp: {
+    answers:
+      "One row a group: its rate, the rate anyone would have had with its batches, its rate evened for them with a range, and one of four readings: above the rest, below the rest, no clear difference, too few to tell.",
+    by: "The column whose groups you compare, such as Grafter.",
+    evenFor:
+      'What to even for: one column, or several joined with "+", such as Variety+Month. Month, Season, Rootstock age in weeks and Scion days stored are made from the days.',
+    level: "How many of 100 ranges should hold, as a share.",
+    sentence:
+      "Take rates of grafters, scion sources or any other groups, evened for what they could not choose.",
+  },
+
+  takeFaults: {
+    comparedAndEvened:
+      '{argument} names "{name}", which is what you compare. Nobody would be left to compare with',
+    moreTakenThanGrafted: "{taken, count} taken of {grafted, count} grafted",
+    moreTakenThanGraftedInList: "more taken than grafted",
+    noGrafts: "records has no column for Grafts made",
+    noSuchColumn:
+      '{argument} names "{name}", which is not a column of the records. They have: {known}',
+    noSuchPeriod: 'period is "week", "month" or "quarter", not "{found}"',
+    noTakes: "records has no column for Takes",
+  },
+
+  takeRangeHelp: {
+    answers:
+      "Two columns, low and high, from 0 to 1 (Wilson's interval); blank where not counted yet.",
+    grafted: "Grafts made: a cell, or a column as long.",
+    high: "High",
+    level: "How many of 100 such ranges should hold, as a share.",
+    low: "Low",
+    sentence: "Between what shares the take rate lies, given how many were grafted: low and high.",
+    taken: "Takes counted: a cell, or a column of cells.",
+  },
+
+  takeRateHelp: {
+    answers: "A share from 0 to 1, or one for each row of the two columns.",
+    grafted: "Grafts made: a cell, or a column as long.",
+    heading: "Take rate",
+    sentence: "The share of grafts that took; blank where they are not counted yet.",
+    taken: "Takes counted: a cell, or a column of cells.",
+  },
+
+  takeReasonsHelp: {
+    answers:
+      "One row a column, most first: how much of the spread between batches it goes with, its best and worst group, and a reading. What goes with takes need not cause them.",
+    level: "How sure a link must be to be named, as a share.",
+    sentence: "Which recorded columns go with good and bad takes, alone and beside the others.",
+  },
+
+  takeSummaryHelp: {
+    answers:
+      "One row a group: batches, grafted, taken, take rate with its range, and how much more batches differ than chance makes them.",
+    by: 'A column of the table, or several joined with "+".',
+    level: "How many of 100 such ranges should hold, as a share.",
+    sentence:
+      "Take rates by variety, grafter or any other column, with the range that the counts allow.",
+  },
+
+  takeTabs: {
+    columnGone:
+      'Nothing is compared: the records have no column "{name}" any more. Choose another in Set up',
+    noneChosen: "Nothing is compared. Choose in Set up what to compare",
+    noTakeRates: "No take rates: {why}. Add it, then make the tabs again in Set up",
+    nothingToEvenFor: "Nothing is compared: beside {by} there is no column to even takes for",
+  },
+
+  takeTrendHelp: {
+    answers:
+      "One row a period: its rate, the usual rate, the limits within which periods have always varied, and one of five readings: usual, low, high, drifting down, drifting up. A period whose takes are not all counted is marked as still open.",
+    by: 'A column whose groups are each followed on their own, or several joined with "+".',
+    period: 'Of grafting: "week", "month" or "quarter"; month if left out.',
+    sentence: "Take rates over time, and when one is out of the ordinary or drifting.",
+  },
+
+  takes: {
+    blank: "(blank)",
+    compareAbove: "above the rest",
+    compareAlike: "no clear difference",
+    compareBelow: "below the rest",
+    compareTooFew: "too few to tell",
+    groupAlone: "{group} in {stratum}",
+    groupRated: "{name} ({takeRate, share})",
+    groupsMore: "{groups, count} more",
+    moreTakenThanGrafted:
+      "{batches, plural, one {# batch is} other {# batches are}} left out: more taken than grafted.",
+    nobodyToCompareWith:
+      "Nobody to compare with: {groups, list}. {batches, plural, one {That # batch is} other {Those # batches are}} counted but not judged.",
+    noGraftingDay:
+      "{batches, plural, one {# batch is} other {# batches are}} left out: no day of grafting.",
+    notCause: "What goes with takes need not cause them. What else changed at the same time?",
+    notCountedYet: "{batches, plural, one {# batch is} other {# batches are}} not counted yet.",
+    oneBatchEach:
+      "With one batch a group we can't tell how much batches vary. The real range may be wider.",
+    peopleNotNamed: "People are not named here. To compare them fairly, use TAKE_COMPARED.",
+    periodOpen: "{period}, still open",
+    reasonAlone: "goes with takes",
+    reasonNoClearLink: "no clear link",
+    reasonNotToldApart: "goes with takes, but there are too few batches to tell it from the others",
+    reasonOnlyBeside: "shows only where the other columns are alike",
+    reasonOthers: "goes with takes, but what else differed may be behind it",
+    reasonStays: "goes with takes, also where the other columns are alike",
+    reasonTooFew: "too few to tell",
+    trendDriftingDown: "drifting down",
+    trendDriftingUp: "drifting up",
+    trendHigh: "high",
+    trendLow: "low",
+    trendUsual: "usual",
+  },
+
+  takesPage: {
+    allPeriods: "All periods as a table",
+    asCounted:
+      "As counted {rate, share} of {grafted, count}; {expected, share} expected of these batches.",
+    asTable: "The same as a table",
+    bestAndWorst: "Best {best}, worst {worst}",
+    by: "By",
+    columnEvened: "Evened",
+    columnExpected: "Expected",
+    columnLower: "Lower",
+    columnRate: "Rate",
+    columnUpper: "Upper",
+    columnUsual: "Usual",
+    compare: "Compare",
+    compared: "Take rates compared",
+    comparedAsTable: "The comparison as a table",
+    comparedTitle: "Compared fairly",
+    comparing: "Comparing takes",
+    counting: "Counting takes",
+    counts:
+      "{taken, count} taken of {grafted, count} grafted, {batches, plural, one {# batch} other {# batches}}",
+    dotAndBar: "The dot is the take rate, the bar its range.",
+    evenedDot:
+      "The dot is the rate as if everyone had had the same {evenFor}; the bar is its range. The dashed line is the rate of all together, {overall, share}. The words are stricter than the bars, because many are compared at once.",
+    evenedFor: "Evened for",
+    evenedRange:
+      "Evened {evened, share}, range {from, share} to {to, share}, all together {overall, share}",
+    fairCauses:
+      "Look for what else was different first: scions, tape, weather, the place, how tired the hands were.",
+    fairNames:
+      "Keep names off walls and out of print. Follow the rules and the law of your place on records of people's work.",
+    fairReading:
+      "A reading is about batches, not about a person. It says that takes differ, never why.",
+    fairSpeak: "Speak with the person before anybody else does, and show them the numbers.",
+    fairTitle: "Fair use",
+    fairWait: "Too few to tell means just that. Wait for more batches.",
+    lastMonthSignal:
+      "{rate, share} of {grafted, count} grafts made in {period} took{counted, select, open { so far} all {} other {}}. Usual is {usual, share}. This month is {reading}.",
+    lastMonthUsual:
+      "{rate, share} of {grafted, count} grafts made in {period} took{counted, select, open { so far} all {} other {}}. Usual is {usual, share}. Nothing out of the ordinary.",
+    noBatch: "No batch in the records has grafts yet.",
+    nobodyApart: "Nobody stands clearly apart: batches differ this much anyway.",
+    noneCounted: "No takes are counted yet.",
+    noReason: "No recorded column clearly goes with takes.",
+    notCountedYet: "not counted yet",
+    overTime: "Over time",
+    period: "Period",
+    periodMonth: "month",
+    periodNamed: "{period} ({reading}, {rate, share})",
+    periodQuarter: "quarter",
+    periodsOut: "Out of the ordinary before: {periods, list}.",
+    periodsOutLast: "Out of the ordinary before, last: {periods, list}.",
+    periodWeek: "week",
+    rate: "{rate, share}",
+    rateAndRange: "{rate, share}, range {from, share} to {to, share}",
+    ratesByPeriod: "Take rates by period",
+    readAgain: "Read again",
+    reasonsGo:
+      "{columns, list} {linked, plural, one {goes} other {go}} with takes. The share is how much of the difference between batches each goes with, taken on its own.",
+    reasonsTitle: "What goes with takes",
+    spread:
+      "Batches of one group differ more than by chance alone (batch spread {spread}, where 1 is chance alone), so the ranges are wider.",
+    standApart: "{groups, list} {number, plural, one {is} other {are}} {reading}",
+    standApartAll: "Evened, {parts, list}. All together took {overall, share}.",
+    takeRatesBy: "Take rates by {by}",
+    takeRatesByEvened: "Take rates by {by}, evened",
+    title: "Grafts that took",
+    together: "{columns, list}",
+    tooFewAll: "There are too few batches yet to compare anybody.",
+    tooFewSome:
+      "For {groups, plural, one {# group} other {# groups}} there are too few batches to tell.",
+    trend: "{period}: {rate, share} took, {usual, share} is usual. {judged}",
+    trendOrdinary: "Nothing out of the ordinary.",
+    trendReads: "This is {reading}.",
+    trendSigns:
+      "A dot is a period of grafting. The pale band is the usual up and down. A ring marks a period that is out of the ordinary, a hollow dot one whose takes are still being counted. The top is 100 %, the foot 0 %.",
+    usualRate: "usual {rate, share}",
+  },
+} as const;

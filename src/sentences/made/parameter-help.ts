@@ -1,0 +1,22 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const asOf = (): string =>
+  "The day to look from: a cell with a date.";
+
+export const asOfOrNone = (): string =>
+  "The day to look from. Leave it out to skip what needs a day.";
+
+export const columns = (): string =>
+  "Two columns, our name and the header in your sheet, for headers that we can't guess. Blank rows are skipped.";
+
+export const ifLeftOut = (d: { readonly sentence: string; readonly usual: string }): string =>
+  d.sentence + " Left out, it is " + d.usual + ".";
+
+export const level = (): string =>
+  "How many of 100 ranges should hold, as a share.";
+
+export const records = (): string =>
+  "Your table of batches with its header.";
+
+export const timetable = (): string =>
+  "Your table of steps with its header. Leave it blank for the built-in steps.";

@@ -1,0 +1,16 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const answers = (): string =>
+  "One row a group: its rate, the rate anyone would have had with its batches, its rate evened for them with a range, and one of four readings: above the rest, below the rest, no clear difference, too few to tell.";
+
+export const by = (): string =>
+  "The column whose groups you compare, such as Grafter.";
+
+export const evenFor = (): string =>
+  "What to even for: one column, or several joined with \"+\", such as Variety+Month. Month, Season, Rootstock age in weeks and Scion days stored are made from the days.";
+
+export const level = (): string =>
+  "How many of 100 ranges should hold, as a share.";
+
+export const sentence = (): string =>
+  "Take rates of grafters, scion sources or any other groups, evened for what they could not choose.";

@@ -1,0 +1,24 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+import { count } from "../runtime";
+
+export const comparedAndEvened = (d: { readonly argument: string; readonly name: string }): string =>
+  d.argument + " names \"" + d.name + "\", which is what you compare. Nobody would be left to compare with";
+
+export const moreTakenThanGrafted = (d: { readonly taken: number; readonly grafted: number }): string =>
+  count(d.taken, "en") + " taken of " + count(d.grafted, "en") + " grafted";
+
+export const moreTakenThanGraftedInList = (): string =>
+  "more taken than grafted";
+
+export const noGrafts = (): string =>
+  "records has no column for Grafts made";
+
+export const noSuchColumn = (d: { readonly argument: string; readonly name: string; readonly known: string }): string =>
+  d.argument + " names \"" + d.name + "\", which is not a column of the records. They have: " + d.known;
+
+export const noSuchPeriod = (d: { readonly found: string }): string =>
+  "period is \"week\", \"month\" or \"quarter\", not \"" + d.found + "\"";
+
+export const noTakes = (): string =>
+  "records has no column for Takes";

@@ -1,0 +1,22 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const answers = (): string =>
+  "Two columns, low and high, from 0 to 1 (Wilson's interval); blank where not counted yet.";
+
+export const grafted = (): string =>
+  "Grafts made: a cell, or a column as long.";
+
+export const high = (): string =>
+  "High";
+
+export const level = (): string =>
+  "How many of 100 such ranges should hold, as a share.";
+
+export const low = (): string =>
+  "Low";
+
+export const sentence = (): string =>
+  "Between what shares the take rate lies, given how many were grafted: low and high.";
+
+export const taken = (): string =>
+  "Takes counted: a cell, or a column of cells.";

@@ -1,0 +1,192 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+import { count, en, list, number, plural, select, share } from "../runtime";
+
+export const allPeriods = (): string =>
+  "All periods as a table";
+
+export const asCounted = (d: { readonly rate: number; readonly grafted: number; readonly expected: number }): string =>
+  "As counted " + share(d.rate, "en") + " of " + count(d.grafted, "en") + "; " + share(d.expected, "en") + " expected of these batches.";
+
+export const asTable = (): string =>
+  "The same as a table";
+
+export const bestAndWorst = (d: { readonly best: string; readonly worst: string }): string =>
+  "Best " + d.best + ", worst " + d.worst;
+
+export const by = (): string =>
+  "By";
+
+export const columnEvened = (): string =>
+  "Evened";
+
+export const columnExpected = (): string =>
+  "Expected";
+
+export const columnLower = (): string =>
+  "Lower";
+
+export const columnRate = (): string =>
+  "Rate";
+
+export const columnUpper = (): string =>
+  "Upper";
+
+export const columnUsual = (): string =>
+  "Usual";
+
+export const compare = (): string =>
+  "Compare";
+
+export const compared = (): string =>
+  "Take rates compared";
+
+export const comparedAsTable = (): string =>
+  "The comparison as a table";
+
+export const comparedTitle = (): string =>
+  "Compared fairly";
+
+export const comparing = (): string =>
+  "Comparing takes";
+
+export const counting = (): string =>
+  "Counting takes";
+
+export const counts = (d: { readonly taken: number; readonly grafted: number; readonly batches: number }): string =>
+  count(d.taken, "en") + " taken of " + count(d.grafted, "en") + " grafted, " + plural(d.batches, 0, en, { one: number("en", d.batches, 0) + " batch", other: number("en", d.batches, 0) + " batches" });
+
+export const dotAndBar = (): string =>
+  "The dot is the take rate, the bar its range.";
+
+export const evenedDot = (d: { readonly evenFor: string; readonly overall: number }): string =>
+  "The dot is the rate as if everyone had had the same " + d.evenFor + "; the bar is its range. The dashed line is the rate of all together, " + share(d.overall, "en") + ". The words are stricter than the bars, because many are compared at once.";
+
+export const evenedFor = (): string =>
+  "Evened for";
+
+export const evenedRange = (d: { readonly evened: number; readonly from: number; readonly to: number; readonly overall: number }): string =>
+  "Evened " + share(d.evened, "en") + ", range " + share(d.from, "en") + " to " + share(d.to, "en") + ", all together " + share(d.overall, "en");
+
+export const fairCauses = (): string =>
+  "Look for what else was different first: scions, tape, weather, the place, how tired the hands were.";
+
+export const fairNames = (): string =>
+  "Keep names off walls and out of print. Follow the rules and the law of your place on records of people's work.";
+
+export const fairReading = (): string =>
+  "A reading is about batches, not about a person. It says that takes differ, never why.";
+
+export const fairSpeak = (): string =>
+  "Speak with the person before anybody else does, and show them the numbers.";
+
+export const fairTitle = (): string =>
+  "Fair use";
+
+export const fairWait = (): string =>
+  "Too few to tell means just that. Wait for more batches.";
+
+export const lastMonthSignal = (d: { readonly rate: number; readonly grafted: number; readonly period: string; readonly counted: "open" | "all"; readonly usual: number; readonly reading: string }): string =>
+  share(d.rate, "en") + " of " + count(d.grafted, "en") + " grafts made in " + d.period + " took" + select(d.counted, { open: " so far", all: "", other: "" }) + ". Usual is " + share(d.usual, "en") + ". This month is " + d.reading + ".";
+
+export const lastMonthUsual = (d: { readonly rate: number; readonly grafted: number; readonly period: string; readonly counted: "open" | "all"; readonly usual: number }): string =>
+  share(d.rate, "en") + " of " + count(d.grafted, "en") + " grafts made in " + d.period + " took" + select(d.counted, { open: " so far", all: "", other: "" }) + ". Usual is " + share(d.usual, "en") + ". Nothing out of the ordinary.";
+
+export const noBatch = (): string =>
+  "No batch in the records has grafts yet.";
+
+export const nobodyApart = (): string =>
+  "Nobody stands clearly apart: batches differ this much anyway.";
+
+export const noneCounted = (): string =>
+  "No takes are counted yet.";
+
+export const noReason = (): string =>
+  "No recorded column clearly goes with takes.";
+
+export const notCountedYet = (): string =>
+  "not counted yet";
+
+export const overTime = (): string =>
+  "Over time";
+
+export const period = (): string =>
+  "Period";
+
+export const periodMonth = (): string =>
+  "month";
+
+export const periodNamed = (d: { readonly period: string; readonly reading: string; readonly rate: number }): string =>
+  d.period + " (" + d.reading + ", " + share(d.rate, "en") + ")";
+
+export const periodQuarter = (): string =>
+  "quarter";
+
+export const periodsOut = (d: { readonly periods: readonly string[] }): string =>
+  "Out of the ordinary before: " + list(d.periods, "en") + ".";
+
+export const periodsOutLast = (d: { readonly periods: readonly string[] }): string =>
+  "Out of the ordinary before, last: " + list(d.periods, "en") + ".";
+
+export const periodWeek = (): string =>
+  "week";
+
+export const rate = (d: { readonly rate: number }): string =>
+  share(d.rate, "en");
+
+export const rateAndRange = (d: { readonly rate: number; readonly from: number; readonly to: number }): string =>
+  share(d.rate, "en") + ", range " + share(d.from, "en") + " to " + share(d.to, "en");
+
+export const ratesByPeriod = (): string =>
+  "Take rates by period";
+
+export const readAgain = (): string =>
+  "Read again";
+
+export const reasonsGo = (d: { readonly columns: readonly string[]; readonly linked: number }): string =>
+  list(d.columns, "en") + " " + plural(d.linked, 0, en, { one: "goes", other: "go" }) + " with takes. The share is how much of the difference between batches each goes with, taken on its own.";
+
+export const reasonsTitle = (): string =>
+  "What goes with takes";
+
+export const spread = (d: { readonly spread: string }): string =>
+  "Batches of one group differ more than by chance alone (batch spread " + d.spread + ", where 1 is chance alone), so the ranges are wider.";
+
+export const standApart = (d: { readonly groups: readonly string[]; readonly number: number; readonly reading: string }): string =>
+  list(d.groups, "en") + " " + plural(d.number, 0, en, { one: "is", other: "are" }) + " " + d.reading;
+
+export const standApartAll = (d: { readonly parts: readonly string[]; readonly overall: number }): string =>
+  "Evened, " + list(d.parts, "en") + ". All together took " + share(d.overall, "en") + ".";
+
+export const takeRatesBy = (d: { readonly by: string }): string =>
+  "Take rates by " + d.by;
+
+export const takeRatesByEvened = (d: { readonly by: string }): string =>
+  "Take rates by " + d.by + ", evened";
+
+export const title = (): string =>
+  "Grafts that took";
+
+export const together = (d: { readonly columns: readonly string[] }): string =>
+  list(d.columns, "en");
+
+export const tooFewAll = (): string =>
+  "There are too few batches yet to compare anybody.";
+
+export const tooFewSome = (d: { readonly groups: number }): string =>
+  "For " + plural(d.groups, 0, en, { one: number("en", d.groups, 0) + " group", other: number("en", d.groups, 0) + " groups" }) + " there are too few batches to tell.";
+
+export const trend = (d: { readonly period: string; readonly rate: number; readonly usual: number; readonly judged: string }): string =>
+  d.period + ": " + share(d.rate, "en") + " took, " + share(d.usual, "en") + " is usual. " + d.judged;
+
+export const trendOrdinary = (): string =>
+  "Nothing out of the ordinary.";
+
+export const trendReads = (d: { readonly reading: string }): string =>
+  "This is " + d.reading + ".";
+
+export const trendSigns = (): string =>
+  "A dot is a period of grafting. The pale band is the usual up and down. A ring marks a period that is out of the ordinary, a hollow dot one whose takes are still being counted. The top is 100 %, the foot 0 %.";
+
+export const usualRate = (d: { readonly rate: number }): string =>
+  "usual " + share(d.rate, "en");

@@ -1,0 +1,87 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+import { count, en, list, number, plural, share } from "../runtime";
+
+export const blank = (): string =>
+  "(blank)";
+
+export const compareAbove = (): string =>
+  "above the rest";
+
+export const compareAlike = (): string =>
+  "no clear difference";
+
+export const compareBelow = (): string =>
+  "below the rest";
+
+export const compareTooFew = (): string =>
+  "too few to tell";
+
+export const groupAlone = (d: { readonly group: string; readonly stratum: string }): string =>
+  d.group + " in " + d.stratum;
+
+export const groupRated = (d: { readonly name: string; readonly takeRate: number }): string =>
+  d.name + " (" + share(d.takeRate, "en") + ")";
+
+export const groupsMore = (d: { readonly groups: number }): string =>
+  count(d.groups, "en") + " more";
+
+export const moreTakenThanGrafted = (d: { readonly batches: number }): string =>
+  plural(d.batches, 0, en, { one: number("en", d.batches, 0) + " batch is", other: number("en", d.batches, 0) + " batches are" }) + " left out: more taken than grafted.";
+
+export const nobodyToCompareWith = (d: { readonly groups: readonly string[]; readonly batches: number }): string =>
+  "Nobody to compare with: " + list(d.groups, "en") + ". " + plural(d.batches, 0, en, { one: "That " + number("en", d.batches, 0) + " batch is", other: "Those " + number("en", d.batches, 0) + " batches are" }) + " counted but not judged.";
+
+export const noGraftingDay = (d: { readonly batches: number }): string =>
+  plural(d.batches, 0, en, { one: number("en", d.batches, 0) + " batch is", other: number("en", d.batches, 0) + " batches are" }) + " left out: no day of grafting.";
+
+export const notCause = (): string =>
+  "What goes with takes need not cause them. What else changed at the same time?";
+
+export const notCountedYet = (d: { readonly batches: number }): string =>
+  plural(d.batches, 0, en, { one: number("en", d.batches, 0) + " batch is", other: number("en", d.batches, 0) + " batches are" }) + " not counted yet.";
+
+export const oneBatchEach = (): string =>
+  "With one batch a group we can't tell how much batches vary. The real range may be wider.";
+
+export const peopleNotNamed = (): string =>
+  "People are not named here. To compare them fairly, use TAKE_COMPARED.";
+
+export const periodOpen = (d: { readonly period: string }): string =>
+  d.period + ", still open";
+
+export const reasonAlone = (): string =>
+  "goes with takes";
+
+export const reasonNoClearLink = (): string =>
+  "no clear link";
+
+export const reasonNotToldApart = (): string =>
+  "goes with takes, but there are too few batches to tell it from the others";
+
+export const reasonOnlyBeside = (): string =>
+  "shows only where the other columns are alike";
+
+export const reasonOthers = (): string =>
+  "goes with takes, but what else differed may be behind it";
+
+export const reasonStays = (): string =>
+  "goes with takes, also where the other columns are alike";
+
+export const reasonTooFew = (): string =>
+  "too few to tell";
+
+export const trendDriftingDown = (): string =>
+  "drifting down";
+
+export const trendDriftingUp = (): string =>
+  "drifting up";
+
+export const trendHigh = (): string =>
+  "high";
+
+export const trendLow = (): string =>
+  "low";
+
+export const trendUsual = (): string =>
+  "usual";

@@ -1,0 +1,21 @@
+import { InputError, type InputFault, nameList, shortened } from "../core";
+import * as takes from "../sentences/made/take-faults";
+import { type SentencesOf, sentenceOf } from "./sentence-of";
+
+/** What a caller got wrong, each as one sentence without its full stop, since more may follow. */
+const FAULTS: SentencesOf<InputFault> = {
+  "no-such-column": ({ argument, name, known }) =>
+    takes.noSuchColumn({ argument, name: shortened(name), known: nameList(known) }),
+  "compared-and-evened": ({ argument, name }) =>
+    takes.comparedAndEvened({ argument, name: shortened(name) }),
+  "no-grafts": takes.noGrafts,
+  "no-takes": takes.noTakes,
+  "no-such-period": ({ found }) => takes.noSuchPeriod({ found: shortened(found) }),
+  "more-taken-than-grafted": takes.moreTakenThanGrafted,
+};
+
+/** What went wrong, as a person is told. */
+export function errorSentence(error: unknown): string {
+  if (error instanceof InputError && error.fault !== null) return sentenceOf(FAULTS, error.fault);
+  return error instanceof Error ? error.message : String(error);
+}

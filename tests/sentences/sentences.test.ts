@@ -1,0 +1,124 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { languageSlips, type Messages, sentenceModules } from "../../src/build/sentence-modules";
+import { english } from "../../src/sentences/english";
+import * as runtime from "../../src/sentences/runtime";
+
+const filesBelow = (folder: string) =>
+  readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .filter((name) => name.endsWith(".ts"))
+    .map((name) => join(folder, name));
+
+describe("the modules that are made from the files of sentences", () => {
+  const modules = sentenceModules();
+
+  it.each([...modules])("%s is as npm run sentences writes it: run that", (path, text) => {
+    expect(readFileSync(path, "utf8")).toBe(text);
+  });
+
+  it("are no more than that", () => {
+    expect(filesBelow("src/sentences/made").sort()).toEqual([...modules.keys()].sort());
+  });
+
+  it("name the message that can't be compiled", () => {
+    const slip = (text: string) => () => sentenceModules({ takes: { said: text } });
+    expect(slip("{batches, plural, one {# batch}")).toThrow(/^takes\.said: /);
+    expect(slip("{batches, plural, one {# batch}}")).toThrow(/^takes\.said: /);
+    expect(slip("{rate, percent}")).toThrow(/^takes\.said: /);
+    expect(slip("{rate} and {rate, share}")).toThrow(/^takes\.said: /);
+  });
+});
+
+describe("every message", () => {
+  const sources = filesBelow("src")
+    .filter((path) => !path.startsWith(join("src", "sentences")))
+    .map((path) => readFileSync(path, "utf8"));
+  const dashed = (group: string) => group.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+  /** What the files that import a group call of it: "name.key" or the key alone. */
+  const usedOf = (group: string): string => {
+    const from = `sentences/made/${dashed(group)}"`;
+    return sources.filter((source) => source.includes(from)).join("\n");
+  };
+  const all = Object.entries(english).flatMap(([group, messages]) =>
+    Object.keys(messages).map((key) => [group, key] as const),
+  );
+
+  it.each(all)("%s.%s is used", (group, key) => {
+    const users = usedOf(group);
+    // Headers of a table's columns are called by the keys of the columns, which core declares.
+    const columns = group.endsWith("Columns") ? sources.join("\n") : "";
+    const called =
+      new RegExp(`\\.${key}\\b`).test(users) ||
+      new RegExp(`[{,]\\s*${key}\\b[^"]*\\} from "[^"]*sentences/made/`).test(users) ||
+      new RegExp(`\\b${key}: "(text|day|count|share|hours|number)"`).test(columns);
+    expect(called, `src/sentences/english.ts: ${group}.${key} is used nowhere`).toBe(true);
+  });
+
+  it("stands in the order of letters within its group, so that two people add in two lines", () => {
+    for (const [group, messages] of Object.entries(english)) {
+      const keys = Object.keys(messages);
+      const inOrder = [...keys].sort((a, b) => (a.toLowerCase() < b.toLowerCase() ? -1 : 1));
+      expect(keys, group).toEqual(inOrder);
+    }
+  });
+});
+
+describe("a further language", () => {
+  const own: Messages = {
+    takes: {
+      blank: "(kosong)",
+      notCountedYet: "{batches, plural, other {# batch}} belum dihitung.",
+    },
+  };
+  const wanted: Messages = {
+    takes: {
+      blank: "(blank)",
+      notCountedYet: "{batches, plural, one {# batch is} other {# batches are}} not counted yet.",
+    },
+  };
+
+  it("may word a message otherwise, with other forms", () => {
+    expect(languageSlips("indonesian.ts", own, wanted)).toEqual([]);
+  });
+
+  it("is told, with file and key, of a message that lacks, of one too many and of other facts", () => {
+    const { blank, ...rest } = own.takes as Record<string, string>;
+    const slips = (takes: Record<string, string>) =>
+      languageSlips("indonesian.ts", { takes }, wanted);
+    expect(slips(rest)).toEqual(["indonesian.ts: takes.blank is missing"]);
+    expect(slips({ ...rest, blank: blank as string, more: "x" })).toEqual([
+      "indonesian.ts: takes.more is not in english.ts",
+    ]);
+    expect(slips({ ...rest, blank: "{name}" })).toEqual([
+      "indonesian.ts: takes.blank has the facts {name: string}, not {}",
+    ]);
+  });
+});
+
+// Against the language data of the machine's JavaScript (Unicode CLDR).
+describe("what messages call", () => {
+  it("chooses the form of a number as CLDR does", () => {
+    const rules = new Intl.PluralRules("en");
+    for (let number = 0; number <= 1000; number += 1) {
+      expect(runtime.en(number)).toBe(rules.select(number));
+    }
+  });
+
+  it("writes whole numbers and lists as English does", () => {
+    const numbers = new Intl.NumberFormat("en");
+    for (const number of [0, 7, 999, 1000, 12345, 1234567]) {
+      expect(runtime.count(number, "en")).toBe(numbers.format(number));
+    }
+    // "en-GB" has no comma before the last.
+    const lists = new Intl.ListFormat("en-GB");
+    for (const items of [[], ["a"], ["a", "b"], ["a", "b", "c"]]) {
+      expect(runtime.list(items, "en")).toBe(lists.format(items));
+    }
+  });
+
+  it("writes shares in whole percents", () => {
+    expect(runtime.share(0.641, "en")).toBe("64 %");
+    expect(runtime.share(0, "en")).toBe("0 %");
+  });
+});

@@ -1,0 +1,12 @@
+import { InputError, type InputFault } from "../../src/core/input-error";
+
+/** What a caller got wrong, with its facts: tests look at these, never at a sentence. */
+export function faultOf(work: () => unknown): InputFault | null {
+  try {
+    work();
+  } catch (error) {
+    if (error instanceof InputError) return error.fault;
+    throw error;
+  }
+  return null;
+}
