@@ -33,6 +33,10 @@ const OF_THE_LANGUAGE: Readonly<Record<string, string>> = {
   "string-format": "(message) => message",
 };
 
+/** The library's table of 0! to 170!, the largest that a number holds: multiplied out, not carried along. */
+export const FACTORIALS =
+  "let f = 1n; module.exports = Array.from({ length: 171 }, (_, n) => Number((f *= BigInt(n || 1))));";
+
 /** Puts the language's own functions where the library would bring its copies. */
 export const hostMathematics: Plugin = {
   name: "host-mathematics",
@@ -43,6 +47,10 @@ export const hostMathematics: Plugin = {
     });
     build.onLoad({ filter: /.*/, namespace: "language" }, ({ path }) => ({
       contents: `module.exports = ${OF_THE_LANGUAGE[path]};`,
+    }));
+    build.onLoad({ filter: /special-factorial[\\/]lib[\\/]factorials\.json$/ }, () => ({
+      contents: FACTORIALS,
+      loader: "js",
     }));
   },
 };

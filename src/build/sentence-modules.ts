@@ -62,9 +62,7 @@ function moduleOf(group: string, texts: Readonly<Record<string, string>>): strin
     return `export const ${key} = (${parameter(facts)}): string =>\n  ${body};\n`;
   });
   const all = functions.join("\n");
-  const used = Object.keys(runtime).filter((name) =>
-    new RegExp(`\\b${name}\\(|, ${name}, `).test(all),
-  );
+  const used = Object.keys(runtime).filter((name) => new RegExp(`\\b${name}\\(`).test(all));
   const imports =
     used.length === 0 ? "" : `import { ${used.sort().join(", ")} } from "../runtime";\n\n`;
   return `${MADE}\n${imports}${all}`;
@@ -79,7 +77,19 @@ function compiled(script: string): string {
   const { value } = property as Property;
   const { start, end } =
     value.type === "ArrowFunctionExpression" ? (value.body as Expression) : value;
-  return script.slice(start, end);
+  return lean(script.slice(start, end));
+}
+
+/**
+ * The same without the language in each call, since a module is of one: the built file is smaller by it.
+ * A text in quotation marks can't hold what is looked for, as its own are written \\".
+ */
+function lean(expression: string): string {
+  const language = JSON.stringify(LANGUAGE);
+  return expression
+    .replaceAll(new RegExp(`\\bnumber\\(${language}, ([\\w.]+), 0\\)`, "g"), "count($1)")
+    .replaceAll(new RegExp(`\\b(plural\\([\\w.]+), 0, ${LANGUAGE}, \\{`, "g"), "$1, {")
+    .replaceAll(`, ${language})`, ")");
 }
 
 function parameter(facts: FactTypes): string {

@@ -1,7 +1,8 @@
+import { readFileSync } from "node:fs";
 import vm from "node:vm";
 import { build } from "esbuild";
 import { beforeAll, describe, expect, it } from "vitest";
-import { hostMathematics } from "../../src/build/host-mathematics";
+import { FACTORIALS, hostMathematics } from "../../src/build/host-mathematics";
 
 interface Library {
   readonly betainc: (x: number, a: number, b: number) => number;
@@ -65,6 +66,12 @@ describe("the library on the language's own functions", () => {
         );
       }
     }
+  });
+
+  it("multiplies out the very factorials of the library's table", () => {
+    const table = "node_modules/@stdlib/math-base-special-factorial/lib/factorials.json";
+    const made = vm.runInNewContext(`const module = {}; ${FACTORIALS} module.exports`) as number[];
+    expect([...made]).toEqual(JSON.parse(readFileSync(table, "utf8")));
   });
 
   it("gives the same logarithm of a factorial and the same normal quantile", () => {

@@ -6,7 +6,7 @@ export const comparedAndEvened = (d: { readonly argument: string; readonly name:
   d.argument + " names \"" + d.name + "\", which is what you compare. Nobody would be left to compare with";
 
 export const moreTakenThanGrafted = (d: { readonly taken: number; readonly grafted: number }): string =>
-  count(d.taken, "en") + " taken of " + count(d.grafted, "en") + " grafted";
+  count(d.taken) + " taken of " + count(d.grafted) + " grafted";
 
 export const moreTakenThanGraftedInList = (): string =>
   "more taken than grafted";

@@ -1,12 +1,12 @@
 // Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
 
-import { count, en, list, number, plural, select, share } from "../runtime";
+import { count, list, plural, select, share } from "../runtime";
 
 export const allPeriods = (): string =>
   "All periods as a table";
 
 export const asCounted = (d: { readonly rate: number; readonly grafted: number; readonly expected: number }): string =>
-  "As counted " + share(d.rate, "en") + " of " + count(d.grafted, "en") + "; " + share(d.expected, "en") + " expected of these batches.";
+  "As counted " + share(d.rate) + " of " + count(d.grafted) + "; " + share(d.expected) + " expected of these batches.";
 
 export const asTable = (): string =>
   "The same as a table";
@@ -54,19 +54,19 @@ export const counting = (): string =>
   "Counting takes";
 
 export const counts = (d: { readonly taken: number; readonly grafted: number; readonly batches: number }): string =>
-  count(d.taken, "en") + " taken of " + count(d.grafted, "en") + " grafted, " + plural(d.batches, 0, en, { one: number("en", d.batches, 0) + " batch", other: number("en", d.batches, 0) + " batches" });
+  count(d.taken) + " taken of " + count(d.grafted) + " grafted, " + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" });
 
 export const dotAndBar = (): string =>
   "The dot is the take rate, the bar its range.";
 
 export const evenedDot = (d: { readonly evenFor: string; readonly overall: number }): string =>
-  "The dot is the rate as if everyone had had the same " + d.evenFor + "; the bar is its range. The dashed line is the rate of all together, " + share(d.overall, "en") + ". The words are stricter than the bars, because many are compared at once.";
+  "The dot is the rate as if everyone had had the same " + d.evenFor + "; the bar is its range. The dashed line is the rate of all together, " + share(d.overall) + ". The words are stricter than the bars, because many are compared at once.";
 
 export const evenedFor = (): string =>
   "Evened for";
 
 export const evenedRange = (d: { readonly evened: number; readonly from: number; readonly to: number; readonly overall: number }): string =>
-  "Evened " + share(d.evened, "en") + ", range " + share(d.from, "en") + " to " + share(d.to, "en") + ", all together " + share(d.overall, "en");
+  "Evened " + share(d.evened) + ", range " + share(d.from) + " to " + share(d.to) + ", all together " + share(d.overall);
 
 export const fairCauses = (): string =>
   "Look for what else was different first: scions, tape, weather, the place, how tired the hands were.";
@@ -87,10 +87,10 @@ export const fairWait = (): string =>
   "Too few to tell means just that. Wait for more batches.";
 
 export const lastMonthSignal = (d: { readonly rate: number; readonly grafted: number; readonly period: string; readonly counted: "open" | "all"; readonly usual: number; readonly reading: string }): string =>
-  share(d.rate, "en") + " of " + count(d.grafted, "en") + " grafts made in " + d.period + " took" + select(d.counted, { open: " so far", all: "", other: "" }) + ". Usual is " + share(d.usual, "en") + ". This month is " + d.reading + ".";
+  share(d.rate) + " of " + count(d.grafted) + " grafts made in " + d.period + " took" + select(d.counted, { open: " so far", all: "", other: "" }) + ". Usual is " + share(d.usual) + ". This month is " + d.reading + ".";
 
 export const lastMonthUsual = (d: { readonly rate: number; readonly grafted: number; readonly period: string; readonly counted: "open" | "all"; readonly usual: number }): string =>
-  share(d.rate, "en") + " of " + count(d.grafted, "en") + " grafts made in " + d.period + " took" + select(d.counted, { open: " so far", all: "", other: "" }) + ". Usual is " + share(d.usual, "en") + ". Nothing out of the ordinary.";
+  share(d.rate) + " of " + count(d.grafted) + " grafts made in " + d.period + " took" + select(d.counted, { open: " so far", all: "", other: "" }) + ". Usual is " + share(d.usual) + ". Nothing out of the ordinary.";
 
 export const noBatch = (): string =>
   "No batch in the records has grafts yet.";
@@ -117,25 +117,25 @@ export const periodMonth = (): string =>
   "month";
 
 export const periodNamed = (d: { readonly period: string; readonly reading: string; readonly rate: number }): string =>
-  d.period + " (" + d.reading + ", " + share(d.rate, "en") + ")";
+  d.period + " (" + d.reading + ", " + share(d.rate) + ")";
 
 export const periodQuarter = (): string =>
   "quarter";
 
 export const periodsOut = (d: { readonly periods: readonly string[] }): string =>
-  "Out of the ordinary before: " + list(d.periods, "en") + ".";
+  "Out of the ordinary before: " + list(d.periods) + ".";
 
 export const periodsOutLast = (d: { readonly periods: readonly string[] }): string =>
-  "Out of the ordinary before, last: " + list(d.periods, "en") + ".";
+  "Out of the ordinary before, last: " + list(d.periods) + ".";
 
 export const periodWeek = (): string =>
   "week";
 
 export const rate = (d: { readonly rate: number }): string =>
-  share(d.rate, "en");
+  share(d.rate);
 
 export const rateAndRange = (d: { readonly rate: number; readonly from: number; readonly to: number }): string =>
-  share(d.rate, "en") + ", range " + share(d.from, "en") + " to " + share(d.to, "en");
+  share(d.rate) + ", range " + share(d.from) + " to " + share(d.to);
 
 export const ratesByPeriod = (): string =>
   "Take rates by period";
@@ -144,7 +144,7 @@ export const readAgain = (): string =>
   "Read again";
 
 export const reasonsGo = (d: { readonly columns: readonly string[]; readonly linked: number }): string =>
-  list(d.columns, "en") + " " + plural(d.linked, 0, en, { one: "goes", other: "go" }) + " with takes. The share is how much of the difference between batches each goes with, taken on its own.";
+  list(d.columns) + " " + plural(d.linked, { one: "goes", other: "go" }) + " with takes. The share is how much of the difference between batches each goes with, taken on its own.";
 
 export const reasonsTitle = (): string =>
   "What goes with takes";
@@ -153,10 +153,10 @@ export const spread = (d: { readonly spread: string }): string =>
   "Batches of one group differ more than by chance alone (batch spread " + d.spread + ", where 1 is chance alone), so the ranges are wider.";
 
 export const standApart = (d: { readonly groups: readonly string[]; readonly number: number; readonly reading: string }): string =>
-  list(d.groups, "en") + " " + plural(d.number, 0, en, { one: "is", other: "are" }) + " " + d.reading;
+  list(d.groups) + " " + plural(d.number, { one: "is", other: "are" }) + " " + d.reading;
 
 export const standApartAll = (d: { readonly parts: readonly string[]; readonly overall: number }): string =>
-  "Evened, " + list(d.parts, "en") + ". All together took " + share(d.overall, "en") + ".";
+  "Evened, " + list(d.parts) + ". All together took " + share(d.overall) + ".";
 
 export const takeRatesBy = (d: { readonly by: string }): string =>
   "Take rates by " + d.by;
@@ -168,16 +168,16 @@ export const title = (): string =>
   "Grafts that took";
 
 export const together = (d: { readonly columns: readonly string[] }): string =>
-  list(d.columns, "en");
+  list(d.columns);
 
 export const tooFewAll = (): string =>
   "There are too few batches yet to compare anybody.";
 
 export const tooFewSome = (d: { readonly groups: number }): string =>
-  "For " + plural(d.groups, 0, en, { one: number("en", d.groups, 0) + " group", other: number("en", d.groups, 0) + " groups" }) + " there are too few batches to tell.";
+  "For " + plural(d.groups, { one: count(d.groups) + " group", other: count(d.groups) + " groups" }) + " there are too few batches to tell.";
 
 export const trend = (d: { readonly period: string; readonly rate: number; readonly usual: number; readonly judged: string }): string =>
-  d.period + ": " + share(d.rate, "en") + " took, " + share(d.usual, "en") + " is usual. " + d.judged;
+  d.period + ": " + share(d.rate) + " took, " + share(d.usual) + " is usual. " + d.judged;
 
 export const trendOrdinary = (): string =>
   "Nothing out of the ordinary.";
@@ -189,4 +189,4 @@ export const trendSigns = (): string =>
   "A dot is a period of grafting. The pale band is the usual up and down. A ring marks a period that is out of the ordinary, a hollow dot one whose takes are still being counted. The top is 100 %, the foot 0 %.";
 
 export const usualRate = (d: { readonly rate: number }): string =>
-  "usual " + share(d.rate, "en");
+  "usual " + share(d.rate);

@@ -1,6 +1,6 @@
 // Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
 
-import { count, en, list, number, plural, share } from "../runtime";
+import { count, list, plural, share } from "../runtime";
 
 export const blank = (): string =>
   "(blank)";
@@ -21,25 +21,25 @@ export const groupAlone = (d: { readonly group: string; readonly stratum: string
   d.group + " in " + d.stratum;
 
 export const groupRated = (d: { readonly name: string; readonly takeRate: number }): string =>
-  d.name + " (" + share(d.takeRate, "en") + ")";
+  d.name + " (" + share(d.takeRate) + ")";
 
 export const groupsMore = (d: { readonly groups: number }): string =>
-  count(d.groups, "en") + " more";
+  count(d.groups) + " more";
 
 export const moreTakenThanGrafted = (d: { readonly batches: number }): string =>
-  plural(d.batches, 0, en, { one: number("en", d.batches, 0) + " batch is", other: number("en", d.batches, 0) + " batches are" }) + " left out: more taken than grafted.";
+  plural(d.batches, { one: count(d.batches) + " batch is", other: count(d.batches) + " batches are" }) + " left out: more taken than grafted.";
 
 export const nobodyToCompareWith = (d: { readonly groups: readonly string[]; readonly batches: number }): string =>
-  "Nobody to compare with: " + list(d.groups, "en") + ". " + plural(d.batches, 0, en, { one: "That " + number("en", d.batches, 0) + " batch is", other: "Those " + number("en", d.batches, 0) + " batches are" }) + " counted but not judged.";
+  "Nobody to compare with: " + list(d.groups) + ". " + plural(d.batches, { one: "That " + count(d.batches) + " batch is", other: "Those " + count(d.batches) + " batches are" }) + " counted but not judged.";
 
 export const noGraftingDay = (d: { readonly batches: number }): string =>
-  plural(d.batches, 0, en, { one: number("en", d.batches, 0) + " batch is", other: number("en", d.batches, 0) + " batches are" }) + " left out: no day of grafting.";
+  plural(d.batches, { one: count(d.batches) + " batch is", other: count(d.batches) + " batches are" }) + " left out: no day of grafting.";
 
 export const notCause = (): string =>
   "What goes with takes need not cause them. What else changed at the same time?";
 
 export const notCountedYet = (d: { readonly batches: number }): string =>
-  plural(d.batches, 0, en, { one: number("en", d.batches, 0) + " batch is", other: number("en", d.batches, 0) + " batches are" }) + " not counted yet.";
+  plural(d.batches, { one: count(d.batches) + " batch is", other: count(d.batches) + " batches are" }) + " not counted yet.";
 
 export const oneBatchEach = (): string =>
   "With one batch a group we can't tell how much batches vary. The real range may be wider.";
