@@ -157,7 +157,7 @@ export const english = {
   takesPage: {
     allPeriods: "All periods as a table",
     asCounted:
-      "As counted {rate, share} of {grafted, count}; {expected, share} expected of these batches.",
+      "As counted, {rate, share} of {grafted, count} took. Of these batches {expected, share} were expected.",
     asTable: "The same as a table",
     bestAndWorst: "Best {best}, worst {worst}",
     by: "By",

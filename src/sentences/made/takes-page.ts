@@ -6,7 +6,7 @@ export const allPeriods = (): string =>
   "All periods as a table";
 
 export const asCounted = (d: { readonly rate: number; readonly grafted: number; readonly expected: number }): string =>
-  "As counted " + share(d.rate) + " of " + count(d.grafted) + "; " + share(d.expected) + " expected of these batches.";
+  "As counted, " + share(d.rate) + " of " + count(d.grafted) + " took. Of these batches " + share(d.expected) + " were expected.";
 
 export const asTable = (): string =>
   "The same as a table";
