@@ -1,10 +1,13 @@
 import type { FunctionEntry } from "../functions/index";
-import { OWN_TABS } from "../workbook/own-tabs";
+import { DUE_TITLE, FIRST_HEADER } from "../workbook/due-tab-found";
 import { sidebarAnswers } from "../workbook/sidebar-answers";
 import { BUNDLE_NAME } from "./loader";
 
 /** Functions that the spreadsheet and the menu call by name. */
 const WORKBOOK_FUNCTIONS = ["onOpen", "onInstall", "showSidebar", "refreshDueList", "writeTicked"];
+
+/** The due list's title stands within so many rows, with a row that a person has put in above it. */
+const ROWS_ABOVE = 4;
 
 /** What the sidebar page may call: every name here is open to the page, and nothing else. */
 export const SIDEBAR_CALLS: readonly string[] = Object.keys(sidebarAnswers);
@@ -27,12 +30,23 @@ export function stubs(registry: readonly FunctionEntry[]): string {
   ].join("\n\n");
 }
 
-/** An edit of another tab than the due list ends here, with two calls and nothing loaded. */
+/**
+ * An edit of another tab than the due list ends here, with two calls and nothing loaded. The list is
+ * known by what stands above the edited cell, since people rename its tab; the cells up to the edited
+ * one are in any tab.
+ */
 function editStub(): string {
   return [
     "function onEdit(event) {",
-    "  var sheet = event.range.getSheet();",
-    `  if (sheet.getName() === ${JSON.stringify(OWN_TABS.due)}) ${BUNDLE_NAME}().onEdit(event, sheet);`,
+    "  var range = event.range;",
+    "  var top = range",
+    `    .offset(1 - range.rowStart, 1 - range.columnStart, Math.min(range.rowEnd, ${ROWS_ABOVE}), range.columnEnd)`,
+    "    .getValues();",
+    "  var isDueList = function (cell) {",
+    `    return cell === ${JSON.stringify(FIRST_HEADER)} || String(cell).indexOf(${JSON.stringify(DUE_TITLE)}) === 0;`,
+    "  };",
+    "  if (top.some(function (row) { return row.some(isDueList); }))",
+    `    ${BUNDLE_NAME}().onEdit(event, range.getSheet());`,
     "}",
   ].join("\n");
 }

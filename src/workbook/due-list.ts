@@ -1,5 +1,5 @@
 import { DUE_LAYOUT } from "./due-tab";
-import { beginsWithMark, isOurs } from "./own-tabs";
+import { DUE_TITLE, holdsDueList } from "./due-tab-found";
 import { isStraight, straightValues } from "./straighten";
 
 /** The due tab, read. */
@@ -10,12 +10,14 @@ export interface DueList {
   readonly values: readonly (readonly unknown[])[];
 }
 
-/** Reads a tab that bears the due list's name; null when it is a person's own. */
+/** Reads a tab that may be the due list, whatever it is called; null when it is a person's own. */
 export function readOwnDueList(sheet: GoogleAppsScript.Spreadsheet.Sheet): DueList | null {
   const range = sheet.getDataRange();
   const values = range.getValues();
   if (isStraight(values, DUE_LAYOUT)) return { sheet, range, values };
-  return beginsWithMark(values) || isOurs(sheet) ? readDueList(sheet) : null;
+  return String(values[0]?.[0]).startsWith(DUE_TITLE) || holdsDueList(sheet)
+    ? readDueList(sheet)
+    : null;
 }
 
 /** Reads the due tab, brought back to how we make it where a person has tidied it. */

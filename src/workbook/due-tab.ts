@@ -21,11 +21,12 @@ import {
   onceEach,
   sameEntries,
 } from "./due-entries";
+import { dueTabOf } from "./due-tab-found";
 import { isHalfMade } from "./fill-again";
 import { cellsPart, formulaCall } from "./formula-text";
 import { makeTab } from "./make-tab";
 import { movedFormula } from "./moved-formula";
-import { OWN_TABS, ownTab } from "./own-tabs";
+import { OWN_TABS } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
 import { type OwnLayout, straightValues } from "./straighten";
 import { DAY_FORMAT, type TabCell, type TabContent } from "./tab-content";
@@ -54,10 +55,12 @@ export function tasksNow(now: RecordsNow, daysAhead?: number): readonly Task[] {
  * that are in the records by now.
  *
  * @param written keys of those tasks, see dueKey
+ * @returns the name of its tab, which a person may have changed
  * @throws Error when something is entered meanwhile; the tab is left as it was then
  */
-export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = new Set()): void {
-  const old = ownTab(now.workbook, OWN_TABS.due);
+export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = new Set()): string {
+  const old = dueTabOf(now.workbook);
+  const name = old?.getName() ?? OWN_TABS.due;
   const values = old === null ? [] : straightValues(old, DUE_LAYOUT);
   const entries = dueEntries(values);
   // One that was left half made may hold rows of both the old list and the new one.
@@ -66,11 +69,12 @@ export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = ne
   const single = isHalfMade(values[0]?.[0]) ? onceEach(all) : all;
   // A note beside a task that is done stays, with its row.
   const open = single.filter((entry) => !written.has(dueKey(entry)) || beside.isAt(entry));
-  makeTab(now.workbook, dueTab(now, open, beside), (standing) => {
+  makeTab(now.workbook, { ...dueTab(now, open, beside), name }, (standing) => {
     if (!sameEntries(dueEntries(standing.getDataRange().getValues()), entries)) {
       throw new Error("Somebody has just entered something in the due list: try again");
     }
   });
+  return name;
 }
 
 /**
@@ -79,7 +83,11 @@ export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = ne
  *
  * @param entries what was entered in the tab before and isn't in the records
  */
-function dueTab(now: RecordsNow, entries: readonly DueEntry[], beside: Beside): TabContent {
+function dueTab(
+  now: RecordsNow,
+  entries: readonly DueEntry[],
+  beside: Beside,
+): Omit<TabContent, "name"> {
   const left = [...entries];
   const tasks = [...tasksNow(now)].sort((a, b) => Number(isLate(b)) - Number(isLate(a)));
   const rows = tasks.map((task) => {
@@ -92,7 +100,6 @@ function dueTab(now: RecordsNow, entries: readonly DueEntry[], beside: Beside): 
   const all = [...rows, ...left.map((entry) => ({ entry, cells: offTheList(entry) }))];
   const { what, place, note, who, from, by, state } = DUE_COLUMN;
   return {
-    name: OWN_TABS.due,
     madeBy: `due list of ${sentenceDay(now.asOf)}. Tick Done, and fill Count where plants are counted, to record a task; clear the box to take it back.`,
     top: ageCells(now),
     topHeight: 112,

@@ -1,10 +1,10 @@
 import { keepDayGoing } from "./day-kept-going";
 import { refreshDueTab } from "./due-tab";
+import { dueTabOf } from "./due-tab-found";
 import { refreshStillTabs } from "./formula-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { keepingView } from "./make-tab";
-import { OWN_TABS, ownTab } from "./own-tabs";
 import { recordsNow } from "./records-tab";
 import { recordTicked, recordTickedUnderLock } from "./ticked-tasks";
 
@@ -53,8 +53,7 @@ export function refreshDueList(): void {
     const workbook = SpreadsheetApp.getActiveSpreadsheet();
     sweepLeftovers(workbook);
     keepDayGoing(workbook);
-    const written =
-      ownTab(workbook, OWN_TABS.due) === null ? undefined : recordTickedUnderLock().inRecords;
+    const written = dueTabOf(workbook) === null ? undefined : recordTickedUnderLock().inRecords;
     keepingView(workbook, () => {
       const now = recordsNow();
       refreshDueTab(now, written);

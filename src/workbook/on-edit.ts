@@ -1,11 +1,13 @@
+import { quoted } from "../core";
 import { DUE_COLUMN, DUE_FIRST_ROW, DUE_TOP } from "./due-columns";
 import { isTicked } from "./due-entries";
 import { readOwnDueList } from "./due-list";
 import { type DueRow, dueRows } from "./due-rows";
 import { refreshDueTab } from "./due-tab";
+import { dueTabOf } from "./due-tab-found";
 import { Busy, DoneAnyway, withLock } from "./lock";
 import { MARK } from "./mark";
-import { beginsWithMark } from "./own-tabs";
+import { beginsWithMark, OWN_TABS } from "./own-tabs";
 import { recordsNow } from "./records-tab";
 import { notWritten, notYet, type RowState, saysWritten } from "./row-state";
 import { safeText } from "./safe-text";
@@ -25,7 +27,7 @@ interface Edited {
 const WAITS = "another edit is being written. The next tick writes this one too";
 
 /**
- * The edit trigger, for an edit in a tab that bears the name of our due list: it records what is
+ * The edit trigger, for an edit in a tab that begins as our due list does: it records what is
  * ticked, or makes the list anew. What goes wrong is said in the rows, since nothing else is seen on a phone.
  */
 export function dueListEdited(event: GoogleAppsScript.Events.SheetsOnEdit, sheet: Sheet): void {
@@ -33,6 +35,12 @@ export function dueListEdited(event: GoogleAppsScript.Events.SheetsOnEdit, sheet
   // To the right stands what nobody enters.
   if ((edited.columnStart ?? 1) > DUE_COLUMN.batch) return;
   try {
+    const list = listBeside(sheet);
+    if (list !== null) {
+      const why = `this tab is a copy. Tick in the tab ${quoted(list)}`;
+      sayOfEdited(sheet, edited, (row) => notWritten(why, row));
+      return;
+    }
     try {
       withLock(() => dueListWork(sheet));
     } catch (error) {
@@ -47,9 +55,16 @@ export function dueListEdited(event: GoogleAppsScript.Events.SheetsOnEdit, sheet
   }
 }
 
+/** The name of the due list where the edited tab is but a copy of it, or an old one; else null. */
+function listBeside(sheet: Sheet): string | null {
+  if (sheet.getName() === OWN_TABS.due) return null;
+  const list = dueTabOf(SpreadsheetApp.getActiveSpreadsheet());
+  return list === null || list.getSheetId() === sheet.getSheetId() ? null : list.getName();
+}
+
 function dueListWork(sheet: Sheet): void {
   const list = readOwnDueList(sheet);
-  // A person's own tab may bear the name.
+  // A person's own tab may begin alike.
   if (list === null) return;
   const { inRecords } = recordTicksOf(list);
   if (isTicked(list.values[0]?.[DUE_TOP.anew - 1])) refreshDueTab(recordsNow(), inRecords);

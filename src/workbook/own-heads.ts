@@ -15,6 +15,11 @@ const WORDS: Readonly<Record<string, readonly string[]>> = {
 };
 const PLAN_WORDS = ["Order", "By", "Wanted", "Method", "Assurance", "Harvest months"];
 
+/** Whether a row is the due list's header, whatever its tab is called. */
+export function hasDueHeader(row: readonly string[]): boolean {
+  return (WORDS["Due list"] ?? []).every((word) => row.includes(word));
+}
+
 /** The functions of the tabs that are one formula each. */
 const FUNCTIONS: Readonly<Record<string, string>> = {
   Stages: "BATCH_STAGES",

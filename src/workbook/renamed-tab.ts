@@ -1,6 +1,7 @@
 import { DUE_TOP } from "./due-columns";
+import { dueTabOf } from "./due-tab-found";
 import { gridTab } from "./grid-tabs";
-import { isOurs, OWN_TABS, ownCells, type TabCells, tabCells } from "./own-tabs";
+import { isOurs, type TabCells, tabCells } from "./own-tabs";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
@@ -18,10 +19,10 @@ export function renamedTab(
   timetableTab: string | null,
 ): TabCells | null {
   if (workbook.getSheetByName(wanted) !== null) return null;
-  const list = ownCells(workbook, OWN_TABS.due);
-  if (list === null || String(list.values[0]?.[DUE_TOP.recordsTab - 1] ?? "") !== wanted)
+  const list = dueTabOf(workbook);
+  if (list === null || String(list.getRange(1, DUE_TOP.recordsTab).getValue()) !== wanted)
     return null;
-  const formula = list.sheet.getRange(1, DUE_TOP.age).getFormula();
+  const formula = list.getRange(1, DUE_TOP.age).getFormula();
   for (const [, quoted, plain = ""] of formula.matchAll(NAMED)) {
     const name = quoted?.replace(/''/g, "'") ?? plain;
     const sheet = name === timetableTab ? null : gridTab(workbook, name);

@@ -1,6 +1,7 @@
 import { builtInTimetable, LEAVE_ALONE, quoted } from "../core";
 import { openDoor } from "../door/index";
 import { refreshDueTab } from "./due-tab";
+import { dueTabOf } from "./due-tab-found";
 import { formulaTabs } from "./formula-tabs";
 import { gridTab } from "./grid-tabs";
 import { groupHeaders } from "./group-headers";
@@ -40,10 +41,10 @@ export function setUp(request: SetUpRequest): SetUpAnswer {
   return withLock(() => {
     const workbook = SpreadsheetApp.getActiveSpreadsheet();
     const { settings, forgotten } = checked(workbook, request);
-    const hadList = ownTab(workbook, OWN_TABS.due) !== null;
+    const hadList = dueTabOf(workbook) !== null;
     const answer = keepingView(workbook, () => makeAll(workbook, request, settings));
     // Whoever sets up for the first time sees what it is for; nobody else is taken elsewhere.
-    const list = hadList ? null : ownTab(workbook, OWN_TABS.due);
+    const list = hadList ? null : dueTabOf(workbook);
     if (list !== null) workbook.setActiveSheet(list);
     return { ...answer, forgotten };
   });
@@ -55,7 +56,7 @@ function makeAll(
   settings: Settled,
 ): Omit<SetUpAnswer, "forgotten"> {
   sweepLeftovers(workbook);
-  const written = ownTab(workbook, OWN_TABS.due) === null ? undefined : writeTicksFirst();
+  const written = dueTabOf(workbook) === null ? undefined : writeTicksFirst();
   const made: string[] = [];
   const moved: MovedNote[] = [];
   const kept: string[] = [];
@@ -75,8 +76,7 @@ function makeAll(
   } else writeSettings(there, settings, madeAt);
   (there === null ? made : kept).push(OWN_TABS.settings);
   const now = recordsNow();
-  refreshDueTab(now, written);
-  made.push(OWN_TABS.due);
+  made.push(refreshDueTab(now, written));
   for (const content of formulaTabs(now)) {
     moved.push(...makeTab(workbook, content));
     made.push(content.name);
@@ -113,8 +113,11 @@ function checked(
     );
   }
   const own = request.timetable ?? null;
-  const { timetable: ours, ...others } = OWN_TABS;
-  mustBeFree(workbook, [...Object.values(others), ...(own === null ? [ours] : [])]);
+  const { timetable: ours, due, ...others } = OWN_TABS;
+  // Where the due list bears another name, its own is free for the person.
+  const isRenamed = ownTab(workbook, due) === null && dueTabOf(workbook) !== null;
+  const names = [...(isRenamed ? [] : [due]), ...(own === null ? [ours] : [])];
+  mustBeFree(workbook, [...Object.values(others), ...names]);
   const known = new Set(builtInTimetable().methods.map(({ name }) => name));
   const unknown = request.methods.find((method) => !known.has(method));
   if (unknown !== undefined) throw new Error(`There is no method ${quoted(unknown)}`);

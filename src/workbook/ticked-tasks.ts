@@ -4,8 +4,8 @@ import { dueKey } from "./due-entries";
 import { type DueList, readDueList } from "./due-list";
 import { markOf } from "./due-memory";
 import { type DueRow, dueRows } from "./due-rows";
+import { dueTabOf } from "./due-tab-found";
 import { DoneAnyway, withLock } from "./lock";
-import { OWN_TABS, ownTab } from "./own-tabs";
 import { ownWrites } from "./own-writes";
 import { planRecord, type RecordPlan } from "./record-task";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
@@ -40,7 +40,7 @@ export function recordTicked(): Ticked {
 
 /** The same with the lock held. */
 export function recordTickedUnderLock(): Ticked {
-  const sheet = ownTab(SpreadsheetApp.getActiveSpreadsheet(), OWN_TABS.due);
+  const sheet = dueTabOf(SpreadsheetApp.getActiveSpreadsheet());
   if (sheet === null) throw new Error("The due list is missing: run Set up again");
   return recordTicksOf(readDueList(sheet));
 }

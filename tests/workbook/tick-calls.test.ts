@@ -86,7 +86,7 @@ it("asks twice of an edit in another tab, and nothing more", async () => {
   nursery.w.type("Records", "P2", "dry");
   await nursery.w.settled();
   expect([...nursery.w.meter.calls]).toEqual([
-    ["Range.getSheet", 1],
-    ["Sheet.getName", 1],
+    ["Range.offset", 1],
+    ["Range.getValues", 1],
   ]);
 });

@@ -132,7 +132,9 @@ function firstCallMs(): number {
 }
 
 function editContext() {
-  const event = { range: { getSheet: () => ({ getName: () => "Records" }) } };
+  const cells = { getValues: () => [["Batch", "Variety"]] };
+  const place = { rowStart: 1, rowEnd: 1, columnStart: 2, columnEnd: 2 };
+  const event = { range: { ...place, offset: () => cells } };
   return createContext({ event });
 }
 

@@ -45,6 +45,11 @@ export const person = {
     const range = sheet(tab).getRange(row, column);
     range.setValue(value);
     const told = typeof value === "boolean" ? String(value).toUpperCase() : String(value);
-    onEdit({ range, value: told, source: SpreadsheetApp.getActiveSpreadsheet() });
+    const place = { rowStart: row, rowEnd: row, columnStart: column, columnEnd: column };
+    onEdit({
+      range: Object.assign(range, place),
+      value: told,
+      source: SpreadsheetApp.getActiveSpreadsheet(),
+    });
   },
 };
