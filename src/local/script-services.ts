@@ -14,6 +14,8 @@ export interface ScriptSettings {
   readonly newRows?: number;
   /** True to refuse `TODAY()` to custom functions, as `NOW()` always is; nobody has seen which is so. */
   readonly refusesToday?: boolean;
+  /** True where rows that a filter hides take nothing that a script writes; nobody has seen which is so. */
+  readonly keepsFiltered?: boolean;
 }
 
 /**

@@ -79,12 +79,14 @@ interface Options extends Pick<ScriptWorkbookOptions, "lateRefusals" | "hasDocum
   readonly locale?: string;
   /** Whether functions may not read what `TODAY()` gives. */
   readonly refusesToday?: boolean;
+  /** Whether rows that a filter hides take nothing that a script writes. */
+  readonly keepsFiltered?: boolean;
 }
 
 /** Opens a workbook for as long as the test runs. */
 function openWorkbook(data: IWorkbookData, options: Options & { zone: string }): ScriptWorkbook {
   const { scriptZone = ownZone(), zone, live, newRows, locale = "en_GB", ...more } = options;
-  const { refusesToday = false, spreadsheetZone: _, ...rest } = more;
+  const { refusesToday = false, keepsFiltered = false, spreadsheetZone: _, ...rest } = more;
   // Without its mark a function is none that the engine knows.
   const script = live ? builtCode() : stillCode();
   const w = openScriptWorkbook(script, structuredClone(data), {
@@ -93,6 +95,7 @@ function openWorkbook(data: IWorkbookData, options: Options & { zone: string }):
       scriptZone,
       locale,
       refusesToday,
+      keepsFiltered,
       ...(newRows === undefined ? {} : { newRows }),
     },
     ...rest,

@@ -5,9 +5,11 @@ import { type Execution, type ServiceObject, serviceObject } from "./execution";
 import { wholeArgument } from "./grid-arguments";
 import { checkedArea } from "./range-bounds";
 import { rangeFormatMethods } from "./range-formats";
-import { rangeValueMethods } from "./range-values";
+import { attemptOn, rangeValueMethods } from "./range-values";
 import { signatureError } from "./service-error";
 import { sheetService } from "./sheet-service";
+import { sortColumns, sortRows } from "./sorted-rows";
+import { createFilter, filterOf } from "./tab-filter";
 
 interface PlacedArea extends Area {
   readonly sheetId: string;
@@ -58,6 +60,14 @@ export function rangeService(
       },
       activate() {
         select(run, sheetId, area);
+        return self();
+      },
+      createFilter: () => createFilter(run, sheetId, area),
+      getFilter: () => filterOf(run, sheetId),
+      sort(spec: unknown) {
+        attemptOn(run, sheetId, area, () => {
+          sortRows(run.book, sheetId, area, sortColumns(spec, "SpreadsheetApp.Range.sort"));
+        });
         return self();
       },
       ...rangeValueMethods(run, sheetId, area, self),

@@ -7,7 +7,9 @@ import { refuseInvalid } from "./data-validation";
 import type { Execution } from "./execution";
 import { shownFormula } from "./formula-syntax";
 import { gridArgument, textArgument } from "./grid-arguments";
+import { sheetOf } from "./open-book";
 import { growTables, refuseOtherTypes, refuseProtected } from "./refused-writes";
+import { rulesOf } from "./tab-rules";
 
 /** The methods of a range that read and write what its cells hold. */
 export function rangeValueMethods<Self>(
@@ -91,7 +93,7 @@ export function writeValues(
     changes[area.row + row] = cells;
   }
   const write = () => {
-    writeCells(run.book, sheetId, area, changes);
+    writeCells(run.book, sheetId, area, shownOnly(run, sheetId, changes));
     growTables(run.book, sheetId, area);
   };
   attemptOn(run, sheetId, area, write, () => {
@@ -100,6 +102,19 @@ export function writeValues(
     );
     refuseOtherTypes(run.book, sheetId, changes);
   });
+}
+
+/**
+ * The changes without those of rows that a filter hides, where the host is told that these take none.
+ * A public project met it (socialpoint-labs/sheetfu-apps-script#21), others write to such rows without
+ * a word of it: nobody has looked.
+ */
+function shownOnly(run: Execution, sheetId: string, changes: CellChanges): CellChanges {
+  if (!run.settings.keepsFiltered || run.isOwner) return changes;
+  const { filter } = rulesOf(sheetOf(run.book, sheetId));
+  if (!filter) return changes;
+  const shown = Object.entries(changes).filter(([row]) => !filter.hidden.includes(Number(row)));
+  return Object.fromEntries(shown);
 }
 
 /**

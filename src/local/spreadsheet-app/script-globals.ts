@@ -4,6 +4,7 @@ import { htmlService } from "./html-service";
 import { SheetType } from "./sheet-service";
 import { lockService, propertiesService, sessionService, utilitiesService } from "./small-services";
 import { spreadsheetService } from "./spreadsheet-service";
+import { filterCriteriaBuilder } from "./tab-filter";
 import { uiService } from "./ui-service";
 
 /** The services that a script finds in its global scope. */
@@ -21,6 +22,7 @@ export function scriptGlobals(run: Execution): Record<string, ServiceObject> {
         // done. What was refused comes out here.
         flush() {},
         newDataValidation: () => dataValidationBuilder(run),
+        newFilterCriteria: () => filterCriteriaBuilder(run),
       },
       { SheetType },
     ),

@@ -3,6 +3,7 @@ import {
   InsertColByRangeCommand,
   InsertRowByRangeCommand,
   MoveColsCommand,
+  MoveRowsCommand,
   RemoveColByRangeCommand,
   RemoveRowByRangeCommand,
   SetColWidthCommand,
@@ -16,12 +17,15 @@ import { filledSize } from "./cell-reading";
 import { clearArea } from "./cell-writing";
 import { type Execution, type ServiceObject, serviceObject } from "./execution";
 import { textArgument, wholeArgument } from "./grid-arguments";
+import { hiddenLines } from "./hidden-lines";
 import { sheetOf } from "./open-book";
 import { checkedArea } from "./range-bounds";
 import { placeOf, rangeService, select } from "./range-service";
 import { attemptOn, writeValues } from "./range-values";
 import { refuseProtected } from "./refused-writes";
 import { ServiceError, signatureError } from "./service-error";
+import { sortRows } from "./sorted-rows";
+import { filterOf } from "./tab-filter";
 import { rulesOf } from "./tab-rules";
 import { hideTab, isTabHidden, refuseTakenName, showTab } from "./tabs";
 
@@ -239,6 +243,37 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         },
       });
     },
+    /** Source: reference page of Sheet.moveRows; places are those before the move. */
+    moveRows(rows: unknown, destination: unknown) {
+      const method = name("moveRows");
+      const { row, rows: high } = placeOf(rows, method);
+      const to = wholeArgument(destination, method) - 1;
+      if (to < 0 || to > tab().getRowCount()) {
+        throw new ServiceError("Those rows are out of bounds.");
+      }
+      if (to >= row && to <= row + high) return sheet;
+      mayChange();
+      const block = { ...rowBlock(row, high), rangeType: RANGE_TYPE.ROW };
+      return reshape(MoveRowsCommand.id, {
+        range: block,
+        fromRange: block,
+        toRange: { ...rowBlock(to, high), rangeType: RANGE_TYPE.ROW },
+      });
+    },
+    /** Frozen rows stay where they are: from memory. */
+    sort(column: unknown, ascending?: unknown) {
+      const method = name("sort");
+      const at = wholeArgument(column, method) - 1;
+      const above = Math.max(0, tab().getFreeze().ySplit ?? 0);
+      const area = { ...whole(), row: above, rows: filledSize(book, sheetId).rows - above };
+      if (area.rows < 1) return sheet;
+      attemptOn(run, sheetId, area, () => {
+        sortRows(book, sheetId, area, [{ column: at, ascending: ascending !== false }]);
+      });
+      return sheet;
+    },
+    getFilter: () => filterOf(run, sheetId),
+    ...hiddenLines(run, sheetId, () => sheet, mayChange),
     deleteRows(first: unknown, count: unknown) {
       const top = wholeArgument(first, name("deleteRows"));
       const high = wholeArgument(count, name("deleteRows"));

@@ -27,6 +27,14 @@ export interface Table extends Area {
   readonly joins: boolean;
 }
 
+/** The one filter of a tab, its header row included. */
+export interface TabFilter extends Area {
+  /** Texts that are hidden, by column of the tab, counted from 0. */
+  readonly hides: Readonly<Record<number, readonly string[]>>;
+  /** Rows of the tab that it hides, counted from 0. */
+  readonly hidden: readonly number[];
+}
+
 /** What a tab of the spreadsheet has and the engine doesn't know of. */
 export interface TabRules {
   readonly kind: SheetKind;
@@ -35,9 +43,12 @@ export interface TabRules {
   /** Cells that the running user may not change. */
   readonly protectedAreas: readonly Area[];
   readonly tables: readonly Table[];
+  readonly filter: TabFilter | null;
 }
 
-const NONE: TabRules = { kind: "GRID", isProtected: false, protectedAreas: [], tables: [] };
+const NONE: TabRules = {
+  ...{ kind: "GRID", isProtected: false, protectedAreas: [], tables: [], filter: null },
+};
 const KEY = "tabRules";
 
 /** They lie in the engine's own data of the tab, so that a saved workbook keeps them. */
@@ -86,9 +97,10 @@ export function moveRulesWithCells(
     const { subUnitId, range } = command.params as { subUnitId: string; range: IRange };
     const sheet = sheetOf(subUnitId);
     if (!sheet) return;
-    const { protectedAreas, tables } = rulesOf(sheet);
-    if (protectedAreas.length + tables.length === 0) return;
+    const { protectedAreas, tables, filter } = rulesOf(sheet);
+    if (protectedAreas.length + tables.length === 0 && !filter) return;
     changeRules(sheet, {
+      filter: filter && movedFilter(filter, (area) => move(area, range)),
       protectedAreas: protectedAreas.flatMap((area) => move(area, range) ?? []),
       // The types go with the columns only as long as none comes or goes left of them.
       tables: tables.flatMap((table) => {
@@ -97,6 +109,17 @@ export function moveRulesWithCells(
       }),
     });
   });
+}
+
+/** A filter moves as a whole; what its columns hide goes with them only where none comes or goes. */
+function movedFilter(filter: TabFilter, move: (area: Area) => Area | null): TabFilter | null {
+  const area = move(filter);
+  if (!area) return null;
+  const { column } = filter;
+  const hidden = filter.hidden.flatMap(
+    (row) => move({ row, column, rows: 1, columns: 1 })?.row ?? [],
+  );
+  return { ...filter, ...area, hidden };
 }
 
 type Names = readonly ["row", "rows"] | readonly ["column", "columns"];

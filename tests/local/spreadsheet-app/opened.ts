@@ -14,6 +14,7 @@ interface OpenedWith extends Pick<ScriptWorkbookOptions, "lateRefusals" | "hasDo
   readonly locale?: string;
   readonly pages?: Readonly<Record<string, string>>;
   readonly refusesToday?: boolean;
+  readonly keepsFiltered?: boolean;
 }
 
 const open: ScriptWorkbook[] = [];
@@ -32,6 +33,7 @@ export function opened({
   locale,
   pages,
   refusesToday = false,
+  keepsFiltered = false,
   ...more
 }: OpenedWith = {}) {
   const scriptZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
@@ -47,6 +49,7 @@ export function opened({
         scriptZone,
         locale: locale ?? "en_GB",
         refusesToday,
+        keepsFiltered,
       },
       ...more,
       now: () => NOON,
@@ -74,6 +77,8 @@ interface App {
   flush(): void;
   // biome-ignore lint/suspicious/noExplicitAny: a script has no types either
   newDataValidation(): any;
+  // biome-ignore lint/suspicious/noExplicitAny: a script has no types either
+  newFilterCriteria(): any;
 }
 // biome-ignore lint/suspicious/noExplicitAny: a script has no types either
 type Spreadsheet = any;
