@@ -31,6 +31,8 @@ export interface SidebarApp {
 export function sidebarApp(call: Call): SidebarApp {
   const status = statusLine();
   let opened: OpenAnswer | null = null;
+  /** Tabs that show no answer are named above all sections. */
+  const inTheWay = element("div", { role: "status" });
   const context: SidebarContext = {
     call,
     status,
@@ -39,6 +41,8 @@ export function sidebarApp(call: Call): SidebarApp {
     reopen: async () => {
       const before = opened?.setUp?.initials ?? false;
       opened = await call("sidebarOpen", null);
+      const sentences = opened.inTheWay.map((text) => element("p", { class: "note" }, text));
+      inTheWay.replaceChildren(...sentences);
       // What was ticked on the page stays, unless the workbook says otherwise since.
       const initials = opened.setUp?.initials ?? false;
       if (initials !== before) context.people.choose(initials);
@@ -75,7 +79,7 @@ export function sidebarApp(call: Call): SidebarApp {
     const end = status.working("Reading the workbook");
     try {
       const { setUp } = await context.reopen();
-      sections.replaceChildren(tabs.element, ...panels);
+      sections.replaceChildren(inTheWay, tabs.element, ...panels);
       choose(setUp === null ? "set-up" : "today");
     } catch (error) {
       start.replaceChildren(tryAgain);

@@ -14,7 +14,7 @@ export function changed(cell: string): ChangedMeanwhile {
 
 export function swallowed(cell: string): ChangedMeanwhile {
   return new ChangedMeanwhile(
-    `${cell} did not take what was written: it may be part of a merged cell`,
+    `${cell} did not take what was written: it may be part of a merged cell, or hidden by a filter`,
   );
 }
 

@@ -3,7 +3,7 @@ import type { TabCell } from "./tab-content";
 
 /** A row of the due tab in which a person has entered something, or which the add-in remembers. */
 export interface DueEntry {
-  /** Empty, as the batch, in a row that is a note of the person's and no task. */
+  /** May be empty, as the batch, in a row that is a line of the person's and no task. */
   readonly task: string;
   readonly batch: string;
   /** Row in the tab, from 1. */
@@ -16,11 +16,21 @@ export interface DueEntry {
 export function dueEntries(values: readonly (readonly unknown[])[]): readonly DueEntry[] {
   return values.slice(DUE_FIRST_ROW - 1).flatMap((cells, at): DueEntry[] => {
     const [task, batch] = [String(dueCell(cells, "task")), String(dueCell(cells, "batch"))];
-    const isNote = task === "" && batch === "" && cells.some(isNoted);
+    const isNote = isPersonsLine(cells) && cells.some(isNoted);
     const isEntered = [...ENTERED].some((column) => isFilled(cells[column - 1]));
     const isKept = isFilled(dueCell(cells, "memory")) || besideOf(cells).some(isFilled);
     return isNote || isEntered || isKept ? [{ task, batch, row: DUE_FIRST_ROW + at, cells }] : [];
   });
+}
+
+/**
+ * Whether a row is a line of the person's and no task: nothing stands in it where every task of the
+ * list has something.
+ */
+export function isPersonsLine(cells: readonly unknown[]): boolean {
+  const [task, batch] = [dueCell(cells, "task"), dueCell(cells, "batch")];
+  if (task === "" && batch === "") return true;
+  return (["what", "from", "by", "status"] as const).every((key) => dueCell(cells, key) === "");
 }
 
 /** What stands in a row beside our columns. */
@@ -46,14 +56,12 @@ export function dueKey({ task, batch }: { readonly task: string; readonly batch:
   return JSON.stringify([task, batch]);
 }
 
-const NOTHING = dueKey({ task: "", batch: "" });
-
 /** The entries without those that are there twice. */
 export function onceEach(entries: readonly DueEntry[]): readonly DueEntry[] {
   const seen = new Map(
     entries.map((entry) => {
       const entered = [...ENTERED].map((column) => entry.cells[column - 1]);
-      const note = dueKey(entry) === NOTHING ? entry.cells : besideOf(entry.cells);
+      const note = isPersonsLine(entry.cells) ? entry.cells : besideOf(entry.cells);
       return [JSON.stringify([dueKey(entry), entered, note]), entry];
     }),
   );

@@ -26,11 +26,9 @@ export function dueTabOf(workbook: Workbook): Sheet | null {
 
 /** Whether a tab is the due list, with its title or its header near the top. */
 export function holdsDueList(sheet: Sheet): boolean {
+  const high = Math.min(Math.max(ROWS_LOOKED_AT, sheet.getLastRow()), sheet.getMaxRows());
   const rows = sheet
-    .getRange(
-      ...([1, 1, Math.min(ROWS_LOOKED_AT, sheet.getMaxRows())] as const),
-      Math.min(COLUMNS_LOOKED_AT, sheet.getMaxColumns()),
-    )
+    .getRange(1, 1, high, Math.min(COLUMNS_LOOKED_AT, sheet.getMaxColumns()))
     .getValues()
     .map((row) => row.map(String));
   return (

@@ -17,6 +17,7 @@ import {
   dueCell,
   dueEntries,
   dueKey,
+  isPersonsLine,
   isTicked,
   onceEach,
   sameEntries,
@@ -24,8 +25,10 @@ import {
 import { dueTabOf } from "./due-tab-found";
 import { isHalfMade } from "./fill-again";
 import { cellsPart, formulaCall } from "./formula-text";
+import { type LinesBelow, linesBelow, type RowCells } from "./lines-below";
 import { makeTab } from "./make-tab";
 import { movedFormula } from "./moved-formula";
+import type { MovedNote } from "./notes-in-the-way";
 import { OWN_TABS } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
 import { type OwnLayout, straightValues } from "./straighten";
@@ -36,7 +39,9 @@ const USUAL_DAYS_AHEAD = 7;
 const MENDED_BY = "choose Refresh the due list in the Nursery menu";
 
 /** How the due tab stands, whatever a person has moved or renamed in it. */
-export const DUE_LAYOUT: OwnLayout = { title: "due list", header: DUE_HEADER, mendedBy: MENDED_BY };
+export const DUE_LAYOUT: OwnLayout = {
+  ...{ title: "due list", header: DUE_HEADER, filled: ["Task", "Batch"], mendedBy: MENDED_BY },
+};
 
 /** The tasks that are due within the days ahead of the settings. */
 export function tasksNow(now: RecordsNow, daysAhead?: number): readonly Task[] {
@@ -55,10 +60,14 @@ export function tasksNow(now: RecordsNow, daysAhead?: number): readonly Task[] {
  * that are in the records by now.
  *
  * @param written keys of those tasks, see dueKey
- * @returns the name of its tab, which a person may have changed
+ * @returns the name of its tab, which a person may have changed, and lines of the person's that stood
+ *   below the list and stand elsewhere now
  * @throws Error when something is entered meanwhile; the tab is left as it was then
  */
-export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = new Set()): string {
+export function refreshDueTab(
+  now: RecordsNow,
+  written: ReadonlySet<string> = new Set(),
+): { readonly name: string; readonly moved: readonly MovedNote[] } {
   const old = dueTabOf(now.workbook);
   const name = old?.getName() ?? OWN_TABS.due;
   const values = old === null ? [] : straightValues(old, DUE_LAYOUT);
@@ -69,12 +78,15 @@ export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = ne
   const single = isHalfMade(values[0]?.[0]) ? onceEach(all) : all;
   // A note beside a task that is done stays, with its row.
   const open = single.filter((entry) => !written.has(dueKey(entry)) || beside.isAt(entry));
-  makeTab(now.workbook, { ...dueTab(now, open, beside), name }, (standing) => {
+  const lines = linesBelow(old, values, all);
+  const kept = [...open, ...lines.unseen].sort((a, b) => a.row - b.row);
+  const content = dueTab(now, kept, beside, lines);
+  makeTab(now.workbook, { ...content, name }, (standing) => {
     if (!sameEntries(dueEntries(standing.getDataRange().getValues()), entries)) {
       throw new Error("Somebody has just entered something in the due list: try again");
     }
   });
-  return name;
+  return { name, moved: lines.moved(name) };
 }
 
 /**
@@ -87,6 +99,7 @@ function dueTab(
   now: RecordsNow,
   entries: readonly DueEntry[],
   beside: Beside,
+  lines: LinesBelow,
 ): Omit<TabContent, "name"> {
   const left = [...entries];
   const tasks = [...tasksNow(now)].sort((a, b) => Number(isLate(b)) - Number(isLate(a)));
@@ -97,7 +110,12 @@ function dueTab(
     const [entry] = at === -1 ? [] : left.splice(at, 1);
     return { entry, cells: { ...entryCells(entry), ...taskCells(now, task) } };
   });
-  const all = [...rows, ...left.map((entry) => ({ entry, cells: offTheList(entry) }))];
+  const first = DUE_FIRST_ROW + rows.length;
+  const below = left.map((entry, at) => {
+    const isLine = isPersonsLine(entry.cells);
+    return { entry, cells: isLine ? lines.cellsOf(entry, first + at) : offTheList(entry) };
+  });
+  const all = [...rows, ...below];
   const { what, place, note, who, from, by, state } = DUE_COLUMN;
   return {
     madeBy: `due list of ${sentenceDay(now.asOf)}. Tick Done, and fill Count where plants are counted, to record a task; clear the box to take it back.`,
@@ -112,7 +130,7 @@ function dueTab(
     ],
     frozenRows: 2,
     frozenColumns: DUE_FROZEN,
-    mendedBy: MENDED_BY,
+    ...{ mendedBy: MENDED_BY, filled: DUE_LAYOUT.filled },
     widths: DUE_WIDTHS,
     formats: {
       // What a person types there stays text, whatever it looks like.
@@ -172,8 +190,6 @@ function rowsBeside(
   });
 }
 
-type RowCells = Readonly<Partial<Record<DueKey, TabCell>>>;
-
 /** A row's cells in the order of the columns, with the sign of its state. */
 function rowCells(cells: RowCells, at: number): TabCell[] {
   const state = `${columnLetters(DUE_COLUMN.state)}${DUE_FIRST_ROW + at}`;
@@ -228,11 +244,6 @@ function entryCells(entry: DueEntry | undefined): RowCells {
 function offTheList(entry: DueEntry): RowCells {
   const said = String(dueCell(entry.cells, "state"));
   const as = (key: DueKey) => carried(dueCell(entry.cells, key));
-  // Below the list stands what a person has noted there.
-  if (entry.task === "" && entry.batch === "") {
-    const keys = Object.keys(DUE_COLUMN) as DueKey[];
-    return Object.fromEntries(keys.map((key) => [key, as(key)]));
-  }
   return {
     ...entryCells(entry),
     state: { text: said === "" ? OFF_THE_LIST : said },

@@ -16,6 +16,7 @@ import {
   titleOf,
   widthOf,
 } from "./tab-content";
+import { withoutFilter } from "./tab-filter";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
@@ -56,26 +57,30 @@ function fillTable(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => v
   const wasStraight = isStraight(found, layout);
   const values = wasStraight ? found : straightValues(sheet, layout);
   const [width, last] = [widthOf(content), content.rows.length + 1];
-  guarded(sheet.getRange(1, 1), content, (begin) => {
-    makeRoom(sheet, content);
-    setFormats(sheet, content);
-    setBoxes(sheet, content);
-    mayFill(sheet);
-    begin();
-    sheet.getRange(2, 1, content.rows.length, width).setValues(blockOf(content));
-    fillTop(sheet, content);
-    // Writes wait in a queue: a refusal must be met before anything of the old table goes.
-    SpreadsheetApp.flush();
-    if (formulaIn(content) !== null) clearStrayFormulas(sheet, content);
-    else if (values.length > last) clearBelow(sheet, content, values.length);
-    if (!wasStraight) setLook(sheet, content);
-    setStress(sheet, content);
-  });
+  withoutFilter(sheet, FIRST_HEADER_ROW, () =>
+    guarded(sheet.getRange(1, 1), content, (begin) => {
+      makeRoom(sheet, content);
+      setFormats(sheet, content);
+      setBoxes(sheet, content);
+      mayFill(sheet);
+      begin();
+      sheet.getRange(2, 1, content.rows.length, width).setValues(blockOf(content));
+      fillTop(sheet, content);
+      // Writes wait in a queue: a refusal must be met before anything of the old table goes.
+      SpreadsheetApp.flush();
+      if (formulaIn(content) !== null) clearStrayFormulas(sheet, content);
+      else if (values.length > last) clearBelow(sheet, content, values.length);
+      if (!wasStraight) setLook(sheet, content);
+      setStress(sheet, content);
+    }),
+  );
 }
+
+const FIRST_HEADER_ROW = 2;
 
 /** A tab of one formula, or of one sentence in its place; wherever in its tab that has come to stand. */
 function fillOneCell(sheet: Sheet, content: TabContent): readonly MovedNote[] {
-  const { shown, formulas, title, stands } = topOf(sheet);
+  const { shown, formulas, title, stands } = headUp(sheet, content);
   if (title === null) sheet.insertRowsBefore(1, 1);
   const [first, moved] = title === null ? [{ row: 1, column: 1 }, 1] : [title, 0];
   const still = stillColumns(content, shown, title);
@@ -160,6 +165,39 @@ function clearStill(sheet: Sheet, first: Place, columns: number): void {
   if (count > 0) sheet.getRange(first.row + 2, first.column, count, columns).clearContent();
 }
 
+/**
+ * What stands at the top of a tab of one formula. Where a person has sorted the tab with its title, so
+ * that the formula stands above it or far below, the title goes back to the first cell and the formula
+ * from where it is.
+ */
+function headUp(sheet: Sheet, content: TabContent): Top {
+  const top = topOf(sheet);
+  const isHeadFirst = top.stands !== null && (top.title?.row ?? 0) < top.stands.row;
+  if (isHeadFirst || formulaIn(content) === null) return top;
+  const all = sheet.getDataRange();
+  const { title, stands } = placesIn(all.getDisplayValues(), all.getFormulas());
+  if (title === null || stands === null) return top;
+  const isOwn = [title, stands].some(({ row, column }) => row === 1 && column === 1);
+  const down = isOwn || top.shown[0]?.[0] === "" ? 0 : 1;
+  // A line of the person's has come to stand there.
+  if (down > 0) sheet.insertRowsBefore(1, down);
+  // First where it goes: without its title the tab would not be known for ours.
+  sheet.getRange(1, 1).setValue(halfMade(content, false));
+  for (const { row, column } of [title, stands]) {
+    if (row + down > 1 || column > 1) sheet.getRange(row + down, column).clearContent();
+  }
+  return topOf(sheet);
+}
+
+type Top = ReturnType<typeof topOf>;
+
+function placesIn(shown: readonly (readonly string[])[], formulas: readonly (readonly string[])[]) {
+  return {
+    title: placeIn(shown, (text) => text.startsWith(MARK)),
+    stands: placeIn(formulas, (text) => OUR_FORMULA.test(text)),
+  };
+}
+
 /** What stands at a tab's top, with where our title and our formula are. */
 function topOf(sheet: Sheet) {
   const top = sheet.getRange(
@@ -167,11 +205,7 @@ function topOf(sheet: Sheet) {
     Math.min(COLUMNS_LOOKED_AT, sheet.getMaxColumns()),
   );
   const [shown, formulas] = [top.getDisplayValues(), top.getFormulas()];
-  return {
-    ...{ shown, formulas },
-    title: placeIn(shown, (text) => text.startsWith(MARK)),
-    stands: placeIn(formulas, (text) => OUR_FORMULA.test(text)),
-  };
+  return { shown, formulas, ...placesIn(shown, formulas) };
 }
 
 const ROWS_LOOKED_AT = 12;
@@ -237,9 +271,9 @@ function halfMade({ madeBy, mendedBy = SET_UP }: TabContent, isStill: boolean): 
   return safeText(`${MARK} ${what}${still}${BEING_MADE}${mendedBy}.`);
 }
 
-function layoutOf({ rows, madeBy, mendedBy = SET_UP }: TabContent): OwnLayout {
+function layoutOf({ rows, madeBy, filled = null, mendedBy = SET_UP }: TabContent): OwnLayout {
   const header = (rows[0] ?? []).map((cell) => (cell && "text" in cell ? cell.text : ""));
-  return { title: madeBy, header, mendedBy };
+  return { title: madeBy, header, filled, mendedBy };
 }
 
 /** The formula in the last row; null where there is none. */

@@ -1,3 +1,4 @@
+import { freeBlockedTabs } from "./blocked-tabs";
 import { keepDayGoing } from "./day-kept-going";
 import { refreshDueTab } from "./due-tab";
 import { dueTabOf } from "./due-tab-found";
@@ -5,8 +6,10 @@ import { refreshStillTabs } from "./formula-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { keepingView } from "./make-tab";
+import { movedWords } from "./notes-in-the-way";
 import { recordsNow } from "./records-tab";
 import { recordTicked, recordTickedUnderLock } from "./ticked-tasks";
+import { straightenTimetable } from "./timetable-tab";
 
 /**
  * The add-in's menu, made when the spreadsheet opens or the add-on is installed. Nothing else may
@@ -49,18 +52,20 @@ export function openSidebar(): void {
 
 /** Writes what is ticked, then makes the due list anew; the other tabs are live. */
 export function refreshDueList(): void {
-  withLock(() => {
+  const moved = withLock(() => {
     const workbook = SpreadsheetApp.getActiveSpreadsheet();
     sweepLeftovers(workbook);
     keepDayGoing(workbook);
     const written = dueTabOf(workbook) === null ? undefined : recordTickedUnderLock().inRecords;
-    keepingView(workbook, () => {
+    straightenTimetable(workbook);
+    return keepingView(workbook, () => {
       const now = recordsNow();
-      refreshDueTab(now, written);
+      const list = refreshDueTab(now, written);
       refreshStillTabs(now);
+      return [...list.moved, ...freeBlockedTabs(now)];
     });
   });
-  SpreadsheetApp.getActiveSpreadsheet().toast("The due list is made anew");
+  SpreadsheetApp.getActiveSpreadsheet().toast(`The due list is made anew${movedWords(moved)}`);
 }
 
 export function writeTicked(): void {

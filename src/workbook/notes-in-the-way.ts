@@ -15,17 +15,8 @@ export function isBlocked(shown: unknown): boolean {
   return /^#(?:REF|SPILL)!/.test(String(shown));
 }
 
-/**
- * Moves what a person has put where the answer of a formula is to stand to the right of it, in its own
- * row. Called while the answer shows nothing, so that whatever stands there is a person's.
- *
- * @param columns how many the answer usually has
- */
-export function moveNotesAway(
-  sheet: Sheet,
-  anchor: { readonly row: number; readonly column: number },
-  columns: number,
-): readonly MovedNote[] {
+/** What stands right of and below a formula, with places from 0 that count from it. */
+function besideAnchor(sheet: Sheet, anchor: { readonly row: number; readonly column: number }) {
   const [high, wide] = [sheet.getLastRow(), sheet.getLastColumn()];
   const range = sheet.getRange(
     ...([anchor.row, anchor.column, Math.max(1, high - anchor.row + 1)] as const),
@@ -40,6 +31,52 @@ export function moveNotesAway(
       isFilled(row, column) && !(row === 0 && column === 0) ? [{ row, column }] : [],
     ),
   );
+  return { values, formulas, notes, isFilled };
+}
+
+/**
+ * Cells that may be in the way of an answer that shows nothing, rows and columns from 1, the one in
+ * the leftmost column first.
+ */
+export function cellsInTheWay(
+  sheet: Sheet,
+  anchor: { readonly row: number; readonly column: number },
+): readonly { readonly row: number; readonly column: number; readonly shown: unknown }[] {
+  const { values, formulas, notes } = besideAnchor(sheet, anchor);
+  return [...notes]
+    .sort((a, b) => a.column - b.column || a.row - b.row)
+    .map(({ row, column }) => {
+      const [value, formula] = [values[row]?.[column], formulas[row]?.[column] ?? ""];
+      return {
+        ...{ row: anchor.row + row, column: anchor.column + column },
+        shown: formula === "" ? value : formula,
+      };
+    });
+}
+
+/** Notes that were moved, as a sentence ends with them; '' for none. */
+export function movedWords(moved: readonly MovedNote[]): string {
+  if (moved.length === 0) return "";
+  const named = moved.slice(0, MOST_NAMED).map(({ from, to }) => `${from} to ${to}`);
+  const more = moved.length > MOST_NAMED ? ` and ${moved.length - MOST_NAMED} more` : "";
+  return `. Moved out of the way: ${named.join(", ")}${more}`;
+}
+
+/** More would not be read while a message is shown. */
+const MOST_NAMED = 3;
+
+/**
+ * Moves what a person has put where the answer of a formula is to stand to the right of it, in its own
+ * row. Called while the answer shows nothing, so that whatever stands there is a person's.
+ *
+ * @param columns how many the answer usually has
+ */
+export function moveNotesAway(
+  sheet: Sheet,
+  anchor: { readonly row: number; readonly column: number },
+  columns: number,
+): readonly MovedNote[] {
+  const { values, formulas, notes, isFilled } = besideAnchor(sheet, anchor);
   const within = notes.filter(({ column }) => column < columns);
   // An answer may be wider than it usually is.
   const inTheWay = within.length > 0 ? within : notes;

@@ -6,6 +6,7 @@ import { hasCells } from "./grid-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { makeTab } from "./make-tab";
+import { isBlocked, type MovedNote, moveNotesAway } from "./notes-in-the-way";
 import type { MakeTabAnswer, OrderTabRequest } from "./order-calls";
 import { isPlan, PLAN_TAB, PLAN_WORDS } from "./own-tabs";
 import { pageText } from "./page-text";
@@ -49,8 +50,16 @@ export function makeOrderTab(request: OrderTabRequest): MakeTabAnswer {
   });
 }
 
-/** Lets the plans that are there follow the records tab and the timetable that are chosen now. */
-export function refreshPlans(now: RecordsNow): void {
+/** Columns of what a plan's formula answers. */
+export const PLAN_ANSWER_COLUMNS = 5;
+
+/**
+ * Lets the plans that are there follow the records tab and the timetable that are chosen now.
+ *
+ * @returns notes of a person's that stood in the way of a plan, and where they stand now
+ */
+export function refreshPlans(now: RecordsNow): readonly MovedNote[] {
+  const moved: MovedNote[] = [];
   for (const { sheet } of otherTabs(now.workbook, now.settings.recordsTab)) {
     if (!isPlan(sheet)) continue;
     const top = sheet.getRange(
@@ -68,9 +77,16 @@ export function refreshPlans(now: RecordsNow): void {
     if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
     const cell = sheet.getRange(row + 1, column + 1);
     // One in another locale's syntax says the same, but is an error.
-    const isAlive = !cell.getDisplayValue().startsWith("#");
+    const shown = cell.getDisplayValue();
+    if (isBlocked(shown)) {
+      moved.push(
+        ...moveNotesAway(sheet, { row: row + 1, column: column + 1 }, PLAN_ANSWER_COLUMNS),
+      );
+    }
+    const isAlive = !shown.startsWith("#");
     if (!isAlive || !sameFormula(stands, formula)) cell.setFormula(formula);
   }
+  return moved;
 }
 
 /** Text of the page stands in cells of its own, never in the formula. */
@@ -96,6 +112,7 @@ function planContent(
       [],
       [{ formula: planFormula(now) }],
     ],
+    filled: ["By", "Wanted"],
     frozenRows: FORMULA_ROW,
     tall: FORMULA_ROW + answerRows(timetable),
     widths: [130, 100, 70, 260, 420, 80, 150],
@@ -120,10 +137,15 @@ function askedCells(
   const stands = (values[header] ?? []).map(String);
   const places = placesOf(HEADER, stands);
   const moved = formulaRow - (FORMULA_ROW - ASKED_ROW) + 1;
+  // Where rows were sorted, what is asked stands elsewhere.
+  const wanted = places[HEADER.indexOf("Wanted")] ?? -1;
+  const isAsked = (row: readonly unknown[] | undefined) => typeof row?.[wanted] === "number";
+  const sorted = isAsked(values[header + 1]) ? -1 : values.findIndex(isAsked);
+  const row = sorted !== -1 ? sorted + 1 : header + 2;
   return (name) => {
     const at = HEADER.indexOf(name);
     const column = (header === -1 ? undefined : places[at]) ?? formulaColumn + at;
-    return { row: header === -1 ? moved : header + 2, column: column + 1 };
+    return { row: header === -1 ? moved : row, column: column + 1 };
   };
 }
 

@@ -3,13 +3,16 @@ import { MARK } from "./mark";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
+/** Of the timetable's header; a person may have put theirs in their place. */
+export const TIMETABLE_WORDS = ["Method", "Step", "After", "From day", "Usual day", "Kept of 100"];
+
 /**
  * By what a tab of ours is known whose first line a person has taken away or moved: words that stand
  * together in its header, and that hardly anybody has together in a table of their own.
  */
 const WORDS: Readonly<Record<string, readonly string[]>> = {
   "Nursery settings": ["Setting", "Value", "What it is for"],
-  "Nursery timetable": ["Method", "Step", "After", "From day", "Usual day", "Kept of 100"],
+  "Nursery timetable": TIMETABLE_WORDS,
   "Due list": ["Done", "Count", "Who", "Written", "Task", "Batch", "Status", "Caution"],
   "Write log": ["Write", "When", "Tab", "Cell", "Column", "Before", "After", "State"],
 };
@@ -32,6 +35,11 @@ const FUNCTIONS: Readonly<Record<string, string>> = {
   "Work plan": "WORK_PLAN",
 };
 
+/** Whether a tab of one live formula bears a name. */
+export function isLiveName(name: string): boolean {
+  return FUNCTIONS[name] !== undefined;
+}
+
 const ROWS_LOOKED_AT = 6;
 const COLUMNS_LOOKED_AT = 20;
 
@@ -44,10 +52,9 @@ export function isOursWithoutTitle(sheet: Sheet): boolean {
   const called = FUNCTIONS[name];
   const words = name.startsWith("Plan ") ? PLAN_WORDS : WORDS[name];
   if (called === undefined && words === undefined) return false;
-  const top = sheet.getRange(
-    ...([1, 1, Math.min(ROWS_LOOKED_AT, sheet.getMaxRows())] as const),
-    Math.min(COLUMNS_LOOKED_AT, sheet.getMaxColumns()),
-  );
+  // Wherever it was sorted to, with all rows of its tab.
+  const high = Math.min(Math.max(ROWS_LOOKED_AT, sheet.getLastRow()), sheet.getMaxRows());
+  const top = sheet.getRange(1, 1, high, Math.min(COLUMNS_LOOKED_AT, sheet.getMaxColumns()));
   const rows = top.getValues().map((row) => row.map(String));
   if (rows.some((row) => row.some((text) => text.startsWith(MARK)))) return true;
   if (words !== undefined) return rows.some((row) => words.every((word) => row.includes(word)));

@@ -25,7 +25,7 @@ import {
 import type { ColumnChoice, SetUpAnswer, SetUpRequest } from "./sidebar-calls";
 import { recordTickedUnderLock } from "./ticked-tasks";
 import { timetableOf, timetableValues } from "./timetable-source";
-import { timetableTab } from "./timetable-tab";
+import { straightenTimetable, timetableTab } from "./timetable-tab";
 import { workbookHost } from "./workbook-host";
 import { logContent } from "./write-log";
 
@@ -75,13 +75,16 @@ function makeAll(
     makeTab(workbook, settingsTab(settings, ownSettings(workbook), madeAt));
   } else writeSettings(there, settings, madeAt);
   (there === null ? made : kept).push(OWN_TABS.settings);
+  straightenTimetable(workbook);
   const now = recordsNow();
-  made.push(refreshDueTab(now, written));
+  const list = refreshDueTab(now, written);
+  made.push(list.name);
+  moved.push(...list.moved);
   for (const content of formulaTabs(now)) {
     moved.push(...makeTab(workbook, content));
     made.push(content.name);
   }
-  refreshPlans(now);
+  moved.push(...refreshPlans(now));
   return { made, kept, moved };
 }
 

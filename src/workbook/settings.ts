@@ -16,7 +16,7 @@ import {
   settingsPlaces,
 } from "./settings-places";
 import { type OwnLayout, straightValues } from "./straighten";
-import type { TabCell, TabContent } from "./tab-content";
+import { DAY_FORMAT, type TabCell, type TabContent } from "./tab-content";
 import { scriptVersion } from "./version";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -59,6 +59,8 @@ export const COLUMN_ROWS = 40;
 const LAYOUT: OwnLayout = {
   title: "settings. Change the second column.",
   header: SETTINGS_HEADER,
+  // Every line may be the person's, and all are found by their labels.
+  filled: [],
   mendedBy: "make the tabs again in Set up",
 };
 
@@ -173,6 +175,11 @@ export function writeSettings(sheet: Sheet, settled: Settled, setUpAt: string): 
     line(top + 1 + at).splice(0, 2, ...(settled.columns[at] ?? ["", ""]).map(safeText));
   }
   makeRoom(sheet, first + rows.length, width);
+  if (!places.isOrderly) {
+    // A day's format went along with its row when that was sorted, and would make a day of a number.
+    const formats = SETTING_NAMES.map((name) => [name === "asOf" ? DAY_FORMAT : "General"]);
+    sheet.getRange(MADE_ROW.recordsTab + 1, 2, formats.length, 1).setNumberFormats(formats);
+  }
   sheet.getRange(first + 1, 1, rows.length, width).setValues(rows);
   // Should the first row be gone, what stands in its place is the person's.
   if (isOurs(sheet)) sheet.getRange(1, 1).setValue(`${MARK} ${settingsLine(setUpAt)}`);

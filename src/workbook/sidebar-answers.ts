@@ -14,6 +14,7 @@ import {
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
 import { addOrder } from "./add-order";
 import { answerTable } from "./answer-table";
+import { blockedSentences } from "./blocked-tabs";
 import { cellName } from "./cell-name";
 import { columnGuesses } from "./column-guesses";
 import { compareTakes, trendRow } from "./compare-takes";
@@ -61,6 +62,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         zone === scriptZone
           ? null
           : `The workbook's time zone is ${zone}, the script's ${scriptZone}. Days are read by the workbook's.`,
+      inTheWay: settings === null ? [] : blockedSentences(workbook).map(sidebarWords),
       setUp:
         settings === null
           ? null

@@ -143,6 +143,8 @@ export interface OpenAnswer {
   readonly workbook: string;
   /** A sentence where the zones of script and workbook differ. */
   readonly zoneWarning: string | null;
+  /** A sentence for every live tab whose answer finds no room, with what mends it. */
+  readonly inTheWay: readonly string[];
   /** Null until the tabs are made. */
   readonly setUp: SetUpState | null;
   /** Tabs that may hold the records, likeliest first. */

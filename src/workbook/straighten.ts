@@ -9,6 +9,11 @@ export interface OwnLayout {
   /** What its first cell says after our mark, should it have to be written again. */
   readonly title: string;
   readonly header: readonly string[];
+  /**
+   * Headers of columns that every row of the table fills. A row that fills them and stands above the
+   * header was sorted there; another is a person's own line. Null where no row is known by them.
+   */
+  readonly filled: readonly string[] | null;
   /** What a person does once they have moved away what is in the way. */
   readonly mendedBy: string;
 }
@@ -41,19 +46,22 @@ function isTitle(value: unknown): boolean {
   return String(value ?? "").startsWith(MARK);
 }
 
-/** Place, from 0, of the row that has most of a header's words; -1 when none has half of them. */
+/**
+ * Place, from 0, of the row that has most of a header's words, near the top or where a tab was sorted
+ * with its header; -1 when none has half of them.
+ */
 export function headerRowIn(values: Values, header: readonly string[]): number {
   const known = new Set(header);
-  const found = values
-    .slice(0, ROWS_LOOKED_AT)
-    .map((row) => row.filter((cell) => known.has(String(cell))).length);
+  const words = (row: readonly unknown[]) => row.filter((cell) => known.has(String(cell))).length;
+  const enough = Math.max(2, header.length / 2);
+  const found = values.slice(0, ROWS_LOOKED_AT).map(words);
   const most = Math.max(0, ...found);
-  return most >= Math.max(2, header.length / 2) ? found.indexOf(most) : -1;
+  return most >= enough ? found.indexOf(most) : values.findIndex((row) => words(row) >= enough);
 }
 
 /** Title in the first row, header in the second. */
 function straightenRows(sheet: Sheet, values: Values, layout: OwnLayout): void {
-  const title = values.slice(0, ROWS_LOOKED_AT).findIndex((row) => row.some(isTitle));
+  const title = values.findIndex((row) => row.some(isTitle));
   const header = headerRowIn(values, layout.header);
   if (header === -1) {
     // Its header row was deleted: the rows below the title are what they were.
@@ -64,17 +72,55 @@ function straightenRows(sheet: Sheet, values: Values, layout: OwnLayout): void {
     writeHeader(sheet, layout);
     return;
   }
-  const above = values.slice(0, header);
+  const above = values.slice(0, header).filter((_, at) => at !== title);
+  const isOwn = ownRow(values[header] ?? [], layout);
   mustBeBlank(
     sheet,
-    above.filter((_, at) => at !== title),
+    above.filter((row) => !isOwn(row)),
     layout,
   );
+  if (title > header || above.some(isOwn)) {
+    headFirst(sheet, title, header);
+    return;
+  }
   if (title === -1 && header === 0) sheet.insertRowsBefore(1, 1);
   // From below, so that the numbers of the rows above hold.
   for (let at = header - 1; at >= 0; at -= 1) {
     if (at !== title && !(title === -1 && at === 0)) sheet.deleteRows(at + 1, 1);
   }
+}
+
+/** Whether a row is one of the table's, as its header stands. */
+function ownRow(
+  header: readonly unknown[],
+  { filled }: Pick<OwnLayout, "filled">,
+): (row: readonly unknown[]) => boolean {
+  if (filled === null) return () => false;
+  const places = filled.map((text) => header.indexOf(text));
+  return (row) => places.every((at) => (row[at] ?? "") !== "") && row.some((cell) => cell !== "");
+}
+
+/** Where title and header stand, from 0, in a tab that was sorted with them; null where they are first. */
+export function sortedHead(
+  values: Values,
+  layout: Pick<OwnLayout, "header" | "filled">,
+): { readonly title: number; readonly header: number } | null {
+  const header = headerRowIn(values, layout.header);
+  const title = values.findIndex((row) => row.some(isTitle));
+  const isOwn = ownRow(values[header] ?? [], layout);
+  const above = values.slice(0, Math.max(0, header)).filter((_, at) => at !== title);
+  const isSorted = header !== -1 && (title > header || above.some(isOwn));
+  return isSorted ? { title, header } : null;
+}
+
+/** Brings title and header, places from 0, to the top of a tab that was sorted with them. */
+export function headFirst(sheet: Sheet, title: number, header: number): void {
+  if (title === -1) sheet.insertRowsBefore(1, 1);
+  else if (title > 0) sheet.moveRows(sheet.getRange(title + 1, 1), 1);
+  const from = title === -1 || title > header ? header + 2 : header + 1;
+  if (from > 2) sheet.moveRows(sheet.getRange(from, 1), 2);
+  // From memory: boxes may have gone along with the rows that stood here.
+  sheet.getRange(1, 1, 2, sheet.getMaxColumns()).setDataValidation(null);
 }
 
 function mustBeBlank(sheet: Sheet, rows: Values, { mendedBy }: OwnLayout): void {

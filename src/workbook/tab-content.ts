@@ -1,5 +1,6 @@
 import { MARK } from "./mark";
 import { safeText } from "./safe-text";
+import type { OwnLayout } from "./straighten";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
@@ -38,6 +39,8 @@ export interface TabContent {
   readonly bold?: { readonly rows: number; readonly column: number };
   /** Rows that the tab has at least, for what a formula spills; as many as are written if left out. */
   readonly tall?: number;
+  /** Headers of columns that every row fills; none is known if left out. */
+  readonly filled?: OwnLayout["filled"];
   /** What mends the tab if it is left half made, such as "choose Refresh in the menu". */
   readonly mendedBy?: string;
 }

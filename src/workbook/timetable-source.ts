@@ -13,6 +13,7 @@ import { isOurs, OWN_TABS, ownCells, ownTab } from "./own-tabs";
 import { HEAD_ROWS, type PersonTab } from "./person-tabs";
 import type { TimetableCandidate } from "./sidebar-calls";
 import { sidebarWords } from "./sidebar-words";
+import { timetableCells } from "./timetable-tab";
 import { workbookHost } from "./workbook-host";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -52,7 +53,10 @@ export function timetableCandidates(tabs: readonly PersonTab[]): readonly Timeta
  * @throws Error in a sentence when the person's tab is gone
  */
 export function timetableValues(workbook: Workbook, tab: string | null): unknown {
-  if (tab === null) return ownCells(workbook, OWN_TABS.timetable)?.values ?? "";
+  if (tab === null) {
+    const own = ownCells(workbook, OWN_TABS.timetable);
+    return own === null ? "" : timetableCells(own);
+  }
   return timetableSheet(workbook, tab)?.getDataRange().getValues() ?? "";
 }
 

@@ -1,6 +1,30 @@
 import { builtInTimetable, timetableAnswer } from "../core";
-import { OWN_TABS } from "./own-tabs";
+import { TIMETABLE_WORDS } from "./own-heads";
+import { OWN_TABS, ownCells, type TabCells } from "./own-tabs";
+import { headFirst, sortedHead } from "./straighten";
 import type { TabCell, TabContent } from "./tab-content";
+
+/**
+ * The values of our timetable, with title and header first where a person has sorted the tab with
+ * them. Its rows are the person's in any order, and so are the words of its header.
+ */
+export function timetableCells({ values }: TabCells): TabCells["values"] {
+  const head = sortedHead(values, TABLE);
+  if (head === null) return values;
+  const { title, header } = head;
+  const above = title === -1 ? [[""]] : values.slice(title, title + 1);
+  const rest = values.filter((_, at) => at !== title && at !== header);
+  return [...above, ...values.slice(header, header + 1), ...rest];
+}
+
+/** The same in the tab itself, since live formulas read it. */
+export function straightenTimetable(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): void {
+  const own = ownCells(workbook, OWN_TABS.timetable);
+  const head = own === null ? null : sortedHead(own.values, TABLE);
+  if (own !== null && head !== null) headFirst(own.sheet, head.title, head.header);
+}
+
+const TABLE = { header: TIMETABLE_WORDS, filled: ["Step", "Usual day"] };
 
 /**
  * The timetable as a tab: the built-in steps, for the person to change.

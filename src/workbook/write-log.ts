@@ -71,6 +71,7 @@ const MADE_BY =
 const LAYOUT: OwnLayout = {
   title: MADE_BY,
   header: HEADER,
+  filled: ["Write", "State"],
   mendedBy: "try again",
 };
 
@@ -178,6 +179,13 @@ export function lastEntries(
   if (last < first) return { entries: [], isMore: false };
   const values = sheet.getRange(first, 1, last - first + 1, HEADER.length).getValues();
   const entries = values.map((row, at) => entryOf(row, first - FIRST_ROW + at));
+  const isSorted = entries.some(({ when }, at) => when < (entries[at - 1]?.when ?? when));
+  if (isSorted) {
+    // A person has sorted it: the last writes may stand anywhere.
+    if (first > FIRST_ROW) return lastEntries(workbook, last);
+    const inOrder = [...entries].sort((a, b) => (a.when < b.when ? -1 : a.when > b.when ? 1 : 0));
+    return { entries: inOrder, isMore: false };
+  }
   const isMore = first > FIRST_ROW;
   // The first write may have lines above those that are read.
   const [cut] = entries;

@@ -17,6 +17,7 @@ import { FIRST_RELEASE_CAUTION, work } from "./work-answers";
 export const opened: OpenAnswer = {
   workbook: "Hillside nursery (invented)",
   zoneWarning: null,
+  inTheWay: [],
   setUp: {
     ...{ recordsTab: "Records", timetableTab: null },
     ...{ asOf: "2026-11-25", level: 0.8, daysAhead: 14, initials: false },

@@ -1,30 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { dueRow, dueValue, setDue } from "./due-list";
-import { type Nursery, openNursery, SETTINGS, smallRecords, tab, takesOf } from "./nursery";
+import { type Nursery, openNursery, SETTINGS, smallRecords, tab } from "./nursery";
+import { atWork, DUE, goesOn, KINDS, LOG, ONCE, OURS, PLAN } from "./tabs-at-work";
 
-const DUE = "Due list";
-const LOG = "Write log";
-const ONCE = { tab: "Records", columns: [], methods: ["Cocoa cleft graft"] };
-const PLAN = {
-  ...{ order: "O-1", variety: "", wanted: 20, by: "2027-10-01", assurance: 0.8 },
-  ...{ method: "", harvest: "" },
-};
-const OURS = [
-  ...[SETTINGS, "Nursery timetable", DUE, LOG, "Stages", "Ready by month", "Takes", "Checks"],
-  ...["Takes compared", "Takes by month", "What takes go with", "Plan O-1"],
-];
-
-/** A workbook at work: a task typed into, one in the log, a plan of an order. */
-function atWork(): Nursery {
-  const nursery = openNursery([smallRecords()], { newRows: 60 }).ready();
-  nursery.ask("sidebarOrderTab", PLAN);
-  nursery.ask("sidebarRecord", takesOf("B1"));
-  setDue(nursery, dueRow(nursery, "B2"), { Count: 61, Who: "Orrin", Note: "dry" });
-  return nursery;
-}
-
-/** One of each kind: tabs of one formula are all made alike. */
-const KINDS = [SETTINGS, "Nursery timetable", DUE, LOG, "Stages", "Plan O-1"];
 let start: ReturnType<Nursery["saved"]> | null = null;
 
 /** How people tidy a tab. */
@@ -50,32 +27,6 @@ const TIDIED: Record<string, (sheet: ReturnType<Nursery["sheet"]>) => void> = {
   "a column moved": (sheet) => sheet.moveColumns(sheet.getRange("B1"), 5),
   "a header renamed": (sheet) => sheet.getRange("B2").setValue("Something else"),
 };
-
-/** Everything that people do, once more; what was typed must come out of it. */
-function goesOn(nursery: Nursery): void {
-  expect(nursery.ask("sidebarOpen", null).setUp?.recordsTab).toBe("Records");
-  expect(nursery.ask("sidebarToday", { daysAhead: 7 }).asOf).toBe("2026-11-25");
-  nursery.ask("sidebarRecord", takesOf("B1", { note: "wet" }));
-  nursery.w.call("writeTicked");
-  nursery.w.call("refreshDueList");
-  const row = dueRow(nursery, "B2");
-  const entered = (["Done", "Count", "Who", "Note"] as const).map((one) =>
-    dueValue(nursery, one, row),
-  );
-  expect(entered).toEqual([false, 61, "Orrin", "dry"]);
-  setDue(nursery, row, { Done: true });
-  nursery.w.call("writeTicked");
-  expect(dueValue(nursery, "Written", row)).toMatch(/^✓ written: Records!/);
-  expect(nursery.values("Records")[2]?.slice(11, 13)).toEqual(["2026-11-25", 61]);
-  const logId = String(nursery.values(LOG).find((one) => one[6] === "B1")?.[0]);
-  expect(nursery.ask("sidebarTakeBack", { logId }).restored).toHaveLength(2);
-  nursery.ask("sidebarOrderTab", { ...PLAN, wanted: 30 });
-  nursery.ask("sidebarSetUp", { ...ONCE, columns: [{ header: "Note", readAs: null }] });
-  expect(nursery.ask("sidebarColumns", { tab: "Records" }).columns).toContainEqual(
-    expect.objectContaining({ header: "Note", sure: "told" }),
-  );
-  expect(nursery.tabs().sort()).toEqual(["Records", ...OURS].sort());
-}
 
 describe.each(Object.entries(TIDIED))("%s", (how, tidy) => {
   // People saw "The coordinates of the range are outside the dimensions of the sheet."

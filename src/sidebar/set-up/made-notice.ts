@@ -16,7 +16,7 @@ export function madeNotice(
     tabNames("Made", made),
     tabNames("Kept as they were", kept),
     tabNames(
-      "Moved out of the way of an answer",
+      "Moved out of the way",
       moved.map(({ from, to }) => `${from} to ${to}`),
     ),
     lostColumnsNote("No longer read as you told, since the header or the step is gone", forgotten),

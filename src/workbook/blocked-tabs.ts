@@ -1,0 +1,70 @@
+import { quoted } from "../core";
+import { cellName } from "./cell-name";
+import { formulaTabs } from "./formula-tabs";
+import { hasCells } from "./grid-tabs";
+import { cellsInTheWay, isBlocked, type MovedNote, moveNotesAway } from "./notes-in-the-way";
+import { PLAN_ANSWER_COLUMNS } from "./order-plan-tab";
+import { isLiveName } from "./own-heads";
+import { isOurs, isPlan, PLAN_TAB } from "./own-tabs";
+import type { RecordsNow } from "./records-tab";
+
+type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** A live tab whose answer finds no room, and the cell of its formula, from 1. */
+interface BlockedTab {
+  readonly sheet: Sheet;
+  readonly name: string;
+  readonly anchor: { readonly row: number; readonly column: number };
+}
+
+/** A formula of ours stands within these rows and columns, whatever was put in. */
+const ROWS_LOOKED_AT = 12;
+
+function blockedTabs(workbook: Workbook): readonly BlockedTab[] {
+  return workbook.getSheets().flatMap((sheet): BlockedTab[] => {
+    const name = sheet.getName();
+    const mayBePlan = name.startsWith(`${PLAN_TAB} `);
+    if (!(mayBePlan || isLiveName(name)) || !hasCells(sheet)) return [];
+    const top = sheet.getRange(
+      ...([1, 1, Math.min(ROWS_LOOKED_AT, sheet.getMaxRows())] as const),
+      Math.min(ROWS_LOOKED_AT, sheet.getMaxColumns()),
+    );
+    const shown = top.getDisplayValues();
+    if (!shown.flat().some(isBlocked)) return [];
+    const formulas = top.getFormulas();
+    const row = formulas.findIndex((cells) => cells.some(isOurFormula));
+    const column = formulas[row]?.findIndex(isOurFormula) ?? -1;
+    if (!isBlocked(shown[row]?.[column]) || !(mayBePlan ? isPlan(sheet) : isOurs(sheet))) return [];
+    return [{ sheet, name, anchor: { row: row + 1, column: column + 1 } }];
+  });
+}
+
+const isOurFormula = (text: string): boolean => /^=[A-Z]+_[A-Z]+\(/.test(text);
+
+const MENU = "choose Refresh the due list in the Nursery menu";
+
+/** A sentence for every live tab that shows no answer: what is in its way, and what mends it. */
+export function blockedSentences(workbook: Workbook): readonly string[] {
+  return blockedTabs(workbook).map(({ sheet, name, anchor }) => {
+    const [first, ...others] = cellsInTheWay(sheet, anchor);
+    if (first === undefined) {
+      return `${name} shows no answer, since it has no room or what it reads is gone: make the tabs again in Set up`;
+    }
+    const cell = `${cellName(first)} (${quoted(String(first.shown))})`;
+    const more = others.length === 1 ? "1 more cell" : `${others.length} more cells`;
+    return others.length === 0
+      ? `${name} shows no answer, since ${cell} is in its way: ${MENU}, which moves it beside`
+      : `${name} shows no answer, since ${cell} and ${more} are in its way: ${MENU}, which moves them beside`;
+  });
+}
+
+/** Moves what stands in the way of answers beside them. @returns what was moved, and where to */
+export function freeBlockedTabs(now: RecordsNow): readonly MovedNote[] {
+  const blocked = blockedTabs(now.workbook);
+  if (blocked.length === 0) return [];
+  const columns = new Map(formulaTabs(now).map(({ name, widths }) => [name, widths.length]));
+  return blocked.flatMap(({ sheet, name, anchor }) =>
+    moveNotesAway(sheet, anchor, columns.get(name) ?? PLAN_ANSWER_COLUMNS),
+  );
+}

@@ -1,0 +1,28 @@
+import { expect, it } from "vitest";
+import { dueRow, dueValue, enterDue } from "./due-list";
+import { openNursery, smallRecords } from "./nursery";
+
+// Whether rows that a filter hides take what a script writes, nobody has looked.
+it.each([
+  [false, /^✓ written: Records!L2, Records!M2/, 60],
+  [
+    true,
+    /^! not written: L2 did not take what was written: it may be part of a merged cell, or hidden by a filter$/,
+    "",
+  ],
+])(
+  "a tick of a batch that a filter hides in the records is written or said (%s)",
+  async (keepsFiltered, said, takes) => {
+    const nursery = openNursery([smallRecords()], { newRows: 60, keepsFiltered }).ready();
+    // biome-ignore lint/suspicious/noExplicitAny: a script has no types either
+    const { newFilterCriteria } = (nursery.w.uncounted() as any).SpreadsheetApp;
+    const filter = nursery.sheet("Records").getRange("A1:P3").createFilter();
+    filter.setColumnFilterCriteria(1, newFilterCriteria().setHiddenValues(["B1"]).build());
+    const row = dueRow(nursery, "B1");
+    await enterDue(nursery, row, { Count: "60", Done: "TRUE" });
+    expect(nursery.w.editErrors).toEqual([]);
+    expect(dueValue(nursery, "Written", row)).toMatch(said);
+    expect(nursery.value("Records", "M2")).toBe(takes);
+    expect(filter.getRange().getA1Notation()).toBe("A1:P3");
+  },
+);
