@@ -10,6 +10,7 @@ import { nonsense } from "./nonsense";
 import { packWords } from "./pack-words";
 import { builtSidebar } from "./sidebar-page";
 import { isStale } from "./stale";
+import { straightToMain } from "./straight-to-main";
 import { strictOnce } from "./strict-once";
 import { stubs } from "./stubs";
 import { projectVersion, versionDefined } from "./version";
@@ -28,8 +29,8 @@ async function makeDist(): Promise<void> {
     // Class fields and private names are refused by the script server; es2020 lowers them.
     target: "es2020",
     minify: true,
-    define: versionDefined(),
-    plugins: [nonsense, hostMathematics, strictOnce, packWords],
+    define: { ...versionDefined(), "Number.POSITIVE_INFINITY": "Infinity" },
+    plugins: [nonsense, hostMathematics, straightToMain, strictOnce, packWords],
     // What they ask is collected, short, by licences/.
     legalComments: "none",
     metafile: true,

@@ -18,14 +18,16 @@ export const SIDEBAR_CALLS: readonly string[] = Object.keys(sidebarAnswers);
  */
 export function stubs(registry: readonly FunctionEntry[]): string {
   return [
+    // Said once, since every byte is loaded for each formula; private, as their ends tell.
+    `function answer_(name, all) {\n  return ${BUNDLE_NAME}().answer(name, all);\n}`,
+    `function sidebar_(name, request) {\n  return ${BUNDLE_NAME}().sidebarCall(name, request);\n}`,
     ...registry.map(customFunctionStub),
     ...WORKBOOK_FUNCTIONS.map(
       (name) => `function ${name}(event) {\n  return ${BUNDLE_NAME}().${name}(event);\n}`,
     ),
     editStub(),
     ...SIDEBAR_CALLS.map(
-      (name) =>
-        `function ${name}(request) {\n  return ${BUNDLE_NAME}().sidebarCall("${name}", request);\n}`,
+      (name) => `function ${name}(request) {\n  return sidebar_("${name}", request);\n}`,
     ),
   ].join("\n\n");
 }
@@ -61,5 +63,5 @@ function customFunctionStub({ name, sentence, parameters, answers }: FunctionEnt
   ];
   const comment = ["/**", ...lines.map((line) => ` * ${line}`.trimEnd()), " */"].join("\n");
   const names = parameters.map((one) => one.name).join(", ");
-  return `${comment}\nfunction ${name}(${names}) {\n  return ${BUNDLE_NAME}().answer("${name}", arguments);\n}`;
+  return `${comment}\nfunction ${name}(${names}) {\n  return answer_("${name}", arguments);\n}`;
 }

@@ -51,7 +51,7 @@ describe("Code.js", () => {
         ...["sidebarWork", "sidebarMakeCrew"],
         ...["sidebarOrders", "sidebarPlanOrder", "sidebarAddOrder"],
         ...["sidebarOrderTab", "sidebarMakeOrders"],
-        "nurseryBatches_",
+        ...["nurseryBatches_", "answer_", "sidebar_"],
       ].sort(),
     );
   });
