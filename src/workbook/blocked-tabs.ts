@@ -7,6 +7,7 @@ import { PLAN_ANSWER_COLUMNS } from "./order-plan-tab";
 import { isLiveName } from "./own-heads";
 import { isOurs, isPlan, PLAN_TAB } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
+import { topCells } from "./top-cells";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -26,10 +27,7 @@ function blockedTabs(workbook: Workbook): readonly BlockedTab[] {
     const name = sheet.getName();
     const mayBePlan = name.startsWith(`${PLAN_TAB} `);
     if (!(mayBePlan || isLiveName(name)) || !hasCells(sheet)) return [];
-    const top = sheet.getRange(
-      ...([1, 1, Math.min(ROWS_LOOKED_AT, sheet.getMaxRows())] as const),
-      Math.min(ROWS_LOOKED_AT, sheet.getMaxColumns()),
-    );
+    const top = topCells(sheet, ROWS_LOOKED_AT, ROWS_LOOKED_AT);
     const shown = top.getDisplayValues();
     if (!shown.flat().some(isBlocked)) return [];
     const formulas = top.getFormulas();

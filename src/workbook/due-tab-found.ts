@@ -1,7 +1,7 @@
 import { DUE_HEADER } from "./due-columns";
 import { gridTabs } from "./grid-tabs";
 import { MARK } from "./mark";
-import { hasDueHeader } from "./own-heads";
+import { isOursWithoutTitle, ROWS_LOOKED_AT } from "./own-heads";
 import { OWN_TABS, ownTab } from "./own-tabs";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -13,9 +13,6 @@ export const DUE_TITLE = `${MARK} due list`;
 /** Stands in the due list's first cell where a person has taken its title row away. */
 export const FIRST_HEADER = DUE_HEADER[0] ?? "";
 
-const ROWS_LOOKED_AT = 6;
-const COLUMNS_LOOKED_AT = 20;
-
 /**
  * The due list's tab: the one of its name, else one that a person has given another name, known by
  * its title or its header. Null where there is none.
@@ -26,12 +23,5 @@ export function dueTabOf(workbook: Workbook): Sheet | null {
 
 /** Whether a tab is the due list, with its title or its header near the top. */
 export function holdsDueList(sheet: Sheet): boolean {
-  const high = Math.min(Math.max(ROWS_LOOKED_AT, sheet.getLastRow()), sheet.getMaxRows());
-  const rows = sheet
-    .getRange(1, 1, high, Math.min(COLUMNS_LOOKED_AT, sheet.getMaxColumns()))
-    .getValues()
-    .map((row) => row.map(String));
-  return (
-    rows.some((row) => row.some((text) => text.startsWith(DUE_TITLE))) || rows.some(hasDueHeader)
-  );
+  return isOursWithoutTitle(sheet, OWN_TABS.due, DUE_TITLE, ROWS_LOOKED_AT);
 }

@@ -17,6 +17,7 @@ import {
   widthOf,
 } from "./tab-content";
 import { withoutFilter } from "./tab-filter";
+import { topCells } from "./top-cells";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
@@ -200,10 +201,7 @@ function placesIn(shown: readonly (readonly string[])[], formulas: readonly (rea
 
 /** What stands at a tab's top, with where our title and our formula are. */
 function topOf(sheet: Sheet) {
-  const top = sheet.getRange(
-    ...([1, 1, Math.min(ROWS_LOOKED_AT, sheet.getMaxRows())] as const),
-    Math.min(COLUMNS_LOOKED_AT, sheet.getMaxColumns()),
-  );
+  const top = topCells(sheet, ROWS_LOOKED_AT, COLUMNS_LOOKED_AT);
   const [shown, formulas] = [top.getDisplayValues(), top.getFormulas()];
   return { shown, formulas, ...placesIn(shown, formulas) };
 }

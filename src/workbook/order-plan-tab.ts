@@ -16,6 +16,7 @@ import { settingCells } from "./settings";
 import { headerRowIn, placesOf } from "./straighten";
 import { DAY_FORMAT, type TabContent } from "./tab-content";
 import { timetablePart } from "./timetable-source";
+import { topCells } from "./top-cells";
 
 /** What the formula refers to, in one row, for the person to change. */
 const HEADER = ["Order", "By", "Wanted", "Method", "Variety", "Assurance", "Harvest months"];
@@ -62,10 +63,7 @@ export function refreshPlans(now: RecordsNow): readonly MovedNote[] {
   const moved: MovedNote[] = [];
   for (const { sheet } of otherTabs(now.workbook, now.settings.recordsTab)) {
     if (!isPlan(sheet)) continue;
-    const top = sheet.getRange(
-      ...([1, 1, Math.min(ROWS_LOOKED_AT, sheet.getMaxRows())] as const),
-      Math.min(ROWS_LOOKED_AT, sheet.getMaxColumns()),
-    );
+    const top = topCells(sheet, ROWS_LOOKED_AT, ROWS_LOOKED_AT);
     const formulas = top.getFormulas();
     const row = formulas.findIndex((cells) => cells.some(isPlanFormula));
     const stands = formulas[row]?.find(isPlanFormula);

@@ -1,5 +1,6 @@
 import { isCallOf } from "./formula-text";
 import { MARK } from "./mark";
+import { topCells } from "./top-cells";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
@@ -18,11 +19,6 @@ const WORDS: Readonly<Record<string, readonly string[]>> = {
 };
 const PLAN_WORDS = ["Order", "By", "Wanted", "Method", "Assurance", "Harvest months"];
 
-/** Whether a row is the due list's header, whatever its tab is called. */
-export function hasDueHeader(row: readonly string[]): boolean {
-  return (WORDS["Due list"] ?? []).every((word) => row.includes(word));
-}
-
 /** The functions of the tabs that are one formula each. */
 const FUNCTIONS: Readonly<Record<string, string>> = {
   Stages: "BATCH_STAGES",
@@ -40,23 +36,31 @@ export function isLiveName(name: string): boolean {
   return FUNCTIONS[name] !== undefined;
 }
 
-const ROWS_LOOKED_AT = 6;
+/** With a row or two that were put in above. */
+export const ROWS_LOOKED_AT = 6;
 const COLUMNS_LOOKED_AT = 20;
 
 /**
  * Whether a tab that does not begin as ours do is one of ours all the same, with its first line gone
- * or moved by a row or a column that was put in.
+ * or moved by a row or a column that was put in, or sorted among the others.
+ *
+ * @param name of the tab of ours that it may be
+ * @param mark what the first line of that begins with
+ * @param rowsLookedAt all if left out
  */
-export function isOursWithoutTitle(sheet: Sheet): boolean {
-  const name = sheet.getName();
+export function isOursWithoutTitle(
+  sheet: Sheet,
+  name = sheet.getName(),
+  mark = MARK,
+  rowsLookedAt?: number,
+): boolean {
   const called = FUNCTIONS[name];
   const words = name.startsWith("Plan ") ? PLAN_WORDS : WORDS[name];
   if (called === undefined && words === undefined) return false;
-  // Wherever it was sorted to, with all rows of its tab.
-  const high = Math.min(Math.max(ROWS_LOOKED_AT, sheet.getLastRow()), sheet.getMaxRows());
-  const top = sheet.getRange(1, 1, high, Math.min(COLUMNS_LOOKED_AT, sheet.getMaxColumns()));
+  const high = rowsLookedAt ?? Math.max(ROWS_LOOKED_AT, sheet.getLastRow());
+  const top = topCells(sheet, high, COLUMNS_LOOKED_AT);
   const rows = top.getValues().map((row) => row.map(String));
-  if (rows.some((row) => row.some((text) => text.startsWith(MARK)))) return true;
+  if (rows.some((row) => row.some((text) => text.startsWith(mark)))) return true;
   if (words !== undefined) return rows.some((row) => words.every((word) => row.includes(word)));
   if (called === undefined) return false;
   // Ours refer to our settings; a person's own formula of that name hardly does.

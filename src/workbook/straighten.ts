@@ -115,12 +115,15 @@ export function sortedHead(
 
 /** Brings title and header, places from 0, to the top of a tab that was sorted with them. */
 export function headFirst(sheet: Sheet, title: number, header: number): void {
+  // Boxes of the first rows would go down with what stands there, and refuse what is no tick.
+  const withoutBoxes = () => sheet.getRange(1, 1, 2, sheet.getMaxColumns()).setDataValidation(null);
+  withoutBoxes();
   if (title === -1) sheet.insertRowsBefore(1, 1);
   else if (title > 0) sheet.moveRows(sheet.getRange(title + 1, 1), 1);
   const from = title === -1 || title > header ? header + 2 : header + 1;
   if (from > 2) sheet.moveRows(sheet.getRange(from, 1), 2);
-  // From memory: boxes may have gone along with the rows that stood here.
-  sheet.getRange(1, 1, 2, sheet.getMaxColumns()).setDataValidation(null);
+  // From memory: others may have come along with the rows.
+  withoutBoxes();
 }
 
 function mustBeBlank(sheet: Sheet, rows: Values, { mendedBy }: OwnLayout): void {
