@@ -115,15 +115,16 @@ export function sortedHead(
 
 /** Brings title and header, places from 0, to the top of a tab that was sorted with them. */
 export function headFirst(sheet: Sheet, title: number, header: number): void {
-  // Boxes of the first rows would go down with what stands there, and refuse what is no tick.
-  const withoutBoxes = () => sheet.getRange(1, 1, 2, sheet.getMaxColumns()).setDataValidation(null);
-  withoutBoxes();
+  // Boxes go along with rows, and refuse what is no tick. They are taken off first: a row that has come to
+  // its place must not be left with any.
+  const rows = new Set([0, 1, header, ...(title === -1 ? [] : [title])]);
+  for (const row of rows) {
+    sheet.getRange(row + 1, 1, 1, sheet.getMaxColumns()).setDataValidation(null);
+  }
   if (title === -1) sheet.insertRowsBefore(1, 1);
   else if (title > 0) sheet.moveRows(sheet.getRange(title + 1, 1), 1);
   const from = title === -1 || title > header ? header + 2 : header + 1;
   if (from > 2) sheet.moveRows(sheet.getRange(from, 1), 2);
-  // From memory: others may have come along with the rows.
-  withoutBoxes();
 }
 
 function mustBeBlank(sheet: Sheet, rows: Values, { mendedBy }: OwnLayout): void {
