@@ -8,7 +8,11 @@ export interface ReadingLimits {
    * A filled cell; row and column count from 0. @param tab null where the file is one table
    * @throws PersonError when the file holds more than is read
    */
-  cell(tab: string | null, row: number, column: number, cell: ICellData): void;
+  cell(
+    tab: string | null,
+    at: { readonly row: number; readonly column: number },
+    cell: ICellData,
+  ): void;
 }
 
 /** @param fileName for the message */
@@ -16,7 +20,7 @@ export function readingLimits(fileName: string): ReadingLimits {
   let cells = 0;
   let characters = 0;
   return {
-    cell(tab, row, column, cell) {
+    cell(tab, { row, column }, cell) {
       if (row >= MOST_ROWS) {
         throw new PersonError(
           `${fileName} is too long: ${tab ?? "it"} has a value in row ${said(row + 1)}, and at most ${said(MOST_ROWS)} rows are read`,

@@ -101,7 +101,7 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
     `${path.basename(file)} as of ${day}\nRecords: ${saidTabs(from, records.name)}. Timetable: ${ownTimetable}.\n`,
   );
   for (const tab of tabs) at.print(section(tab, results));
-  at.print(`Calculated workbook: ${save(results, file, options, at, addInNames)}\n`);
+  at.print(`Calculated workbook: ${save(results, { file, options, at, addInNames })}\n`);
 }
 
 /** The columns of the tab with such a table by its name, '' where there is none or it has nothing under its header. */
@@ -187,10 +187,17 @@ function belowTable(rows: readonly Row[], { below, limit }: ResultTab): string[]
 
 function save(
   results: readonly SheetCells[],
-  file: string,
-  options: ReportOptions,
-  at: ReportSurroundings,
-  addInNames: ReadonlySet<string>,
+  {
+    file,
+    options,
+    at,
+    addInNames,
+  }: {
+    readonly file: string;
+    readonly options: ReportOptions;
+    readonly at: ReportSurroundings;
+    readonly addInNames: ReadonlySet<string>;
+  },
 ): string {
   const name = `${path.basename(file, path.extname(file))}-calculated.xlsx`;
   const folder = path.resolve(at.folders[0] ?? ".", options.out);

@@ -50,7 +50,11 @@ export function sheetsOf(workbook: Workbook, model: FormulaDataModel): SheetCell
     const sheetId = sheet.getSheetId();
     const spilled = model.getArrayFormulaCellData()?.[unitId]?.[sheetId];
     const areas = model.getArrayFormulaRange()?.[unitId]?.[sheetId];
-    return readSheet(sheet, workbook.getStyles(), spilled ?? {}, areas ?? {});
+    return readSheet(sheet, {
+      styles: workbook.getStyles(),
+      spilled: spilled ?? {},
+      areas: areas ?? {},
+    });
   });
 }
 
@@ -61,9 +65,15 @@ export function sheetsOf(workbook: Workbook, model: FormulaDataModel): SheetCell
  */
 function readSheet(
   sheet: Worksheet,
-  styles: Styles,
-  spilled: Matrix<Nullable<ICellData>>,
-  areas: Matrix<IRange | null | undefined>,
+  {
+    styles,
+    spilled,
+    areas,
+  }: {
+    readonly styles: Styles;
+    readonly spilled: Matrix<Nullable<ICellData>>;
+    readonly areas: Matrix<IRange | null | undefined>;
+  },
 ): SheetCells {
   const rows: (Cell | null)[][] = [];
   const put = (row: number, column: number, cell: Cell) => {

@@ -19,13 +19,16 @@ import {
 
 /** Which cells change by themselves: those that call a volatile function, and all that read them. */
 export interface VolatileCells {
-  has(unitId: string, sheetId: string, row: number, column: number): boolean;
+  has(unitId: string, cell: CellAddress): boolean;
 }
 
-interface FormulaCell {
+interface CellAddress {
   readonly sheetId: string;
   readonly row: number;
   readonly column: number;
+}
+
+interface FormulaCell extends CellAddress {
   readonly formula: string;
 }
 
@@ -52,7 +55,7 @@ export function volatileCells(injector: Injector, functions: readonly string[]):
     return found;
   };
   return {
-    has: (unitId, sheetId, row, column) =>
+    has: (unitId, { sheetId, row, column }) =>
       placesIn(unitId).some(
         ({ sheetId: id, range }) =>
           id === sheetId &&

@@ -10,13 +10,12 @@ export function daysIn(
   target: Pick<Target, "table" | "stepKey">,
   place: Place,
 ): readonly Sample<CivilDay>[] {
-  return samplesIn(
-    now,
-    target,
-    place,
-    ({ days }, step) => days[step] ?? null,
-    ({ day }) => day,
-  );
+  return samplesIn(now, {
+    area: target,
+    match: place,
+    ofBatch: ({ days }, step) => days[step] ?? null,
+    ofLine: ({ day }) => day,
+  });
 }
 
 /** The same of counts. */
@@ -25,13 +24,12 @@ export function countsIn(
   target: Pick<Target, "table" | "stepKey">,
   place: Place,
 ): readonly Sample<number>[] {
-  return samplesIn(
-    now,
-    target,
-    place,
-    ({ counts }, step) => counts[step] ?? null,
-    ({ count }) => count,
-  );
+  return samplesIn(now, {
+    area: target,
+    match: place,
+    ofBatch: ({ counts }, step) => counts[step] ?? null,
+    ofLine: ({ count }) => count,
+  });
 }
 
 type Batch = RecordsNow["records"]["batches"][number];
@@ -39,10 +37,17 @@ type Line = RecordsNow["records"]["lines"][number];
 
 function samplesIn<Read>(
   { records, values }: RecordsNow,
-  { table, stepKey }: Pick<Target, "table" | "stepKey">,
-  { column }: Place,
-  ofBatch: (batch: Batch, step: number) => Read | null,
-  ofLine: (line: Line) => Read | null,
+  {
+    area: { table, stepKey },
+    match: { column },
+    ofBatch,
+    ofLine,
+  }: {
+    readonly area: Pick<Target, "table" | "stepKey">;
+    readonly match: Place;
+    readonly ofBatch: (batch: Batch, step: number) => Read | null;
+    readonly ofLine: (line: Line) => Read | null;
+  },
 ): readonly Sample<Read>[] {
   const step = records.stepKeys.indexOf(stepKey);
   const isLog = records.tables[table]?.kind === "log";

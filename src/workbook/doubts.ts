@@ -18,9 +18,11 @@ function plainQuestion(question: string): Question {
  */
 export function hardlyMeant(
   now: RecordsNow,
-  { before, earlierDay, stepName, twice }: Target,
-  { count, batch, note, who }: RecordWish,
-  day: CivilDay,
+  {
+    target: { before, earlierDay, stepName, twice },
+    request: { count, batch, note, who },
+    day,
+  }: { readonly target: Target; readonly request: RecordWish; readonly day: CivilDay },
 ): Question[] {
   const asked: string[] = [];
   if (twice !== null) asked.push(twice);
@@ -85,15 +87,22 @@ const LONGEST_SHOWN = 200;
 /** What the table has no column for: it is asked about, and kept in the log. */
 export function withoutColumn(
   now: RecordsNow,
-  { count, note }: Target,
-  request: RecordWish,
-  own: OwnWrites,
+  {
+    target: { count, note },
+    request,
+    own,
+  }: { readonly target: Target; readonly request: RecordWish; readonly own: OwnWrites },
 ): { readonly kept: readonly LoggedCell[]; readonly questions: readonly Question[] } {
   const kept: LoggedCell[] = [];
   const keep = (header: string, after: LoggedCell["after"]) => {
     const cell: LoggedCell = {
-      ...{ tab: now.tab, cell: "", header, before: "", after },
-      ...{ batch: request.batch, task: request.task },
+      tab: now.tab,
+      cell: "",
+      header,
+      before: "",
+      after,
+      batch: request.batch,
+      task: request.task,
     };
     if (!own.keeps(cell)) kept.push(cell);
   };

@@ -229,9 +229,16 @@ function offTheList(entry: DueEntry): RowCells {
   return {
     ...entryCells(entry),
     state: { text: said === "" ? OFF_THE_LIST : said },
-    ...{ what: as("what"), place: as("place"), plants: as("plants") },
-    ...{ task: as("task"), batch: as("batch"), from: as("from"), by: as("by") },
-    ...{ status: as("status"), hours: as("hours"), caution: as("caution") },
+    what: as("what"),
+    place: as("place"),
+    plants: as("plants"),
+    task: as("task"),
+    batch: as("batch"),
+    from: as("from"),
+    by: as("by"),
+    status: as("status"),
+    hours: as("hours"),
+    caution: as("caution"),
   };
 }
 

@@ -56,20 +56,24 @@ function fillTable(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => v
   const wasStraight = isStraight(found, layout);
   const values = wasStraight ? found : straightValues(sheet, layout);
   const [width, last] = [widthOf(content), content.rows.length + 1];
-  guarded(sheet.getRange(1, 1), content, (begin) => {
-    makeRoom(sheet, content);
-    setFormats(sheet, content);
-    setBoxes(sheet, content);
-    mayFill(sheet);
-    begin();
-    sheet.getRange(2, 1, content.rows.length, width).setValues(blockOf(content));
-    fillTop(sheet, content);
-    // Writes wait in a queue: a refusal must be met before anything of the old table goes.
-    SpreadsheetApp.flush();
-    if (formulaIn(content) !== null) clearStrayFormulas(sheet, content);
-    else if (values.length > last) clearBelow(sheet, content, values.length);
-    if (!wasStraight) setLook(sheet, content);
-    setStress(sheet, content);
+  guarded({
+    first: sheet.getRange(1, 1),
+    content,
+    work: (begin) => {
+      makeRoom(sheet, content);
+      setFormats(sheet, content);
+      setBoxes(sheet, content);
+      mayFill(sheet);
+      begin();
+      sheet.getRange(2, 1, content.rows.length, width).setValues(blockOf(content));
+      fillTop(sheet, content);
+      // Writes wait in a queue: a refusal must be met before anything of the old table goes.
+      SpreadsheetApp.flush();
+      if (formulaIn(content) !== null) clearStrayFormulas(sheet, content);
+      else if (values.length > last) clearBelow(sheet, content, values.length);
+      if (!wasStraight) setLook(sheet, content);
+      setStress(sheet, content);
+    },
   });
 }
 
@@ -102,7 +106,7 @@ function fillOneCell(sheet: Sheet, content: TabContent): readonly MovedNote[] {
     const [value = ""] = blockOf(content)[content.rows.length - 1] ?? [];
     sheet.getRange(cell.row, cell.column).setValue(value);
   };
-  guarded(sheet.getRange(first.row, first.column), content, work, still > 0);
+  guarded({ first: sheet.getRange(first.row, first.column), content, work, isStill: still > 0 });
   return notes;
 }
 
@@ -130,7 +134,7 @@ function fillStill(sheet: Sheet, content: TabContent): void {
     sheet.getRange(first.row + 1, first.column, block.length, widthOf(content)).setValues(block);
     SpreadsheetApp.flush();
   };
-  guarded(sheet.getRange(first.row, first.column), content, work, true);
+  guarded({ first: sheet.getRange(first.row, first.column), content, work, isStill: true });
 }
 
 /** What a title says of a tab whose table is values, not what a formula answers. */
@@ -168,7 +172,8 @@ function topOf(sheet: Sheet) {
   );
   const [shown, formulas] = [top.getDisplayValues(), top.getFormulas()];
   return {
-    ...{ shown, formulas },
+    shown,
+    formulas,
     title: placeIn(shown, (text) => text.startsWith(MARK)),
     stands: placeIn(formulas, (text) => OUR_FORMULA.test(text)),
   };
@@ -203,12 +208,17 @@ function placeIn(
  * @param isStill whether the tab holds values, or will: until it is done it says so, since whoever
  *   makes it next must clear them
  */
-function guarded(
-  first: GoogleAppsScript.Spreadsheet.Range,
-  content: TabContent,
-  work: (begin: () => void) => void,
+function guarded({
+  first,
+  content,
+  work,
   isStill = false,
-): void {
+}: {
+  readonly first: GoogleAppsScript.Spreadsheet.Range;
+  readonly content: TabContent;
+  readonly work: (begin: () => void) => void;
+  readonly isStill?: boolean;
+}): void {
   const before = String(first.getValue());
   let begun = false;
   try {

@@ -66,7 +66,11 @@ export function findAgain(now: RecordsNow, entries: readonly LogEntry[]): FoundA
 }
 
 export const NOTHING_FOUND: FoundAgain = {
-  ...{ cells: [], landmarks: [], headerRows: [], nameColumn: null, beside: [] },
+  cells: [],
+  landmarks: [],
+  headerRows: [],
+  nameColumn: null,
+  beside: [],
 };
 
 /**
@@ -115,8 +119,12 @@ function cellsIn(
     const column = columnIn(now, table, entry);
     if (column === null) return null;
     cells.push({
-      ...{ entry, row, column, cell: cellName({ row, column }) },
-      ...{ before: entry.after, after: entry.before },
+      entry,
+      row,
+      column,
+      cell: cellName({ row, column }),
+      before: entry.after,
+      after: entry.before,
       holds: now.values[row - 1]?.[column - 1] ?? "",
     });
   }

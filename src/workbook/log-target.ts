@@ -13,9 +13,15 @@ import type { Places } from "./task-target";
  */
 export function logTarget(
   now: RecordsNow,
-  batch: string,
-  step: { readonly name: string; readonly key: string },
-  day: CivilDay | null,
+  {
+    batch,
+    step,
+    day,
+  }: {
+    readonly batch: string;
+    readonly step: { readonly name: string; readonly key: string };
+    readonly day: CivilDay | null;
+  },
 ): Places {
   const { records } = now;
   const table = records.tables.findIndex(({ kind }) => kind === "log");
@@ -56,7 +62,12 @@ export function logTarget(
 }
 
 const NOWHERE: Places = {
-  ...{ table: 0, name: null, day: null, count: null, person: null, note: null },
+  table: 0,
+  name: null,
+  day: null,
+  count: null,
+  person: null,
+  note: null,
   alsoWrite: [],
   twice: null,
 };

@@ -32,14 +32,13 @@ export interface Traced {
 export function traceCells(
   before: Grid,
   now: Grid,
-  group: WriteGroup,
-  hasFewerRows: boolean,
+  { group, hasFewerRows }: { readonly group: WriteGroup; readonly hasFewerRows: boolean },
 ): Traced {
   // What was blanked at the end of a tab is no part of its data any more.
   const missing = Math.max(0, before.length - now.length);
   const after = [...now, ...Array.from({ length: missing }, () => [])];
   const columns = columnsMoved(before, after, group.headerRows);
-  const rows = rowsMoved(before, after, group, columns, hasFewerRows);
+  const rows = rowsMoved(before, after, { group, columns, hasFewerRows });
   const own = group.writes.map(({ row, column }) => {
     const [toRow, toColumn] = [rows.to.get(row), columns.to.get(column)];
     return toRow === undefined || toColumn === undefined ? null : { row: toRow, column: toColumn };
@@ -127,9 +126,11 @@ function shifts(headerRows: readonly number[], rows: number): number[] {
 function rowsMoved(
   before: Grid,
   after: Grid,
-  group: WriteGroup,
-  columns: Moved,
-  hasFewerRows: boolean,
+  {
+    group,
+    columns,
+    hasFewerRows,
+  }: { readonly group: WriteGroup; readonly columns: Moved; readonly hasFewerRows: boolean },
 ): Moved {
   const pairs = [...columns.to];
   const written = new Map<number, CellWrite[]>();

@@ -68,7 +68,7 @@ function sayOfEdited(
     ({ row, box, state: said }) =>
       row >= rowStart && row <= rowEnd && box === "ticked" && !saysWritten(said),
   );
-  sayInRows(sheet, range, new Map(rows.map((row) => [row, state(row)])));
+  sayInRows(sheet, range, { said: new Map(rows.map((row) => [row, state(row)])) });
   if (rowStart < DUE_FIRST_ROW && isTicked(values[0]?.[DUE_TOP.anew - 1])) {
     const why = state({ memory: { writes: [], asked: "" } }).text;
     sheet.getRange(1, 1).setValue(safeText(`${MARK} due list, not made anew. ${why}`));

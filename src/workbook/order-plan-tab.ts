@@ -149,9 +149,16 @@ function planFormula(
   };
   const { asOf, columns } = settingCells(workbook);
   const parts = [
-    ...[asked("Wanted"), asked("By"), timetablePart(workbook, settings.timetableTab)],
-    ...[asked("Method"), asked("Assurance"), columnsPart(sheet.getName(), values[0]?.length ?? 1)],
-    ...[columns, asOf, asked("Variety"), asked("Harvest months")],
+    asked("Wanted"),
+    asked("By"),
+    timetablePart(workbook, settings.timetableTab),
+    asked("Method"),
+    asked("Assurance"),
+    columnsPart(sheet.getName(), values[0]?.length ?? 1),
+    columns,
+    asOf,
+    asked("Variety"),
+    asked("Harvest months"),
   ];
   return formulaCall(PLAN_FUNCTION, parts);
 }

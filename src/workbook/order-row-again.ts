@@ -53,8 +53,12 @@ export function orderRowAgain(
     return entries.map((entry, at) => {
       const column = (columns[at] as number) + 1;
       return {
-        ...{ entry, row, column, cell: cellName({ row, column }) },
-        ...{ before: entry.after, after: entry.before },
+        entry,
+        row,
+        column,
+        cell: cellName({ row, column }),
+        before: entry.after,
+        after: entry.before,
         holds: values[row - 1]?.[column - 1] ?? "",
       };
     });

@@ -40,10 +40,13 @@ export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean):
   }
   return {
     ...said,
-    ...{ persons, remark },
+    persons,
+    remark,
     days: plan.days.map(
       ({ day, isClosed, there }): PlannedDay => ({
-        ...{ day: isoDay(day), isClosed, hands: there },
+        day: isoDay(day),
+        isClosed,
+        hands: there,
         asked: hundredths(hoursOn.get(day) ?? 0),
         there: hundredths(there.reduce((sum, one) => sum + one, 0)),
         isOverloaded: proofs.some(({ from, to }) => from <= day && day <= to),
@@ -51,7 +54,8 @@ export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean):
     ),
     overloads: proofs.map(({ from, to, ...words }) => ({
       ...words,
-      ...{ from: isoDay(from), to: isoDay(to) },
+      from: isoDay(from),
+      to: isoDay(to),
     })),
     parts: placed.map(plainPart),
     unassigned: [...leftOver, ...later].map(plainPart),
@@ -64,7 +68,9 @@ function plainPart({ day, task, plants, hours, person, remarks }: WorkPart): Pla
     task: task.step.name,
     batch: task.batch,
     place: task.place,
-    ...{ plants, hours, person },
+    plants,
+    hours,
+    person,
     by: isoDay(task.by),
     remark: remarks.join("; "),
     counted: task.step.counted,

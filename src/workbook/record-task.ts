@@ -95,14 +95,14 @@ export function planRecord(
   own: OwnWrites = NOTHING_OWN,
 ): RecordPlan {
   const said = wish.day === null ? null : now.door.day("day", wish.day);
-  const target = taskTarget(now, wish.batch, wish.task, said);
+  const target = taskTarget(now, { batchName: wish.batch, task: wish.task, day: said });
   const day = said ?? target.recordedDay ?? now.asOf;
-  const planned = plannedCells(now, target, wish, day, own);
+  const planned = plannedCells(now, { target, request: wish, day, own });
   if (target.day === null && target.count === null) {
     throw new Error(`Your table has no column for ${wish.task}: add one`);
   }
   const writes = planned.filter(({ before, after }) => !sameValue(before, after));
-  const { kept, questions } = withoutColumn(now, target, wish, own);
+  const { kept, questions } = withoutColumn(now, { target, request: wish, own });
   const isNothing = writes.length === 0 && kept.length === 0;
   const { counted, count, recordedCount } = target;
   return {
@@ -112,7 +112,7 @@ export function planRecord(
     asked: isNothing
       ? []
       : [
-          ...hardlyMeant(now, target, wish, day),
+          ...hardlyMeant(now, { target, request: wish, day }),
           ...occupied(
             now,
             writes.filter((cell) => !own.wroteCell(cell)),
@@ -140,7 +140,8 @@ function marksOf(now: RecordsNow, target: Target, writes: readonly CellWrite[]):
   const marked = (places: readonly { readonly row: number; readonly column: number }[]) =>
     places.map(
       ({ row, column }): Landmark => ({
-        ...{ row, column },
+        row,
+        column,
         value: values[row - 1]?.[column - 1] ?? "",
       }),
     );
@@ -176,10 +177,17 @@ function newLineMarks(
 /** Every cell that the task has to do with, whether it holds that already or not. */
 function plannedCells(
   now: RecordsNow,
-  target: Target,
-  request: RecordWish,
-  day: CivilDay,
-  own: OwnWrites,
+  {
+    target,
+    request,
+    day,
+    own,
+  }: {
+    readonly target: Target;
+    readonly request: RecordWish;
+    readonly day: CivilDay;
+    readonly own: OwnWrites;
+  },
 ): readonly PlannedCell[] {
   const plan = (place: Place | null, after: CellWrite["after"]): PlannedCell[] => {
     if (place === null || after === "") return [];
@@ -188,7 +196,11 @@ function plannedCells(
   const planned = (place: Place, after: CellWrite["after"]): PlannedCell => {
     const { row, column, header } = place;
     return {
-      ...{ row, column, header, batch: request.batch, task: request.task },
+      row,
+      column,
+      header,
+      batch: request.batch,
+      task: request.task,
       tab: now.tab,
       cell: cellName(place),
       before: (now.values[row - 1]?.[column - 1] ?? "") as CellWrite["before"],

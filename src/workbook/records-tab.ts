@@ -62,12 +62,11 @@ export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   const name = there === null ? cells.sheet.getName() : wanted;
   const settings = tab === undefined ? { ...said, recordsTab: name } : said;
   const columns = name === settings.recordsTab ? settings.columns : [];
-  return readTab(
-    workbook,
-    cells.sheet,
-    { ...settings, columns },
-    { faultyToo, ...cells, tab: name },
-  );
+  return readTab(workbook, {
+    sheet: cells.sheet,
+    settings: { ...settings, columns },
+    read: { faultyToo, ...cells, tab: name },
+  });
 }
 
 /**
@@ -77,13 +76,19 @@ export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
  */
 export function readTab(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
-  sheet: GoogleAppsScript.Spreadsheet.Sheet,
-  settings: Settings,
-  read: {
-    readonly faultyToo?: boolean;
-    readonly tab?: string;
-    readonly values?: readonly (readonly unknown[])[];
-  } = {},
+  {
+    sheet,
+    settings,
+    read = {},
+  }: {
+    readonly sheet: GoogleAppsScript.Spreadsheet.Sheet;
+    readonly settings: Settings;
+    readonly read?: {
+      readonly faultyToo?: boolean;
+      readonly tab?: string;
+      readonly values?: readonly (readonly unknown[])[];
+    };
+  },
 ): RecordsNow {
   const { faultyToo = false, tab = sheet.getName() } = read;
   const host = workbookHost(workbook);
@@ -102,8 +107,18 @@ export function readTab(
   const records = readAs(values);
   const minute = () => minuteOf(host, new Date());
   return {
-    ...{ workbook, sheet, tab, settings, door, minute, values, records, timetable, faults },
-    ...{ asOf, readAs },
+    workbook,
+    sheet,
+    tab,
+    settings,
+    door,
+    minute,
+    values,
+    records,
+    timetable,
+    faults,
+    asOf,
+    readAs,
   };
 }
 

@@ -11,8 +11,13 @@ import { safeText } from "./safe-text";
 export function sayInRows(
   sheet: GoogleAppsScript.Spreadsheet.Sheet,
   range: GoogleAppsScript.Spreadsheet.Range,
-  said: ReadonlyMap<DueRow, RowState>,
-  changes: ReadonlyMap<DueRow, number> = new Map(),
+  {
+    said,
+    changes = new Map(),
+  }: {
+    readonly said: ReadonlyMap<DueRow, RowState>;
+    readonly changes?: ReadonlyMap<DueRow, number>;
+  },
 ): void {
   if (said.size === 0) return;
   const now = dueRows(range.getValues());

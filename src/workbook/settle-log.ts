@@ -54,7 +54,10 @@ function settled(now: WrittenTable | null, entries: readonly LogEntry[]): LogSta
     if (written.length + blank.length < found.cells.length) return "not known";
     if (blank.some(({ entry, cell }) => isElsewhere(now, entry, cell))) return "not known";
     if (written.length > 0) {
-      allOrNone(now.sheet, [{ ...found, writes: written }], now.values, () => undefined);
+      allOrNone(now.sheet, [{ ...found, writes: written }], {
+        known: now.values,
+        end: () => undefined,
+      });
     }
     return entries[0]?.state === "taking back" ? "taken back" : "not written";
   } catch {

@@ -133,7 +133,11 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         most: row.number("Most") ?? 0,
       })),
       batches: batches.map(({ batch, month, isReady, days, plants }) => ({
-        ...{ batch: batch.name, variety: batch.variety, place: batch.place, month, isReady },
+        batch: batch.name,
+        variety: batch.variety,
+        place: batch.place,
+        month,
+        isReady,
         readyFrom: days === null ? null : isoDay(days.from),
         readyLikely: days === null ? null : isoDay(days.likely),
         readyBy: days === null ? null : isoDay(days.by),
@@ -178,7 +182,13 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         ...now.faults.map((fault) => timetableTrouble(fault, now.settings.timetableTab)),
         ...checkTroubles(now.records, { timetable: now.timetable, faults: [] }, now.asOf).map(
           ({ row, column, found, trouble, whatHappens, whatToDo, cost }) => ({
-            ...{ row, column, found, trouble, whatHappens, whatToDo, cost },
+            row,
+            column,
+            found,
+            trouble,
+            whatHappens,
+            whatToDo,
+            cost,
           }),
         ),
       ],
@@ -231,7 +241,9 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
 function timetableTrouble(fault: TimetableFault, tab: string | null): CheckRow {
   const sentence = faultSentence([fault]) ?? "";
   return {
-    ...{ row: null, column: "", found: fault.found },
+    row: null,
+    column: "",
+    found: fault.found,
     trouble: `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`,
     whatHappens: "Until it is corrected, only this check is answered",
     whatToDo: `Correct the tab ${tab ?? OWN_TABS.timetable}`,

@@ -107,9 +107,11 @@ export function restore(
     allOrNone(
       sheet,
       plans.map(({ found }) => ({ ...found, writes: found.cells })),
-      values,
-      () => mark("taken back"),
-      hitNotes(log, (write) => entryOf.get(write)),
+      {
+        known: values,
+        end: () => mark("taken back"),
+        noteHits: hitNotes(log, (write) => entryOf.get(write)),
+      },
     );
   } catch (error) {
     if (error instanceof NotPutBack) mark("taking back");

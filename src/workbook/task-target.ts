@@ -45,9 +45,11 @@ export interface Places {
  */
 export function taskTarget(
   now: RecordsNow,
-  batchName: string,
-  task: string,
-  day: CivilDay | null,
+  {
+    batchName,
+    task,
+    day,
+  }: { readonly batchName: string; readonly task: string; readonly day: CivilDay | null },
 ): Target {
   const { records, timetable } = now;
   const batch = batchNamed(now, batchName);
@@ -74,7 +76,8 @@ export function taskTarget(
     recordedCount: countOf(step.key),
     before: countsBefore[countsBefore.length - 1] ?? null,
     earlierDay: earlierDay(method, step.after, dayOf),
-    ...(ownRow(now, batch, step.key) ?? logTarget(now, batch.name, step, day ?? recordedDay)),
+    ...(ownRow(now, batch, step.key) ??
+      logTarget(now, { batch: batch.name, step, day: day ?? recordedDay })),
   };
 }
 
@@ -119,7 +122,11 @@ function ownRow({ records }: RecordsNow, batch: Batch, key: string): Places | nu
   const count = place(`step ${key} count`);
   if (day === null && count === null) return null;
   return {
-    ...{ table: batch.table, name: place("fact batch"), day, count, note: place("fact note") },
+    table: batch.table,
+    name: place("fact batch"),
+    day,
+    count,
+    note: place("fact note"),
     person: key === "grafting" ? place("fact grafter") : null,
     alsoWrite: [],
     twice: null,

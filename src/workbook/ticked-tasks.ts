@@ -53,9 +53,7 @@ export function recordTicksOf({ sheet, range, values }: DueList): Ticked {
   const rows = dueRows(values);
   const unticked = takeBackUnticked(
     rows.filter(({ box, memory }) => box === "clear" && memory.writes.length > 0),
-    now,
-    log,
-    recordsNow,
+    { now, log, reread: recordsNow },
   );
   const said = new Map(unticked.said);
   for (const row of rows) {
@@ -73,9 +71,9 @@ export function recordTicksOf({ sheet, range, values }: DueList): Ticked {
     [...unticked.cells, ...recorded.cells].map(([row, cells]) => [row, changeOf(now, cells)]),
   );
   try {
-    sayInRows(sheet, range, said, changes);
+    sayInRows(sheet, range, { said, changes });
   } catch {
-    sayAgain(() => sayInRows(sheet, range, said, changes), changes.size > 0);
+    sayAgain(() => sayInRows(sheet, range, { said, changes }), changes.size > 0);
   }
   const states = [...said].filter(([{ box }, { text }]) => box !== "clear" && !saysWritten(text));
   const stuck = [...unticked.said.values()].filter(({ memory }) => memory.writes.length > 0);

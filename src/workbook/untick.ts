@@ -20,9 +20,11 @@ export interface Unticked {
  */
 export function takeBackUnticked(
   rows: readonly DueRow[],
-  now: RecordsNow,
-  log: WriteLog,
-  reread: () => RecordsNow,
+  {
+    now,
+    log,
+    reread,
+  }: { readonly now: RecordsNow; readonly log: WriteLog; readonly reread: () => RecordsNow },
 ): Unticked {
   const said = new Map<DueRow, RowState>();
   const cells = new Map<DueRow, readonly CellWrite[]>();

@@ -31,9 +31,15 @@ export interface LandedCell {
 export function allOrNone(
   sheet: Sheet,
   groups: readonly WriteGroup[],
-  known: Grid,
-  end: (landed: readonly LandedCell[]) => void,
-  noteHits: NoteHits = () => () => undefined,
+  {
+    known,
+    end,
+    noteHits = () => () => undefined,
+  }: {
+    readonly known: Grid;
+    readonly end: (landed: readonly LandedCell[]) => void;
+    readonly noteHits?: NoteHits;
+  },
 ): void {
   const writes = groups.flatMap((group) => group.writes);
   const { range, room } = areaOf(sheet, writes, known);
@@ -48,9 +54,9 @@ export function allOrNone(
     }
     // What the sheet refuses, it may refuse only now.
     SpreadsheetApp.flush();
-    end(landedCells(sheet, before, range.getValues(), groups, room));
+    end(landedCells(sheet, { before, after: range.getValues(), groups, room }));
   } catch (error) {
-    if (begun) putBack(sheet, before, groups, { because: error, room, noteHits });
+    if (begun) putBack(sheet, { before, groups, options: { because: error, room, noteHits } });
     throw error;
   }
 }
@@ -103,13 +109,20 @@ function refuseChanged(before: Snapshot, groups: readonly WriteGroup[]): void {
 /** @throws ChangedMeanwhile when a cell did not take what was written, or another one did */
 function landedCells(
   sheet: Sheet,
-  before: Snapshot,
-  after: Grid,
-  groups: readonly WriteGroup[],
-  room: number | null,
+  {
+    before,
+    after,
+    groups,
+    room,
+  }: {
+    readonly before: Snapshot;
+    readonly after: Grid;
+    readonly groups: readonly WriteGroup[];
+    readonly room: number | null;
+  },
 ): readonly LandedCell[] {
   if (!groups.every((group) => isInPlace(after, group))) {
-    return landedElsewhere(sheet, before, groups, room);
+    return landedElsewhere(sheet, { before, groups, room });
   }
   const writes = groups.flatMap((group) => group.writes);
   const [first] = writes;
@@ -120,14 +133,20 @@ function landedCells(
 
 function landedElsewhere(
   sheet: Sheet,
-  before: Snapshot,
-  groups: readonly WriteGroup[],
-  room: number | null,
+  {
+    before,
+    groups,
+    room,
+  }: {
+    readonly before: Snapshot;
+    readonly groups: readonly WriteGroup[];
+    readonly room: number | null;
+  },
 ): readonly LandedCell[] {
   const after = sheet.getDataRange().getValues();
   const isShorter = hasFewerRows(sheet, room);
   return groups.flatMap((group) => {
-    const { own, hits } = traceCells(before.values, after, group, isShorter);
+    const { own, hits } = traceCells(before.values, after, { group, hasFewerRows: isShorter });
     if (hits.length > 0) throw moved();
     return group.writes.map((write, at): LandedCell => {
       const place = own[at] ?? null;

@@ -49,19 +49,17 @@ export function writeGroups(into: WriteInto, groups: readonly LoggedGroup[]): vo
       markAll(() => "kept here");
       return;
     }
-    allOrNone(
-      sheet,
-      groups,
-      values,
-      (landed) => {
+    allOrNone(sheet, groups, {
+      known: values,
+      end: (landed) => {
         markAll(({ write }) => (write === null ? "kept here" : "written"));
         const places = landed.flatMap(({ write, cell }) =>
           cell === write.cell ? [] : [{ row: rowOf.get(write) ?? 0, cell }],
         );
         if (places.length > 0) log.place(places);
       },
-      hitNotes(log, (write) => lines.find((line) => line.write === write)),
-    );
+      noteHits: hitNotes(log, (write) => lines.find((line) => line.write === write)),
+    });
   } catch (error) {
     markAll(() => (error instanceof NotPutBack ? "writing" : "not written"));
     throw error;

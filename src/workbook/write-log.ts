@@ -60,8 +60,17 @@ export interface WriteLog {
 }
 
 const HEADER = [
-  ...["Write", "When", "Who (as typed)", "Tab", "Cell", "Column", "Batch", "Task", "Before"],
-  ...["After", "State"],
+  "Write",
+  "When",
+  "Who (as typed)",
+  "Tab",
+  "Cell",
+  "Column",
+  "Batch",
+  "Task",
+  "Before",
+  "After",
+  "State",
 ];
 const FIRST_ROW = 3;
 const CELL_COLUMN = HEADER.indexOf("Cell") + 1;

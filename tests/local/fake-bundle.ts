@@ -75,7 +75,7 @@ export async function calculated(
     cell,
     value: (row: number, column: number) => cell(row, column)?.value,
     async enter(row: number, column: number, data: ICellData) {
-      workbook.enter("A", row, column, data);
+      workbook.enter("A", { row, column }, data);
       await workbook.settled();
     },
     close: () => workbook.close(),

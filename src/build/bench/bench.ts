@@ -213,7 +213,12 @@ for (const size of [10_000, 100_000]) {
 const WORK = { tasks: 300, days: 60, people: 12 } as const;
 const planned = context();
 script.runInContext(planned);
-const nursery = crowdedNursery(WORK.tasks, WORK.days, WORK.people, AS_OF);
+const nursery = crowdedNursery({
+  tasks: WORK.tasks,
+  days: WORK.days,
+  people: WORK.people,
+  asOf: AS_OF,
+});
 Object.assign(planned, nursery, { asOf: AS_OF });
 const planCall = new Script(`WORK_PLAN(records, timetable, crew, asOf, ${WORK.days})`);
 let plannedRows = 0;

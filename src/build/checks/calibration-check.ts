@@ -31,7 +31,7 @@ async function main(): Promise<void> {
     const own = scores.filter((_, index) => jobs[index]?.kind === place);
     return own.length === 0
       ? []
-      : LEVELS.map((level) => calibrationBlock(kind, level, own, rivalStages));
+      : LEVELS.map((level) => calibrationBlock(kind, { level, scores: own, rivalStages }));
   });
   for (const { text } of blocks) console.log(text);
   const outsideHard = blocks.flatMap((block) => block.outsideHard);

@@ -48,7 +48,7 @@ export function conditions(book: OpenBook, settings: { locale: string }): Condit
     },
     tabWithoutCells(name, kind: SheetKind = "OBJECT") {
       const front = book.workbook.getActiveSheet().getSheetId();
-      const id = insertTab(book, name, book.workbook.getSheets().length, 1);
+      const id = insertTab(book, { name, index: book.workbook.getSheets().length, rowCount: 1 });
       const sheet = book.workbook.getSheetBySheetId(id);
       if (sheet) changeRules(sheet, { kind });
       book.show(front);
@@ -65,14 +65,14 @@ export function conditions(book: OpenBook, settings: { locale: string }): Condit
         rows: Math.min(area.rows, sheet.getRowCount() - area.row),
         columns: Math.min(area.columns, sheet.getColumnCount() - area.column),
       };
-      setInputRule(
-        book,
+      setInputRule(book, {
         sheetId,
-        within,
-        typeof allBut === "string"
-          ? { kind: allBut, values: [], allowInvalid: false }
-          : { kind: "list", values: allBut, allowInvalid: false },
-      );
+        area: within,
+        rule:
+          typeof allBut === "string"
+            ? { kind: allBut, values: [], allowInvalid: false }
+            : { kind: "list", values: allBut, allowInvalid: false },
+      });
     },
     merge(tab, cells) {
       const { sheetId, area } = place(tab, cells);

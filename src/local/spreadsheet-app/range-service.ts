@@ -26,15 +26,19 @@ export function placeOf(range: unknown, method: string): PlacedArea {
 /** Range of the spreadsheet service. */
 export function rangeService(
   run: Execution,
-  sheetId: string,
-  area: Area,
-  properties: Readonly<Record<string, unknown>> = {},
+  {
+    sheetId,
+    area,
+    properties = {},
+  }: {
+    readonly sheetId: string;
+    readonly area: Area;
+    readonly properties?: Readonly<Record<string, unknown>>;
+  },
 ): ServiceObject {
   const self = (): ServiceObject => range;
-  const range: ServiceObject = serviceObject(
-    run,
-    "Range",
-    {
+  const range: ServiceObject = serviceObject(run, "Range", {
+    methods: {
       getRow: () => area.row + 1,
       getColumn: () => area.column + 1,
       getNumRows: () => area.rows,
@@ -45,26 +49,25 @@ export function rangeService(
       getSheet: () => sheetService(run, sheetId),
       offset(rowOffset: unknown, columnOffset: unknown, rows?: unknown, columns?: unknown) {
         const method = "SpreadsheetApp.Range.offset";
-        return rangeService(
-          run,
+        return rangeService(run, {
           sheetId,
-          checkedArea(run, sheetId, {
+          area: checkedArea(run, sheetId, {
             row: area.row + wholeArgument(rowOffset, method),
             column: area.column + wholeArgument(columnOffset, method),
             rows: rows === undefined ? area.rows : wholeArgument(rows, method),
             columns: columns === undefined ? area.columns : wholeArgument(columns, method),
           }),
-        );
+        });
       },
       activate() {
         select(run, sheetId, area);
         return self();
       },
-      ...rangeValueMethods(run, sheetId, area, self),
-      ...rangeFormatMethods(run, sheetId, area, self),
+      ...rangeValueMethods(run, { sheetId, area, self }),
+      ...rangeFormatMethods(run, { sheetId, area, self }),
     },
     properties,
-  );
+  });
   places.set(range, { ...area, sheetId });
   return range;
 }

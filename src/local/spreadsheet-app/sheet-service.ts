@@ -34,8 +34,16 @@ export const SheetType = Object.freeze({
 
 /** What a tab without cells can do as well. From memory, but for `getType` and `getName`. */
 const WITHOUT_CELLS = new Set([
-  ...["getType", "getName", "setName", "getSheetId", "getIndex", "activate"],
-  ...["hideSheet", "showSheet", "isSheetHidden", "setTabColor"],
+  "getType",
+  "getName",
+  "setName",
+  "getSheetId",
+  "getIndex",
+  "activate",
+  "hideSheet",
+  "showSheet",
+  "isSheetHidden",
+  "setTabColor",
 ]);
 
 /**
@@ -156,7 +164,7 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       if (typeof first === "string") {
         const area = areaOfA1(first, whole());
         if (!area) throw new ServiceError("Range not found");
-        return rangeService(run, sheetId, checkedArea(run, sheetId, area));
+        return rangeService(run, { sheetId, area: checkedArea(run, sheetId, area) });
       }
       const method = name("getRange");
       const area = {
@@ -165,12 +173,12 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         rows: rows === undefined ? 1 : wholeArgument(rows, method),
         columns: columns === undefined ? 1 : wholeArgument(columns, method),
       };
-      return rangeService(run, sheetId, checkedArea(run, sheetId, area));
+      return rangeService(run, { sheetId, area: checkedArea(run, sheetId, area) });
     },
     getDataRange() {
       const filled = filledSize(book, sheetId);
       const area = { rows: Math.max(1, filled.rows), columns: Math.max(1, filled.columns) };
-      return rangeService(run, sheetId, { row: 0, column: 0, ...area });
+      return rangeService(run, { sheetId, area: { row: 0, column: 0, ...area } });
     },
     getLastRow: () => filledSize(book, sheetId).rows,
     getLastColumn: () => filledSize(book, sheetId).columns,
@@ -284,9 +292,9 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
     },
     getFrozenColumns: () => Math.max(0, tab().getFreeze().xSplit ?? 0),
     setColumnWidth: (column: unknown, width: unknown) =>
-      setWidths(column, 1, width, name("setColumnWidth")),
+      setWidths(column, 1, { width, method: name("setColumnWidth") }),
     setColumnWidths: (column: unknown, count: unknown, width: unknown) =>
-      setWidths(column, count, width, name("setColumnWidths")),
+      setWidths(column, count, { width, method: name("setColumnWidths") }),
     getColumnWidth: (column: unknown) =>
       tab().getColumnWidth(wholeArgument(column, name("getColumnWidth")) - 1),
     setRowHeight(row: unknown, height: unknown) {
@@ -321,7 +329,7 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       if (row >= tab().getRowCount()) insertRows(tab().getRowCount(), 1);
       const area = { row, column: 0, rows: 1, columns: values.length };
       const inside = checkedArea(run, sheetId, area);
-      writeValues(run, sheetId, inside, (_, column) => values[column], method);
+      writeValues(run, { sheetId, area: inside, valueAt: (_, column) => values[column], method });
       return sheet;
     },
     activate() {
@@ -329,14 +337,22 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       return sheet;
     },
     clear() {
-      attemptOn(run, sheetId, whole(), () => {
-        clearArea(book, sheetId, whole(), { formats: true });
+      attemptOn(run, {
+        sheetId,
+        area: whole(),
+        write: () => {
+          clearArea(book, { sheetId, area: whole(), keeping: { formats: true } });
+        },
       });
       return sheet;
     },
     clearContents() {
-      attemptOn(run, sheetId, whole(), () => {
-        clearArea(book, sheetId, whole(), { formats: false });
+      attemptOn(run, {
+        sheetId,
+        area: whole(),
+        write: () => {
+          clearArea(book, { sheetId, area: whole(), keeping: { formats: false } });
+        },
       });
       return sheet;
     },
@@ -346,10 +362,18 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       return change(SetTabColorCommand.id, { value });
     },
   };
-  const sheet: ServiceObject = serviceObject(run, "Sheet", methods, {}, (method) => {
-    if (!WITHOUT_CELLS.has(method)) refuseWithoutCells(run, sheetId);
+  const sheet: ServiceObject = serviceObject(run, "Sheet", {
+    methods,
+    properties: {},
+    refuse: (method) => {
+      if (!WITHOUT_CELLS.has(method)) refuseWithoutCells(run, sheetId);
+    },
   });
-  function setWidths(column: unknown, count: unknown, width: unknown, method: string) {
+  function setWidths(
+    column: unknown,
+    count: unknown,
+    { width, method }: { readonly width: unknown; readonly method: string },
+  ) {
     const first = wholeArgument(column, method) - 1;
     const last = first + wholeArgument(count, method) - 1;
     if (first < 0 || last < first || last >= tab().getColumnCount()) {

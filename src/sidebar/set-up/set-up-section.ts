@@ -86,8 +86,12 @@ export function setUpSection(context: SidebarContext): Section {
         throw new Error("Tick at least one method: its steps make the timetable.");
       }
       const answer = await call("sidebarSetUp", {
-        ...{ tab, timetable: own, columns: form.changes(), methods: chosen },
-        ...{ compareBy: compare.compareBy(), initials: people.byInitials() },
+        tab,
+        timetable: own,
+        columns: form.changes(),
+        methods: chosen,
+        compareBy: compare.compareBy(),
+        initials: people.byInitials(),
       });
       const notice = madeNotice(answer, () => context.go("today"));
       result.replaceChildren(notice);

@@ -86,7 +86,11 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
       if (place.isConnected) place.append(open);
     };
     const notice = writtenNotice({
-      ...{ context, title: "Done and written", what, answer, onTakenBack },
+      context,
+      title: "Done and written",
+      what,
+      answer,
+      onTakenBack,
     });
     place.replaceChildren(notice);
     notice.focus();

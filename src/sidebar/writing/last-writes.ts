@@ -49,7 +49,11 @@ function item(
   const { logId, task, about, when, who, state, cells } = write;
   const said = who === "" ? when : `${when}, ${who}`;
   return writtenNotice({
-    ...{ context, title: TITLES[state], what: `${task}, ${about}`, said, onTakenBack },
+    context,
+    title: TITLES[state],
+    what: `${task}, ${about}`,
+    said,
+    onTakenBack,
     answer: { written: cells, logId: state === "written" ? logId : null },
   });
 }

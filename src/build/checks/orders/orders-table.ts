@@ -38,7 +38,10 @@ export function metShare(scores: readonly OrdersScore[]): MetShare {
     0,
   );
   return {
-    ...{ orders, met, enough: sum("enough") / orders, inTime: sum("inTime") / orders },
+    orders,
+    met,
+    enough: sum("enough") / orders,
+    inTime: sum("inTime") / orders,
     lost: sum("lost") / orders,
     error: Math.sqrt(squares) / scores.length,
   };
@@ -60,7 +63,9 @@ export function tenths(chances: readonly StatedChance[]): readonly Tenth[] {
     const mean = (of: (one: StatedChance) => number) =>
       own.reduce((total, one) => total + of(one), 0) / Math.max(1, own.length);
     return {
-      ...{ tenth, orders: own.length, stated: mean(({ stated }) => stated) },
+      tenth,
+      orders: own.length,
+      stated: mean(({ stated }) => stated),
       filled: mean(({ filled }) => (filled ? 1 : 0)),
     };
   });

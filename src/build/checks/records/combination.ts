@@ -46,8 +46,8 @@ export function sheetsOf(
   const chosen = habits.map(habitNamed);
   const [first, ...others] = PHASES;
   const start = cleanSheet(table, batches, rolls.part("clean"));
-  const clean = withHabits(start, chosen, [first], rolls);
-  const messy = withHabits(clean, chosen, others, rolls);
+  const clean = withHabits(start, chosen, { phases: [first], dice: rolls });
+  const messy = withHabits(clean, chosen, { phases: others, dice: rolls });
   return { clean, messy: withLocaleOfDays(messy, rolls.part("locale")) };
 }
 

@@ -47,7 +47,13 @@ export function differences(clean: Reading, messy: Reading): Difference[] {
     readByRow.delete(place.row);
     const { row } = place;
     const listedAs = (what: string) =>
-      listedFor(messy, place, read, what, (listed) => !alsoOfClean(clean, at.row, listed));
+      listedFor({
+        outcome: messy,
+        batch: place,
+        read,
+        what,
+        counts: (listed) => !alsoOfClean(clean, at.row, listed),
+      });
     if (read === undefined) {
       const difference = { row, what: "row", clean: wanted.name, read: "no batch" };
       found.push({ ...difference, listedAs: listedAs("row") });
@@ -105,13 +111,19 @@ function nameIn({ table, cells }: Place): string | null {
 }
 
 /** The trouble that names a row's cell, the row as a whole, or the column. */
-function listedFor(
-  { listed, records }: Reading,
-  { row, table }: Place,
-  read: Batch | undefined,
-  what: string,
-  counts: (listed: Listed) => boolean,
-): string | null {
+function listedFor({
+  outcome: { listed, records },
+  batch: { row, table },
+  read,
+  what,
+  counts,
+}: {
+  readonly outcome: Reading;
+  readonly batch: Place;
+  readonly read: Batch | undefined;
+  readonly what: string;
+  readonly counts: (listed: Listed) => boolean;
+}): string | null {
   const column = columnOf(table.columns, what);
   const headers = new Set(headersOf(table, column));
   for (const match of records?.columns ?? []) {

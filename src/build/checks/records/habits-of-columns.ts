@@ -58,7 +58,7 @@ const ownColumns: Habit = {
         const name = `${header} ${index}`;
         const place = dice.below((made.tables[0]?.columns.length ?? 0) + 1);
         return withTables(made, (table) =>
-          withColumn(table, name, header, place, () => cell(dice)),
+          withColumn(table, { name, header, place, cell: () => cell(dice) }),
         );
       }, sheet);
     },
@@ -67,10 +67,17 @@ const ownColumns: Habit = {
 
 function withColumn(
   table: SheetTable,
-  name: string,
-  header: string,
-  place: number,
-  cell: () => Cell,
+  {
+    name,
+    header,
+    place,
+    cell,
+  }: {
+    readonly name: string;
+    readonly header: string;
+    readonly place: number;
+    readonly cell: () => Cell;
+  },
 ): SheetTable {
   const column: SheetColumn = { role: { kind: "own", name }, upper: header, lower: "" };
   return {

@@ -35,8 +35,16 @@ function between(
 }
 
 const SECTIONS = [
-  ...["Season 2025", "Bay 2", "— North house —", "Campagne 2024-25", "Temporada 2026"],
-  ...["March sowings", "Musim 2025", "Old stock, to be cleared", "2024", "Safra 2025/26"],
+  "Season 2025",
+  "Bay 2",
+  "— North house —",
+  "Campagne 2024-25",
+  "Temporada 2026",
+  "March sowings",
+  "Musim 2025",
+  "Old stock, to be cleared",
+  "2024",
+  "Safra 2025/26",
 ];
 
 const blankRows = between("blank rows between", 0.1, () => ({ kind: "other", cells: [] }));

@@ -31,9 +31,11 @@ const STEP_NAMES = builtInTimetable().methods.flatMap(({ steps }) => steps.map((
 /** Counts what TAKE_COMPARED reads in invented nurseries. Shares are 0 to 1. */
 export function verdictsOn(
   kind: InventedTakes,
-  evenFor: EvenFor,
-  nurseries: number,
-  firstSeed = 0,
+  {
+    evenFor,
+    nurseries,
+    firstSeed = 0,
+  }: { readonly evenFor: EvenFor; readonly nurseries: number; readonly firstSeed?: number },
 ): VerdictTally {
   let anyone = 0;
   let firstBelow = 0;

@@ -24,11 +24,19 @@ const SANDBOX =
  */
 export function sidebarPlace(
   place: HTMLElement,
-  address: string,
-  functions: () => readonly string[],
-  call: ScriptCall,
-  random: () => number,
-  resized: () => void,
+  {
+    address,
+    functions,
+    call,
+    random,
+    resized,
+  }: {
+    readonly address: string;
+    readonly functions: () => readonly string[];
+    readonly call: ScriptCall;
+    readonly random: () => number;
+    readonly resized: () => void;
+  },
 ): SidebarPlace {
   const title = place.querySelector("h2") as HTMLElement;
   const closer = place.querySelector("button") as HTMLButtonElement;

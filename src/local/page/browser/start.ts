@@ -61,14 +61,13 @@ async function startPage(given: PageStart): Promise<void> {
     }
   };
   const menus = menuButtons(part("menus"), (name) => void act((open) => open.perform(name)));
-  const sidebar = sidebarPlace(
-    part("sidebar"),
-    given.sidebarAddress,
-    () => Array.from(functions).filter((name) => !name.endsWith("_")),
-    (name, text) => working((session as Session).answer(name, text)),
+  const sidebar = sidebarPlace(part("sidebar"), {
+    address: given.sidebarAddress,
+    functions: () => Array.from(functions).filter((name) => !name.endsWith("_")),
+    call: (name, text) => working((session as Session).answer(name, text)),
     random,
     resized,
-  );
+  });
   const desk = pageDesk({
     menus,
     messages: notices,
@@ -123,15 +122,17 @@ async function startPage(given: PageStart): Promise<void> {
       downloader: part<HTMLButtonElement>("save-file"),
       dropHint: part("drop-hint"),
     },
-    (file) => void act(() => openFile(file)),
-    () =>
-      void saveCopy(async (bytes) => `Saved as ${await saveBeside(bytes)}, beside ${fileName}.`),
-    () =>
-      void saveCopy((bytes) => {
-        const name = `${fileName.replace(/\.[^.]*$/, "")}.xlsx`;
-        download(bytes, name);
-        return `Given to the browser to download as ${name}.`;
-      }),
+    {
+      open: (file) => void act(() => openFile(file)),
+      save: () =>
+        void saveCopy(async (bytes) => `Saved as ${await saveBeside(bytes)}, beside ${fileName}.`),
+      download: () =>
+        void saveCopy((bytes) => {
+          const name = `${fileName.replace(/\.[^.]*$/, "")}.xlsx`;
+          download(bytes, name);
+          return `Given to the browser to download as ${name}.`;
+        }),
+    },
   );
   exposeForTests(() => session as Session, settings);
 }

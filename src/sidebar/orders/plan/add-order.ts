@@ -85,7 +85,11 @@ export function addOrder(options: AddOrderOptions): AddOrder {
     };
     const what = name || "a new order";
     const notice = writtenNotice({
-      ...{ context, title: "Added to the orders", what, answer, onTakenBack },
+      context,
+      title: "Added to the orders",
+      what,
+      answer,
+      onTakenBack,
     });
     onDone(notice);
     notice.focus();

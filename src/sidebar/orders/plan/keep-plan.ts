@@ -45,9 +45,17 @@ export function keepPlan(options: KeepPlanOptions): KeepPlan {
   const also = [held, fields];
   const { variety, wanted, by } = request;
   const adding = addOrder({
-    ...{ context, known, also, onDone, onWritten },
+    context,
+    known,
+    also,
+    onDone,
+    onWritten,
     entered: () => ({
-      ...{ order: order.value.trim(), customer: customer.value.trim(), variety, wanted, by },
+      order: order.value.trim(),
+      customer: customer.value.trim(),
+      variety,
+      wanted,
+      by,
     }),
     onNamed: (name) => {
       order.value = name;

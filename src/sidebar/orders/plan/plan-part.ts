@@ -24,7 +24,11 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
   const { call, status } = context;
   const form = planForm();
   const plan = element("div", {
-    ...{ class: "plan", role: "group", "aria-label": "The plan", tabindex: -1, hidden: true },
+    class: "plan",
+    role: "group",
+    "aria-label": "The plan",
+    tabindex: -1,
+    hidden: true,
   });
   const changed = element("p", { class: "warning", role: "status" });
   const keepPlace = element("div");
@@ -38,7 +42,11 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
     planned = request;
     plan.replaceChildren(...planShown({ request, answer, asOf: known?.asOf ?? null }));
     keep = keepPlan({
-      ...{ context, request, known: () => known, fields: form.fields, onWritten },
+      context,
+      request,
+      known: () => known,
+      fields: form.fields,
+      onWritten,
       onDone: (notice) => done.prepend(notice),
     });
     keepPlace.replaceChildren(keep.element);
