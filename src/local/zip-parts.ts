@@ -120,9 +120,9 @@ function longNumbers(
   for (let at = start; at + 4 <= start + length; at += 4 + view.getUint16(at + 2, true)) {
     if (view.getUint16(at, true) !== 1) continue;
     let next = at + 4;
-    for (const [place, value] of short.entries()) {
+    for (const [index, value] of short.entries()) {
       if (value !== TOO_LONG) continue;
-      long[place] = Number(view.getBigUint64(next, true));
+      long[index] = Number(view.getBigUint64(next, true));
       next += 8;
     }
   }

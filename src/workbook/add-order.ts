@@ -225,10 +225,10 @@ function landmarksOf(
   const written = new Set(writes.map(({ column }) => column));
   const rows = new Set([headerRow + 1, row - 1, row]);
   return [...rows].flatMap((at) =>
-    Object.values(columnOf).flatMap((place) =>
-      at === row && written.has(place + 1)
+    Object.values(columnOf).flatMap((column) =>
+      at === row && written.has(column + 1)
         ? []
-        : [{ row: at, column: place + 1, value: values[at - 1]?.[place] ?? "" }],
+        : [{ row: at, column: column + 1, value: values[at - 1]?.[column] ?? "" }],
     ),
   );
 }

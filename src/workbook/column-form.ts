@@ -80,10 +80,10 @@ function inPlaceOf(
 ): string | null {
   const [from, to] = [yearMonthDay(known), yearMonthDay(wanted)];
   const parts = text.match(/\d+|\p{L}+|[^\d\p{L}]+/gu) ?? [];
-  const places = parts.flatMap((part, at) => (/^\d+$/.test(part) ? [at] : []));
+  const numbersAt = parts.flatMap((part, at) => (/^\d+$/.test(part) ? [at] : []));
   const words = parts.flatMap((part, at) => (/^\p{L}+$/u.test(part) ? [at] : []));
-  const yearAt = places.find((at) => isYear(parts[at] ?? "", from.year));
-  const others = places.filter((at) => at !== yearAt);
+  const yearAt = numbersAt.find((at) => isYear(parts[at] ?? "", from.year));
+  const others = numbersAt.filter((at) => at !== yearAt);
   const turned = [...parts];
   if (yearAt === undefined) return null;
   turned[yearAt] = String(to.year).slice(-(parts[yearAt]?.length ?? 4));

@@ -1,18 +1,18 @@
 import type { CivilDay } from "../core";
 import type { Sample } from "./column-form";
 import type { RecordsNow } from "./records-tab";
-import type { Place } from "./table-columns";
-import type { Target } from "./task-target";
+import type { TableCell } from "./table-columns";
+import type { TaskTarget } from "./task-target";
 
 /** The days in a column, as its cells hold them and as they are read. */
 export function daysIn(
   now: RecordsNow,
-  target: Pick<Target, "table" | "stepKey">,
-  place: Place,
+  target: Pick<TaskTarget, "table" | "stepKey">,
+  cell: TableCell,
 ): readonly Sample<CivilDay>[] {
   return samplesIn(now, {
     area: target,
-    match: place,
+    match: cell,
     ofBatch: ({ days }, step) => days[step] ?? null,
     ofLine: ({ day }) => day,
   });
@@ -21,12 +21,12 @@ export function daysIn(
 /** The same of counts. */
 export function countsIn(
   now: RecordsNow,
-  target: Pick<Target, "table" | "stepKey">,
-  place: Place,
+  target: Pick<TaskTarget, "table" | "stepKey">,
+  cell: TableCell,
 ): readonly Sample<number>[] {
   return samplesIn(now, {
     area: target,
-    match: place,
+    match: cell,
     ofBatch: ({ counts }, step) => counts[step] ?? null,
     ofLine: ({ count }) => count,
   });
@@ -43,8 +43,8 @@ function samplesIn<Read>(
     ofBatch,
     ofLine,
   }: {
-    readonly area: Pick<Target, "table" | "stepKey">;
-    readonly match: Place;
+    readonly area: Pick<TaskTarget, "table" | "stepKey">;
+    readonly match: TableCell;
     readonly ofBatch: (batch: Batch, step: number) => Read | null;
     readonly ofLine: (line: Line) => Read | null;
   },

@@ -4,7 +4,7 @@ import { plainText, type RecordsNow } from "./records-tab";
 import { LONGEST_TEXT } from "./safe-text";
 import type { Question } from "./sidebar-calls";
 import type { CellWrite } from "./table-write";
-import type { Target } from "./task-target";
+import type { TaskTarget } from "./task-target";
 import type { LoggedCell } from "./write-log";
 
 function plainQuestion(question: string): Question {
@@ -22,7 +22,7 @@ export function hardlyMeant(
     target: { before, earlierDay, stepName, twice },
     request: { count, batch, note, who },
     day,
-  }: { readonly target: Target; readonly request: RecordWish; readonly day: CivilDay },
+  }: { readonly target: TaskTarget; readonly request: RecordWish; readonly day: CivilDay },
 ): Question[] {
   const asked: string[] = [];
   if (twice !== null) asked.push(twice);
@@ -91,7 +91,7 @@ export function withoutColumn(
     target: { count, note },
     request,
     own,
-  }: { readonly target: Target; readonly request: RecordWish; readonly own: OwnWrites },
+  }: { readonly target: TaskTarget; readonly request: RecordWish; readonly own: OwnWrites },
 ): { readonly kept: readonly LoggedCell[]; readonly questions: readonly Question[] } {
   const kept: LoggedCell[] = [];
   const keep = (header: string, after: LoggedCell["after"]) => {

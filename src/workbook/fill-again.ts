@@ -145,14 +145,14 @@ const IS_STILL = new RegExp(`^[^,.;]*${STILL},`);
 function stillColumns(
   { widths }: TabContent,
   shown: readonly (readonly string[])[],
-  title: Place | null,
+  title: CellAt | null,
 ): number {
   const text = title === null ? "" : (shown[title.row - 1]?.[title.column - 1] ?? "");
   return IS_STILL.test(text) ? widths.length : 0;
 }
 
 /** Clears the table of a tab of values: all below its title's blank row, down to a blank one. */
-function clearStill(sheet: Sheet, first: Place, columns: number): void {
+function clearStill(sheet: Sheet, first: CellAt, columns: number): void {
   if (columns === 0) return;
   const ours = sheet
     .getDataRange()
@@ -174,8 +174,8 @@ function topOf(sheet: Sheet) {
   return {
     shown,
     formulas,
-    title: placeIn(shown, (text) => text.startsWith(MARK)),
-    stands: placeIn(formulas, (text) => OUR_FORMULA.test(text)),
+    title: cellWith(shown, (text) => text.startsWith(MARK)),
+    stands: cellWith(formulas, (text) => OUR_FORMULA.test(text)),
   };
 }
 
@@ -184,15 +184,15 @@ const COLUMNS_LOOKED_AT = 12;
 const OUR_FORMULA = /^=[A-Z]+_[A-Z]+\(/;
 
 /** Row and column, from 1. */
-interface Place {
+interface CellAt {
   readonly row: number;
   readonly column: number;
 }
 
-function placeIn(
+function cellWith(
   texts: readonly (readonly string[])[],
   is: (text: string) => boolean,
-): Place | null {
+): CellAt | null {
   for (const [row, cells] of texts.entries()) {
     const column = cells.findIndex(is);
     if (column !== -1) return { row: row + 1, column: column + 1 };

@@ -1,5 +1,5 @@
 import { linesOf, quoted, shortened } from "../core";
-import { cellName, placeOfCell } from "./cell-name";
+import { cellName, rowAndColumn } from "./cell-name";
 import type { RecordsNow } from "./records-tab";
 import { stepKeyOf } from "./step-of-task";
 import { columnOf } from "./table-columns";
@@ -144,7 +144,7 @@ function columnIn(
   const what = after instanceof Date ? "day" : "count";
   const read = columnOf(records, table, `step ${stepKeyOf(timetable, task)} ${what}`);
   if (read !== null && read.header === header) return read.column;
-  return columns.find((column) => column === placeOfCell(cell)?.column) ?? null;
+  return columns.find((column) => column === rowAndColumn(cell)?.column) ?? null;
 }
 
 /**
@@ -166,9 +166,9 @@ function landmarksOf(
       [row - 1, row, row + 1].map((at) => ({ row: at, column: column + 1 })),
     );
   const named = isWhole ? around : name === null ? [] : [{ row, column: name.column }];
-  return [...named, ...headerCells(records, table, columns)].map((place) => ({
-    ...place,
-    value: values[place.row - 1]?.[place.column - 1] ?? "",
+  return [...named, ...headerCells(records, table, columns)].map((cell) => ({
+    ...cell,
+    value: values[cell.row - 1]?.[cell.column - 1] ?? "",
   }));
 }
 

@@ -96,13 +96,14 @@ function columnsMoved(before: Grid, after: Grid, headerRows: readonly number[]):
       now = found;
     }
   }
-  const places = new Map<string, number[]>();
+  const columnsOf = new Map<string, number[]>();
   old.forEach((header, at) => {
-    if (header.trim() !== "") places.set(header, [...(places.get(header) ?? []), at + 1]);
+    if (header.trim() !== "") columnsOf.set(header, [...(columnsOf.get(header) ?? []), at + 1]);
   });
   const [to, from] = [new Map<number, number>(), new Map<number, number>()];
   now.forEach((header, at) => {
-    const column = header.trim() === "" ? nextTo(from.get(at), old) : places.get(header)?.shift();
+    const column =
+      header.trim() === "" ? nextTo(from.get(at), old) : columnsOf.get(header)?.shift();
     if (column === undefined) return;
     to.set(column, at + 1);
     from.set(at + 1, column);

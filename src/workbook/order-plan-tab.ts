@@ -12,7 +12,7 @@ import { pageText } from "./page-text";
 import { orderAsked } from "./planned-order";
 import { type RecordsNow, recordsNow } from "./records-tab";
 import { settingCells } from "./settings";
-import { headerRowIn, placesOf } from "./straighten";
+import { columnsStanding, headerRowIn } from "./straighten";
 import { DAY_FORMAT, type TabContent } from "./tab-content";
 import { timetablePart } from "./timetable-source";
 
@@ -118,11 +118,11 @@ function askedCells(
 ): AskedCells {
   const header = headerRowIn(values, HEADER);
   const stands = (values[header] ?? []).map(String);
-  const places = placesOf(HEADER, stands);
+  const columns = columnsStanding(HEADER, stands);
   const moved = formulaRow - (FORMULA_ROW - ASKED_ROW) + 1;
   return (name) => {
     const at = HEADER.indexOf(name);
-    const column = (header === -1 ? undefined : places[at]) ?? formulaColumn + at;
+    const column = (header === -1 ? undefined : columns[at]) ?? formulaColumn + at;
     return { row: header === -1 ? moved : header + 2, column: column + 1 };
   };
 }

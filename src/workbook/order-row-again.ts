@@ -1,6 +1,6 @@
 import { cellText, quoted, shortened } from "../core";
 import type { Door } from "../door/index";
-import { cellName, placeOfCell } from "./cell-name";
+import { cellName, rowAndColumn } from "./cell-name";
 import { chosenRow, type FoundAgain, NOTHING_FOUND, wasWritten } from "./find-again";
 import { widthOf } from "./orders-end";
 import type { OrdersTable } from "./orders-tab";
@@ -87,7 +87,7 @@ function columnIn(
     cellText(door.cell(value)) === header ? [column] : [],
   );
   if (alike.length < 2) return alike[0] ?? null;
-  return alike.find((column) => column + 1 === placeOfCell(cell)?.column) ?? null;
+  return alike.find((column) => column + 1 === rowAndColumn(cell)?.column) ?? null;
 }
 
 /** What somebody has put into the row since, and not by a formula. */

@@ -60,9 +60,9 @@ export function putBack(
         ? { own: group.writes, hits: [] }
         : traceCells(before.values, now, { group, hasFewerRows: isShorter });
       group.writes.forEach(({ before: value, after }, at) => {
-        const place = traced.own[at] ?? null;
-        if (place === null || !isAlike(valueAt(now, place.row, place.column), after)) return;
-        own.push({ row: place.row, column: place.column, value, formula: "" });
+        const found = traced.own[at] ?? null;
+        if (found === null || !isAlike(valueAt(now, found.row, found.column), after)) return;
+        own.push({ row: found.row, column: found.column, value, formula: "" });
       });
       hits.push(...traced.hits);
     }

@@ -31,9 +31,9 @@ export function sayInRows(
     ([row, { text, memory, change }]) =>
       text !== row.state || memoryText(memory) !== memoryText(row.memory) || change !== row.change,
   );
-  const places = changed.map(([{ row }]) => row);
-  if (places.length > 0) {
-    const [first, last] = [Math.min(...places), Math.max(...places)];
+  const rows = changed.map(([{ row }]) => row);
+  if (rows.length > 0) {
+    const [first, last] = [Math.min(...rows), Math.max(...rows)];
     const block = now.filter(({ row }) => row >= first && row <= last);
     sheet.getRange(first, DUE_COLUMN.state, block.length, 3).setValues(
       block.map((row) => {

@@ -1,4 +1,4 @@
-import { placeOfCell } from "./cell-name";
+import { rowAndColumn } from "./cell-name";
 import { valueAt } from "./moved-cells";
 import { type RecordsNow, recordsNow } from "./records-tab";
 import { sameValue } from "./table-write";
@@ -74,6 +74,6 @@ function isElsewhere(now: WrittenTable, { state, cell, after }: LogEntry, stands
 }
 
 function valueIn({ values }: WrittenTable, cell: string): unknown {
-  const place = placeOfCell(cell);
-  return place === null ? undefined : valueAt(values, place.row, place.column);
+  const at = rowAndColumn(cell);
+  return at === null ? undefined : valueAt(values, at.row, at.column);
 }

@@ -126,10 +126,10 @@ function number(letters: string): number {
   return [...letters.toUpperCase()].reduce((sum, one) => sum * 26 + one.charCodeAt(0) - 64, 0);
 }
 
-/** The name of the innermost function whose brackets stand around a place of a formula. */
-function functionAround(formula: string, place: number): string {
+/** The name of the innermost function whose brackets stand around a character of a formula. */
+function functionAround(formula: string, inside: number): string {
   let closed = 0;
-  for (let at = place - 1; at >= 0; at -= 1) {
+  for (let at = inside - 1; at >= 0; at -= 1) {
     if (formula[at] === ")") closed += 1;
     if (formula[at] !== "(") continue;
     if (closed > 0) {

@@ -41,7 +41,7 @@ function isTitle(value: unknown): boolean {
   return String(value ?? "").startsWith(MARK);
 }
 
-/** Place, from 0, of the row that has most of a header's words; -1 when none has half of them. */
+/** Index of the row that has most of a header's words; -1 when none has half of them. */
 export function headerRowIn(values: Values, header: readonly string[]): number {
   const known = new Set(header);
   const found = values
@@ -89,11 +89,11 @@ function straightenColumns(sheet: Sheet, layout: OwnLayout): void {
   const { header } = layout;
   const wide = sheet.getMaxColumns();
   const stands = (sheet.getRange(2, 1, 1, wide).getValues()[0] ?? []).map(String);
-  const places = placesOf(header, stands);
-  // What stands where by now, as columns are moved: their places at the start, null for a new one.
+  const columns = columnsStanding(header, stands);
+  // What stands where by now, as columns are moved: their indexes at the start, null for a new one.
   const order: (number | null)[] = stands.map((_, column) => column);
   header.forEach((_, column) => {
-    const from = places[column];
+    const from = columns[column];
     const at = from === undefined ? -1 : order.indexOf(from);
     if (at === column) return;
     if (at === -1) insertColumn(sheet, column);
@@ -105,19 +105,19 @@ function straightenColumns(sheet: Sheet, layout: OwnLayout): void {
 }
 
 /** Where, from 0, each column of ours stands; undefined for one that is gone. */
-export function placesOf(
+export function columnsStanding(
   header: readonly string[],
   stands: readonly string[],
 ): readonly (number | undefined)[] {
-  const places = header.map((text) => {
+  const columns = header.map((text) => {
     const at = stands.indexOf(text);
     return at === -1 ? undefined : at;
   });
   const known = new Set(header);
-  return places.map((place, column) => {
-    if (place !== undefined) return place;
+  return columns.map((standing, column) => {
+    if (standing !== undefined) return standing;
     // A renamed one stands beside its neighbours still.
-    const [left, right] = [places[column - 1], places[column + 1]];
+    const [left, right] = [columns[column - 1], columns[column + 1]];
     const beside = [left === undefined ? -1 : left + 1, right === undefined ? -1 : right - 1];
     if (column === 0) beside.push(0);
     return beside.find((at) => at >= 0 && at < stands.length && !known.has(stands[at] as string));

@@ -149,13 +149,13 @@ function landedElsewhere(
     const { own, hits } = traceCells(before.values, after, { group, hasFewerRows: isShorter });
     if (hits.length > 0) throw moved();
     return group.writes.map((write, at): LandedCell => {
-      const place = own[at] ?? null;
+      const found = own[at] ?? null;
       // A cell that was blanked and can't be found is blank, or gone with its row.
-      if (place === null && write.after === "") return { write, cell: write.cell };
-      if (place === null) throw moved();
-      const stands = valueAt(after, place.row, place.column);
-      if (isAlike(stands, write.after)) return { write, cell: cellName(place) };
-      if (place.row !== write.row || place.column !== write.column) throw moved();
+      if (found === null && write.after === "") return { write, cell: write.cell };
+      if (found === null) throw moved();
+      const stands = valueAt(after, found.row, found.column);
+      if (isAlike(stands, write.after)) return { write, cell: cellName(found) };
+      if (found.row !== write.row || found.column !== write.column) throw moved();
       throw sameValue(stands, write.before) ? swallowed(write.cell) : changed(write.cell);
     });
   });

@@ -53,10 +53,10 @@ export function writeGroups(into: WriteInto, groups: readonly LoggedGroup[]): vo
       known: values,
       end: (landed) => {
         markAll(({ write }) => (write === null ? "kept here" : "written"));
-        const places = landed.flatMap(({ write, cell }) =>
+        const cells = landed.flatMap(({ write, cell }) =>
           cell === write.cell ? [] : [{ row: rowOf.get(write) ?? 0, cell }],
         );
-        if (places.length > 0) log.place(places);
+        if (cells.length > 0) log.setCells(cells);
       },
       noteHits: hitNotes(log, (write) => lines.find((line) => line.write === write)),
     });

@@ -195,12 +195,12 @@ for (const size of [10_000, 100_000]) {
   Object.assign(crowded, {
     records: [
       [...(header as unknown[]), "Row", "Stratum"],
-      ...batches.map((row, place) => [
+      ...batches.map((row, index) => [
         ...row.slice(0, 6),
-        `Grafter ${(place * 7919) % MANY_GROUPS}`,
+        `Grafter ${(index * 7919) % MANY_GROUPS}`,
         ...row.slice(7),
-        place,
-        `Stratum ${(place * 104_729) % MANY_STRATA}`,
+        index,
+        `Stratum ${(index * 104_729) % MANY_STRATA}`,
       ]),
     ],
   });

@@ -27,8 +27,8 @@ async function main(): Promise<void> {
   const cores = coresAsked(process.argv);
   const scores = await scoreAll<NurseryJob, NurseryScore>(import.meta.url, jobs, cores);
   const rivalStages = process.argv.includes("--stages");
-  const blocks = KINDS.flatMap((kind, place) => {
-    const own = scores.filter((_, index) => jobs[index]?.kind === place);
+  const blocks = KINDS.flatMap((kind, kindIndex) => {
+    const own = scores.filter((_, index) => jobs[index]?.kind === kindIndex);
     return own.length === 0
       ? []
       : LEVELS.map((level) => calibrationBlock(kind, { level, scores: own, rivalStages }));

@@ -9,18 +9,18 @@ import { rangeValueMethods } from "./range-values";
 import { signatureError } from "./service-error";
 import { sheetService } from "./sheet-service";
 
-interface PlacedArea extends Area {
+interface AreaOfSheet extends Area {
   readonly sheetId: string;
 }
 
 /** The cells behind the ranges that scripts hold. */
-const places = new WeakMap<object, PlacedArea>();
+const areas = new WeakMap<object, AreaOfSheet>();
 
 /** The cells behind a range that a script hands over. @throws ServiceError when it is none */
-export function placeOf(range: unknown, method: string): PlacedArea {
-  const place = typeof range === "object" && range ? places.get(range) : undefined;
-  if (!place) throw signatureError([range], method);
-  return place;
+export function areaBehind(range: unknown, method: string): AreaOfSheet {
+  const known = typeof range === "object" && range ? areas.get(range) : undefined;
+  if (!known) throw signatureError([range], method);
+  return known;
 }
 
 /** Range of the spreadsheet service. */
@@ -68,7 +68,7 @@ export function rangeService(
     },
     properties,
   });
-  places.set(range, { ...area, sheetId });
+  areas.set(range, { ...area, sheetId });
   return range;
 }
 

@@ -18,7 +18,7 @@ import { type Execution, type ServiceObject, serviceObject } from "./execution";
 import { textArgument, wholeArgument } from "./grid-arguments";
 import { sheetOf } from "./open-book";
 import { checkedArea } from "./range-bounds";
-import { placeOf, rangeService, select } from "./range-service";
+import { areaBehind, rangeService, select } from "./range-service";
 import { attemptOn, writeValues } from "./range-values";
 import { refuseProtected } from "./refused-writes";
 import { ServiceError, signatureError } from "./service-error";
@@ -213,10 +213,10 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         range: columnBlock(left - 1, wide),
       });
     },
-    /** Source: reference page of Sheet.moveColumns; places are those before the move. */
+    /** Source: reference page of Sheet.moveColumns; indexes are those before the move. */
     moveColumns(columns: unknown, destination: unknown) {
       const method = name("moveColumns");
-      const { column, columns: wide } = placeOf(columns, method);
+      const { column, columns: wide } = areaBehind(columns, method);
       const to = wholeArgument(destination, method) - 1;
       if (to < 0 || to > tab().getColumnCount()) {
         throw new ServiceError("Those columns are out of bounds.");

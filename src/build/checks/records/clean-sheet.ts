@@ -64,8 +64,8 @@ export function cleanTable(folder: string): CleanTable {
   return {
     columns,
     rows: body.map((row, batch) => {
-      const cells = columns.map((column, place): Cell => {
-        const value = row[place]?.v ?? "";
+      const cells = columns.map((column, index): Cell => {
+        const value = row[index]?.v ?? "";
         return holdsDays(column) && typeof value === "number" ? { day: dayOfSerial(value) } : value;
       });
       return { kind: "batch", batch, cells, counts: countsOf(columns, cells) };
@@ -96,8 +96,8 @@ export function tenfold(sheet: Sheet): Sheet {
       ...table,
       rows: table.rows.map((row) => {
         if (row.kind !== "batch") return row;
-        const cells = row.cells.map((cell, place) =>
-          typeof cell === "number" && holdsCounts(table.columns[place] as SheetColumn)
+        const cells = row.cells.map((cell, index) =>
+          typeof cell === "number" && holdsCounts(table.columns[index] as SheetColumn)
             ? cell * 10
             : cell,
         );
@@ -109,8 +109,8 @@ export function tenfold(sheet: Sheet): Sheet {
 
 function countsOf(columns: readonly SheetColumn[], cells: readonly Cell[]): Map<string, number> {
   const counts = new Map<string, number>();
-  columns.forEach((column, place) => {
-    const cell = cells[place];
+  columns.forEach((column, index) => {
+    const cell = cells[index];
     if (holdsCounts(column) && typeof cell === "number") counts.set(roleKey(column.role), cell);
   });
   return counts;

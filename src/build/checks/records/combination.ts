@@ -67,8 +67,8 @@ function showsOrder({ tables }: Sheet): boolean {
     rows.some(
       (row) =>
         row.kind === "batch" &&
-        row.cells.some((cell, place) => {
-          const column = columns[place];
+        row.cells.some((cell, index) => {
+          const column = columns[index];
           if (typeof cell !== "string" || column === undefined || !holdsDays(column)) return false;
           const reading = readDayText(cell);
           return reading.kind === "either-order" && Math.max(reading.first, reading.second) > 12;

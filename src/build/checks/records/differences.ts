@@ -2,7 +2,7 @@ import { isoDay } from "../../../core";
 import { cellText } from "../../../core/cells/cell";
 import { type Batch, TEXT_FACTS } from "../../../core/records/batch";
 import type { Listed, Reading } from "./reading";
-import { columnOf, type Place, type SheetTable } from "./sheet";
+import { type BatchAt, columnOf, type SheetTable } from "./sheet";
 
 /** Something that the messy sheet was read otherwise in than the clean one. */
 export interface Difference {
@@ -38,18 +38,19 @@ export function differences(clean: Reading, messy: Reading): Difference[] {
   const cleanByRow = new Map(clean.records.batches.map((batch) => [batch.row, batch]));
   /** What should be read in each row of the messy sheet. */
   const wantedIn = new Map<number, Batch>();
-  for (const [number, at] of clean.places) {
+  for (const [number, at] of clean.batchesAt) {
     const wanted = cleanByRow.get(at.row);
-    const place = messy.places.get(number);
-    if (wanted === undefined || place === undefined) throw new Error(`batch ${number} went lost`);
-    wantedIn.set(place.row, wanted);
-    const read = readByRow.get(place.row);
-    readByRow.delete(place.row);
-    const { row } = place;
+    const batchRow = messy.batchesAt.get(number);
+    if (wanted === undefined || batchRow === undefined)
+      throw new Error(`batch ${number} went lost`);
+    wantedIn.set(batchRow.row, wanted);
+    const read = readByRow.get(batchRow.row);
+    readByRow.delete(batchRow.row);
+    const { row } = batchRow;
     const listedAs = (what: string) =>
       listedFor({
         outcome: messy,
-        batch: place,
+        batch: batchRow,
         read,
         what,
         counts: (listed) => !alsoOfClean(clean, at.row, listed),
@@ -61,7 +62,7 @@ export function differences(clean: Reading, messy: Reading): Difference[] {
     }
     const now = valuesOf(read, messy.records.stepKeys);
     for (const [what, value] of valuesOf(wanted, clean.records.stepKeys)) {
-      const right = what === "batch" ? (nameIn(place) ?? `Row ${row}`) : value;
+      const right = what === "batch" ? (nameIn(batchRow) ?? `Row ${row}`) : value;
       const other = now.get(what) ?? "";
       if (other !== right) {
         found.push({ row, what, clean: right, read: other, listedAs: listedAs(what) });
@@ -98,15 +99,15 @@ function valuesOf(batch: Batch, stepKeys: readonly string[]): Map<string, string
     ["given", String(batch.given)],
   ]);
   for (const fact of TEXT_FACTS) values.set(fact, batch[fact]);
-  stepKeys.forEach((key, place) => {
-    const day = batch.days[place] ?? null;
+  stepKeys.forEach((key, index) => {
+    const day = batch.days[index] ?? null;
     values.set(`day of ${key}`, day === null ? "" : isoDay(day));
-    values.set(`count of ${key}`, String(batch.counts[place] ?? ""));
+    values.set(`count of ${key}`, String(batch.counts[index] ?? ""));
   });
   return values;
 }
 
-function nameIn({ table, cells }: Place): string | null {
+function nameIn({ table, cells }: BatchAt): string | null {
   return cellText(cells[columnOf(table.columns, "batch")] ?? "") || null;
 }
 
@@ -119,7 +120,7 @@ function listedFor({
   counts,
 }: {
   readonly outcome: Reading;
-  readonly batch: Place;
+  readonly batch: BatchAt;
   readonly read: Batch | undefined;
   readonly what: string;
   readonly counts: (listed: Listed) => boolean;
@@ -139,8 +140,8 @@ function listedFor({
   return one?.trouble ?? null;
 }
 
-function headersOf({ columns }: SheetTable, place: number): string[] {
-  const column = columns[place];
+function headersOf({ columns }: SheetTable, index: number): string[] {
+  const column = columns[index];
   if (column === undefined) return [];
   const { upper, lower } = column;
   return [upper, lower, `${upper} ${lower}`].map(cellText).filter((text) => text !== "");

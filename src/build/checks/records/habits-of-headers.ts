@@ -14,7 +14,7 @@ import {
 
 function withColumns(
   sheet: Sheet,
-  change: (column: SheetColumn, place: number, columns: readonly SheetColumn[]) => SheetColumn,
+  change: (column: SheetColumn, index: number, columns: readonly SheetColumn[]) => SheetColumn,
 ): Sheet {
   return withTables(sheet, (table) => ({ ...table, columns: table.columns.map(change) }));
 }
@@ -91,13 +91,13 @@ const twoRows: Habit = {
         names.set(step, own);
         return own;
       };
-      return withColumns(paired(sheet), (column, place, columns) => {
+      return withColumns(paired(sheet), (column, index, columns) => {
         const { role } = column;
         if (role.kind === "fact" || role.kind === "own") {
           return factsBelow ? { ...column, upper: "", lower: column.upper } : column;
         }
         if (role.kind === "day") return { ...column, upper: nameOf(role.step), lower: day };
-        const before = columns[place - 1]?.role;
+        const before = columns[index - 1]?.role;
         // Merged cells hold their text once, in the first.
         const merged = before?.kind === "day" && before.step === role.step;
         return { ...column, upper: merged ? "" : nameOf(role.step), lower: count };

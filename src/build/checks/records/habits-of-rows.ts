@@ -25,8 +25,8 @@ function between(
           const before = new Set(dice.some([...table.rows.keys()].slice(1), share));
           return {
             ...table,
-            rows: table.rows.flatMap((one, place) =>
-              before.has(place) ? [row(table, dice), one] : [one],
+            rows: table.rows.flatMap((one, index) =>
+              before.has(index) ? [row(table, dice), one] : [one],
             ),
           };
         }),
@@ -51,15 +51,15 @@ const blankRows = between("blank rows between", 0.1, () => ({ kind: "other", cel
 
 const sectionRows = between("section rows", 0.08, ({ columns }, dice) => {
   // In the first column, or under the batches' names.
-  const place = dice.chance(0.8) ? 0 : columnOf(columns, "batch");
-  return { kind: "other", cells: only(columns, place, dice.pick(SECTIONS)) };
+  const index = dice.chance(0.8) ? 0 : columnOf(columns, "batch");
+  return { kind: "other", cells: only(columns, index, dice.pick(SECTIONS)) };
 });
 
 const headerAgain = between("the header repeated", 0.06, () => ({ kind: "header" }));
 
 /** A row with one cell filled. */
-function only(columns: readonly SheetColumn[], place: number, text: Cell): Cell[] {
-  return columns.map((_, column) => (column === place ? text : ""));
+function only(columns: readonly SheetColumn[], index: number, text: Cell): Cell[] {
+  return columns.map((_, column) => (column === index ? text : ""));
 }
 
 const namesLeftOut: Habit = {
@@ -99,8 +99,8 @@ const mergedGroup: Habit = {
     batches: (sheet, dice) => {
       const key = dice.pick(GROUPS);
       return withTables({ ...sheet, mergedColumn: key }, (table) => {
-        const place = columnOf(table.columns, key);
-        const text = (row: SheetRow) => (row.kind === "header" ? "" : String(row.cells[place]));
+        const index = columnOf(table.columns, key);
+        const text = (row: SheetRow) => (row.kind === "header" ? "" : String(row.cells[index]));
         // A blank among merged cells would be one of the group's.
         const rows = table.rows.filter((row) => text(row) !== "");
         return { ...table, rows: rows.sort((a, b) => text(a).localeCompare(text(b), "en")) };
@@ -116,7 +116,7 @@ const mergedGroup: Habit = {
 
 /** Leaves each value of a group column in its first row alone. */
 function merged(table: SheetTable, key: string, startsAnew: boolean): SheetTable {
-  const place = columnOf(table.columns, key);
+  const index = columnOf(table.columns, key);
   let shown: Cell | null = null;
   return {
     ...table,
@@ -124,12 +124,12 @@ function merged(table: SheetTable, key: string, startsAnew: boolean): SheetTable
       if (row.kind !== "batch") {
         const filled = row.kind === "header" || row.cells.some((cell) => cell !== "");
         // No merged cell reaches across another text in its column.
-        const cut = row.kind === "header" || (row.cells[place] ?? "") !== "";
+        const cut = row.kind === "header" || (row.cells[index] ?? "") !== "";
         if (cut || (filled && startsAnew)) shown = null;
         return row;
       }
-      const value = row.cells[place] ?? "";
-      if (value === shown) return { ...row, cells: replaced(row.cells, place, "") };
+      const value = row.cells[index] ?? "";
+      if (value === shown) return { ...row, cells: replaced(row.cells, index, "") };
       shown = value;
       return row;
     }),

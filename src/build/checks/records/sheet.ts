@@ -54,10 +54,10 @@ export interface Sheet {
 export interface LaidOut {
   readonly grid: Grid;
   /** By batch: its row, from 1 at the top, its table, and its cells. */
-  readonly places: ReadonlyMap<number, Place>;
+  readonly batchesAt: ReadonlyMap<number, BatchAt>;
 }
 
-export interface Place {
+export interface BatchAt {
   readonly row: number;
   readonly table: SheetTable;
   readonly cells: readonly Cell[];
@@ -73,8 +73,8 @@ export function columnOf(columns: readonly SheetColumn[], key: string): number {
 }
 
 /** A copy of a row with one cell in place of another. */
-export function replaced<T>(items: readonly T[], place: number, item: T): T[] {
-  return items.map((one, index) => (index === place ? item : one));
+export function replaced<T>(items: readonly T[], changed: number, item: T): T[] {
+  return items.map((one, index) => (index === changed ? item : one));
 }
 
 /** Days stand in the steps' day columns, and in Closed. */
@@ -102,8 +102,8 @@ export function withCells(
         ? row
         : {
             ...row,
-            cells: row.cells.map((cell, place) => {
-              const column = table.columns[place] as SheetColumn;
+            cells: row.cells.map((cell, index) => {
+              const column = table.columns[index] as SheetColumn;
               return chosen(column) ? change(cell, row, column) : cell;
             }),
           },
@@ -113,14 +113,14 @@ export function withCells(
 
 export function withTables(
   sheet: Sheet,
-  change: (table: SheetTable, place: number) => SheetTable,
+  change: (table: SheetTable, index: number) => SheetTable,
 ): Sheet {
   return { ...sheet, tables: sheet.tables.map(change) };
 }
 
 export function laidOut(sheet: Sheet): LaidOut {
   const lines: (readonly Cell[])[] = [];
-  const places = new Map<number, Place>();
+  const batchesAt = new Map<number, BatchAt>();
   for (const table of sheet.tables) {
     lines.push(...table.above);
     const header = headerLines(table);
@@ -130,12 +130,12 @@ export function laidOut(sheet: Sheet): LaidOut {
       else {
         lines.push(row.cells);
         if (row.kind === "batch") {
-          places.set(row.batch, { row: lines.length, table, cells: row.cells });
+          batchesAt.set(row.batch, { row: lines.length, table, cells: row.cells });
         }
       }
     }
   }
-  return { grid: gridOf([...lines, ...sheet.below]), places };
+  return { grid: gridOf([...lines, ...sheet.below]), batchesAt };
 }
 
 function headerLines({ columns }: SheetTable): Cell[][] {

@@ -92,8 +92,8 @@ function groupsOf(records: Records, evenFor: EvenFor): ReadonlyMap<string, Compa
 }
 
 function recordsOf(batches: readonly InventedBatch[]): Records {
-  const rows = batches.map((batch, place) => [
-    `B-${place}`,
+  const rows = batches.map((batch, index) => [
+    `B-${index}`,
     batch.variety,
     batch.grafter,
     "the only one",

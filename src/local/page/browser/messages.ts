@@ -13,7 +13,7 @@ interface Shown {
   readonly className: string;
 }
 
-export function messages(place: HTMLElement): Messages {
+export function messages(holder: HTMLElement): Messages {
   const show = ({ message, title, seconds, className }: Shown) => {
     const box = document.createElement("div");
     box.className = className;
@@ -30,7 +30,7 @@ export function messages(place: HTMLElement): Messages {
     closer.textContent = "Close";
     closer.addEventListener("click", () => box.remove());
     box.append(text, closer);
-    place.append(box);
+    holder.append(box);
     if (seconds >= 0) setTimeout(() => box.remove(), seconds * 1000);
   };
   return {

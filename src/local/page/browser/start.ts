@@ -21,7 +21,7 @@ import { readInWorker } from "./read-in-worker";
 import { download, saveBeside } from "./save-copy";
 import { openScriptFrame } from "./script-frames";
 import { openSession, revealSelection, type Session } from "./session";
-import { sidebarPlace } from "./sidebar";
+import { sidebarFrame } from "./sidebar";
 import { exposeForTests } from "./test-handle";
 import { unsavedWork } from "./unsaved-work";
 import { workingSign } from "./working-sign";
@@ -61,7 +61,7 @@ async function startPage(given: PageStart): Promise<void> {
     }
   };
   const menus = menuButtons(part("menus"), (name) => void act((open) => open.perform(name)));
-  const sidebar = sidebarPlace(part("sidebar"), {
+  const sidebar = sidebarFrame(part("sidebar"), {
     address: given.sidebarAddress,
     functions: () => Array.from(functions).filter((name) => !name.endsWith("_")),
     call: (name, text) => working((session as Session).answer(name, text)),

@@ -27,7 +27,7 @@ export interface AddOrderOptions {
 export interface AddOrder {
   readonly button: HTMLButtonElement;
   /** Where the script's questions are shown. */
-  readonly place: HTMLElement;
+  readonly holder: HTMLElement;
   /** Takes questions away that are about something else by now. */
   forget(): void;
 }
@@ -36,7 +36,7 @@ export interface AddOrder {
 export function addOrder(options: AddOrderOptions): AddOrder {
   const { context, known, also, entered, onNamed, onDone, onWritten } = options;
   const { call, status } = context;
-  const place = element("div");
+  const holder = element("div");
   let isTabMade = false;
 
   const button = actionButton({
@@ -64,16 +64,16 @@ export function addOrder(options: AddOrderOptions): AddOrder {
         status,
         onAnyway: () => write(order, [...sure, ...answer.asked.map(({ question }) => question)]),
         onLeave: () => {
-          place.replaceChildren();
+          holder.replaceChildren();
           button.focus();
           status.say("Nothing was written.");
         },
       });
-      place.replaceChildren(asked);
+      holder.replaceChildren(asked);
       asked.focus();
       return;
     }
-    place.replaceChildren();
+    holder.replaceChildren();
     button.hidden = true;
     // An order without a name got one.
     const named = answer.written.find(({ header }) => header === before?.orderHeader[0])?.value;
@@ -108,5 +108,5 @@ export function addOrder(options: AddOrderOptions): AddOrder {
       end();
     }
   };
-  return { button, place, forget: () => place.replaceChildren() };
+  return { button, holder, forget: () => holder.replaceChildren() };
 }

@@ -78,7 +78,7 @@ export function keepPlan(options: KeepPlanOptions): KeepPlan {
     field("Customer", customer),
     noTab,
     element("div", { class: "buttons" }, adding.button, makeTab),
-    adding.place,
+    adding.holder,
   );
   const offer = (answer: OrdersAnswer | null) => {
     noTab.hidden = answer === null || answer.ordersTab !== null;

@@ -31,7 +31,7 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
     hidden: true,
   });
   const changed = element("p", { class: "warning", role: "status" });
-  const keepPlace = element("div");
+  const keepHolder = element("div");
   const done = element("div");
   let known: OrdersAnswer | null = null;
   let planned: PlanOrderRequest | null = null;
@@ -49,7 +49,7 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
       onWritten,
       onDone: (notice) => done.prepend(notice),
     });
-    keepPlace.replaceChildren(keep.element);
+    keepHolder.replaceChildren(keep.element);
     compare();
     plan.hidden = false;
     plan.focus();
@@ -81,7 +81,7 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
     element: disclosure({
       kind: "group",
       summary: element("h3", {}, "Plan a new order"),
-      content: () => element("div", {}, form.element, changed, plan, keepPlace, done),
+      content: () => element("div", {}, form.element, changed, plan, keepHolder, done),
     }),
     offer: (answer) => {
       known = answer;
