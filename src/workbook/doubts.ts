@@ -16,16 +16,16 @@ function plainQuestion(question: string): Question {
  *
  * @throws Error when the count is none
  */
-export function hardlyMeant(
+export function doubtsAbout(
   now: RecordsNow,
   {
-    target: { before, earlierDay, stepName, twice },
+    target: { before, earlierDay, stepName, secondLine },
     request: { count, batch, note, who },
     day,
   }: { readonly target: TaskTarget; readonly request: RecordWish; readonly day: CivilDay },
 ): Question[] {
   const asked: string[] = [];
-  if (twice !== null) asked.push(twice);
+  if (secondLine !== null) asked.push(secondLine);
   if (day > now.asOf) {
     asked.push(`${sentenceDay(day)} lies after today, ${sentenceDay(now.asOf)}. Is it right?`);
   }

@@ -61,12 +61,12 @@ export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = ne
   const values = old === null ? [] : straightValues(old, DUE_LAYOUT);
   const entries = dueEntries(values);
   // One that was left half made may hold rows of both the old list and the new one.
-  const beside = besideIn(old, values);
-  const all = [...entries, ...rowsBeside(values, entries, beside)];
+  const ownCells = besideIn(old, values);
+  const all = [...entries, ...rowsBeside(values, entries, ownCells)];
   const single = isHalfMade(values[0]?.[0]) ? onceEach(all) : all;
   // A note beside a task that is done stays, with its row.
-  const open = single.filter((entry) => !written.has(dueKey(entry)) || beside.isAt(entry));
-  makeTab(now.workbook, dueTab(now, open, beside), (standing) => {
+  const open = single.filter((entry) => !written.has(dueKey(entry)) || ownCells.isAt(entry));
+  makeTab(now.workbook, dueTab(now, open, ownCells), (standing) => {
     if (!sameEntries(dueEntries(standing.getDataRange().getValues()), entries)) {
       throw new Error("Somebody has just entered something in the due list: try again");
     }
@@ -79,7 +79,7 @@ export function refreshDueTab(now: RecordsNow, written: ReadonlySet<string> = ne
  *
  * @param entries what was entered in the tab before and isn't in the records
  */
-function dueTab(now: RecordsNow, entries: readonly DueEntry[], beside: Beside): TabContent {
+function dueTab(now: RecordsNow, entries: readonly DueEntry[], ownCells: Beside): TabContent {
   const left = [...entries];
   const tasks = [...tasksNow(now)].sort((a, b) => Number(isLate(b)) - Number(isLate(a)));
   const rows = tasks.map((task) => {
@@ -97,10 +97,10 @@ function dueTab(now: RecordsNow, entries: readonly DueEntry[], beside: Beside): 
     top: ageCells(now),
     topHeight: 112,
     rows: [
-      [...DUE_HEADER.map((name) => ({ text: name })), ...beside.header],
+      [...DUE_HEADER.map((name) => ({ text: name })), ...ownCells.header],
       ...all.map(({ entry, cells }, at) => [
         ...rowCells(cells, at),
-        ...(entry === undefined ? [] : beside.of(entry, DUE_FIRST_ROW + at)),
+        ...(entry === undefined ? [] : ownCells.of(entry, DUE_FIRST_ROW + at)),
       ]),
     ],
     frozenRows: 2,
@@ -154,12 +154,12 @@ function besideIn(
 function rowsBeside(
   values: readonly (readonly unknown[])[],
   entries: readonly DueEntry[],
-  beside: Beside,
+  ownCells: Beside,
 ): readonly DueEntry[] {
   const known = new Set(entries.map(({ row }) => row));
   return values.flatMap((cells, at): DueEntry[] => {
     const row = at + 1;
-    if (row < DUE_FIRST_ROW || known.has(row) || !beside.isAt({ row, cells })) return [];
+    if (row < DUE_FIRST_ROW || known.has(row) || !ownCells.isAt({ row, cells })) return [];
     const [task, batch] = [String(dueCell(cells, "task")), String(dueCell(cells, "batch"))];
     return [{ task, batch, row, cells }];
   });
@@ -219,7 +219,7 @@ function entryCells(entry: DueEntry | undefined): RowCells {
 
 /** A row whose task is not due any more: what was entered in it must not go unseen. */
 function offTheList(entry: DueEntry): RowCells {
-  const said = String(dueCell(entry.cells, "state"));
+  const stands = String(dueCell(entry.cells, "state"));
   const as = (key: DueKey) => carried(dueCell(entry.cells, key));
   // Below the list stands what a person has noted there.
   if (entry.task === "" && entry.batch === "") {
@@ -228,7 +228,7 @@ function offTheList(entry: DueEntry): RowCells {
   }
   return {
     ...entryCells(entry),
-    state: { text: said === "" ? OFF_THE_LIST : said },
+    state: { text: stands === "" ? OFF_THE_LIST : stands },
     what: as("what"),
     place: as("place"),
     plants: as("plants"),

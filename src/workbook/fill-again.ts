@@ -5,6 +5,7 @@ import { safeText } from "./safe-text";
 import { isStraight, type OwnLayout, straightValues } from "./straighten";
 import {
   blockOf,
+  columnsWritten,
   fillTop,
   makeRoom,
   setFormats,
@@ -14,7 +15,6 @@ import {
   tickBox,
   tickColumns,
   titleOf,
-  widthOf,
 } from "./tab-content";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -45,7 +45,7 @@ export function fillAgain(
   mayFill: (old: Sheet) => void,
 ): readonly MovedNote[] {
   if ((content.rows[0]?.length ?? 0) > 0) fillTable(sheet, content, mayFill);
-  else if (content.rows.length > 2 || widthOf(content) > 1) fillStill(sheet, content);
+  else if (content.rows.length > 2 || columnsWritten(content) > 1) fillStill(sheet, content);
   else return fillOneCell(sheet, content);
   return [];
 }
@@ -55,7 +55,7 @@ function fillTable(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => v
   const found = sheet.getDataRange().getValues();
   const wasStraight = isStraight(found, layout);
   const values = wasStraight ? found : straightValues(sheet, layout);
-  const [width, last] = [widthOf(content), content.rows.length + 1];
+  const [width, last] = [columnsWritten(content), content.rows.length + 1];
   guarded({
     first: sheet.getRange(1, 1),
     content,
@@ -131,7 +131,9 @@ function fillStill(sheet: Sheet, content: TabContent): void {
     });
     clearStill(sheet, first, still);
     const block = blockOf(content);
-    sheet.getRange(first.row + 1, first.column, block.length, widthOf(content)).setValues(block);
+    sheet
+      .getRange(first.row + 1, first.column, block.length, columnsWritten(content))
+      .setValues(block);
     SpreadsheetApp.flush();
   };
   guarded({ first: sheet.getRange(first.row, first.column), content, work, isStill: true });

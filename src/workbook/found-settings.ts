@@ -54,7 +54,7 @@ export function findSettings(values: Values): FoundSettings {
   const header = values[headerRow] ?? [];
   const found = header.indexOf(SETTINGS_HEADER[0]);
   const labels = found === -1 ? 0 : found;
-  const beside = header.indexOf(SETTINGS_HEADER[1]);
+  const valuesAt = header.indexOf(SETTINGS_HEADER[1]);
   const texts = values.map((row) => String(row[labels] ?? "").trim());
   const known: Readonly<Record<SettingName | "columnsHeader", string>> = {
     ...LABEL,
@@ -82,7 +82,7 @@ export function findSettings(values: Values): FoundSettings {
   const newer = new Set<SettingName>(NEWER_NAMES);
   return {
     labels,
-    values: beside === -1 ? labels + 1 : beside,
+    values: valuesAt === -1 ? labels + 1 : valuesAt,
     row,
     isOrderly: SETTING_NAMES.every((name) => isAbove(row[name])),
     isOlder: SETTING_NAMES.every((name) =>

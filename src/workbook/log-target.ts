@@ -1,6 +1,6 @@
 import { type CivilDay, linesOf, sentenceDay } from "../core";
 import type { RecordsNow } from "./records-tab";
-import { columnOf, type TableCell } from "./table-columns";
+import { columnReadAs, type TableCell } from "./table-columns";
 import type { TaskCells } from "./task-target";
 
 /**
@@ -30,7 +30,7 @@ export function logTarget(
   const same = lines.find((line) => line.day === day);
   const row = same?.row ?? lastRow(now, table) + 1;
   const cellOf = (key: string): TableCell | null => {
-    const found = columnOf(records, table, key);
+    const found = columnReadAs(records, table, key);
     return found === null ? null : { row, ...found };
   };
   const cells = {
@@ -42,7 +42,7 @@ export function logTarget(
   };
   const name = cellOf("fact batch");
   const what = cellOf("event eventStep");
-  if (same !== undefined) return { ...cells, name, alsoWrite: [], twice: null };
+  if (same !== undefined) return { ...cells, name, alsoWrite: [], secondLine: null };
   if (name === null || what === null) return NOWHERE;
   const alsoWrite = [
     { at: name, text: batch },
@@ -54,7 +54,7 @@ export function logTarget(
     ...cells,
     name: null,
     alsoWrite,
-    twice:
+    secondLine:
       last === undefined
         ? null
         : `${step.name} of ${batch} stands in row ${last.row} already: ${lineWords(last)}. Write another line?`,
@@ -69,7 +69,7 @@ const NOWHERE: TaskCells = {
   person: null,
   note: null,
   alsoWrite: [],
-  twice: null,
+  secondLine: null,
 };
 
 function lineWords({

@@ -1,7 +1,7 @@
 import { type CellWrite, isAlike, sameValue, type WriteGroup } from "./table-write";
 
 /** The cells of a tab, from its first on. */
-export type Grid = readonly (readonly unknown[])[];
+export type CellValues = readonly (readonly unknown[])[];
 
 /** What a write put into a cell that was not the one it was meant for. */
 export interface Hit {
@@ -30,8 +30,8 @@ export interface Traced {
  *   not have been written over
  */
 export function traceCells(
-  before: Grid,
-  now: Grid,
+  before: CellValues,
+  now: CellValues,
   { group, hasFewerRows }: { readonly group: WriteGroup; readonly hasFewerRows: boolean },
 ): Traced {
   // What was blanked at the end of a tab is no part of its data any more.
@@ -72,12 +72,12 @@ interface Moved {
   readonly from: ReadonlyMap<number, number>;
 }
 
-export function valueAt(grid: Grid, row: number, column: number): unknown {
+export function valueAt(grid: CellValues, row: number, column: number): unknown {
   return grid[row - 1]?.[column - 1] ?? "";
 }
 
-function columnsMoved(before: Grid, after: Grid, headerRows: readonly number[]): Moved {
-  const headers = (grid: Grid, down: number): string[] => {
+function columnsMoved(before: CellValues, after: CellValues, headerRows: readonly number[]): Moved {
+  const headers = (grid: CellValues, down: number): string[] => {
     const width = Math.max(0, ...headerRows.map((row) => grid[row + down - 1]?.length ?? 0));
     return Array.from({ length: width }, (_, at) =>
       headerRows.map((row) => String(valueAt(grid, row + down, at + 1))).join("\n"),
@@ -125,8 +125,8 @@ function shifts(headerRows: readonly number[], rows: number): number[] {
 }
 
 function rowsMoved(
-  before: Grid,
-  after: Grid,
+  before: CellValues,
+  after: CellValues,
   {
     group,
     columns,

@@ -2,7 +2,7 @@ import { cellText, quoted, shortened } from "../core";
 import type { Door } from "../door/index";
 import { cellName, rowAndColumn } from "./cell-name";
 import { chosenRow, type FoundAgain, NOTHING_FOUND, wasWritten } from "./find-again";
-import { widthOf } from "./orders-end";
+import { columnsSpanned } from "./orders-end";
 import type { OrdersTable } from "./orders-tab";
 import type { Landmark } from "./table-write";
 import type { LogEntry } from "./write-log";
@@ -46,7 +46,7 @@ export function orderRowAgain(
     landmarks: landmarksOf(table, row),
     headerRows: [headerRow + 1],
     nameColumn: (columns[0] as number) + 1,
-    beside: besideIn(table, row, columns),
+    ownBeside: besideIn(table, row, columns),
   };
 
   function cellsIn(row: number): FoundAgain["cells"] {
@@ -95,9 +95,9 @@ function besideIn(
   table: OrdersTable,
   row: number,
   written: readonly (number | null)[],
-): FoundAgain["beside"] {
+): FoundAgain["ownBeside"] {
   const { sheet, values, headerRow } = table;
-  const { first, end } = widthOf(table);
+  const { first, end } = columnsSpanned(table);
   return (values[row - 1] ?? []).slice(first, end).flatMap((holds, at) => {
     const column = first + at;
     if (written.includes(column) || holds === "" || holds === false) return [];

@@ -18,17 +18,17 @@ const MOST_DAYS = 366;
 export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean): WorkAnswer {
   const { records, timetable, asOf, door, workbook, settings } = now;
   const tabs = crewTabs(workbook, door, settings.recordsTab);
-  const said = {
+  const tabNames = {
     asOf: isoDay(asOf),
     crewTab: tabs.crew?.getName() ?? null,
     closedTab: tabs.closed?.getName() ?? null,
     crewHeader: CREW_HEADER,
   };
   const nothing = { persons: [], days: [], overloads: [], parts: [], unassigned: [], remark: null };
-  if (tabs.crew === null) return { ...said, ...nothing };
+  if (tabs.crew === null) return { ...tabNames, ...nothing };
   const crew = crewAsCalled(now, tabs.crew, initials);
   if (crew.crew.length === 0) {
-    return { ...said, ...nothing, remark: crewRemarks(crew).join("; ") || null };
+    return { ...tabNames, ...nothing, remark: crewRemarks(crew).join("; ") || null };
   }
   const closedDays = door.closedDays(tabs.closed?.getDataRange().getValues() ?? "", asOf);
   const days = wholeDays(asked);
@@ -39,7 +39,7 @@ export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean):
     if (day !== null) hoursOn.set(day, (hoursOn.get(day) ?? 0) + (hours ?? 0));
   }
   return {
-    ...said,
+    ...tabNames,
     persons,
     remark,
     days: plan.days.map(

@@ -1,7 +1,7 @@
 import { cellName } from "./cell-name";
 import { hasFewerRows, isInPlace } from "./cells-in-place";
 import { moved, NotPutBack } from "./changed-meanwhile";
-import { type Grid, type Hit, traceCells, valueAt } from "./moved-cells";
+import { type CellValues, type Hit, traceCells, valueAt } from "./moved-cells";
 import { movedFormula } from "./moved-formula";
 import { safeText } from "./safe-text";
 import type { Snapshot } from "./spilled-cells";
@@ -109,7 +109,7 @@ function formatBeside(
     row,
     column,
   }: {
-    readonly now: Grid;
+    readonly now: CellValues;
     readonly cells: readonly Restore[];
     readonly row: number;
     readonly column: number;
@@ -123,7 +123,7 @@ function formatBeside(
 }
 
 /** @throws Error when the cells do not stand as they should afterwards */
-function restore(sheet: Sheet, now: Grid, cells: readonly Restore[]): void {
+function restore(sheet: Sheet, now: CellValues, cells: readonly Restore[]): void {
   if (cells.length === 0) return;
   for (const { row, column, value, formula, isDay = false } of [...cells].reverse()) {
     const cell = sheet.getRange(row, column);

@@ -3,14 +3,14 @@ import { cellName } from "./cell-name";
 import { ChangedMeanwhile } from "./changed-meanwhile";
 import { countLike, dayLike } from "./column-form";
 import { countsIn, daysIn } from "./column-samples";
-import { hardlyMeant, occupied, withoutColumn } from "./doubts";
+import { doubtsAbout, occupied, withoutColumn } from "./doubts";
 import { headerCells } from "./find-again";
 import { withLock } from "./lock";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
 import { fittingText } from "./safe-text";
 import { settleLog } from "./settle-log";
 import type { CellWritten, Question, RecordAnswer, RecordRequest } from "./sidebar-calls";
-import { columnOf, type TableCell } from "./table-columns";
+import { columnReadAs, type TableCell } from "./table-columns";
 import { type CellWrite, type Landmark, sameValue, type TableMarks } from "./table-write";
 import { type TaskTarget, taskTarget } from "./task-target";
 import { writeGroups } from "./write-groups";
@@ -94,9 +94,9 @@ export function planRecord(
   wish: RecordWish,
   own: OwnWrites = NOTHING_OWN,
 ): RecordPlan {
-  const said = wish.day === null ? null : now.door.day("day", wish.day);
-  const target = taskTarget(now, { batchName: wish.batch, task: wish.task, day: said });
-  const day = said ?? target.recordedDay ?? now.asOf;
+  const dayAsked = wish.day === null ? null : now.door.day("day", wish.day);
+  const target = taskTarget(now, { batchName: wish.batch, task: wish.task, day: dayAsked });
+  const day = dayAsked ?? target.recordedDay ?? now.asOf;
   const planned = plannedCells(now, { target, request: wish, day, own });
   if (target.day === null && target.count === null) {
     throw new Error(`Your table has no column for ${wish.task}: add one`);
@@ -112,7 +112,7 @@ export function planRecord(
     asked: isNothing
       ? []
       : [
-          ...hardlyMeant(now, { target, request: wish, day }),
+          ...doubtsAbout(now, { target, request: wish, day }),
           ...occupied(
             now,
             writes.filter((cell) => !own.wroteCell(cell)),
@@ -154,7 +154,7 @@ function marksOf(now: RecordsNow, target: TaskTarget, writes: readonly CellWrite
   return {
     landmarks: marked([...around, ...headers]),
     headerRows: rows,
-    nameColumn: columnOf(records, target.table, "fact batch")?.column ?? null,
+    nameColumn: columnReadAs(records, target.table, "fact batch")?.column ?? null,
   };
 }
 

@@ -46,21 +46,21 @@ export interface RecordsNow {
  */
 export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
-  const said = readSettings(workbook);
-  if (said === null) throw new Error("The workbook is not set up yet: open Set up first");
-  const wanted = tab ?? said.recordsTab;
+  const saved = readSettings(workbook);
+  if (saved === null) throw new Error("The workbook is not set up yet: open Set up first");
+  const wanted = tab ?? saved.recordsTab;
   if (wanted === "")
     throw new Error(`${OWN_TABS.settings} names no records tab: choose it in Set up`);
   const there = tabCells(workbook, wanted);
   const cells =
-    there ?? (tab === undefined ? renamedTab(workbook, wanted, said.timetableTab) : null);
+    there ?? (tab === undefined ? renamedTab(workbook, wanted, saved.timetableTab) : null);
   if (cells === null) {
     throw new Error(
       `There is no tab ${quoted(wanted)} any more: give it its name back, or choose the records tab in Set up`,
     );
   }
   const name = there === null ? cells.sheet.getName() : wanted;
-  const settings = tab === undefined ? { ...said, recordsTab: name } : said;
+  const settings = tab === undefined ? { ...saved, recordsTab: name } : saved;
   const columns = name === settings.recordsTab ? settings.columns : [];
   return readTab(workbook, {
     sheet: cells.sheet,

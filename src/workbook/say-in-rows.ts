@@ -12,17 +12,17 @@ export function sayInRows(
   sheet: GoogleAppsScript.Spreadsheet.Sheet,
   range: GoogleAppsScript.Spreadsheet.Range,
   {
-    said,
+    states,
     changes = new Map(),
   }: {
-    readonly said: ReadonlyMap<DueRow, RowState>;
+    readonly states: ReadonlyMap<DueRow, RowState>;
     readonly changes?: ReadonlyMap<DueRow, number>;
   },
 ): void {
-  if (said.size === 0) return;
+  if (states.size === 0) return;
   const now = dueRows(range.getValues());
   const texts = new Map<DueRow, RowState & { readonly change: number }>();
-  for (const [row, state] of said) {
+  for (const [row, state] of states) {
     const stands = standingRow(now, row, texts);
     if (stands === null) continue;
     texts.set(stands, { ...state, change: stands.change + (changes.get(row) ?? 0) });

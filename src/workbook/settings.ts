@@ -156,10 +156,10 @@ export function writeSettings(sheet: Sheet, settled: Settled, setUpAt: string): 
   const width = found.isOrderly ? 2 : SETTINGS_HEADER.length;
   const top = found.isOrderly ? (found.row.columnsHeader ?? 0) : MADE_ROW.columnsHeader;
   makeRoom(sheet, top + 1 + COLUMN_ROWS, width);
-  const stand = cellsOf(sheet, first, width);
+  const standing = cellsOf(sheet, first, width);
   const rows = found.isOrderly
-    ? stand.slice(0, top + 1 + COLUMN_ROWS - first)
-    : inOrder(stand, found, first);
+    ? standing.slice(0, top + 1 + COLUMN_ROWS - first)
+    : inOrder(standing, found, first);
   const line = (at: number): unknown[] => rows[at - first] as unknown[];
   const rowOf = (name: SettingName) => (found.isOrderly ? found.row[name] : MADE_ROW[name]) ?? 0;
   line(rowOf("recordsTab"))[1] = safeText(settled.recordsTab);
@@ -218,15 +218,15 @@ function cellsOf(sheet: Sheet, first: number, width: number): unknown[][] {
 
 /** The settings in our order, then room for the told columns, then a person's own rows. */
 function inOrder(
-  stand: readonly (readonly unknown[])[],
+  standing: readonly (readonly unknown[])[],
   { row }: FoundSettings,
   first: number,
 ): unknown[][] {
   const blank = () => SETTINGS_HEADER.map(() => "");
-  const at = (index: number | null) => (index === null ? undefined : stand[index - first]);
+  const at = (index: number | null) => (index === null ? undefined : standing[index - first]);
   const ours = new Set<number | null>(Object.values(row));
   const isTold = (line: readonly unknown[]) => line[0] !== "" && line[1] !== "";
-  const others = stand.filter(
+  const others = standing.filter(
     (line, index) => !ours.has(index + first) && line.some((cell) => cell !== "") && !isTold(line),
   );
   return [
@@ -235,7 +235,7 @@ function inOrder(
     ...Array.from({ length: COLUMN_ROWS }, blank),
     ...others.map((line) => [...line]),
     // Where rows stood that have moved up.
-    ...stand.slice(SETTING_NAMES.length + 1 + COLUMN_ROWS + others.length).map(blank),
+    ...standing.slice(SETTING_NAMES.length + 1 + COLUMN_ROWS + others.length).map(blank),
   ];
 }
 

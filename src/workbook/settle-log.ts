@@ -47,7 +47,7 @@ function tableOf(now: RecordsNow, [entry]: readonly LogEntry[]): WrittenTable | 
 function settled(now: WrittenTable | null, entries: readonly LogEntry[]): LogState {
   if (now === null) return "not known";
   try {
-    const found = now.again(entries);
+    const found = now.findCells(entries);
     const written = found.cells.filter(({ holds, entry }) => sameValue(holds, entry.after));
     const blank = found.cells.filter(({ holds, entry }) => sameValue(holds, entry.before));
     if (written.length === found.cells.length) return "written";

@@ -36,7 +36,7 @@ import { readSettings } from "./settings";
 import type { AnswerOf, CheckRow, RequestOf, SidebarCallName } from "./sidebar-calls";
 import { sidebarWords } from "./sidebar-words";
 import { recordTabCandidates } from "./tab-candidates";
-import { columnOf } from "./table-columns";
+import { columnReadAs } from "./table-columns";
 import { takeBack } from "./take-back";
 import { timetableCandidates, timetableToGuessBy } from "./timetable-source";
 import { TAKES_LEVEL, usualGrouping } from "./usual-grouping";
@@ -83,9 +83,10 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     // What the batch's own row has no column for goes into a line of the log.
     const log = records.tables.findIndex(({ kind }) => kind === "log");
     const headers = (table: number, key: string) => {
-      const own = (what: string) => columnOf(records, table, `step ${key} ${what}`)?.header ?? null;
+      const own = (what: string) =>
+        columnReadAs(records, table, `step ${key} ${what}`)?.header ?? null;
       const logged = (fact: string) =>
-        log === -1 ? null : (columnOf(records, log, `event ${fact}`)?.header ?? null);
+        log === -1 ? null : (columnReadAs(records, log, `event ${fact}`)?.header ?? null);
       const [day, count] = [own("day"), own("count")];
       return day === null && count === null
         ? { dayHeader: logged("eventDay"), countHeader: logged("eventCount") }

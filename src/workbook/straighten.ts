@@ -118,9 +118,11 @@ export function columnsStanding(
     if (standing !== undefined) return standing;
     // A renamed one stands beside its neighbours still.
     const [left, right] = [columns[column - 1], columns[column + 1]];
-    const beside = [left === undefined ? -1 : left + 1, right === undefined ? -1 : right - 1];
-    if (column === 0) beside.push(0);
-    return beside.find((at) => at >= 0 && at < stands.length && !known.has(stands[at] as string));
+    const nextToThem = [left === undefined ? -1 : left + 1, right === undefined ? -1 : right - 1];
+    if (column === 0) nextToThem.push(0);
+    return nextToThem.find(
+      (at) => at >= 0 && at < stands.length && !known.has(stands[at] as string),
+    );
   });
 }
 

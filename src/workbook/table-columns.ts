@@ -12,7 +12,7 @@ export interface TableCell {
  *
  * @param key such as "fact note", "event eventDay", "step grafting count"
  */
-export function columnOf(
+export function columnReadAs(
   { columns }: Records,
   table: number,
   key: string,

@@ -1,7 +1,7 @@
 import { type CivilDay, methodFinder, quoted } from "../core";
 import { logTarget } from "./log-target";
 import type { RecordsNow } from "./records-tab";
-import { columnOf, type TableCell } from "./table-columns";
+import { columnReadAs, type TableCell } from "./table-columns";
 
 type Batch = RecordsNow["records"]["batches"][number];
 type Method = NonNullable<ReturnType<ReturnType<typeof methodFinder>>>;
@@ -33,7 +33,7 @@ export interface TaskCells {
   /** Further cells of a new line in a log. */
   readonly alsoWrite: readonly { readonly at: TableCell; readonly text: string }[];
   /** What has to be asked before a further line is written for the same job; null when nothing. */
-  readonly twice: string | null;
+  readonly secondLine: string | null;
 }
 
 /**
@@ -115,7 +115,7 @@ function earlierDay(
 /** The batch's own row, where its table has a column for the step. */
 function ownRow({ records }: RecordsNow, batch: Batch, key: string): TaskCells | null {
   const cellOf = (wanted: string): TableCell | null => {
-    const found = columnOf(records, batch.table, wanted);
+    const found = columnReadAs(records, batch.table, wanted);
     return found === null ? null : { row: batch.row, ...found };
   };
   const day = cellOf(`step ${key} day`);
@@ -129,6 +129,6 @@ function ownRow({ records }: RecordsNow, batch: Batch, key: string): TaskCells |
     note: cellOf("fact note"),
     person: key === "grafting" ? cellOf("fact grafter") : null,
     alsoWrite: [],
-    twice: null,
+    secondLine: null,
   };
 }

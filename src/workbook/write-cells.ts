@@ -1,7 +1,7 @@
 import { cellName } from "./cell-name";
-import { hasFewerRows, isInPlace, stand } from "./cells-in-place";
+import { hasFewerRows, isInPlace, landmarksStand } from "./cells-in-place";
 import { changed, filled, moved, ownFormula, swallowed } from "./changed-meanwhile";
-import { type Grid, traceCells, valueAt } from "./moved-cells";
+import { type CellValues, traceCells, valueAt } from "./moved-cells";
 import { runsOf } from "./neighbour-cells";
 import { type NoteHits, putBack } from "./put-back";
 import { safeText } from "./safe-text";
@@ -36,7 +36,7 @@ export function allOrNone(
     end,
     noteHits = () => () => undefined,
   }: {
-    readonly known: Grid;
+    readonly known: CellValues;
     readonly end: (landed: readonly LandedCell[]) => void;
     readonly noteHits?: NoteHits;
   },
@@ -62,7 +62,7 @@ export function allOrNone(
 }
 
 /** The part of the tab that is known, and the cells that are written. */
-function areaOf(sheet: Sheet, writes: readonly CellWrite[], known: Grid): Area {
+function areaOf(sheet: Sheet, writes: readonly CellWrite[], known: CellValues): Area {
   const lastRow = Math.max(1, ...writes.map(({ row }) => row));
   const isOfWholeRows = writes.some(({ row }) => isAllWritten(known, row, writes));
   let room: number | null = null;
@@ -85,14 +85,14 @@ interface Area {
   readonly room: number | null;
 }
 
-function isAllWritten(known: Grid, row: number, writes: readonly CellWrite[]): boolean {
+function isAllWritten(known: CellValues, row: number, writes: readonly CellWrite[]): boolean {
   const written = new Set(writes.filter((one) => one.row === row).map(({ column }) => column));
   return (known[row - 1] ?? []).every((value, at) => value === "" || written.has(at + 1));
 }
 
 function refuseChanged(before: Snapshot, groups: readonly WriteGroup[]): void {
   const { values, formulas } = before;
-  if (!groups.every(({ landmarks }) => stand(values, landmarks))) throw moved();
+  if (!groups.every(({ landmarks }) => landmarksStand(values, landmarks))) throw moved();
   const found = fillers(before);
   for (const { row, column, cell, before: held } of groups.flatMap((group) => group.writes)) {
     if ((formulas[row - 1]?.[column - 1] ?? "") !== "") {
@@ -116,7 +116,7 @@ function landedCells(
     room,
   }: {
     readonly before: Snapshot;
-    readonly after: Grid;
+    readonly after: CellValues;
     readonly groups: readonly WriteGroup[];
     readonly room: number | null;
   },

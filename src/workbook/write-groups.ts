@@ -1,6 +1,6 @@
 import { cellName } from "./cell-name";
 import { NotPutBack } from "./changed-meanwhile";
-import type { Grid } from "./moved-cells";
+import type { CellValues } from "./moved-cells";
 import type { NoteHits } from "./put-back";
 import type { CellWrite, TableMarks } from "./table-write";
 import { allOrNone } from "./write-cells";
@@ -20,7 +20,7 @@ export interface WriteInto {
   readonly log: WriteLog;
   readonly sheet: GoogleAppsScript.Spreadsheet.Sheet;
   /** The tab's cells as they were read. */
-  readonly values: Grid;
+  readonly values: CellValues;
   /** The minute, as text. */
   readonly when: string;
 }

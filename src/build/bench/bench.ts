@@ -108,9 +108,9 @@ const readingScript = new Script(
 const loads = Array.from({ length: 7 }, (_, turn) => {
   const fresh = context();
   // Another text each time, or it would not be read anew.
-  const anew = `//load ${turn}\n${code}`;
+  const freshCode = `//load ${turn}\n${code}`;
   const start = performance.now();
-  runInContext(anew, fresh);
+  runInContext(freshCode, fresh);
   return performance.now() - start;
 }).sort((a, b) => a - b);
 console.log(`${CODE}: ${(statSync(CODE).size / 1024).toFixed(0)} KB (aim: below 350)`);
@@ -123,12 +123,14 @@ console.log(
 
 /** Milliseconds of the processor's time that a run of onEdit takes where it is nothing to us. */
 function editElsewhereMs(): number {
-  return cpuMedian((anew) => runInContext(`${anew}\n${code};onEdit(event)`, editContext()));
+  return cpuMedian((freshCode) =>
+    runInContext(`${freshCode}\n${code};onEdit(event)`, editContext()),
+  );
 }
 
 /** The same for a call that has to load the inside of the file. */
 function firstCallMs(): number {
-  return cpuMedian((anew) => runInContext(`${anew}\n${code};TIMETABLE()`, context()));
+  return cpuMedian((freshCode) => runInContext(`${freshCode}\n${code};TIMETABLE()`, context()));
 }
 
 function editContext() {
@@ -137,7 +139,7 @@ function editContext() {
 }
 
 /** @param work is given a text that makes the code another one, or it would not be read anew */
-function cpuMedian(work: (anew: string) => unknown): number {
+function cpuMedian(work: (freshCode: string) => unknown): number {
   const times = Array.from({ length: 15 }, (_, turn) => {
     const start = process.cpuUsage();
     work(`//${turn}`);

@@ -69,7 +69,7 @@ export function setUpSection(context: SidebarContext): Section {
       ...(tabs.length === 0
         ? []
         : [field("Tab with your records", select), others, ...timetable.elements]),
-      again,
+      readAgain,
     );
     columns.replaceChildren();
   };
@@ -100,12 +100,12 @@ export function setUpSection(context: SidebarContext): Section {
       status.say("The tabs are made.");
     },
   });
-  const again = element("button", { type: "button", class: "plain" }, "Read again");
-  again.addEventListener("click", () => {
+  const readAgain = element("button", { type: "button", class: "plain" }, "Read again");
+  readAgain.addEventListener("click", () => {
     void whileWorking({
       status,
       doing: "Reading the workbook",
-      controls: [again],
+      controls: [readAgain],
       work: async () => show(await context.reopen()),
     }).then(() => (tab === "" ? undefined : readColumns()));
   });

@@ -84,16 +84,18 @@ export function scoreNursery(
   for (const asOf of asOfDays) {
     const state = recordsOnDay(history, asOf);
     for (const level of levels) {
-      const said = WHO.map((who) => [who, rangesOf[who](state, level)] as const);
+      const rangesByWho = WHO.map((who) => [who, rangesOf[who](state, level)] as const);
       for (const seen of openRows(state)) {
         const batch = batchNamed.get(seen.name) as SimulatedBatch;
         if (isForgotten(batch, asOf)) {
           if (level !== levels[0]) continue;
           forgotten += 1;
-          if (said[0]?.[1].get(seen.name)?.days) forgottenGiven += 1;
+          if (rangesByWho[0]?.[1].get(seen.name)?.days) forgottenGiven += 1;
           continue;
         }
-        const ranges = new Map(said.map(([who, of]) => [who, of.get(seen.name) ?? NOTHING_SAID]));
+        const ranges = new Map(
+          rangesByWho.map(([who, of]) => [who, of.get(seen.name) ?? NOTHING_SAID]),
+        );
         addBatch(sums, { level, ranges, seen, truth: batch });
       }
     }

@@ -1,7 +1,7 @@
 import type { CellWritten, DueTask } from "../../../workbook/sidebar-calls";
 import type { Emulated } from "./emulator";
 import { ask, type HeadedRow, headedTab } from "./nursery-at-work";
-import { found, must, type Step } from "./steps";
+import { found, type JobStep, must } from "./steps";
 
 const RECORDS = "Records";
 const DUE = "Due list";
@@ -15,7 +15,7 @@ type Countable = DueTask & { readonly plants: number; countHeader: string; dayHe
  *
  * @param today ISO text of the day that the clock shows
  */
-export function job(work: Emulated, today: string): Step[] {
+export function job(work: Emulated, today: string): JobStep[] {
   let made: readonly string[] = [];
   /** Tasks whose takes can be counted; the first is ticked, the second marked in the sidebar. */
   let countable: readonly Countable[] = [];

@@ -38,7 +38,7 @@ function goTogether(one: Habit, other: Habit): boolean {
 }
 
 /** The sheet of a combination, clean and with its habits. */
-export function sheetsOf(
+export function sheetsFor(
   { seed, batches, habits }: Combination,
   table: CleanTable,
 ): { readonly clean: Sheet; readonly messy: Sheet } {

@@ -2,7 +2,7 @@ import { isoDay } from "../../../core";
 import { cellText } from "../../../core/cells/cell";
 import { type Batch, TEXT_FACTS } from "../../../core/records/batch";
 import type { Listed, Reading } from "./reading";
-import { type BatchAt, columnOf, type SheetTable } from "./sheet";
+import { type BatchAt, columnIndex, type SheetTable } from "./sheet";
 
 /** Something that the messy sheet was read otherwise in than the clean one. */
 export interface Difference {
@@ -108,7 +108,7 @@ function valuesOf(batch: Batch, stepKeys: readonly string[]): Map<string, string
 }
 
 function nameIn({ table, cells }: BatchAt): string | null {
-  return cellText(cells[columnOf(table.columns, "batch")] ?? "") || null;
+  return cellText(cells[columnIndex(table.columns, "batch")] ?? "") || null;
 }
 
 /** The trouble that names a row's cell, the row as a whole, or the column. */
@@ -125,7 +125,7 @@ function listedFor({
   readonly what: string;
   readonly counts: (listed: Listed) => boolean;
 }): string | null {
-  const column = columnOf(table.columns, what);
+  const column = columnIndex(table.columns, what);
   const headers = new Set(headersOf(table, column));
   for (const match of records?.columns ?? []) {
     if (match.column === column && match.table === read?.table) headers.add(match.header);

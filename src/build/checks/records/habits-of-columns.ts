@@ -2,11 +2,11 @@ import type { Cell } from "../../../core";
 import type { Dice } from "./dice";
 import type { Habit } from "./habit";
 import {
-  columnOf,
+  columnIndex,
   roleKey,
   type Sheet,
-  type SheetColumn,
   type SheetTable,
+  type TableColumn,
   withTables,
 } from "./sheet";
 
@@ -16,7 +16,7 @@ function reordered(table: SheetTable, order: readonly number[]): SheetTable {
     order.map((index) => items[index] ?? missing);
   return {
     ...table,
-    columns: order.map((index) => table.columns[index] as SheetColumn),
+    columns: order.map((index) => table.columns[index] as TableColumn),
     rows: table.rows.map((row) =>
       row.kind === "header" ? row : { ...row, cells: inOrder<Cell>(row.cells, "") },
     ),
@@ -79,7 +79,7 @@ function withColumn(
     readonly cell: () => Cell;
   },
 ): SheetTable {
-  const column: SheetColumn = { role: { kind: "own", name }, upper: header, lower: "" };
+  const column: TableColumn = { role: { kind: "own", name }, upper: header, lower: "" };
   return {
     ...table,
     columns: inserted(table.columns, at, column),
@@ -132,10 +132,10 @@ export function paired(sheet: Sheet): Sheet {
   return withTables(sheet, (table) => {
     const order: number[] = [];
     table.columns.forEach(({ role }, index) => {
-      if (role.kind === "count" && columnOf(table.columns, `day of ${role.step}`) !== -1) return;
+      if (role.kind === "count" && columnIndex(table.columns, `day of ${role.step}`) !== -1) return;
       order.push(index);
       if (role.kind !== "day") return;
-      const count = columnOf(table.columns, roleKey({ kind: "count", step: role.step }));
+      const count = columnIndex(table.columns, roleKey({ kind: "count", step: role.step }));
       if (count !== -1) order.push(count);
     });
     return reordered(table, order);

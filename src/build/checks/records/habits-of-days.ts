@@ -3,13 +3,13 @@ import { isDayCell } from "../../../core/cells/cell";
 import { DAY_LOCALES, NAMED_FORMS, namedDay, numbersOf, undatedDay } from "./day-writing";
 import type { Dice } from "./dice";
 import type { Habit } from "./habit";
-import { holdsDays, roleKey, type Sheet, type SheetColumn, withCells } from "./sheet";
+import { holdsDays, roleKey, type Sheet, type TableColumn, withCells } from "./sheet";
 
 /** Writes the days of whole columns that still hold plain days. */
 function inColumns(
   sheet: Sheet,
   columns: ReadonlySet<string>,
-  write: (day: CivilDay, column: SheetColumn) => Cell,
+  write: (day: CivilDay, column: TableColumn) => Cell,
 ): Sheet {
   return withCells(
     sheet,

@@ -8,13 +8,13 @@ import {
   holdsDays,
   type Role,
   type Sheet,
-  type SheetColumn,
+  type TableColumn,
   withTables,
 } from "./sheet";
 
 function withColumns(
   sheet: Sheet,
-  change: (column: SheetColumn, index: number, columns: readonly SheetColumn[]) => SheetColumn,
+  change: (column: TableColumn, index: number, columns: readonly TableColumn[]) => TableColumn,
 ): Sheet {
   return withTables(sheet, (table) => ({ ...table, columns: table.columns.map(change) }));
 }
@@ -109,7 +109,7 @@ const twoRows: Habit = {
 /** Changes the header texts; in a header of two rows the lower ones are left. */
 function decorated(
   name: string,
-  change: (text: string, column: SheetColumn, dice: Dice) => string,
+  change: (text: string, column: TableColumn, dice: Dice) => string,
 ): Habit {
   return {
     name,

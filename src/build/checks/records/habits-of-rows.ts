@@ -2,12 +2,12 @@ import type { Cell } from "../../../core";
 import type { Dice } from "./dice";
 import type { Habit } from "./habit";
 import {
-  columnOf,
+  columnIndex,
   replaced,
   roleKey,
-  type SheetColumn,
   type SheetRow,
   type SheetTable,
+  type TableColumn,
   withTables,
 } from "./sheet";
 
@@ -51,14 +51,14 @@ const blankRows = between("blank rows between", 0.1, () => ({ kind: "other", cel
 
 const sectionRows = between("section rows", 0.08, ({ columns }, dice) => {
   // In the first column, or under the batches' names.
-  const index = dice.chance(0.8) ? 0 : columnOf(columns, "batch");
+  const index = dice.chance(0.8) ? 0 : columnIndex(columns, "batch");
   return { kind: "other", cells: only(columns, index, dice.pick(SECTIONS)) };
 });
 
 const headerAgain = between("the header repeated", 0.06, () => ({ kind: "header" }));
 
 /** A row with one cell filled. */
-function only(columns: readonly SheetColumn[], index: number, text: Cell): Cell[] {
+function only(columns: readonly TableColumn[], index: number, text: Cell): Cell[] {
   return columns.map((_, column) => (column === index ? text : ""));
 }
 
@@ -68,8 +68,8 @@ const namesLeftOut: Habit = {
     cells: (sheet, dice) => {
       const [table] = sheet.tables;
       if (table === undefined) return sheet;
-      const name = columnOf(table.columns, "batch");
-      const lot = columnOf(table.columns, "fromLot");
+      const name = columnIndex(table.columns, "batch");
+      const lot = columnIndex(table.columns, "fromLot");
       // Without its name a lot can't be known by those that were taken from it.
       const lots = new Set(
         table.rows.flatMap((row) => (row.kind === "batch" ? [row.cells[lot]] : [])),
@@ -99,7 +99,7 @@ const mergedGroup: Habit = {
     batches: (sheet, dice) => {
       const key = dice.pick(GROUPS);
       return withTables({ ...sheet, mergedColumn: key }, (table) => {
-        const index = columnOf(table.columns, key);
+        const index = columnIndex(table.columns, key);
         const text = (row: SheetRow) => (row.kind === "header" ? "" : String(row.cells[index]));
         // A blank among merged cells would be one of the group's.
         const rows = table.rows.filter((row) => text(row) !== "");
@@ -116,7 +116,7 @@ const mergedGroup: Habit = {
 
 /** Leaves each value of a group column in its first row alone. */
 function merged(table: SheetTable, key: string, startsAnew: boolean): SheetTable {
-  const index = columnOf(table.columns, key);
+  const index = columnIndex(table.columns, key);
   let shown: Cell | null = null;
   return {
     ...table,
@@ -145,6 +145,6 @@ export const habitsOfRows: readonly Habit[] = [
 ];
 
 /** Numbers of a batch's counts, by the table's columns. */
-export function countIn(row: SheetRow, column: SheetColumn): number | null {
+export function countIn(row: SheetRow, column: TableColumn): number | null {
   return row.kind === "batch" ? (row.counts.get(roleKey(column.role)) ?? null) : null;
 }

@@ -4,7 +4,7 @@ import type { Dice } from "./dice";
 import type { Habit } from "./habit";
 import { countIn } from "./habits-of-rows";
 import {
-  columnOf,
+  columnIndex,
   holdsCounts,
   replaced,
   type SheetRow,
@@ -72,7 +72,7 @@ const byWord = sums("rows of sums by their word", (cells, { columns }, dice) => 
     `${word}:`,
   ]);
   const firstSum = cells.findIndex((cell) => cell !== "");
-  const index = dice.pick([0, columnOf(columns, "batch"), Math.max(0, firstSum - 1)]);
+  const index = dice.pick([0, columnIndex(columns, "batch"), Math.max(0, firstSum - 1)]);
   return replaced(cells, index, text);
 });
 

@@ -7,7 +7,7 @@ export type Role =
   | { readonly kind: "day" | "count"; readonly step: string }
   | { readonly kind: "own"; readonly name: string };
 
-export interface SheetColumn {
+export interface TableColumn {
   readonly role: Role;
   /** The header; of a header of two rows the text in the upper one. */
   readonly upper: string;
@@ -34,7 +34,7 @@ export type SheetRow =
 export interface SheetTable {
   /** Lines between this table and the one before it, or the top of the sheet. */
   readonly above: readonly (readonly Cell[])[];
-  readonly columns: readonly SheetColumn[];
+  readonly columns: readonly TableColumn[];
   readonly rows: readonly SheetRow[];
 }
 
@@ -68,7 +68,7 @@ export function roleKey(role: Role): string {
   return role.kind === "own" ? `own ${role.name}` : `${role.kind} of ${role.step}`;
 }
 
-export function columnOf(columns: readonly SheetColumn[], key: string): number {
+export function columnIndex(columns: readonly TableColumn[], key: string): number {
   return columns.findIndex(({ role }) => roleKey(role) === key);
 }
 
@@ -78,11 +78,11 @@ export function replaced<T>(items: readonly T[], changed: number, item: T): T[] 
 }
 
 /** Days stand in the steps' day columns, and in Closed. */
-export function holdsDays({ role }: SheetColumn): boolean {
+export function holdsDays({ role }: TableColumn): boolean {
   return role.kind === "day" || (role.kind === "fact" && role.fact === "closed");
 }
 
-export function holdsCounts({ role }: SheetColumn): boolean {
+export function holdsCounts({ role }: TableColumn): boolean {
   return (
     role.kind === "count" ||
     (role.kind === "fact" && (role.fact === "culled" || role.fact === "dispatched"))
@@ -92,8 +92,8 @@ export function holdsCounts({ role }: SheetColumn): boolean {
 /** Changes the cells of batches, column by column; `change` sees only cells of the columns chosen. */
 export function withCells(
   sheet: Sheet,
-  chosen: (column: SheetColumn) => boolean,
-  change: (cell: Cell, row: BatchRow, column: SheetColumn) => Cell,
+  chosen: (column: TableColumn) => boolean,
+  change: (cell: Cell, row: BatchRow, column: TableColumn) => Cell,
 ): Sheet {
   return withTables(sheet, (table) => ({
     ...table,
@@ -103,7 +103,7 @@ export function withCells(
         : {
             ...row,
             cells: row.cells.map((cell, index) => {
-              const column = table.columns[index] as SheetColumn;
+              const column = table.columns[index] as TableColumn;
               return chosen(column) ? change(cell, row, column) : cell;
             }),
           },

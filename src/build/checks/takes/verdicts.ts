@@ -45,7 +45,7 @@ export function verdictsOn(
   for (let seed = firstSeed; seed < firstSeed + nurseries; seed += 1) {
     const batches = inventedTakes(kind, seed);
     const groups = groupsOf(recordsOf(batches), evenFor);
-    const said = [...groups.values()].map(({ reading }) => reading);
+    const readings = [...groups.values()].map(({ reading }) => reading);
     const sum = (what: "grafted" | "taken") => batches.reduce((all, one) => all + one[what], 0);
     const overall = sum("taken") / sum("grafted");
     for (const { from, to } of groups.values()) {
@@ -53,9 +53,9 @@ export function verdictsOn(
       ranges += 1;
       if (from <= overall && overall <= to) held += 1;
     }
-    if (said.some((one) => one === "above" || one === "below")) anyone += 1;
+    if (readings.some((one) => one === "above" || one === "below")) anyone += 1;
     if (groups.get("Grafter A")?.reading === "below") firstBelow += 1;
-    tooFew += said.filter((one) => one === "too few").length / said.length;
+    tooFew += readings.filter((one) => one === "too few").length / readings.length;
   }
   return {
     nurseries,

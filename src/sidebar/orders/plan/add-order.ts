@@ -33,7 +33,7 @@ export interface AddOrder {
 }
 
 /** The button that writes an order to the orders, with the questions before and the notice after. */
-export function addOrder(options: AddOrderOptions): AddOrder {
+export function orderAdder(options: AddOrderOptions): AddOrder {
   const { context, known, also, entered, onNamed, onDone, onWritten } = options;
   const { call, status } = context;
   const holder = element("div");

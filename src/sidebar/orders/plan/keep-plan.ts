@@ -5,7 +5,7 @@ import { field } from "../../controls/field";
 import { userText } from "../../controls/user-text";
 import type { Control } from "../../controls/while-working";
 import type { SidebarContext } from "../../section";
-import { addOrder } from "./add-order";
+import { orderAdder } from "./add-order";
 
 export interface KeepPlanOptions {
   readonly context: SidebarContext;
@@ -44,7 +44,7 @@ export function keepPlan(options: KeepPlanOptions): KeepPlan {
   const held = element("fieldset", {}, element("legend", {}, "Keep this plan"));
   const also = [held, fields];
   const { variety, wanted, by } = request;
-  const adding = addOrder({
+  const adding = orderAdder({
     context,
     known,
     also,
