@@ -169,7 +169,9 @@ function clearStill(sheet: Sheet, first: CellAt, columns: number): void {
 /** What stands at a tab's top, with where our title and our formula are. */
 function topOf(sheet: Sheet) {
   const top = sheet.getRange(
-    ...([1, 1, Math.min(ROWS_LOOKED_AT, sheet.getMaxRows())] as const),
+    1,
+    1,
+    Math.min(ROWS_LOOKED_AT, sheet.getMaxRows()),
     Math.min(COLUMNS_LOOKED_AT, sheet.getMaxColumns()),
   );
   const [shown, formulas] = [top.getDisplayValues(), top.getFormulas()];
@@ -277,7 +279,7 @@ function setBoxes(sheet: Sheet, { rows }: TabContent): void {
 function clearBelow(sheet: Sheet, content: TabContent, lastBefore: number): void {
   const first = content.rows.length + 2;
   const count = lastBefore - first + 1;
-  sheet.getRange(first, 1, count, widthOf(content)).clearContent();
+  sheet.getRange(first, 1, count, columnsWritten(content)).clearContent();
   for (const { column } of tickColumns(content.rows)) {
     sheet.getRange(first, column + 1, count, 1).removeCheckboxes();
   }

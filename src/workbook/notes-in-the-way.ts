@@ -28,7 +28,9 @@ export function moveNotesAway(
 ): readonly MovedNote[] {
   const [high, wide] = [sheet.getLastRow(), sheet.getLastColumn()];
   const range = sheet.getRange(
-    ...([anchor.row, anchor.column, Math.max(1, high - anchor.row + 1)] as const),
+    anchor.row,
+    anchor.column,
+    Math.max(1, high - anchor.row + 1),
     Math.max(1, wide - anchor.column + 1),
   );
   const formulas = range.getFormulas();

@@ -54,7 +54,9 @@ export function refreshPlans(now: RecordsNow): void {
   for (const { sheet } of otherTabs(now.workbook, now.settings.recordsTab)) {
     if (!isPlan(sheet)) continue;
     const top = sheet.getRange(
-      ...([1, 1, Math.min(ROWS_LOOKED_AT, sheet.getMaxRows())] as const),
+      1,
+      1,
+      Math.min(ROWS_LOOKED_AT, sheet.getMaxRows()),
       Math.min(ROWS_LOOKED_AT, sheet.getMaxColumns()),
     );
     const formulas = top.getFormulas();

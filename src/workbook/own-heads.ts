@@ -40,7 +40,9 @@ export function isOursWithoutTitle(sheet: Sheet): boolean {
   const words = name.startsWith("Plan ") ? PLAN_WORDS : WORDS[name];
   if (called === undefined && words === undefined) return false;
   const top = sheet.getRange(
-    ...([1, 1, Math.min(ROWS_LOOKED_AT, sheet.getMaxRows())] as const),
+    1,
+    1,
+    Math.min(ROWS_LOOKED_AT, sheet.getMaxRows()),
     Math.min(COLUMNS_LOOKED_AT, sheet.getMaxColumns()),
   );
   const rows = top.getValues().map((row) => row.map(String));
