@@ -65,8 +65,19 @@ function stepLabel(step: string, plants: AnswerValue): string {
 
 const AS_OF = civilDay(2026, 11, 25) as CivilDay;
 const HEADER: readonly Cell[] = [
-  ...["Batch", "Variety", "Sown", "Seeds sown", "Germination day", "Germinated", "Grafted on"],
-  ...["Grafts made", "Take count day", "Takes", "Ready on", "Ready plants", "Closed"],
+  "Batch",
+  "Variety",
+  "Sown",
+  "Seeds sown",
+  "Germination day",
+  "Germinated",
+  "Grafted on",
+  "Grafts made",
+  "Take count day",
+  "Takes",
+  "Ready on",
+  "Ready plants",
+  "Closed",
 ];
 
 /** An invented batch, `age` days after sowing, done up to that day. */
@@ -82,10 +93,19 @@ function batch(name: string, age: number, noise: readonly number[]): Cell[] {
   const readyAt = Math.round(graftedAt + 115 + 4 * n2);
   const done = readyAt <= age;
   return [
-    ...[name, "Amberlow", cell(0), 200, cell(11), age >= 11 ? germinated : ""],
-    ...[cell(graftedAt), age >= graftedAt ? grafts : ""],
-    ...[cell(graftedAt + 32), age >= graftedAt + 32 ? takes : ""],
-    ...[cell(readyAt), done ? ready : "", done && age > readyAt + 30 ? "yes" : ""],
+    name,
+    "Amberlow",
+    cell(0),
+    200,
+    cell(11),
+    age >= 11 ? germinated : "",
+    cell(graftedAt),
+    age >= graftedAt ? grafts : "",
+    cell(graftedAt + 32),
+    age >= graftedAt + 32 ? takes : "",
+    cell(readyAt),
+    done ? ready : "",
+    done && age > readyAt + 30 ? "yes" : "",
   ];
 }
 

@@ -3,7 +3,7 @@ import { type FunctionEntry, registry } from "../functions/index";
 import { loadBundle } from "../local/bundle";
 import { openWorkbook } from "../local/engine";
 import { isoOfSerial, serialOfIso } from "../local/serial-day";
-import type { Cell, SheetCells } from "../local/sheet-cells";
+import type { SheetCell, SheetCells } from "../local/sheet-cells";
 import { formulaCell, numberCell, textCell, workbookData } from "../local/workbook-data";
 
 const ROWS_SHOWN = 8;
@@ -92,7 +92,7 @@ function exampleCell(value: string | number) {
   return value === "" ? undefined : textCell(value);
 }
 
-function shown(cell: Cell | null): string {
+function shown(cell: SheetCell | null): string {
   if (cell === null) return "";
   if (typeof cell.value !== "number") return String(cell.value);
   if (/y/i.test(cell.pattern)) return isoOfSerial(cell.value);

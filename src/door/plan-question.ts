@@ -14,7 +14,7 @@ import type { Door } from "./door";
 const MOST_WANTED = 1_000_000;
 
 /** An order as cells, or a page, say it: nothing in it is trusted. */
-export interface OrderSaid {
+export interface OrderAsked {
   readonly wanted: unknown;
   readonly readyBy: unknown;
   readonly method: unknown;
@@ -24,19 +24,23 @@ export interface OrderSaid {
   readonly harvest: unknown;
 }
 
+interface PlannedWith {
+  readonly timetable: Timetable;
+  /** Read once the rest is known to be right, since that takes longest. */
+  readonly records: (asOf: PlanQuestion["asOf"]) => Records | null;
+  /** What sentences call the number wanted and the day. */
+  readonly names?: { readonly wanted: string; readonly readyBy: string };
+}
+
 /**
  * The order that is to be planned.
  *
- * @param records read once the rest is known to be right, since that takes longest
- * @param names   what sentences call the number wanted and the day
  * @throws InputError in a sentence when something of it can't be used
  */
 export function planQuestion(
   door: Door,
-  order: OrderSaid,
-  timetable: Timetable,
-  records: (asOf: PlanQuestion["asOf"]) => Records | null,
-  names = { wanted: "wanted", readyBy: "readyBy" },
+  order: OrderAsked,
+  { timetable, records, names = { wanted: "wanted", readyBy: "readyBy" } }: PlannedWith,
 ): PlanQuestion {
   const text = (name: "method" | "variety") =>
     isMissing(order[name]) ? null : textArgument(name, door.cell(order[name]));
@@ -45,7 +49,11 @@ export function planQuestion(
   const methodName = text("method");
   const asOf = isMissing(order.asOf) ? null : door.day("asOf", order.asOf);
   return {
-    ...{ wanted, readyBy, timetable, methodName, asOf },
+    wanted,
+    readyBy,
+    timetable,
+    methodName,
+    asOf,
     assurance: levelArgument("assurance", door.cell(order.assurance), USUAL_ASSURANCE),
     variety: text("variety") ?? "",
     harvest: isMissing(order.harvest)

@@ -1,38 +1,30 @@
+/** Cells of a row, with | between them; whole numbers are numbers, the rest is text. */
+function row(cells: string): (string | number)[] {
+  return cells
+    .split("|")
+    .map((cell) => cell.trim())
+    .map((cell) => (/^\d+$/.test(cell) ? Number(cell) : cell));
+}
+
 /** A small invented workbook that the reference's examples are asked of. Days are ISO text here. */
 export const exampleWorkbook: Readonly<Record<string, readonly (readonly (string | number)[])[]>> =
   {
     Records: [
-      [
-        ...[
-          "Batch",
-          "Variety",
-          "Place",
-          "Grafter",
-          "Sown",
-          "Seeds sown",
-          "Grafted on",
-          "Grafts made",
-        ],
-        ...["First release", "Takes", "Ready on", "Ready plants", "Dispatched"],
-      ],
-      [
-        ...["A-01", "Amberlow", "Bay 1", "Kesto", "2026-03-02", 240, "2026-06-02", 170],
-        ...["2026-06-16", 140, "2026-09-25", 128, 128],
-      ],
-      [
-        ...["A-02", "Amberlow", "Bay 1", "Orrin", "2026-04-10", 200, "2026-07-10", 150],
-        ...["2026-07-24", 111, "", "soon", ""],
-      ],
-      [
-        ...["B-01", "Brindlecap", "Bay 2", "Kesto", "2026-05-20", 180, "2026-08-18", 130],
-        ...["2026-09-01", 104, "", "", ""],
-      ],
-      [
-        ...["B-02", "Brindlecap", "Bay 2", "Orrin", "2026-07-28", 220, "2026-10-27", 160],
-        ...["", "", "", "", ""],
-      ],
-      ["A-03", "Amberlow", "Bay 1", "", "2026-09-01", 260, "", "", "", "", "", "", ""],
-      ["B-03", "Brindlecap", "Bay 2", "", "2026-11-17", 300, "", "", "", "", "", "", ""],
+      row(
+        "Batch | Variety | Place | Grafter | Sown | Seeds sown | Grafted on | Grafts made | First release | Takes | Ready on | Ready plants | Dispatched",
+      ),
+      row(
+        "A-01 | Amberlow | Bay 1 | Kesto | 2026-03-02 | 240 | 2026-06-02 | 170 | 2026-06-16 | 140 | 2026-09-25 | 128 | 128",
+      ),
+      row(
+        "A-02 | Amberlow | Bay 1 | Orrin | 2026-04-10 | 200 | 2026-07-10 | 150 | 2026-07-24 | 111 |  | soon |",
+      ),
+      row(
+        "B-01 | Brindlecap | Bay 2 | Kesto | 2026-05-20 | 180 | 2026-08-18 | 130 | 2026-09-01 | 104 |  |  |",
+      ),
+      row("B-02 | Brindlecap | Bay 2 | Orrin | 2026-07-28 | 220 | 2026-10-27 | 160 |  |  |  |  |"),
+      row("A-03 | Amberlow | Bay 1 |  | 2026-09-01 | 260 |  |  |  |  |  |  |"),
+      row("B-03 | Brindlecap | Bay 2 |  | 2026-11-17 | 300 |  |  |  |  |  |  |"),
     ],
     Takes: [
       ["Batch", "Variety", "Grafter", "Grafted on", "Grafts made", "Takes"],
@@ -69,23 +61,20 @@ export const exampleWorkbook: Readonly<Record<string, readonly (readonly (string
       ["O-4", "Lower farm", "Brindlecap", 260, "2027-10-31", "", ""],
     ],
     Steps: [
-      [
-        ...["Method", "Step", "After", "From day", "Usual day", "By day", "Counted", "Kept of 100"],
-        ...["Per person-hour", "Needs"],
-      ],
-      [
-        ...["Cocoa cleft graft", "Sowing", "", 0, 0, 0, "yes", "", 90],
-        "seed 1; pod 0.0283; bag 1; potting mix 1.43 l",
-      ],
-      ["Cocoa cleft graft", "Germination", "Sowing", 7, 10, 14, "yes", 85, 400, ""],
-      [
-        ...["Cocoa cleft graft", "Grafting", "Sowing", 75, 90, 120, "yes", 80, 22],
-        "scion 1; wrap strip 38.1 cm",
-      ],
-      ["Cocoa cleft graft", "First release", "Grafting", 12, 14, 18, "", "", 80, ""],
-      ["Cocoa cleft graft", "Take count", "Grafting", 28, 30, 35, "yes", 75, 240, ""],
-      ["Cocoa cleft graft", "Union closed", "Grafting", 80, 90, 105, "", "", 70, ""],
-      ["Cocoa cleft graft", "Ready", "Grafting", 105, 112, 122, "yes", 90, 110, ""],
+      row(
+        "Method | Step | After | From day | Usual day | By day | Counted | Kept of 100 | Per person-hour | Needs",
+      ),
+      row(
+        "Cocoa cleft graft | Sowing |  | 0 | 0 | 0 | yes |  | 90 | seed 1; pod 0.0283; bag 1; potting mix 1.43 l",
+      ),
+      row("Cocoa cleft graft | Germination | Sowing | 7 | 10 | 14 | yes | 85 | 400 |"),
+      row(
+        "Cocoa cleft graft | Grafting | Sowing | 75 | 90 | 120 | yes | 80 | 22 | scion 1; wrap strip 38.1 cm",
+      ),
+      row("Cocoa cleft graft | First release | Grafting | 12 | 14 | 18 |  |  | 80 |"),
+      row("Cocoa cleft graft | Take count | Grafting | 28 | 30 | 35 | yes | 75 | 240 |"),
+      row("Cocoa cleft graft | Union closed | Grafting | 80 | 90 | 105 |  |  | 70 |"),
+      row("Cocoa cleft graft | Ready | Grafting | 105 | 112 | 122 | yes | 90 | 110 |"),
     ],
     Places: [
       ["Place", "Holds"],

@@ -20,11 +20,13 @@ export const orderPlan = functionOf(
   },
   ({ timetable: steps, records: table, columns: told, ...order }, door) =>
     planAnswer(
-      planQuestion(door, order, steps, (day) =>
-        isMissing(table)
-          ? null
-          : door.records(table, { timetable: steps, asOf: day, columns: told }),
-      ),
+      planQuestion(door, order, {
+        timetable: steps,
+        records: (day) =>
+          isMissing(table)
+            ? null
+            : door.records(table, { timetable: steps, asOf: day, columns: told }),
+      }),
     ),
 );
 

@@ -13,9 +13,11 @@ type Answered = (taken: number | null, grafted: number | null) => CellOut[];
  */
 export function forEachPair(
   door: Door,
-  taken: unknown,
-  grafted: unknown,
-  answer: Answered,
+  {
+    taken,
+    grafted,
+    answer,
+  }: { readonly taken: unknown; readonly grafted: unknown; readonly answer: Answered },
 ): FunctionResult {
   const took = rowsOf(taken);
   const made = rowsOf(grafted);

@@ -9,9 +9,11 @@ import { TAKES_LEVEL } from "./usual";
 export const takeRange = functionOf(
   { taken: raw, grafted: raw, level: share(TAKES_LEVEL) },
   ({ taken, grafted, level }, door) =>
-    forEachPair(door, taken, grafted, (took, made) => [
-      ...(rangeOf(took, made, level) ?? ["", ""]),
-    ]),
+    forEachPair(door, {
+      taken,
+      grafted,
+      answer: (took, made) => [...(rangeOf(took, made, level) ?? ["", ""])],
+    }),
 );
 
 export const takeRangeHelp: HelpOf<typeof takeRange> = {

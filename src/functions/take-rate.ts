@@ -6,7 +6,7 @@ import { forEachPair } from "./pairs";
 import { raw } from "./parameter";
 
 export const takeRate = functionOf({ taken: raw, grafted: raw }, ({ taken, grafted }, door) =>
-  forEachPair(door, taken, grafted, (took, made) => [rateOf(took, made) ?? ""]),
+  forEachPair(door, { taken, grafted, answer: (took, made) => [rateOf(took, made) ?? ""] }),
 );
 
 export const takeRateHelp: HelpOf<typeof takeRate> = {

@@ -43,7 +43,13 @@ function referenceRows(
     const cells: ArgumentCell[] = [];
     for (let column = startColumn; column <= endColumn; column++) {
       const cell = reference.getCellData(row, column);
-      cells.push(cellArgument(cell, () => cellPattern(reference, cell, row, column), realm, clock));
+      cells.push(
+        cellArgument(cell, {
+          pattern: () => cellPattern(reference, cell, { row, column }),
+          realm,
+          clock,
+        }),
+      );
     }
     rows.push(cells);
   }
@@ -52,16 +58,18 @@ function referenceRows(
 
 function cellArgument(
   cell: Nullable<ICellData>,
-  pattern: () => string,
-  realm: Realm,
-  clock: WallClock,
+  {
+    pattern,
+    realm,
+    clock,
+  }: { readonly pattern: () => string; readonly realm: Realm; readonly clock: WallClock },
 ): ArgumentCell {
   const value = cell?.v;
   if (value === null || value === undefined || value === "") return "";
   if (typeof value === "boolean") return value;
   if (cell?.t === CellValueType.BOOLEAN) return Number(value) === 1 || value === "TRUE";
   if (typeof value === "number" || cell?.t === CellValueType.NUMBER) {
-    return numberArgument(Number(value), pattern(), realm, clock);
+    return numberArgument(Number(value), { pattern: pattern(), realm, clock });
   }
   return isErrorText(value) ? errorName(value) : value;
 }
@@ -70,8 +78,7 @@ function cellArgument(
 function cellPattern(
   reference: BaseReferenceObject,
   cell: Nullable<ICellData>,
-  row: number,
-  column: number,
+  { row, column }: { readonly row: number; readonly column: number },
 ): string {
   const own = cell ? reference.getCurrentStylesData()?.getStyleByCell(cell)?.n?.pattern : undefined;
   return (
@@ -97,16 +104,18 @@ function valueArgument(
   if (!value || value.isNull()) return "";
   if (value.isError()) return errorName(String(value.getValue()));
   if (value.isNumber()) {
-    return numberArgument(Number(value.getValue()), value.getPattern(), realm, clock);
+    return numberArgument(Number(value.getValue()), { pattern: value.getPattern(), realm, clock });
   }
   return value.getValue() as string | boolean;
 }
 
 function numberArgument(
   value: number,
-  pattern: string,
-  realm: Realm,
-  clock: WallClock,
+  {
+    pattern,
+    realm,
+    clock,
+  }: { readonly pattern: string; readonly realm: Realm; readonly clock: WallClock },
 ): ArgumentCell {
   if (isTextPattern(pattern)) return String(value);
   return isDatePattern(pattern) ? realm.date(clock.instantOf(value)) : value;

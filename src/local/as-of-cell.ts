@@ -27,19 +27,19 @@ export function withAsOf(
   if (!setting) {
     const sheet = freeName("As of", drafts);
     const added: SheetDraft = { name: sheet, rows: [[textCell("As-of day"), day(asked ?? today)]] };
-    return place([...drafts, added], sheet, 0);
+    return cellOf([...drafts, added], sheet, 0);
   }
   const { settings, row } = setting;
   const filled = settings.rows[row]?.[1];
-  if (asked === undefined && filled) return place(drafts, settings.name, row);
+  if (asked === undefined && filled) return cellOf(drafts, settings.name, row);
   const rows = settings.rows.map((cells, index) =>
     index === row ? [cells[0], day(asked ?? today), ...cells.slice(2)] : cells,
   );
   const changed = drafts.map((draft) => (draft === settings ? { ...settings, rows } : draft));
-  return place(changed, settings.name, row);
+  return cellOf(changed, settings.name, row);
 }
 
-function place(drafts: readonly SheetDraft[], sheet: string, row: number): WithAsOf {
+function cellOf(drafts: readonly SheetDraft[], sheet: string, row: number): WithAsOf {
   return { drafts, reference: oneCell(sheet, row, 1), sheet, row, column: 1 };
 }
 

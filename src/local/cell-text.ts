@@ -1,9 +1,9 @@
 import { isDatePattern } from "./cell-kinds";
 import { isoOfSerial } from "./serial-day";
-import type { Cell } from "./sheet-cells";
+import type { SheetCell } from "./sheet-cells";
 
 /** What a cell shows as plain text: days as ISO 8601, numbers with three decimals at most. */
-export function cellText(cell: Cell | null | undefined): string {
+export function shownText(cell: SheetCell | null | undefined): string {
   if (!cell) return "";
   const { value, pattern } = cell;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";

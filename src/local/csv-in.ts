@@ -29,7 +29,7 @@ export function readCsv(bytes: Uint8Array, fileName: string, tabName: string): S
   for (const fields of csvRows(text, separator)) {
     const row = fields.map((field) => typedCell(field, separator));
     row.forEach((cell, column) => {
-      if (isFilled(cell)) limits.cell(null, rows.length, column, cell);
+      if (isFilled(cell)) limits.cell(null, { row: rows.length, column }, cell);
     });
     // Far below the table there may be any number of blank lines.
     if (rows.length < MOST_ROWS) rows.push(row);

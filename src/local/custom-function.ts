@@ -41,8 +41,14 @@ export function registerCustomFunctions(injector: Injector, bundle: Bundle): voi
     const name = item.name.toUpperCase();
     if (ALL_IMPLEMENTED_FUNCTIONS_SET.has(name))
       throw new Error(`${name} is the name of a built-in function`);
-    service.registerExecutors(new AddInFunction(item, bundle, clock, volatile));
+    service.registerExecutors(new AddInFunction(item, { bundle, clock, volatile }));
   }
+}
+
+interface Surroundings {
+  readonly bundle: Bundle;
+  readonly clock: WallClock;
+  readonly volatile: VolatileCells;
 }
 
 /** A class because the engine's registry accepts nothing else. */
@@ -52,9 +58,7 @@ class AddInFunction extends BaseFunction {
 
   constructor(
     private readonly item: CustomFunction,
-    private readonly bundle: Bundle,
-    private readonly clock: WallClock,
-    private readonly volatile: VolatileCells,
+    private readonly surroundings: Surroundings,
   ) {
     super(item.name.toUpperCase());
   }
@@ -63,12 +67,13 @@ class AddInFunction extends BaseFunction {
   override calculate(...variants: FunctionVariantType[]): BaseValueObject {
     try {
       const { unitId, subUnitId, row, column } = this;
-      if (unitId && subUnitId && this.volatile.has(unitId, subUnitId, row, column)) {
+      const { bundle, clock, volatile } = this.surroundings;
+      if (unitId && subUnitId && volatile.has(unitId, { sheetId: subUnitId, row, column })) {
         return errorCell(REFUSAL);
       }
-      const parameters = variants.map((one) => toArgument(one, this.bundle.realm, this.clock));
+      const parameters = variants.map((one) => toArgument(one, bundle.realm, clock));
       const rows = resultRows(this.item.name, this.item.call(...parameters));
-      const cells = rows.map((row) => row.map((cell) => toValueObject(cell, this.clock)));
+      const cells = rows.map((row) => row.map((cell) => toValueObject(cell, clock)));
       return cells.length === 1 && cells[0]?.length === 1
         ? (cells[0][0] as BaseValueObject)
         : spilled(cells);

@@ -30,7 +30,11 @@ export interface LocalWorkbook {
    * Wait for `settled` before the next write or read.
    * @throws Error when there is no such tab
    */
-  enter(sheet: string, row: number, column: number, cell: ICellData): void;
+  enter(
+    sheet: string,
+    at: { readonly row: number; readonly column: number },
+    cell: ICellData,
+  ): void;
   /** Resolves when every formula is calculated. */
   settled(): Promise<void>;
   close(): void;
@@ -68,7 +72,7 @@ export function openWorkbook(data: IWorkbookData, bundle: Bundle): LocalWorkbook
 
   return {
     sheets: () => sheetsOf(workbook, model),
-    enter(sheetName, row, column, cell) {
+    enter(sheetName, { row, column }, cell) {
       const sheet = workbook.getSheetBySheetName(sheetName);
       if (!sheet) throw new Error(`There is no tab named "${sheetName}"`);
       // What is not in the new cell has to be cleared by name, or the old formula stays.

@@ -1,5 +1,5 @@
-import { cellText } from "./cell-text";
-import type { Cell } from "./sheet-cells";
+import { shownText } from "./cell-text";
+import type { SheetCell } from "./sheet-cells";
 
 /** Rows that matter most: those whose text in a column is like this. */
 export interface Foremost {
@@ -7,12 +7,12 @@ export interface Foremost {
   readonly like: RegExp;
 }
 
-type Row = readonly (Cell | null)[];
+type Row = readonly (SheetCell | null)[];
 
 /** The rows below the header with the foremost first; each kind in its own order. */
 export function foremostRows(rows: readonly Row[], { column, like }: Foremost): readonly Row[] {
   const [header = [], ...body] = rows;
-  const at = header.map(cellText).indexOf(column);
-  const isForemost = (row: Row) => like.test(cellText(row[at]));
+  const at = header.map(shownText).indexOf(column);
+  const isForemost = (row: Row) => like.test(shownText(row[at]));
   return [header, ...body.filter(isForemost), ...body.filter((row) => !isForemost(row))];
 }

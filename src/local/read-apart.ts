@@ -63,13 +63,13 @@ export async function readApart(
   reader.stdin.on("error", () => {});
   const task: ReaderTask = { file: path.resolve(file), addInNames: [...addInNames], limits };
   reader.stdin.end(JSON.stringify(task));
-  const [said, complaint, code] = await Promise.all([
+  const [output, complaint, code] = await Promise.all([
     text(reader.stdout),
     text(reader.stderr),
     ended,
   ]);
   if (code !== 0) throw whyNot(path.basename(file), complaint);
-  const answer = JSON.parse(said) as ReaderAnswer;
+  const answer = JSON.parse(output) as ReaderAnswer;
   if ("trouble" in answer) throw new PersonError(answer.trouble);
   return answer.drafts.map((draft) => ({
     ...draft,

@@ -8,7 +8,11 @@ export interface ReadingLimits {
    * A filled cell; row and column count from 0. @param tab null where the file is one table
    * @throws PersonError when the file holds more than is read
    */
-  cell(tab: string | null, row: number, column: number, cell: ICellData): void;
+  cell(
+    tab: string | null,
+    at: { readonly row: number; readonly column: number },
+    cell: ICellData,
+  ): void;
 }
 
 /** @param fileName for the message */
@@ -16,40 +20,40 @@ export function readingLimits(fileName: string): ReadingLimits {
   let cells = 0;
   let characters = 0;
   return {
-    cell(tab, row, column, cell) {
+    cell(tab, { row, column }, cell) {
       if (row >= MOST_ROWS) {
         throw new PersonError(
-          `${fileName} is too long: ${tab ?? "it"} has a value in row ${said(row + 1)}, and at most ${said(MOST_ROWS)} rows are read`,
+          `${fileName} is too long: ${tab ?? "it"} has a value in row ${grouped(row + 1)}, and at most ${grouped(MOST_ROWS)} rows are read`,
         );
       }
       if (column >= MOST_COLUMNS) {
         throw new PersonError(
-          `${fileName} is too wide: ${tab ?? "it"} has a value in column ${said(column + 1)}, and at most ${said(MOST_COLUMNS)} columns are read`,
+          `${fileName} is too wide: ${tab ?? "it"} has a value in column ${grouped(column + 1)}, and at most ${grouped(MOST_COLUMNS)} columns are read`,
         );
       }
       const length = typeof cell.v === "string" ? cell.v.length : 0;
       if (length > LONGEST_TEXT) {
         throw new PersonError(
-          `${fileName} has a text of more than ${said(LONGEST_TEXT)} characters in row ${said(row + 1)}${tab === null ? "" : ` of ${tab}`}: is a quotation mark left open there?`,
+          `${fileName} has a text of more than ${grouped(LONGEST_TEXT)} characters in row ${grouped(row + 1)}${tab === null ? "" : ` of ${tab}`}: is a quotation mark left open there?`,
         );
       }
       cells += 1;
       if (cells > MOST_CELLS) {
         throw new PersonError(
-          `${fileName} is too large: it has more than ${said(MOST_CELLS)} filled cells`,
+          `${fileName} is too large: it has more than ${grouped(MOST_CELLS)} filled cells`,
         );
       }
       characters += length + (cell.f?.length ?? 0);
       if (characters > MOST_CHARACTERS) {
         throw new PersonError(
-          `${fileName} is too large: its texts have more than ${said(MOST_CHARACTERS)} characters`,
+          `${fileName} is too large: its texts have more than ${grouped(MOST_CHARACTERS)} characters`,
         );
       }
     },
   };
 }
 
-const said = (count: number) => count.toLocaleString("en-GB");
+const grouped = (count: number) => count.toLocaleString("en-GB");
 
 /**
  * Rows down to the last value and up to the column of the last value: a cell with a border, or a

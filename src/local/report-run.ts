@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { freeName, withAsOf } from "./as-of-cell";
 import { type Bundle, loadBundle } from "./bundle";
-import { cellText } from "./cell-text";
+import { shownText } from "./cell-text";
 import { openWorkbook } from "./engine";
 import { foremostRows } from "./foremost-rows";
 import { linesBelow } from "./lines-below";
@@ -14,7 +14,7 @@ import { REPORT_HELP, type ReportOptions, readReportOptions } from "./report-opt
 import { answerOf, draftOf, type ResultTab, resultTabs, withFormats } from "./result-tabs";
 import { serialOfIso } from "./serial-day";
 import { settingReference } from "./settings-tab";
-import type { Cell, SheetCells } from "./sheet-cells";
+import type { SheetCell, SheetCells } from "./sheet-cells";
 import { TAB_NAMES } from "./tab-names.table";
 import { textTable } from "./tables";
 import { type SheetDraft, workbookData } from "./workbook-data";
@@ -35,7 +35,7 @@ export interface ReportSurroundings {
   readonly progress: (text: string) => void;
 }
 
-type Row = readonly (Cell | null)[];
+type Row = readonly (SheetCell | null)[];
 
 const BUILT_FILE = "dist/Code.js";
 const SAMPLE = "sample-sheets/hillside-nursery/hillside-nursery.xlsx";
@@ -93,7 +93,7 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
   });
   refuseIfNothingWorked(tabs, results);
 
-  const day = cellText(
+  const day = shownText(
     results.find(({ name }) => name === asOf.sheet)?.rows[asOf.row]?.[asOf.column],
   );
   const ownTimetable = timetable ? `tab ${timetable.name}` : "the built-in one";
@@ -101,7 +101,7 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
     `${path.basename(file)} as of ${day}\nRecords: ${saidTabs(from, records.name)}. Timetable: ${ownTimetable}.\n`,
   );
   for (const tab of tabs) at.print(section(tab, results));
-  at.print(`Calculated workbook: ${save(results, file, options, at, addInNames)}\n`);
+  at.print(`Calculated workbook: ${save(results, { file, options, at, addInNames })}\n`);
 }
 
 /** The columns of the tab with such a table by its name, '' where there is none or it has nothing under its header. */
@@ -173,9 +173,9 @@ function section(tab: ResultTab, results: readonly SheetCells[]): string {
 
 /** The last row of an answer that sums it up, as a sentence. */
 function closingSentence(rows: readonly Row[], columns: readonly string[]): string {
-  const header = rows[0]?.map(cellText) ?? [];
+  const header = rows[0]?.map(shownText) ?? [];
   const last = rows.at(-1) ?? [];
-  return columns.map((name) => cellText(last[header.indexOf(name)])).join(": ");
+  return columns.map((name) => shownText(last[header.indexOf(name)])).join(": ");
 }
 
 /** The column that is printed below, of the rows that are printed. */
@@ -187,10 +187,17 @@ function belowTable(rows: readonly Row[], { below, limit }: ResultTab): string[]
 
 function save(
   results: readonly SheetCells[],
-  file: string,
-  options: ReportOptions,
-  at: ReportSurroundings,
-  addInNames: ReadonlySet<string>,
+  {
+    file,
+    options,
+    at,
+    addInNames,
+  }: {
+    readonly file: string;
+    readonly options: ReportOptions;
+    readonly at: ReportSurroundings;
+    readonly addInNames: ReadonlySet<string>;
+  },
 ): string {
   const name = `${path.basename(file, path.extname(file))}-calculated.xlsx`;
   const folder = path.resolve(at.folders[0] ?? ".", options.out);

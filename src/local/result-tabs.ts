@@ -1,8 +1,8 @@
 import * as takeColumns from "../sentences/made/take-columns";
-import { cellText } from "./cell-text";
+import { shownText } from "./cell-text";
 import type { Foremost } from "./foremost-rows";
 import type { ColumnBelow } from "./lines-below";
-import type { Cell, SheetCells } from "./sheet-cells";
+import type { SheetCell, SheetCells } from "./sheet-cells";
 import { formulaCell, type SheetDraft, textCell } from "./workbook-data";
 
 /** One answer of the add-in in a tab of its own. */
@@ -89,7 +89,13 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
             formula: call("ORDER_OUTLOOK", orders, records, timetable, asOf, assurance),
             shares: ["Chance in full"],
             columns: [
-              ...["Order", "Variety", "Wanted", "By", "Chance in full", "Short by", "Full by"],
+              "Order",
+              "Variety",
+              "Wanted",
+              "By",
+              "Chance in full",
+              "Short by",
+              "Full by",
               "What to do",
             ],
             limit: 20,
@@ -190,7 +196,7 @@ export function draftOf(tab: ResultTab, name: string): SheetDraft {
 
 /** The answer on a calculated tab: its rows, header first, or the sentence that says why not. */
 export function answerOf(sheet: SheetCells): {
-  rows: readonly (readonly (Cell | null)[])[];
+  rows: readonly (readonly (SheetCell | null)[])[];
   trouble: string | null;
 } {
   const rows = sheet.rows.slice(FORMULA_ROW);
@@ -204,9 +210,9 @@ export function withFormats(sheet: SheetCells, shares: readonly string[]): Sheet
   const header = sheet.rows[FORMULA_ROW] ?? [];
   const body = sheet.rows.slice(FORMULA_ROW + 1);
   const patterns = header.map((cell, column) =>
-    shares.includes(cellText(cell)) ? "0.0%" : numberPattern(body.map((row) => row[column])),
+    shares.includes(shownText(cell)) ? "0.0%" : numberPattern(body.map((row) => row[column])),
   );
-  const format = (cell: Cell | null, column: number): Cell | null =>
+  const format = (cell: SheetCell | null, column: number): SheetCell | null =>
     typeof cell?.value === "number" && cell.pattern === ""
       ? { ...cell, pattern: patterns[column] ?? "" }
       : cell;
@@ -219,7 +225,7 @@ export function withFormats(sheet: SheetCells, shares: readonly string[]): Sheet
 const MOST_DECIMALS = 2;
 
 /** As many decimals as the column's numbers need, two at most; "" where all are whole. */
-function numberPattern(cells: readonly (Cell | null | undefined)[]): string {
+function numberPattern(cells: readonly (SheetCell | null | undefined)[]): string {
   let decimals = 0;
   for (const cell of cells) {
     if (typeof cell?.value !== "number" || cell.pattern !== "") continue;

@@ -169,7 +169,11 @@ export function openScriptWorkbook(
     const at = size && areaOfA1(cell, size);
     if (!sheet || !at) throw new Error(`There is no cell ${cell} in a tab ${sheetName}`);
     const { year } = clock.fieldsOf((options.now ?? Date.now)());
-    typeIn(book, sheet.getSheetId(), at, rows, { locale: settings.locale, year });
+    typeIn(book, sheet.getSheetId(), {
+      corner: at,
+      rows,
+      typing: { locale: settings.locale, year },
+    });
   };
 
   return {

@@ -15,14 +15,14 @@ import { unreadText } from "./spreadsheet-app/unread-formula";
 export interface SheetCells {
   readonly name: string;
   /** Rows of cells from A1 on; null is an empty cell. Rows may be of unequal length. */
-  readonly rows: readonly (readonly (Cell | null)[])[];
+  readonly rows: readonly (readonly (SheetCell | null)[])[];
   readonly hidden: boolean;
   /** Column widths in pixels as the file had them; undefined where it named none. */
   readonly widths: readonly (number | undefined)[];
   readonly merges: readonly IRange[];
 }
 
-export interface Cell {
+export interface SheetCell {
   /** A day is its serial number with a date pattern; an error is its text, such as "#N/A". */
   readonly value: string | number | boolean;
   /** The number format, '' when none. */
@@ -50,7 +50,11 @@ export function sheetsOf(workbook: Workbook, model: FormulaDataModel): SheetCell
     const sheetId = sheet.getSheetId();
     const spilled = model.getArrayFormulaCellData()?.[unitId]?.[sheetId];
     const areas = model.getArrayFormulaRange()?.[unitId]?.[sheetId];
-    return readSheet(sheet, workbook.getStyles(), spilled ?? {}, areas ?? {});
+    return readSheet(sheet, {
+      styles: workbook.getStyles(),
+      spilled: spilled ?? {},
+      areas: areas ?? {},
+    });
   });
 }
 
@@ -61,14 +65,20 @@ export function sheetsOf(workbook: Workbook, model: FormulaDataModel): SheetCell
  */
 function readSheet(
   sheet: Worksheet,
-  styles: Styles,
-  spilled: Matrix<Nullable<ICellData>>,
-  areas: Matrix<IRange | null | undefined>,
+  {
+    styles,
+    spilled,
+    areas,
+  }: {
+    readonly styles: Styles;
+    readonly spilled: Matrix<Nullable<ICellData>>;
+    readonly areas: Matrix<IRange | null | undefined>;
+  },
 ): SheetCells {
-  const rows: (Cell | null)[][] = [];
-  const put = (row: number, column: number, cell: Cell) => {
+  const rows: (SheetCell | null)[][] = [];
+  const put = (row: number, column: number, cell: SheetCell) => {
     while (rows.length <= row) rows.push([]);
-    const cells = rows[row] as (Cell | null)[];
+    const cells = rows[row] as (SheetCell | null)[];
     while (cells.length <= column) cells.push(null);
     cells[column] = cell;
   };
@@ -112,7 +122,7 @@ function readSheet(
   };
 }
 
-function readCell(cell: ICellData, pattern: string): Cell | null {
+function readCell(cell: ICellData, pattern: string): SheetCell | null {
   const blank = cell.v === null || cell.v === undefined || cell.v === "";
   if (blank && !cell.f) return null;
   const value = blank ? "" : cellValue(cell);

@@ -1,9 +1,9 @@
 import { isDatePattern } from "./cell-kinds";
-import { cellText } from "./cell-text";
-import type { Cell } from "./sheet-cells";
+import { shownText } from "./cell-text";
+import type { SheetCell } from "./sheet-cells";
 import { wrapText } from "./wrap-text";
 
-type Row = readonly (Cell | null | undefined)[];
+type Row = readonly (SheetCell | null | undefined)[];
 
 export interface TableOptions {
   /** The widest line, in characters. */
@@ -36,7 +36,7 @@ export function textTable(rows: readonly Row[], options: TableOptions = {}): str
   const columns = chooseColumns(header, options.columns).map((index) => {
     const cells = shown.map((row) => row[index]);
     return {
-      name: cellText(header[index]),
+      name: shownText(header[index]),
       texts: alignedTexts(cells),
       isNumber: cells.some(isNumber) && cells.every((cell) => !cell || isNumber(cell)),
       wraps: cells.some((cell) => typeof cell?.value === "string"),
@@ -85,24 +85,27 @@ export function textTable(rows: readonly Row[], options: TableOptions = {}): str
 
 function splitRemark(all: readonly Row[], width: number): { body: readonly Row[]; remark: string } {
   const last = all.at(-1);
-  const lone = width > 1 && last?.filter((cell) => cellText(cell) !== "").length === 1;
-  const remark = lone ? cellText(last[0]) : "";
+  const lone = width > 1 && last?.filter((cell) => shownText(cell) !== "").length === 1;
+  const remark = lone ? shownText(last[0]) : "";
   return remark === "" ? { body: all, remark } : { body: all.slice(0, -1), remark };
 }
 
 function chooseColumns(header: Row, names: readonly string[] | undefined): number[] {
   const every = header.map((_, index) => index);
   if (!names) return every;
-  const found = names.map((name) => header.findIndex((cell) => cellText(cell) === name));
+  const found = names.map((name) => header.findIndex((cell) => shownText(cell) === name));
   const known = found.filter((index) => index >= 0);
   return known.length > 0 ? known : every;
 }
 
 /** The texts of a column's cells; numbers get as many decimals as the one that has most. */
-function alignedTexts(cells: readonly (Cell | null | undefined)[]): string[] {
-  const decimals = Math.max(0, ...cells.filter(isNumber).map((cell) => decimalsOf(cellText(cell))));
+function alignedTexts(cells: readonly (SheetCell | null | undefined)[]): string[] {
+  const decimals = Math.max(
+    0,
+    ...cells.filter(isNumber).map((cell) => decimalsOf(shownText(cell))),
+  );
   return cells.map((cell) => {
-    const text = cellText(cell);
+    const text = shownText(cell);
     if (!isNumber(cell) || text.endsWith("%")) return text;
     return Number(text).toFixed(decimals);
   });
@@ -112,7 +115,7 @@ function decimalsOf(number: string): number {
   return number.endsWith("%") ? 0 : (number.split(".")[1]?.length ?? 0);
 }
 
-function isNumber(cell: Cell | null | undefined): boolean {
+function isNumber(cell: SheetCell | null | undefined): boolean {
   return typeof cell?.value === "number" && !isDatePattern(cell.pattern);
 }
 

@@ -19,17 +19,20 @@ import {
 
 /** Which cells change by themselves: those that call a volatile function, and all that read them. */
 export interface VolatileCells {
-  has(unitId: string, sheetId: string, row: number, column: number): boolean;
+  has(unitId: string, cell: CellAddress): boolean;
 }
 
-interface FormulaCell {
+interface CellAddress {
   readonly sheetId: string;
   readonly row: number;
   readonly column: number;
+}
+
+interface FormulaCell extends CellAddress {
   readonly formula: string;
 }
 
-interface Place {
+interface SheetRange {
   readonly sheetId: string;
   readonly range: IRange;
 }
@@ -40,20 +43,20 @@ interface Place {
  */
 export function volatileCells(injector: Injector, functions: readonly string[]): VolatileCells {
   const call = new RegExp(`(?<![\\w.])(?:${functions.join("|")})\\s*\\(`, "i");
-  let known: Map<string, readonly Place[]> | null = null;
+  let known: Map<string, readonly SheetRange[]> | null = null;
   injector.get(ICommandService).onCommandExecuted((command, options) => {
     const calculated = options?.fromFormula || options?.applyFormulaCalculationResult;
     if (command.type === CommandType.MUTATION && !calculated) known = null;
   });
-  const placesIn = (unitId: string): readonly Place[] => {
+  const volatileIn = (unitId: string): readonly SheetRange[] => {
     known ??= new Map();
-    const found = known.get(unitId) ?? volatilePlaces(injector, unitId, call);
+    const found = known.get(unitId) ?? volatileRanges(injector, unitId, call);
     known.set(unitId, found);
     return found;
   };
   return {
-    has: (unitId, sheetId, row, column) =>
-      placesIn(unitId).some(
+    has: (unitId, { sheetId, row, column }) =>
+      volatileIn(unitId).some(
         ({ sheetId: id, range }) =>
           id === sheetId &&
           row >= range.startRow &&
@@ -64,7 +67,7 @@ export function volatileCells(injector: Injector, functions: readonly string[]):
   };
 }
 
-function volatilePlaces(injector: Injector, unitId: string, call: RegExp): Place[] {
+function volatileRanges(injector: Injector, unitId: string, call: RegExp): SheetRange[] {
   const workbook = injector
     .get(IUniverInstanceService)
     .getUnit<Workbook>(unitId, UniverInstanceType.UNIVER_SHEET);
@@ -77,13 +80,13 @@ function volatilePlaces(injector: Injector, unitId: string, call: RegExp): Place
   if (fresh.length === 0) return [];
   let rest = cells
     .filter((cell) => !isVolatile(cell))
-    .map((cell) => ({ cell, reads: placesRead(injector.get(LexerTreeBuilder), workbook, cell) }));
-  const found: Place[] = [];
+    .map((cell) => ({ cell, reads: rangesRead(injector.get(LexerTreeBuilder), workbook, cell) }));
+  const found: SheetRange[] = [];
   while (fresh.length > 0) {
-    const places = fresh.map((cell) => filledBy(model, unitId, cell));
-    found.push(...places);
+    const ranges = fresh.map((cell) => filledBy(model, unitId, cell));
+    found.push(...ranges);
     const touched = rest.filter(({ reads }) =>
-      reads.some((read) => places.some((place) => overlap(read, place))),
+      reads.some((read) => ranges.some((one) => overlap(read, one))),
     );
     rest = rest.filter((one) => !touched.includes(one));
     fresh = touched.map(({ cell }) => cell);
@@ -106,14 +109,14 @@ function formulaCells(workbook: Workbook, model: FormulaDataModel): FormulaCell[
 }
 
 /** The cell of a formula and those that it fills besides. */
-function filledBy(model: FormulaDataModel, unitId: string, cell: FormulaCell): Place {
+function filledBy(model: FormulaDataModel, unitId: string, cell: FormulaCell): SheetRange {
   const { sheetId, row, column } = cell;
   const area = model.getArrayFormulaRange()?.[unitId]?.[sheetId]?.[row]?.[column];
   const own = { startRow: row, endRow: row, startColumn: column, endColumn: column };
   return { sheetId, range: area ?? own };
 }
 
-function placesRead(lexer: LexerTreeBuilder, workbook: Workbook, cell: FormulaCell): Place[] {
+function rangesRead(lexer: LexerTreeBuilder, workbook: Workbook, cell: FormulaCell): SheetRange[] {
   const nodes = lexer.sequenceNodesBuilder(cell.formula) ?? [];
   return nodes
     .filter((node): node is ISequenceNode => typeof node !== "string")
@@ -128,7 +131,7 @@ function placesRead(lexer: LexerTreeBuilder, workbook: Workbook, cell: FormulaCe
 }
 
 /** Whole columns and rows have no number where they are open. */
-function overlap(one: Place, other: Place): boolean {
+function overlap(one: SheetRange, other: SheetRange): boolean {
   const start = (value: number) => (Number.isNaN(value) ? 0 : value);
   const end = (value: number) => (Number.isNaN(value) ? Number.POSITIVE_INFINITY : value);
   const { range: a } = one;

@@ -60,7 +60,11 @@ export function readXlsx(
         (sheet["!cols"] ?? []).slice(0, columns),
         (column) => column?.wpx && Math.round(column.wpx),
       ),
-      merges: readMerges(sheet, rows.length, columns, `${fileName} is too large: ${name}`),
+      merges: readMerges(sheet, {
+        rows: rows.length,
+        columns,
+        tooLarge: `${fileName} is too large: ${name}`,
+      }),
     };
   });
   if (!drafts.some(({ rows }) => rows.length > 0)) {
@@ -121,30 +125,42 @@ function readRows(sheet: WorkSheet, tab: TabReading): SheetDraft["rows"] {
     for (const [c, cell] of Object.entries(row ?? [])) {
       if (!cell) continue;
       const at = { r: Number(r), c: Number(c) };
-      const read = readCell(cell, at, tab, refilled);
+      const read = readCell({ cell, at, book: tab, refilled });
       if (!read) continue;
       const isInside = at.r < MOST_ROWS && at.c < MOST_COLUMNS;
-      if (isInside || isFilled(read)) tab.limits.cell(tab.name, at.r, at.c, read);
-      if (isInside) setCell(rows, at.r, at.c, read);
+      if (isInside || isFilled(read)) tab.limits.cell(tab.name, { row: at.r, column: at.c }, read);
+      if (isInside) setCell(rows, { row: at.r, column: at.c, cell: read });
     }
   }
   return withoutBlankEnd(rows);
 }
 
 /** Rows have no gaps: what walks over them skips no row. */
-function setCell(rows: (ICellData | undefined)[][], r: number, c: number, cell: ICellData): void {
+function setCell(
+  rows: (ICellData | undefined)[][],
+  {
+    row: r,
+    column: c,
+    cell,
+  }: { readonly row: number; readonly column: number; readonly cell: ICellData },
+): void {
   while (rows.length <= r) rows.push([]);
   const row = rows[r] as (ICellData | undefined)[];
   while (row.length < c) row.push(undefined);
   row[c] = cell;
 }
 
-function readCell(
-  cell: CellObject,
-  at: { readonly r: number; readonly c: number },
-  { from1904, addInNames }: TabReading,
-  refilled: Set<string>,
-): ICellData | undefined {
+function readCell({
+  cell,
+  at,
+  book: { from1904, addInNames },
+  refilled,
+}: {
+  readonly cell: CellObject;
+  readonly at: { readonly r: number; readonly c: number };
+  readonly book: TabReading;
+  readonly refilled: Set<string>;
+}): ICellData | undefined {
   const value = readValue(cell, from1904);
   const isFirst = !cell.F || cell.F.split(":")[0] === utils.encode_cell(at);
   if (cell.f && cell.f.length <= LONGEST_FORMULA && isFirst) {
@@ -158,7 +174,14 @@ function readCell(
 }
 
 /** Merged areas, as far as the tab reaches when it is open. */
-function readMerges(sheet: WorkSheet, rows: number, columns: number, tooLarge: string): IRange[] {
+function readMerges(
+  sheet: WorkSheet,
+  {
+    rows,
+    columns,
+    tooLarge,
+  }: { readonly rows: number; readonly columns: number; readonly tooLarge: string },
+): IRange[] {
   const merges = sheet["!merges"] ?? [];
   if (merges.length > MOST_MERGES) {
     const most = MOST_MERGES.toLocaleString("en-GB");

@@ -1,7 +1,7 @@
 import { type CellObject, utils, type WorkSheet, write } from "@e965/xlsx";
-import { cellText } from "./cell-text";
+import { shownText } from "./cell-text";
 import { callsAddIn } from "./known-formulas";
-import type { Cell, SheetCells } from "./sheet-cells";
+import type { SheetCell, SheetCells } from "./sheet-cells";
 
 /**
  * A calculated workbook as an .xlsx file.
@@ -74,7 +74,7 @@ const ERROR_CODES: Readonly<Record<string, number>> = {
 /** The longest text that an .xlsx cell may hold. */
 const LONGEST_TEXT = 32_767;
 
-function writeCell(cell: Cell, addInNames: ReadonlySet<string>): CellObject {
+function writeCell(cell: SheetCell, addInNames: ReadonlySet<string>): CellObject {
   const out = valueCell(cell);
   if (cell.pattern) out.z = cell.pattern;
   if (cell.formula && !callsAddIn(cell.formula, addInNames)) {
@@ -83,7 +83,7 @@ function writeCell(cell: Cell, addInNames: ReadonlySet<string>): CellObject {
   return out;
 }
 
-function valueCell({ value, message }: Cell): CellObject {
+function valueCell({ value, message }: SheetCell): CellObject {
   if (typeof value === "boolean") return { t: "b", v: value };
   if (typeof value === "number") return { t: "n", v: value };
   const code = ERROR_CODES[value];
@@ -103,7 +103,7 @@ function columnWidths(sheet: SheetCells, lastColumn: number): { wpx?: number; wc
     // A line of text alone in its row is a caption; it may run over its neighbours.
     if (row.filter(Boolean).length < 2) continue;
     row.forEach((cell, column) => {
-      longest[column] = Math.max(longest[column] ?? 0, cellText(cell).length + 3);
+      longest[column] = Math.max(longest[column] ?? 0, shownText(cell).length + 3);
     });
   }
   return longest.map((characters, column) => {

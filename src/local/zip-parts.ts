@@ -79,12 +79,15 @@ function directory(view: DataView): Entry[] {
     const nameLength = view.getUint16(at + 28, true);
     const extraLength = view.getUint16(at + 30, true);
     const afterName = at + ENTRY_LENGTH + nameLength;
-    const [size, packedSize, start] = longNumbers(
-      view,
-      [view.getUint32(at + 24, true), view.getUint32(at + 20, true), view.getUint32(at + 42, true)],
-      afterName,
-      extraLength,
-    );
+    const [size, packedSize, start] = longNumbers(view, {
+      short: [
+        view.getUint32(at + 24, true),
+        view.getUint32(at + 20, true),
+        view.getUint32(at + 42, true),
+      ],
+      start: afterName,
+      length: extraLength,
+    });
     entries.push({
       name: names.decode(part(view, at + ENTRY_LENGTH, nameLength)),
       isLocked: (view.getUint16(at + 8, true) & 1) === 1,
@@ -102,18 +105,24 @@ function directory(view: DataView): Entry[] {
 /** Numbers that stand as "too long" are in an extra field, in the same order. */
 function longNumbers(
   view: DataView,
-  short: readonly [number, number, number],
-  start: number,
-  length: number,
+  {
+    short,
+    start,
+    length,
+  }: {
+    readonly short: readonly [number, number, number];
+    readonly start: number;
+    readonly length: number;
+  },
 ): [number, number, number] {
   const TOO_LONG = 0xffffffff;
   const long: [number, number, number] = [...short];
   for (let at = start; at + 4 <= start + length; at += 4 + view.getUint16(at + 2, true)) {
     if (view.getUint16(at, true) !== 1) continue;
     let next = at + 4;
-    for (const [place, value] of short.entries()) {
+    for (const [index, value] of short.entries()) {
       if (value !== TOO_LONG) continue;
-      long[place] = Number(view.getBigUint64(next, true));
+      long[index] = Number(view.getBigUint64(next, true));
       next += 8;
     }
   }

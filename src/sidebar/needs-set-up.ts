@@ -11,15 +11,15 @@ export function needsSetUp(context: SidebarContext, section: Section): Section {
     element("p", {}, "The workbook is not set up yet: say first which tab holds your records."),
     toSetUp,
   );
-  const place = element("div", {}, hint);
+  const holder = element("div", {}, hint);
   return {
-    element: place,
+    element: holder,
     load: async () => {
       if (setUpOf(context) === null) {
-        place.replaceChildren(hint);
+        holder.replaceChildren(hint);
         return;
       }
-      place.replaceChildren(section.element);
+      holder.replaceChildren(section.element);
       await section.load();
     },
   };

@@ -14,15 +14,15 @@ export interface VersionNote {
  * of one of the two files, or in a workbook that was open while it was updated.
  */
 export function versionNote(): VersionNote {
-  const place = element("div", { role: "status" });
+  const holder = element("div", { role: "status" });
   let shown: string | null = null;
   return {
-    element: place,
+    element: holder,
     heard: (version) => {
       const sentence = versionSentence(ADD_IN_VERSION, version);
       if (sentence === shown) return;
       shown = sentence;
-      place.replaceChildren(
+      holder.replaceChildren(
         ...(sentence === null ? [] : [element("p", { class: "note" }, sentence)]),
       );
     },

@@ -18,7 +18,7 @@ import { NEW_ORDER } from "./order-row-again";
 import { roomBelow } from "./orders-end";
 import { type OrdersTable, ordersNow } from "./orders-tab";
 import { pageNumber, pageText } from "./page-text";
-import { SAID } from "./planned-order";
+import { NAMED_ON_PAGE } from "./planned-order";
 import { cellShown } from "./record-task";
 import { type RecordsNow, recordsNow } from "./records-tab";
 import { fittingText } from "./safe-text";
@@ -47,8 +47,8 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
     const table = ordersNow(now);
     if (table === null) throw new Error("There is no tab of orders yet: make one first");
     const { door, asOf } = now;
-    const wanted = wantedArgument(SAID.wanted, door.cell(pageNumber(request.wanted)));
-    const by = door.day(SAID.readyBy, pageText(SAID.readyBy, request.by));
+    const wanted = wantedArgument(NAMED_ON_PAGE.wanted, door.cell(pageNumber(request.wanted)));
+    const by = door.day(NAMED_ON_PAGE.readyBy, pageText(NAMED_ON_PAGE.readyBy, request.by));
     if (Math.abs(by - asOf) > MOST_DAYS_AWAY) {
       throw new Error(`By is ${sentenceDay(by)}: give a day within a hundred years`);
     }
@@ -69,7 +69,7 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
       ["by", dayLike(daysBy(now, table), row, by) ?? door.date(by)],
     ];
     const writes = plannedCells(table, row, entered);
-    mustBeRead(now, table, row, writes);
+    mustBeRead(now, { table, row, writes });
     const asked = [
       ...sameName(table, names, order),
       ...(by < asOf
@@ -85,7 +85,10 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
       const { sheet, values, columnOf, headerRow } = table;
       writeGroups({ log, sheet, values, when: now.minute() }, [
         {
-          ...{ id, who: "", writes, kept: [] },
+          id,
+          who: "",
+          writes,
+          kept: [],
           landmarks: landmarksOf(table, row, writes),
           headerRows: [headerRow + 1],
           nameColumn: columnOf.order === undefined ? null : columnOf.order + 1,
@@ -176,7 +179,13 @@ function plannedCells(
     const column = at + 1;
     return [
       {
-        ...{ row, column, cell: cellName({ row, column }), tab, batch, task: NEW_ORDER, after },
+        row,
+        column,
+        cell: cellName({ row, column }),
+        tab,
+        batch,
+        task: NEW_ORDER,
+        after,
         header: cellText(String(values[headerRow]?.[at])),
         before: (values[row - 1]?.[at] ?? "") as CellContent,
       },
@@ -187,9 +196,11 @@ function plannedCells(
 /** What is written must be read as the order that it is. */
 function mustBeRead(
   { door, asOf }: RecordsNow,
-  table: OrdersTable,
-  row: number,
-  writes: readonly CellWrite[],
+  {
+    table,
+    row,
+    writes,
+  }: { readonly table: OrdersTable; readonly row: number; readonly writes: readonly CellWrite[] },
 ): void {
   const values = [...table.values];
   while (values.length < row) values.push([]);
@@ -214,10 +225,10 @@ function landmarksOf(
   const written = new Set(writes.map(({ column }) => column));
   const rows = new Set([headerRow + 1, row - 1, row]);
   return [...rows].flatMap((at) =>
-    Object.values(columnOf).flatMap((place) =>
-      at === row && written.has(place + 1)
+    Object.values(columnOf).flatMap((column) =>
+      at === row && written.has(column + 1)
         ? []
-        : [{ row: at, column: place + 1, value: values[at - 1]?.[place] ?? "" }],
+        : [{ row: at, column: column + 1, value: values[at - 1]?.[column] ?? "" }],
     ),
   );
 }

@@ -18,11 +18,11 @@ export function answerTable(answer: Answer): {
   /** In the words of the sidebar. */
   readonly remark: string | null;
 } {
-  const places = new Map(answer.columns.map(({ name }, place) => [name, place]));
+  const indexes = new Map(answer.columns.map(({ name }, index) => [name, index]));
   const valueIn = (row: readonly AnswerValue[], column: string): AnswerValue => {
-    const place = places.get(column);
-    if (place === undefined) throw new Error(`the answer has no column ${column}`);
-    return row[place] ?? null;
+    const index = indexes.get(column);
+    if (index === undefined) throw new Error(`the answer has no column ${column}`);
+    return row[index] ?? null;
   };
   return {
     remark: answer.remark === null ? null : sidebarWords(answer.remark),

@@ -13,7 +13,7 @@ export function cellName({ row, column }: { readonly row: number; readonly colum
 }
 
 /** Row and column, from 1, of a cell such as "F12"; null when it is no cell's name. */
-export function placeOfCell(
+export function rowAndColumn(
   cell: string,
 ): { readonly row: number; readonly column: number } | null {
   const [, letters, row] = /^([A-Z]+)(\d+)$/.exec(cell) ?? [];

@@ -1,9 +1,9 @@
 import { cellName } from "./cell-name";
-import { type Grid, valueAt } from "./moved-cells";
+import { type CellValues, valueAt } from "./moved-cells";
 import { isAlike, type Landmark, sameValue, type WriteGroup } from "./table-write";
 
 /** Whether the cells still hold what they held: somebody may have put a row or a column in. */
-export function stand(values: Grid, landmarks: readonly Landmark[]): boolean {
+export function landmarksStand(values: CellValues, landmarks: readonly Landmark[]): boolean {
   return landmarks.every(({ row, column, value }) =>
     sameValue(valueAt(values, row, column), value),
   );
@@ -16,9 +16,9 @@ function notWritten({ landmarks, writes }: WriteGroup): readonly Landmark[] {
 }
 
 /** Whether the cells of a group hold what was written, under their headers and beside their name. */
-export function isInPlace(values: Grid, group: WriteGroup): boolean {
+export function isInPlace(values: CellValues, group: WriteGroup): boolean {
   return (
-    stand(values, notWritten(group)) &&
+    landmarksStand(values, notWritten(group)) &&
     group.writes.every(({ row, column, after }) => isAlike(valueAt(values, row, column), after))
   );
 }

@@ -29,7 +29,7 @@ export function dayLike(
   // In a column of many forms one with the whole year, which can't be misread.
   const whole = texts.filter(({ value, read }) => value.includes(String(yearMonthDay(read).year)));
   for (const { value, read } of [...whole, ...texts]) {
-    const text = inPlaceOf(value, read, day, isPadded);
+    const text = inPlaceOf(value, { known: read, wanted: day, isPadded });
     if (text !== null) return text;
   }
   return null;
@@ -55,23 +55,35 @@ function nearest<Read>(samples: readonly Sample<Read>[], row: number): readonly 
 }
 
 const MONTHS = [
-  ...["january", "february", "march", "april", "may", "june", "july"],
-  ...["august", "september", "october", "november", "december"],
+  "january",
+  "february",
+  "march",
+  "april",
+  "may",
+  "june",
+  "july",
+  "august",
+  "september",
+  "october",
+  "november",
+  "december",
 ];
 
 /** The text of one day turned into that of another; null where it can't be told which part is which. */
 function inPlaceOf(
   text: string,
-  known: CivilDay,
-  wanted: CivilDay,
-  isPadded: boolean,
+  {
+    known,
+    wanted,
+    isPadded,
+  }: { readonly known: CivilDay; readonly wanted: CivilDay; readonly isPadded: boolean },
 ): string | null {
   const [from, to] = [yearMonthDay(known), yearMonthDay(wanted)];
   const parts = text.match(/\d+|\p{L}+|[^\d\p{L}]+/gu) ?? [];
-  const places = parts.flatMap((part, at) => (/^\d+$/.test(part) ? [at] : []));
+  const numbersAt = parts.flatMap((part, at) => (/^\d+$/.test(part) ? [at] : []));
   const words = parts.flatMap((part, at) => (/^\p{L}+$/u.test(part) ? [at] : []));
-  const yearAt = places.find((at) => isYear(parts[at] ?? "", from.year));
-  const others = places.filter((at) => at !== yearAt);
+  const yearAt = numbersAt.find((at) => isYear(parts[at] ?? "", from.year));
+  const others = numbersAt.filter((at) => at !== yearAt);
   const turned = [...parts];
   if (yearAt === undefined) return null;
   turned[yearAt] = String(to.year).slice(-(parts[yearAt]?.length ?? 4));

@@ -1,37 +1,35 @@
 import type { CivilDay } from "../core";
 import type { Sample } from "./column-form";
 import type { RecordsNow } from "./records-tab";
-import type { Place } from "./table-columns";
-import type { Target } from "./task-target";
+import type { TableCell } from "./table-columns";
+import type { TaskTarget } from "./task-target";
 
 /** The days in a column, as its cells hold them and as they are read. */
 export function daysIn(
   now: RecordsNow,
-  target: Pick<Target, "table" | "stepKey">,
-  place: Place,
+  target: Pick<TaskTarget, "table" | "stepKey">,
+  cell: TableCell,
 ): readonly Sample<CivilDay>[] {
-  return samplesIn(
-    now,
-    target,
-    place,
-    ({ days }, step) => days[step] ?? null,
-    ({ day }) => day,
-  );
+  return samplesIn(now, {
+    area: target,
+    match: cell,
+    ofBatch: ({ days }, step) => days[step] ?? null,
+    ofLine: ({ day }) => day,
+  });
 }
 
 /** The same of counts. */
 export function countsIn(
   now: RecordsNow,
-  target: Pick<Target, "table" | "stepKey">,
-  place: Place,
+  target: Pick<TaskTarget, "table" | "stepKey">,
+  cell: TableCell,
 ): readonly Sample<number>[] {
-  return samplesIn(
-    now,
-    target,
-    place,
-    ({ counts }, step) => counts[step] ?? null,
-    ({ count }) => count,
-  );
+  return samplesIn(now, {
+    area: target,
+    match: cell,
+    ofBatch: ({ counts }, step) => counts[step] ?? null,
+    ofLine: ({ count }) => count,
+  });
 }
 
 type Batch = RecordsNow["records"]["batches"][number];
@@ -39,10 +37,17 @@ type Line = RecordsNow["records"]["lines"][number];
 
 function samplesIn<Read>(
   { records, values }: RecordsNow,
-  { table, stepKey }: Pick<Target, "table" | "stepKey">,
-  { column }: Place,
-  ofBatch: (batch: Batch, step: number) => Read | null,
-  ofLine: (line: Line) => Read | null,
+  {
+    area: { table, stepKey },
+    match: { column },
+    ofBatch,
+    ofLine,
+  }: {
+    readonly area: Pick<TaskTarget, "table" | "stepKey">;
+    readonly match: TableCell;
+    readonly ofBatch: (batch: Batch, step: number) => Read | null;
+    readonly ofLine: (line: Line) => Read | null;
+  },
 ): readonly Sample<Read>[] {
   const step = records.stepKeys.indexOf(stepKey);
   const isLog = records.tables[table]?.kind === "log";

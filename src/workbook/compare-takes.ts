@@ -53,10 +53,14 @@ export function compareTakes(
   const initials = initialsIn(records);
   const { reasons, remarks } = takeReasons({ records, level: LEVEL });
   return {
-    ...{ by, evenFor, columns, evenFors, period },
+    by,
+    evenFor,
+    columns,
+    evenFors,
+    period,
     ...(by === "" || evenFor === ""
       ? { compared: [], alone: [], aloneBatches: 0, remarks: [] }
-      : comparedRows(records, by, evenFor, initials)),
+      : comparedRows(records, { by, evenFor, initials })),
     trend: takeTrend({ records, period, by: null }).periods.map(trendRow),
     reasons: reasons.map((reason) => reasonRow(reason, initials)),
     reasonsRemarks: remarks,
@@ -65,9 +69,11 @@ export function compareTakes(
 
 function comparedRows(
   records: Records,
-  by: string,
-  evenFor: string,
-  initials: Initials,
+  {
+    by,
+    evenFor,
+    initials,
+  }: { readonly by: string; readonly evenFor: string; readonly initials: Initials },
 ): Pick<CompareAnswer, "compared" | "alone" | "aloneBatches" | "remarks"> {
   const takes = comparedTakes({ records, by, evenFor, level: LEVEL });
   return {

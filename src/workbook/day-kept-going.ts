@@ -1,7 +1,7 @@
 import { openDoor } from "../door/index";
+import { findSettings } from "./found-settings";
 import { minuteOf } from "./minute-now";
 import { OWN_TABS, ownCells } from "./own-tabs";
-import { settingsPlaces } from "./settings-places";
 import { workbookHost } from "./workbook-host";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -21,7 +21,7 @@ export const WRITTEN_DAILY =
 export function keepDayGoing(workbook: Workbook): void {
   const own = ownCells(workbook, OWN_TABS.settings);
   if (own === null) return;
-  const { row, values: column } = settingsPlaces(own.values);
+  const { row, values: column } = findSettings(own.values);
   if (row.asOf === null) return;
   const cell = own.sheet.getRange(row.asOf + 1, column + 1);
   const isFormula = cell.getFormula() !== "";

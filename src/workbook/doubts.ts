@@ -4,7 +4,7 @@ import { plainText, type RecordsNow } from "./records-tab";
 import { LONGEST_TEXT } from "./safe-text";
 import type { Question } from "./sidebar-calls";
 import type { CellWrite } from "./table-write";
-import type { Target } from "./task-target";
+import type { TaskTarget } from "./task-target";
 import type { LoggedCell } from "./write-log";
 
 function plainQuestion(question: string): Question {
@@ -16,14 +16,16 @@ function plainQuestion(question: string): Question {
  *
  * @throws Error when the count is none
  */
-export function hardlyMeant(
+export function doubtsAbout(
   now: RecordsNow,
-  { before, earlierDay, stepName, twice }: Target,
-  { count, batch, note, who }: RecordWish,
-  day: CivilDay,
+  {
+    target: { before, earlierDay, stepName, secondLine },
+    request: { count, batch, note, who },
+    day,
+  }: { readonly target: TaskTarget; readonly request: RecordWish; readonly day: CivilDay },
 ): Question[] {
   const asked: string[] = [];
-  if (twice !== null) asked.push(twice);
+  if (secondLine !== null) asked.push(secondLine);
   if (day > now.asOf) {
     asked.push(`${sentenceDay(day)} lies after today, ${sentenceDay(now.asOf)}. Is it right?`);
   }
@@ -85,15 +87,22 @@ const LONGEST_SHOWN = 200;
 /** What the table has no column for: it is asked about, and kept in the log. */
 export function withoutColumn(
   now: RecordsNow,
-  { count, note }: Target,
-  request: RecordWish,
-  own: OwnWrites,
+  {
+    target: { count, note },
+    request,
+    own,
+  }: { readonly target: TaskTarget; readonly request: RecordWish; readonly own: OwnWrites },
 ): { readonly kept: readonly LoggedCell[]; readonly questions: readonly Question[] } {
   const kept: LoggedCell[] = [];
   const keep = (header: string, after: LoggedCell["after"]) => {
     const cell: LoggedCell = {
-      ...{ tab: now.tab, cell: "", header, before: "", after },
-      ...{ batch: request.batch, task: request.task },
+      tab: now.tab,
+      cell: "",
+      header,
+      before: "",
+      after,
+      batch: request.batch,
+      task: request.task,
     };
     if (!own.keeps(cell)) kept.push(cell);
   };

@@ -1,5 +1,5 @@
 import { type CivilDay, sentenceDay } from "../core";
-import { columnLetters, placeOfCell } from "./cell-name";
+import { columnLetters, rowAndColumn } from "./cell-name";
 import { DUE_COLUMN, DUE_TOP } from "./due-columns";
 import {
   betweenPart,
@@ -109,12 +109,12 @@ function sourcesOf(now: RecordsNow, set: SettingCells): readonly Source[] {
 
 /** The cells of a tab that an argument such as "'Nursery settings'!$A$9:$B$49" names. */
 function cellsIn(values: Source["values"], { text }: FormulaPart): Source["values"] {
-  const places = [...text.matchAll(/\$([A-Z]+)\$(\d+)/g)].flatMap(([, letters = "", row = ""]) => {
-    const place = placeOfCell(`${letters}${row}`);
-    return place === null ? [] : [place];
+  const cells = [...text.matchAll(/\$([A-Z]+)\$(\d+)/g)].flatMap(([, letters = "", row = ""]) => {
+    const cell = rowAndColumn(`${letters}${row}`);
+    return cell === null ? [] : [cell];
   });
-  const [first] = places;
-  const last = places[places.length - 1];
+  const [first] = cells;
+  const last = cells[cells.length - 1];
   if (first === undefined || last === undefined) return [];
   return values
     .slice(first.row - 1, last.row)

@@ -34,7 +34,7 @@ const COLUMNS = [
 
 export type DueKey = (typeof COLUMNS)[number]["key"];
 
-/** Place of each column, from 1. */
+/** Number of each column, from 1. */
 export const DUE_COLUMN = Object.fromEntries(
   COLUMNS.map(({ key }, at) => [key, at + 1]),
 ) as Readonly<Record<DueKey, number>>;

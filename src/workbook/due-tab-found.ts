@@ -23,5 +23,9 @@ export function dueTabOf(workbook: Workbook): Sheet | null {
 
 /** Whether a tab is the due list, with its title or its header near the top. */
 export function holdsDueList(sheet: Sheet): boolean {
-  return isOursWithoutTitle(sheet, OWN_TABS.due, DUE_TITLE, ROWS_LOOKED_AT);
+  return isOursWithoutTitle(sheet, {
+    name: OWN_TABS.due,
+    mark: DUE_TITLE,
+    rows: ROWS_LOOKED_AT,
+  });
 }

@@ -40,7 +40,10 @@ const MENDED_BY = "choose Refresh the due list in the Nursery menu";
 
 /** How the due tab stands, whatever a person has moved or renamed in it. */
 export const DUE_LAYOUT: OwnLayout = {
-  ...{ title: "due list", header: DUE_HEADER, filled: ["Task", "Batch"], mendedBy: MENDED_BY },
+  title: "due list",
+  header: DUE_HEADER,
+  filled: ["Task", "Batch"],
+  mendedBy: MENDED_BY,
 };
 
 /** The tasks that are due within the days ahead of the settings. */
@@ -73,14 +76,14 @@ export function refreshDueTab(
   const values = old === null ? [] : straightValues(old, DUE_LAYOUT);
   const entries = dueEntries(values);
   // One that was left half made may hold rows of both the old list and the new one.
-  const beside = besideIn(old, values);
-  const all = [...entries, ...rowsBeside(values, entries, beside)];
+  const ownCells = besideIn(old, values);
+  const all = [...entries, ...rowsBeside(values, entries, ownCells)];
   const single = isHalfMade(values[0]?.[0]) ? onceEach(all) : all;
   // A note beside a task that is done stays, with its row.
-  const open = single.filter((entry) => !written.has(dueKey(entry)) || beside.isAt(entry));
+  const open = single.filter((entry) => !written.has(dueKey(entry)) || ownCells.isAt(entry));
   const lines = linesBelow(old, values, all);
-  const kept = [...open, ...lines.unseen].sort((a, b) => a.row - b.row);
-  const content = dueTab(now, kept, beside, lines);
+  const kept = [...open, ...lines.unseen].sort((one, other) => one.row - other.row);
+  const content = dueTab(now, kept, { ownCells, lines });
   makeTab(now.workbook, { ...content, name }, (standing) => {
     if (!sameEntries(dueEntries(standing.getDataRange().getValues()), entries)) {
       throw new Error("Somebody has just entered something in the due list: try again");
@@ -98,8 +101,7 @@ export function refreshDueTab(
 function dueTab(
   now: RecordsNow,
   entries: readonly DueEntry[],
-  beside: Beside,
-  lines: LinesBelow,
+  { ownCells, lines }: { readonly ownCells: Beside; readonly lines: LinesBelow },
 ): Omit<TabContent, "name"> {
   const left = [...entries];
   const tasks = [...tasksNow(now)].sort((a, b) => Number(isLate(b)) - Number(isLate(a)));
@@ -122,15 +124,16 @@ function dueTab(
     top: ageCells(now),
     topHeight: 112,
     rows: [
-      [...DUE_HEADER.map((name) => ({ text: name })), ...beside.header],
+      [...DUE_HEADER.map((name) => ({ text: name })), ...ownCells.header],
       ...all.map(({ entry, cells }, at) => [
         ...rowCells(cells, at),
-        ...(entry === undefined ? [] : beside.of(entry, DUE_FIRST_ROW + at)),
+        ...(entry === undefined ? [] : ownCells.of(entry, DUE_FIRST_ROW + at)),
       ]),
     ],
     frozenRows: 2,
     frozenColumns: DUE_FROZEN,
-    ...{ mendedBy: MENDED_BY, filled: DUE_LAYOUT.filled },
+    mendedBy: MENDED_BY,
+    filled: DUE_LAYOUT.filled,
     widths: DUE_WIDTHS,
     formats: {
       // What a person types there stays text, whatever it looks like.
@@ -179,12 +182,12 @@ function besideIn(
 function rowsBeside(
   values: readonly (readonly unknown[])[],
   entries: readonly DueEntry[],
-  beside: Beside,
+  ownCells: Beside,
 ): readonly DueEntry[] {
   const known = new Set(entries.map(({ row }) => row));
   return values.flatMap((cells, at): DueEntry[] => {
     const row = at + 1;
-    if (row < DUE_FIRST_ROW || known.has(row) || !beside.isAt({ row, cells })) return [];
+    if (row < DUE_FIRST_ROW || known.has(row) || !ownCells.isAt({ row, cells })) return [];
     const [task, batch] = [String(dueCell(cells, "task")), String(dueCell(cells, "batch"))];
     return [{ task, batch, row, cells }];
   });
@@ -242,14 +245,21 @@ function entryCells(entry: DueEntry | undefined): RowCells {
 
 /** A row whose task is not due any more: what was entered in it must not go unseen. */
 function offTheList(entry: DueEntry): RowCells {
-  const said = String(dueCell(entry.cells, "state"));
+  const stands = String(dueCell(entry.cells, "state"));
   const as = (key: DueKey) => carried(dueCell(entry.cells, key));
   return {
     ...entryCells(entry),
-    state: { text: said === "" ? OFF_THE_LIST : said },
-    ...{ what: as("what"), place: as("place"), plants: as("plants") },
-    ...{ task: as("task"), batch: as("batch"), from: as("from"), by: as("by") },
-    ...{ status: as("status"), hours: as("hours"), caution: as("caution") },
+    state: { text: stands === "" ? OFF_THE_LIST : stands },
+    what: as("what"),
+    place: as("place"),
+    plants: as("plants"),
+    task: as("task"),
+    batch: as("batch"),
+    from: as("from"),
+    by: as("by"),
+    status: as("status"),
+    hours: as("hours"),
+    caution: as("caution"),
   };
 }
 

@@ -5,6 +5,7 @@ import { safeText } from "./safe-text";
 import { isStraight, type OwnLayout, straightValues } from "./straighten";
 import {
   blockOf,
+  columnsWritten,
   fillTop,
   makeRoom,
   setFormats,
@@ -14,7 +15,6 @@ import {
   tickBox,
   tickColumns,
   titleOf,
-  widthOf,
 } from "./tab-content";
 import { withoutFilter } from "./tab-filter";
 import { topCells } from "./top-cells";
@@ -47,7 +47,7 @@ export function fillAgain(
   mayFill: (old: Sheet) => void,
 ): readonly MovedNote[] {
   if ((content.rows[0]?.length ?? 0) > 0) fillTable(sheet, content, mayFill);
-  else if (content.rows.length > 2 || widthOf(content) > 1) fillStill(sheet, content);
+  else if (content.rows.length > 2 || columnsWritten(content) > 1) fillStill(sheet, content);
   else return fillOneCell(sheet, content);
   return [];
 }
@@ -57,9 +57,11 @@ function fillTable(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => v
   const found = sheet.getDataRange().getValues();
   const wasStraight = isStraight(found, layout);
   const values = wasStraight ? found : straightValues(sheet, layout);
-  const [width, last] = [widthOf(content), content.rows.length + 1];
-  withoutFilter(sheet, FIRST_HEADER_ROW, () =>
-    guarded(sheet.getRange(1, 1), content, (begin) => {
+  const [width, last] = [columnsWritten(content), content.rows.length + 1];
+  const fill = {
+    first: sheet.getRange(1, 1),
+    content,
+    work: (begin: () => void) => {
       makeRoom(sheet, content);
       setFormats(sheet, content);
       setBoxes(sheet, content);
@@ -73,8 +75,9 @@ function fillTable(sheet: Sheet, content: TabContent, mayFill: (old: Sheet) => v
       else if (values.length > last) clearBelow(sheet, content, values.length);
       if (!wasStraight) setLook(sheet, content);
       setStress(sheet, content);
-    }),
-  );
+    },
+  };
+  withoutFilter(sheet, FIRST_HEADER_ROW, () => guarded(fill));
 }
 
 const FIRST_HEADER_ROW = 2;
@@ -108,7 +111,7 @@ function fillOneCell(sheet: Sheet, content: TabContent): readonly MovedNote[] {
     const [value = ""] = blockOf(content)[content.rows.length - 1] ?? [];
     sheet.getRange(cell.row, cell.column).setValue(value);
   };
-  guarded(sheet.getRange(first.row, first.column), content, work, still > 0);
+  guarded({ first: sheet.getRange(first.row, first.column), content, work, isStill: still > 0 });
   return notes;
 }
 
@@ -133,10 +136,12 @@ function fillStill(sheet: Sheet, content: TabContent): void {
     });
     clearStill(sheet, first, still);
     const block = blockOf(content);
-    sheet.getRange(first.row + 1, first.column, block.length, widthOf(content)).setValues(block);
+    sheet
+      .getRange(first.row + 1, first.column, block.length, columnsWritten(content))
+      .setValues(block);
     SpreadsheetApp.flush();
   };
-  guarded(sheet.getRange(first.row, first.column), content, work, true);
+  guarded({ first: sheet.getRange(first.row, first.column), content, work, isStill: true });
 }
 
 /** What a title says of a tab whose table is values, not what a formula answers. */
@@ -147,14 +152,14 @@ const IS_STILL = new RegExp(`^[^,.;]*${STILL},`);
 function stillColumns(
   { widths }: TabContent,
   shown: readonly (readonly string[])[],
-  title: Place | null,
+  title: CellAt | null,
 ): number {
   const text = title === null ? "" : (shown[title.row - 1]?.[title.column - 1] ?? "");
   return IS_STILL.test(text) ? widths.length : 0;
 }
 
 /** Clears the table of a tab of values: all below its title's blank row, down to a blank one. */
-function clearStill(sheet: Sheet, first: Place, columns: number): void {
+function clearStill(sheet: Sheet, first: CellAt, columns: number): void {
   if (columns === 0) return;
   const ours = sheet
     .getDataRange()
@@ -194,8 +199,8 @@ type Top = ReturnType<typeof topOf>;
 
 function placesIn(shown: readonly (readonly string[])[], formulas: readonly (readonly string[])[]) {
   return {
-    title: placeIn(shown, (text) => text.startsWith(MARK)),
-    stands: placeIn(formulas, (text) => OUR_FORMULA.test(text)),
+    title: cellWith(shown, (text) => text.startsWith(MARK)),
+    stands: cellWith(formulas, (text) => OUR_FORMULA.test(text)),
   };
 }
 
@@ -211,15 +216,15 @@ const COLUMNS_LOOKED_AT = 12;
 const OUR_FORMULA = /^=[A-Z]+_[A-Z]+\(/;
 
 /** Row and column, from 1. */
-interface Place {
+interface CellAt {
   readonly row: number;
   readonly column: number;
 }
 
-function placeIn(
+function cellWith(
   texts: readonly (readonly string[])[],
   is: (text: string) => boolean,
-): Place | null {
+): CellAt | null {
   for (const [row, cells] of texts.entries()) {
     const column = cells.findIndex(is);
     if (column !== -1) return { row: row + 1, column: column + 1 };
@@ -235,12 +240,17 @@ function placeIn(
  * @param isStill whether the tab holds values, or will: until it is done it says so, since whoever
  *   makes it next must clear them
  */
-function guarded(
-  first: GoogleAppsScript.Spreadsheet.Range,
-  content: TabContent,
-  work: (begin: () => void) => void,
+function guarded({
+  first,
+  content,
+  work,
   isStill = false,
-): void {
+}: {
+  readonly first: GoogleAppsScript.Spreadsheet.Range;
+  readonly content: TabContent;
+  readonly work: (begin: () => void) => void;
+  readonly isStill?: boolean;
+}): void {
   const before = String(first.getValue());
   let begun = false;
   try {
@@ -297,7 +307,7 @@ function setBoxes(sheet: Sheet, { rows }: TabContent): void {
 function clearBelow(sheet: Sheet, content: TabContent, lastBefore: number): void {
   const first = content.rows.length + 2;
   const count = lastBefore - first + 1;
-  sheet.getRange(first, 1, count, widthOf(content)).clearContent();
+  sheet.getRange(first, 1, count, columnsWritten(content)).clearContent();
   for (const { column } of tickColumns(content.rows)) {
     sheet.getRange(first, column + 1, count, 1).removeCheckboxes();
   }

@@ -1,8 +1,8 @@
 import { linesOf, quoted, shortened } from "../core";
-import { cellName, placeOfCell } from "./cell-name";
+import { cellName, rowAndColumn } from "./cell-name";
 import type { RecordsNow } from "./records-tab";
 import { stepKeyOf } from "./step-of-task";
-import { columnOf } from "./table-columns";
+import { columnReadAs } from "./table-columns";
 import { type CellWrite, type Landmark, sameValue, type TableMarks } from "./table-write";
 import type { LogEntry } from "./write-log";
 
@@ -11,7 +11,7 @@ export interface FoundAgain extends TableMarks {
   /** One a log line, in their order; what stands there is what the write put there. */
   readonly cells: readonly (CellWrite & { readonly entry: LogEntry; readonly holds: unknown })[];
   /** What stands in the row beside them, where it was blank; where the whole row is ours. */
-  readonly beside: readonly {
+  readonly ownBeside: readonly {
     readonly header: string;
     readonly cell: string;
     readonly holds: unknown;
@@ -60,13 +60,17 @@ export function findAgain(now: RecordsNow, entries: readonly LogEntry[]): FoundA
       { length: header?.headerHeight ?? 0 },
       (_, at) => (header?.headerRow ?? 1) + at,
     ),
-    nameColumn: columnOf(now.records, chosen.table, "fact batch")?.column ?? null,
-    beside: [],
+    nameColumn: columnReadAs(now.records, chosen.table, "fact batch")?.column ?? null,
+    ownBeside: [],
   };
 }
 
 export const NOTHING_FOUND: FoundAgain = {
-  ...{ cells: [], landmarks: [], headerRows: [], nameColumn: null, beside: [] },
+  cells: [],
+  landmarks: [],
+  headerRows: [],
+  nameColumn: null,
+  ownBeside: [],
 };
 
 /**
@@ -115,8 +119,12 @@ function cellsIn(
     const column = columnIn(now, table, entry);
     if (column === null) return null;
     cells.push({
-      ...{ entry, row, column, cell: cellName({ row, column }) },
-      ...{ before: entry.after, after: entry.before },
+      entry,
+      row,
+      column,
+      cell: cellName({ row, column }),
+      before: entry.after,
+      after: entry.before,
       holds: now.values[row - 1]?.[column - 1] ?? "",
     });
   }
@@ -134,9 +142,9 @@ function columnIn(
     .map(({ column }) => column + 1);
   if (columns.length < 2) return columns[0] ?? null;
   const what = after instanceof Date ? "day" : "count";
-  const read = columnOf(records, table, `step ${stepKeyOf(timetable, task)} ${what}`);
+  const read = columnReadAs(records, table, `step ${stepKeyOf(timetable, task)} ${what}`);
   if (read !== null && read.header === header) return read.column;
-  return columns.find((column) => column === placeOfCell(cell)?.column) ?? null;
+  return columns.find((column) => column === rowAndColumn(cell)?.column) ?? null;
 }
 
 /**
@@ -149,7 +157,7 @@ function landmarksOf(
   cells: FoundAgain["cells"],
 ): readonly Landmark[] {
   const columns = cells.map(({ column }) => column);
-  const name = columnOf(records, table, "fact batch");
+  const name = columnReadAs(records, table, "fact batch");
   // In a new line of a log the name itself is one of the cells.
   const isWhole = name !== null && columns.includes(name.column);
   const around = records.columns
@@ -158,9 +166,9 @@ function landmarksOf(
       [row - 1, row, row + 1].map((at) => ({ row: at, column: column + 1 })),
     );
   const named = isWhole ? around : name === null ? [] : [{ row, column: name.column }];
-  return [...named, ...headerCells(records, table, columns)].map((place) => ({
-    ...place,
-    value: values[place.row - 1]?.[place.column - 1] ?? "",
+  return [...named, ...headerCells(records, table, columns)].map((cell) => ({
+    ...cell,
+    value: values[cell.row - 1]?.[cell.column - 1] ?? "",
   }));
 }
 

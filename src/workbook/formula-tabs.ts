@@ -35,30 +35,30 @@ export function formulaTabs(now: RecordsNow): readonly TabContent[] {
   const { asOf, level, columns } = cells;
   const batches = now.records.batches.length;
   return [
-    live(
-      OWN_TABS.stages,
-      formulaCall("BATCH_STAGES", [records, timetable, asOf, level, columns]),
-      [90, 110, 130, 110, 120, 90, 60, 120, 90, 90, 90, 90, 90, 90, 70, 70, 70, 320],
-      Object.fromEntries([5, 8, 9, 10, 11, 12, 13].map((column) => [column, DAY_FORMAT])),
-      batches,
-    ),
-    live(
-      OWN_TABS.ready,
-      formulaCall("BATCH_READY", [records, timetable, asOf, level, columns]),
-      [90, 130, 70, 70, 70, 70],
-      {},
-      // A batch's plants may be ready in several months.
-      2 * batches,
-    ),
+    live({
+      name: OWN_TABS.stages,
+      formula: formulaCall("BATCH_STAGES", [records, timetable, asOf, level, columns]),
+      widths: [90, 110, 130, 110, 120, 90, 60, 120, 90, 90, 90, 90, 90, 90, 70, 70, 70, 320],
+      formats: Object.fromEntries([5, 8, 9, 10, 11, 12, 13].map((column) => [column, DAY_FORMAT])),
+      answered: batches,
+    }),
+    live({
+      name: OWN_TABS.ready,
+      formula: formulaCall("BATCH_READY", [records, timetable, asOf, level, columns]),
+      widths: [90, 130, 70, 70, 70, 70],
+      formats: {},
+      answered: 2 * batches,
+    }),
     ...takesTabs(now, records, columns),
-    live(
-      OWN_TABS.checks,
-      formulaCall("BATCH_CHECK", [records, timetable, asOf, columns]),
-      [50, 130, 160, 280, 260, 260],
-      {},
-      checkTroubles(now.records, { timetable: now.timetable, faults: [] }, now.asOf).length,
-    ),
-    ...workTab(now, records, timetable, cells),
+    live({
+      name: OWN_TABS.checks,
+      formula: formulaCall("BATCH_CHECK", [records, timetable, asOf, columns]),
+      widths: [50, 130, 160, 280, 260, 260],
+      formats: {},
+      answered: checkTroubles(now.records, { timetable: now.timetable, faults: [] }, now.asOf)
+        .length,
+    }),
+    ...workTab(now, { records, timetable, setting: cells }),
   ];
 }
 
@@ -80,13 +80,13 @@ function takesTabs(
     return [{ ...sentenceTab(OWN_TABS.takes, text), madeBy: "take rates", widths }];
   }
   return [
-    live(
-      OWN_TABS.takes,
-      formulaCall("TAKE_SUMMARY", [range, textPart(by), LEFT_OUT, columns]),
+    live({
+      name: OWN_TABS.takes,
+      formula: formulaCall("TAKE_SUMMARY", [range, textPart(by), LEFT_OUT, columns]),
       widths,
-      { 4: "0.0%", 5: "0.0%", 6: "0.0%", 7: "0.0" },
-      groups,
-    ),
+      formats: { 4: "0.0%", 5: "0.0%", 6: "0.0%", 7: "0.0" },
+      answered: groups,
+    }),
     ...takeTabs(now, range, columns),
   ];
 }
@@ -94,9 +94,15 @@ function takesTabs(
 /** Only where there is a tab of persons. */
 function workTab(
   now: RecordsNow,
-  records: FormulaPart,
-  timetable: FormulaPart,
-  { asOf, columns }: SettingCells,
+  {
+    records,
+    timetable,
+    setting: { asOf, columns },
+  }: {
+    readonly records: FormulaPart;
+    readonly timetable: FormulaPart;
+    readonly setting: SettingCells;
+  },
 ): readonly TabContent[] {
   const { workbook, door, settings } = now;
   const { crew, closed } = crewTabs(workbook, door, settings.recordsTab);
@@ -112,14 +118,13 @@ function workTab(
   const days = closed === null ? LEFT_OUT : columnsPart(closed.getName(), closed.getLastColumn());
   const ahead = wholePart(PLANNED_DAYS);
   return [
-    live(
-      OWN_TABS.workPlan,
-      formulaCall("WORK_PLAN", [records, timetable, persons, asOf, ahead, days, columns]),
+    live({
+      name: OWN_TABS.workPlan,
+      formula: formulaCall("WORK_PLAN", [records, timetable, persons, asOf, ahead, days, columns]),
       widths,
       formats,
-      // Work is split over days and persons.
-      4 * tasksNow(now, PLANNED_DAYS).length,
-    ),
+      answered: 4 * tasksNow(now, PLANNED_DAYS).length,
+    }),
   ];
 }
 
@@ -128,7 +133,10 @@ function planRows(now: RecordsNow, crew: Sheet, closed: Sheet | null): CellOut[]
   const { records, timetable, asOf, door } = now;
   try {
     const question = {
-      ...{ records, timetable, asOf, days: PLANNED_DAYS },
+      records,
+      timetable,
+      asOf,
+      days: PLANNED_DAYS,
       crew: crewAsCalled(now, crew, true),
       closedDays: door.closedDays(closed?.getDataRange().getValues() ?? "", asOf),
     };

@@ -22,8 +22,12 @@ export function lastWrites(): LastWritesAnswer {
     const cells = lines.filter((line) => line.state === state || line.state === "kept here");
     return [
       {
-        ...{ logId: first.id, when: first.when, who: first.who, state },
-        ...{ task: first.task, about: first.batch },
+        logId: first.id,
+        when: first.when,
+        who: first.who,
+        state,
+        task: first.task,
+        about: first.batch,
         cells: cells.map(({ tab, cell, header, after }) => ({
           where: cell === "" ? "the write log only" : `${tab}!${cell}`,
           header,

@@ -1,64 +1,75 @@
 import { type CivilDay, linesOf, sentenceDay } from "../core";
 import type { RecordsNow } from "./records-tab";
-import { columnOf, type Place } from "./table-columns";
-import type { Places } from "./task-target";
+import { columnReadAs, type TableCell } from "./table-columns";
+import type { TaskCells } from "./task-target";
 
 /**
  * Where a task is recorded in records of one line a job: in the line that it has on that day
  * already, so that what is blank there is filled; else in a new line below.
  *
- * All places are null when the tab holds no log.
+ * All cells are null when the tab holds no log.
  *
  * @throws Error when a line below the log would not be read as one
  */
 export function logTarget(
   now: RecordsNow,
-  batch: string,
-  step: { readonly name: string; readonly key: string },
-  day: CivilDay | null,
-): Places {
+  {
+    batch,
+    step,
+    day,
+  }: {
+    readonly batch: string;
+    readonly step: { readonly name: string; readonly key: string };
+    readonly day: CivilDay | null;
+  },
+): TaskCells {
   const { records } = now;
   const table = records.tables.findIndex(({ kind }) => kind === "log");
   if (table === -1) return NOWHERE;
   const lines = linesOf(records, batch, step.key).filter((line) => line.table === table);
   const same = lines.find((line) => line.day === day);
   const row = same?.row ?? lastRow(now, table) + 1;
-  const place = (key: string): Place | null => {
-    const found = columnOf(records, table, key);
+  const cellOf = (key: string): TableCell | null => {
+    const found = columnReadAs(records, table, key);
     return found === null ? null : { row, ...found };
   };
-  const places = {
+  const cells = {
     table,
-    day: place("event eventDay"),
-    count: place("event eventCount"),
-    person: place("event eventPerson"),
-    note: place("fact note"),
+    day: cellOf("event eventDay"),
+    count: cellOf("event eventCount"),
+    person: cellOf("event eventPerson"),
+    note: cellOf("fact note"),
   };
-  const name = place("fact batch");
-  const what = place("event eventStep");
-  if (same !== undefined) return { ...places, name, alsoWrite: [], twice: null };
+  const name = cellOf("fact batch");
+  const what = cellOf("event eventStep");
+  if (same !== undefined) return { ...cells, name, alsoWrite: [], secondLine: null };
   if (name === null || what === null) return NOWHERE;
   const alsoWrite = [
-    { place: name, text: batch },
-    { place: what, text: step.name },
+    { at: name, text: batch },
+    { at: what, text: step.name },
   ];
   mustBeRead(now, alsoWrite, step.key);
   const last = lines[lines.length - 1];
   return {
-    ...places,
+    ...cells,
     name: null,
     alsoWrite,
-    twice:
+    secondLine:
       last === undefined
         ? null
         : `${step.name} of ${batch} stands in row ${last.row} already: ${lineWords(last)}. Write another line?`,
   };
 }
 
-const NOWHERE: Places = {
-  ...{ table: 0, name: null, day: null, count: null, person: null, note: null },
+const NOWHERE: TaskCells = {
+  table: 0,
+  name: null,
+  day: null,
+  count: null,
+  person: null,
+  note: null,
   alsoWrite: [],
-  twice: null,
+  secondLine: null,
 };
 
 function lineWords({
@@ -81,18 +92,18 @@ function lastRow({ records, values }: RecordsNow, table: number): number {
 }
 
 /** Another table may stand below the log, which would swallow the line. */
-function mustBeRead(now: RecordsNow, cells: Places["alsoWrite"], key: string): void {
-  const [{ place, text } = { place: null, text: "" }] = cells;
-  if (place === null) return;
-  const row: unknown[] = [...(now.values[place.row - 1] ?? [])];
+function mustBeRead(now: RecordsNow, cells: TaskCells["alsoWrite"], key: string): void {
+  const [{ at, text } = { at: null, text: "" }] = cells;
+  if (at === null) return;
+  const row: unknown[] = [...(now.values[at.row - 1] ?? [])];
   for (const cell of cells) {
-    for (let at = row.length; at < cell.place.column; at += 1) row.push("");
-    row[cell.place.column - 1] = cell.text;
+    while (row.length < cell.at.column) row.push("");
+    row[cell.at.column - 1] = cell.text;
   }
   const values = [...now.values];
-  values[place.row - 1] = row;
-  if (linesOf(now.readAs(values), text, key).some((line) => line.row === place.row)) return;
+  values[at.row - 1] = row;
+  if (linesOf(now.readAs(values), text, key).some((line) => line.row === at.row)) return;
   throw new Error(
-    `A line in row ${place.row} would not be read as one of your log: write it there yourself, or move the log to a tab of its own`,
+    `A line in row ${at.row} would not be read as one of your log: write it there yourself, or move the log to a tab of its own`,
   );
 }

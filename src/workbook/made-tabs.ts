@@ -7,13 +7,19 @@ import type { TabCell, TabContent } from "./tab-content";
  *
  * @param answered about how many rows the answer takes
  */
-export function live(
-  name: string,
-  formula: string,
-  widths: readonly number[],
-  formats: TabContent["formats"],
+export function live({
+  name,
+  formula,
+  widths,
+  formats,
   answered = 0,
-): TabContent {
+}: {
+  readonly name: string;
+  readonly formula: string;
+  readonly widths: readonly number[];
+  readonly formats: TabContent["formats"];
+  readonly answered?: number;
+}): TabContent {
   const rows: TabCell[][] = [[], [{ formula }]];
   // Some rows more than it takes today: an answer that finds no room is an error.
   const tall = Math.ceil(answered * 1.5) + 20;
@@ -34,7 +40,9 @@ export interface ValuesOf {
 /** What a tab holds that a formula would fill with names: the same rows as values, with initials. */
 export function valuesTab({ workbook, name, what, rows, widths, formats }: ValuesOf): TabContent {
   return {
-    ...{ name, widths, formats },
+    name,
+    widths,
+    formats,
     madeBy: `${what}${STILL}, made ${minuteNow(workbook)}. Refresh the due list in the menu makes it anew.`,
     rows: [[], ...rows.map((row) => row.map(valueCell))],
     frozenRows: 3,
@@ -49,7 +57,11 @@ export function standsStill({ rows }: TabContent): boolean {
 /** What a tab holds that has no answer: why. */
 export function sentenceTab(name: string, text: string): TabContent {
   return {
-    ...{ name, madeBy: name.toLowerCase(), frozenRows: 1, widths: [420], formats: {} },
+    name,
+    madeBy: name.toLowerCase(),
+    frozenRows: 1,
+    widths: [420],
+    formats: {},
     rows: [[], [{ text }]],
   };
 }

@@ -1,7 +1,7 @@
 import { type CellWrite, isAlike, sameValue, type WriteGroup } from "./table-write";
 
 /** The cells of a tab, from its first on. */
-export type Grid = readonly (readonly unknown[])[];
+export type CellValues = readonly (readonly unknown[])[];
 
 /** What a write put into a cell that was not the one it was meant for. */
 export interface Hit {
@@ -30,16 +30,15 @@ export interface Traced {
  *   not have been written over
  */
 export function traceCells(
-  before: Grid,
-  now: Grid,
-  group: WriteGroup,
-  hasFewerRows: boolean,
+  before: CellValues,
+  now: CellValues,
+  { group, hasFewerRows }: { readonly group: WriteGroup; readonly hasFewerRows: boolean },
 ): Traced {
   // What was blanked at the end of a tab is no part of its data any more.
   const missing = Math.max(0, before.length - now.length);
   const after = [...now, ...Array.from({ length: missing }, () => [])];
   const columns = columnsMoved(before, after, group.headerRows);
-  const rows = rowsMoved(before, after, group, columns, hasFewerRows);
+  const rows = rowsMoved(before, after, { group, columns, hasFewerRows });
   const own = group.writes.map(({ row, column }) => {
     const [toRow, toColumn] = [rows.to.get(row), columns.to.get(column)];
     return toRow === undefined || toColumn === undefined ? null : { row: toRow, column: toColumn };
@@ -73,12 +72,12 @@ interface Moved {
   readonly from: ReadonlyMap<number, number>;
 }
 
-export function valueAt(grid: Grid, row: number, column: number): unknown {
+export function valueAt(grid: CellValues, row: number, column: number): unknown {
   return grid[row - 1]?.[column - 1] ?? "";
 }
 
-function columnsMoved(before: Grid, after: Grid, headerRows: readonly number[]): Moved {
-  const headers = (grid: Grid, down: number): string[] => {
+function columnsMoved(before: CellValues, after: CellValues, headerRows: readonly number[]): Moved {
+  const headers = (grid: CellValues, down: number): string[] => {
     const width = Math.max(0, ...headerRows.map((row) => grid[row + down - 1]?.length ?? 0));
     return Array.from({ length: width }, (_, at) =>
       headerRows.map((row) => String(valueAt(grid, row + down, at + 1))).join("\n"),
@@ -97,13 +96,14 @@ function columnsMoved(before: Grid, after: Grid, headerRows: readonly number[]):
       now = found;
     }
   }
-  const places = new Map<string, number[]>();
+  const columnsOf = new Map<string, number[]>();
   old.forEach((header, at) => {
-    if (header.trim() !== "") places.set(header, [...(places.get(header) ?? []), at + 1]);
+    if (header.trim() !== "") columnsOf.set(header, [...(columnsOf.get(header) ?? []), at + 1]);
   });
   const [to, from] = [new Map<number, number>(), new Map<number, number>()];
   now.forEach((header, at) => {
-    const column = header.trim() === "" ? nextTo(from.get(at), old) : places.get(header)?.shift();
+    const column =
+      header.trim() === "" ? nextTo(from.get(at), old) : columnsOf.get(header)?.shift();
     if (column === undefined) return;
     to.set(column, at + 1);
     from.set(at + 1, column);
@@ -125,11 +125,13 @@ function shifts(headerRows: readonly number[], rows: number): number[] {
 }
 
 function rowsMoved(
-  before: Grid,
-  after: Grid,
-  group: WriteGroup,
-  columns: Moved,
-  hasFewerRows: boolean,
+  before: CellValues,
+  after: CellValues,
+  {
+    group,
+    columns,
+    hasFewerRows,
+  }: { readonly group: WriteGroup; readonly columns: Moved; readonly hasFewerRows: boolean },
 ): Moved {
   const pairs = [...columns.to];
   const written = new Map<number, CellWrite[]>();

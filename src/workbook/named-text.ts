@@ -19,7 +19,7 @@ export function namedTexts(
   columns: readonly Pick<GroupColumn, "people">[],
   initials: Initials,
 ): readonly NamedText[] {
-  return texts.map((text, place) => namedText(text, columns[place]?.people ?? false, initials));
+  return texts.map((text, index) => namedText(text, columns[index]?.people ?? false, initials));
 }
 
 export function namedText(text: string, people: boolean, initials: Initials): NamedText {

@@ -31,9 +31,9 @@ export function runsOf(writes: readonly CellWrite[]): readonly Run[] {
     else block.push(line);
   }
   const turn = (block: readonly CellWrite[][]): number => {
-    const places = block.flat().map((write) => order.get(write) ?? 0);
+    const turns = block.flat().map((write) => order.get(write) ?? 0);
     const isBlanking = block.flat().every(({ after }) => after === "");
-    return isBlanking ? Math.max(...places) : Math.min(...places);
+    return isBlanking ? Math.max(...turns) : Math.min(...turns);
   };
   return blocks
     .sort((a, b) => turn(a) - turn(b))

@@ -15,11 +15,13 @@ export function isBlocked(shown: unknown): boolean {
   return /^#(?:REF|SPILL)!/.test(String(shown));
 }
 
-/** What stands right of and below a formula, with places from 0 that count from it. */
+/** What stands right of and below a formula, with indexes that count from it. */
 function besideAnchor(sheet: Sheet, anchor: { readonly row: number; readonly column: number }) {
   const [high, wide] = [sheet.getLastRow(), sheet.getLastColumn()];
   const range = sheet.getRange(
-    ...([anchor.row, anchor.column, Math.max(1, high - anchor.row + 1)] as const),
+    anchor.row,
+    anchor.column,
+    Math.max(1, high - anchor.row + 1),
     Math.max(1, wide - anchor.column + 1),
   );
   const formulas = range.getFormulas();
@@ -48,7 +50,8 @@ export function cellsInTheWay(
     .map(({ row, column }) => {
       const [value, formula] = [values[row]?.[column], formulas[row]?.[column] ?? ""];
       return {
-        ...{ row: anchor.row + row, column: anchor.column + column },
+        row: anchor.row + row,
+        column: anchor.column + column,
         shown: formula === "" ? value : formula,
       };
     });

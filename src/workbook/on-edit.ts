@@ -80,10 +80,10 @@ function sayOfEdited(
   const values = range.getValues();
   if (!beginsWithMark(values)) return;
   const rows = dueRows(values).filter(
-    ({ row, box, state: said }) =>
-      row >= rowStart && row <= rowEnd && box === "ticked" && !saysWritten(said),
+    ({ row, box, state: written }) =>
+      row >= rowStart && row <= rowEnd && box === "ticked" && !saysWritten(written),
   );
-  sayInRows(sheet, range, new Map(rows.map((row) => [row, state(row)])));
+  sayInRows(sheet, range, { states: new Map(rows.map((row) => [row, state(row)])) });
   if (rowStart < DUE_FIRST_ROW && isTicked(values[0]?.[DUE_TOP.anew - 1])) {
     const why = state({ memory: { writes: [], asked: "" } }).text;
     sheet.getRange(1, 1).setValue(safeText(`${MARK} due list, not made anew. ${why}`));

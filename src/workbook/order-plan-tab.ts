@@ -13,7 +13,7 @@ import { pageText } from "./page-text";
 import { orderAsked } from "./planned-order";
 import { type RecordsNow, recordsNow } from "./records-tab";
 import { settingCells } from "./settings";
-import { headerRowIn, placesOf } from "./straighten";
+import { columnsStanding, headerRowIn } from "./straighten";
 import { DAY_FORMAT, type TabContent } from "./tab-content";
 import { timetablePart } from "./timetable-source";
 import { topCells } from "./top-cells";
@@ -133,16 +133,16 @@ function askedCells(
 ): AskedCells {
   const header = headerRowIn(values, HEADER);
   const stands = (values[header] ?? []).map(String);
-  const places = placesOf(HEADER, stands);
+  const columns = columnsStanding(HEADER, stands);
   const moved = formulaRow - (FORMULA_ROW - ASKED_ROW) + 1;
   // Where rows were sorted, what is asked stands elsewhere.
-  const wanted = places[HEADER.indexOf("Wanted")] ?? -1;
+  const wanted = columns[HEADER.indexOf("Wanted")] ?? -1;
   const isAsked = (row: readonly unknown[] | undefined) => typeof row?.[wanted] === "number";
   const sorted = isAsked(values[header + 1]) ? -1 : values.findIndex(isAsked);
   const row = sorted !== -1 ? sorted + 1 : header + 2;
   return (name) => {
     const at = HEADER.indexOf(name);
-    const column = (header === -1 ? undefined : places[at]) ?? formulaColumn + at;
+    const column = (header === -1 ? undefined : columns[at]) ?? formulaColumn + at;
     return { row: header === -1 ? moved : row, column: column + 1 };
   };
 }
@@ -169,9 +169,16 @@ function planFormula(
   };
   const { asOf, columns } = settingCells(workbook);
   const parts = [
-    ...[asked("Wanted"), asked("By"), timetablePart(workbook, settings.timetableTab)],
-    ...[asked("Method"), asked("Assurance"), columnsPart(sheet.getName(), values[0]?.length ?? 1)],
-    ...[columns, asOf, asked("Variety"), asked("Harvest months")],
+    asked("Wanted"),
+    asked("By"),
+    timetablePart(workbook, settings.timetableTab),
+    asked("Method"),
+    asked("Assurance"),
+    columnsPart(sheet.getName(), values[0]?.length ?? 1),
+    columns,
+    asOf,
+    asked("Variety"),
+    asked("Harvest months"),
   ];
   return formulaCall(PLAN_FUNCTION, parts);
 }

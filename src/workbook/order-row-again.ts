@@ -1,8 +1,8 @@
 import { cellText, quoted, shortened } from "../core";
 import type { Door } from "../door/index";
-import { cellName, placeOfCell } from "./cell-name";
+import { cellName, rowAndColumn } from "./cell-name";
 import { chosenRow, type FoundAgain, NOTHING_FOUND, wasWritten } from "./find-again";
-import { widthOf } from "./orders-end";
+import { columnsSpanned } from "./orders-end";
 import type { OrdersTable } from "./orders-tab";
 import type { Landmark } from "./table-write";
 import type { LogEntry } from "./write-log";
@@ -46,15 +46,19 @@ export function orderRowAgain(
     landmarks: landmarksOf(table, row),
     headerRows: [headerRow + 1],
     nameColumn: (columns[0] as number) + 1,
-    beside: besideIn(table, row, columns),
+    ownBeside: besideIn(table, row, columns),
   };
 
   function cellsIn(row: number): FoundAgain["cells"] {
     return entries.map((entry, at) => {
       const column = (columns[at] as number) + 1;
       return {
-        ...{ entry, row, column, cell: cellName({ row, column }) },
-        ...{ before: entry.after, after: entry.before },
+        entry,
+        row,
+        column,
+        cell: cellName({ row, column }),
+        before: entry.after,
+        after: entry.before,
         holds: values[row - 1]?.[column - 1] ?? "",
       };
     });
@@ -83,7 +87,7 @@ function columnIn(
     cellText(door.cell(value)) === header ? [column] : [],
   );
   if (alike.length < 2) return alike[0] ?? null;
-  return alike.find((column) => column + 1 === placeOfCell(cell)?.column) ?? null;
+  return alike.find((column) => column + 1 === rowAndColumn(cell)?.column) ?? null;
 }
 
 /** What somebody has put into the row since, and not by a formula. */
@@ -91,9 +95,9 @@ function besideIn(
   table: OrdersTable,
   row: number,
   written: readonly (number | null)[],
-): FoundAgain["beside"] {
+): FoundAgain["ownBeside"] {
   const { sheet, values, headerRow } = table;
-  const { first, end } = widthOf(table);
+  const { first, end } = columnsSpanned(table);
   return (values[row - 1] ?? []).slice(first, end).flatMap((holds, at) => {
     const column = first + at;
     if (written.includes(column) || holds === "" || holds === false) return [];

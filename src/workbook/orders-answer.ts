@@ -34,8 +34,12 @@ export function ordersAnswer(now: RecordsNow): OrdersAnswer {
     assurance: USUAL_ASSURANCE,
     orders: outlooks.map(
       ({ order, fullBy, ...expected }): OrderRow => ({
-        ...{ order: order.name, customer: order.customer, variety: order.variety },
-        ...{ wanted: order.wanted, delivered: order.delivered, by: isoDay(order.by) },
+        order: order.name,
+        customer: order.customer,
+        variety: order.variety,
+        wanted: order.wanted,
+        delivered: order.delivered,
+        by: isoDay(order.by),
         ...expected,
         fullBy: fullBy === null ? null : isoDay(fullBy),
       }),

@@ -13,7 +13,7 @@ const isBlank = (value: unknown) => value === undefined || value === "" || value
 export function roomBelow({ door, asOf }: RecordsNow, table: OrdersTable): number {
   const { values, headerRow, sheet } = table;
   const last = Math.max(headerRow + 1, ...door.orders(values, asOf).rows);
-  const { first, end } = widthOf(table);
+  const { first, end } = columnsSpanned(table);
   for (let row = last + 1; row <= values.length; row += 1) {
     const cells = (values[row - 1] ?? []).slice(first, end);
     const filled = cells.find((value) => !isBlank(value) && String(value).trim() !== "");
@@ -27,7 +27,7 @@ export function roomBelow({ door, asOf }: RecordsNow, table: OrdersTable): numbe
 }
 
 /** Columns of the table, from 0: those that are known, and what stands beside them without a gap. */
-export function widthOf({ values, headerRow, columnOf }: OrdersTable): {
+export function columnsSpanned({ values, headerRow, columnOf }: OrdersTable): {
   readonly first: number;
   readonly end: number;
 } {

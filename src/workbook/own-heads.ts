@@ -50,9 +50,11 @@ const COLUMNS_LOOKED_AT = 20;
  */
 export function isOursWithoutTitle(
   sheet: Sheet,
-  name = sheet.getName(),
-  mark = MARK,
-  rowsLookedAt?: number,
+  {
+    name = sheet.getName(),
+    mark = MARK,
+    rows: rowsLookedAt,
+  }: { readonly name?: string; readonly mark?: string; readonly rows?: number } = {},
 ): boolean {
   const called = FUNCTIONS[name];
   const words = name.startsWith("Plan ") ? PLAN_WORDS : WORDS[name];

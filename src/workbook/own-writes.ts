@@ -24,8 +24,8 @@ export function ownWrites(
     }
   });
   return {
-    wroteCell: (place) =>
-      cells.some(({ row: at, column }) => at === place.row && column === place.column),
+    wroteCell: (cell) =>
+      cells.some(({ row: at, column }) => at === cell.row && column === cell.column),
     keeps: ({ header, after }) =>
       lines.some(
         (line) =>

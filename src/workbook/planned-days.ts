@@ -18,17 +18,17 @@ const MOST_DAYS = 366;
 export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean): WorkAnswer {
   const { records, timetable, asOf, door, workbook, settings } = now;
   const tabs = crewTabs(workbook, door, settings.recordsTab);
-  const said = {
+  const tabNames = {
     asOf: isoDay(asOf),
     crewTab: tabs.crew?.getName() ?? null,
     closedTab: tabs.closed?.getName() ?? null,
     crewHeader: CREW_HEADER,
   };
   const nothing = { persons: [], days: [], overloads: [], parts: [], unassigned: [], remark: null };
-  if (tabs.crew === null) return { ...said, ...nothing };
+  if (tabs.crew === null) return { ...tabNames, ...nothing };
   const crew = crewAsCalled(now, tabs.crew, initials);
   if (crew.crew.length === 0) {
-    return { ...said, ...nothing, remark: crewRemarks(crew).join("; ") || null };
+    return { ...tabNames, ...nothing, remark: crewRemarks(crew).join("; ") || null };
   }
   const closedDays = door.closedDays(tabs.closed?.getDataRange().getValues() ?? "", asOf);
   const days = wholeDays(asked);
@@ -39,11 +39,14 @@ export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean):
     if (day !== null) hoursOn.set(day, (hoursOn.get(day) ?? 0) + (hours ?? 0));
   }
   return {
-    ...said,
-    ...{ persons, remark },
+    ...tabNames,
+    persons,
+    remark,
     days: plan.days.map(
       ({ day, isClosed, there }): PlannedDay => ({
-        ...{ day: isoDay(day), isClosed, hands: there },
+        day: isoDay(day),
+        isClosed,
+        hands: there,
         asked: hundredths(hoursOn.get(day) ?? 0),
         there: hundredths(there.reduce((sum, one) => sum + one, 0)),
         isOverloaded: proofs.some(({ from, to }) => from <= day && day <= to),
@@ -51,7 +54,8 @@ export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean):
     ),
     overloads: proofs.map(({ from, to, ...words }) => ({
       ...words,
-      ...{ from: isoDay(from), to: isoDay(to) },
+      from: isoDay(from),
+      to: isoDay(to),
     })),
     parts: placed.map(plainPart),
     unassigned: [...leftOver, ...later].map(plainPart),
@@ -64,7 +68,9 @@ function plainPart({ day, task, plants, hours, person, remarks }: WorkPart): Pla
     task: task.step.name,
     batch: task.batch,
     place: task.place,
-    ...{ plants, hours, person },
+    plants,
+    hours,
+    person,
     by: isoDay(task.by),
     remark: remarks.join("; "),
     counted: task.step.counted,

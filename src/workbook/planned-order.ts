@@ -6,21 +6,21 @@ import type { RecordsNow } from "./records-tab";
 import { sidebarWords } from "./sidebar-words";
 
 /** What sentences call the number of plants and the day. */
-export const SAID = { wanted: "Wanted", readyBy: "By" } as const;
+export const NAMED_ON_PAGE = { wanted: "Wanted", readyBy: "By" } as const;
 
 /** The order that the page asks about. @throws Error in a sentence when it can't be planned */
 export function orderAsked(now: RecordsNow, request: PlanOrderRequest): PlanQuestion {
   const { door, timetable, records, asOf } = now;
   const order = {
     wanted: pageNumber(request.wanted),
-    readyBy: pageText(SAID.readyBy, request.by),
+    readyBy: pageText(NAMED_ON_PAGE.readyBy, request.by),
     method: pageText("Method", request.method),
     assurance: pageNumber(request.assurance),
     asOf: isoDay(asOf),
     variety: pageText("Variety", request.variety),
     harvest: pageText("Harvest months", request.harvest),
   };
-  return planQuestion(door, order, timetable, () => records, SAID);
+  return planQuestion(door, order, { timetable, records: () => records, names: NAMED_ON_PAGE });
 }
 
 /** The plan of an order, by the records as they stand now. */

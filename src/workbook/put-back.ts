@@ -1,7 +1,7 @@
 import { cellName } from "./cell-name";
 import { hasFewerRows, isInPlace } from "./cells-in-place";
 import { moved, NotPutBack } from "./changed-meanwhile";
-import { type Grid, type Hit, traceCells, valueAt } from "./moved-cells";
+import { type CellValues, type Hit, traceCells, valueAt } from "./moved-cells";
 import { movedFormula } from "./moved-formula";
 import { safeText } from "./safe-text";
 import type { Snapshot } from "./spilled-cells";
@@ -33,16 +33,18 @@ interface Restore {
 /** Undoes what was written; a cell that somebody has changed since is left as it is. */
 export function putBack(
   sheet: Sheet,
-  before: Snapshot,
-  groups: readonly WriteGroup[],
   {
-    because,
-    room,
-    noteHits,
+    before,
+    groups,
+    options: { because, room, noteHits },
   }: {
-    readonly because: unknown;
-    readonly room: number | null;
-    readonly noteHits: NoteHits;
+    readonly before: Snapshot;
+    readonly groups: readonly WriteGroup[];
+    readonly options: {
+      readonly because: unknown;
+      readonly room: number | null;
+      readonly noteHits: NoteHits;
+    };
   },
 ): void {
   const why = because instanceof Error ? because.message : String(because);
@@ -56,11 +58,11 @@ export function putBack(
     for (const group of groups) {
       const traced = isInPlace(now, group)
         ? { own: group.writes, hits: [] }
-        : traceCells(before.values, now, group, isShorter);
+        : traceCells(before.values, now, { group, hasFewerRows: isShorter });
       group.writes.forEach(({ before: value, after }, at) => {
-        const place = traced.own[at] ?? null;
-        if (place === null || !isAlike(valueAt(now, place.row, place.column), after)) return;
-        own.push({ row: place.row, column: place.column, value, formula: "" });
+        const found = traced.own[at] ?? null;
+        if (found === null || !isAlike(valueAt(now, found.row, found.column), after)) return;
+        own.push({ row: found.row, column: found.column, value, formula: "" });
       });
       hits.push(...traced.hits);
     }
@@ -89,7 +91,9 @@ function restoreOf({ formulas }: Snapshot, hit: Hit): Restore[] {
   const formula = from === null ? "" : (formulas[from.row - 1]?.[from.column - 1] ?? "");
   return [
     {
-      ...{ row, column, value: was as CellContent },
+      row,
+      column,
+      value: was as CellContent,
       formula: movedFormula(formula, from?.row, row),
       isDay: write.after instanceof Date && !(was instanceof Date),
     },
@@ -99,10 +103,17 @@ function restoreOf({ formulas }: Snapshot, hit: Hit): Restore[] {
 /** How a cell of the same column is shown that was not written: a day leaves its format behind. */
 function formatBeside(
   sheet: Sheet,
-  now: Grid,
-  cells: readonly Restore[],
-  row: number,
-  column: number,
+  {
+    now,
+    cells,
+    row,
+    column,
+  }: {
+    readonly now: CellValues;
+    readonly cells: readonly Restore[];
+    readonly row: number;
+    readonly column: number;
+  },
 ): string {
   const taken = new Set(cells.filter((one) => one.column === column).map((one) => one.row));
   const free = Array.from({ length: now.length }, (_, at) => at + 1)
@@ -112,11 +123,11 @@ function formatBeside(
 }
 
 /** @throws Error when the cells do not stand as they should afterwards */
-function restore(sheet: Sheet, now: Grid, cells: readonly Restore[]): void {
+function restore(sheet: Sheet, now: CellValues, cells: readonly Restore[]): void {
   if (cells.length === 0) return;
   for (const { row, column, value, formula, isDay = false } of [...cells].reverse()) {
     const cell = sheet.getRange(row, column);
-    if (isDay) cell.setNumberFormat(formatBeside(sheet, now, cells, row, column));
+    if (isDay) cell.setNumberFormat(formatBeside(sheet, { now, cells, row, column }));
     if (formula === "") cell.setValue(typeof value === "string" ? safeText(value) : value);
     else cell.setFormula(formula);
   }

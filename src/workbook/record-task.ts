@@ -3,16 +3,16 @@ import { cellName } from "./cell-name";
 import { ChangedMeanwhile } from "./changed-meanwhile";
 import { countLike, dayLike } from "./column-form";
 import { countsIn, daysIn } from "./column-samples";
-import { hardlyMeant, occupied, withoutColumn } from "./doubts";
+import { doubtsAbout, occupied, withoutColumn } from "./doubts";
 import { headerCells } from "./find-again";
 import { withLock } from "./lock";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
 import { fittingText } from "./safe-text";
 import { settleLog } from "./settle-log";
 import type { CellWritten, Question, RecordAnswer, RecordRequest } from "./sidebar-calls";
-import { columnOf, type Place } from "./table-columns";
+import { columnReadAs, type TableCell } from "./table-columns";
 import { type CellWrite, type Landmark, sameValue, type TableMarks } from "./table-write";
-import { type Target, taskTarget } from "./task-target";
+import { type TaskTarget, taskTarget } from "./task-target";
 import { writeGroups } from "./write-groups";
 import { type LoggedCell, openLog } from "./write-log";
 
@@ -40,7 +40,7 @@ export interface RecordPlan {
 
 /** What the one who asks has written before, which may be corrected without a question. */
 export interface OwnWrites {
-  wroteCell(place: { readonly row: number; readonly column: number }): boolean;
+  wroteCell(cell: { readonly row: number; readonly column: number }): boolean;
   /** Whether the log alone holds that already. */
   keeps(cell: LoggedCell): boolean;
 }
@@ -94,15 +94,15 @@ export function planRecord(
   wish: RecordWish,
   own: OwnWrites = NOTHING_OWN,
 ): RecordPlan {
-  const said = wish.day === null ? null : now.door.day("day", wish.day);
-  const target = taskTarget(now, wish.batch, wish.task, said);
-  const day = said ?? target.recordedDay ?? now.asOf;
-  const planned = plannedCells(now, target, wish, day, own);
+  const dayAsked = wish.day === null ? null : now.door.day("day", wish.day);
+  const target = taskTarget(now, { batchName: wish.batch, task: wish.task, day: dayAsked });
+  const day = dayAsked ?? target.recordedDay ?? now.asOf;
+  const planned = plannedCells(now, { target, request: wish, day, own });
   if (target.day === null && target.count === null) {
     throw new Error(`Your table has no column for ${wish.task}: add one`);
   }
   const writes = planned.filter(({ before, after }) => !sameValue(before, after));
-  const { kept, questions } = withoutColumn(now, target, wish, own);
+  const { kept, questions } = withoutColumn(now, { target, request: wish, own });
   const isNothing = writes.length === 0 && kept.length === 0;
   const { counted, count, recordedCount } = target;
   return {
@@ -112,7 +112,7 @@ export function planRecord(
     asked: isNothing
       ? []
       : [
-          ...hardlyMeant(now, target, wish, day),
+          ...doubtsAbout(now, { target, request: wish, day }),
           ...occupied(
             now,
             writes.filter((cell) => !own.wroteCell(cell)),
@@ -130,17 +130,18 @@ export function planRecord(
 }
 
 /** The batch's name in its row, and the header over each column that is written. */
-function marksOf(now: RecordsNow, target: Target, writes: readonly CellWrite[]): TableMarks {
+function marksOf(now: RecordsNow, target: TaskTarget, writes: readonly CellWrite[]): TableMarks {
   const { records, values } = now;
   const headers = headerCells(
     records,
     target.table,
     writes.map(({ column }) => column),
   );
-  const marked = (places: readonly { readonly row: number; readonly column: number }[]) =>
-    places.map(
+  const marked = (cells: readonly { readonly row: number; readonly column: number }[]) =>
+    cells.map(
       ({ row, column }): Landmark => ({
-        ...{ row, column },
+        row,
+        column,
         value: values[row - 1]?.[column - 1] ?? "",
       }),
     );
@@ -153,14 +154,14 @@ function marksOf(now: RecordsNow, target: Target, writes: readonly CellWrite[]):
   return {
     landmarks: marked([...around, ...headers]),
     headerRows: rows,
-    nameColumn: columnOf(records, target.table, "fact batch")?.column ?? null,
+    nameColumn: columnReadAs(records, target.table, "fact batch")?.column ?? null,
   };
 }
 
 /** Of a new line in a log: the line above it, and what it leaves blank. */
 function newLineMarks(
   { records }: RecordsNow,
-  { table }: Target,
+  { table }: TaskTarget,
   writes: readonly CellWrite[],
 ): { readonly row: number; readonly column: number }[] {
   const row = writes[0]?.row;
@@ -176,21 +177,32 @@ function newLineMarks(
 /** Every cell that the task has to do with, whether it holds that already or not. */
 function plannedCells(
   now: RecordsNow,
-  target: Target,
-  request: RecordWish,
-  day: CivilDay,
-  own: OwnWrites,
+  {
+    target,
+    request,
+    day,
+    own,
+  }: {
+    readonly target: TaskTarget;
+    readonly request: RecordWish;
+    readonly day: CivilDay;
+    readonly own: OwnWrites;
+  },
 ): readonly PlannedCell[] {
-  const plan = (place: Place | null, after: CellWrite["after"]): PlannedCell[] => {
-    if (place === null || after === "") return [];
-    return [planned(place, after)];
+  const plan = (cell: TableCell | null, after: CellWrite["after"]): PlannedCell[] => {
+    if (cell === null || after === "") return [];
+    return [planned(cell, after)];
   };
-  const planned = (place: Place, after: CellWrite["after"]): PlannedCell => {
-    const { row, column, header } = place;
+  const planned = (cell: TableCell, after: CellWrite["after"]): PlannedCell => {
+    const { row, column, header } = cell;
     return {
-      ...{ row, column, header, batch: request.batch, task: request.task },
+      row,
+      column,
+      header,
+      batch: request.batch,
+      task: request.task,
       tab: now.tab,
-      cell: cellName(place),
+      cell: cellName(cell),
       before: (now.values[row - 1]?.[column - 1] ?? "") as CellWrite["before"],
       after: typeof after === "string" ? fittingText(after) : after,
     };
@@ -205,27 +217,27 @@ function plannedCells(
     ...blanked,
     ...plan(target.person, request.who),
     ...plan(target.note, request.note),
-    ...target.alsoWrite.flatMap(({ place, text }) => plan(place, text)),
+    ...target.alsoWrite.flatMap(({ at: cell, text }) => plan(cell, text)),
   ];
 }
 
 /** A day as it is written: a text among texts, and left as it is where it is that day already. */
-function dayCell(now: RecordsNow, target: Target, day: CivilDay): CellWrite["after"] {
-  const { day: place, recordedDay } = target;
-  if (place === null) return now.door.date(day);
-  const stands = now.values[place.row - 1]?.[place.column - 1];
+function dayCell(now: RecordsNow, target: TaskTarget, day: CivilDay): CellWrite["after"] {
+  const { day: cell, recordedDay } = target;
+  if (cell === null) return now.door.date(day);
+  const stands = now.values[cell.row - 1]?.[cell.column - 1];
   if (typeof stands === "string" && stands !== "" && recordedDay === day) return stands;
-  return dayLike(daysIn(now, target, place), place.row, day) ?? now.door.date(day);
+  return dayLike(daysIn(now, target, cell), cell.row, day) ?? now.door.date(day);
 }
 
 /** The same of a count. */
-function countCell(now: RecordsNow, target: Target, count: number | null): CellWrite["after"] {
-  const { count: place, recordedCount } = target;
+function countCell(now: RecordsNow, target: TaskTarget, count: number | null): CellWrite["after"] {
+  const { count: cell, recordedCount } = target;
   if (count === null) return "";
-  if (place === null) return count;
-  const stands = now.values[place.row - 1]?.[place.column - 1];
+  if (cell === null) return count;
+  const stands = now.values[cell.row - 1]?.[cell.column - 1];
   if (typeof stands === "string" && stands !== "" && recordedCount === count) return stands;
-  return countLike(countsIn(now, target, place), place.row, count);
+  return countLike(countsIn(now, target, cell), cell.row, count);
 }
 
 export function cellShown(now: RecordsNow, { tab, cell, header, after }: PlannedCell): CellWritten {

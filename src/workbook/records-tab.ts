@@ -46,28 +46,27 @@ export interface RecordsNow {
  */
 export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
-  const said = readSettings(workbook);
-  if (said === null) throw new Error("The workbook is not set up yet: open Set up first");
-  const wanted = tab ?? said.recordsTab;
+  const saved = readSettings(workbook);
+  if (saved === null) throw new Error("The workbook is not set up yet: open Set up first");
+  const wanted = tab ?? saved.recordsTab;
   if (wanted === "")
     throw new Error(`${OWN_TABS.settings} names no records tab: choose it in Set up`);
   const there = tabCells(workbook, wanted);
   const cells =
-    there ?? (tab === undefined ? renamedTab(workbook, wanted, said.timetableTab) : null);
+    there ?? (tab === undefined ? renamedTab(workbook, wanted, saved.timetableTab) : null);
   if (cells === null) {
     throw new Error(
       `There is no tab ${quoted(wanted)} any more: give it its name back, or choose the records tab in Set up`,
     );
   }
   const name = there === null ? cells.sheet.getName() : wanted;
-  const settings = tab === undefined ? { ...said, recordsTab: name } : said;
+  const settings = tab === undefined ? { ...saved, recordsTab: name } : saved;
   const columns = name === settings.recordsTab ? settings.columns : [];
-  return readTab(
-    workbook,
-    cells.sheet,
-    { ...settings, columns },
-    { faultyToo, ...cells, tab: name },
-  );
+  return readTab(workbook, {
+    sheet: cells.sheet,
+    settings: { ...settings, columns },
+    read: { faultyToo, ...cells, tab: name },
+  });
 }
 
 /**
@@ -77,13 +76,19 @@ export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
  */
 export function readTab(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
-  sheet: GoogleAppsScript.Spreadsheet.Sheet,
-  settings: Settings,
-  read: {
-    readonly faultyToo?: boolean;
-    readonly tab?: string;
-    readonly values?: readonly (readonly unknown[])[];
-  } = {},
+  {
+    sheet,
+    settings,
+    read = {},
+  }: {
+    readonly sheet: GoogleAppsScript.Spreadsheet.Sheet;
+    readonly settings: Settings;
+    readonly read?: {
+      readonly faultyToo?: boolean;
+      readonly tab?: string;
+      readonly values?: readonly (readonly unknown[])[];
+    };
+  },
 ): RecordsNow {
   const { faultyToo = false, tab = sheet.getName() } = read;
   const host = workbookHost(workbook);
@@ -102,8 +107,18 @@ export function readTab(
   const records = readAs(values);
   const minute = () => minuteOf(host, new Date());
   return {
-    ...{ workbook, sheet, tab, settings, door, minute, values, records, timetable, faults },
-    ...{ asOf, readAs },
+    workbook,
+    sheet,
+    tab,
+    settings,
+    door,
+    minute,
+    values,
+    records,
+    timetable,
+    faults,
+    asOf,
+    readAs,
   };
 }
 

@@ -11,13 +11,18 @@ import { safeText } from "./safe-text";
 export function sayInRows(
   sheet: GoogleAppsScript.Spreadsheet.Sheet,
   range: GoogleAppsScript.Spreadsheet.Range,
-  said: ReadonlyMap<DueRow, RowState>,
-  changes: ReadonlyMap<DueRow, number> = new Map(),
+  {
+    states,
+    changes = new Map(),
+  }: {
+    readonly states: ReadonlyMap<DueRow, RowState>;
+    readonly changes?: ReadonlyMap<DueRow, number>;
+  },
 ): void {
-  if (said.size === 0) return;
+  if (states.size === 0) return;
   const now = dueRows(range.getValues());
   const texts = new Map<DueRow, RowState & { readonly change: number }>();
-  for (const [row, state] of said) {
+  for (const [row, state] of states) {
     const stands = standingRow(now, row, texts);
     if (stands === null) continue;
     texts.set(stands, { ...state, change: stands.change + (changes.get(row) ?? 0) });
@@ -26,9 +31,9 @@ export function sayInRows(
     ([row, { text, memory, change }]) =>
       text !== row.state || memoryText(memory) !== memoryText(row.memory) || change !== row.change,
   );
-  const places = changed.map(([{ row }]) => row);
-  if (places.length > 0) {
-    const [first, last] = [Math.min(...places), Math.max(...places)];
+  const rows = changed.map(([{ row }]) => row);
+  if (rows.length > 0) {
+    const [first, last] = [Math.min(...rows), Math.max(...rows)];
     const block = now.filter(({ row }) => row >= first && row <= last);
     sheet.getRange(first, DUE_COLUMN.state, block.length, 3).setValues(
       block.map((row) => {

@@ -131,13 +131,21 @@ function checked(
   const before = readSettings(workbook);
   const kept = before?.recordsTab === request.tab ? before.compareBy : "";
   const settings: Settled = {
-    ...{ recordsTab: request.tab, timetableTab: own, columns },
+    recordsTab: request.tab,
+    timetableTab: own,
+    columns,
     compareBy: request.compareBy === "" ? NO_TAB : (request.compareBy ?? kept),
     initials: request.initials ?? before?.initials ?? false,
   };
   // Read as it will be read, so that a table that can't be is met with before anything is made.
-  const { records } = readTab(workbook, sheet, {
-    ...{ ...settings, asOf: before?.asOf ?? "", level: "", daysAhead: "" },
+  const { records } = readTab(workbook, {
+    sheet,
+    settings: {
+      ...settings,
+      asOf: before?.asOf ?? "",
+      level: "",
+      daysAhead: "",
+    },
   });
   const { compareBy } = request;
   if (compareBy !== undefined && compareBy !== "" && !groupHeaders(records).includes(compareBy)) {

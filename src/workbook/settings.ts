@@ -1,20 +1,20 @@
 import { TOLD_HEADER } from "../door/index";
 import { columnLetters } from "./cell-name";
 import { type FormulaPart, TODAY, tabPart } from "./formula-text";
-import { MARK } from "./mark";
-import type { OwnSettings } from "./own-settings";
-import { isOurs, OWN_TABS, ownCells } from "./own-tabs";
-import { safeText } from "./safe-text";
 import {
+  type FoundSettings,
+  findSettings,
   LABEL,
   MADE_ROW,
   NEWER_NAMES,
   SETTING_NAMES,
   SETTINGS_HEADER,
   type SettingName,
-  type SettingsPlaces,
-  settingsPlaces,
-} from "./settings-places";
+} from "./found-settings";
+import { MARK } from "./mark";
+import type { OwnSettings } from "./own-settings";
+import { isOurs, OWN_TABS, ownCells } from "./own-tabs";
+import { safeText } from "./safe-text";
 import { type OwnLayout, straightValues } from "./straighten";
 import { DAY_FORMAT, type TabCell, type TabContent } from "./tab-content";
 import { scriptVersion } from "./version";
@@ -69,10 +69,10 @@ export function readSettings(workbook: Workbook): Settings | null {
   const own = ownCells(workbook, OWN_TABS.settings);
   if (own === null) return null;
   const cells = own.values;
-  const places = settingsPlaces(cells);
+  const found = findSettings(cells);
   const value = (name: SettingName): unknown => {
-    const row = places.row[name];
-    return row === null ? "" : (cells[row]?.[places.values] ?? "");
+    const row = found.row[name];
+    return row === null ? "" : (cells[row]?.[found.values] ?? "");
   };
   const people = String(value("people")).trim();
   return {
@@ -84,13 +84,13 @@ export function readSettings(workbook: Workbook): Settings | null {
     compareBy: String(value("compareBy")).trim(),
     // Whatever else was typed there, such as the word in another language, was not typed for names.
     initials: people !== "" && people.toLowerCase() !== NAMES,
-    columns: toldIn(cells, places),
+    columns: toldIn(cells, found),
   };
 }
 
 /** The told columns: below their header; in a tab that was sorted, wherever they have come to. */
-function toldIn(cells: readonly (readonly unknown[])[], places: SettingsPlaces) {
-  const { labels, values, row, isOrderly } = places;
+function toldIn(cells: readonly (readonly unknown[])[], found: FoundSettings) {
+  const { labels, values, row, isOrderly } = found;
   const first = isOrderly ? (row.columnsHeader ?? 0) + 1 : 0;
   const settings = new Set<number | null>(Object.values(row));
   return cells.flatMap((line, at) => {
@@ -119,11 +119,11 @@ export interface SettingCells {
  * @throws Error in a sentence when one of them is gone
  */
 export function settingCells(workbook: Workbook): SettingCells {
-  const places = settingsPlaces(ownCells(workbook, OWN_TABS.settings)?.values ?? []);
-  const [name, value] = [columnLetters(places.labels + 1), columnLetters(places.values + 1)];
+  const found = findSettings(ownCells(workbook, OWN_TABS.settings)?.values ?? []);
+  const [name, value] = [columnLetters(found.labels + 1), columnLetters(found.values + 1)];
   const part = (cells: string) => tabPart(OWN_TABS.settings, cells);
-  const row = (one: keyof SettingsPlaces["row"]): number => {
-    const at = places.row[one];
+  const row = (one: keyof FoundSettings["row"]): number => {
+    const at = found.row[one];
     if (at !== null) return at + 1;
     throw new Error(
       `${OWN_TABS.settings} has lost a line ("${one === "columnsHeader" ? TOLD_HEADER[0] : LABEL[one]}"): make the tabs again in Set up, which puts it back`,
@@ -151,19 +151,19 @@ export type Settled = Pick<
  * another. Rows that were sorted or deleted are brought back to their order.
  */
 export function writeSettings(sheet: Sheet, settled: Settled, setUpAt: string): void {
-  const places = withNewerRows(sheet, settingsPlaces(straightValues(sheet, LAYOUT)));
-  const first = places.isOrderly
-    ? Math.min(...SETTING_NAMES.map((name) => places.row[name] ?? 0))
+  const found = withNewerRows(sheet, findSettings(straightValues(sheet, LAYOUT)));
+  const first = found.isOrderly
+    ? Math.min(...SETTING_NAMES.map((name) => found.row[name] ?? 0))
     : MADE_ROW.recordsTab;
-  const width = places.isOrderly ? 2 : SETTINGS_HEADER.length;
-  const top = places.isOrderly ? (places.row.columnsHeader ?? 0) : MADE_ROW.columnsHeader;
+  const width = found.isOrderly ? 2 : SETTINGS_HEADER.length;
+  const top = found.isOrderly ? (found.row.columnsHeader ?? 0) : MADE_ROW.columnsHeader;
   makeRoom(sheet, top + 1 + COLUMN_ROWS, width);
-  const stand = cellsOf(sheet, first, width);
-  const rows = places.isOrderly
-    ? stand.slice(0, top + 1 + COLUMN_ROWS - first)
-    : inOrder(stand, places, first);
+  const standing = cellsOf(sheet, first, width);
+  const rows = found.isOrderly
+    ? standing.slice(0, top + 1 + COLUMN_ROWS - first)
+    : inOrder(standing, found, first);
   const line = (at: number): unknown[] => rows[at - first] as unknown[];
-  const rowOf = (name: SettingName) => (places.isOrderly ? places.row[name] : MADE_ROW[name]) ?? 0;
+  const rowOf = (name: SettingName) => (found.isOrderly ? found.row[name] : MADE_ROW[name]) ?? 0;
   line(rowOf("recordsTab"))[1] = safeText(settled.recordsTab);
   line(rowOf("timetableTab"))[1] = safeText(settled.timetableTab ?? "");
   line(rowOf("compareBy"))[1] = safeText(settled.compareBy);
@@ -175,7 +175,7 @@ export function writeSettings(sheet: Sheet, settled: Settled, setUpAt: string): 
     line(top + 1 + at).splice(0, 2, ...(settled.columns[at] ?? ["", ""]).map(safeText));
   }
   makeRoom(sheet, first + rows.length, width);
-  if (!places.isOrderly) {
+  if (!found.isOrderly) {
     // A day's format went along with its row when that was sorted, and would make a day of a number.
     const formats = SETTING_NAMES.map((name) => [name === "asOf" ? DAY_FORMAT : "General"]);
     sheet.getRange(MADE_ROW.recordsTab + 1, 2, formats.length, 1).setNumberFormats(formats);
@@ -189,14 +189,14 @@ export function writeSettings(sheet: Sheet, settled: Settled, setUpAt: string): 
  * Puts the rows that the tab of an older add-in lacks above the told columns, so that whatever points
  * at these goes on pointing at them.
  */
-function withNewerRows(sheet: Sheet, places: SettingsPlaces): SettingsPlaces {
-  const { columnsHeader: told } = places.row;
-  if (!places.isOlder || told === null) return places;
+function withNewerRows(sheet: Sheet, found: FoundSettings): FoundSettings {
+  const { columnsHeader: told } = found.row;
+  if (!found.isOlder || told === null) return found;
   sheet.insertRowsBefore(told + 1, NEWER_NAMES.length);
   sheet
     .getRange(told + 1, 1, NEWER_NAMES.length, SETTINGS_HEADER.length)
     .setValues(NEWER_NAMES.map((name) => [LABEL[name], "", WHAT_FOR[name]]));
-  return settingsPlaces(sheet.getDataRange().getValues());
+  return findSettings(sheet.getDataRange().getValues());
 }
 
 /** What the tab's first line says, written anew by each Set up. */
@@ -225,16 +225,16 @@ function cellsOf(sheet: Sheet, first: number, width: number): unknown[][] {
 
 /** The settings in our order, then room for the told columns, then a person's own rows. */
 function inOrder(
-  stand: readonly (readonly unknown[])[],
-  { row }: SettingsPlaces,
+  standing: readonly (readonly unknown[])[],
+  { row }: FoundSettings,
   first: number,
 ): unknown[][] {
   const blank = () => SETTINGS_HEADER.map(() => "");
-  const at = (place: number | null) => (place === null ? undefined : stand[place - first]);
+  const at = (index: number | null) => (index === null ? undefined : standing[index - first]);
   const ours = new Set<number | null>(Object.values(row));
   const isTold = (line: readonly unknown[]) => line[0] !== "" && line[1] !== "";
-  const others = stand.filter(
-    (line, place) => !ours.has(place + first) && line.some((cell) => cell !== "") && !isTold(line),
+  const others = standing.filter(
+    (line, index) => !ours.has(index + first) && line.some((cell) => cell !== "") && !isTold(line),
   );
   return [
     ...SETTING_NAMES.map((name) => [...(at(row[name]) ?? blank())]),
@@ -242,7 +242,7 @@ function inOrder(
     ...Array.from({ length: COLUMN_ROWS }, blank),
     ...others.map((line) => [...line]),
     // Where rows stood that have moved up.
-    ...stand.slice(SETTING_NAMES.length + 1 + COLUMN_ROWS + others.length).map(blank),
+    ...standing.slice(SETTING_NAMES.length + 1 + COLUMN_ROWS + others.length).map(blank),
   ];
 }
 

@@ -1,4 +1,4 @@
-import { placeOfCell } from "./cell-name";
+import { rowAndColumn } from "./cell-name";
 import { valueAt } from "./moved-cells";
 import { type RecordsNow, recordsNow } from "./records-tab";
 import { sameValue } from "./table-write";
@@ -47,14 +47,17 @@ function tableOf(now: RecordsNow, [entry]: readonly LogEntry[]): WrittenTable | 
 function settled(now: WrittenTable | null, entries: readonly LogEntry[]): LogState {
   if (now === null) return "not known";
   try {
-    const found = now.again(entries);
+    const found = now.findCells(entries);
     const written = found.cells.filter(({ holds, entry }) => sameValue(holds, entry.after));
     const blank = found.cells.filter(({ holds, entry }) => sameValue(holds, entry.before));
     if (written.length === found.cells.length) return "written";
     if (written.length + blank.length < found.cells.length) return "not known";
     if (blank.some(({ entry, cell }) => isElsewhere(now, entry, cell))) return "not known";
     if (written.length > 0) {
-      allOrNone(now.sheet, [{ ...found, writes: written }], now.values, () => undefined);
+      allOrNone(now.sheet, [{ ...found, writes: written }], {
+        known: now.values,
+        end: () => undefined,
+      });
     }
     return entries[0]?.state === "taking back" ? "taken back" : "not written";
   } catch {
@@ -71,6 +74,6 @@ function isElsewhere(now: WrittenTable, { state, cell, after }: LogEntry, stands
 }
 
 function valueIn({ values }: WrittenTable, cell: string): unknown {
-  const place = placeOfCell(cell);
-  return place === null ? undefined : valueAt(values, place.row, place.column);
+  const at = rowAndColumn(cell);
+  return at === null ? undefined : valueAt(values, at.row, at.column);
 }

@@ -37,7 +37,7 @@ import { readSettings } from "./settings";
 import type { AnswerOf, CheckRow, RequestOf, SidebarCallName } from "./sidebar-calls";
 import { sidebarWords } from "./sidebar-words";
 import { recordTabCandidates } from "./tab-candidates";
-import { columnOf } from "./table-columns";
+import { columnReadAs } from "./table-columns";
 import { takeBack } from "./take-back";
 import { timetableCandidates, timetableToGuessBy } from "./timetable-source";
 import { TAKES_LEVEL, usualGrouping } from "./usual-grouping";
@@ -85,9 +85,10 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     // What the batch's own row has no column for goes into a line of the log.
     const log = records.tables.findIndex(({ kind }) => kind === "log");
     const headers = (table: number, key: string) => {
-      const own = (what: string) => columnOf(records, table, `step ${key} ${what}`)?.header ?? null;
+      const own = (what: string) =>
+        columnReadAs(records, table, `step ${key} ${what}`)?.header ?? null;
       const logged = (fact: string) =>
-        log === -1 ? null : (columnOf(records, log, `event ${fact}`)?.header ?? null);
+        log === -1 ? null : (columnReadAs(records, log, `event ${fact}`)?.header ?? null);
       const [day, count] = [own("day"), own("count")];
       return day === null && count === null
         ? { dayHeader: logged("eventDay"), countHeader: logged("eventCount") }
@@ -135,7 +136,11 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         most: row.number("Most") ?? 0,
       })),
       batches: batches.map(({ batch, month, isReady, days, plants }) => ({
-        ...{ batch: batch.name, variety: batch.variety, place: batch.place, month, isReady },
+        batch: batch.name,
+        variety: batch.variety,
+        place: batch.place,
+        month,
+        isReady,
         readyFrom: days === null ? null : isoDay(days.from),
         readyLikely: days === null ? null : isoDay(days.likely),
         readyBy: days === null ? null : isoDay(days.by),
@@ -180,7 +185,13 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         ...now.faults.map((fault) => timetableTrouble(fault, now.settings.timetableTab)),
         ...checkTroubles(now.records, { timetable: now.timetable, faults: [] }, now.asOf).map(
           ({ row, column, found, trouble, whatHappens, whatToDo, cost }) => ({
-            ...{ row, column, found, trouble, whatHappens, whatToDo, cost },
+            row,
+            column,
+            found,
+            trouble,
+            whatHappens,
+            whatToDo,
+            cost,
           }),
         ),
       ],
@@ -233,7 +244,9 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
 function timetableTrouble(fault: TimetableFault, tab: string | null): CheckRow {
   const sentence = faultSentence([fault]) ?? "";
   return {
-    ...{ row: null, column: "", found: fault.found },
+    row: null,
+    column: "",
+    found: fault.found,
     trouble: `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`,
     whatHappens: "Until it is corrected, only this check is answered",
     whatToDo: `Correct the tab ${tab ?? OWN_TABS.timetable}`,

@@ -51,7 +51,9 @@ export function filledFrom(
     const [down, wide] = [cell.row - row + 1, cell.column - column + 1];
     if (down < 1 || wide < 1 || (down === 1 && wide === 1)) return false;
     const isNear = reach.some(({ rows, columns }) => rows >= down && columns >= wide);
-    return isNear && isFree(formulas, row, column, cell.row, cell.column);
+    return (
+      isNear && isFree(formulas, { top: row, left: column, bottom: cell.row, right: cell.column })
+    );
   });
   return filler === undefined ? null : cellName(filler);
 }
@@ -64,10 +66,17 @@ export function isBroken(value: unknown): boolean {
 /** No formula stands in the block that would be filled: else the upper one would be broken. */
 function isFree(
   formulas: Snapshot["formulas"],
-  top: number,
-  left: number,
-  bottom: number,
-  right: number,
+  {
+    top,
+    left,
+    bottom,
+    right,
+  }: {
+    readonly top: number;
+    readonly left: number;
+    readonly bottom: number;
+    readonly right: number;
+  },
 ): boolean {
   for (let row = top; row <= bottom; row += 1) {
     for (let column = left; column <= right; column += 1) {
@@ -117,10 +126,10 @@ function number(letters: string): number {
   return [...letters.toUpperCase()].reduce((sum, one) => sum * 26 + one.charCodeAt(0) - 64, 0);
 }
 
-/** The name of the innermost function whose brackets stand around a place of a formula. */
-function functionAround(formula: string, place: number): string {
+/** The name of the innermost function whose brackets stand around a character of a formula. */
+function functionAround(formula: string, inside: number): string {
   let closed = 0;
-  for (let at = place - 1; at >= 0; at -= 1) {
+  for (let at = inside - 1; at >= 0; at -= 1) {
     if (formula[at] === ")") closed += 1;
     if (formula[at] !== "(") continue;
     if (closed > 0) {

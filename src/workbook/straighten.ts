@@ -47,8 +47,8 @@ function isTitle(value: unknown): boolean {
 }
 
 /**
- * Place, from 0, of the row that has most of a header's words, near the top or where a tab was sorted
- * with its header; -1 when none has half of them.
+ * Index of the row that has most of a header's words, near the top or where a tab was sorted with its
+ * header; -1 when none has half of them.
  */
 export function headerRowIn(values: Values, header: readonly string[]): number {
   const known = new Set(header);
@@ -96,11 +96,11 @@ function ownRow(
   { filled }: Pick<OwnLayout, "filled">,
 ): (row: readonly unknown[]) => boolean {
   if (filled === null) return () => false;
-  const places = filled.map((text) => header.indexOf(text));
-  return (row) => places.every((at) => (row[at] ?? "") !== "") && row.some((cell) => cell !== "");
+  const columns = filled.map((text) => header.indexOf(text));
+  return (row) => columns.every((at) => (row[at] ?? "") !== "") && row.some((cell) => cell !== "");
 }
 
-/** Where title and header stand, from 0, in a tab that was sorted with them; null where they are first. */
+/** Indexes of the rows of title and header in a tab that was sorted with them; null where they are first. */
 export function sortedHead(
   values: Values,
   layout: Pick<OwnLayout, "header" | "filled">,
@@ -113,7 +113,7 @@ export function sortedHead(
   return isSorted ? { title, header } : null;
 }
 
-/** Brings title and header, places from 0, to the top of a tab that was sorted with them. */
+/** Brings title and header, indexes of their rows, to the top of a tab that was sorted with them. */
 export function headFirst(sheet: Sheet, title: number, header: number): void {
   // Boxes go along with rows, and refuse what is no tick. They are taken off first: a row that has come to
   // its place must not be left with any.
@@ -139,11 +139,11 @@ function straightenColumns(sheet: Sheet, layout: OwnLayout): void {
   const { header } = layout;
   const wide = sheet.getMaxColumns();
   const stands = (sheet.getRange(2, 1, 1, wide).getValues()[0] ?? []).map(String);
-  const places = placesOf(header, stands);
-  // What stands where by now, as columns are moved: their places at the start, null for a new one.
+  const columns = columnsStanding(header, stands);
+  // What stands where by now, as columns are moved: their indexes at the start, null for a new one.
   const order: (number | null)[] = stands.map((_, column) => column);
   header.forEach((_, column) => {
-    const from = places[column];
+    const from = columns[column];
     const at = from === undefined ? -1 : order.indexOf(from);
     if (at === column) return;
     if (at === -1) insertColumn(sheet, column);
@@ -155,22 +155,24 @@ function straightenColumns(sheet: Sheet, layout: OwnLayout): void {
 }
 
 /** Where, from 0, each column of ours stands; undefined for one that is gone. */
-export function placesOf(
+export function columnsStanding(
   header: readonly string[],
   stands: readonly string[],
 ): readonly (number | undefined)[] {
-  const places = header.map((text) => {
+  const columns = header.map((text) => {
     const at = stands.indexOf(text);
     return at === -1 ? undefined : at;
   });
   const known = new Set(header);
-  return places.map((place, column) => {
-    if (place !== undefined) return place;
+  return columns.map((standing, column) => {
+    if (standing !== undefined) return standing;
     // A renamed one stands beside its neighbours still.
-    const [left, right] = [places[column - 1], places[column + 1]];
-    const beside = [left === undefined ? -1 : left + 1, right === undefined ? -1 : right - 1];
-    if (column === 0) beside.push(0);
-    return beside.find((at) => at >= 0 && at < stands.length && !known.has(stands[at] as string));
+    const [left, right] = [columns[column - 1], columns[column + 1]];
+    const nextToThem = [left === undefined ? -1 : left + 1, right === undefined ? -1 : right - 1];
+    if (column === 0) nextToThem.push(0);
+    return nextToThem.find(
+      (at) => at >= 0 && at < stands.length && !known.has(stands[at] as string),
+    );
   });
 }
 

@@ -58,7 +58,7 @@ const FORMATTED_BELOW = 200;
 export function fillTab(sheet: Sheet, content: TabContent): void {
   const madeBy = titleOf(content);
   const values = blockOf(content);
-  const width = widthOf(content);
+  const width = columnsWritten(content);
   // First of all, so that a tab that is left half made is known for ours.
   sheet.getRange(1, 1).setValue(madeBy);
   makeRoom(sheet, content);
@@ -99,13 +99,13 @@ export function titleOf({ madeBy }: TabContent): string {
 }
 
 /** How many columns are written. */
-export function widthOf({ rows }: TabContent): number {
+export function columnsWritten({ rows }: TabContent): number {
   return Math.max(1, ...rows.map((row) => row.length));
 }
 
 /** The rows below the first as values to be written, all of one width. */
 export function blockOf(content: TabContent): (string | number | boolean | Date)[][] {
-  const width = widthOf(content);
+  const width = columnsWritten(content);
   return content.rows.map((row) =>
     Array.from({ length: width }, (_, column) => cellValue(row[column] ?? null)),
   );
@@ -140,7 +140,7 @@ export function setFormats(sheet: Sheet, content: TabContent): void {
 /** What a person changes as they like afterwards: the header in bold and in view, and the widths. */
 export function setLook(sheet: Sheet, content: TabContent): void {
   const frozen = Math.min(content.frozenRows, content.rows.length + 1);
-  sheet.getRange(frozen, 1, 1, widthOf(content)).setFontWeight("bold");
+  sheet.getRange(frozen, 1, 1, columnsWritten(content)).setFontWeight("bold");
   sheet.setFrozenRows(frozen);
   if (content.frozenColumns !== undefined) sheet.setFrozenColumns(content.frozenColumns);
   if (content.topHeight !== undefined) sheet.setRowHeight(1, content.topHeight);

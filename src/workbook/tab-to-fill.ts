@@ -64,7 +64,9 @@ function emptyTab(
   madeAt: string,
 ): TabContent {
   return {
-    ...{ name, widths, formats },
+    name,
+    widths,
+    formats,
     madeBy: `your ${what}, made ${madeAt}; ${how}`,
     rows: [header.map((text) => ({ text }))],
     frozenRows: 2,

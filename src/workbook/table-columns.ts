@@ -1,7 +1,7 @@
 import type { Records } from "../core";
 
 /** A cell of the records tab; rows and columns from 1. */
-export interface Place {
+export interface TableCell {
   readonly row: number;
   readonly column: number;
   readonly header: string;
@@ -12,11 +12,11 @@ export interface Place {
  *
  * @param key such as "fact note", "event eventDay", "step grafting count"
  */
-export function columnOf(
+export function columnReadAs(
   { columns }: Records,
   table: number,
   key: string,
-): Omit<Place, "row"> | null {
+): Omit<TableCell, "row"> | null {
   const match = columns.find(({ target, table: of }) => {
     if (target === null || of !== table) return false;
     const own =

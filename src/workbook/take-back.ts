@@ -53,7 +53,7 @@ export function planTakeBack(now: RecordsNow, lines: readonly LogEntry[]): TakeB
   const [first] = entries;
   if (first === undefined) throw new Error("That write is not in the log");
   const table = writtenTable(now, first);
-  const found = table.again(entries);
+  const found = table.findCells(entries);
   return { lines, table, found, asked: changedSince(table, found) };
 }
 
@@ -66,8 +66,8 @@ export function restoredCells({ table, found }: TakeBackPlan): readonly CellWrit
 }
 
 /** Cells that no longer hold what was written, each in a sentence with both values. */
-function changedSince({ door, sheet }: WrittenTable, { cells, beside }: FoundAgain): Question[] {
-  const filled = beside.map(({ header, cell, holds }): Question => {
+function changedSince({ door, sheet }: WrittenTable, { cells, ownBeside }: FoundAgain): Question[] {
+  const filled = ownBeside.map(({ header, cell, holds }): Question => {
     const stands = plainText(door, holds);
     return {
       question: `${shortened(header)} (${cell}) holds ${shortened(stands)} by now, which was blank: the row is left as it is`,
@@ -107,9 +107,11 @@ export function restore(
     allOrNone(
       sheet,
       plans.map(({ found }) => ({ ...found, writes: found.cells })),
-      values,
-      () => mark("taken back"),
-      hitNotes(log, (write) => entryOf.get(write)),
+      {
+        known: values,
+        end: () => mark("taken back"),
+        noteHits: hitNotes(log, (write) => entryOf.get(write)),
+      },
     );
   } catch (error) {
     if (error instanceof NotPutBack) mark("taking back");

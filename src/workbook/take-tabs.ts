@@ -23,18 +23,18 @@ export function takeTabs(
   const compared = comparedTab(now, range, columns);
   return [
     ...(compared === null ? [] : [compared]),
-    live(
-      OWN_TABS.takesTrend,
-      formulaCall("TAKE_TREND", [range, textPart("month"), LEFT_OUT, columns]),
-      [150, 70, 70, 80, 80, 90, 90, 120],
-      { 3: SHARE, 4: SHARE, 5: SHARE, 6: SHARE },
-    ),
-    live(
-      OWN_TABS.takeReasons,
-      formulaCall("TAKE_REASONS", [range, LEFT_OUT, columns]),
-      [170, 70, 120, 150, 150, 420],
-      { 2: SHARE },
-    ),
+    live({
+      name: OWN_TABS.takesTrend,
+      formula: formulaCall("TAKE_TREND", [range, textPart("month"), LEFT_OUT, columns]),
+      widths: [150, 70, 70, 80, 80, 90, 90, 120],
+      formats: { 3: SHARE, 4: SHARE, 5: SHARE, 6: SHARE },
+    }),
+    live({
+      name: OWN_TABS.takeReasons,
+      formula: formulaCall("TAKE_REASONS", [range, LEFT_OUT, columns]),
+      widths: [170, 70, 120, 150, 150, 420],
+      formats: { 2: SHARE },
+    }),
   ];
 }
 
@@ -71,10 +71,16 @@ export function comparedTab(
     const rows = door.out(comparedTable(takes, initialsIn(records)));
     return valuesTab({ workbook, name, what: "takes compared", rows, widths, formats });
   }
-  return live(
+  return live({
     name,
-    formulaCall("TAKE_COMPARED", [range, textPart(by), textPart(evenFor), LEFT_OUT, columns]),
+    formula: formulaCall("TAKE_COMPARED", [
+      range,
+      textPart(by),
+      textPart(evenFor),
+      LEFT_OUT,
+      columns,
+    ]),
     widths,
     formats,
-  );
+  });
 }

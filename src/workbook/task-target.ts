@@ -1,13 +1,13 @@
 import { type CivilDay, methodFinder, quoted } from "../core";
 import { logTarget } from "./log-target";
 import type { RecordsNow } from "./records-tab";
-import { columnOf, type Place } from "./table-columns";
+import { columnReadAs, type TableCell } from "./table-columns";
 
 type Batch = RecordsNow["records"]["batches"][number];
 type Method = NonNullable<ReturnType<ReturnType<typeof methodFinder>>>;
 
 /** Where a task of a batch is recorded, and what it has to agree with. */
-export interface Target extends Places {
+export interface TaskTarget extends TaskCells {
   readonly stepName: string;
   readonly stepKey: string;
   readonly counted: boolean;
@@ -21,19 +21,19 @@ export interface Target extends Places {
 }
 
 /** The cells in which a task is recorded; null where the table has none. */
-export interface Places {
+export interface TaskCells {
   /** The table's number, see Records.tables. */
   readonly table: number;
   /** The cell with the batch's name; null for a new line of a log. */
-  readonly name: Place | null;
-  readonly day: Place | null;
-  readonly count: Place | null;
-  readonly person: Place | null;
-  readonly note: Place | null;
+  readonly name: TableCell | null;
+  readonly day: TableCell | null;
+  readonly count: TableCell | null;
+  readonly person: TableCell | null;
+  readonly note: TableCell | null;
   /** Further cells of a new line in a log. */
-  readonly alsoWrite: readonly { readonly place: Place; readonly text: string }[];
+  readonly alsoWrite: readonly { readonly at: TableCell; readonly text: string }[];
   /** What has to be asked before a further line is written for the same job; null when nothing. */
-  readonly twice: string | null;
+  readonly secondLine: string | null;
 }
 
 /**
@@ -45,10 +45,12 @@ export interface Places {
  */
 export function taskTarget(
   now: RecordsNow,
-  batchName: string,
-  task: string,
-  day: CivilDay | null,
-): Target {
+  {
+    batchName,
+    task,
+    day,
+  }: { readonly batchName: string; readonly task: string; readonly day: CivilDay | null },
+): TaskTarget {
   const { records, timetable } = now;
   const batch = batchNamed(now, batchName);
   const has = (method: Method | null): boolean =>
@@ -74,7 +76,8 @@ export function taskTarget(
     recordedCount: countOf(step.key),
     before: countsBefore[countsBefore.length - 1] ?? null,
     earlierDay: earlierDay(method, step.after, dayOf),
-    ...(ownRow(now, batch, step.key) ?? logTarget(now, batch.name, step, day ?? recordedDay)),
+    ...(ownRow(now, batch, step.key) ??
+      logTarget(now, { batch: batch.name, step, day: day ?? recordedDay })),
   };
 }
 
@@ -98,30 +101,34 @@ function earlierDay(
   method: Method,
   after: number | null,
   dayOf: (key: string) => CivilDay | null,
-): Target["earlierDay"] {
-  for (let place = after; place !== null; ) {
-    const step = method.steps[place];
+): TaskTarget["earlierDay"] {
+  for (let index = after; index !== null; ) {
+    const step = method.steps[index];
     if (step === undefined) return null;
     const day = dayOf(step.key);
     if (day !== null) return { name: step.name, day };
-    place = step.after;
+    index = step.after;
   }
   return null;
 }
 
 /** The batch's own row, where its table has a column for the step. */
-function ownRow({ records }: RecordsNow, batch: Batch, key: string): Places | null {
-  const place = (wanted: string): Place | null => {
-    const found = columnOf(records, batch.table, wanted);
+function ownRow({ records }: RecordsNow, batch: Batch, key: string): TaskCells | null {
+  const cellOf = (wanted: string): TableCell | null => {
+    const found = columnReadAs(records, batch.table, wanted);
     return found === null ? null : { row: batch.row, ...found };
   };
-  const day = place(`step ${key} day`);
-  const count = place(`step ${key} count`);
+  const day = cellOf(`step ${key} day`);
+  const count = cellOf(`step ${key} count`);
   if (day === null && count === null) return null;
   return {
-    ...{ table: batch.table, name: place("fact batch"), day, count, note: place("fact note") },
-    person: key === "grafting" ? place("fact grafter") : null,
+    table: batch.table,
+    name: cellOf("fact batch"),
+    day,
+    count,
+    note: cellOf("fact note"),
+    person: key === "grafting" ? cellOf("fact grafter") : null,
     alsoWrite: [],
-    twice: null,
+    secondLine: null,
   };
 }

@@ -53,38 +53,38 @@ export function recordTicksOf({ sheet, range, values }: DueList): Ticked {
   const rows = dueRows(values);
   const unticked = takeBackUnticked(
     rows.filter(({ box, memory }) => box === "clear" && memory.writes.length > 0),
-    now,
-    log,
-    recordsNow,
+    { now, log, reread: recordsNow },
   );
-  const said = new Map(unticked.said);
+  const states = new Map(unticked.states);
   for (const row of rows) {
-    if (row.box !== "clear" || said.has(row)) continue;
+    if (row.box !== "clear" || states.has(row)) continue;
     const state = cleared(row);
-    if (state !== null) said.set(row, state);
+    if (state !== null) states.set(row, state);
   }
   const recorded = recordRows(
     rows.filter(({ box }) => box !== "clear"),
     withCells(now, [...unticked.cells.values()].flat()),
     log,
   );
-  for (const [row, state] of recorded.said) said.set(row, state);
+  for (const [row, state] of recorded.states) states.set(row, state);
   const changes = new Map(
     [...unticked.cells, ...recorded.cells].map(([row, cells]) => [row, changeOf(now, cells)]),
   );
   try {
-    sayInRows(sheet, range, said, changes);
+    sayInRows(sheet, range, { states, changes });
   } catch {
-    sayAgain(() => sayInRows(sheet, range, said, changes), changes.size > 0);
+    sayAgain(() => sayInRows(sheet, range, { states, changes }), changes.size > 0);
   }
-  const states = [...said].filter(([{ box }, { text }]) => box !== "clear" && !saysWritten(text));
-  const stuck = [...unticked.said.values()].filter(({ memory }) => memory.writes.length > 0);
+  const refused = [...states].filter(
+    ([{ box }, { text }]) => box !== "clear" && !saysWritten(text),
+  );
+  const stuck = [...unticked.states.values()].filter(({ memory }) => memory.writes.length > 0);
   return {
     recorded: recorded.cells.size,
-    takenBack: unticked.said.size - stuck.length,
-    refused: states.length + stuck.length,
+    takenBack: unticked.states.size - stuck.length,
+    refused: refused.length + stuck.length,
     inRecords: new Set(
-      [...recorded.said].filter(([, { text }]) => saysWritten(text)).map(([row]) => dueKey(row)),
+      [...recorded.states].filter(([, { text }]) => saysWritten(text)).map(([row]) => dueKey(row)),
     ),
   };
 }
@@ -99,7 +99,7 @@ function sayAgain(say: () => void, wrote: boolean): void {
 }
 
 interface Recorded {
-  readonly said: ReadonlyMap<DueRow, RowState>;
+  readonly states: ReadonlyMap<DueRow, RowState>;
   /** The cells that were written, by row. */
   readonly cells: ReadonlyMap<DueRow, readonly CellWrite[]>;
 }
@@ -112,7 +112,7 @@ interface PlannedRow {
 
 /** Records ticked rows: all in one write, or where that fails each for itself. */
 function recordRows(rows: readonly DueRow[], now: RecordsNow, log: WriteLog): Recorded {
-  const said = new Map<DueRow, RowState>();
+  const states = new Map<DueRow, RowState>();
   let entries: readonly LogEntry[] | null = null;
   const logged = () => {
     entries ??= log.entries();
@@ -129,21 +129,21 @@ function recordRows(rows: readonly DueRow[], now: RecordsNow, log: WriteLog): Re
     }
     const outcome = outcomeOf(row, mind, logged);
     if ("text" in outcome) {
-      said.set(row, outcome);
+      states.set(row, outcome);
       continue;
     }
     planned.push(outcome);
     touched.add(row.batch);
     mind = { ...mind, values: valuesWith(mind.values, outcome.plan.writes) };
   }
-  if (planned.length === 0) return { said, cells: new Map() };
+  if (planned.length === 0) return { states, cells: new Map() };
   const when = now.minute();
   const id = Utilities.getUuid();
   const groups = planned.map((one, at) => groupOf(now, one, at === 0 ? id : `${id}-${at + 1}`));
   const cells = new Map<DueRow, readonly CellWrite[]>();
   const done = (one: PlannedRow, itsId: string) => {
     cells.set(one.row, one.plan.writes);
-    said.set(one.row, writtenState(one, itsId));
+    states.set(one.row, writtenState(one, itsId));
   };
   try {
     writeGroups({ log, sheet: now.sheet, values: now.values, when }, groups);
@@ -153,12 +153,12 @@ function recordRows(rows: readonly DueRow[], now: RecordsNow, log: WriteLog): Re
   } catch (error) {
     const [only] = planned;
     if (planned.length === 1 && only !== undefined) {
-      said.set(only.row, notWritten(sentenceOf(error), only.row));
+      states.set(only.row, notWritten(sentenceOf(error), only.row));
     } else {
       for (const [at, one] of planned.entries()) recordAlone(one, groups[at]?.id ?? id);
     }
   }
-  return { said, cells };
+  return { states, cells };
 
   function recordAlone(one: PlannedRow, itsId: string): void {
     const { row } = one;
@@ -166,16 +166,16 @@ function recordRows(rows: readonly DueRow[], now: RecordsNow, log: WriteLog): Re
       const fresh = recordsNow();
       const outcome = outcomeOf(row, fresh, logged);
       if ("text" in outcome) {
-        said.set(row, outcome);
+        states.set(row, outcome);
         return;
       }
       const into = { log, sheet: fresh.sheet, values: fresh.values, when };
       // Another id than that of the write that failed, which stands in the log.
-      const again = `${itsId}-again`;
-      writeGroups(into, [groupOf(fresh, outcome, again)]);
-      done(outcome, again);
+      const secondId = `${itsId}-again`;
+      writeGroups(into, [groupOf(fresh, outcome, secondId)]);
+      done(outcome, secondId);
     } catch (error) {
-      said.set(row, notWritten(sentenceOf(error), row));
+      states.set(row, notWritten(sentenceOf(error), row));
     }
   }
 }

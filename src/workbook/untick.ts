@@ -7,7 +7,7 @@ import { planTakeBack, restore, restoredCells, type TakeBackPlan, writtenLines }
 import type { WriteLog } from "./write-log";
 
 export interface Unticked {
-  readonly said: ReadonlyMap<DueRow, RowState>;
+  readonly states: ReadonlyMap<DueRow, RowState>;
   /** The cells that were put back, by row. */
   readonly cells: ReadonlyMap<DueRow, readonly CellWrite[]>;
 }
@@ -20,11 +20,13 @@ export interface Unticked {
  */
 export function takeBackUnticked(
   rows: readonly DueRow[],
-  now: RecordsNow,
-  log: WriteLog,
-  reread: () => RecordsNow,
+  {
+    now,
+    log,
+    reread,
+  }: { readonly now: RecordsNow; readonly log: WriteLog; readonly reread: () => RecordsNow },
 ): Unticked {
-  const said = new Map<DueRow, RowState>();
+  const states = new Map<DueRow, RowState>();
   const cells = new Map<DueRow, readonly CellWrite[]>();
   const names = new Map<DueRow, string[]>();
   const rounds = Math.max(0, ...rows.map(({ memory }) => memory.writes.length));
@@ -33,7 +35,7 @@ export function takeBackUnticked(
     const entries = log.entries();
     const plans = rows.flatMap((row) => {
       const id = row.memory.writes[row.memory.writes.length - round];
-      if (id === undefined || said.has(row)) return [];
+      if (id === undefined || states.has(row)) return [];
       return [{ row, lines: writtenLines(ownLines(entries, row), id) }];
     });
     const open = plans.filter(({ lines }) => lines.length > 0);
@@ -46,11 +48,11 @@ export function takeBackUnticked(
     }
   }
   for (const row of rows) {
-    if (said.has(row)) continue;
+    if (states.has(row)) continue;
     const put = [...new Set(names.get(row) ?? [])];
-    said.set(row, takenBack(put.length === 0 ? "it was not there any more" : put.join(", ")));
+    states.set(row, takenBack(put.length === 0 ? "it was not there any more" : put.join(", ")));
   }
-  return { said, cells };
+  return { states, cells };
 
   type Open = { readonly row: DueRow; readonly lines: TakeBackPlan["lines"] };
   type Planned = { readonly row: DueRow; readonly plan: TakeBackPlan };
@@ -78,7 +80,7 @@ export function takeBackUnticked(
           restore(log, plan.table, [plan]);
           return true;
         } catch (error) {
-          said.set(row, notTakenBack(sentenceOf(error), row));
+          states.set(row, notTakenBack(sentenceOf(error), row));
           return false;
         }
       }),
@@ -90,9 +92,9 @@ export function takeBackUnticked(
       const plan = planTakeBack(at, lines);
       const [question] = plan.asked;
       if (question === undefined) return [{ row, plan }];
-      said.set(row, notTakenBack(question.question, row));
+      states.set(row, notTakenBack(question.question, row));
     } catch (error) {
-      said.set(row, notTakenBack(sentenceOf(error), row));
+      states.set(row, notTakenBack(sentenceOf(error), row));
     }
     return [];
   }

@@ -1,7 +1,7 @@
 import { cellName } from "./cell-name";
-import { hasFewerRows, isInPlace, stand } from "./cells-in-place";
+import { hasFewerRows, isInPlace, landmarksStand } from "./cells-in-place";
 import { changed, filled, moved, ownFormula, swallowed } from "./changed-meanwhile";
-import { type Grid, traceCells, valueAt } from "./moved-cells";
+import { type CellValues, traceCells, valueAt } from "./moved-cells";
 import { runsOf } from "./neighbour-cells";
 import { type NoteHits, putBack } from "./put-back";
 import { safeText } from "./safe-text";
@@ -31,9 +31,15 @@ export interface LandedCell {
 export function allOrNone(
   sheet: Sheet,
   groups: readonly WriteGroup[],
-  known: Grid,
-  end: (landed: readonly LandedCell[]) => void,
-  noteHits: NoteHits = () => () => undefined,
+  {
+    known,
+    end,
+    noteHits = () => () => undefined,
+  }: {
+    readonly known: CellValues;
+    readonly end: (landed: readonly LandedCell[]) => void;
+    readonly noteHits?: NoteHits;
+  },
 ): void {
   const writes = groups.flatMap((group) => group.writes);
   const { range, room } = areaOf(sheet, writes, known);
@@ -48,15 +54,15 @@ export function allOrNone(
     }
     // What the sheet refuses, it may refuse only now.
     SpreadsheetApp.flush();
-    end(landedCells(sheet, before, range.getValues(), groups, room));
+    end(landedCells(sheet, { before, after: range.getValues(), groups, room }));
   } catch (error) {
-    if (begun) putBack(sheet, before, groups, { because: error, room, noteHits });
+    if (begun) putBack(sheet, { before, groups, options: { because: error, room, noteHits } });
     throw error;
   }
 }
 
 /** The part of the tab that is known, and the cells that are written. */
-function areaOf(sheet: Sheet, writes: readonly CellWrite[], known: Grid): Area {
+function areaOf(sheet: Sheet, writes: readonly CellWrite[], known: CellValues): Area {
   const lastRow = Math.max(1, ...writes.map(({ row }) => row));
   const isOfWholeRows = writes.some(({ row }) => isAllWritten(known, row, writes));
   let room: number | null = null;
@@ -79,14 +85,14 @@ interface Area {
   readonly room: number | null;
 }
 
-function isAllWritten(known: Grid, row: number, writes: readonly CellWrite[]): boolean {
+function isAllWritten(known: CellValues, row: number, writes: readonly CellWrite[]): boolean {
   const written = new Set(writes.filter((one) => one.row === row).map(({ column }) => column));
   return (known[row - 1] ?? []).every((value, at) => value === "" || written.has(at + 1));
 }
 
 function refuseChanged(before: Snapshot, groups: readonly WriteGroup[]): void {
   const { values, formulas } = before;
-  if (!groups.every(({ landmarks }) => stand(values, landmarks))) throw moved();
+  if (!groups.every(({ landmarks }) => landmarksStand(values, landmarks))) throw moved();
   const found = fillers(before);
   for (const { row, column, cell, before: held } of groups.flatMap((group) => group.writes)) {
     if ((formulas[row - 1]?.[column - 1] ?? "") !== "") {
@@ -103,13 +109,20 @@ function refuseChanged(before: Snapshot, groups: readonly WriteGroup[]): void {
 /** @throws ChangedMeanwhile when a cell did not take what was written, or another one did */
 function landedCells(
   sheet: Sheet,
-  before: Snapshot,
-  after: Grid,
-  groups: readonly WriteGroup[],
-  room: number | null,
+  {
+    before,
+    after,
+    groups,
+    room,
+  }: {
+    readonly before: Snapshot;
+    readonly after: CellValues;
+    readonly groups: readonly WriteGroup[];
+    readonly room: number | null;
+  },
 ): readonly LandedCell[] {
   if (!groups.every((group) => isInPlace(after, group))) {
-    return landedElsewhere(sheet, before, groups, room);
+    return landedElsewhere(sheet, { before, groups, room });
   }
   const writes = groups.flatMap((group) => group.writes);
   const [first] = writes;
@@ -120,23 +133,29 @@ function landedCells(
 
 function landedElsewhere(
   sheet: Sheet,
-  before: Snapshot,
-  groups: readonly WriteGroup[],
-  room: number | null,
+  {
+    before,
+    groups,
+    room,
+  }: {
+    readonly before: Snapshot;
+    readonly groups: readonly WriteGroup[];
+    readonly room: number | null;
+  },
 ): readonly LandedCell[] {
   const after = sheet.getDataRange().getValues();
   const isShorter = hasFewerRows(sheet, room);
   return groups.flatMap((group) => {
-    const { own, hits } = traceCells(before.values, after, group, isShorter);
+    const { own, hits } = traceCells(before.values, after, { group, hasFewerRows: isShorter });
     if (hits.length > 0) throw moved();
     return group.writes.map((write, at): LandedCell => {
-      const place = own[at] ?? null;
+      const found = own[at] ?? null;
       // A cell that was blanked and can't be found is blank, or gone with its row.
-      if (place === null && write.after === "") return { write, cell: write.cell };
-      if (place === null) throw moved();
-      const stands = valueAt(after, place.row, place.column);
-      if (isAlike(stands, write.after)) return { write, cell: cellName(place) };
-      if (place.row !== write.row || place.column !== write.column) throw moved();
+      if (found === null && write.after === "") return { write, cell: write.cell };
+      if (found === null) throw moved();
+      const stands = valueAt(after, found.row, found.column);
+      if (isAlike(stands, write.after)) return { write, cell: cellName(found) };
+      if (found.row !== write.row || found.column !== write.column) throw moved();
       throw sameValue(stands, write.before) ? swallowed(write.cell) : changed(write.cell);
     });
   });

@@ -1,6 +1,6 @@
 import { cellName } from "./cell-name";
 import { NotPutBack } from "./changed-meanwhile";
-import type { Grid } from "./moved-cells";
+import type { CellValues } from "./moved-cells";
 import type { NoteHits } from "./put-back";
 import type { CellWrite, TableMarks } from "./table-write";
 import { allOrNone } from "./write-cells";
@@ -20,7 +20,7 @@ export interface WriteInto {
   readonly log: WriteLog;
   readonly sheet: GoogleAppsScript.Spreadsheet.Sheet;
   /** The tab's cells as they were read. */
-  readonly values: Grid;
+  readonly values: CellValues;
   /** The minute, as text. */
   readonly when: string;
 }
@@ -49,19 +49,17 @@ export function writeGroups(into: WriteInto, groups: readonly LoggedGroup[]): vo
       markAll(() => "kept here");
       return;
     }
-    allOrNone(
-      sheet,
-      groups,
-      values,
-      (landed) => {
+    allOrNone(sheet, groups, {
+      known: values,
+      end: (landed) => {
         markAll(({ write }) => (write === null ? "kept here" : "written"));
-        const places = landed.flatMap(({ write, cell }) =>
+        const cells = landed.flatMap(({ write, cell }) =>
           cell === write.cell ? [] : [{ row: rowOf.get(write) ?? 0, cell }],
         );
-        if (places.length > 0) log.place(places);
+        if (cells.length > 0) log.setCells(cells);
       },
-      hitNotes(log, (write) => lines.find((line) => line.write === write)),
-    );
+      noteHits: hitNotes(log, (write) => lines.find((line) => line.write === write)),
+    });
   } catch (error) {
     markAll(() => (error instanceof NotPutBack ? "writing" : "not written"));
     throw error;

@@ -56,12 +56,21 @@ export interface WriteLog {
   /** Writes what became of lines. Neighbouring lines take one call. */
   mark(marks: readonly { readonly row: number; readonly state: LogState }[]): void;
   /** Writes where cells stand that were moved while they were written. */
-  place(places: readonly { readonly row: number; readonly cell: string }[]): void;
+  setCells(cells: readonly { readonly row: number; readonly cell: string }[]): void;
 }
 
 const HEADER = [
-  ...["Write", "When", "Who (as typed)", "Tab", "Cell", "Column", "Batch", "Task", "Before"],
-  ...["After", "State"],
+  "Write",
+  "When",
+  "Who (as typed)",
+  "Tab",
+  "Cell",
+  "Column",
+  "Batch",
+  "Task",
+  "Before",
+  "After",
+  "State",
 ];
 const FIRST_ROW = 3;
 const CELL_COLUMN = HEADER.indexOf("Cell") + 1;
@@ -123,10 +132,10 @@ export function openLog(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): Wri
         STATE_COLUMN,
         marks.map(({ row, state }) => ({ row, text: state })),
       ),
-    place: (places) =>
+    setCells: (cells) =>
       write(
         CELL_COLUMN,
-        places.map(({ row, cell }) => ({ row, text: safeText(cell) })),
+        cells.map(({ row, cell }) => ({ row, text: safeText(cell) })),
       ),
   };
 }

@@ -9,7 +9,7 @@ import type { LogEntry } from "./write-log";
 /** The table that a write went into, as it stands now. */
 export interface WrittenTable extends Pick<RecordsNow, "workbook" | "sheet" | "door" | "values"> {
   /** @throws Error in a sentence when the cells can't be found again */
-  again(entries: readonly LogEntry[]): FoundAgain;
+  findCells(entries: readonly LogEntry[]): FoundAgain;
 }
 
 /**
@@ -23,7 +23,7 @@ export function writtenTable(now: RecordsNow, entry: LogEntry): WrittenTable {
     // A tab that is not there any more was renamed: the records are what they were.
     const isNow = entry.tab === now.tab || workbook.getSheetByName(entry.tab) === null;
     const own = isNow ? now : recordsNow(entry.tab);
-    return { ...own, again: (entries) => findAgain(own, entries) };
+    return { ...own, findCells: (entries) => findAgain(own, entries) };
   }
   const sheet = gridTab(workbook, entry.tab);
   const table = sheet === null ? null : ordersIn(sheet, door);
@@ -32,7 +32,7 @@ export function writtenTable(now: RecordsNow, entry: LogEntry): WrittenTable {
       `There is no tab ${quoted(entry.tab)} with orders any more: nothing is changed`,
     );
   }
-  return { workbook, door, ...table, again: (entries) => orderRowAgain(table, door, entries) };
+  return { workbook, door, ...table, findCells: (entries) => orderRowAgain(table, door, entries) };
 }
 
 /** Whether a line of the log is a cell of an order that we added. */

@@ -79,17 +79,21 @@ describe("the scores", () => {
           ];
         }),
       );
-  const score = scoreNursery(history, [asOf], [0.8], {
-    ours: about(0, 2),
-    "timetable alone": about(5, 2),
-    "mean and sd": about(-2, 2),
-    quantiles: (state, level) =>
-      new Map(
-        [...about(2, 2)(state, level)].map(([name, said]) => [name, { ...said, plants: null }]),
-      ),
+  const score = scoreNursery(history, {
+    asOfDays: [asOf],
+    levels: [0.8],
+    rangesOf: {
+      ours: about(0, 2),
+      "timetable alone": about(5, 2),
+      "mean and sd": about(-2, 2),
+      quantiles: (state, level) =>
+        new Map(
+          [...about(2, 2)(state, level)].map(([name, said]) => [name, { ...said, plants: null }]),
+        ),
+    },
   });
   const days = (who: "ours" | "timetable alone" | "mean and sd" | "quantiles") =>
-    score.sums.get(sumsKey(0.8, who, "days", "all"));
+    score.sums.get(sumsKey({ level: 0.8, who, quantity: "days", stage: "all" }));
 
   it("tell ranges that hold, to the very ends, from those that miss", () => {
     const asked = days("ours")?.asked as number;
@@ -100,7 +104,9 @@ describe("the scores", () => {
     expect(days("timetable alone")).toMatchObject({ held: 0, below: asked, oursHeld: asked });
     expect(days("timetable alone")?.score).toBeCloseTo(34 * asked, 6);
     expect(days("quantiles")).toMatchObject({ held: asked, below: 0, above: 0 });
-    const plants = score.sums.get(sumsKey(0.8, "quantiles", "plants", "all"));
+    const plants = score.sums.get(
+      sumsKey({ level: 0.8, who: "quantiles", quantity: "plants", stage: "all" }),
+    );
     expect(plants).toMatchObject({ given: 0, oursGiven: 0 });
     expect(plants?.asked).toBeGreaterThanOrEqual(asked);
   });
@@ -111,7 +117,7 @@ describe("the scores", () => {
       forgottenGiven: 0,
       sums: new Map([
         [
-          sumsKey(0.8, "ours", "days", "all"),
+          sumsKey({ level: 0.8, who: "ours", quantity: "days", stage: "all" }),
           {
             ...{ asked: 2 * given, given, held, below: given - held, above: 0 },
             ...{ width: 10 * given, score: 0, oursGiven: given, oursHeld: held, oursWidth: 0 },
@@ -158,7 +164,11 @@ describe("ranges of level 0.8 in some nurseries of 3 and of 30 past batches", ()
     scores = KINDS_ASKED.flatMap((kind) =>
       Array.from({ length: NURSERIES_A_KIND }, (_, number) => {
         const { history, asOfDays } = nurseryOf({ kind, number });
-        return scoreNursery(history, asOfDays.slice(1, 2), [0.8], RANGES_OF);
+        return scoreNursery(history, {
+          asOfDays: asOfDays.slice(1, 2),
+          levels: [0.8],
+          rangesOf: RANGES_OF,
+        });
       }),
     );
   });

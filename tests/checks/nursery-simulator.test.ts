@@ -84,14 +84,14 @@ describe("the nursery simulator", () => {
   it("keeps about the shares of the timetable", () => {
     const steps = [STEP.sowing, STEP.germination, STEP.grafting, STEP.takeCount, STEP.ready];
     const usual = [0.85, 0.8, 0.75, 0.9];
-    usual.forEach((share, place) => {
+    usual.forEach((share, index) => {
       const kept = grown.map(
         ({ plants }) =>
-          (plants[steps[place + 1] as number] as number) /
-          (plants[steps[place] as number] as number),
+          (plants[steps[index + 1] as number] as number) /
+          (plants[steps[index] as number] as number),
       );
       const mean = kept.reduce((sum, one) => sum + one, 0) / kept.length;
-      expect(Math.abs(mean - share), STEPS[steps[place + 1] as number]?.name).toBeLessThan(0.06);
+      expect(Math.abs(mean - share), STEPS[steps[index + 1] as number]?.name).toBeLessThan(0.06);
     });
   });
 

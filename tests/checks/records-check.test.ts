@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { allHabits } from "../../src/build/checks/records/all-habits";
 import { cleanTable } from "../../src/build/checks/records/clean-sheet";
-import { combination, sheetsOf } from "../../src/build/checks/records/combination";
+import { combination, sheetsFor } from "../../src/build/checks/records/combination";
 import { checkHabits } from "../../src/build/checks/records/habit-check";
 import { laidOut, type Sheet } from "../../src/build/checks/records/sheet";
 
@@ -28,7 +28,7 @@ function cellsOf(sheet: Sheet): string {
 
 describe("the combinations of habits", () => {
   it("are the same for the same seed, and others for another", () => {
-    const cells = (seed: number) => cellsOf(sheetsOf(combination(seed), table).messy);
+    const cells = (seed: number) => cellsOf(sheetsFor(combination(seed), table).messy);
     expect(combination(3)).toEqual(combination(3));
     expect(cells(3)).toBe(cells(3));
     expect(cells(3)).not.toBe(cells(4));
@@ -44,7 +44,7 @@ describe("the combinations of habits", () => {
   it("change the sheet, each habit by itself", () => {
     for (const { name } of allHabits) {
       const changed = Array.from({ length: 12 }, (_, seed) => {
-        const { clean, messy } = sheetsOf({ seed, batches: 30, habits: [name] }, table);
+        const { clean, messy } = sheetsFor({ seed, batches: 30, habits: [name] }, table);
         return cellsOf(clean) !== cellsOf(messy);
       });
       expect([name, changed.includes(true)]).toEqual([name, true]);
@@ -53,8 +53,8 @@ describe("the combinations of habits", () => {
 
   it("leave the other habits as they were when one is left out", () => {
     const habits = ["columns in another order", "dozens", "title lines above"];
-    const withDozens = sheetsOf({ seed: 5, batches: 30, habits }, table).messy;
-    const without = sheetsOf(
+    const withDozens = sheetsFor({ seed: 5, batches: 30, habits }, table).messy;
+    const without = sheetsFor(
       { seed: 5, batches: 30, habits: habits.filter((name) => name !== "dozens") },
       table,
     ).messy;

@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { cleanTable } from "../../src/build/checks/records/clean-sheet";
-import { sheetsOf } from "../../src/build/checks/records/combination";
+import { sheetsFor } from "../../src/build/checks/records/combination";
 import { differences, outcomeOf } from "../../src/build/checks/records/differences";
 import { type Listed, type Reading, readSheet } from "../../src/build/checks/records/reading";
 import type { Batch } from "../../src/core/records/batch";
 
 // The check of the reader is itself checked: a reading that is spoilt on purpose must be found out.
 
-const { clean, messy } = sheetsOf(
+const { clean, messy } = sheetsFor(
   { seed: 1, batches: 20, habits: ["title lines above", "columns in another order"] },
   cleanTable("."),
 );

@@ -14,19 +14,22 @@ const usual: InventedTakes = {
 
 describe("TAKE_COMPARED in invented nurseries", () => {
   it("seldom sets anyone apart where nobody differs", () => {
-    const { anyone } = verdictsOn(usual, "Variety", NURSERIES);
+    const { anyone } = verdictsOn(usual, { evenFor: "Variety", nurseries: NURSERIES });
     expect(anyone).toBeLessThanOrEqual(0.05 + loosened(0.05));
   });
 
   it("finds one grafter 15 points lower on 12 batches", () => {
-    const { firstBelow } = verdictsOn({ ...usual, firstDiffers: -0.15 }, "Variety", NURSERIES);
+    const { firstBelow } = verdictsOn(
+      { ...usual, firstDiffers: -0.15 },
+      { evenFor: "Variety", nurseries: NURSERIES },
+    );
     expect(firstBelow).toBeGreaterThanOrEqual(0.8 - loosened(0.8));
   });
 
   it("is not fooled by varieties unevenly shared, as the plain rate is", () => {
     const uneven = { ...usual, varietiesShared: "uneven" } as const;
-    const plain = verdictsOn(uneven, "nothing", NURSERIES).firstBelow;
-    const evened = verdictsOn(uneven, "Variety", NURSERIES).firstBelow;
+    const plain = verdictsOn(uneven, { evenFor: "nothing", nurseries: NURSERIES }).firstBelow;
+    const evened = verdictsOn(uneven, { evenFor: "Variety", nurseries: NURSERIES }).firstBelow;
     expect(evened).toBeLessThanOrEqual(0.05 + loosened(0.05));
     expect(plain).toBeGreaterThan(0.05 + loosened(0.05));
   });

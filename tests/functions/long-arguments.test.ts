@@ -16,19 +16,19 @@ function withLongText(name: string): fc.Arbitrary<unknown[]> {
   return fc
     .tuple(fc.tuple(...usual), fc.nat(), fc.nat(), fc.nat(), fc.boolean())
     .map(([args, which, row, column, whole]) => {
-      const place = which % Math.max(1, args.length);
-      const value = args[place];
-      if (whole || !Array.isArray(value)) return replaced(args, place, LONG);
+      const index = which % Math.max(1, args.length);
+      const value = args[index];
+      if (whole || !Array.isArray(value)) return replaced(args, index, LONG);
       const rows = value as unknown[][];
       const line = row % Math.max(1, rows.length);
       const cells = rows[line] ?? [];
       const changed = replaced(cells, column % Math.max(1, cells.length), LONG);
-      return replaced(args, place, replaced(rows, line, changed));
+      return replaced(args, index, replaced(rows, line, changed));
     });
 }
 
 function replaced(list: readonly unknown[], at: number, value: unknown): unknown[] {
-  return list.map((one, place) => (place === at ? value : one));
+  return list.map((one, index) => (index === at ? value : one));
 }
 
 describe.each(registry.map(({ name }) => name))("%s with a text as long as a cell", (name) => {

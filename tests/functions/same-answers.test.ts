@@ -65,10 +65,10 @@ describe.each(QUESTIONS)("%s", (name, args) => {
   it("answers alike whatever the order of the columns", () => {
     const shuffled = table.chain((rows) => {
       const width = Math.max(...rows.map((row) => row.length));
-      const places = Array.from({ length: width }, (_, place) => place);
-      return fc.shuffledSubarray(places, { minLength: width, maxLength: width }).map((order) => ({
+      const columns = Array.from({ length: width }, (_, index) => index);
+      return fc.shuffledSubarray(columns, { minLength: width, maxLength: width }).map((order) => ({
         rows,
-        turned: rows.map((row) => order.map((place) => row[place])),
+        turned: rows.map((row) => order.map((index) => row[index])),
       }));
     });
     fc.assert(

@@ -1,7 +1,7 @@
 import type { ICellData } from "@univerjs/core";
 import { type Bundle, loadBundle } from "../../src/local/bundle";
 import { openWorkbook } from "../../src/local/engine";
-import type { Cell } from "../../src/local/sheet-cells";
+import type { SheetCell } from "../../src/local/sheet-cells";
 import { workbookData } from "../../src/local/workbook-data";
 
 /** Stands for the built add-in: one classic script, its custom functions at the top level. */
@@ -69,13 +69,13 @@ export async function calculated(
 ) {
   const workbook = openWorkbook(workbookData("test", [{ name: "A", rows }]), bundle);
   await workbook.settled();
-  const cell = (row: number, column: number): Cell | null | undefined =>
+  const cell = (row: number, column: number): SheetCell | null | undefined =>
     workbook.sheets()[0]?.rows[row]?.[column];
   return {
     cell,
     value: (row: number, column: number) => cell(row, column)?.value,
     async enter(row: number, column: number, data: ICellData) {
-      workbook.enter("A", row, column, data);
+      workbook.enter("A", { row, column }, data);
       await workbook.settled();
     },
     close: () => workbook.close(),

@@ -1,11 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { type FormulaParts, resultTabs, withFormats } from "../../src/local/result-tabs";
-import type { Cell, SheetCells } from "../../src/local/sheet-cells";
+import type { SheetCell, SheetCells } from "../../src/local/sheet-cells";
 
-const cell = (value: string | number, pattern = ""): Cell => ({ value, pattern }) as Cell;
+const cell = (value: string | number, pattern = ""): SheetCell => ({ value, pattern }) as SheetCell;
 
 /** A calculated tab: heading, formula, a blank line, header, then the rows. */
-function tab(header: readonly string[], rows: readonly (readonly (Cell | null)[])[]): SheetCells {
+function tab(
+  header: readonly string[],
+  rows: readonly (readonly (SheetCell | null)[])[],
+): SheetCells {
   return {
     rows: [[cell("Heading")], [cell("made by")], [], header.map((name) => cell(name)), ...rows],
   } as unknown as SheetCells;

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { linesBelow } from "../../src/local/lines-below";
-import type { Cell } from "../../src/local/sheet-cells";
+import type { SheetCell } from "../../src/local/sheet-cells";
 import { textTable } from "../../src/local/tables";
 
-const cell = (value: string | number | boolean, pattern = ""): Cell => ({ value, pattern });
+const cell = (value: string | number | boolean, pattern = ""): SheetCell => ({ value, pattern });
 const row = (...values: (string | number | null)[]) =>
   values.map((value) => (value === null || value === "" ? null : cell(value)));
 

@@ -72,9 +72,9 @@ export function asExpected({ batches, stepKeys }: Records): ExpectedBatch[] {
     }
     const days: Record<string, string> = {};
     const counts: Record<string, number> = {};
-    stepKeys.forEach((key, place) => {
-      const day = batch.days[place];
-      const count = batch.counts[place];
+    stepKeys.forEach((key, index) => {
+      const day = batch.days[index];
+      const count = batch.counts[index];
       if (day != null) days[key] = isoDay(day);
       if (count != null) counts[key] = count;
     });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { batchesBehind, rowsOf, varietiesOf } from "../../src/sidebar/ahead/month-ranges";
+import { batchesBehind, monthsOf, varietyChoices } from "../../src/sidebar/ahead/month-ranges";
 import { groupedByCost } from "../../src/sidebar/check/costs";
 import { nextIndex } from "../../src/sidebar/controls/tab-list";
 import { columnGroups, readTwice } from "../../src/sidebar/set-up/column-groups";
@@ -43,17 +43,17 @@ describe("byPlace", () => {
 
 describe("months ahead", () => {
   it("offers all varieties first", () => {
-    expect(varietiesOf(ahead)).toEqual(["All", "Amberlow", "Brindlecap"]);
+    expect(varietyChoices(ahead)).toEqual(["All", "Amberlow", "Brindlecap"]);
   });
 
   it("come soonest first", () => {
     const turned = { ...ahead, rows: [...ahead.rows].reverse() };
-    expect(rowsOf(turned, "All").map(({ month }) => month)).toEqual(["2026-11", "2026-12"]);
+    expect(monthsOf(turned, "All").map(({ month }) => month)).toEqual(["2026-11", "2026-12"]);
   });
 
   it("have the batches of their variety behind them, or all", () => {
     const behind = (variety: string) => {
-      const row = rowsOf(ahead, variety).find(({ month }) => month === "2026-12");
+      const row = monthsOf(ahead, variety).find(({ month }) => month === "2026-12");
       return row === undefined ? [] : batchesBehind(ahead, row).map(({ batch }) => batch);
     };
     expect([behind("All"), behind("Brindlecap")]).toEqual([["A-02", "B-01"], ["B-01"]]);

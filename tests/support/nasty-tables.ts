@@ -46,8 +46,8 @@ export const recordsTable: fc.Arbitrary<unknown[][]> = fc
     fc.nat({ max: 3 }),
     fc.array(fc.constantFrom<unknown[]>(["Hillside nursery"], [], ["", 2026]), { maxLength: 3 }),
   )
-  .chain(([headers, place, titles]) => {
-    const all = [...headers.slice(0, place), "Batch", ...headers.slice(place)];
+  .chain(([headers, index, titles]) => {
+    const all = [...headers.slice(0, index), "Batch", ...headers.slice(index)];
     const row = fc.tuple(...all.map((header) => mostly(COLUMNS[header] ?? name)));
     const blank = fc.constant<unknown[]>(all.map(() => ""));
     const anyRow = fc.oneof(

@@ -179,23 +179,23 @@ function rebuild(nursery: Nursery, table: string): void {
   const sheet = nursery.sheet(table);
   const log = nursery.sheet("Write log").getDataRange().getValues().slice(2) as unknown[][];
   // Found before anything is put back, since the name of a row may be part of it.
-  const places = [...log].reverse().flatMap((line) => {
+  const foundCells = [...log].reverse().flatMap((line) => {
     const [id, , , , cell, header, batch, , before, after, state] = line;
     if (state !== "written" && state !== "not known") return [];
     const write = log.filter((one) => one[0] === id);
-    const place =
+    const found =
       state === "written"
-        ? placeOf(sheet, String(header), String(batch), write)
+        ? positionOf(sheet, String(header), String(batch), write)
         : sheet.getRange(String(cell));
-    return place === null || !same(place.getValue(), after) ? [] : [{ place, before }];
+    return found === null || !same(found.getValue(), after) ? [] : [{ found, before }];
   });
-  for (const { place, before } of places) {
-    place.setValue(typeof before === "string" && before !== "" ? `'${before}` : before);
+  for (const { found, before } of foundCells) {
+    found.setValue(typeof before === "string" && before !== "" ? `'${before}` : before);
   }
 }
 
 /** The cell under a header in the row that bears a name; of several the one that was written. */
-function placeOf(sheet: Sheet, header: string, name: string, write: readonly unknown[][]) {
+function positionOf(sheet: Sheet, header: string, name: string, write: readonly unknown[][]) {
   const values: unknown[][] = sheet.getDataRange().getValues();
   const headers = (values[0] ?? []).map(String);
   const column = headers.indexOf(header);

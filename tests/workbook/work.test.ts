@@ -54,9 +54,9 @@ describe("the sample nursery's fortnight", () => {
       const parts = work.parts.filter((part) => part.day === day);
       expect(asked).toBe(sumOf(parts.map(({ hours }) => hours)));
       expect(there).toBe(sumOf(hands));
-      work.persons.forEach((person, place) => {
+      work.persons.forEach((person, index) => {
         const own = parts.filter((part) => part.person === person);
-        expect(sumOf(own.map(({ hours }) => hours))).toBeLessThanOrEqual(hands[place] as number);
+        expect(sumOf(own.map(({ hours }) => hours))).toBeLessThanOrEqual(hands[index] as number);
       });
     }
   });

@@ -108,9 +108,9 @@ const readingScript = new Script(
 const loads = Array.from({ length: 7 }, (_, turn) => {
   const fresh = context();
   // Another text each time, or it would not be read anew.
-  const anew = `//load ${turn}\n${code}`;
+  const freshCode = `//load ${turn}\n${code}`;
   const start = performance.now();
-  runInContext(anew, fresh);
+  runInContext(freshCode, fresh);
   return performance.now() - start;
 }).sort((a, b) => a - b);
 console.log(`${CODE}: ${(statSync(CODE).size / 1024).toFixed(0)} KB (aim: below 350)`);
@@ -123,12 +123,14 @@ console.log(
 
 /** Milliseconds of the processor's time that a run of onEdit takes where it is nothing to us. */
 function editElsewhereMs(): number {
-  return cpuMedian((anew) => runInContext(`${anew}\n${code};onEdit(event)`, editContext()));
+  return cpuMedian((freshCode) =>
+    runInContext(`${freshCode}\n${code};onEdit(event)`, editContext()),
+  );
 }
 
 /** The same for a call that has to load the inside of the file. */
 function firstCallMs(): number {
-  return cpuMedian((anew) => runInContext(`${anew}\n${code};TIMETABLE()`, context()));
+  return cpuMedian((freshCode) => runInContext(`${freshCode}\n${code};TIMETABLE()`, context()));
 }
 
 function editContext() {
@@ -139,7 +141,7 @@ function editContext() {
 }
 
 /** @param work is given a text that makes the code another one, or it would not be read anew */
-function cpuMedian(work: (anew: string) => unknown): number {
+function cpuMedian(work: (freshCode: string) => unknown): number {
   const times = Array.from({ length: 15 }, (_, turn) => {
     const start = process.cpuUsage();
     work(`//${turn}`);
@@ -197,12 +199,12 @@ for (const size of [10_000, 100_000]) {
   Object.assign(crowded, {
     records: [
       [...(header as unknown[]), "Row", "Stratum"],
-      ...batches.map((row, place) => [
+      ...batches.map((row, index) => [
         ...row.slice(0, 6),
-        `Grafter ${(place * 7919) % MANY_GROUPS}`,
+        `Grafter ${(index * 7919) % MANY_GROUPS}`,
         ...row.slice(7),
-        place,
-        `Stratum ${(place * 104_729) % MANY_STRATA}`,
+        index,
+        `Stratum ${(index * 104_729) % MANY_STRATA}`,
       ]),
     ],
   });
@@ -215,7 +217,12 @@ for (const size of [10_000, 100_000]) {
 const WORK = { tasks: 300, days: 60, people: 12 } as const;
 const planned = context();
 script.runInContext(planned);
-const nursery = crowdedNursery(WORK.tasks, WORK.days, WORK.people, AS_OF);
+const nursery = crowdedNursery({
+  tasks: WORK.tasks,
+  days: WORK.days,
+  people: WORK.people,
+  asOf: AS_OF,
+});
 Object.assign(planned, nursery, { asOf: AS_OF });
 const planCall = new Script(`WORK_PLAN(records, timetable, crew, asOf, ${WORK.days})`);
 let plannedRows = 0;

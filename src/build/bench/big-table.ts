@@ -5,10 +5,31 @@ export interface BigTable {
 }
 
 const HEADER = [
-  ...["Batch", "From lot", "Variety", "Rootstock", "Method", "Place", "Grafter", "Scion source"],
-  ...["Sown", "Seeds sown", "Germination day", "Germinated", "Grafted on", "Grafts made"],
-  ...["First release", "Take count day", "Takes", "Branching", "Union closed", "Ready on"],
-  ...["Ready plants", "Culled", "Dispatched", "Closed", "Note"],
+  "Batch",
+  "From lot",
+  "Variety",
+  "Rootstock",
+  "Method",
+  "Place",
+  "Grafter",
+  "Scion source",
+  "Sown",
+  "Seeds sown",
+  "Germination day",
+  "Germinated",
+  "Grafted on",
+  "Grafts made",
+  "First release",
+  "Take count day",
+  "Takes",
+  "Branching",
+  "Union closed",
+  "Ready on",
+  "Ready plants",
+  "Culled",
+  "Dispatched",
+  "Closed",
+  "Note",
 ];
 
 /**

@@ -114,11 +114,11 @@ async function time(entries: readonly Entry[]): Promise<Times> {
   );
   await workbook.settled();
   const start = performance.now();
-  for (const { tab, row, column, cell } of entries) workbook.enter(tab, row, column, cell);
+  for (const { tab, row, column, cell } of entries) workbook.enter(tab, { row, column }, cell);
   await workbook.settled();
   const first = (performance.now() - start) / 1000;
   const edit = performance.now();
-  workbook.enter("Records", 5, 16, numberCell(1));
+  workbook.enter("Records", { row: 5, column: 16 }, numberCell(1));
   await workbook.settled();
   const afterAnEdit = (performance.now() - edit) / 1000;
   const sheet = workbook.sheets().find(({ name }) => name === "Result");
@@ -147,19 +147,32 @@ console.log(
   "by                      groups   TAKE_SUMMARY first / after an edit   native first / after an edit   native / ours",
 );
 for (const [by, groups] of GROUPINGS) {
-  const at = (tab: Entry["tab"], row: number, column: number, cell: ICellData): Entry => ({
+  const at = (
+    tab: Entry["tab"],
+    {
+      row,
+      column,
+      cell,
+    }: { readonly row: number; readonly column: number; readonly cell: ICellData },
+  ): Entry => ({
     tab,
     row,
     column,
     cell,
   });
   const ours = await time([
-    at("Result", 0, 0, formulaCell(`=TAKE_SUMMARY(Records!A1:Y${LAST},"${by}")`)),
+    at("Result", {
+      row: 0,
+      column: 0,
+      cell: formulaCell(`=TAKE_SUMMARY(Records!A1:Y${LAST},"${by}")`),
+    }),
   ]);
   const native = await time([
-    at("Squares", 0, 0, squares),
+    at("Squares", { row: 0, column: 0, cell: squares }),
     ...groups.flatMap((group, row) =>
-      nativeRow(group, row, groups.length).map((cell, column) => at("Result", row, column, cell)),
+      nativeRow(group, row, groups.length).map((cell, column) =>
+        at("Result", { row, column, cell }),
+      ),
     ),
   ]);
   sameFigures(ours.result, native.result.slice(0, groups.length), by.split("+").length);

@@ -27,11 +27,11 @@ async function main(): Promise<void> {
   const cores = coresAsked(process.argv);
   const scores = await scoreAll<NurseryJob, NurseryScore>(import.meta.url, jobs, cores);
   const rivalStages = process.argv.includes("--stages");
-  const blocks = KINDS.flatMap((kind, place) => {
-    const own = scores.filter((_, index) => jobs[index]?.kind === place);
+  const blocks = KINDS.flatMap((kind, kindIndex) => {
+    const own = scores.filter((_, index) => jobs[index]?.kind === kindIndex);
     return own.length === 0
       ? []
-      : LEVELS.map((level) => calibrationBlock(kind, level, own, rivalStages));
+      : LEVELS.map((level) => calibrationBlock(kind, { level, scores: own, rivalStages }));
   });
   for (const { text } of blocks) console.log(text);
   const outsideHard = blocks.flatMap((block) => block.outsideHard);

@@ -45,7 +45,7 @@ interface Took {
 
 interface Ended extends Took {
   readonly code: number | null;
-  readonly said: string;
+  readonly output: string;
 }
 
 async function report(folder: string, file: HostileFile): Promise<Ended> {
@@ -65,14 +65,14 @@ async function report(folder: string, file: HostileFile): Promise<Ended> {
     },
   );
   const code = new Promise<number | null>((resolve) => child.once("close", resolve));
-  const [said, , ended] = await Promise.all([text(child.stderr), text(child.stdout), code]);
+  const [complaints, , ended] = await Promise.all([text(child.stderr), text(child.stdout), code]);
   const took = readdirSync(notes)
     .filter((name) => name.endsWith(".json"))
     .map((name) => JSON.parse(readFileSync(path.join(notes, name), "utf8")) as Took);
   rmSync(path.join(folder, file.name));
   return {
     code: ended,
-    said: said.trim(),
+    output: complaints.trim(),
     seconds: took.reduce((sum, { seconds }) => sum + seconds, 0),
     // The report waits while the file is read: both are there at once.
     megabytes: took.reduce((sum, { megabytes }) => sum + megabytes, 0),
@@ -80,8 +80,11 @@ async function report(folder: string, file: HostileFile): Promise<Ended> {
 }
 
 /** What is wrong with how it ended; empty when nothing is. */
-function faults({ code, said, seconds, megabytes }: Ended, { says, name }: HostileFile): string[] {
-  const lines = said.split("\n").filter((line) => !/^Calculating .* \.\.\.$/.test(line));
+function faults(
+  { code, output, seconds, megabytes }: Ended,
+  { says, name }: HostileFile,
+): string[] {
+  const lines = output.split("\n").filter((line) => !/^Calculating .* \.\.\.$/.test(line));
   const found: string[] = [];
   if (seconds > MOST_SECONDS) found.push(`more than ${MOST_SECONDS} s`);
   if (megabytes > MOST_MEGABYTES) found.push(`more than ${MOST_MEGABYTES} MB`);
@@ -107,9 +110,10 @@ try {
     const found = faults(ended, file);
     if (found.length > 0) missed += 1;
     const took = `${ended.seconds.toFixed(1).padStart(7)}${ended.megabytes.toFixed(0).padStart(7)}`;
-    const said = file.says === null && ended.code === 0 ? "read" : ended.said.split("\n").at(-1);
+    const ending =
+      file.says === null && ended.code === 0 ? "read" : ended.output.split("\n").at(-1);
     console.log(
-      `${file.name.padEnd(36)}${took}  ${said}${found.map((one) => `\n  MISSED: ${one}`).join("")}`,
+      `${file.name.padEnd(36)}${took}  ${ending}${found.map((one) => `\n  MISSED: ${one}`).join("")}`,
     );
   }
 } finally {

@@ -2,13 +2,13 @@ import { parseArgs } from "node:util";
 import type { Grid } from "../../core";
 import { partAsked } from "./part-asked";
 import { cleanTable } from "./records/clean-sheet";
-import { type Combination, combination, sheetsOf } from "./records/combination";
+import { type Combination, combination, sheetsFor } from "./records/combination";
 import { differences } from "./records/differences";
 import { type FuzzResult, fuzz, randomQuestion } from "./records/fuzz";
 import { checkHabits, type HabitCheck } from "./records/habit-check";
 import { identicalAlone, leastSilent, leastTold } from "./records/least-cases";
 import { readSheet } from "./records/reading";
-import { share, textTable } from "./records/text-table";
+import { shareText, textTable } from "./records/text-table";
 
 /**
  * Whether messy records are read as clean ones, or say where they are not. Run by
@@ -64,9 +64,9 @@ function printCheck({ combinations, identical, listed, silent, habits, told }: H
       habits.map(({ habit, used, ...own }) => [
         habit,
         used,
-        share(own.identical, used),
+        shareText(own.identical, used),
         own.silent,
-        share(identicalAlone(habit, table), 1),
+        shareText(identicalAlone(habit, table), 1),
       ]),
     ),
   );
@@ -91,8 +91,8 @@ function printCheck({ combinations, identical, listed, silent, habits, told }: H
     console.log(`\nSilent too, by their seeds: ${silent.slice(SILENT_SHOWN).join(", ")}`);
   }
   console.log(
-    `\n${combinations} combinations: ${share(identical, combinations)} identical (aim ${AIM * 100} %), ` +
-      `${share(identical + listed, combinations)} identical or listed (must be 100 %), ${silent.length} silent`,
+    `\n${combinations} combinations: ${shareText(identical, combinations)} identical (aim ${AIM * 100} %), ` +
+      `${shareText(identical + listed, combinations)} identical or listed (must be 100 %), ${silent.length} silent`,
   );
 }
 
@@ -110,7 +110,7 @@ function wayTo({ seed, batches, habits }: Combination): string {
 
 /** One sheet as it stands, what was read otherwise, and what BATCH_CHECK lists. */
 function show(drawn: Combination) {
-  const { clean, messy } = sheetsOf(drawn, table);
+  const { clean, messy } = sheetsFor(drawn, table);
   const reading = readSheet(messy);
   console.log(`${drawn.habits.join("; ")}; locale ${messy.locale}`);
   printGrid(reading.grid);

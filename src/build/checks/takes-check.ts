@@ -20,8 +20,13 @@ const EVENED: readonly EvenFor[] = ["Variety", "Variety+Season", "Variety+Month"
 
 function usual(batchesEach: number): InventedTakes {
   return {
-    ...{ grafters: 8, batchesEach, firstDiffers: 0, varietiesShared: "even" as const },
-    ...{ season: 0.4, days: 730, fall: null },
+    grafters: 8,
+    batchesEach,
+    firstDiffers: 0,
+    varietiesShared: "even" as const,
+    season: 0.4,
+    days: 730,
+    fall: null,
   };
 }
 
@@ -33,7 +38,10 @@ console.log(`${NURSERIES} nurseries a line, 8 grafters, batch noise, at level 0.
 console.log("Nobody differs: someone is set apart all the same (goal: at most 5 %)");
 for (const batchesEach of [4, 12, 40]) {
   for (const evenFor of EVENED) {
-    const { anyone, tooFew, held } = verdictsOn(usual(batchesEach), evenFor, NURSERIES);
+    const { anyone, tooFew, held } = verdictsOn(usual(batchesEach), {
+      evenFor,
+      nurseries: NURSERIES,
+    });
     console.log(
       `  ${String(batchesEach).padStart(2)} batches each, evened for ${evenFor.padEnd(15)} ${percent(anyone)}   (too few to tell: ${percent(tooFew)} of readings; ranges of 95 that hold: ${percent(held)})`,
     );
@@ -43,7 +51,7 @@ for (const batchesEach of [4, 12, 40]) {
 
 console.log("\nOne is 15 points lower, on 12 batches: found (goal by Variety: at least 80 %)");
 for (const evenFor of EVENED) {
-  const { firstBelow } = verdictsOn(FEWER, evenFor, NURSERIES);
+  const { firstBelow } = verdictsOn(FEWER, { evenFor, nurseries: NURSERIES });
   console.log(`  evened for ${evenFor.padEnd(15)} ${percent(firstBelow)}`);
   if (evenFor === "Variety" && firstBelow < LEAST_FOUND) missed.push(`found: ${firstBelow}`);
 }
@@ -52,8 +60,7 @@ console.log("\nNobody differs, but one grafts mostly the hardest variety: that o
 for (const evenFor of ["nothing", "Variety"] as const) {
   const { firstBelow, anyone } = verdictsOn(
     { ...usual(12), varietiesShared: "uneven" },
-    evenFor,
-    NURSERIES,
+    { evenFor, nurseries: NURSERIES },
   );
   const name = evenFor === "nothing" ? "plain rate" : `evened for ${evenFor}`;
   console.log(

@@ -3,8 +3,8 @@ import { isMainThread, parentPort, Worker, workerData } from "node:worker_thread
 
 const MOST_WORKERS = 4;
 
-interface Placed<Thing> {
-  readonly place: number;
+interface Numbered<Thing> {
+  readonly number: number;
   readonly thing: Thing;
 }
 
@@ -34,12 +34,12 @@ export async function scoreAll<Job, Score>(
   await Promise.all(
     Array.from({ length: cores }, (_, worker) => {
       const share = jobs
-        .map((thing, place): Placed<Job> => ({ place, thing }))
-        .filter(({ place }) => place % cores === worker);
+        .map((thing, number): Numbered<Job> => ({ number, thing }))
+        .filter(({ number }) => number % cores === worker);
       return new Promise<void>((resolve, reject) => {
         const thread = new Worker(new URL(program), { workerData: share });
-        thread.on("message", ({ place, thing }: Placed<Score>) => {
-          scores[place] = thing;
+        thread.on("message", ({ number, thing }: Numbered<Score>) => {
+          scores[number] = thing;
         });
         thread.on("error", reject);
         thread.on("exit", (code) =>
@@ -53,7 +53,7 @@ export async function scoreAll<Job, Score>(
 
 /** A worker's part: scores the jobs that it was given. */
 export function workOff<Job, Score>(score: (job: Job) => Score): void {
-  for (const { place, thing } of workerData as readonly Placed<Job>[]) {
-    parentPort?.postMessage({ place, thing: score(thing) });
+  for (const { number, thing } of workerData as readonly Numbered<Job>[]) {
+    parentPort?.postMessage({ number, thing: score(thing) });
   }
 }

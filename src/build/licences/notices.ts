@@ -24,10 +24,10 @@ export function shortNotices(packages: readonly BundledPackage[]): readonly stri
   if (packages.length === 0) return OWN_NOTICE;
   const others = byLicence(packages).flatMap(([licence, alike]) => [
     "",
-    `${licence}${placesOf(licence)}: ${namesOf(alike)}`,
+    `${licence}${addressesOf(licence)}: ${namesOf(alike)}`,
     ...distinct(alike.flatMap(({ noticeTexts }) => noticeTexts)),
     // What has no place to be read at is given whole, each text once.
-    ...(placesOf(licence) === "" ? distinct(alike.flatMap((one) => one.licenceTexts)) : []),
+    ...(addressesOf(licence) === "" ? distinct(alike.flatMap((one) => one.licenceTexts)) : []),
   ]);
   const earlier = sourceNotices(packages.flatMap(({ sources }) => sources)).flatMap(
     ({ copyrights, terms }) => ["", ...copyrights, terms],
@@ -61,9 +61,9 @@ function byLicence(
 }
 
 /** " (place, place)"; nothing where one of the licences has no known place. */
-function placesOf(expression: string): string {
-  const places = expression.split(" AND ").map((licence) => LICENCE_PLACES[licence]);
-  return places.includes(undefined) ? "" : ` (${places.join(", ")})`;
+function addressesOf(expression: string): string {
+  const addresses = expression.split(" AND ").map((licence) => LICENCE_PLACES[licence]);
+  return addresses.includes(undefined) ? "" : ` (${addresses.join(", ")})`;
 }
 
 /** Names with a scope that several share said once: "@scope: a, b; c". */

@@ -14,10 +14,10 @@ export interface ReasonResult {
   /** Share of the spread between batches that the column goes with, on its own, 0 to 1. */
   readonly alone: number;
   /** What is left of it once the other columns have had theirs; null when too few batches to ask. */
-  readonly beside: number | null;
+  readonly besideOthers: number | null;
   /** Chance of as much by accident, raised for how many columns were asked; null likewise. */
   readonly aloneByChance: number | null;
-  readonly besideByChance: number | null;
+  readonly besideOthersByChance: number | null;
   /** Take rate of each level with everything else as it is over all batches, 0 to 1. */
   readonly rates: readonly number[];
 }
@@ -67,19 +67,19 @@ export function reasonsFit(
     return {
       column,
       alone: explained(nothing, own),
-      beside: inCommon ? explained(without, all) : null,
+      besideOthers: inCommon ? explained(without, all) : null,
       aloneChance: byChance(nothing, own),
-      besideChance: inCommon ? byChance(without, all) : null,
+      besideOthersChance: inCommon ? byChance(without, all) : null,
       rates: ratesOf(column, inCommon ? all : own),
     };
   });
   const alone = raised(results.map(({ aloneChance }) => aloneChance));
-  const beside = raised(results.map(({ besideChance }) => besideChance));
+  const besideOthers = raised(results.map(({ besideOthersChance }) => besideOthersChance));
   return results.map((one, index) => ({
     alone: one.alone ?? 0,
-    beside: one.beside,
+    besideOthers: one.besideOthers,
     aloneByChance: alone[index] ?? null,
-    besideByChance: beside[index] ?? null,
+    besideOthersByChance: besideOthers[index] ?? null,
     rates: one.rates,
   }));
 }

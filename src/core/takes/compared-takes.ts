@@ -76,12 +76,12 @@ export function comparedTakes({ records, by, evenFor, level }: ComparedQuestion)
   if (both !== undefined) {
     throw new InputError({ code: "compared-and-evened", argument: "evenFor", name: both.name });
   }
-  const groups = placed(batches.counted, byColumns);
-  const strata = placed(batches.counted, evenForColumns);
+  const groups = grouped(batches.counted, byColumns);
+  const strata = grouped(batches.counted, evenForColumns);
   const compared = fairComparison(
     batches.counted.map(({ grafted, taken }, at) => ({
-      group: groups.places[at] as number,
-      stratum: strata.places[at] as number,
+      group: groups.groupOf[at] as number,
+      stratum: strata.groupOf[at] as number,
       grafted,
       taken,
     })),
@@ -116,19 +116,19 @@ export function comparedTakes({ records, by, evenFor, level }: ComparedQuestion)
   };
 }
 
-interface Placed {
+interface GroupedBatches {
   readonly list: readonly BatchGroup[];
-  /** For each counted batch the place of its group in the list. */
-  readonly places: readonly number[];
+  /** For each counted batch the index of its group in the list. */
+  readonly groupOf: readonly number[];
 }
 
-function placed(counted: readonly TakenBatch[], by: readonly GroupColumn[]): Placed {
+function grouped(counted: readonly TakenBatch[], by: readonly GroupColumn[]): GroupedBatches {
   const list = groupBatches(
     counted.map(({ batch }) => batch),
     by,
   );
-  const placeOf = new Map(
-    list.flatMap((group, place) => group.batches.map((batch) => [batch, place] as const)),
+  const indexOf = new Map(
+    list.flatMap((group, index) => group.batches.map((batch) => [batch, index] as const)),
   );
-  return { list, places: counted.map(({ batch }) => placeOf.get(batch) as number) };
+  return { list, groupOf: counted.map(({ batch }) => indexOf.get(batch) as number) };
 }

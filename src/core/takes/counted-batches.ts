@@ -21,8 +21,8 @@ export interface CountedBatches {
 
 /** The batches with grafts made, by whether their takes can be used. @throws InputError "no-grafts" | "no-takes" */
 export function countedBatches(records: Records): CountedBatches {
-  const grafts = countPlace(records, "grafting");
-  const takes = countPlace(records, "take count");
+  const grafts = countIndex(records, "grafting");
+  const takes = countIndex(records, "take count");
   const counted: TakenBatch[] = [];
   const notCounted: Batch[] = [];
   const impossible: Batch[] = [];
@@ -37,18 +37,18 @@ export function countedBatches(records: Records): CountedBatches {
   return { counted, notCounted, impossible };
 }
 
-/** The place of a counted step. @throws InputError "no-grafts" | "no-takes" when the records have none */
-export function countPlace(records: Records, key: "grafting" | "take count"): number {
-  const place = stepIndex(records, key);
+/** The index of a counted step. @throws InputError "no-grafts" | "no-takes" when the records have none */
+export function countIndex(records: Records, key: "grafting" | "take count"): number {
+  const index = stepIndex(records, key);
   const counted =
-    place !== null &&
+    index !== null &&
     // A table has a column for the counts; a log has lines with some.
     (records.columns.some(
       ({ target }) => target?.kind === "step" && target.key === key && target.what === "count",
     ) ||
-      records.batches.some(({ counts }) => counts[place] !== null));
-  if (place === null || !counted) {
+      records.batches.some(({ counts }) => counts[index] !== null));
+  if (index === null || !counted) {
     throw new InputError({ code: key === "grafting" ? "no-grafts" : "no-takes" });
   }
-  return place;
+  return index;
 }

@@ -46,7 +46,7 @@ export function recordedColumns(
   }
   // What is made from days that nobody wrote is no recorded column.
   return columns.filter(
-    ({ texts }, place) => place < facts.length || texts.some((text) => text !== ""),
+    ({ texts }, index) => index < facts.length || texts.some((text) => text !== ""),
   );
 }
 
@@ -65,8 +65,8 @@ function banded(texts: readonly string[]): readonly string[] {
   const known = numbers.filter(Number.isFinite);
   const bands = numberBands(known, MOST_BANDS);
   let next = 0;
-  return texts.map((text, place) => {
-    if (!Number.isFinite(numbers[place])) return text;
+  return texts.map((text, index) => {
+    if (!Number.isFinite(numbers[index])) return text;
     next += 1;
     return bands[next - 1] as string;
   });

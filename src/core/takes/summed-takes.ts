@@ -3,7 +3,7 @@ import { leftOut } from "../records/left-out";
 import type { Records } from "../records/records";
 import { batchSpread, type CountedBatch } from "../statistics/batch-spread";
 import { wilsonInterval } from "../statistics/wilson-interval";
-import { countPlace } from "./counted-batches";
+import { countIndex } from "./counted-batches";
 import type { GroupColumn } from "./group-column";
 import { type BatchGroup, groupBatches, groupColumns } from "./grouping";
 import { notUsedCounts, type TakesRemark } from "./takes-remark";
@@ -59,8 +59,8 @@ export interface SummedTakes {
  * @throws InputError of a TakesFault
  */
 export function summedTakes({ records, by, level }: SummaryQuestion): SummedTakes {
-  const grafts = countPlace(records, "grafting");
-  const takes = countPlace(records, "take count");
+  const grafts = countIndex(records, "grafting");
+  const takes = countIndex(records, "take count");
   const columns = groupColumns(by, records);
   const groups = groupBatches(
     records.batches.filter((batch) => (batch.counts[grafts] ?? 0) > 0),

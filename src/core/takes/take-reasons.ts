@@ -76,21 +76,23 @@ export function takeReasons({ records, level }: ReasonsQuestion): TakeReasons {
   const usable = named.map(levelled);
   const asked = usable.filter((column) => column !== null);
   const results = reasonsFit(batches.counted, asked);
-  const resultOf = new Map(asked.map((column, place) => [column, results[place]]));
-  const reasons = named.map((column, place): TakeReason => {
-    const own = usable[place] ?? null;
+  const resultOf = new Map(asked.map((column, index) => [column, results[index]]));
+  const reasons = named.map((column, index): TakeReason => {
+    const own = usable[index] ?? null;
     const result = own === null ? undefined : resultOf.get(own);
     const { name, people, texts } = column;
     const groups = new Set(texts.filter((text) => text !== "").map(key)).size;
-    const said = { column: name, people, groups };
+    const shared = { column: name, people, groups };
     if (own === null || result === undefined || result.aloneByChance === null) {
-      return { ...said, explained: null, best: null, worst: null, reading: "too few to tell" };
+      return { ...shared, explained: null, best: null, worst: null, reading: "too few to tell" };
     }
     const clear = isClear(result, level);
     return {
-      ...said,
+      ...shared,
       explained: result.alone,
-      ...(clear.alone || clear.beside ? bestAndWorst(own, result) : { best: null, worst: null }),
+      ...(clear.alone || clear.besideOthers
+        ? bestAndWorst(own, result)
+        : { best: null, worst: null }),
       reading: reading(result, clear, asked.length),
     };
   });
@@ -136,25 +138,25 @@ function levelled({ texts }: RecordedColumn): LevelledColumn | null {
 
 interface Clear {
   readonly alone: boolean;
-  readonly beside: boolean;
+  readonly besideOthers: boolean;
 }
 
-function isClear({ aloneByChance, besideByChance }: ReasonResult, level: number): Clear {
+function isClear({ aloneByChance, besideOthersByChance }: ReasonResult, level: number): Clear {
   // A column is looked at twice, so each look has half of what may go wrong.
   const falsely = (1 - level) / 2;
   return {
     alone: aloneByChance !== null && aloneByChance <= falsely,
-    beside: besideByChance !== null && besideByChance <= falsely,
+    besideOthers: besideOthersByChance !== null && besideOthersByChance <= falsely,
   };
 }
 
 function reading(
-  { beside }: ReasonResult,
-  { alone, beside: stays }: Clear,
+  { besideOthers }: ReasonResult,
+  { alone, besideOthers: stays }: Clear,
   asked: number,
 ): ReasonReading {
   if (asked === 1) return alone ? "alone" : "no clear link";
-  if (beside === null) return alone ? "not told apart" : "no clear link";
+  if (besideOthers === null) return alone ? "not told apart" : "no clear link";
   if (alone) return stays ? "stays" : "others may be behind";
   return stays ? "only beside" : "no clear link";
 }

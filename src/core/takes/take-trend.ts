@@ -72,7 +72,7 @@ export function takeTrend({ records, period, by }: TrendQuestion): TakeTrend {
   const grafting = stepIndex(records, "grafting") as number;
   const dayOf = (batch: Batch) => batch.days[grafting] ?? null;
   const columns = by === null ? [] : groupColumns(by, records);
-  const isOpen = openPeriods(records, batches, period, dayOf);
+  const isOpen = openPeriods(records, { batches, period, dayOf });
   const countsOf = new Map(batches.counted.map((one) => [one.batch, one]));
   const dated = [...countsOf.keys(), ...batches.notCounted].filter((one) => dayOf(one) !== null);
   const undated = batches.counted.filter(({ batch }) => dayOf(batch) === null).length;
@@ -106,20 +106,22 @@ function periodsOf(
   const inOrder = [...sums].sort(([a], [b]) => (a < b ? -1 : 1));
   const counted = inOrder.filter(([, { grafted }]) => grafted > 0);
   const chart = proportionChart(counted.map(([, sum]) => sum));
-  const placeOf = new Map(counted.map(([name], place) => [name, place]));
+  const indexOf = new Map(counted.map(([name], index) => [name, index]));
   return inOrder.map(([name, { grafted, taken }]): TrendPeriod => {
-    const place = placeOf.get(name) ?? null;
-    const isCounted = chart !== null && place !== null;
-    const limits = isCounted ? chart.limits[place] : undefined;
+    const index = indexOf.get(name) ?? null;
+    const isCounted = chart !== null && index !== null;
+    const limits = isCounted ? chart.limits[index] : undefined;
     return {
-      ...{ period: name, isOpen: isOpen(name), group: values },
+      period: name,
+      isOpen: isOpen(name),
+      group: values,
       grafted: isCounted ? grafted : null,
       taken: isCounted ? taken : null,
       takeRate: isCounted ? taken / grafted : null,
       usualRate: chart?.centre ?? null,
       low: limits?.low ?? null,
       high: limits?.high ?? null,
-      reading: isCounted ? (chart.readings[place] ?? null) : null,
+      reading: isCounted ? (chart.readings[index] ?? null) : null,
     };
   });
 }
@@ -127,9 +129,15 @@ function periodsOf(
 /** Periods of which takes are still to come. */
 function openPeriods(
   records: Records,
-  { counted, notCounted }: CountedBatches,
-  period: Period,
-  dayOf: (batch: Batch) => CivilDay | null,
+  {
+    batches: { counted, notCounted },
+    period,
+    dayOf,
+  }: {
+    readonly batches: CountedBatches;
+    readonly period: Period;
+    readonly dayOf: (batch: Batch) => CivilDay | null;
+  },
 ): (name: string) => boolean {
   const takeCount = stepIndex(records, "take count");
   let lastGrafting: CivilDay | null = null;

@@ -42,7 +42,7 @@ export async function servePage(site: PageSite, port: number): Promise<PageServe
   const secret = `/${randomBytes(SECRET_BYTES).toString("base64url")}`;
   let origin = "";
   const server = createServer((request, response) => {
-    void answer(site, origin, secret, request).then(({ status, headers, content }) => {
+    void answer(site, { origin, secret, request }).then(({ status, headers, content }) => {
       response.writeHead(status, { ...ALWAYS, ...headers });
       response.end(request.method === "HEAD" ? undefined : content);
     });
@@ -83,9 +83,11 @@ interface Answer {
 
 async function answer(
   site: PageSite,
-  origin: string,
-  secret: string,
-  request: IncomingMessage,
+  {
+    origin,
+    secret,
+    request,
+  }: { readonly origin: string; readonly secret: string; readonly request: IncomingMessage },
 ): Promise<Answer> {
   const refused = refusal(request, origin, site.shownIn);
   if (refused) return plain(refused.status, refused.sentence);

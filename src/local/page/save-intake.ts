@@ -62,9 +62,9 @@ function highestNumber(folder: string, stem: string): number {
 }
 
 /** Makes a file that was not there. @returns null when the name is taken, by a link too */
-function openNew(place: string): number | null {
+function openNew(path: string): number | null {
   try {
-    return openSync(place, "wx");
+    return openSync(path, "wx");
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === "EEXIST") return null;
     throw error;
@@ -72,12 +72,12 @@ function openNew(place: string): number | null {
 }
 
 /** Half a workbook is worse than none. */
-function writeWhole(opened: number, place: string, bytes: Uint8Array): void {
+function writeWhole(opened: number, path: string, bytes: Uint8Array): void {
   try {
     for (let at = 0; at < bytes.length; ) at += writeSync(opened, bytes, at);
     closeSync(opened);
   } catch (error) {
-    rmSync(place, { force: true });
+    rmSync(path, { force: true });
     throw error;
   }
 }

@@ -45,17 +45,25 @@ export function cellReader(book: OpenBook, sheetId: string): CellReader {
     if (hasMerges && isCovered(sheet, row, column)) return { ...BLANK, pattern: patternOf(own) };
     const blank = own?.v === undefined || own.v === null || own.v === "";
     const pattern = patternOf(own) || patternOf(filled);
-    const formula = own && (own.f || own.si) ? formulaOf(book, sheetId, own, row, column) : "";
+    const formula =
+      own && (own.f || own.si) ? formulaOf(book, { sheetId, cell: own, row, column }) : "";
     return readingOf(blank && filled ? filled : own, pattern, formula);
   };
 }
 
 function formulaOf(
   book: OpenBook,
-  sheetId: string,
-  cell: ICellData,
-  row: number,
-  column: number,
+  {
+    sheetId,
+    cell,
+    row,
+    column,
+  }: {
+    readonly sheetId: string;
+    readonly cell: ICellData;
+    readonly row: number;
+    readonly column: number;
+  },
 ): string {
   if (cell.f) return cell.f;
   // Filled-down formulas share one text, which the engine shifts for each cell.

@@ -39,8 +39,7 @@ export function displayText(run: Execution, { value, kind, pattern }: CellReadin
 export function cellOfValue(
   run: Execution,
   value: unknown,
-  pattern: string,
-  method: string,
+  { pattern, method }: { readonly pattern: string; readonly method: string },
 ): ICellData {
   if (value === null || value === undefined) return cellOfEntry({ kind: "blank" }, pattern);
   if (typeof value === "string") {

@@ -13,9 +13,11 @@ const NOTHING = { v: null, t: null, f: null, si: null, p: null };
 /** Writes cells at once, as one step for undo. */
 export function writeCells(
   book: OpenBook,
-  sheetId: string,
-  area: Area,
-  changes: CellChanges,
+  {
+    sheetId,
+    area,
+    changes,
+  }: { readonly sheetId: string; readonly area: Area; readonly changes: CellChanges },
 ): void {
   const value = uncovered(sheetOf(book, sheetId), changes);
   if (Object.keys(value).length === 0) return;
@@ -80,9 +82,11 @@ export function numberCellOf(value: number, has: string, gets: string): ICellDat
 /** Empties the cells of an area that hold something; formats go too when asked for. */
 export function clearArea(
   book: OpenBook,
-  sheetId: string,
-  area: Area,
-  { formats }: { formats: boolean },
+  {
+    sheetId,
+    area,
+    keeping: { formats },
+  }: { readonly sheetId: string; readonly area: Area; readonly keeping: { formats: boolean } },
 ): void {
   const changes: CellChanges = {};
   sheetOf(book, sheetId)
@@ -99,7 +103,7 @@ export function clearArea(
         ? { ...NOTHING, s: null }
         : { ...NOTHING };
     });
-  writeCells(book, sheetId, area, changes);
+  writeCells(book, { sheetId, area, changes });
 }
 
 /** The area as the engine names it. */

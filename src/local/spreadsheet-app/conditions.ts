@@ -36,7 +36,7 @@ export interface Conditions {
 const ENDLESS = { rows: 10_000_000, columns: 18_278 };
 
 export function conditions(book: OpenBook, settings: { locale: string }): Conditions {
-  const place = (tab: string, cells: string) => {
+  const cellsOf = (tab: string, cells: string) => {
     const sheet = book.workbook.getSheetBySheetName(tab);
     const area: Area | null = areaOfA1(cells, ENDLESS);
     if (!sheet || !area) throw new Error(`There are no cells ${cells} in a tab ${tab}`);
@@ -48,38 +48,38 @@ export function conditions(book: OpenBook, settings: { locale: string }): Condit
     },
     tabWithoutCells(name, kind: SheetKind = "OBJECT") {
       const front = book.workbook.getActiveSheet().getSheetId();
-      const id = insertTab(book, name, book.workbook.getSheets().length, 1);
+      const id = insertTab(book, { name, index: book.workbook.getSheets().length, rowCount: 1 });
       const sheet = book.workbook.getSheetBySheetId(id);
       if (sheet) changeRules(sheet, { kind });
       book.show(front);
     },
     protect(tab, cells) {
-      const { sheet, area } = place(tab, cells ?? "A1");
+      const { sheet, area } = cellsOf(tab, cells ?? "A1");
       if (cells === undefined) changeRules(sheet, { isProtected: true });
       else changeRules(sheet, { protectedAreas: [...rulesOf(sheet).protectedAreas, area] });
     },
     reject(tab, cells, allBut) {
-      const { sheet, sheetId, area } = place(tab, cells);
+      const { sheet, sheetId, area } = cellsOf(tab, cells);
       const within = {
         ...area,
         rows: Math.min(area.rows, sheet.getRowCount() - area.row),
         columns: Math.min(area.columns, sheet.getColumnCount() - area.column),
       };
-      setInputRule(
-        book,
+      setInputRule(book, {
         sheetId,
-        within,
-        typeof allBut === "string"
-          ? { kind: allBut, values: [], allowInvalid: false }
-          : { kind: "list", values: allBut, allowInvalid: false },
-      );
+        area: within,
+        rule:
+          typeof allBut === "string"
+            ? { kind: allBut, values: [], allowInvalid: false }
+            : { kind: "list", values: allBut, allowInvalid: false },
+      });
     },
     merge(tab, cells) {
-      const { sheetId, area } = place(tab, cells);
+      const { sheetId, area } = cellsOf(tab, cells);
       book.execute(AddWorksheetMergeMutation.id, { subUnitId: sheetId, ranges: [rangeOf(area)] });
     },
     table(tab, cells, { types = {}, joins = false } = {}) {
-      const { sheet, area } = place(tab, cells);
+      const { sheet, area } = cellsOf(tab, cells);
       const byNumber = Object.fromEntries(
         Object.entries(types).map(([letters, type]) => [columnNumber(letters), type]),
       );
@@ -87,7 +87,7 @@ export function conditions(book: OpenBook, settings: { locale: string }): Condit
       changeRules(sheet, { tables: [...rulesOf(sheet).tables, made] });
     },
     tables: (tab) =>
-      rulesOf(place(tab, "A1").sheet).tables.map(({ row, column, rows, columns }) =>
+      rulesOf(cellsOf(tab, "A1").sheet).tables.map(({ row, column, rows, columns }) =>
         a1Of({ row, column, rows, columns }),
       ),
   };

@@ -48,32 +48,36 @@ export function dataValidationBuilder(run: Execution): ServiceObject {
     return builder;
   };
   const builder = serviceObject(run, "DataValidationBuilder", {
-    requireCheckbox(checked?: unknown, unchecked?: unknown) {
-      // Boxes with values of their own are left out: this add-in uses TRUE and FALSE.
-      if (checked !== undefined || unchecked !== undefined) {
-        throw signatureError(
-          [checked, unchecked],
-          "SpreadsheetApp.DataValidationBuilder.requireCheckbox",
-        );
-      }
-      return require("checkbox", []);
-    },
-    requireValueInList(values: unknown, showDropdown?: unknown) {
-      const method = "SpreadsheetApp.DataValidationBuilder.requireValueInList";
-      if (!Array.isArray(values)) throw signatureError([values, showDropdown], method);
-      return require("list", values.map(String));
-    },
-    setAllowInvalid(allow: unknown) {
-      allowInvalid = Boolean(allow);
-      return builder;
-    },
-    build() {
-      if (!rule) throw new ServiceError("A rule needs something that it requires.");
-      const built = serviceObject(run, "DataValidation", {
-        getAllowInvalid: () => allowInvalid,
-      });
-      builtRules.set(built, { ...rule, allowInvalid });
-      return built;
+    methods: {
+      requireCheckbox(checked?: unknown, unchecked?: unknown) {
+        // Boxes with values of their own are left out: this add-in uses TRUE and FALSE.
+        if (checked !== undefined || unchecked !== undefined) {
+          throw signatureError(
+            [checked, unchecked],
+            "SpreadsheetApp.DataValidationBuilder.requireCheckbox",
+          );
+        }
+        return require("checkbox", []);
+      },
+      requireValueInList(values: unknown, showDropdown?: unknown) {
+        const method = "SpreadsheetApp.DataValidationBuilder.requireValueInList";
+        if (!Array.isArray(values)) throw signatureError([values, showDropdown], method);
+        return require("list", values.map(String));
+      },
+      setAllowInvalid(allow: unknown) {
+        allowInvalid = Boolean(allow);
+        return builder;
+      },
+      build() {
+        if (!rule) throw new ServiceError("A rule needs something that it requires.");
+        const built = serviceObject(run, "DataValidation", {
+          methods: {
+            getAllowInvalid: () => allowInvalid,
+          },
+        });
+        builtRules.set(built, { ...rule, allowInvalid });
+        return built;
+      },
     },
   });
   return builder;
@@ -100,18 +104,27 @@ const FORMULAS = {
 /** Puts a rule on every cell of an area in place of those that stand there; null takes them away. */
 export function setInputRule(
   book: OpenBook,
-  sheetId: string,
-  area: Area,
-  rule: InputRule | null,
+  {
+    sheetId,
+    area,
+    rule,
+  }: { readonly sheetId: string; readonly area: Area; readonly rule: InputRule | null },
 ): void {
-  keepingValues(book, sheetId, area, () => putInputRule(book, sheetId, area, rule));
+  keepingValues(book, { sheetId, area, change: () => putInputRule(book, { sheetId, area, rule }) });
 }
 
 /**
  * The engine puts a value into blank cells that get a box, and the number 0 into unticked boxes of a
  * rule that gives way to another; a spreadsheet leaves what stands there. From memory.
  */
-function keepingValues(book: OpenBook, sheetId: string, area: Area, change: () => void): void {
+function keepingValues(
+  book: OpenBook,
+  {
+    sheetId,
+    area,
+    change,
+  }: { readonly sheetId: string; readonly area: Area; readonly change: () => void },
+): void {
   const cells = sheetOf(book, sheetId).getCellMatrix();
   const stood: [row: number, column: number, cell: ICellData | null][] = [];
   const boxes = book.injector
@@ -139,10 +152,17 @@ function keepingValues(book: OpenBook, sheetId: string, area: Area, change: () =
       t: cell?.t ?? null,
     };
   }
-  writeCells(book, sheetId, area, changes);
+  writeCells(book, { sheetId, area, changes });
 }
 
-function putInputRule(book: OpenBook, sheetId: string, area: Area, rule: InputRule | null): void {
+function putInputRule(
+  book: OpenBook,
+  {
+    sheetId,
+    area,
+    rule,
+  }: { readonly sheetId: string; readonly area: Area; readonly rule: InputRule | null },
+): void {
   const ranges = [rangeOf(area)];
   if (rule === null) {
     book.execute(ClearRangeDataValidationCommand.id, { subUnitId: sheetId, ranges });
@@ -168,7 +188,14 @@ function putInputRule(book: OpenBook, sheetId: string, area: Area, rule: InputRu
 }
 
 /** Whether a rule of tick boxes stands on a cell. */
-export function isCheckbox(book: OpenBook, sheetId: string, row: number, column: number): boolean {
+export function isCheckbox(
+  book: OpenBook,
+  {
+    sheetId,
+    row,
+    column,
+  }: { readonly sheetId: string; readonly row: number; readonly column: number },
+): boolean {
   const rule = book.injector
     .get(SheetDataValidationModel)
     .getRuleByLocation(book.unitId, sheetId, row, column);
@@ -182,10 +209,17 @@ export function isCheckbox(book: OpenBook, sheetId: string, row: number, column:
  */
 export function refuseInvalid(
   book: OpenBook,
-  sheetId: string,
-  area: Area,
-  changes: CellChanges,
-  nameOf: (row: number, column: number) => string,
+  {
+    sheetId,
+    area,
+    changes,
+    nameOf,
+  }: {
+    readonly sheetId: string;
+    readonly area: Area;
+    readonly changes: CellChanges;
+    readonly nameOf: (row: number, column: number) => string;
+  },
 ): void {
   const rules = book.injector
     .get(SheetDataValidationModel)

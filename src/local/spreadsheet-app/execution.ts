@@ -50,9 +50,15 @@ type Methods = Readonly<Record<string, (...parameters: never[]) => unknown>>;
 export function serviceObject(
   run: Execution,
   kind: string,
-  methods: Methods,
-  properties: Readonly<Record<string, unknown>> = {},
-  refuse: (method: string) => void = () => undefined,
+  {
+    methods,
+    properties = {},
+    refuse = () => undefined,
+  }: {
+    readonly methods: Methods;
+    readonly properties?: Readonly<Record<string, unknown>>;
+    readonly refuse?: (method: string) => void;
+  },
 ): ServiceObject {
   const object: Record<string, unknown> = { ...properties, toString: () => kind };
   for (const [name, method] of Object.entries(methods)) {

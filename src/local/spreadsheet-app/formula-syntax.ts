@@ -68,7 +68,7 @@ function respelled(text: string, from: FormulaSyntax, to: FormulaSyntax): string
   // A number can stand only where something is wanted: in "A1,5" none begins with the comma.
   let wanted = true;
   for (let at = 0; at < text.length; ) {
-    const [kind, part] = partAt(text, at, from, wanted);
+    const [kind, part] = partAt(text, at, { marks: from, wanted });
     at += part.length;
     if (kind === "number" && !wanted) return null;
     if (kind === "number") respelling += part.replace(from.decimal, to.decimal);
@@ -76,7 +76,7 @@ function respelled(text: string, from: FormulaSyntax, to: FormulaSyntax): string
     else {
       if (part === "(" || part === "{") open.push(part);
       if (part in PARTNER && open.pop() !== PARTNER[part]) return null;
-      const mark = SEPARATORS.has(part) ? separator(part, open.at(-1), from, to) : part;
+      const mark = SEPARATORS.has(part) ? separator(part, { within: open.at(-1), from, to }) : part;
       if (mark === null || STRAY.has(part)) return null;
       respelling += mark;
     }
@@ -87,9 +87,15 @@ function respelled(text: string, from: FormulaSyntax, to: FormulaSyntax): string
 
 function separator(
   part: string,
-  within: string | undefined,
-  from: FormulaSyntax,
-  to: FormulaSyntax,
+  {
+    within,
+    from,
+    to,
+  }: {
+    readonly within: string | undefined;
+    readonly from: FormulaSyntax;
+    readonly to: FormulaSyntax;
+  },
 ): string | null {
   if (within === "(") return part === ";" || part === from.argument ? to.argument : null;
   if (within !== "{") return null;
@@ -100,8 +106,7 @@ function separator(
 function partAt(
   text: string,
   at: number,
-  { decimal }: FormulaSyntax,
-  wanted: boolean,
+  { marks: { decimal }, wanted }: { readonly marks: FormulaSyntax; readonly wanted: boolean },
 ): [Kind, string] {
   const found = (shape: RegExp): string => {
     shape.lastIndex = at;

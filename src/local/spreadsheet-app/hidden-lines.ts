@@ -20,11 +20,14 @@ type Line = "rows" | "columns";
 export function hiddenLines<Self>(
   run: Execution,
   sheetId: string,
-  self: () => Self,
-  mayChange: () => void,
+  { self, mayChange }: { readonly self: () => Self; readonly mayChange: () => void },
 ) {
   const tab = () => sheetOf(run.book, sheetId);
-  const change = (command: string, line: Line, first: unknown, count: unknown, method: string) => {
+  const change = (
+    [command, line, method]: readonly [string, Line, string],
+    first: unknown,
+    count: unknown,
+  ) => {
     const name = `SpreadsheetApp.Sheet.${method}`;
     const start = wholeArgument(first, name) - 1;
     const end = start + (count === undefined ? 1 : wholeArgument(count, name)) - 1;
@@ -42,13 +45,13 @@ export function hiddenLines<Self>(
   };
   return {
     hideRows: (first: unknown, count?: unknown) =>
-      change(SetRowHiddenCommand.id, "rows", first, count, "hideRows"),
+      change([SetRowHiddenCommand.id, "rows", "hideRows"], first, count),
     showRows: (first: unknown, count?: unknown) =>
-      change(SetSpecificRowsVisibleCommand.id, "rows", first, count, "showRows"),
+      change([SetSpecificRowsVisibleCommand.id, "rows", "showRows"], first, count),
     hideColumns: (first: unknown, count?: unknown) =>
-      change(SetColHiddenCommand.id, "columns", first, count, "hideColumns"),
+      change([SetColHiddenCommand.id, "columns", "hideColumns"], first, count),
     showColumns: (first: unknown, count?: unknown) =>
-      change(SetSpecificColsVisibleCommand.id, "columns", first, count, "showColumns"),
+      change([SetSpecificColsVisibleCommand.id, "columns", "showColumns"], first, count),
     isRowHiddenByUser: (row: unknown) =>
       !tab().getRowRawVisible(wholeArgument(row, "SpreadsheetApp.Sheet.isRowHiddenByUser") - 1),
     isColumnHiddenByUser: (column: unknown) =>

@@ -16,27 +16,31 @@ export function pageOf(output: unknown, method: string): ScriptPage {
 /** HtmlService: pages from files of the project or from text. Templates are left out. */
 export function htmlService(run: Execution): ServiceObject {
   return serviceObject(run, "HtmlService", {
-    createHtmlOutputFromFile(name: unknown) {
-      const file = textArgument(name, "HtmlService.createHtmlOutputFromFile");
-      const content = run.page(file);
-      // The wording is from memory.
-      if (content === null) throw new ServiceError(`No HTML file named ${file} was found.`);
-      return htmlOutput(run, content);
+    methods: {
+      createHtmlOutputFromFile(name: unknown) {
+        const file = textArgument(name, "HtmlService.createHtmlOutputFromFile");
+        const content = run.page(file);
+        // The wording is from memory.
+        if (content === null) throw new ServiceError(`No HTML file named ${file} was found.`);
+        return htmlOutput(run, content);
+      },
+      createHtmlOutput: (content: unknown = "") =>
+        htmlOutput(run, textArgument(content, "HtmlService.createHtmlOutput")),
     },
-    createHtmlOutput: (content: unknown = "") =>
-      htmlOutput(run, textArgument(content, "HtmlService.createHtmlOutput")),
   });
 }
 
 function htmlOutput(run: Execution, content: string): ServiceObject {
   let title = "";
   const output: ServiceObject = serviceObject(run, "HtmlOutput", {
-    setTitle(text: unknown) {
-      title = textArgument(text, "HtmlOutput.setTitle");
-      return output;
+    methods: {
+      setTitle(text: unknown) {
+        title = textArgument(text, "HtmlOutput.setTitle");
+        return output;
+      },
+      getTitle: () => title,
+      getContent: () => content,
     },
-    getTitle: () => title,
-    getContent: () => content,
   });
   pages.set(output, () => ({ title, content }));
   return output;

@@ -34,13 +34,20 @@ const VERTICAL: Readonly<Record<string, VerticalAlign>> = {
 /** The methods of a range that change how its cells look and what input they take. */
 export function rangeFormatMethods<Self>(
   run: Execution,
-  sheetId: string,
-  area: Area,
-  self: () => Self,
+  {
+    sheetId,
+    area,
+    self,
+  }: { readonly sheetId: string; readonly area: Area; readonly self: () => Self },
 ) {
   const attempt = (write: () => void, act?: TypedColumnAct) =>
-    attemptOn(run, sheetId, area, write, () => {
-      if (act) refuseInTypedColumn(run.book, sheetId, area, act);
+    attemptOn(run, {
+      sheetId,
+      area,
+      write,
+      check: () => {
+        if (act) refuseInTypedColumn(run.book, { sheetId, area, act });
+      },
     });
   const style = (type: keyof IStyleData, value: unknown): Self => {
     attempt(() =>
@@ -74,7 +81,7 @@ export function rangeFormatMethods<Self>(
       }
       changes[row] = cells;
     }
-    attempt(() => writeCells(run.book, sheetId, area, changes), act);
+    attempt(() => writeCells(run.book, { sheetId, area, changes }), act);
     return self();
   };
   const setPatterns = (patternAt: (row: number, column: number) => string): Self => {
@@ -127,8 +134,13 @@ export function rangeFormatMethods<Self>(
     insertCheckboxes() {
       const rule = { kind: "checkbox", values: [], allowInvalid: false } as const;
       attempt(() => {
-        setInputRule(run.book, sheetId, area, rule);
-        writeValues(run, sheetId, area, () => false, "SpreadsheetApp.Range.insertCheckboxes");
+        setInputRule(run.book, { sheetId, area, rule });
+        writeValues(run, {
+          sheetId,
+          area,
+          valueAt: () => false,
+          method: "SpreadsheetApp.Range.insertCheckboxes",
+        });
       }, "rule");
       return self();
     },
@@ -137,11 +149,11 @@ export function rangeFormatMethods<Self>(
       const boxes = new Set<string>();
       for (let row = area.row; row < area.row + area.rows; row++) {
         for (let column = area.column; column < area.column + area.columns; column++) {
-          if (isCheckbox(run.book, sheetId, row, column)) boxes.add(`${row},${column}`);
+          if (isCheckbox(run.book, { sheetId, row, column })) boxes.add(`${row},${column}`);
         }
       }
       if (boxes.size === 0) return self();
-      attempt(() => setInputRule(run.book, sheetId, area, null), "rule");
+      attempt(() => setInputRule(run.book, { sheetId, area, rule: null }), "rule");
       return change(
         (row, column) =>
           boxes.has(`${row},${column}`) && read(row, column).kind === "boolean"
@@ -153,7 +165,7 @@ export function rangeFormatMethods<Self>(
     setDataValidation(rule: unknown) {
       const method = "SpreadsheetApp.Range.setDataValidation";
       const wanted = rule === null ? null : inputRuleOf(rule, method);
-      attempt(() => setInputRule(run.book, sheetId, area, wanted), "rule");
+      attempt(() => setInputRule(run.book, { sheetId, area, rule: wanted }), "rule");
       return self();
     },
   };

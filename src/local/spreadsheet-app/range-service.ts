@@ -11,32 +11,36 @@ import { sheetService } from "./sheet-service";
 import { sortColumns, sortRows } from "./sorted-rows";
 import { createFilter, filterOf } from "./tab-filter";
 
-interface PlacedArea extends Area {
+interface AreaOfSheet extends Area {
   readonly sheetId: string;
 }
 
 /** The cells behind the ranges that scripts hold. */
-const places = new WeakMap<object, PlacedArea>();
+const areas = new WeakMap<object, AreaOfSheet>();
 
 /** The cells behind a range that a script hands over. @throws ServiceError when it is none */
-export function placeOf(range: unknown, method: string): PlacedArea {
-  const place = typeof range === "object" && range ? places.get(range) : undefined;
-  if (!place) throw signatureError([range], method);
-  return place;
+export function areaBehind(range: unknown, method: string): AreaOfSheet {
+  const known = typeof range === "object" && range ? areas.get(range) : undefined;
+  if (!known) throw signatureError([range], method);
+  return known;
 }
 
 /** Range of the spreadsheet service. */
 export function rangeService(
   run: Execution,
-  sheetId: string,
-  area: Area,
-  properties: Readonly<Record<string, unknown>> = {},
+  {
+    sheetId,
+    area,
+    properties = {},
+  }: {
+    readonly sheetId: string;
+    readonly area: Area;
+    readonly properties?: Readonly<Record<string, unknown>>;
+  },
 ): ServiceObject {
   const self = (): ServiceObject => range;
-  const range: ServiceObject = serviceObject(
-    run,
-    "Range",
-    {
+  const range: ServiceObject = serviceObject(run, "Range", {
+    methods: {
       getRow: () => area.row + 1,
       getColumn: () => area.column + 1,
       getNumRows: () => area.rows,
@@ -47,16 +51,15 @@ export function rangeService(
       getSheet: () => sheetService(run, sheetId),
       offset(rowOffset: unknown, columnOffset: unknown, rows?: unknown, columns?: unknown) {
         const method = "SpreadsheetApp.Range.offset";
-        return rangeService(
-          run,
+        return rangeService(run, {
           sheetId,
-          checkedArea(run, sheetId, {
+          area: checkedArea(run, sheetId, {
             row: area.row + wholeArgument(rowOffset, method),
             column: area.column + wholeArgument(columnOffset, method),
             rows: rows === undefined ? area.rows : wholeArgument(rows, method),
             columns: columns === undefined ? area.columns : wholeArgument(columns, method),
           }),
-        );
+        });
       },
       activate() {
         select(run, sheetId, area);
@@ -65,17 +68,16 @@ export function rangeService(
       createFilter: () => createFilter(run, sheetId, area),
       getFilter: () => filterOf(run, sheetId),
       sort(spec: unknown) {
-        attemptOn(run, sheetId, area, () => {
-          sortRows(run.book, sheetId, area, sortColumns(spec, "SpreadsheetApp.Range.sort"));
-        });
+        const by = sortColumns(spec, "SpreadsheetApp.Range.sort");
+        attemptOn(run, { sheetId, area, write: () => sortRows(run.book, { sheetId, area, by }) });
         return self();
       },
-      ...rangeValueMethods(run, sheetId, area, self),
-      ...rangeFormatMethods(run, sheetId, area, self),
+      ...rangeValueMethods(run, { sheetId, area, self }),
+      ...rangeFormatMethods(run, { sheetId, area, self }),
     },
     properties,
-  );
-  places.set(range, { ...area, sheetId });
+  });
+  areas.set(range, { ...area, sheetId });
   return range;
 }
 

@@ -14,9 +14,11 @@ import { rulesOf } from "./tab-rules";
 /** The methods of a range that read and write what its cells hold. */
 export function rangeValueMethods<Self>(
   run: Execution,
-  sheetId: string,
-  area: Area,
-  self: () => Self,
+  {
+    sheetId,
+    area,
+    self,
+  }: { readonly sheetId: string; readonly area: Area; readonly self: () => Self },
 ) {
   const read = () => readArea(run.book, sheetId, area);
   const grid = <Item>(item: (reading: ReturnType<typeof read>[number][number]) => Item) =>
@@ -24,7 +26,7 @@ export function rangeValueMethods<Self>(
   const firstCell = () => cellReader(run.book, sheetId)(area.row, area.column);
 
   const write = (valueAt: (row: number, column: number) => unknown, method: string): Self => {
-    writeValues(run, sheetId, area, valueAt, method);
+    writeValues(run, { sheetId, area, valueAt, method });
     return self();
   };
   const isFormulaOrBlank = (value: unknown, method: string) => {
@@ -59,11 +61,19 @@ export function rangeValueMethods<Self>(
       return write(() => text, method);
     },
     clearContent() {
-      attemptOn(run, sheetId, area, () => clearArea(run.book, sheetId, area, { formats: false }));
+      attemptOn(run, {
+        sheetId,
+        area,
+        write: () => clearArea(run.book, { sheetId, area, keeping: { formats: false } }),
+      });
       return self();
     },
     clear() {
-      attemptOn(run, sheetId, area, () => clearArea(run.book, sheetId, area, { formats: true }));
+      attemptOn(run, {
+        sheetId,
+        area,
+        write: () => clearArea(run.book, { sheetId, area, keeping: { formats: true } }),
+      });
       return self();
     },
   };
@@ -76,10 +86,17 @@ export function rangeValueMethods<Self>(
  */
 export function writeValues(
   run: Execution,
-  sheetId: string,
-  area: Area,
-  valueAt: (row: number, column: number) => unknown,
-  method: string,
+  {
+    sheetId,
+    area,
+    valueAt,
+    method,
+  }: {
+    readonly sheetId: string;
+    readonly area: Area;
+    readonly valueAt: (row: number, column: number) => unknown;
+    readonly method: string;
+  },
 ): void {
   const standing = cellReader(run.book, sheetId);
   const changes: CellChanges = {};
@@ -88,19 +105,27 @@ export function writeValues(
     for (let column = 0; column < area.columns; column++) {
       const at = { row: area.row + row, column: area.column + column };
       const { pattern } = standing(at.row, at.column);
-      cells[at.column] = cellOfValue(run, valueAt(row, column), pattern, method);
+      cells[at.column] = cellOfValue(run, valueAt(row, column), { pattern, method });
     }
     changes[area.row + row] = cells;
   }
   const write = () => {
-    writeCells(run.book, sheetId, area, shownOnly(run, sheetId, changes));
+    writeCells(run.book, { sheetId, area, changes: shownOnly(run, sheetId, changes) });
     growTables(run.book, sheetId, area);
   };
-  attemptOn(run, sheetId, area, write, () => {
-    refuseInvalid(run.book, sheetId, area, changes, (row, column) =>
-      a1Of({ row, column, rows: 1, columns: 1 }),
-    );
-    refuseOtherTypes(run.book, sheetId, changes);
+  attemptOn(run, {
+    sheetId,
+    area,
+    write,
+    check: () => {
+      refuseInvalid(run.book, {
+        sheetId,
+        area,
+        changes,
+        nameOf: (row, column) => a1Of({ row, column, rows: 1, columns: 1 }),
+      });
+      refuseOtherTypes(run.book, sheetId, changes);
+    },
   });
 }
 
@@ -123,10 +148,17 @@ function shownOnly(run: Execution, sheetId: string, changes: CellChanges): CellC
  */
 export function attemptOn(
   run: Execution,
-  sheetId: string,
-  area: Area,
-  write: () => void,
-  check: () => void = () => undefined,
+  {
+    sheetId,
+    area,
+    write,
+    check = () => undefined,
+  }: {
+    readonly sheetId: string;
+    readonly area: Area;
+    readonly write: () => void;
+    readonly check?: () => void;
+  },
 ): void {
   run.refusals.attempt(() => {
     if (!run.isOwner) refuseProtected(run.book, sheetId, area);

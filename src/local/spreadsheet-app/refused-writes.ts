@@ -39,9 +39,11 @@ const TYPED: Readonly<Record<TypedColumnAct, string>> = {
 /** @throws ServiceError when an area reaches into a typed column of a table */
 export function refuseInTypedColumn(
   book: OpenBook,
-  sheetId: string,
-  area: Area,
-  act: TypedColumnAct,
+  {
+    sheetId,
+    area,
+    act,
+  }: { readonly sheetId: string; readonly area: Area; readonly act: TypedColumnAct },
 ): void {
   for (const table of rulesOf(sheetOf(book, sheetId)).tables) {
     for (const column of Object.keys(table.types).map(Number)) {

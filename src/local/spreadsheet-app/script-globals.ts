@@ -11,10 +11,8 @@ import { uiService } from "./ui-service";
 export function scriptGlobals(run: Execution): Record<string, ServiceObject> {
   const active = () => spreadsheetService(run);
   return {
-    SpreadsheetApp: serviceObject(
-      run,
-      "SpreadsheetApp",
-      {
+    SpreadsheetApp: serviceObject(run, "SpreadsheetApp", {
+      methods: {
         getActiveSpreadsheet: active,
         getActive: active,
         getUi: () => uiService(run),
@@ -24,8 +22,8 @@ export function scriptGlobals(run: Execution): Record<string, ServiceObject> {
         newDataValidation: () => dataValidationBuilder(run),
         newFilterCriteria: () => filterCriteriaBuilder(run),
       },
-      { SheetType },
-    ),
+      properties: { SheetType },
+    }),
     LockService: lockService(run),
     PropertiesService: propertiesService(run),
     Session: sessionService(run),

@@ -119,11 +119,15 @@ export function scriptHost(book: OpenBook, options: ScriptHostOptions): ScriptHo
 function editEvent(run: Execution, { sheetId, area, value, oldValue }: UserEdit): object {
   const event = run.realm.parse("{}") as Record<string, unknown>;
   event.source = spreadsheetService(run);
-  event.range = rangeService(run, sheetId, area, {
-    rowStart: area.row + 1,
-    rowEnd: area.row + area.rows,
-    columnStart: area.column + 1,
-    columnEnd: area.column + area.columns,
+  event.range = rangeService(run, {
+    sheetId,
+    area,
+    properties: {
+      rowStart: area.row + 1,
+      rowEnd: area.row + area.rows,
+      columnStart: area.column + 1,
+      columnEnd: area.column + area.columns,
+    },
   });
   if (value !== undefined) event.value = value;
   if (oldValue !== undefined) event.oldValue = oldValue;

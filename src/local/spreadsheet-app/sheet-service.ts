@@ -20,7 +20,7 @@ import { textArgument, wholeArgument } from "./grid-arguments";
 import { hiddenLines } from "./hidden-lines";
 import { sheetOf } from "./open-book";
 import { checkedArea } from "./range-bounds";
-import { placeOf, rangeService, select } from "./range-service";
+import { areaBehind, rangeService, select } from "./range-service";
 import { attemptOn, writeValues } from "./range-values";
 import { refuseProtected } from "./refused-writes";
 import { ServiceError, signatureError } from "./service-error";
@@ -38,8 +38,16 @@ export const SheetType = Object.freeze({
 
 /** What a tab without cells can do as well. From memory, but for `getType` and `getName`. */
 const WITHOUT_CELLS = new Set([
-  ...["getType", "getName", "setName", "getSheetId", "getIndex", "activate"],
-  ...["hideSheet", "showSheet", "isSheetHidden", "setTabColor"],
+  "getType",
+  "getName",
+  "setName",
+  "getSheetId",
+  "getIndex",
+  "activate",
+  "hideSheet",
+  "showSheet",
+  "isSheetHidden",
+  "setTabColor",
 ]);
 
 /**
@@ -160,7 +168,7 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       if (typeof first === "string") {
         const area = areaOfA1(first, whole());
         if (!area) throw new ServiceError("Range not found");
-        return rangeService(run, sheetId, checkedArea(run, sheetId, area));
+        return rangeService(run, { sheetId, area: checkedArea(run, sheetId, area) });
       }
       const method = name("getRange");
       const area = {
@@ -169,12 +177,12 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         rows: rows === undefined ? 1 : wholeArgument(rows, method),
         columns: columns === undefined ? 1 : wholeArgument(columns, method),
       };
-      return rangeService(run, sheetId, checkedArea(run, sheetId, area));
+      return rangeService(run, { sheetId, area: checkedArea(run, sheetId, area) });
     },
     getDataRange() {
       const filled = filledSize(book, sheetId);
       const area = { rows: Math.max(1, filled.rows), columns: Math.max(1, filled.columns) };
-      return rangeService(run, sheetId, { row: 0, column: 0, ...area });
+      return rangeService(run, { sheetId, area: { row: 0, column: 0, ...area } });
     },
     getLastRow: () => filledSize(book, sheetId).rows,
     getLastColumn: () => filledSize(book, sheetId).columns,
@@ -209,10 +217,10 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
         range: columnBlock(left - 1, wide),
       });
     },
-    /** Source: reference page of Sheet.moveColumns; places are those before the move. */
+    /** Source: reference page of Sheet.moveColumns; indexes are those before the move. */
     moveColumns(columns: unknown, destination: unknown) {
       const method = name("moveColumns");
-      const { column, columns: wide } = placeOf(columns, method);
+      const { column, columns: wide } = areaBehind(columns, method);
       const to = wholeArgument(destination, method) - 1;
       if (to < 0 || to > tab().getColumnCount()) {
         throw new ServiceError("Those columns are out of bounds.");
@@ -246,7 +254,7 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
     /** Source: reference page of Sheet.moveRows; places are those before the move. */
     moveRows(rows: unknown, destination: unknown) {
       const method = name("moveRows");
-      const { row, rows: high } = placeOf(rows, method);
+      const { row, rows: high } = areaBehind(rows, method);
       const to = wholeArgument(destination, method) - 1;
       if (to < 0 || to > tab().getRowCount()) {
         throw new ServiceError("Those rows are out of bounds.");
@@ -267,13 +275,12 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       const above = Math.max(0, tab().getFreeze().ySplit ?? 0);
       const area = { ...whole(), row: above, rows: filledSize(book, sheetId).rows - above };
       if (area.rows < 1) return sheet;
-      attemptOn(run, sheetId, area, () => {
-        sortRows(book, sheetId, area, [{ column: at, ascending: ascending !== false }]);
-      });
+      const by = [{ column: at, ascending: ascending !== false }];
+      attemptOn(run, { sheetId, area, write: () => sortRows(book, { sheetId, area, by }) });
       return sheet;
     },
     getFilter: () => filterOf(run, sheetId),
-    ...hiddenLines(run, sheetId, () => sheet, mayChange),
+    ...hiddenLines(run, sheetId, { self: () => sheet, mayChange }),
     deleteRows(first: unknown, count: unknown) {
       const top = wholeArgument(first, name("deleteRows"));
       const high = wholeArgument(count, name("deleteRows"));
@@ -319,9 +326,9 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
     },
     getFrozenColumns: () => Math.max(0, tab().getFreeze().xSplit ?? 0),
     setColumnWidth: (column: unknown, width: unknown) =>
-      setWidths(column, 1, width, name("setColumnWidth")),
+      setWidths(column, 1, { width, method: name("setColumnWidth") }),
     setColumnWidths: (column: unknown, count: unknown, width: unknown) =>
-      setWidths(column, count, width, name("setColumnWidths")),
+      setWidths(column, count, { width, method: name("setColumnWidths") }),
     getColumnWidth: (column: unknown) =>
       tab().getColumnWidth(wholeArgument(column, name("getColumnWidth")) - 1),
     setRowHeight(row: unknown, height: unknown) {
@@ -356,7 +363,7 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       if (row >= tab().getRowCount()) insertRows(tab().getRowCount(), 1);
       const area = { row, column: 0, rows: 1, columns: values.length };
       const inside = checkedArea(run, sheetId, area);
-      writeValues(run, sheetId, inside, (_, column) => values[column], method);
+      writeValues(run, { sheetId, area: inside, valueAt: (_, column) => values[column], method });
       return sheet;
     },
     activate() {
@@ -364,14 +371,22 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       return sheet;
     },
     clear() {
-      attemptOn(run, sheetId, whole(), () => {
-        clearArea(book, sheetId, whole(), { formats: true });
+      attemptOn(run, {
+        sheetId,
+        area: whole(),
+        write: () => {
+          clearArea(book, { sheetId, area: whole(), keeping: { formats: true } });
+        },
       });
       return sheet;
     },
     clearContents() {
-      attemptOn(run, sheetId, whole(), () => {
-        clearArea(book, sheetId, whole(), { formats: false });
+      attemptOn(run, {
+        sheetId,
+        area: whole(),
+        write: () => {
+          clearArea(book, { sheetId, area: whole(), keeping: { formats: false } });
+        },
       });
       return sheet;
     },
@@ -381,10 +396,18 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       return change(SetTabColorCommand.id, { value });
     },
   };
-  const sheet: ServiceObject = serviceObject(run, "Sheet", methods, {}, (method) => {
-    if (!WITHOUT_CELLS.has(method)) refuseWithoutCells(run, sheetId);
+  const sheet: ServiceObject = serviceObject(run, "Sheet", {
+    methods,
+    properties: {},
+    refuse: (method) => {
+      if (!WITHOUT_CELLS.has(method)) refuseWithoutCells(run, sheetId);
+    },
   });
-  function setWidths(column: unknown, count: unknown, width: unknown, method: string) {
+  function setWidths(
+    column: unknown,
+    count: unknown,
+    { width, method }: { readonly width: unknown; readonly method: string },
+  ) {
     const first = wholeArgument(column, method) - 1;
     const last = first + wholeArgument(count, method) - 1;
     if (first < 0 || last < first || last >= tab().getColumnCount()) {

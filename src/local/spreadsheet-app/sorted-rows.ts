@@ -22,9 +22,11 @@ const NOTHING: ICellData = { v: null, t: null, f: null, si: null, p: null, s: nu
  */
 export function sortRows(
   book: OpenBook,
-  sheetId: string,
-  area: Area,
-  by: readonly SortColumn[],
+  {
+    sheetId,
+    area,
+    by,
+  }: { readonly sheetId: string; readonly area: Area; readonly by: readonly SortColumn[] },
 ): void {
   const read = cellReader(book, sheetId);
   const cells = sheetOf(book, sheetId).getCellMatrix();
@@ -54,7 +56,7 @@ export function sortRows(
     }
     changes[to] = line;
   });
-  writeCells(book, sheetId, area, changes);
+  writeCells(book, { sheetId, area, changes });
 }
 
 /**
@@ -72,7 +74,11 @@ export function sortColumns(spec: unknown, method: string): readonly SortColumn[
 }
 
 const RANK: Readonly<Record<CellReading["kind"], number>> = {
-  ...{ number: 0, day: 0, text: 1, boolean: 2, blank: 3 },
+  number: 0,
+  day: 0,
+  text: 1,
+  boolean: 2,
+  blank: 3,
 };
 
 function compared(one: CellReading, other: CellReading, ascending: boolean): number {

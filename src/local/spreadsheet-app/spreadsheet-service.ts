@@ -25,65 +25,80 @@ export function spreadsheetService(run: Execution): ServiceObject {
   const activeSheet = () => sheetService(run, activeId());
 
   return serviceObject(run, "Spreadsheet", {
-    getId: () => book.unitId,
-    getName: () => book.workbook.getName(),
-    getSpreadsheetTimeZone: () => run.settings.spreadsheetZone,
-    getSpreadsheetLocale: () => run.settings.locale,
-    getSheets: () =>
-      run.realm.array(
-        book.workbook.getSheets().map((sheet) => sheetService(run, sheet.getSheetId())),
-      ),
-    getSheetByName(text: unknown) {
-      const wanted = textArgument(text, name("getSheetByName"));
-      const sheet = book.workbook.getSheetBySheetName(wanted);
-      return sheet ? sheetService(run, sheet.getSheetId()) : null;
-    },
-    insertSheet(text?: unknown, index?: unknown) {
-      const method = name("insertSheet");
-      const wanted = text === undefined ? freeTabName(book) : textArgument(text, method);
-      // A new tab goes behind the one in front unless told otherwise.
-      const behind = book.workbook.getSheetIndex(book.workbook.getActiveSheet()) + 1;
-      const at = index === undefined ? behind : wholeArgument(index, method);
-      return sheetService(run, insertTab(book, wanted, at, run.settings.newRows));
-    },
-    deleteSheet(sheet: unknown) {
-      const sheetId = sheetIdOf(sheet, name("deleteSheet"));
-      if (!run.isOwner) refuseDeletion(book, sheetId);
-      deleteTab(book, sheetId);
-    },
-    /** Counted from 1. */
-    moveActiveSheet(position: unknown) {
-      moveTab(book, activeId(), wholeArgument(position, name("moveActiveSheet")) - 1);
-    },
-    setActiveSheet(sheet: unknown) {
-      const sheetId = sheetIdOf(sheet, name("setActiveSheet"));
-      select(run, sheetId, activeArea(run, sheetId));
-      return sheetService(run, sheetId);
-    },
-    getActiveSheet: activeSheet,
-    getActiveRange: () =>
-      hasCells() ? rangeService(run, activeId(), activeArea(run, activeId())) : null,
-    getActiveCell() {
-      if (!hasCells()) return null;
-      const { row, column } = activeArea(run, activeId());
-      return rangeService(run, activeId(), { row, column, rows: 1, columns: 1 });
-    },
-    getRange(text: unknown) {
-      const { sheet, cells } = splitReference(textArgument(text, name("getRange")));
-      const tab =
-        sheet === null ? book.workbook.getActiveSheet() : book.workbook.getSheetBySheetName(sheet);
-      const area =
-        tab && areaOfA1(cells, { rows: tab.getRowCount(), columns: tab.getColumnCount() });
-      if (tab) refuseWithoutCells(run, tab.getSheetId());
-      if (!tab || !area) throw new ServiceError("Range not found");
-      return rangeService(run, tab.getSheetId(), checkedArea(run, tab.getSheetId(), area));
-    },
-    toast(message: unknown, title?: unknown, seconds?: unknown) {
-      run.desk.toast(
-        String(message),
-        title === undefined || title === null ? "" : String(title),
-        typeof seconds === "number" ? seconds : TOAST_SECONDS,
-      );
+    methods: {
+      getId: () => book.unitId,
+      getName: () => book.workbook.getName(),
+      getSpreadsheetTimeZone: () => run.settings.spreadsheetZone,
+      getSpreadsheetLocale: () => run.settings.locale,
+      getSheets: () =>
+        run.realm.array(
+          book.workbook.getSheets().map((sheet) => sheetService(run, sheet.getSheetId())),
+        ),
+      getSheetByName(text: unknown) {
+        const wanted = textArgument(text, name("getSheetByName"));
+        const sheet = book.workbook.getSheetBySheetName(wanted);
+        return sheet ? sheetService(run, sheet.getSheetId()) : null;
+      },
+      insertSheet(text?: unknown, index?: unknown) {
+        const method = name("insertSheet");
+        const wanted = text === undefined ? freeTabName(book) : textArgument(text, method);
+        // A new tab goes behind the one in front unless told otherwise.
+        const behind = book.workbook.getSheetIndex(book.workbook.getActiveSheet()) + 1;
+        const at = index === undefined ? behind : wholeArgument(index, method);
+        return sheetService(
+          run,
+          insertTab(book, { name: wanted, index: at, rowCount: run.settings.newRows }),
+        );
+      },
+      deleteSheet(sheet: unknown) {
+        const sheetId = sheetIdOf(sheet, name("deleteSheet"));
+        if (!run.isOwner) refuseDeletion(book, sheetId);
+        deleteTab(book, sheetId);
+      },
+      /** Counted from 1. */
+      moveActiveSheet(position: unknown) {
+        moveTab(book, activeId(), wholeArgument(position, name("moveActiveSheet")) - 1);
+      },
+      setActiveSheet(sheet: unknown) {
+        const sheetId = sheetIdOf(sheet, name("setActiveSheet"));
+        select(run, sheetId, activeArea(run, sheetId));
+        return sheetService(run, sheetId);
+      },
+      getActiveSheet: activeSheet,
+      getActiveRange: () =>
+        hasCells()
+          ? rangeService(run, { sheetId: activeId(), area: activeArea(run, activeId()) })
+          : null,
+      getActiveCell() {
+        if (!hasCells()) return null;
+        const { row, column } = activeArea(run, activeId());
+        return rangeService(run, {
+          sheetId: activeId(),
+          area: { row, column, rows: 1, columns: 1 },
+        });
+      },
+      getRange(text: unknown) {
+        const { sheet, cells } = splitReference(textArgument(text, name("getRange")));
+        const tab =
+          sheet === null
+            ? book.workbook.getActiveSheet()
+            : book.workbook.getSheetBySheetName(sheet);
+        const area =
+          tab && areaOfA1(cells, { rows: tab.getRowCount(), columns: tab.getColumnCount() });
+        if (tab) refuseWithoutCells(run, tab.getSheetId());
+        if (!tab || !area) throw new ServiceError("Range not found");
+        return rangeService(run, {
+          sheetId: tab.getSheetId(),
+          area: checkedArea(run, tab.getSheetId(), area),
+        });
+      },
+      toast(message: unknown, title?: unknown, seconds?: unknown) {
+        run.desk.toast(
+          String(message),
+          title === undefined || title === null ? "" : String(title),
+          typeof seconds === "number" ? seconds : TOAST_SECONDS,
+        );
+      },
     },
   });
 }

@@ -54,22 +54,25 @@ function filterService(run: Execution, sheetId: string): ServiceObject {
     return self;
   };
   const self: ServiceObject = serviceObject(run, "Filter", {
-    getRange: () => rangeService(run, sheetId, standing()),
-    getColumnFilterCriteria(position: unknown) {
-      const texts = standing().hides[columnOf(position, "getColumnFilterCriteria")] ?? [];
-      return texts.length === 0 ? null : criteria(run, texts);
-    },
-    setColumnFilterCriteria(position: unknown, wanted: unknown) {
-      const method = "setColumnFilterCriteria";
-      const texts = typeof wanted === "object" && wanted ? hiddenBy.get(wanted) : undefined;
-      if (texts === undefined && wanted !== null) throw signatureError([position, wanted], method);
-      return hide(columnOf(position, method), texts ?? []);
-    },
-    removeColumnFilterCriteria: (position: unknown) =>
-      hide(columnOf(position, "removeColumnFilterCriteria"), []),
-    remove() {
-      standing();
-      changeRules(sheet(), { filter: null });
+    methods: {
+      getRange: () => rangeService(run, { sheetId, area: standing() }),
+      getColumnFilterCriteria(position: unknown) {
+        const texts = standing().hides[columnOf(position, "getColumnFilterCriteria")] ?? [];
+        return texts.length === 0 ? null : criteria(run, texts);
+      },
+      setColumnFilterCriteria(position: unknown, wanted: unknown) {
+        const method = "setColumnFilterCriteria";
+        const texts = typeof wanted === "object" && wanted ? hiddenBy.get(wanted) : undefined;
+        if (texts === undefined && wanted !== null)
+          throw signatureError([position, wanted], method);
+        return hide(columnOf(position, method), texts ?? []);
+      },
+      removeColumnFilterCriteria: (position: unknown) =>
+        hide(columnOf(position, "removeColumnFilterCriteria"), []),
+      remove() {
+        standing();
+        changeRules(sheet(), { filter: null });
+      },
     },
   });
   return self;
@@ -89,7 +92,7 @@ function rowsHidden(run: Execution, sheetId: string, hides: TabFilter["hides"]):
 
 function criteria(run: Execution, texts: readonly string[]): ServiceObject {
   const made = serviceObject(run, "FilterCriteria", {
-    getHiddenValues: () => run.realm.array([...texts]),
+    methods: { getHiddenValues: () => run.realm.array([...texts]) },
   });
   hiddenBy.set(made, texts);
   return made;
@@ -99,12 +102,14 @@ function criteria(run: Execution, texts: readonly string[]): ServiceObject {
 export function filterCriteriaBuilder(run: Execution): ServiceObject {
   let texts: readonly string[] = [];
   const builder: ServiceObject = serviceObject(run, "FilterCriteriaBuilder", {
-    setHiddenValues(values: unknown) {
-      if (!Array.isArray(values)) throw signatureError([values], "setHiddenValues");
-      texts = values.map(String);
-      return builder;
+    methods: {
+      setHiddenValues(values: unknown) {
+        if (!Array.isArray(values)) throw signatureError([values], "setHiddenValues");
+        texts = values.map(String);
+        return builder;
+      },
+      build: () => criteria(run, texts),
     },
-    build: () => criteria(run, texts),
   });
   return builder;
 }

@@ -47,7 +47,11 @@ export interface TabRules {
 }
 
 const NONE: TabRules = {
-  ...{ kind: "GRID", isProtected: false, protectedAreas: [], tables: [], filter: null },
+  kind: "GRID",
+  isProtected: false,
+  protectedAreas: [],
+  tables: [],
+  filter: null,
 };
 const KEY = "tabRules";
 
@@ -77,18 +81,36 @@ export function moveRulesWithCells(
   const moves: Readonly<Record<string, (area: Area, range: IRange) => Area | null>> = {
     [InsertRowMutation.id]: (area, { startRow, endRow }) => ({
       ...area,
-      ...put(area.row, area.rows, startRow, endRow, ["row", "rows"]),
+      ...put(area.row, { size: area.rows, start: startRow, end: endRow, slices: ["row", "rows"] }),
     }),
     [RemoveRowMutation.id]: (area, { startRow, endRow }) =>
-      some({ ...area, ...taken(area.row, area.rows, startRow, endRow, ["row", "rows"]) }),
+      some({
+        ...area,
+        ...taken(area.row, {
+          size: area.rows,
+          start: startRow,
+          end: endRow,
+          slices: ["row", "rows"],
+        }),
+      }),
     [InsertColMutation.id]: (area, { startColumn, endColumn }) => ({
       ...area,
-      ...put(area.column, area.columns, startColumn, endColumn, ["column", "columns"]),
+      ...put(area.column, {
+        size: area.columns,
+        start: startColumn,
+        end: endColumn,
+        slices: ["column", "columns"],
+      }),
     }),
     [RemoveColMutation.id]: (area, { startColumn, endColumn }) =>
       some({
         ...area,
-        ...taken(area.column, area.columns, startColumn, endColumn, ["column", "columns"]),
+        ...taken(area.column, {
+          size: area.columns,
+          start: startColumn,
+          end: endColumn,
+          slices: ["column", "columns"],
+        }),
       }),
   };
   commands.onCommandExecuted((command) => {
@@ -124,13 +146,39 @@ function movedFilter(filter: TabFilter, move: (area: Area) => Area | null): TabF
 
 type Names = readonly ["row", "rows"] | readonly ["column", "columns"];
 
-function put(first: number, size: number, start: number, end: number, [a, b]: Names) {
+function put(
+  first: number,
+  {
+    size,
+    start,
+    end,
+    slices: [a, b],
+  }: {
+    readonly size: number;
+    readonly start: number;
+    readonly end: number;
+    readonly slices: Names;
+  },
+) {
   const count = end - start + 1;
   if (start <= first) return { [a]: first + count };
   return start < first + size ? { [b]: size + count } : {};
 }
 
-function taken(first: number, size: number, start: number, end: number, [a, b]: Names) {
+function taken(
+  first: number,
+  {
+    size,
+    start,
+    end,
+    slices: [a, b],
+  }: {
+    readonly size: number;
+    readonly start: number;
+    readonly end: number;
+    readonly slices: Names;
+  },
+) {
   const before = Math.max(0, Math.min(end, first - 1) - start + 1);
   const within = Math.max(0, Math.min(end, first + size - 1) - Math.max(start, first) + 1);
   return { [a]: first - before, [b]: size - within };

@@ -13,13 +13,15 @@ import { ServiceError } from "./service-error";
 const NEW_ROWS = 1000;
 const NEW_COLUMNS = 26;
 
-/** Adds a tab and shows it. @param index counted from 0 @returns its id */
-export function insertTab(
-  book: OpenBook,
-  name: string,
-  index: number,
-  rowCount = NEW_ROWS,
-): string {
+interface NewTab {
+  readonly name: string;
+  /** Counted from 0. */
+  readonly index: number;
+  readonly rowCount?: number | undefined;
+}
+
+/** Adds a tab and shows it. @returns its id */
+export function insertTab(book: OpenBook, { name, index, rowCount = NEW_ROWS }: NewTab): string {
   refuseTakenName(book, name, null);
   const id = generateRandomId();
   book.execute(InsertSheetCommand.id, {

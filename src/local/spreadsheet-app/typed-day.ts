@@ -49,7 +49,7 @@ function plainDay(text: string, marks: LocaleMarks, year: number): TypedNumber |
   const iso = /^(\d{4})([-/.])(\d{1,2})\2(\d{1,2})$/.exec(text);
   if (iso) {
     const pattern = iso[2] === "-" ? "yyyy-mm-dd" : marks.dayPattern;
-    return dayCell(Number(iso[1]), Number(iso[3]), Number(iso[4]), pattern);
+    return dayCell({ year: Number(iso[1]), month: Number(iso[3]), day: Number(iso[4]), pattern });
   }
   return numberedDay(text, marks, year) ?? namedDay(text, marks, year);
 }
@@ -60,10 +60,16 @@ function numberedDay(text: string, marks: LocaleMarks, thisYear: number): TypedN
   const [, first = "", separator, second = "", last] = parts;
   if (separator === "." && !marks.dots) return null;
   if (last === undefined) {
-    if (second.length === 4) return dayCell(Number(second), Number(first), 1, "M/yyyy");
+    if (second.length === 4)
+      return dayCell({ year: Number(second), month: Number(first), day: 1, pattern: "M/yyyy" });
     if (second.length > 2) return null;
     const [month, day] = marks.order === "dmy" ? [second, first] : [first, second];
-    return dayCell(thisYear, Number(month), Number(day), marks.dayPattern);
+    return dayCell({
+      year: thisYear,
+      month: Number(month),
+      day: Number(day),
+      pattern: marks.dayPattern,
+    });
   }
   if (second.length > 2) return null;
   const [year, month, day] =
@@ -74,7 +80,12 @@ function numberedDay(text: string, marks: LocaleMarks, thisYear: number): TypedN
         : last.length === 4
           ? [last, first, second]
           : [first, second, last];
-  return dayCell(fullYear(year), Number(month), Number(day), marks.dayPattern);
+  return dayCell({
+    year: fullYear(year),
+    month: Number(month),
+    day: Number(day),
+    pattern: marks.dayPattern,
+  });
 }
 
 function namedDay(text: string, marks: LocaleMarks, thisYear: number): TypedNumber | null {
@@ -92,11 +103,12 @@ function namedDay(text: string, marks: LocaleMarks, thisYear: number): TypedNumb
   if (!numbers.every((word) => /^(?:\d{1,2}|\d{4})$/.test(word))) return null;
   const [first = "", second] = numbers;
   if (second === undefined) {
-    if (first.length === 4) return dayCell(Number(first), month, 1, "mmm yyyy");
-    return dayCell(thisYear, month, Number(first), "d mmm");
+    if (first.length === 4)
+      return dayCell({ year: Number(first), month, day: 1, pattern: "mmm yyyy" });
+    return dayCell({ year: thisYear, month, day: Number(first), pattern: "d mmm" });
   }
   if (first.length === 4) return null;
-  return dayCell(fullYear(second), month, Number(first), "d mmm yyyy");
+  return dayCell({ year: fullYear(second), month, day: Number(first), pattern: "d mmm yyyy" });
 }
 
 function fullYear(text: string): number {
@@ -105,7 +117,17 @@ function fullYear(text: string): number {
   return year <= LATEST_SHORT_YEAR ? 2000 + year : 1900 + year;
 }
 
-function dayCell(year: number, month: number, day: number, pattern: string): TypedNumber | null {
+function dayCell({
+  year,
+  month,
+  day,
+  pattern,
+}: {
+  readonly year: number;
+  readonly month: number;
+  readonly day: number;
+  readonly pattern: string;
+}): TypedNumber | null {
   const two = (value: number) => String(value).padStart(2, "0");
   const value = serialOfIso(`${String(year).padStart(4, "0")}-${two(month)}-${two(day)}`);
   return value === null ? null : { value, pattern };

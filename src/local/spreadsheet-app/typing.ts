@@ -17,9 +17,15 @@ import { type TypingIn, typedEntry } from "./typed-entry";
 export function typeIn(
   book: OpenBook,
   sheetId: string,
-  corner: Pick<Area, "row" | "column">,
-  rows: readonly (readonly string[])[],
-  typing: Pick<TypingIn, "locale" | "year">,
+  {
+    corner,
+    rows,
+    typing,
+  }: {
+    readonly corner: Pick<Area, "row" | "column">;
+    readonly rows: readonly (readonly string[])[];
+    readonly typing: Pick<TypingIn, "locale" | "year">;
+  },
 ): void {
   const standing = cellReader(book, sheetId);
   const cells = rows.map((texts, row) =>
@@ -36,9 +42,12 @@ export function typeIn(
   const area = { ...corner, rows: cells.length, columns: cells[0]?.length ?? 0 };
   // A dialog says so to a person, and nothing is written.
   refuseProtected(book, sheetId, area);
-  refuseInvalid(book, sheetId, area, changesOf(area, cells), (row, column) =>
-    a1Of({ row, column, rows: 1, columns: 1 }),
-  );
+  refuseInvalid(book, {
+    sheetId,
+    area,
+    changes: changesOf(area, cells),
+    nameOf: (row, column) => a1Of({ row, column, rows: 1, columns: 1 }),
+  });
   book.injector.get(ICommandService).syncExecuteCommand(SetRangeValuesCommand.id, {
     unitId: book.unitId,
     subUnitId: sheetId,

@@ -13,10 +13,8 @@ export function uiService(run: Execution): ServiceObject {
     if (run.power === "full") return;
     throw new ServiceError(`You do not have permission to call Ui.${method}.`);
   };
-  return serviceObject(
-    run,
-    "Ui",
-    {
+  return serviceObject(run, "Ui", {
+    methods: {
       createMenu: (title: unknown) =>
         menuBuilder(run, textArgument(title, "SpreadsheetApp.Ui.createMenu")),
       showSidebar(page: unknown) {
@@ -37,8 +35,8 @@ export function uiService(run: Execution): ServiceObject {
         return BUTTON[answer];
       },
     },
-    { Button: BUTTON, ButtonSet: BUTTON_SET },
-  );
+    properties: { Button: BUTTON, ButtonSet: BUTTON_SET },
+  });
 }
 
 /** Values that are equal to themselves and to nothing else, in every run of a script. */
@@ -61,23 +59,25 @@ function menuBuilder(run: Execution, title: string): ServiceObject {
   const items: (ScriptMenuItem | ScriptMenu | null)[] = [];
   const menu = (): ScriptMenu => ({ title, items: [...items] });
   const builder: ServiceObject = serviceObject(run, "Menu", {
-    addItem(label: unknown, calls: unknown) {
-      const method = "SpreadsheetApp.Menu.addItem";
-      items.push({ label: textArgument(label, method), calls: textArgument(calls, method) });
-      return builder;
-    },
-    addSeparator() {
-      items.push(null);
-      return builder;
-    },
-    addSubMenu(sub: unknown) {
-      const built = typeof sub === "object" && sub ? builtMenus.get(sub) : undefined;
-      if (!built) throw signatureError([sub], "SpreadsheetApp.Menu.addSubMenu");
-      items.push(built());
-      return builder;
-    },
-    addToUi() {
-      run.desk.menu(menu());
+    methods: {
+      addItem(label: unknown, calls: unknown) {
+        const method = "SpreadsheetApp.Menu.addItem";
+        items.push({ label: textArgument(label, method), calls: textArgument(calls, method) });
+        return builder;
+      },
+      addSeparator() {
+        items.push(null);
+        return builder;
+      },
+      addSubMenu(sub: unknown) {
+        const built = typeof sub === "object" && sub ? builtMenus.get(sub) : undefined;
+        if (!built) throw signatureError([sub], "SpreadsheetApp.Menu.addSubMenu");
+        items.push(built());
+        return builder;
+      },
+      addToUi() {
+        run.desk.menu(menu());
+      },
     },
   });
   builtMenus.set(builder, menu);

@@ -12,24 +12,24 @@ import { wholeText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import { type Section, type SidebarContext, setUpOf } from "../section";
 import { monthItem } from "./month-item";
-import { ALL, batchesBehind, rowsOf, varietiesOf } from "./month-ranges";
+import { ALL, batchesBehind, monthsOf, varietyChoices } from "./month-ranges";
 
 /** What will be ready, by month and variety, as ranges drawn and as a table. */
 export function aheadSection(context: SidebarContext): Section {
   const { call, status } = context;
   const body = element("div");
-  const again = element("button", { type: "button", class: "plain" }, "Read again");
+  const readAgain = element("button", { type: "button", class: "plain" }, "Read again");
   let chosen = ALL;
 
   const load = () =>
     whileWorking({
       status,
       doing: "Working out what will be ready",
-      controls: [again],
+      controls: [readAgain],
       work: async () => show(await call("sidebarAhead", null)),
     });
   const show = (answer: AheadAnswer) => {
-    const varieties = varietiesOf(answer);
+    const varieties = varietyChoices(answer);
     if (!varieties.includes(chosen)) chosen = ALL;
     const select = choice(
       varieties.map((value) => ({ value, label: value === ALL ? "All varieties" : value })),
@@ -48,9 +48,9 @@ export function aheadSection(context: SidebarContext): Section {
       body.append(element("div", { class: "note" }, wholeText(answer.remark)));
     }
   };
-  again.addEventListener("click", () => void load());
+  readAgain.addEventListener("click", () => void load());
   const heading = element("h2", {}, "Plants ready, by month");
-  return { element: element("section", {}, heading, body, again), load };
+  return { element: element("section", {}, heading, body, readAgain), load };
 }
 
 function readingHelp(level: number | null): string {
@@ -59,7 +59,7 @@ function readingHelp(level: number | null): string {
 }
 
 function drawn(answer: AheadAnswer, variety: string): Node[] {
-  const rows = rowsOf(answer, variety);
+  const rows = monthsOf(answer, variety);
   if (rows.length === 0) {
     return [element("p", {}, "No open batch with counted plants is on its way to ready.")];
   }

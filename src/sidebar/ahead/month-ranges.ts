@@ -6,13 +6,13 @@ export const ALL = "All";
 const BLANK = "(blank)";
 
 /** The varieties of an answer by name, after all together. */
-export function varietiesOf({ rows }: AheadAnswer): readonly string[] {
+export function varietyChoices({ rows }: AheadAnswer): readonly string[] {
   const names = new Set(rows.map(({ variety }) => variety).filter((name) => name !== ALL));
   return [ALL, ...[...names].sort((a, b) => a.localeCompare(b, "en"))];
 }
 
 /** The months of a variety, soonest first. */
-export function rowsOf({ rows }: AheadAnswer, variety: string): readonly AheadRow[] {
+export function monthsOf({ rows }: AheadAnswer, variety: string): readonly AheadRow[] {
   return rows
     .filter((row) => row.variety === variety)
     .sort((a, b) => (a.month < b.month ? -1 : a.month > b.month ? 1 : 0));

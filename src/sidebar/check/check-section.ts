@@ -16,12 +16,12 @@ const TROUBLES_UNFOLDED = 20;
 export function checkSection(context: SidebarContext): Section {
   const { call, status } = context;
   const body = element("div");
-  const again = element("button", { type: "button", class: "plain" }, "Read again");
+  const readAgain = element("button", { type: "button", class: "plain" }, "Read again");
   const load = () =>
     whileWorking({
       status,
       doing: "Checking the records",
-      controls: [again],
+      controls: [readAgain],
       work: async () => show(await call("sidebarCheck", null)),
     });
   const show = ({ rows, tally }: CheckAnswer) => {
@@ -46,7 +46,7 @@ export function checkSection(context: SidebarContext): Section {
       ...groups,
     );
   };
-  again.addEventListener("click", () => void load());
+  readAgain.addEventListener("click", () => void load());
   const heading = element("h2", {}, "Troubles in the records");
-  return { element: element("section", {}, heading, body, again), load };
+  return { element: element("section", {}, heading, body, readAgain), load };
 }

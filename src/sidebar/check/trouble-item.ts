@@ -7,14 +7,14 @@ import type { SidebarContext } from "../section";
 /** A trouble: a button that leads to its cell, what was found, what happens, what to do. */
 export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HTMLElement {
   const { trouble, found, whatHappens, whatToDo } = row;
-  const place = placeOf(row);
+  const cell = cellLabel(row);
   return element(
     "article",
     { class: "trouble" },
-    place === null
+    cell === null
       ? element("p", {}, element("strong", {}, "The whole table"))
       : actionButton({
-          label: place,
+          label: cell,
           status,
           doing: "Going to the cell",
           work: async () => {
@@ -34,7 +34,7 @@ export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HT
 }
 
 /** Where the trouble is; null where it is about the whole table. */
-function placeOf({ row, column }: CheckRow): HTMLElement | null {
+function cellLabel({ row, column }: CheckRow): HTMLElement | null {
   if (row === null && column === "") return null;
   const words = row === null ? "Column " : `Row ${row}${column === "" ? "" : ", "}`;
   return element("span", {}, words, column === "" ? null : userText(column));

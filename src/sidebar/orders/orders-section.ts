@@ -14,7 +14,7 @@ export function ordersSection(context: SidebarContext): Section {
   const { call, status } = context;
   const head = element("div", { tabindex: -1 }, element("h2", {}, "Orders"));
   const list = element("div");
-  const again = element("button", { type: "button", class: "plain" }, "Read again");
+  const readAgain = element("button", { type: "button", class: "plain" }, "Read again");
 
   let turns = 0;
 
@@ -29,7 +29,7 @@ export function ordersSection(context: SidebarContext): Section {
     whileWorking({
       status,
       doing: "Working out what becomes of the orders",
-      controls: [again],
+      controls: [readAgain],
       work: refresh,
     });
   const plan = planPart({ context, onWritten: refresh });
@@ -48,8 +48,8 @@ export function ordersSection(context: SidebarContext): Section {
     list.replaceChildren(...outlook(answer));
     plan.offer(answer);
   };
-  again.addEventListener("click", () => void load());
-  return { element: element("section", {}, head, plan.element, list, again), load };
+  readAgain.addEventListener("click", () => void load());
+  return { element: element("section", {}, head, plan.element, list, readAgain), load };
 }
 
 function headOf({ orders, ordersTab, asOf }: OrdersAnswer): HTMLElement[] {

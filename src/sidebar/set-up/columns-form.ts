@@ -20,14 +20,14 @@ export function columnsForm(
   people: PeopleShown,
 ): ColumnsForm {
   const changed = new Map<number, string | null>();
-  const twice = element("div", { "aria-live": "polite" });
+  const doubled = element("div", { "aria-live": "polite" });
   const readings = () =>
     columns.map(({ column, header, readAs }) => ({
       header,
       readAs: changed.has(column) ? (changed.get(column) ?? null) : readAs,
     }));
   const tellTwice = () => {
-    twice.replaceChildren(
+    doubled.replaceChildren(
       ...readTwice(readings()).map(({ readAs, headers }) =>
         element(
           "p",
@@ -82,7 +82,7 @@ export function columnsForm(
         lost,
       ),
       ...groups,
-      twice,
+      doubled,
     ),
     changes: () =>
       columns

@@ -69,7 +69,7 @@ export function setUpSection(context: SidebarContext): Section {
       ...(tabs.length === 0
         ? []
         : [field("Tab with your records", select), others, ...timetable.elements]),
-      again,
+      readAgain,
     );
     columns.replaceChildren();
   };
@@ -86,8 +86,12 @@ export function setUpSection(context: SidebarContext): Section {
         throw new Error("Tick at least one method: its steps make the timetable.");
       }
       const answer = await call("sidebarSetUp", {
-        ...{ tab, timetable: own, columns: form.changes(), methods: chosen },
-        ...{ compareBy: compare.compareBy(), initials: people.byInitials() },
+        tab,
+        timetable: own,
+        columns: form.changes(),
+        methods: chosen,
+        compareBy: compare.compareBy(),
+        initials: people.byInitials(),
       });
       const notice = madeNotice(answer, () => context.go("today"));
       result.replaceChildren(notice);
@@ -96,12 +100,12 @@ export function setUpSection(context: SidebarContext): Section {
       status.say("The tabs are made.");
     },
   });
-  const again = element("button", { type: "button", class: "plain" }, "Read again");
-  again.addEventListener("click", () => {
+  const readAgain = element("button", { type: "button", class: "plain" }, "Read again");
+  readAgain.addEventListener("click", () => {
     void whileWorking({
       status,
       doing: "Reading the workbook",
-      controls: [again],
+      controls: [readAgain],
       work: async () => show(await context.reopen()),
     }).then(() => (tab === "" ? undefined : readColumns()));
   });

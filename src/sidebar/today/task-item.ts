@@ -43,7 +43,7 @@ export function taskItem(options: TaskItemOptions): HTMLElement {
 /** The place under a task that holds in turn the button, the form, the questions, the notice. */
 function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
   const { context, task, asOf, lastWho, onWritten } = options;
-  const place = element("div", { class: "mark-done" });
+  const holder = element("div", { class: "mark-done" });
   const what = `${task.task}, ${task.batch}`;
   const label = `Mark done: ${isolated(task.task)}, ${isolated(task.batch)}`;
   const open = element(
@@ -54,7 +54,7 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
   let form: HTMLFormElement | null = null;
 
   const showButton = () => {
-    place.replaceChildren(open);
+    holder.replaceChildren(open);
     open.focus();
   };
   /** @param sure the questions that were asked and answered already */
@@ -74,7 +74,7 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
           context.status.say("Nothing was written.");
         },
       });
-      place.replaceChildren(asked);
+      holder.replaceChildren(asked);
       asked.focus();
       return;
     }
@@ -83,12 +83,16 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
     mark.textContent = "Done";
     const onTakenBack = async () => {
       mark.textContent = before;
-      if (place.isConnected) place.append(open);
+      if (holder.isConnected) holder.append(open);
     };
     const notice = writtenNotice({
-      ...{ context, title: "Done and written", what, answer, onTakenBack },
+      context,
+      title: "Done and written",
+      what,
+      answer,
+      onTakenBack,
     });
-    place.replaceChildren(notice);
+    holder.replaceChildren(notice);
     notice.focus();
     context.status.say("Written to the records.");
     onWritten(notice, entry.who);
@@ -102,9 +106,9 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
       onSave: (entry) => record(entry, []),
       onCancel: showButton,
     });
-    place.replaceChildren(form);
+    holder.replaceChildren(form);
     form.querySelector("input")?.focus();
   });
-  place.append(open);
-  return place;
+  holder.append(open);
+  return holder;
 }

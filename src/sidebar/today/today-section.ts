@@ -9,7 +9,7 @@ import { field } from "../controls/field";
 import { wholeText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import { type Section, type SidebarContext, setUpOf } from "../section";
-import { lastWrites } from "../writing/last-writes";
+import { lastWritesPart } from "../writing/last-writes";
 import { fortnightPart } from "./fortnight/fortnight-part";
 import { missingCrew } from "./fortnight/no-crew";
 import { personSheet } from "./person-sheet";
@@ -130,12 +130,12 @@ export function todaySection(context: SidebarContext): Section {
   };
 
   daysAhead.addEventListener("change", () => void load());
-  const again = element("button", { type: "button", class: "plain" }, "Read again");
-  again.addEventListener("click", () => void load());
+  const readAgain = element("button", { type: "button", class: "plain" }, "Read again");
+  readAgain.addEventListener("click", () => void load());
   const printing = { label: "Print round sheet", status, doing: "Making the round sheet" };
   const saving = { label: "Calendar file", status, doing: "Making the calendar file" };
   controls.append(
-    element("div", { class: "beside" }, field("Days ahead", daysAhead), again),
+    element("div", { class: "beside" }, field("Days ahead", daysAhead), readAgain),
     element(
       "div",
       { class: "beside" },
@@ -144,7 +144,7 @@ export function todaySection(context: SidebarContext): Section {
     ),
     element("div", { class: "buttons" }, actionButton({ ...saving, work: saveCalendar })),
   );
-  const last = lastWrites(context, load);
+  const last = lastWritesPart(context, load);
   return {
     element: element("section", {}, head, controls, earlier, fortnight.element, list, last),
     load,

@@ -16,7 +16,10 @@ const TITLES: Readonly<Record<LastWrite["state"], string>> = {
  * The last writes as the log has them, each with *Take back*: those of the due list and of other
  * people too, days later as well. Read when it is opened.
  */
-export function lastWrites(context: SidebarContext, onTakenBack: () => Promise<void>): HTMLElement {
+export function lastWritesPart(
+  context: SidebarContext,
+  onTakenBack: () => Promise<void>,
+): HTMLElement {
   const list = element("div");
   const { status } = context;
   const doing = "Reading the write log";
@@ -30,13 +33,13 @@ export function lastWrites(context: SidebarContext, onTakenBack: () => Promise<v
         : []),
     );
   };
-  const again = actionButton({ label: "Read again", status, doing, work: read });
+  const readAgain = actionButton({ label: "Read again", status, doing, work: read });
   return disclosure({
     kind: "group",
     summary: element("h3", {}, "Last writes"),
     content: () => {
-      void whileWorking({ status, doing, controls: [again], work: read });
-      return element("div", {}, list, again);
+      void whileWorking({ status, doing, controls: [readAgain], work: read });
+      return element("div", {}, list, readAgain);
     },
   });
 }
@@ -47,9 +50,13 @@ function item(
   onTakenBack: () => Promise<void>,
 ): HTMLElement {
   const { logId, task, about, when, who, state, cells } = write;
-  const said = who === "" ? when : `${when}, ${who}`;
+  const detail = who === "" ? when : `${when}, ${who}`;
   return writtenNotice({
-    ...{ context, title: TITLES[state], what: `${task}, ${about}`, said, onTakenBack },
+    context,
+    title: TITLES[state],
+    what: `${task}, ${about}`,
+    detail,
+    onTakenBack,
     answer: { written: cells, logId: state === "written" ? logId : null },
   });
 }

@@ -14,7 +14,7 @@ export interface WrittenOptions {
   /** What it was about, as "Grafting, H26-039". */
   readonly what: string;
   /** When it was and who did it, where that is not plain. */
-  readonly said?: string;
+  readonly detail?: string;
   readonly answer: Pick<RecordAnswer, "written" | "logId">;
   /** Shows what it changes elsewhere; what is said comes after that. */
   readonly onTakenBack: () => Promise<void>;
@@ -22,13 +22,13 @@ export interface WrittenOptions {
 
 /** What was written where, and the button that takes it back. */
 export function writtenNotice(options: WrittenOptions): HTMLElement {
-  const { context, title, what, said, answer, onTakenBack } = options;
+  const { context, title, what, detail, answer, onTakenBack } = options;
   const { logId, written } = answer;
   const notice = element(
     "div",
     { class: "written", role: "group", "aria-label": `Written: ${isolated(what)}`, tabindex: -1 },
     element("p", {}, element("strong", {}, `${title}: `), userText(what)),
-    said === undefined ? null : element("p", { class: "quiet" }, userText(said)),
+    detail === undefined ? null : element("p", { class: "quiet" }, userText(detail)),
     cellList(written),
   );
   if (logId === null) return notice;

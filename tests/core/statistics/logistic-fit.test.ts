@@ -148,9 +148,9 @@ describe("published values: R's glm(family = quasibinomial)", () => {
     const beside = raisedForMany(both.map((one) => one.besideChance));
     ours.forEach((one, index) => {
       expect(one.alone).toBeCloseTo(both[index]?.alone as number, 9);
-      expect(one.beside).toBeCloseTo(both[index]?.beside as number, 9);
+      expect(one.besideOthers).toBeCloseTo(both[index]?.beside as number, 9);
       expect(one.aloneByChance).toBeCloseTo(alone[index] as number, 9);
-      expect(one.besideByChance).toBeCloseTo(beside[index] as number, 9);
+      expect(one.besideOthersByChance).toBeCloseTo(beside[index] as number, 9);
     });
   });
 

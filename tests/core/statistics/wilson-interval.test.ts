@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { InputError } from "../../../src/core/input-error";
 import { wilsonInterval } from "../../../src/core/statistics/wilson-interval";
+import { faultOf } from "../../support/fault-of";
 import { fixture } from "../../support/fixtures";
 
 interface WilsonCase {
@@ -95,6 +96,10 @@ describe("wilsonInterval", () => {
   });
 
   it("refuses more than all", () => {
-    expect(() => wilsonInterval({ successes: 6, trials: 5, level: 0.9 })).toThrow("more than all");
+    expect(faultOf(() => wilsonInterval({ successes: 6, trials: 5, level: 0.9 }))).toEqual({
+      code: "more-taken-than-grafted",
+      taken: 6,
+      grafted: 5,
+    });
   });
 });

@@ -26,8 +26,8 @@ const batch = (
 
 /** Batches a little apart, as batches are. */
 const some = (variety: string, grafter: string, taken: number, count = 6) =>
-  Array.from({ length: count }, (_, place) =>
-    batch(variety, grafter, taken + ((place * 5) % 7) - 3),
+  Array.from({ length: count }, (_, index) =>
+    batch(variety, grafter, taken + ((index * 5) % 7) - 3),
   );
 
 describe("published values: Bickel et al. (1975), admissions by department", () => {

@@ -12,11 +12,11 @@ const reasons = (rows: readonly (readonly (string | number)[])[]) =>
 
 /** Batches of two varieties; where `together`, Mirel has all of the hard one. */
 function batches(together: boolean) {
-  return Array.from({ length: 40 }, (_, place) => {
-    const hard = place % 2 === 1;
-    const grafter = (together ? hard : place % 4 < 2) ? "Mirel" : "Orrin";
-    const taken = (hard ? 55 : 80) + ((place * 5) % 7) - 3;
-    return [`B${place}`, hard ? "Hard" : "Easy", grafter, `Bay ${place % 3}`, 100, taken];
+  return Array.from({ length: 40 }, (_, index) => {
+    const hard = index % 2 === 1;
+    const grafter = (together ? hard : index % 4 < 2) ? "Mirel" : "Orrin";
+    const taken = (hard ? 55 : 80) + ((index * 5) % 7) - 3;
+    return [`B${index}`, hard ? "Hard" : "Easy", grafter, `Bay ${index % 3}`, 100, taken];
   });
 }
 

@@ -131,9 +131,9 @@ describe("what a range refuses", () => {
     [[2, 1, 3, 0], "The number of columns in the range must be at least 1."],
     [[1001, 1], "The coordinates of the range are outside the dimensions of the sheet."],
     [[1, 27], "The coordinates of the range are outside the dimensions of the sheet."],
-  ])("getRange(%j): %s", (place, message) => {
+  ])("getRange(%j): %s", (cell, message) => {
     const { main } = opened();
-    expect(thrown(() => main.getRange(...place))).toEqual({ name: "Exception", message });
+    expect(thrown(() => main.getRange(...cell))).toEqual({ name: "Exception", message });
   });
 
   it("names the method that was called with the wrong kind of thing", () => {

@@ -41,18 +41,25 @@ const MEAN_SEEDLING = 85;
  */
 export function batchCourse(
   truth: NurseryTruth,
-  number: number,
-  sownOn: number,
-  seeds: number | null = null,
+  {
+    number,
+    sownOn,
+    seeds = null,
+  }: { readonly number: number; readonly sownOn: number; readonly seeds?: number | null },
 ): BatchCourse {
   const chance = chanceOf(truth.seed, 2, number);
   const variety = chance.pick(truth.varieties);
   const grafter = chance.pick(truth.grafters);
-  const days = stepDays(chance, truth, variety, sownOn);
-  const plants = countedPlants(chance, truth, variety, grafter.take, days, seeds);
+  const days = stepDays(chance, truth, { variety, sownOn });
+  const plants = countedPlants(chance, truth, {
+    variety,
+    grafterTake: grafter.take,
+    days,
+    seedsAsked: seeds,
+  });
   const facts = { number, variety: variety.name, grafter: grafter.name };
-  const { lostAt, lostOn } = loss(chance, truth, days, plants);
-  if (lostAt !== null) return { ...facts, lostAt, ...lost(days, plants, lostAt, lostOn) };
+  const { lostAt, lostOn } = loss(chance, truth, { days, plants });
+  if (lostAt !== null) return { ...facts, lostAt, ...lost({ days, plants, lostAt, lostOn }) };
   const readyDay = days[STEP.ready] as number;
   const readyPlants = plants[STEP.ready] as number;
   return { ...facts, days, plants, lostAt, readyDay, readyPlants, settledOn: readyDay };
@@ -62,8 +69,10 @@ export function batchCourse(
 function loss(
   chance: Chance,
   truth: NurseryTruth,
-  days: readonly number[],
-  plants: readonly (number | null)[],
+  {
+    days,
+    plants,
+  }: { readonly days: readonly number[]; readonly plants: readonly (number | null)[] },
 ): { lostAt: number; lostOn: number } | { lostAt: null; lostOn: null } {
   const mishap = chance.happens(truth.lostBatches);
   const emptied = plants.indexOf(0);
@@ -81,8 +90,7 @@ function loss(
 function stepDays(
   chance: Chance,
   truth: NurseryTruth,
-  variety: Variety,
-  sownOn: number,
+  { variety, sownOn }: { readonly variety: Variety; readonly sownOn: number },
 ): readonly number[] {
   const { slow, season, shape, fitfulness } = truth;
   const days: number[] = STEPS.map(() => sownOn);
@@ -118,10 +126,17 @@ function seen({ inspection: { everyDays, offset } }: NurseryTruth, moment: numbe
 function countedPlants(
   chance: Chance,
   truth: NurseryTruth,
-  variety: Variety,
-  grafterTake: number,
-  days: readonly number[],
-  seedsAsked: number | null,
+  {
+    variety,
+    grafterTake,
+    days,
+    seedsAsked,
+  }: {
+    readonly variety: Variety;
+    readonly grafterTake: number;
+    readonly days: readonly number[];
+    readonly seedsAsked: number | null;
+  },
 ): readonly (number | null)[] {
   const { logOdds, season, batchNoise } = truth;
   const sownOn = days[STEP.sowing] as number;
@@ -153,12 +168,17 @@ function countedPlants(
 }
 
 /** The course of a batch that is lost on some day, before a counted step. */
-function lost(
-  days: readonly number[],
-  plants: readonly (number | null)[],
-  lostAt: number,
-  lostOn: number,
-): Pick<BatchCourse, "days" | "plants" | "readyDay" | "readyPlants" | "settledOn"> {
+function lost({
+  days,
+  plants,
+  lostAt,
+  lostOn,
+}: {
+  readonly days: readonly number[];
+  readonly plants: readonly (number | null)[];
+  readonly lostAt: number;
+  readonly lostOn: number;
+}): Pick<BatchCourse, "days" | "plants" | "readyDay" | "readyPlants" | "settledOn"> {
   return {
     // The count that finds nothing left is still made, but nobody calls that ready.
     days: days.map((day, step) =>

@@ -32,9 +32,15 @@ const MARK: Readonly<Record<CoverVerdict, string>> = {
  */
 export function calibrationBlock(
   kind: NurseryKind,
-  level: number,
-  scores: readonly NurseryScore[],
-  rivalStages: boolean,
+  {
+    level,
+    scores,
+    rivalStages,
+  }: {
+    readonly level: number;
+    readonly scores: readonly NurseryScore[];
+    readonly rivalStages: boolean;
+  },
 ): Block {
   const title = `${kind.pastBatches} past batches, varieties ${kind.varieties}, level ${level}`;
   const { goal, hard } = limitsOf(level);
@@ -53,7 +59,7 @@ export function calibrationBlock(
         name.padEnd(NAME_WIDTH) +
         QUANTITIES.map((quantity) => {
           const line = lineOf(who, quantity, stage);
-          return lineText(line, level, who, stage).padEnd(HEADS[quantity].length);
+          return lineText(line, { level, who, stage }).padEnd(HEADS[quantity].length);
         }).join(" | "),
     ),
   ];
@@ -83,7 +89,14 @@ export function calibrationBlock(
   return { text: lines.join("\n"), outsideGoal, outsideHard, wider };
 }
 
-function lineText(line: CoverLine | null, level: number, who: Who, stage: Stage | "all"): string {
+function lineText(
+  line: CoverLine | null,
+  {
+    level,
+    who,
+    stage,
+  }: { readonly level: number; readonly who: Who; readonly stage: Stage | "all" },
+): string {
   if (line === null) return "none given";
   const marked = who === "ours" && stage === "all";
   return [

@@ -46,7 +46,7 @@ export function nurseryHistory(
   let moment = truth.firstDay;
   for (let number = 1; number <= ENOUGH_BATCHES; number += 1) {
     const sownOn = Math.floor(moment);
-    batches.push(simulatedBatch(truth, habits, number, sownOn));
+    batches.push(simulatedBatch(truth, habits, { number, sownOn }));
     const finishedOn = batches.flatMap(({ readyTypedOn }) => readyTypedOn ?? []);
     const settled = finishedOn.filter((day) => day <= sownOn - MARGIN_DAYS).length;
     if (settled >= finishedWanted) {
@@ -63,10 +63,9 @@ export function nurseryHistory(
 function simulatedBatch(
   truth: NurseryTruth,
   habits: RecordHabits,
-  number: number,
-  sownOn: number,
+  { number, sownOn }: { readonly number: number; readonly sownOn: number },
 ): SimulatedBatch {
-  const course = batchCourse(truth, number, sownOn);
+  const course = batchCourse(truth, { number, sownOn });
   const entries = recording(course, habits, truth.seed);
   const readyTypedOn = typedOn(entries, STEPS[STEP.ready]?.dayColumn as string);
   return {

@@ -23,7 +23,7 @@ export function nurseryJobs(nurseriesAKind: number, past: number | null): readon
 /** Scores one nursery, at all levels and all its as-of days. */
 export function scoreJob({ kind, number }: NurseryJob): NurseryScore {
   const { history, asOfDays } = nurseryOf({ kind, number });
-  return scoreNursery(history, asOfDays, LEVELS, RANGES_OF);
+  return scoreNursery(history, { asOfDays, levels: LEVELS, rangesOf: RANGES_OF });
 }
 
 export function nurseryOf({ kind, number }: NurseryJob): CheckedNursery {

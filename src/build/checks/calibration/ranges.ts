@@ -41,14 +41,14 @@ function stagesRanges(
   const question = { ...nurseryAsRead(state), level };
   const answer =
     forecaster === undefined ? stagesAnswer(question) : stagesAnswer(question, forecaster);
-  const place = (name: string) => {
+  const indexOf = (name: string) => {
     const found = answer.columns.findIndex((column) => column.name === name);
     if (found === -1) throw new Error(`BATCH_STAGES has no column ${name}`);
     return found;
   };
-  const batch = place("Batch");
+  const batch = indexOf("Batch");
   const between = (low: string, high: string) => {
-    const [from, to] = [place(low), place(high)];
+    const [from, to] = [indexOf(low), indexOf(high)];
     return (row: readonly unknown[]): Range | null => {
       const [first, last] = [row[from], row[to]];
       return typeof first === "number" && typeof last === "number"

@@ -42,23 +42,23 @@ export function recording(
     lastTypedOn = Math.max(lastTypedOn, typedOn);
     entries.push({ column, value, typedOn });
   };
-  STEPS.forEach((step, place) => {
-    const day = course.days[place] ?? null;
-    if (day === null || place > upTo || !habits.kept[place]) return;
+  STEPS.forEach((step, index) => {
+    const day = course.days[index] ?? null;
+    if (day === null || index > upTo || !habits.kept[index]) return;
     const typedOn = day + delay(chance, habits);
-    const { dayShown, countShown } = whatIsWritten(chance, habits, place);
-    if (place === STEP.sowing) {
+    const { dayShown, countShown } = whatIsWritten(chance, habits, index);
+    if (index === STEP.sowing) {
       rowTypedOn = typedOn;
       for (const [column, value] of rowFacts(course, habits)) write(column, value, typedOn);
     }
     if (dayShown) write(step.dayColumn, { day: day as CivilDay }, typedOn);
-    const count = course.plants[place] ?? null;
+    const count = course.plants[index] ?? null;
     if (step.countColumn !== null && count !== null && countShown) {
       write(step.countColumn, count, typedOn);
-      if (habits.writesCulled && place > STEP.sowing)
+      if (habits.writesCulled && index > STEP.sowing)
         write("Culled", culled(course, count), typedOn);
     }
-    if (place === STEP.grafting && dayShown) {
+    if (index === STEP.grafting && dayShown) {
       write("Grafter", course.grafter, typedOn);
       write("Scion source", chance.pick(["Garden 1", "Garden 2"]), typedOn);
     }
@@ -79,12 +79,12 @@ function delay(chance: Chance, { usualDelay, late }: RecordHabits): number {
   return chance.delay(usualDelay) + lying;
 }
 
-function whatIsWritten(chance: Chance, { missing }: RecordHabits, place: number) {
-  const isMissing = chance.happens(missing * (place === STEP.grafting ? MISSING_GRAFTING : 1));
+function whatIsWritten(chance: Chance, { missing }: RecordHabits, index: number) {
+  const isMissing = chance.happens(missing * (index === STEP.grafting ? MISSING_GRAFTING : 1));
   const half = chance.happens(HALF_MISSING);
   const dayOnly = chance.happens(0.5);
-  if (place === STEP.ready) return { dayShown: true, countShown: true };
-  if (place === STEP.sowing) return { dayShown: true, countShown: chance.share() > MISSING_SEEDS };
+  if (index === STEP.ready) return { dayShown: true, countShown: true };
+  if (index === STEP.sowing) return { dayShown: true, countShown: chance.share() > MISSING_SEEDS };
   if (!isMissing) return { dayShown: true, countShown: true };
   return { dayShown: half && dayOnly, countShown: half && !dayOnly };
 }

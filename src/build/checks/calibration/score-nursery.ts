@@ -41,7 +41,17 @@ export interface NurseryScore {
   readonly forgottenGiven: number;
 }
 
-export function sumsKey(level: number, who: Who, quantity: Quantity, stage: Stage | "all"): string {
+export function sumsKey({
+  level,
+  who,
+  quantity,
+  stage,
+}: {
+  readonly level: number;
+  readonly who: Who;
+  readonly quantity: Quantity;
+  readonly stage: Stage | "all";
+}): string {
   return `${level} ${who} ${quantity} ${stage}`;
 }
 
@@ -57,9 +67,15 @@ export function sumsKey(level: number, who: Who, quantity: Quantity, stage: Stag
  */
 export function scoreNursery(
   history: NurseryHistory,
-  asOfDays: readonly number[],
-  levels: readonly number[],
-  rangesOf: Readonly<Record<Who, RangesOf>>,
+  {
+    asOfDays,
+    levels,
+    rangesOf,
+  }: {
+    readonly asOfDays: readonly number[];
+    readonly levels: readonly number[];
+    readonly rangesOf: Readonly<Record<Who, RangesOf>>;
+  },
 ): NurseryScore {
   const sums = new Map<string, Sums>();
   const batchNamed = new Map(history.batches.map((batch) => [batch.name, batch]));
@@ -68,17 +84,19 @@ export function scoreNursery(
   for (const asOf of asOfDays) {
     const state = recordsOnDay(history, asOf);
     for (const level of levels) {
-      const said = WHO.map((who) => [who, rangesOf[who](state, level)] as const);
+      const rangesByWho = WHO.map((who) => [who, rangesOf[who](state, level)] as const);
       for (const seen of openRows(state)) {
         const batch = batchNamed.get(seen.name) as SimulatedBatch;
         if (isForgotten(batch, asOf)) {
           if (level !== levels[0]) continue;
           forgotten += 1;
-          if (said[0]?.[1].get(seen.name)?.days) forgottenGiven += 1;
+          if (rangesByWho[0]?.[1].get(seen.name)?.days) forgottenGiven += 1;
           continue;
         }
-        const ranges = new Map(said.map(([who, of]) => [who, of.get(seen.name) ?? NOTHING_SAID]));
-        addBatch(sums, level, ranges, seen, batch);
+        const ranges = new Map(
+          rangesByWho.map(([who, of]) => [who, of.get(seen.name) ?? NOTHING_SAID]),
+        );
+        addBatch(sums, { level, ranges, seen, truth: batch });
       }
     }
   }
@@ -100,10 +118,17 @@ function isForgotten({ course, outcomeTypedOn }: SimulatedBatch, asOf: number): 
 
 function addBatch(
   sums: Map<string, Sums>,
-  level: number,
-  ranges: ReadonlyMap<Who, BatchRanges>,
-  seen: SeenBatch,
-  { course }: SimulatedBatch,
+  {
+    level,
+    ranges,
+    seen,
+    truth: { course },
+  }: {
+    readonly level: number;
+    readonly ranges: ReadonlyMap<Who, BatchRanges>;
+    readonly seen: SeenBatch;
+    readonly truth: SimulatedBatch;
+  },
 ): void {
   const counted = lastCount(seen);
   const standing = counted === null ? null : (seen.counts[counted] as number);
@@ -116,10 +141,10 @@ function addBatch(
     const ours = ranges.get("ours")?.[quantity] ?? null;
     for (const [who, { [quantity]: range }] of ranges) {
       for (const group of ["all", stage] as const) {
-        const key = sumsKey(level, who, quantity, group);
+        const key = sumsKey({ level, who, quantity, stage: group });
         const into = sums.get(key) ?? noSums();
         sums.set(key, into);
-        addRange(into, range, truth, unit, level);
+        addRange(into, { range, truth, unit, level });
         if (range !== null && ours !== null) {
           into.oursGiven += 1;
           into.oursHeld += holds(ours, truth) ? 1 : 0;
@@ -132,10 +157,17 @@ function addBatch(
 
 function addRange(
   into: Sums,
-  range: Range | null,
-  truth: number,
-  unit: number,
-  level: number,
+  {
+    range,
+    truth,
+    unit,
+    level,
+  }: {
+    readonly range: Range | null;
+    readonly truth: number;
+    readonly unit: number;
+    readonly level: number;
+  },
 ): void {
   into.asked += 1;
   if (range === null) return;
@@ -155,7 +187,15 @@ function holds({ low, high }: Range, truth: number): boolean {
 
 function noSums(): Sums {
   return {
-    ...{ asked: 0, given: 0, held: 0, below: 0, above: 0, width: 0, score: 0 },
-    ...{ oursGiven: 0, oursHeld: 0, oursWidth: 0 },
+    asked: 0,
+    given: 0,
+    held: 0,
+    below: 0,
+    above: 0,
+    width: 0,
+    score: 0,
+    oursGiven: 0,
+    oursHeld: 0,
+    oursWidth: 0,
   };
 }

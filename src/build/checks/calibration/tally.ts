@@ -34,7 +34,7 @@ export function coverLine(
   scores: readonly NurseryScore[],
   { level, who, quantity, stage }: LineOf,
 ): CoverLine | null {
-  const key = sumsKey(level, who, quantity, stage);
+  const key = sumsKey({ level, who, quantity, stage });
   const all = scores.flatMap(({ sums }) => sums.get(key) ?? []);
   const some = all.filter(({ given }) => given > 0);
   if (some.length === 0) return null;

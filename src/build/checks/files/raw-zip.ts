@@ -29,22 +29,49 @@ export function zipOf(
   const add = (
     name: string,
     packed: Uint8Array,
-    method: number,
-    size: number,
-    sum: number,
-    copies: number,
+    {
+      method,
+      size,
+      sum,
+      copies,
+    }: {
+      readonly method: number;
+      readonly size: number;
+      readonly sum: number;
+      readonly copies: number;
+    },
   ) => {
-    const head = header(0x04034b50, 30, name, packed.length, method, size, sum);
+    const head = header({
+      mark: 0x04034b50,
+      length: 30,
+      name,
+      packedSize: packed.length,
+      method,
+      size,
+      sum,
+    });
     for (let copy = 0; copy < copies; copy += 1) {
       const own = copy === 0 ? name : name.replace(/(?=\.\w+$)/, `-${copy}`);
-      directory.push(header(0x02014b50, 46, own, packed.length, method, size, sum, at));
+      directory.push(
+        header({
+          mark: 0x02014b50,
+          length: 46,
+          name: own,
+          packedSize: packed.length,
+          method,
+          size,
+          sum,
+          at,
+        }),
+      );
     }
     local.push(head, packed);
     at += head.length + packed.length;
   };
-  for (const [name, bytes] of parts) add(name, bytes, 0, bytes.length, crc32.buf(bytes) >>> 0, 1);
+  for (const [name, bytes] of parts)
+    add(name, bytes, { method: 0, size: bytes.length, sum: crc32.buf(bytes) >>> 0, copies: 1 });
   const { packed, sum } = packedBlanks(blank.size);
-  add(blank.name, packed, 8, blank.said ?? blank.size, sum, blank.copies);
+  add(blank.name, packed, { method: 8, size: blank.said ?? blank.size, sum, copies: blank.copies });
 
   const length = directory.reduce((total, entry) => total + entry.length, 0);
   const end = new DataView(new ArrayBuffer(22));
@@ -56,16 +83,25 @@ export function zipOf(
   return new Uint8Array(Buffer.concat([...local, ...directory, new Uint8Array(end.buffer)]));
 }
 
-function header(
-  mark: number,
-  length: number,
-  name: string,
-  packedSize: number,
-  method: number,
-  size: number,
-  sum: number,
+function header({
+  mark,
+  length,
+  name,
+  packedSize,
+  method,
+  size,
+  sum,
   at = 0,
-): Uint8Array {
+}: {
+  readonly mark: number;
+  readonly length: number;
+  readonly name: string;
+  readonly packedSize: number;
+  readonly method: number;
+  readonly size: number;
+  readonly sum: number;
+  readonly at?: number;
+}): Uint8Array {
   const letters = strToU8(name);
   const bytes = new Uint8Array(length + letters.length);
   const view = new DataView(bytes.buffer);

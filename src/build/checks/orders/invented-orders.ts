@@ -25,8 +25,11 @@ export function inventedOrders(
   const promise = promiser(projection);
   const days = varieties.flatMap((first) =>
     Array.from({ length: ORDERS_A_VARIETY }, () => ({
-      ...{ first, second: chance.pick(varieties), both: chance.happens(SUBSTITUTES) },
-      ...{ by: (asOf + chance.whole(5, 230)) as CivilDay, boldness: chance.share() },
+      first,
+      second: chance.pick(varieties),
+      both: chance.happens(SUBSTITUTES),
+      by: (asOf + chance.whole(5, 230)) as CivilDay,
+      boldness: chance.share(),
     })),
   );
   days.sort((a, b) => a.by - b.by || (a.first < b.first ? -1 : 1));

@@ -38,7 +38,10 @@ export function metShare(scores: readonly OrdersScore[]): MetShare {
     0,
   );
   return {
-    ...{ orders, met, enough: sum("enough") / orders, inTime: sum("inTime") / orders },
+    orders,
+    met,
+    enough: sum("enough") / orders,
+    inTime: sum("inTime") / orders,
     lost: sum("lost") / orders,
     error: Math.sqrt(squares) / scores.length,
   };
@@ -60,7 +63,9 @@ export function tenths(chances: readonly StatedChance[]): readonly Tenth[] {
     const mean = (of: (one: StatedChance) => number) =>
       own.reduce((total, one) => total + of(one), 0) / Math.max(1, own.length);
     return {
-      ...{ tenth, orders: own.length, stated: mean(({ stated }) => stated) },
+      tenth,
+      orders: own.length,
+      stated: mean(({ stated }) => stated),
       filled: mean(({ filled }) => (filled ? 1 : 0)),
     };
   });
@@ -104,9 +109,9 @@ export function ordersTable(
     for (const { tenth, orders, stated, filled } of tenths(own.flatMap(({ chances }) => chances))) {
       const off = filled - stated;
       const far = orders >= LEAST_JUDGED && Math.abs(off) > CHANCE_LIMIT;
-      const said = `${tenth / 10} to ${(tenth + 1) / 10}: stated ${(100 * stated).toFixed(1)}, filled ${(100 * filled).toFixed(1)} of 100`;
-      lines.push(`  ${said}  (${orders} orders${far ? ", more than 5 off" : ""})`);
-      if (far && judged) outside.push(said);
+      const line = `${tenth / 10} to ${(tenth + 1) / 10}: stated ${(100 * stated).toFixed(1)}, filled ${(100 * filled).toFixed(1)} of 100`;
+      lines.push(`  ${line}  (${orders} orders${far ? ", more than 5 off" : ""})`);
+      if (far && judged) outside.push(line);
     }
   };
   for (const past of [...new Set(KINDS.map(({ pastBatches }) => pastBatches))]) {

@@ -31,9 +31,9 @@ export function statedChances(days: readonly CheckedDay[]): readonly StatedChanc
     const open = inventedOrders(checked, chanceOf(history.truth.seed, 12, day));
     const filled = trulyFilled(rows, open, nursery.asOf);
     const orders = { open, rows: [], remark: null };
-    return orderOutlooks({ ...nursery, orders, assurance: ASSURANCE }).map(({ chance }, place) => ({
+    return orderOutlooks({ ...nursery, orders, assurance: ASSURANCE }).map(({ chance }, index) => ({
       stated: chance,
-      filled: filled[place] === true,
+      filled: filled[index] === true,
     }));
   });
 }

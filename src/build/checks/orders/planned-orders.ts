@@ -39,13 +39,19 @@ export function plannedOrders(days: readonly CheckedDay[]): PlannedTally {
       const wanted = Math.round(Math.exp(chance.between(Math.log(20), Math.log(400))));
       const readyBy = (asOf + chance.whole(LEAST_AHEAD, MOST_AHEAD)) as CivilDay;
       // Which variety the batch is of does not depend on its day or its seeds.
-      const { variety } = batchCourse(truth, number, asOf);
+      const { variety } = batchCourse(truth, { number, sownOn: asOf });
       const { sownOn, seeds } = start(
         planOrder({
-          ...{ wanted, readyBy, method, assurance: ASSURANCE, forecaster, variety, asOf },
+          wanted,
+          readyBy,
+          method,
+          assurance: ASSURANCE,
+          forecaster,
+          variety,
+          asOf,
         }),
       );
-      const { readyDay, readyPlants, lostAt } = batchCourse(truth, number, sownOn, seeds);
+      const { readyDay, readyPlants, lostAt } = batchCourse(truth, { number, sownOn, seeds });
       const enough = readyPlants >= wanted;
       const inTime = readyDay !== null && readyDay <= readyBy;
       tally.orders += 1;

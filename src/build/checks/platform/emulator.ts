@@ -57,7 +57,12 @@ export function openEmulated(source: string, book: StoredBook, now: number): Emu
     require: createRequire(path.resolve("package.json")),
     process: { env: { QUIET: "true" }, argv: ["node", "check"], versions: process.versions },
     console: { ...console },
-    ...{ Buffer, URL, TextEncoder, TextDecoder, setTimeout, clearTimeout },
+    Buffer,
+    URL,
+    TextEncoder,
+    TextDecoder,
+    setTimeout,
+    clearTimeout,
   });
   const run = (code: string) => runInContext(code, context);
   run(`{

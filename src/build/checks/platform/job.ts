@@ -1,7 +1,7 @@
 import type { CellWritten, DueTask } from "../../../workbook/sidebar-calls";
 import type { Emulated } from "./emulator";
 import { ask, type HeadedRow, headedTab } from "./nursery-at-work";
-import { found, must, type Step } from "./steps";
+import { found, type JobStep, must } from "./steps";
 
 const RECORDS = "Records";
 const DUE = "Due list";
@@ -15,7 +15,7 @@ type Countable = DueTask & { readonly plants: number; countHeader: string; dayHe
  *
  * @param today ISO text of the day that the clock shows
  */
-export function job(work: Emulated, today: string): Step[] {
+export function job(work: Emulated, today: string): JobStep[] {
   let made: readonly string[] = [];
   /** Tasks whose takes can be counted; the first is ticked, the second marked in the sidebar. */
   let countable: readonly Countable[] = [];
@@ -75,7 +75,10 @@ export function job(work: Emulated, today: string): Step[] {
       see() {
         const before = new Set(work.person.tabs().map(({ name }) => name));
         const answer = ask(work, "sidebarSetUp", {
-          ...{ tab: RECORDS, columns: [], methods: [], timetable: "Timetable" },
+          tab: RECORDS,
+          columns: [],
+          methods: [],
+          timetable: "Timetable",
         });
         made = answer.made;
         const now = work.person.tabs().map(({ name }) => name);
@@ -134,8 +137,8 @@ export function job(work: Emulated, today: string): Step[] {
         const { batch, task: step, plants, countHeader, dayHeader } = task(0);
         const row = () => found(rowOf(due(), step, batch), `${step} of ${batch} is not listed`);
         const { row: at, column } = row();
-        work.person.type(DUE, at, column("Count"), plants - 1);
-        work.person.type(DUE, at, column("Done"), true);
+        work.person.type(DUE, { row: at, column: column("Count") }, plants - 1);
+        work.person.type(DUE, { row: at, column: column("Done") }, true);
         const said = String(row().value("Written"));
         must(said.startsWith("✓ written"), `its row says: ${said || "nothing"}`);
         const cells = record(batch);
@@ -162,7 +165,13 @@ export function job(work: Emulated, today: string): Step[] {
       see() {
         const { batch, task: step, plants, countHeader, dayHeader } = task(1);
         const { written, asked, logId } = ask(work, "sidebarRecord", {
-          ...{ batch, task: step, day: today, count: plants, who: "", note: "=1+1", sure: [] },
+          batch,
+          task: step,
+          day: today,
+          count: plants,
+          who: "",
+          note: "=1+1",
+          sure: [],
         });
         must(asked.length === 0, `it asks: ${asked.map(({ question }) => question).join(" ")}`);
         marked = { written, logId: found(logId, "it gave nothing to take it back by") };
@@ -203,8 +212,13 @@ export function job(work: Emulated, today: string): Step[] {
         const { orders, assurance, methods } = ask(work, "sidebarOrders", null);
         const order = found(orders.at(-1), "no order is open");
         const { tab } = ask(work, "sidebarOrderTab", {
-          ...{ order: order.order, variety: order.variety, wanted: order.wanted, by: order.by },
-          ...{ assurance, method: methods[0] ?? "", harvest: "" },
+          order: order.order,
+          variety: order.variety,
+          wanted: order.wanted,
+          by: order.by,
+          assurance,
+          method: methods[0] ?? "",
+          harvest: "",
         });
         const plans = work.person.formulas(tab).flat().filter(Boolean);
         must(plans.length === 1, `${plans.length} formulas stand in ${tab}`);

@@ -27,9 +27,9 @@ export function headedTab(
   const at = values.findIndex((row) => headers.every((header) => row.includes(header)));
   must(at >= 0, `${tab} has no row with the headers ${headers.join(", ")}`);
   const column = (header: string) => {
-    const place = values[at]?.indexOf(header) ?? -1;
-    must(place >= 0, `${tab} has no column ${header}`);
-    return place + 1;
+    const index = values[at]?.indexOf(header) ?? -1;
+    must(index >= 0, `${tab} has no column ${header}`);
+    return index + 1;
   };
   return {
     tab,

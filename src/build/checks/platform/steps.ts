@@ -1,5 +1,5 @@
 /** One step of the job: what a person does, and in words what was seen. It throws where that is wrong. */
-export interface Step {
+export interface JobStep {
   readonly does: string;
   readonly see: () => string;
 }
@@ -10,7 +10,7 @@ export interface Tally {
 }
 
 /** Takes the steps in turn; after one that fails the rest can't be reached, and count as failed. */
-export function take(steps: readonly Step[], print: (line: string) => void): Tally {
+export function take(steps: readonly JobStep[], print: (line: string) => void): Tally {
   let passed = 0;
   for (const [at, { does, see }] of steps.entries()) {
     try {

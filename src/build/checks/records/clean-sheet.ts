@@ -9,7 +9,7 @@ import {
   type Role,
   roleKey,
   type Sheet,
-  type SheetColumn,
+  type TableColumn,
 } from "./sheet";
 
 const CLEAN_TABLE = "sample-sheets/hillside-nursery/records.csv";
@@ -47,7 +47,7 @@ const ROLES: Readonly<Record<string, Role>> = {
 };
 
 export interface CleanTable {
-  readonly columns: readonly SheetColumn[];
+  readonly columns: readonly TableColumn[];
   readonly rows: readonly BatchRow[];
 }
 
@@ -55,7 +55,7 @@ export interface CleanTable {
 export function cleanTable(folder: string): CleanTable {
   const { rows } = readCsv(readFileSync(`${folder}/${CLEAN_TABLE}`), CLEAN_TABLE, "records");
   const [header = [], ...body] = rows;
-  const columns = header.map((cell): SheetColumn => {
+  const columns = header.map((cell): TableColumn => {
     const upper = String(cell?.v ?? "");
     const role = ROLES[upper];
     if (role === undefined) throw new Error(`${CLEAN_TABLE} has a new column, "${upper}"`);
@@ -64,8 +64,8 @@ export function cleanTable(folder: string): CleanTable {
   return {
     columns,
     rows: body.map((row, batch) => {
-      const cells = columns.map((column, place): Cell => {
-        const value = row[place]?.v ?? "";
+      const cells = columns.map((column, index): Cell => {
+        const value = row[index]?.v ?? "";
         return holdsDays(column) && typeof value === "number" ? { day: dayOfSerial(value) } : value;
       });
       return { kind: "batch", batch, cells, counts: countsOf(columns, cells) };
@@ -96,8 +96,8 @@ export function tenfold(sheet: Sheet): Sheet {
       ...table,
       rows: table.rows.map((row) => {
         if (row.kind !== "batch") return row;
-        const cells = row.cells.map((cell, place) =>
-          typeof cell === "number" && holdsCounts(table.columns[place] as SheetColumn)
+        const cells = row.cells.map((cell, index) =>
+          typeof cell === "number" && holdsCounts(table.columns[index] as TableColumn)
             ? cell * 10
             : cell,
         );
@@ -107,10 +107,10 @@ export function tenfold(sheet: Sheet): Sheet {
   };
 }
 
-function countsOf(columns: readonly SheetColumn[], cells: readonly Cell[]): Map<string, number> {
+function countsOf(columns: readonly TableColumn[], cells: readonly Cell[]): Map<string, number> {
   const counts = new Map<string, number>();
-  columns.forEach((column, place) => {
-    const cell = cells[place];
+  columns.forEach((column, index) => {
+    const cell = cells[index];
     if (holdsCounts(column) && typeof cell === "number") counts.set(roleKey(column.role), cell);
   });
   return counts;

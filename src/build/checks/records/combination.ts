@@ -38,7 +38,7 @@ function goTogether(one: Habit, other: Habit): boolean {
 }
 
 /** The sheet of a combination, clean and with its habits. */
-export function sheetsOf(
+export function sheetsFor(
   { seed, batches, habits }: Combination,
   table: CleanTable,
 ): { readonly clean: Sheet; readonly messy: Sheet } {
@@ -46,8 +46,8 @@ export function sheetsOf(
   const chosen = habits.map(habitNamed);
   const [first, ...others] = PHASES;
   const start = cleanSheet(table, batches, rolls.part("clean"));
-  const clean = withHabits(start, chosen, [first], rolls);
-  const messy = withHabits(clean, chosen, others, rolls);
+  const clean = withHabits(start, chosen, { phases: [first], dice: rolls });
+  const messy = withHabits(clean, chosen, { phases: others, dice: rolls });
   return { clean, messy: withLocaleOfDays(messy, rolls.part("locale")) };
 }
 
@@ -67,8 +67,8 @@ function showsOrder({ tables }: Sheet): boolean {
     rows.some(
       (row) =>
         row.kind === "batch" &&
-        row.cells.some((cell, place) => {
-          const column = columns[place];
+        row.cells.some((cell, index) => {
+          const column = columns[index];
           if (typeof cell !== "string" || column === undefined || !holdsDays(column)) return false;
           const reading = readDayText(cell);
           return reading.kind === "either-order" && Math.max(reading.first, reading.second) > 12;

@@ -42,7 +42,7 @@ export function dice(seed: number): Dice {
     },
     some: (from, share) => {
       const sure = below(from.length);
-      return from.filter((_, place) => chance(share) || place === sure);
+      return from.filter((_, index) => chance(share) || index === sure);
     },
     part: (name) => dice(mixed(seed, name)),
   };

@@ -2,7 +2,7 @@ import { isoDay } from "../../../core";
 import { cellText } from "../../../core/cells/cell";
 import { type Batch, TEXT_FACTS } from "../../../core/records/batch";
 import type { Listed, Reading } from "./reading";
-import { columnOf, type Place, type SheetTable } from "./sheet";
+import { type BatchAt, columnIndex, type SheetTable } from "./sheet";
 
 /** Something that the messy sheet was read otherwise in than the clean one. */
 export interface Difference {
@@ -38,16 +38,23 @@ export function differences(clean: Reading, messy: Reading): Difference[] {
   const cleanByRow = new Map(clean.records.batches.map((batch) => [batch.row, batch]));
   /** What should be read in each row of the messy sheet. */
   const wantedIn = new Map<number, Batch>();
-  for (const [number, at] of clean.places) {
+  for (const [number, at] of clean.batchesAt) {
     const wanted = cleanByRow.get(at.row);
-    const place = messy.places.get(number);
-    if (wanted === undefined || place === undefined) throw new Error(`batch ${number} went lost`);
-    wantedIn.set(place.row, wanted);
-    const read = readByRow.get(place.row);
-    readByRow.delete(place.row);
-    const { row } = place;
+    const batchRow = messy.batchesAt.get(number);
+    if (wanted === undefined || batchRow === undefined)
+      throw new Error(`batch ${number} went lost`);
+    wantedIn.set(batchRow.row, wanted);
+    const read = readByRow.get(batchRow.row);
+    readByRow.delete(batchRow.row);
+    const { row } = batchRow;
     const listedAs = (what: string) =>
-      listedFor(messy, place, read, what, (listed) => !alsoOfClean(clean, at.row, listed));
+      listedFor({
+        outcome: messy,
+        batch: batchRow,
+        read,
+        what,
+        counts: (listed) => !alsoOfClean(clean, at.row, listed),
+      });
     if (read === undefined) {
       const difference = { row, what: "row", clean: wanted.name, read: "no batch" };
       found.push({ ...difference, listedAs: listedAs("row") });
@@ -55,7 +62,7 @@ export function differences(clean: Reading, messy: Reading): Difference[] {
     }
     const now = valuesOf(read, messy.records.stepKeys);
     for (const [what, value] of valuesOf(wanted, clean.records.stepKeys)) {
-      const right = what === "batch" ? (nameIn(place) ?? `Row ${row}`) : value;
+      const right = what === "batch" ? (nameIn(batchRow) ?? `Row ${row}`) : value;
       const other = now.get(what) ?? "";
       if (other !== right) {
         found.push({ row, what, clean: right, read: other, listedAs: listedAs(what) });
@@ -92,27 +99,33 @@ function valuesOf(batch: Batch, stepKeys: readonly string[]): Map<string, string
     ["given", String(batch.given)],
   ]);
   for (const fact of TEXT_FACTS) values.set(fact, batch[fact]);
-  stepKeys.forEach((key, place) => {
-    const day = batch.days[place] ?? null;
+  stepKeys.forEach((key, index) => {
+    const day = batch.days[index] ?? null;
     values.set(`day of ${key}`, day === null ? "" : isoDay(day));
-    values.set(`count of ${key}`, String(batch.counts[place] ?? ""));
+    values.set(`count of ${key}`, String(batch.counts[index] ?? ""));
   });
   return values;
 }
 
-function nameIn({ table, cells }: Place): string | null {
-  return cellText(cells[columnOf(table.columns, "batch")] ?? "") || null;
+function nameIn({ table, cells }: BatchAt): string | null {
+  return cellText(cells[columnIndex(table.columns, "batch")] ?? "") || null;
 }
 
 /** The trouble that names a row's cell, the row as a whole, or the column. */
-function listedFor(
-  { listed, records }: Reading,
-  { row, table }: Place,
-  read: Batch | undefined,
-  what: string,
-  counts: (listed: Listed) => boolean,
-): string | null {
-  const column = columnOf(table.columns, what);
+function listedFor({
+  outcome: { listed, records },
+  batch: { row, table },
+  read,
+  what,
+  counts,
+}: {
+  readonly outcome: Reading;
+  readonly batch: BatchAt;
+  readonly read: Batch | undefined;
+  readonly what: string;
+  readonly counts: (listed: Listed) => boolean;
+}): string | null {
+  const column = columnIndex(table.columns, what);
   const headers = new Set(headersOf(table, column));
   for (const match of records?.columns ?? []) {
     if (match.column === column && match.table === read?.table) headers.add(match.header);
@@ -127,8 +140,8 @@ function listedFor(
   return one?.trouble ?? null;
 }
 
-function headersOf({ columns }: SheetTable, place: number): string[] {
-  const column = columns[place];
+function headersOf({ columns }: SheetTable, index: number): string[] {
+  const column = columns[index];
   if (column === undefined) return [];
   const { upper, lower } = column;
   return [upper, lower, `${upper} ${lower}`].map(cellText).filter((text) => text !== "");

@@ -1,5 +1,5 @@
 import type { CleanTable } from "./clean-sheet";
-import { type Combination, combination, sheetsOf } from "./combination";
+import { type Combination, combination, sheetsFor } from "./combination";
 import { type Difference, differences, outcomeOf } from "./differences";
 import { readSheet } from "./reading";
 
@@ -76,7 +76,7 @@ export function checkHabits(
 }
 
 export function differencesOf(drawn: Combination, table: CleanTable): Difference[] {
-  const { clean, messy } = sheetsOf(drawn, table);
+  const { clean, messy } = sheetsFor(drawn, table);
   return differences(readSheet(clean), readSheet(messy));
 }
 

@@ -28,8 +28,7 @@ export interface Habit {
 export function withHabits(
   sheet: Sheet,
   habits: readonly Habit[],
-  phases: readonly Phase[],
-  dice: Dice,
+  { phases, dice }: { readonly phases: readonly Phase[]; readonly dice: Dice },
 ): Sheet {
   let made = sheet;
   for (const phase of phases) {

@@ -2,21 +2,21 @@ import type { Cell } from "../../../core";
 import type { Dice } from "./dice";
 import type { Habit } from "./habit";
 import {
-  columnOf,
+  columnIndex,
   roleKey,
   type Sheet,
-  type SheetColumn,
   type SheetTable,
+  type TableColumn,
   withTables,
 } from "./sheet";
 
 /** Brings the columns of a table into another order. @param order places in the table as it is */
 function reordered(table: SheetTable, order: readonly number[]): SheetTable {
   const inOrder = <T>(items: readonly T[], missing: T) =>
-    order.map((place) => items[place] ?? missing);
+    order.map((index) => items[index] ?? missing);
   return {
     ...table,
-    columns: order.map((place) => table.columns[place] as SheetColumn),
+    columns: order.map((index) => table.columns[index] as TableColumn),
     rows: table.rows.map((row) =>
       row.kind === "header" ? row : { ...row, cells: inOrder<Cell>(row.cells, "") },
     ),
@@ -27,7 +27,7 @@ const otherOrder: Habit = {
   name: "columns in another order",
   at: {
     columns: (sheet, dice) => {
-      const order = dice.shuffled((sheet.tables[0]?.columns ?? []).map((_, place) => place));
+      const order = dice.shuffled((sheet.tables[0]?.columns ?? []).map((_, index) => index));
       return withTables(sheet, (table) => reordered(table, order));
     },
   },
@@ -56,9 +56,9 @@ const ownColumns: Habit = {
       const own = dice.shuffled(OWN_COLUMNS).slice(0, dice.between(1, 4));
       return own.reduce((made, [header, cell], index) => {
         const name = `${header} ${index}`;
-        const place = dice.below((made.tables[0]?.columns.length ?? 0) + 1);
+        const at = dice.below((made.tables[0]?.columns.length ?? 0) + 1);
         return withTables(made, (table) =>
-          withColumn(table, name, header, place, () => cell(dice)),
+          withColumn(table, { name, header, at, cell: () => cell(dice) }),
         );
       }, sheet);
     },
@@ -67,23 +67,30 @@ const ownColumns: Habit = {
 
 function withColumn(
   table: SheetTable,
-  name: string,
-  header: string,
-  place: number,
-  cell: () => Cell,
+  {
+    name,
+    header,
+    at,
+    cell,
+  }: {
+    readonly name: string;
+    readonly header: string;
+    readonly at: number;
+    readonly cell: () => Cell;
+  },
 ): SheetTable {
-  const column: SheetColumn = { role: { kind: "own", name }, upper: header, lower: "" };
+  const column: TableColumn = { role: { kind: "own", name }, upper: header, lower: "" };
   return {
     ...table,
-    columns: inserted(table.columns, place, column),
+    columns: inserted(table.columns, at, column),
     rows: table.rows.map((row) =>
-      row.kind === "header" ? row : { ...row, cells: inserted(row.cells, place, cell()) },
+      row.kind === "header" ? row : { ...row, cells: inserted(row.cells, at, cell()) },
     ),
   };
 }
 
-function inserted<T>(items: readonly T[], place: number, item: T): T[] {
-  return [...items.slice(0, place), item, ...items.slice(place)];
+function inserted<T>(items: readonly T[], index: number, item: T): T[] {
+  return [...items.slice(0, index), item, ...items.slice(index)];
 }
 
 const stackedTables: Habit = {
@@ -108,7 +115,7 @@ const stackedTables: Habit = {
       dice.chance(0.5)
         ? sheet
         : withTables(sheet, (table) =>
-            reordered(table, dice.shuffled(table.columns.map((_, place) => place))),
+            reordered(table, dice.shuffled(table.columns.map((_, index) => index))),
           ),
   },
 };
@@ -124,11 +131,11 @@ export const habitsOfColumns: readonly Habit[] = [ownColumns, otherOrder, stacke
 export function paired(sheet: Sheet): Sheet {
   return withTables(sheet, (table) => {
     const order: number[] = [];
-    table.columns.forEach(({ role }, place) => {
-      if (role.kind === "count" && columnOf(table.columns, `day of ${role.step}`) !== -1) return;
-      order.push(place);
+    table.columns.forEach(({ role }, index) => {
+      if (role.kind === "count" && columnIndex(table.columns, `day of ${role.step}`) !== -1) return;
+      order.push(index);
       if (role.kind !== "day") return;
-      const count = columnOf(table.columns, roleKey({ kind: "count", step: role.step }));
+      const count = columnIndex(table.columns, roleKey({ kind: "count", step: role.step }));
       if (count !== -1) order.push(count);
     });
     return reordered(table, order);

@@ -3,13 +3,13 @@ import { isDayCell } from "../../../core/cells/cell";
 import { DAY_LOCALES, NAMED_FORMS, namedDay, numbersOf, undatedDay } from "./day-writing";
 import type { Dice } from "./dice";
 import type { Habit } from "./habit";
-import { holdsDays, roleKey, type Sheet, type SheetColumn, withCells } from "./sheet";
+import { holdsDays, roleKey, type Sheet, type TableColumn, withCells } from "./sheet";
 
 /** Writes the days of whole columns that still hold plain days. */
 function inColumns(
   sheet: Sheet,
   columns: ReadonlySet<string>,
-  write: (day: CivilDay, column: SheetColumn) => Cell,
+  write: (day: CivilDay, column: TableColumn) => Cell,
 ): Sheet {
   return withCells(
     sheet,
@@ -36,7 +36,11 @@ function someColumns(sheet: Sheet, dice: Dice, share: number): ReadonlySet<strin
   return new Set(plain.length === 0 ? [] : dice.some(plain, share));
 }
 
-function asNumbers(sheet: Sheet, dice: Dice, order: DayOrder, share: number): Sheet {
+function asNumbers(
+  sheet: Sheet,
+  dice: Dice,
+  { order, share }: { readonly order: DayOrder; readonly share: number },
+): Sheet {
   const how = {
     mark: dice.pick(["/", "/", "-", "."]),
     shortYear: order === "month-first" || dice.chance(0.3),
@@ -52,16 +56,23 @@ function dayHabit(name: string, change: (sheet: Sheet, dice: Dice) => Sheet): Ha
 
 /** Every day of the sheet, so that no other form has a place beside it. */
 const monthFirst: Habit = {
-  ...dayHabit("days m/d/yy", (sheet, dice) => asNumbers(sheet, dice, "month-first", 1)),
+  ...dayHabit("days m/d/yy", (sheet, dice) =>
+    asNumbers(sheet, dice, { order: "month-first", share: 1 }),
+  ),
   not: [
-    ...["days d/m/yyyy", "days with a month's name", "days as ISO text"],
-    ...["days as serial numbers", "days without a year"],
+    "days d/m/yyyy",
+    "days with a month's name",
+    "days as ISO text",
+    "days as serial numbers",
+    "days without a year",
   ],
 };
 
 export const habitsOfDays: readonly Habit[] = [
   monthFirst,
-  dayHabit("days d/m/yyyy", (sheet, dice) => asNumbers(sheet, dice, "day-first", 0.3)),
+  dayHabit("days d/m/yyyy", (sheet, dice) =>
+    asNumbers(sheet, dice, { order: "day-first", share: 0.3 }),
+  ),
   dayHabit("days with a month's name", (sheet, dice) => {
     const locale = dice.pick(DAY_LOCALES);
     const form = dice.pick(NAMED_FORMS);

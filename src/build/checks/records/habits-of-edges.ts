@@ -27,13 +27,14 @@ const titleLines: Habit = {
 };
 
 const NOTES = [
-  ...["* counted again after the storm", "Weak plants were counted as alive.", "Checked by office"],
-  ...[
-    "Note: seeds of our own trees",
-    "N.B. les pertes sont à vérifier",
-    "Total to be checked by K.",
-  ],
-  ...["Bay 2 is under repair until March 2026", "Obs.: contagem feita em duplicado"],
+  "* counted again after the storm",
+  "Weak plants were counted as alive.",
+  "Checked by office",
+  "Note: seeds of our own trees",
+  "N.B. les pertes sont à vérifier",
+  "Total to be checked by K.",
+  "Bay 2 is under repair until March 2026",
+  "Obs.: contagem feita em duplicado",
 ];
 
 const notesBelow: Habit = {

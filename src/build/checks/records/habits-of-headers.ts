@@ -8,13 +8,13 @@ import {
   holdsDays,
   type Role,
   type Sheet,
-  type SheetColumn,
+  type TableColumn,
   withTables,
 } from "./sheet";
 
 function withColumns(
   sheet: Sheet,
-  change: (column: SheetColumn, place: number, columns: readonly SheetColumn[]) => SheetColumn,
+  change: (column: TableColumn, index: number, columns: readonly TableColumn[]) => TableColumn,
 ): Sheet {
   return withTables(sheet, (table) => ({ ...table, columns: table.columns.map(change) }));
 }
@@ -91,13 +91,13 @@ const twoRows: Habit = {
         names.set(step, own);
         return own;
       };
-      return withColumns(paired(sheet), (column, place, columns) => {
+      return withColumns(paired(sheet), (column, index, columns) => {
         const { role } = column;
         if (role.kind === "fact" || role.kind === "own") {
           return factsBelow ? { ...column, upper: "", lower: column.upper } : column;
         }
         if (role.kind === "day") return { ...column, upper: nameOf(role.step), lower: day };
-        const before = columns[place - 1]?.role;
+        const before = columns[index - 1]?.role;
         // Merged cells hold their text once, in the first.
         const merged = before?.kind === "day" && before.step === role.step;
         return { ...column, upper: merged ? "" : nameOf(role.step), lower: count };
@@ -109,7 +109,7 @@ const twoRows: Habit = {
 /** Changes the header texts; in a header of two rows the lower ones are left. */
 function decorated(
   name: string,
-  change: (text: string, column: SheetColumn, dice: Dice) => string,
+  change: (text: string, column: TableColumn, dice: Dice) => string,
 ): Habit {
   return {
     name,

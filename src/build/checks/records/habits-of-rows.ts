@@ -2,12 +2,12 @@ import type { Cell } from "../../../core";
 import type { Dice } from "./dice";
 import type { Habit } from "./habit";
 import {
-  columnOf,
+  columnIndex,
   replaced,
   roleKey,
-  type SheetColumn,
   type SheetRow,
   type SheetTable,
+  type TableColumn,
   withTables,
 } from "./sheet";
 
@@ -25,8 +25,8 @@ function between(
           const before = new Set(dice.some([...table.rows.keys()].slice(1), share));
           return {
             ...table,
-            rows: table.rows.flatMap((one, place) =>
-              before.has(place) ? [row(table, dice), one] : [one],
+            rows: table.rows.flatMap((one, index) =>
+              before.has(index) ? [row(table, dice), one] : [one],
             ),
           };
         }),
@@ -35,23 +35,31 @@ function between(
 }
 
 const SECTIONS = [
-  ...["Season 2025", "Bay 2", "— North house —", "Campagne 2024-25", "Temporada 2026"],
-  ...["March sowings", "Musim 2025", "Old stock, to be cleared", "2024", "Safra 2025/26"],
+  "Season 2025",
+  "Bay 2",
+  "— North house —",
+  "Campagne 2024-25",
+  "Temporada 2026",
+  "March sowings",
+  "Musim 2025",
+  "Old stock, to be cleared",
+  "2024",
+  "Safra 2025/26",
 ];
 
 const blankRows = between("blank rows between", 0.1, () => ({ kind: "other", cells: [] }));
 
 const sectionRows = between("section rows", 0.08, ({ columns }, dice) => {
   // In the first column, or under the batches' names.
-  const place = dice.chance(0.8) ? 0 : columnOf(columns, "batch");
-  return { kind: "other", cells: only(columns, place, dice.pick(SECTIONS)) };
+  const index = dice.chance(0.8) ? 0 : columnIndex(columns, "batch");
+  return { kind: "other", cells: only(columns, index, dice.pick(SECTIONS)) };
 });
 
 const headerAgain = between("the header repeated", 0.06, () => ({ kind: "header" }));
 
 /** A row with one cell filled. */
-function only(columns: readonly SheetColumn[], place: number, text: Cell): Cell[] {
-  return columns.map((_, column) => (column === place ? text : ""));
+function only(columns: readonly TableColumn[], index: number, text: Cell): Cell[] {
+  return columns.map((_, column) => (column === index ? text : ""));
 }
 
 const namesLeftOut: Habit = {
@@ -60,8 +68,8 @@ const namesLeftOut: Habit = {
     cells: (sheet, dice) => {
       const [table] = sheet.tables;
       if (table === undefined) return sheet;
-      const name = columnOf(table.columns, "batch");
-      const lot = columnOf(table.columns, "fromLot");
+      const name = columnIndex(table.columns, "batch");
+      const lot = columnIndex(table.columns, "fromLot");
       // Without its name a lot can't be known by those that were taken from it.
       const lots = new Set(
         table.rows.flatMap((row) => (row.kind === "batch" ? [row.cells[lot]] : [])),
@@ -91,8 +99,8 @@ const mergedGroup: Habit = {
     batches: (sheet, dice) => {
       const key = dice.pick(GROUPS);
       return withTables({ ...sheet, mergedColumn: key }, (table) => {
-        const place = columnOf(table.columns, key);
-        const text = (row: SheetRow) => (row.kind === "header" ? "" : String(row.cells[place]));
+        const index = columnIndex(table.columns, key);
+        const text = (row: SheetRow) => (row.kind === "header" ? "" : String(row.cells[index]));
         // A blank among merged cells would be one of the group's.
         const rows = table.rows.filter((row) => text(row) !== "");
         return { ...table, rows: rows.sort((a, b) => text(a).localeCompare(text(b), "en")) };
@@ -108,7 +116,7 @@ const mergedGroup: Habit = {
 
 /** Leaves each value of a group column in its first row alone. */
 function merged(table: SheetTable, key: string, startsAnew: boolean): SheetTable {
-  const place = columnOf(table.columns, key);
+  const index = columnIndex(table.columns, key);
   let shown: Cell | null = null;
   return {
     ...table,
@@ -116,12 +124,12 @@ function merged(table: SheetTable, key: string, startsAnew: boolean): SheetTable
       if (row.kind !== "batch") {
         const filled = row.kind === "header" || row.cells.some((cell) => cell !== "");
         // No merged cell reaches across another text in its column.
-        const cut = row.kind === "header" || (row.cells[place] ?? "") !== "";
+        const cut = row.kind === "header" || (row.cells[index] ?? "") !== "";
         if (cut || (filled && startsAnew)) shown = null;
         return row;
       }
-      const value = row.cells[place] ?? "";
-      if (value === shown) return { ...row, cells: replaced(row.cells, place, "") };
+      const value = row.cells[index] ?? "";
+      if (value === shown) return { ...row, cells: replaced(row.cells, index, "") };
       shown = value;
       return row;
     }),
@@ -137,6 +145,6 @@ export const habitsOfRows: readonly Habit[] = [
 ];
 
 /** Numbers of a batch's counts, by the table's columns. */
-export function countIn(row: SheetRow, column: SheetColumn): number | null {
+export function countIn(row: SheetRow, column: TableColumn): number | null {
   return row.kind === "batch" ? (row.counts.get(roleKey(column.role)) ?? null) : null;
 }

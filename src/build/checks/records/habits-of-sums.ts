@@ -4,7 +4,7 @@ import type { Dice } from "./dice";
 import type { Habit } from "./habit";
 import { countIn } from "./habits-of-rows";
 import {
-  columnOf,
+  columnIndex,
   holdsCounts,
   replaced,
   type SheetRow,
@@ -36,12 +36,12 @@ function sums(
             sumRows += 1;
             part = [];
           };
-          table.rows.forEach((row, place) => {
+          table.rows.forEach((row, index) => {
             rows.push(row);
             if (row.kind !== "batch") return;
             all.push(row);
             part.push(row);
-            const room = table.rows.length - place > 3;
+            const room = table.rows.length - index > 3;
             if (parts && room && part.length >= 3 && dice.chance(0.2)) close(part);
           });
           // One batch's numbers are no sums to be known by.
@@ -72,8 +72,8 @@ const byWord = sums("rows of sums by their word", (cells, { columns }, dice) => 
     `${word}:`,
   ]);
   const firstSum = cells.findIndex((cell) => cell !== "");
-  const place = dice.pick([0, columnOf(columns, "batch"), Math.max(0, firstSum - 1)]);
-  return replaced(cells, place, text);
+  const index = dice.pick([0, columnIndex(columns, "batch"), Math.max(0, firstSum - 1)]);
+  return replaced(cells, index, text);
 });
 
 const byNumbers = sums("rows of sums by their numbers", (cells) => [...cells]);

@@ -7,7 +7,7 @@ export type Role =
   | { readonly kind: "day" | "count"; readonly step: string }
   | { readonly kind: "own"; readonly name: string };
 
-export interface SheetColumn {
+export interface TableColumn {
   readonly role: Role;
   /** The header; of a header of two rows the text in the upper one. */
   readonly upper: string;
@@ -34,7 +34,7 @@ export type SheetRow =
 export interface SheetTable {
   /** Lines between this table and the one before it, or the top of the sheet. */
   readonly above: readonly (readonly Cell[])[];
-  readonly columns: readonly SheetColumn[];
+  readonly columns: readonly TableColumn[];
   readonly rows: readonly SheetRow[];
 }
 
@@ -54,10 +54,10 @@ export interface Sheet {
 export interface LaidOut {
   readonly grid: Grid;
   /** By batch: its row, from 1 at the top, its table, and its cells. */
-  readonly places: ReadonlyMap<number, Place>;
+  readonly batchesAt: ReadonlyMap<number, BatchAt>;
 }
 
-export interface Place {
+export interface BatchAt {
   readonly row: number;
   readonly table: SheetTable;
   readonly cells: readonly Cell[];
@@ -68,21 +68,21 @@ export function roleKey(role: Role): string {
   return role.kind === "own" ? `own ${role.name}` : `${role.kind} of ${role.step}`;
 }
 
-export function columnOf(columns: readonly SheetColumn[], key: string): number {
+export function columnIndex(columns: readonly TableColumn[], key: string): number {
   return columns.findIndex(({ role }) => roleKey(role) === key);
 }
 
 /** A copy of a row with one cell in place of another. */
-export function replaced<T>(items: readonly T[], place: number, item: T): T[] {
-  return items.map((one, index) => (index === place ? item : one));
+export function replaced<T>(items: readonly T[], changed: number, item: T): T[] {
+  return items.map((one, index) => (index === changed ? item : one));
 }
 
 /** Days stand in the steps' day columns, and in Closed. */
-export function holdsDays({ role }: SheetColumn): boolean {
+export function holdsDays({ role }: TableColumn): boolean {
   return role.kind === "day" || (role.kind === "fact" && role.fact === "closed");
 }
 
-export function holdsCounts({ role }: SheetColumn): boolean {
+export function holdsCounts({ role }: TableColumn): boolean {
   return (
     role.kind === "count" ||
     (role.kind === "fact" && (role.fact === "culled" || role.fact === "dispatched"))
@@ -92,8 +92,8 @@ export function holdsCounts({ role }: SheetColumn): boolean {
 /** Changes the cells of batches, column by column; `change` sees only cells of the columns chosen. */
 export function withCells(
   sheet: Sheet,
-  chosen: (column: SheetColumn) => boolean,
-  change: (cell: Cell, row: BatchRow, column: SheetColumn) => Cell,
+  chosen: (column: TableColumn) => boolean,
+  change: (cell: Cell, row: BatchRow, column: TableColumn) => Cell,
 ): Sheet {
   return withTables(sheet, (table) => ({
     ...table,
@@ -102,8 +102,8 @@ export function withCells(
         ? row
         : {
             ...row,
-            cells: row.cells.map((cell, place) => {
-              const column = table.columns[place] as SheetColumn;
+            cells: row.cells.map((cell, index) => {
+              const column = table.columns[index] as TableColumn;
               return chosen(column) ? change(cell, row, column) : cell;
             }),
           },
@@ -113,14 +113,14 @@ export function withCells(
 
 export function withTables(
   sheet: Sheet,
-  change: (table: SheetTable, place: number) => SheetTable,
+  change: (table: SheetTable, index: number) => SheetTable,
 ): Sheet {
   return { ...sheet, tables: sheet.tables.map(change) };
 }
 
 export function laidOut(sheet: Sheet): LaidOut {
   const lines: (readonly Cell[])[] = [];
-  const places = new Map<number, Place>();
+  const batchesAt = new Map<number, BatchAt>();
   for (const table of sheet.tables) {
     lines.push(...table.above);
     const header = headerLines(table);
@@ -130,12 +130,12 @@ export function laidOut(sheet: Sheet): LaidOut {
       else {
         lines.push(row.cells);
         if (row.kind === "batch") {
-          places.set(row.batch, { row: lines.length, table, cells: row.cells });
+          batchesAt.set(row.batch, { row: lines.length, table, cells: row.cells });
         }
       }
     }
   }
-  return { grid: gridOf([...lines, ...sheet.below]), places };
+  return { grid: gridOf([...lines, ...sheet.below]), batchesAt };
 }
 
 function headerLines({ columns }: SheetTable): Cell[][] {

@@ -19,6 +19,6 @@ export function textTable(
 }
 
 /** @example share(49, 50) // "98.0 %" */
-export function share(part: number, whole: number): string {
+export function shareText(part: number, whole: number): string {
   return whole === 0 ? "-" : `${((100 * part) / whole).toFixed(1)} %`;
 }

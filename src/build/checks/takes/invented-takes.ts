@@ -43,8 +43,8 @@ export function inventedTakes(kind: InventedTakes, seed: number): readonly Inven
   const season = { phase: chance.share(), height: chance.between(0, kind.season) };
   const varieties = VARIETIES.map((name) => ({ name, take: 0.5 * chance.normal() }));
   const hardest = varieties.reduce((worst, one) => (one.take < worst.take ? one : worst));
-  const batches = Array.from({ length: kind.grafters * kind.batchesEach }, (_, place) => {
-    const grafter = place % kind.grafters;
+  const batches = Array.from({ length: kind.grafters * kind.batchesEach }, (_, index) => {
+    const grafter = index % kind.grafters;
     const since = chance.whole(0, kind.days - 1);
     const mostlyHard = kind.varietiesShared === "uneven" && grafter === 0;
     const variety = mostlyHard && chance.happens(0.8) ? hardest : chance.pick(varieties);

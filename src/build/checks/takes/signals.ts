@@ -27,8 +27,13 @@ export function signalsOn(
   let falseSignals = 0;
   const delays: { batches: number; days: number }[] = [];
   const kind: InventedTakes = {
-    ...{ grafters: 1, batchesEach: batchesAYear * (QUIET_YEARS + 1), firstDiffers: 0 },
-    ...{ varietiesShared: "even", season, days: YEAR * (QUIET_YEARS + 1), fall: null },
+    grafters: 1,
+    batchesEach: batchesAYear * (QUIET_YEARS + 1),
+    firstDiffers: 0,
+    varietiesShared: "even",
+    season,
+    days: YEAR * (QUIET_YEARS + 1),
+    fall: null,
   };
   const fall = { afterDays: YEAR * QUIET_YEARS, share: FALL };
   for (let seed = 0; seed < nurseries; seed += 1) {

@@ -31,9 +31,11 @@ const STEP_NAMES = builtInTimetable().methods.flatMap(({ steps }) => steps.map((
 /** Counts what TAKE_COMPARED reads in invented nurseries. Shares are 0 to 1. */
 export function verdictsOn(
   kind: InventedTakes,
-  evenFor: EvenFor,
-  nurseries: number,
-  firstSeed = 0,
+  {
+    evenFor,
+    nurseries,
+    firstSeed = 0,
+  }: { readonly evenFor: EvenFor; readonly nurseries: number; readonly firstSeed?: number },
 ): VerdictTally {
   let anyone = 0;
   let firstBelow = 0;
@@ -43,7 +45,7 @@ export function verdictsOn(
   for (let seed = firstSeed; seed < firstSeed + nurseries; seed += 1) {
     const batches = inventedTakes(kind, seed);
     const groups = groupsOf(recordsOf(batches), evenFor);
-    const said = [...groups.values()].map(({ reading }) => reading);
+    const readings = [...groups.values()].map(({ reading }) => reading);
     const sum = (what: "grafted" | "taken") => batches.reduce((all, one) => all + one[what], 0);
     const overall = sum("taken") / sum("grafted");
     for (const { from, to } of groups.values()) {
@@ -51,9 +53,9 @@ export function verdictsOn(
       ranges += 1;
       if (from <= overall && overall <= to) held += 1;
     }
-    if (said.some((one) => one === "above" || one === "below")) anyone += 1;
+    if (readings.some((one) => one === "above" || one === "below")) anyone += 1;
     if (groups.get("Grafter A")?.reading === "below") firstBelow += 1;
-    tooFew += said.filter((one) => one === "too few").length / said.length;
+    tooFew += readings.filter((one) => one === "too few").length / readings.length;
   }
   return {
     nurseries,
@@ -90,8 +92,8 @@ function groupsOf(records: Records, evenFor: EvenFor): ReadonlyMap<string, Compa
 }
 
 function recordsOf(batches: readonly InventedBatch[]): Records {
-  const rows = batches.map((batch, place) => [
-    `B-${place}`,
+  const rows = batches.map((batch, index) => [
+    `B-${index}`,
     batch.variety,
     batch.grafter,
     "the only one",

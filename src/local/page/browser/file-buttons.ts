@@ -15,9 +15,15 @@ export interface FileButtons {
  */
 export function connectFileButtons(
   { opener, saver, downloader, dropHint }: FileButtons,
-  open: (file: File) => void,
-  save: () => void,
-  download: () => void,
+  {
+    open,
+    save,
+    download,
+  }: {
+    readonly open: (file: File) => void;
+    readonly save: () => void;
+    readonly download: () => void;
+  },
 ): void {
   opener.addEventListener("change", () => {
     const [file] = opener.files ?? [];

@@ -8,7 +8,7 @@ export interface MenuButtons {
 }
 
 /** @param chosen called with the name of the function that an item calls */
-export function menuButtons(place: HTMLElement, chosen: (calls: string) => void): MenuButtons {
+export function menuButtons(holder: HTMLElement, chosen: (calls: string) => void): MenuButtons {
   const menus = new Map<string, HTMLElement>();
   document.addEventListener("pointerdown", ({ target }) => {
     for (const menu of menus.values()) if (!menu.contains(target as Node)) setOpen(menu, false);
@@ -22,12 +22,12 @@ export function menuButtons(place: HTMLElement, chosen: (calls: string) => void)
       const made = menuElement(menu, chosen);
       const old = menus.get(menu.title);
       if (old) old.replaceWith(made);
-      else place.append(made);
+      else holder.append(made);
       menus.set(menu.title, made);
     },
     clear() {
       menus.clear();
-      place.replaceChildren();
+      holder.replaceChildren();
     },
   };
 }

@@ -6,8 +6,15 @@ export interface Messages {
   trouble(message: string): void;
 }
 
-export function messages(place: HTMLElement): Messages {
-  const show = (message: string, title: string, seconds: number, className = "message") => {
+interface Shown {
+  readonly message: string;
+  readonly title: string;
+  readonly seconds: number;
+  readonly className: string;
+}
+
+export function messages(holder: HTMLElement): Messages {
+  const show = ({ message, title, seconds, className }: Shown) => {
     const box = document.createElement("div");
     box.className = className;
     if (title !== "") {
@@ -23,11 +30,11 @@ export function messages(place: HTMLElement): Messages {
     closer.textContent = "Close";
     closer.addEventListener("click", () => box.remove());
     box.append(text, closer);
-    place.append(box);
+    holder.append(box);
     if (seconds >= 0) setTimeout(() => box.remove(), seconds * 1000);
   };
   return {
-    show: (message, title, seconds) => show(message, title, seconds),
-    trouble: (message) => show(message, "", -1, "message trouble"),
+    show: (message, title, seconds) => show({ message, title, seconds, className: "message" }),
+    trouble: (message) => show({ message, title: "", seconds: -1, className: "message trouble" }),
   };
 }

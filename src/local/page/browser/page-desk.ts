@@ -1,12 +1,12 @@
 import type { AlertAnswer, AlertButtons, Desk } from "../../spreadsheet-app/desk";
 import type { MenuButtons } from "./menu-buttons";
 import type { Messages } from "./messages";
-import type { SidebarPlace } from "./sidebar";
+import type { SidebarFrame } from "./sidebar";
 
 export interface DeskParts {
   readonly menus: MenuButtons;
   readonly messages: Messages;
-  readonly sidebar: SidebarPlace;
+  readonly sidebar: SidebarFrame;
   /** Brings the selected cells into view. */
   readonly reveal: () => void;
 }

@@ -3,7 +3,7 @@ import { callAnswerer, type ScriptCall } from "../call-answerer";
 import type { CallMessage, CloseMessage, StartMessage } from "../sidebar-messages";
 
 /** The place for the add-in's sidebar, at the side of the grid. */
-export interface SidebarPlace {
+export interface SidebarFrame {
   /** Shows a page in place of the one that is open. */
   open(page: ScriptPage): void;
   close(): void;
@@ -22,23 +22,31 @@ const SANDBOX =
  * @param functions the names of the functions that the sidebar may call
  * @param resized called when the room for the grid has changed
  */
-export function sidebarPlace(
-  place: HTMLElement,
-  address: string,
-  functions: () => readonly string[],
-  call: ScriptCall,
-  random: () => number,
-  resized: () => void,
-): SidebarPlace {
-  const title = place.querySelector("h2") as HTMLElement;
-  const closer = place.querySelector("button") as HTMLButtonElement;
+export function sidebarFrame(
+  holder: HTMLElement,
+  {
+    address,
+    functions,
+    call,
+    random,
+    resized,
+  }: {
+    readonly address: string;
+    readonly functions: () => readonly string[];
+    readonly call: ScriptCall;
+    readonly random: () => number;
+    readonly resized: () => void;
+  },
+): SidebarFrame {
+  const title = holder.querySelector("h2") as HTMLElement;
+  const closer = holder.querySelector("button") as HTMLButtonElement;
   let frame: HTMLIFrameElement | null = null;
 
   const close = () => {
     if (!frame) return;
     frame.remove();
     frame = null;
-    place.hidden = true;
+    holder.hidden = true;
     resized();
   };
   closer.addEventListener("click", close);
@@ -70,8 +78,8 @@ export function sidebarPlace(
         { once: true },
       );
       title.textContent = page.title || "Sidebar";
-      place.hidden = false;
-      place.append(opened);
+      holder.hidden = false;
+      holder.append(opened);
       frame = opened;
       resized();
     },

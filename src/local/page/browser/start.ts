@@ -21,7 +21,7 @@ import { readInWorker } from "./read-in-worker";
 import { download, saveBeside } from "./save-copy";
 import { openScriptFrame } from "./script-frames";
 import { openSession, revealSelection, type Session } from "./session";
-import { sidebarPlace } from "./sidebar";
+import { sidebarFrame } from "./sidebar";
 import { exposeForTests } from "./test-handle";
 import { unsavedWork } from "./unsaved-work";
 import { workingSign } from "./working-sign";
@@ -61,14 +61,13 @@ async function startPage(given: PageStart): Promise<void> {
     }
   };
   const menus = menuButtons(part("menus"), (name) => void act((open) => open.perform(name)));
-  const sidebar = sidebarPlace(
-    part("sidebar"),
-    given.sidebarAddress,
-    () => Array.from(functions).filter((name) => !name.endsWith("_")),
-    (name, text) => working((session as Session).answer(name, text)),
+  const sidebar = sidebarFrame(part("sidebar"), {
+    address: given.sidebarAddress,
+    functions: () => Array.from(functions).filter((name) => !name.endsWith("_")),
+    call: (name, text) => working((session as Session).answer(name, text)),
     random,
     resized,
-  );
+  });
   const desk = pageDesk({
     menus,
     messages: notices,
@@ -123,15 +122,17 @@ async function startPage(given: PageStart): Promise<void> {
       downloader: part<HTMLButtonElement>("save-file"),
       dropHint: part("drop-hint"),
     },
-    (file) => void act(() => openFile(file)),
-    () =>
-      void saveCopy(async (bytes) => `Saved as ${await saveBeside(bytes)}, beside ${fileName}.`),
-    () =>
-      void saveCopy((bytes) => {
-        const name = `${fileName.replace(/\.[^.]*$/, "")}.xlsx`;
-        download(bytes, name);
-        return `Given to the browser to download as ${name}.`;
-      }),
+    {
+      open: (file) => void act(() => openFile(file)),
+      save: () =>
+        void saveCopy(async (bytes) => `Saved as ${await saveBeside(bytes)}, beside ${fileName}.`),
+      download: () =>
+        void saveCopy((bytes) => {
+          const name = `${fileName.replace(/\.[^.]*$/, "")}.xlsx`;
+          download(bytes, name);
+          return `Given to the browser to download as ${name}.`;
+        }),
+    },
   );
   exposeForTests(() => session as Session, settings);
 }

@@ -48,9 +48,13 @@ export function exposeForTests(current: () => Session, settings: ScriptSettings)
       const size = sheet && { rows: sheet.getRowCount(), columns: sheet.getColumnCount() };
       const at = size && areaOfA1(cell, size);
       if (!sheet || !at) throw new Error(`There is no cell ${cell} in a tab ${sheetName}`);
-      typeIn(book, sheet.getSheetId(), at, [[text]], {
-        locale: settings.locale,
-        year: new Date().getFullYear(),
+      typeIn(book, sheet.getSheetId(), {
+        corner: at,
+        rows: [[text]],
+        typing: {
+          locale: settings.locale,
+          year: new Date().getFullYear(),
+        },
       });
     },
     settled: () => current().settled(),

@@ -27,16 +27,16 @@ export interface AddOrderOptions {
 export interface AddOrder {
   readonly button: HTMLButtonElement;
   /** Where the script's questions are shown. */
-  readonly place: HTMLElement;
+  readonly holder: HTMLElement;
   /** Takes questions away that are about something else by now. */
   forget(): void;
 }
 
 /** The button that writes an order to the orders, with the questions before and the notice after. */
-export function addOrder(options: AddOrderOptions): AddOrder {
+export function orderAdder(options: AddOrderOptions): AddOrder {
   const { context, known, also, entered, onNamed, onDone, onWritten } = options;
   const { call, status } = context;
-  const place = element("div");
+  const holder = element("div");
   let isTabMade = false;
 
   const button = actionButton({
@@ -64,16 +64,16 @@ export function addOrder(options: AddOrderOptions): AddOrder {
         status,
         onAnyway: () => write(order, [...sure, ...answer.asked.map(({ question }) => question)]),
         onLeave: () => {
-          place.replaceChildren();
+          holder.replaceChildren();
           button.focus();
           status.say("Nothing was written.");
         },
       });
-      place.replaceChildren(asked);
+      holder.replaceChildren(asked);
       asked.focus();
       return;
     }
-    place.replaceChildren();
+    holder.replaceChildren();
     button.hidden = true;
     // An order without a name got one.
     const named = answer.written.find(({ header }) => header === before?.orderHeader[0])?.value;
@@ -85,7 +85,11 @@ export function addOrder(options: AddOrderOptions): AddOrder {
     };
     const what = name || "a new order";
     const notice = writtenNotice({
-      ...{ context, title: "Added to the orders", what, answer, onTakenBack },
+      context,
+      title: "Added to the orders",
+      what,
+      answer,
+      onTakenBack,
     });
     onDone(notice);
     notice.focus();
@@ -104,5 +108,5 @@ export function addOrder(options: AddOrderOptions): AddOrder {
       end();
     }
   };
-  return { button, place, forget: () => place.replaceChildren() };
+  return { button, holder, forget: () => holder.replaceChildren() };
 }

@@ -7,14 +7,14 @@ export const MOST_WANTED = 1_000_000;
 const MOST_YEARS_AHEAD = 20;
 
 /** What a field of the form holds. */
-export interface Typed {
+export interface FieldTyped {
   readonly value: string;
   /** Whether something stands there that the browser takes for none of its kind. */
   readonly badInput: boolean;
 }
 
 /** What is wrong with the number of plants wanted; null when nothing. */
-export function wantedTrouble({ value, badInput }: Typed): string | null {
+export function wantedTrouble({ value, badInput }: FieldTyped): string | null {
   if (value === "" && !badInput) return "Say how many plants are wanted.";
   const wanted = Number(value);
   if (badInput || !Number.isInteger(wanted) || wanted < 1) return "A whole number, 1 or more.";
@@ -28,7 +28,7 @@ export function wantedTrouble({ value, badInput }: Typed): string | null {
  *
  * @param asOf ISO text; null when not known
  */
-export function byTrouble({ value, badInput }: Typed, asOf: string | null): string | null {
+export function byTrouble({ value, badInput }: FieldTyped, asOf: string | null): string | null {
   if (badInput) return "The day is not complete: day, month and year.";
   if (value === "") return "Say by which day they are to be ready.";
   if (!/^\d{4}-\d\d-\d\d$/.test(value)) return "Is the year right?";

@@ -5,7 +5,7 @@ import { field } from "../../controls/field";
 import { userText } from "../../controls/user-text";
 import type { Control } from "../../controls/while-working";
 import type { SidebarContext } from "../../section";
-import { addOrder } from "./add-order";
+import { orderAdder } from "./add-order";
 
 export interface KeepPlanOptions {
   readonly context: SidebarContext;
@@ -44,10 +44,18 @@ export function keepPlan(options: KeepPlanOptions): KeepPlan {
   const held = element("fieldset", {}, element("legend", {}, "Keep this plan"));
   const also = [held, fields];
   const { variety, wanted, by } = request;
-  const adding = addOrder({
-    ...{ context, known, also, onDone, onWritten },
+  const adding = orderAdder({
+    context,
+    known,
+    also,
+    onDone,
+    onWritten,
     entered: () => ({
-      ...{ order: order.value.trim(), customer: customer.value.trim(), variety, wanted, by },
+      order: order.value.trim(),
+      customer: customer.value.trim(),
+      variety,
+      wanted,
+      by,
     }),
     onNamed: (name) => {
       order.value = name;
@@ -70,7 +78,7 @@ export function keepPlan(options: KeepPlanOptions): KeepPlan {
     field("Customer", customer),
     noTab,
     element("div", { class: "buttons" }, adding.button, makeTab),
-    adding.place,
+    adding.holder,
   );
   const offer = (answer: OrdersAnswer | null) => {
     noTab.hidden = answer === null || answer.ordersTab !== null;

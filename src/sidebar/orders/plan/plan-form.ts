@@ -42,7 +42,7 @@ export function planForm(): PlanForm {
   });
   const wantedField = checkedField({ label: "Plants wanted", control: wanted, name: "wanted" });
   const byField = checkedField({ label: "Ready by", control: by, name: "by" });
-  const methodPlace = element("div");
+  const methodHolder = element("div");
   const fields = element(
     "fieldset",
     { class: "bare" },
@@ -51,7 +51,7 @@ export function planForm(): PlanForm {
     wantedField.element,
     byField.element,
     field("How sure it has to be", sure, "The surer, the more plants and the earlier the start"),
-    methodPlace,
+    methodHolder,
     field(
       "Harvest months",
       harvest,
@@ -91,7 +91,7 @@ export function planForm(): PlanForm {
         method,
         answer.methods.map((value) => ({ value, label: value })),
       );
-      methodPlace.replaceChildren(
+      methodHolder.replaceChildren(
         ...(answer.methods.length === 0 ? [] : [field("Method", method)]),
       );
     },

@@ -24,10 +24,14 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
   const { call, status } = context;
   const form = planForm();
   const plan = element("div", {
-    ...{ class: "plan", role: "group", "aria-label": "The plan", tabindex: -1, hidden: true },
+    class: "plan",
+    role: "group",
+    "aria-label": "The plan",
+    tabindex: -1,
+    hidden: true,
   });
   const changed = element("p", { class: "warning", role: "status" });
-  const keepPlace = element("div");
+  const keepHolder = element("div");
   const done = element("div");
   let known: OrdersAnswer | null = null;
   let planned: PlanOrderRequest | null = null;
@@ -38,10 +42,14 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
     planned = request;
     plan.replaceChildren(...planShown({ request, answer, asOf: known?.asOf ?? null }));
     keep = keepPlan({
-      ...{ context, request, known: () => known, fields: form.fields, onWritten },
+      context,
+      request,
+      known: () => known,
+      fields: form.fields,
+      onWritten,
       onDone: (notice) => done.prepend(notice),
     });
-    keepPlace.replaceChildren(keep.element);
+    keepHolder.replaceChildren(keep.element);
     compare();
     plan.hidden = false;
     plan.focus();
@@ -73,7 +81,7 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
     element: disclosure({
       kind: "group",
       summary: element("h3", {}, "Plan a new order"),
-      content: () => element("div", {}, form.element, changed, plan, keepPlace, done),
+      content: () => element("div", {}, form.element, changed, plan, keepHolder, done),
     }),
     offer: (answer) => {
       known = answer;

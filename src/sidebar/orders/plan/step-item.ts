@@ -11,7 +11,7 @@ import { warningsShown } from "./warnings";
 export function stepItem(planned: PlannedOrderStep, isFirst: boolean): HTMLElement {
   const { step, doBy, isPast, needs, facts, warnings, caution } = planned;
   // Those of the first step stand above the list already, and the mark says what is past.
-  const said = isFirst ? [] : warnings.filter((one) => !isPast || one !== "The day is past.");
+  const shown = isFirst ? [] : warnings.filter((one) => !isPast || one !== "The day is past.");
   return element(
     "div",
     { class: "step" },
@@ -26,7 +26,7 @@ export function stepItem(planned: PlannedOrderStep, isFirst: boolean): HTMLEleme
       ? element("p", { class: "no-more" }, plantsNeeded(planned))
       : folded(plantsNeeded(planned), facts),
     needs === "" ? null : element("p", { class: "quiet no-more" }, wholeText(needs)),
-    warningsShown(said),
+    warningsShown(shown),
     folded("Caution", caution === "" ? [] : [caution]),
   );
 }

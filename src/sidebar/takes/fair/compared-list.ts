@@ -80,7 +80,12 @@ function comparedItem(row: ComparedRow, overall: number, called: Called): HTMLEl
     evened === null || from === null || to === null
       ? null
       : rangeTrack({
-          ...{ from, likely: evened, to, most: 1, mark: "dot", expected: overall },
+          from,
+          likely: evened,
+          to,
+          most: 1,
+          mark: "dot",
+          expected: overall,
           label: text.evenedRange({ evened, from, to, overall }),
         }),
     element("p", { class: "quiet" }, plain),

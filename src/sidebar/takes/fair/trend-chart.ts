@@ -14,16 +14,16 @@ const EDGE = 6;
  * @param label the same in words
  */
 export function trendChart(rows: readonly TrendRow[], label: string): SVGElement {
-  const at = (place: number) => `${round(((place + 0.5) / rows.length) * 100)}%`;
+  const at = (index: number) => `${round(((index + 0.5) / rows.length) * 100)}%`;
   const up = (share: number) => `${round(EDGE + (1 - share) * (100 - 2 * EDGE))}%`;
   const marks: SVGElement[] = [];
-  rows.forEach((row, place) => {
+  rows.forEach((row, index) => {
     const { low, high } = row;
     if (low === null || high === null) return;
     marks.push(
       svg("rect", {
         class: "within",
-        x: `${round((place / rows.length) * 100)}%`,
+        x: `${round((index / rows.length) * 100)}%`,
         width: `${round(100 / rows.length)}%`,
         y: up(high),
         height: `${round((high - low) * (100 - 2 * EDGE))}%`,
@@ -34,19 +34,21 @@ export function trendChart(rows: readonly TrendRow[], label: string): SVGElement
   if (usual !== null) {
     marks.push(svg("line", { class: "usual", x1: "0%", x2: "100%", y1: up(usual), y2: up(usual) }));
   }
-  rows.forEach((row, place) => {
-    const before = rows[place - 1];
+  rows.forEach((row, index) => {
+    const before = rows[index - 1];
     if (before === undefined) return;
     marks.push(
       svg("line", {
         class: "course",
-        ...{ x1: at(place - 1), x2: at(place) },
-        ...{ y1: up(before.rate ?? 0), y2: up(row.rate ?? 0) },
+        x1: at(index - 1),
+        x2: at(index),
+        y1: up(before.rate ?? 0),
+        y2: up(row.rate ?? 0),
       }),
     );
   });
-  rows.forEach((row, place) => {
-    const centre = { cx: at(place), cy: up(row.rate ?? 0) };
+  rows.forEach((row, index) => {
+    const centre = { cx: at(index), cy: up(row.rate ?? 0) };
     if (isSignal(row)) marks.push(svg("circle", { class: "signal", ...centre, r: "7" }));
     marks.push(svg("circle", { class: row.isOpen ? "open" : "counted", ...centre, r: "3.5" }));
   });

@@ -45,7 +45,7 @@ export function fortnightPart(context: SidebarContext): FortnightPart {
         body.replaceChildren(
           ...(missing === null
             ? [...shown(answer), tick]
-            : [noCrew(context, answer, missing, made)]),
+            : [noCrew(context, { answer, sentence: missing, onMade: made })]),
         );
         if (missing !== null && answer.remark !== null) body.append(note(answer.remark));
         details.append(body);

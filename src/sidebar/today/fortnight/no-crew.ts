@@ -18,9 +18,15 @@ export function missingCrew({ crewTab, crewHeader, persons }: WorkAnswer): strin
 /** The sentence, and a button that makes an empty tab where there is none. */
 export function noCrew(
   context: SidebarContext,
-  answer: WorkAnswer,
-  sentence: string,
-  onMade: () => Promise<void>,
+  {
+    answer,
+    sentence,
+    onMade,
+  }: {
+    readonly answer: WorkAnswer;
+    readonly sentence: string;
+    readonly onMade: () => Promise<void>;
+  },
 ): HTMLElement {
   const make = actionButton({
     label: "Make an empty Crew tab",

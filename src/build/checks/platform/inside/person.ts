@@ -22,6 +22,11 @@ function sheet(tab: string): SheetSeen {
   return found;
 }
 
+interface CellAt {
+  readonly row: number;
+  readonly column: number;
+}
+
 /** What a person sees and does in the workbook, through the emulator's own objects. */
 export const person = {
   /** Every tab's name and kind. */
@@ -41,7 +46,7 @@ export const person = {
       ),
   formulas: (tab: string) => sheet(tab).getDataRange().getFormulas(),
   /** Puts a value into a cell; the trigger runs after it. Row and column count from 1. */
-  type(tab: string, row: number, column: number, value: string | number | boolean): void {
+  type(tab: string, { row, column }: CellAt, value: string | number | boolean): void {
     const range = sheet(tab).getRange(row, column);
     range.setValue(value);
     const told = typeof value === "boolean" ? String(value).toUpperCase() : String(value);

@@ -65,7 +65,10 @@ const NEW_COLUMNS = 26;
 export function gridSheet(sheetId: number, title: string): StoredSheet {
   return {
     properties: {
-      ...{ sheetId, title, index: 0, sheetType: "GRID" },
+      sheetId,
+      title,
+      index: 0,
+      sheetType: "GRID",
       gridProperties: { rowCount: NEW_ROWS, columnCount: NEW_COLUMNS },
     },
     rows: [],

@@ -33,7 +33,7 @@ export const MADE_ROW: Readonly<Record<SettingName | "header" | "columnsHeader",
 };
 
 /** Where the settings stand by now, rows and columns from 0; null for a row that is gone. */
-export interface SettingsPlaces {
+export interface FoundSettings {
   readonly labels: number;
   readonly values: number;
   readonly row: Readonly<Record<SettingName | "columnsHeader", number | null>>;
@@ -49,12 +49,12 @@ type Values = readonly (readonly unknown[])[];
  * Finds the settings by their labels, since people put rows and columns in, sort or rename. A row
  * whose label was renamed is found by its distance from the others.
  */
-export function settingsPlaces(values: Values): SettingsPlaces {
+export function findSettings(values: Values): FoundSettings {
   const headerRow = headerRowIn(values, SETTINGS_HEADER);
   const header = values[headerRow] ?? [];
   const found = header.indexOf(SETTINGS_HEADER[0]);
   const labels = found === -1 ? 0 : found;
-  const beside = header.indexOf(SETTINGS_HEADER[1]);
+  const valuesAt = header.indexOf(SETTINGS_HEADER[1]);
   const texts = values.map((row) => String(row[labels] ?? "").trim());
   const known: Readonly<Record<SettingName | "columnsHeader", string>> = {
     ...LABEL,
@@ -82,7 +82,7 @@ export function settingsPlaces(values: Values): SettingsPlaces {
   const newer = new Set<SettingName>(NEWER_NAMES);
   return {
     labels,
-    values: beside === -1 ? labels + 1 : beside,
+    values: valuesAt === -1 ? labels + 1 : valuesAt,
     row,
     isOrderly: SETTING_NAMES.every((name) => isAbove(row[name])),
     isOlder: SETTING_NAMES.every((name) =>
