@@ -8,6 +8,7 @@ import { fullNotices, shortNotices } from "./licences/notices";
 import { LOADED, loaderHead, loaderTail } from "./loader";
 import { nonsense } from "./nonsense";
 import { packWords } from "./pack-words";
+import { SHORT_NAMES, shortNamesMade } from "./short-names";
 import { builtSidebar } from "./sidebar-page";
 import { isStale } from "./stale";
 import { straightToMain } from "./straight-to-main";
@@ -29,13 +30,13 @@ async function makeDist(): Promise<void> {
     // Class fields and private names are refused by the script server; es2020 lowers them.
     target: "es2020",
     minify: true,
-    define: { ...versionDefined(), "Number.POSITIVE_INFINITY": "Infinity" },
+    define: { ...versionDefined(), ...SHORT_NAMES },
     plugins: [nonsense, hostMathematics, straightToMain, strictOnce, packWords],
     // What they ask is collected, short, by licences/.
     legalComments: "none",
     metafile: true,
     logLevel: "warning",
-    banner: { js: `/** @OnlyCurrentDoc */\n${loaderHead()}` },
+    banner: { js: `/** @OnlyCurrentDoc */\n${loaderHead()}\n${shortNamesMade()}` },
     footer: { js: `${loaderTail()}\n\n${stubs(registry)}` },
   });
   const packages = bundledPackages(bundle.metafile, process.cwd());
