@@ -9,6 +9,7 @@ import { LOADED, loaderHead, loaderTail } from "./loader";
 import { nonsense } from "./nonsense";
 import { packWords } from "./pack-words";
 import { builtSidebar } from "./sidebar-page";
+import { smaller } from "./smaller";
 import { isStale } from "./stale";
 import { strictOnce } from "./strict-once";
 import { stubs } from "./stubs";
@@ -34,15 +35,21 @@ async function makeDist(): Promise<void> {
     legalComments: "none",
     metafile: true,
     logLevel: "warning",
-    banner: { js: `/** @OnlyCurrentDoc */\n${loaderHead()}` },
-    footer: { js: `${loaderTail()}\n\n${stubs(registry)}` },
   });
   const packages = bundledPackages(bundle.metafile, process.cwd());
   const head = [`// Nursery batches ${projectVersion()}`, "/*", ...shortNotices(packages), "*/"];
   const sidebar = await builtSidebar(registry);
   rmSync(DIST, { recursive: true, force: true });
   mkdirSync(DIST);
-  writeFileSync(join(DIST, "Code.js"), `${head.join("\n")}\n${bundle.outputFiles[0]?.text ?? ""}`);
+  const inside = `${loaderHead()}\n${bundle.outputFiles[0]?.text ?? ""}\n${loaderTail()}`;
+  const code = [
+    ...head,
+    "/** @OnlyCurrentDoc */",
+    smaller(inside, { ascii: false }),
+    "",
+    stubs(registry),
+  ];
+  writeFileSync(join(DIST, "Code.js"), code.join("\n"));
   writeFileSync(join(DIST, "Sidebar.html"), sidebar.page);
   copyFileSync("appsscript.json", join(DIST, "appsscript.json"));
   // Beside dist/, which holds what is pushed and nothing else; a release takes it along.
