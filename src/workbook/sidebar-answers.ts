@@ -5,15 +5,14 @@ import {
   faultSentence,
   isoDay,
   lastMonth,
-  leftOutRemark,
-  readyOutlook,
+  leftOut,
+  readyPlants,
   summedTakes,
   type TimetableFault,
   tallySentence,
 } from "../core";
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
 import { addOrder } from "./add-order";
-import { answerTable } from "./answer-table";
 import { cellName } from "./cell-name";
 import { columnGuesses } from "./column-guesses";
 import { compareTakes, trendRow } from "./compare-takes";
@@ -34,7 +33,6 @@ import { asOfDay, type RecordsNow, recordsNow } from "./records-tab";
 import { setUp } from "./set-up";
 import { readSettings } from "./settings";
 import type { AnswerOf, CheckRow, RequestOf, SidebarCallName } from "./sidebar-calls";
-import { sidebarWords } from "./sidebar-words";
 import { recordTabCandidates } from "./tab-candidates";
 import { columnReadAs } from "./table-columns";
 import { takeBack } from "./take-back";
@@ -92,7 +90,6 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         ? { dayHeader: logged("eventDay"), countHeader: logged("eventCount") }
         : { dayHeader: day, countHeader: count };
     };
-    const remark = leftOutRemark(records);
     const month = lastMonth(records);
     const tableOf = new Map(now.records.batches.map(({ name, table }) => [name, table]));
     return {
@@ -115,24 +112,16 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
           ...headers(table, task.step.key),
         };
       }),
-      remark: remark === null ? null : sidebarWords(remark),
+      remarks: leftOut(records),
       takes: month === null ? null : trendRow(month),
     };
   },
   sidebarAhead: () => {
     const now = recordsNow();
     const question = { ...now, level: levelOf(now.settings.level) };
-    const { answer, batches } = readyOutlook(question);
-    const ready = answerTable(answer);
+    const { rows, batches, remarks } = readyPlants(question);
     return {
-      rows: ready.rows.map((row) => ({
-        month: row.text("Month"),
-        variety: row.text("Variety"),
-        batches: row.number("Batches") ?? 0,
-        fewest: row.number("Fewest") ?? 0,
-        likely: row.number("Likely") ?? 0,
-        most: row.number("Most") ?? 0,
-      })),
+      rows,
       batches: batches.map(({ batch, month, isReady, days, plants }) => ({
         batch: batch.name,
         variety: batch.variety,
@@ -146,7 +135,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         likely: plants?.likely ?? null,
         most: plants?.most ?? null,
       })),
-      remark: ready.remark,
+      remarks,
     };
   },
   sidebarTakes: ({ by }) => {
