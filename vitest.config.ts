@@ -1,6 +1,6 @@
 import { defineConfig } from "vitest/config";
 import { nonsenseModule } from "./src/build/nonsense.ts";
-import { DearFilesFirst } from "./tests/support/dear-files-first";
+import { DearFilesFirst } from "./tests/support/dear-files-first.ts";
 
 export default defineConfig(({ mode }) => ({
   plugins: [

@@ -8,10 +8,9 @@ import { fullNotices, shortNotices } from "./licences/notices";
 import { LOADED, loaderHead, loaderTail } from "./loader";
 import { nonsense } from "./nonsense";
 import { packWords } from "./pack-words";
-import { SHORT_NAMES, shortNamesMade } from "./short-names";
 import { builtSidebar } from "./sidebar-page";
+import { smaller } from "./smaller";
 import { isStale } from "./stale";
-import { straightToMain } from "./straight-to-main";
 import { strictOnce } from "./strict-once";
 import { stubs } from "./stubs";
 import { projectVersion, versionDefined } from "./version";
@@ -30,21 +29,27 @@ async function makeDist(): Promise<void> {
     // Class fields and private names are refused by the script server; es2020 lowers them.
     target: "es2020",
     minify: true,
-    define: { ...versionDefined(), ...SHORT_NAMES },
-    plugins: [nonsense, hostMathematics, straightToMain, strictOnce, packWords],
+    define: versionDefined(),
+    plugins: [nonsense, hostMathematics, strictOnce, packWords],
     // What they ask is collected, short, by licences/.
     legalComments: "none",
     metafile: true,
     logLevel: "warning",
-    banner: { js: `/** @OnlyCurrentDoc */\n${loaderHead()}\n${shortNamesMade()}` },
-    footer: { js: `${loaderTail()}\n\n${stubs(registry)}` },
   });
   const packages = bundledPackages(bundle.metafile, process.cwd());
   const head = [`// Nursery batches ${projectVersion()}`, "/*", ...shortNotices(packages), "*/"];
   const sidebar = await builtSidebar(registry);
   rmSync(DIST, { recursive: true, force: true });
   mkdirSync(DIST);
-  writeFileSync(join(DIST, "Code.js"), `${head.join("\n")}\n${bundle.outputFiles[0]?.text ?? ""}`);
+  const inside = `${loaderHead()}\n${bundle.outputFiles[0]?.text ?? ""}\n${loaderTail()}`;
+  const code = [
+    ...head,
+    "/** @OnlyCurrentDoc */",
+    smaller(inside, { ascii: false }),
+    "",
+    stubs(registry),
+  ];
+  writeFileSync(join(DIST, "Code.js"), code.join("\n"));
   writeFileSync(join(DIST, "Sidebar.html"), sidebar.page);
   copyFileSync("appsscript.json", join(DIST, "appsscript.json"));
   // Beside dist/, which holds what is pushed and nothing else; a release takes it along.

@@ -1,5 +1,4 @@
 import {
-  type AnswerValue,
   builtInTimetable,
   type Cell,
   type CivilDay,
@@ -7,8 +6,9 @@ import {
   daysLater,
   gridOf,
   readRecords,
-  stagesAnswer,
-  stepsAnswer,
+  type StageRow,
+  stagesOf,
+  stepsOf,
 } from "../core";
 import { rangePicture } from "./range-picture";
 
@@ -38,15 +38,12 @@ export function methodPictures(): readonly (readonly [name: string, svg: string]
         told: new Map(),
       },
     );
-    const answer = stepsAnswer({ records, timetable, asOf: AS_OF, level: 0.8 });
-    const valueAt = (row: (typeof answer.rows)[number], name: string) =>
-      row[answer.columns.findIndex((column) => column.name === name)] ?? null;
-    const at = (row: (typeof answer.rows)[number], name: string) => valueAt(row, name) as number;
-    const lines = answer.rows.slice(1).map((row) => ({
-      label: stepLabel(String(valueAt(row, "Step")), valueAt(row, "Likely count")),
-      from: at(row, "From") - AS_OF,
-      likely: at(row, "Likely") - AS_OF,
-      to: at(row, "By") - AS_OF,
+    const { rows } = stepsOf({ records, timetable, asOf: AS_OF, level: 0.8 });
+    const lines = rows.slice(1).map(({ step, likelyCount, from, likely, by }) => ({
+      label: stepLabel(step, likelyCount),
+      from: (from as number) - AS_OF,
+      likely: (likely as number) - AS_OF,
+      to: (by as number) - AS_OF,
     }));
     const svg = rangePicture({
       title: `${method.name}: 1,000 started`,
@@ -59,7 +56,7 @@ export function methodPictures(): readonly (readonly [name: string, svg: string]
 }
 
 /** Plants are said of counted steps alone. */
-function stepLabel(step: string, plants: AnswerValue): string {
+function stepLabel(step: string, plants: number | null): string {
   return plants === null ? step : `${step}, about ${plants} plants`;
 }
 
@@ -135,10 +132,13 @@ function ask(rows: readonly (readonly Cell[])[]) {
     decimalMark: null,
     told: new Map(),
   });
-  const { columns, rows: answers } = stagesAnswer({ records, timetable, asOf: AS_OF, level: 0.8 });
-  const row = answers.find((one) => one[0] === "this one");
-  return (name: string) => row?.[columns.findIndex((column) => column.name === name)] as number;
+  const { rows: stages } = stagesOf({ records, timetable, asOf: AS_OF, level: 0.8 });
+  const row = stages.find(({ batch: name }) => name === "this one");
+  return (key: Forecast) => row?.[key] as number;
 }
+
+/** The days and numbers of plants that a stage's row forecasts. */
+type Forecast = Extract<keyof StageRow, `ready${string}` | `${string}Ready`>;
 
 function rangesByRecords(): string {
   const lines = [0, 3, 30, 300].map((count) => {
@@ -146,9 +146,9 @@ function rangesByRecords(): string {
     const value = ask([...past, batch("this one", 100, [])]);
     return {
       label: count === 0 ? "no past batch" : `${count} past batches`,
-      from: value("Fewest ready"),
-      likely: value("Likely ready"),
-      to: value("Most ready"),
+      from: value("fewestReady"),
+      likely: value("likelyReady"),
+      to: value("mostReady"),
     };
   });
   return rangePicture({
@@ -171,13 +171,13 @@ function rangesByStage(): string {
     ] as const
   ).map(([label, age]) => {
     const value = ask([...past, batch("this one", age, [])]);
-    const off = (name: string) => value(name) - value("Ready likely");
-    const wait = value("Ready likely") - AS_OF;
+    const off = (key: Forecast) => value(key) - value("readyLikely");
+    const wait = value("readyLikely") - AS_OF;
     return {
       label: `${label}, ${wait} days to go`,
-      from: off("Ready from"),
+      from: off("readyFrom"),
       likely: 0,
-      to: off("Ready by"),
+      to: off("readyBy"),
     };
   });
   return rangePicture({

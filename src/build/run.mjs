@@ -33,7 +33,7 @@ async function bundled(entry) {
     banner: {
       js: 'import { createRequire as makeRequire } from "node:module"; const require = makeRequire(import.meta.url);',
     },
-    external: ["esbuild", "playwright-core"],
+    external: ["@swc/core", "esbuild", "playwright-core"],
     metafile: true,
     write: false,
     logLevel: "warning",

@@ -5,6 +5,7 @@ import type { FunctionEntry } from "../functions/index";
 import { type BundledPackage, bundledPackages } from "./licences/bundled-packages";
 import { shortNotices } from "./licences/notices";
 import { nonsense } from "./nonsense";
+import { smaller } from "./smaller";
 import { projectVersion, versionDefined } from "./version";
 
 const FOLDER = "src/sidebar";
@@ -73,8 +74,9 @@ async function bundled(name: string): Promise<BundledText> {
     plugins: [nonsense],
     logLevel: "warning",
   });
+  const text = outputFiles[0]?.text ?? "";
   return {
-    text: outputFiles[0]?.text.trim() ?? "",
+    text: (name.endsWith(".css") ? text : smaller(text, { ascii: true })).trim(),
     packages: bundledPackages(metafile, process.cwd()),
   };
 }

@@ -3,7 +3,12 @@
 // Answers and errors
 export type { Answer, AnswerValue, Cells, ColumnKind, Kinds } from "./answer";
 // Capabilities: inputs to Answer
-export { balanceAnswer } from "./balance/balance-answer";
+export {
+  BALANCE_COLUMNS,
+  type BalanceRemark,
+  type Balances,
+  balances,
+} from "./balance/balances";
 // Cells and days
 export { type Cell, cellText, type DayCell, type Grid, gridOf, isBlank } from "./cells/cell";
 export { nameList, quoted, shortened } from "./cells/quoted";
@@ -17,7 +22,7 @@ export { isoDay, sentenceDay } from "./dates/day-text";
 export { type DayOrder, dayColumnReader } from "./dates/read-day-column";
 export { dayOfSerial, serialOfDay } from "./dates/serial";
 export { calendarText } from "./due/calendar";
-export { dueAnswer, dueTasks, type Task } from "./due/due-answer";
+export { DUE_COLUMNS, type DueStatus, dueTasks, type Task } from "./due/due-tasks";
 export { germinationAnswer } from "./germination/summary-answer";
 export { InputError, type InputFault, type SaidCode } from "./input-error";
 export { type HarvestMonths, readHarvestMonths } from "./orders/harvest-months";
@@ -33,13 +38,24 @@ export { namesPeople } from "./people/people-columns";
 export { peopleOf } from "./people/people-of";
 export { placeLoadAnswer } from "./places/place-load-answer";
 export { type PlacesReading, readPlaces } from "./places/read-places";
-export { lookbackAnswer } from "./projection/lookback-answer";
-export { readyAnswer, readyOutlook } from "./projection/ready-answer";
-export { stagesAnswer } from "./projection/stages-answer";
-export { stepsAnswer } from "./projection/steps-answer";
+export {
+  type BatchStages,
+  STAGE_COLUMNS,
+  type StageRemark,
+  type StageRow,
+  stagesOf,
+} from "./projection/batch-stages";
+export { type BatchSteps, STEP_COLUMNS, stepsOf } from "./projection/batch-steps";
+export { LOOKBACK_COLUMNS, type Lookback, lookback } from "./projection/lookback";
+export {
+  READY_COLUMNS,
+  type ReadyPlants,
+  type ReadyRow,
+  readyPlants,
+} from "./projection/ready-plants";
 export { choiceOf, columnChoices } from "./records/column-choices";
 // Tables
-export type { LeftOut } from "./records/left-out";
+export { type LeftOut, leftOut } from "./records/left-out";
 export { linesOf } from "./records/lines-of";
 export { type LostColumn, lostColumns } from "./records/lost-columns";
 export { type ReadingOptions, readRecords } from "./records/read-records";

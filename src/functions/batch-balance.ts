@@ -1,21 +1,21 @@
-import { balanceAnswer } from "../core";
+import { balances } from "../core";
+import * as help from "../sentences/made/batch-balance-help";
+import { balanceTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { columns, records } from "./parameter";
 import { COLUMNS, RECORDS } from "./parameter-help";
 
 export const batchBalance = functionOf({ records, columns }, ({ records: read }) =>
-  balanceAnswer(read),
+  balanceTable(balances(read)),
 );
 
 export const batchBalanceHelp: HelpOf<typeof batchBalance> = {
-  sentence:
-    "Where every plant of each batch went: culled, given, dispatched, standing or unexplained.",
+  sentence: help.sentence,
   parameters: {
     records: RECORDS,
     columns: COLUMNS,
   },
-  answers:
-    "One row a batch. Unexplained is what should stand less what stands by the last count; below 0 when more stand than can.",
+  answers: help.answers,
   example: "=BATCH_BALANCE(Records!A1:M7)",
 };

@@ -1,4 +1,6 @@
-import { dueAnswer } from "../core";
+import { dueTasks, leftOut } from "../core";
+import * as help from "../sentences/made/batch-due-help";
+import { dueTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { asOf, columns, records, timetable, wholeNumber } from "./parameter";
@@ -7,18 +9,18 @@ import { DAYS_AHEAD } from "./usual";
 
 export const batchDue = functionOf(
   { records, timetable, asOf, daysAhead: wholeNumber(DAYS_AHEAD), columns },
-  (given) => dueAnswer(given),
+  (given) => dueTable({ rows: dueTasks(given), remarks: leftOut(given.records) }),
 );
 
 export const batchDueHelp: HelpOf<typeof batchDue> = {
-  sentence: "What is to be done, for which batch, where, between which days, and what is late.",
+  sentence: help.sentence,
   parameters: {
     records: RECORDS,
     timetable: TIMETABLE,
     asOf: AS_OF,
-    daysAhead: "How many days to look ahead.",
+    daysAhead: help.daysAhead,
     columns: COLUMNS,
   },
-  answers: "One row a task, soonest first. Status is late, due or coming.",
+  answers: help.answers,
   example: "=BATCH_DUE(Records!A1:M7, , Settings!B1, 14)",
 };

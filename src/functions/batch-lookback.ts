@@ -1,4 +1,6 @@
-import { InputError, lookbackAnswer } from "../core";
+import { InputError, lookback } from "../core";
+import * as help from "../sentences/made/batch-lookback-help";
+import { lookbackTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import {
@@ -24,21 +26,19 @@ const daysBefore: Parameter<number> = {
 
 export const batchLookback = functionOf(
   { records, timetable, asOf, daysBefore, level: share(FORECAST_LEVEL), columns },
-  (given) => lookbackAnswer(given),
+  (given) => lookbackTable(lookback(given)),
 );
 
 export const batchLookbackHelp: HelpOf<typeof batchLookback> = {
-  sentence:
-    "What the forecast would have said some days ago, knowing only what was recorded then, and how it held.",
+  sentence: help.sentence,
   parameters: {
     records: RECORDS,
     timetable: TIMETABLE,
     asOf: AS_OF,
-    daysBefore: "How many days before the as-of day to stand, such as 180.",
+    daysBefore: help.daysBefore,
     level: LEVEL,
     columns: COLUMNS,
   },
-  answers:
-    "One row a batch that was under way then and whose outcome is known now; the last row counts how many ranges held.",
+  answers: help.answers,
   example: "=BATCH_LOOKBACK(Records!A1:M7, , Settings!B1, 120)",
 };

@@ -1,4 +1,6 @@
-import { readyAnswer } from "../core";
+import { readyPlants } from "../core";
+import * as help from "../sentences/made/batch-ready-help";
+import { readyTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { asOf, columns, records, share, timetable } from "./parameter";
@@ -7,11 +9,11 @@ import { FORECAST_LEVEL } from "./usual";
 
 export const batchReady = functionOf(
   { records, timetable, asOf, level: share(FORECAST_LEVEL), columns },
-  (given) => readyAnswer(given),
+  (given) => readyTable(readyPlants(given)),
 );
 
 export const batchReadyHelp: HelpOf<typeof batchReady> = {
-  sentence: "How many plants will be ready, by month and variety and all together, as ranges.",
+  sentence: help.sentence,
   parameters: {
     records: RECORDS,
     timetable: TIMETABLE,
@@ -19,7 +21,6 @@ export const batchReadyHelp: HelpOf<typeof batchReady> = {
     level: LEVEL,
     columns: COLUMNS,
   },
-  answers:
-    "One row a month and variety, and All. Plants ready already stand in the month of the as-of day. Batches counts those whose likely day lies in the month. All is not the sum of the rows above it: ranges don't add, since hardly ever do all varieties have their fewest, or all their most, in the same month.",
+  answers: help.answers,
   example: "=BATCH_READY(Records!A1:M7, , Settings!B1)",
 };

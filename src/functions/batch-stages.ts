@@ -1,4 +1,6 @@
-import { stagesAnswer } from "../core";
+import { stagesOf } from "../core";
+import * as help from "../sentences/made/batch-stages-help";
+import { stagesTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { asOf, columns, records, share, timetable } from "./parameter";
@@ -7,12 +9,11 @@ import { FORECAST_LEVEL } from "./usual";
 
 export const batchStages = functionOf(
   { records, timetable, asOf, level: share(FORECAST_LEVEL), columns },
-  (given) => stagesAnswer(given),
+  (given) => stagesTable(stagesOf(given)),
 );
 
 export const batchStagesHelp: HelpOf<typeof batchStages> = {
-  sentence:
-    "Where each open batch stands, what comes next, and when how many plants will be ready.",
+  sentence: help.sentence,
   parameters: {
     records: RECORDS,
     timetable: TIMETABLE,
@@ -20,7 +21,6 @@ export const batchStagesHelp: HelpOf<typeof batchStages> = {
     level: LEVEL,
     columns: COLUMNS,
   },
-  answers:
-    "One row an open batch: the last step, the next with its days, and the days and plants when ready, each as a range.",
+  answers: help.answers,
   example: "=BATCH_STAGES(Records!A1:M7, , Settings!B1)",
 };

@@ -1,4 +1,6 @@
-import { stepsAnswer } from "../core";
+import { stepsOf } from "../core";
+import * as help from "../sentences/made/batch-steps-help";
+import { stepsTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { asOf, columns, records, share, timetable } from "./parameter";
@@ -7,11 +9,11 @@ import { FORECAST_LEVEL } from "./usual";
 
 export const batchSteps = functionOf(
   { records, timetable, asOf, level: share(FORECAST_LEVEL), columns },
-  (given) => stepsAnswer(given),
+  (given) => stepsTable(stepsOf(given)),
 );
 
 export const batchStepsHelp: HelpOf<typeof batchSteps> = {
-  sentence: "Every step of every batch: what is recorded, and what is expected of steps to come.",
+  sentence: help.sentence,
   parameters: {
     records: RECORDS,
     timetable: TIMETABLE,
@@ -19,6 +21,6 @@ export const batchStepsHelp: HelpOf<typeof batchSteps> = {
     level: LEVEL,
     columns: COLUMNS,
   },
-  answers: "One row a batch and step. Steps of closed batches carry what was recorded only.",
+  answers: help.answers,
   example: "=BATCH_STEPS(Records!A1:M3, , Settings!B1)",
 };

@@ -5,6 +5,122 @@
  * Groups stand in the order of letters, with a blank line between.
  */
 export const english = {
+  batchBalanceHelp: {
+    answers:
+      "One row a batch. Unexplained is what should stand less what stands by the last count; below 0 when more stand than can.",
+    sentence:
+      "Where every plant of each batch went: culled, given, dispatched, standing or unexplained.",
+  },
+
+  batchColumns: {
+    batch: "Batch",
+    batches: "Batches",
+    by: "By",
+    caution: "Caution",
+    countedOn: "Counted on",
+    countHeld: "Count held",
+    culled: "Culled",
+    dayHeld: "Day held",
+    daysLate: "Days late",
+    dispatched: "Dispatched",
+    doneOn: "Done on",
+    doOn: "Do on",
+    fewest: "Fewest",
+    fewestReady: "Fewest ready",
+    from: "From",
+    given: "Given to batches",
+    hours: "Hours",
+    lastCount: "Last counted",
+    lastStep: "Last step",
+    likely: "Likely",
+    likelyCount: "Likely count",
+    likelyReady: "Likely ready",
+    method: "Method",
+    month: "Month",
+    most: "Most",
+    mostReady: "Most ready",
+    nextBy: "Next by",
+    nextFrom: "Next from",
+    nextLikely: "Next likely",
+    nextStep: "Next step",
+    place: "Place",
+    plants: "Plants",
+    readyBy: "Ready by",
+    readyFrom: "Ready from",
+    readyLikely: "Ready likely",
+    recordedCount: "Recorded count",
+    recordedOn: "Recorded on",
+    remark: "Remark",
+    remarks: "Remark",
+    shouldStand: "Should stand",
+    started: "Started with",
+    status: "Status",
+    step: "Step",
+    task: "Task",
+    unexplained: "Unexplained",
+    variety: "Variety",
+    wasReady: "Was ready",
+    were: "Were",
+  },
+
+  batchDueHelp: {
+    answers: "One row a task, soonest first. Status is late, due or coming.",
+    daysAhead: "How many days to look ahead.",
+    sentence: "What is to be done, for which batch, where, between which days, and what is late.",
+  },
+
+  batches: {
+    all: "All",
+    closedWith:
+      "{plants, plural, one {# plant was} other {# plants were}} still there when it was closed.",
+    coming: "coming",
+    due: "due",
+    held: "Held",
+    heldOf: "{held, count} of {all, count}",
+    late: "late",
+    leftAfterCount:
+      "{left, count} left after the last count. {standing, plural, =0 {None stands} one {# stands} other {# stand}} now.",
+    moreLeft: "More plants left than came in.",
+    moreStand: "More plants stand than should.",
+    nextLate: "{step} was due by {by}. Nothing recorded since {since}.",
+    no: "no",
+    noDates: "No day recorded, so we can't give dates.",
+    noDayYet: "No day recorded yet.",
+    noneHeld: "No batch that was forecast then has an outcome yet",
+    noPlantsCounted: "No plants counted yet.",
+    noSuchMethod: "The timetable doesn't have this method.",
+    planned: "Planned.",
+    setAside:
+      "Nothing recorded since {since}, so no forecast counts it. Close it, or record what happened.",
+    yes: "yes",
+  },
+
+  batchLookbackHelp: {
+    answers:
+      "One row a batch that was under way then and whose outcome is known now; the last row counts how many ranges held.",
+    daysBefore: "How many days before the as-of day to stand, such as 180.",
+    sentence:
+      "What the forecast would have said some days ago, knowing only what was recorded then, and how it held.",
+  },
+
+  batchReadyHelp: {
+    answers:
+      "One row a month and variety, and All. Plants ready already stand in the month of the as-of day. Batches counts those whose likely day lies in the month. All is not the sum of the rows above it: ranges don't add, since hardly ever do all varieties have their fewest, or all their most, in the same month.",
+    sentence: "How many plants will be ready, by month and variety and all together, as ranges.",
+  },
+
+  batchStagesHelp: {
+    answers:
+      "One row an open batch: the last step, the next with its days, and the days and plants when ready, each as a range.",
+    sentence:
+      "Where each open batch stands, what comes next, and when how many plants will be ready.",
+  },
+
+  batchStepsHelp: {
+    answers: "One row a batch and step. Steps of closed batches carry what was recorded only.",
+    sentence: "Every step of every batch: what is recorded, and what is expected of steps to come.",
+  },
+
   parameterHelp: {
     asOf: "The day to look from: a cell with a date.",
     asOfOrNone: "The day to look from. Leave it out to skip what needs a day.",

@@ -5,15 +5,14 @@ import {
   faultSentence,
   isoDay,
   lastMonth,
-  leftOutRemark,
-  readyOutlook,
+  leftOut,
+  readyPlants,
   summedTakes,
   type TimetableFault,
   tallySentence,
 } from "../core";
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
 import { addOrder } from "./add-order";
-import { answerTable } from "./answer-table";
 import { blockedSentences } from "./blocked-tabs";
 import { cellName } from "./cell-name";
 import { columnGuesses } from "./column-guesses";
@@ -35,7 +34,6 @@ import { asOfDay, type RecordsNow, recordsNow } from "./records-tab";
 import { setUp } from "./set-up";
 import { readSettings } from "./settings";
 import type { AnswerOf, CheckRow, RequestOf, SidebarCallName } from "./sidebar-calls";
-import { sidebarWords } from "./sidebar-words";
 import { recordTabCandidates } from "./tab-candidates";
 import { columnReadAs } from "./table-columns";
 import { takeBack } from "./take-back";
@@ -62,7 +60,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         zone === scriptZone
           ? null
           : `The workbook's time zone is ${zone}, the script's ${scriptZone}. Days are read by the workbook's.`,
-      inTheWay: settings === null ? [] : blockedSentences(workbook).map(sidebarWords),
+      inTheWay: settings === null ? [] : blockedSentences(workbook),
       setUp:
         settings === null
           ? null
@@ -94,7 +92,6 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         ? { dayHeader: logged("eventDay"), countHeader: logged("eventCount") }
         : { dayHeader: day, countHeader: count };
     };
-    const remark = leftOutRemark(records);
     const month = lastMonth(records);
     const tableOf = new Map(now.records.batches.map(({ name, table }) => [name, table]));
     return {
@@ -117,24 +114,16 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
           ...headers(table, task.step.key),
         };
       }),
-      remark: remark === null ? null : sidebarWords(remark),
+      remarks: leftOut(records),
       takes: month === null ? null : trendRow(month),
     };
   },
   sidebarAhead: () => {
     const now = recordsNow();
     const question = { ...now, level: levelOf(now.settings.level) };
-    const { answer, batches } = readyOutlook(question);
-    const ready = answerTable(answer);
+    const { rows, batches, remarks } = readyPlants(question);
     return {
-      rows: ready.rows.map((row) => ({
-        month: row.text("Month"),
-        variety: row.text("Variety"),
-        batches: row.number("Batches") ?? 0,
-        fewest: row.number("Fewest") ?? 0,
-        likely: row.number("Likely") ?? 0,
-        most: row.number("Most") ?? 0,
-      })),
+      rows,
       batches: batches.map(({ batch, month, isReady, days, plants }) => ({
         batch: batch.name,
         variety: batch.variety,
@@ -148,7 +137,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
         likely: plants?.likely ?? null,
         most: plants?.most ?? null,
       })),
-      remark: ready.remark,
+      remarks,
     };
   },
   sidebarTakes: ({ by }) => {

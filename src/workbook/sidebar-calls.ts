@@ -5,6 +5,7 @@
  * script, so every day is ISO 8601 text ("2026-11-25") and "nothing there" is null, never missing.
  */
 
+import type { DueStatus, LeftOut, ReadyRow } from "../core";
 import type {
   AddOrderAnswer,
   AddOrderRequest,
@@ -39,6 +40,7 @@ import type {
   TakeBackRequest,
 } from "./writing-calls";
 
+export type { DueStatus, LeftOut, ReadyRow } from "../core";
 export type { NamedText } from "./named-text";
 export type {
   AddOrderAnswer,
@@ -164,8 +166,7 @@ export interface TodayAnswer {
   readonly asOf: string;
   /** Soonest first. */
   readonly tasks: readonly DueTask[];
-  /** What was left out, in a sentence. */
-  readonly remark: string | null;
+  readonly remarks: readonly LeftOut[];
   /** The last month's takes, for the round sheet; null where none are counted. */
   readonly takes: TrendRow | null;
 }
@@ -180,7 +181,7 @@ export interface DueTask {
   readonly doOn: string;
   readonly from: string;
   readonly by: string;
-  readonly status: "late" | "due" | "coming";
+  readonly status: DueStatus;
   /** 0 unless late. */
   readonly daysLate: number;
   /** Person-hours; null when plants or work rate are not known. */
@@ -196,21 +197,9 @@ export interface DueTask {
 }
 
 export interface AheadAnswer {
-  readonly rows: readonly AheadRow[];
+  readonly rows: readonly ReadyRow[];
   readonly batches: readonly AheadBatch[];
-  readonly remark: string | null;
-}
-
-/** Plants ready in a month, of a variety or of "All". */
-export interface AheadRow {
-  /** As "2026-11". */
-  readonly month: string;
-  readonly variety: string;
-  /** Batches whose likely day lies in the month; those ready already count in the as-of day's. */
-  readonly batches: number;
-  readonly fewest: number;
-  readonly likely: number;
-  readonly most: number;
+  readonly remarks: readonly LeftOut[];
 }
 
 export interface AheadBatch {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { registry } from "../../src/functions/registry";
+import * as batch from "../../src/sentences/made/batch-columns";
 import * as take from "../../src/sentences/made/take-columns";
 import { ask, askRows } from "../support/ask";
 
@@ -8,6 +9,10 @@ const RECORDS = [
   ["B1", "Alba", "2026-11-01", 100, 80],
 ];
 const AS_OF = "2026-11-25";
+
+const BATCH_HEADERS = { ...batch };
+const ofBatches = (...keys: readonly (keyof typeof batch)[]) =>
+  keys.map((key) => BATCH_HEADERS[key]()).join(" · ");
 
 /** The functions of this stage as the contract writes them: arguments, then the answer's columns. */
 const CONTRACT = {
@@ -20,37 +25,95 @@ const CONTRACT = {
   BATCH_STAGES: {
     parameters: "records, timetable, asOf, [level], [columns]",
     ask: [RECORDS, "", AS_OF],
-    columns:
-      "Batch · Variety · Method · Place · Last step · Done on · Plants · Next step · Next from · Next likely · Next by · Ready from · Ready likely · Ready by · Fewest ready · Likely ready · Most ready · Remark",
+    columns: ofBatches(
+      "batch",
+      "variety",
+      "method",
+      "place",
+      "lastStep",
+      "doneOn",
+      "plants",
+      "nextStep",
+      "nextFrom",
+      "nextLikely",
+      "nextBy",
+      "readyFrom",
+      "readyLikely",
+      "readyBy",
+      "fewestReady",
+      "likelyReady",
+      "mostReady",
+      "remark",
+    ),
   },
   BATCH_STEPS: {
     parameters: "records, timetable, asOf, [level], [columns]",
     ask: [RECORDS, "", AS_OF],
-    columns:
-      "Batch · Step · Recorded on · Recorded count · From · Likely · By · Fewest · Likely count · Most",
+    columns: ofBatches(
+      "batch",
+      "step",
+      "recordedOn",
+      "recordedCount",
+      "from",
+      "likely",
+      "by",
+      "fewest",
+      "likelyCount",
+      "most",
+    ),
   },
   BATCH_DUE: {
     parameters: "records, timetable, asOf, [daysAhead], [columns]",
     ask: [RECORDS, "", AS_OF, 60],
-    columns:
-      "Do on · Task · Batch · Place · Plants · From · By · Status · Days late · Hours · Caution",
+    columns: ofBatches(
+      "doOn",
+      "task",
+      "batch",
+      "place",
+      "plants",
+      "from",
+      "by",
+      "status",
+      "daysLate",
+      "hours",
+      "caution",
+    ),
   },
   BATCH_READY: {
     parameters: "records, timetable, asOf, [level], [columns]",
     ask: [RECORDS, "", AS_OF],
-    columns: "Month · Variety · Batches · Fewest · Likely · Most",
+    columns: ofBatches("month", "variety", "batches", "fewest", "likely", "most"),
   },
   BATCH_LOOKBACK: {
     parameters: "records, timetable, asOf, daysBefore, [level], [columns]",
     ask: [RECORDS, "", AS_OF, 10],
-    columns:
-      "Batch · Ready from · Ready by · Was ready · Fewest · Most · Were · Day held · Count held",
+    columns: ofBatches(
+      "batch",
+      "readyFrom",
+      "readyBy",
+      "wasReady",
+      "fewest",
+      "most",
+      "were",
+      "dayHeld",
+      "countHeld",
+    ),
   },
   BATCH_BALANCE: {
     parameters: "records, [columns]",
     ask: [RECORDS],
-    columns:
-      "Batch · Started with · Culled · Given to batches · Dispatched · Should stand · Last counted · Counted on · Unexplained · Remark",
+    columns: ofBatches(
+      "batch",
+      "started",
+      "culled",
+      "given",
+      "dispatched",
+      "shouldStand",
+      "lastCount",
+      "countedOn",
+      "unexplained",
+      "remarks",
+    ),
   },
   GERMINATION_SUMMARY: {
     parameters: "days, counts, sown",

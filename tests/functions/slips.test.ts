@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { noDayYet } from "../../src/sentences/made/batches";
 import { askRows, askTable } from "../support/ask";
 
 const AS_OF = "2026-11-25";
@@ -54,8 +55,8 @@ describe("a batch of which nothing is known yet but its name and variety", () =>
     const stages = askTable("BATCH_STAGES", [narrow, "", AS_OF]);
     expect(stages.map(({ Batch, Remark }) => [Batch, Remark])).toEqual([
       ["A-01", expect.anything()],
-      ["A-02", "No day recorded yet"],
-      ["A-03", "No day recorded yet"],
+      ["A-02", noDayYet()],
+      ["A-03", noDayYet()],
     ]);
   });
 });

@@ -163,7 +163,7 @@ describe("the sections", () => {
 
   // People read "0 – 0 – 0" beside a bar of no length.
   it("Ahead says in words that a month has none", async () => {
-    const none = { month: "2027-01", variety: "All", batches: 0, fewest: 0, likely: 0, most: 0 };
+    const none = { month: "2027-01", variety: null, batches: 0, fewest: 0, likely: 0, most: 0 };
     await open({ sidebarAhead: () => ({ ...ahead, rows: [...ahead.rows, none] }) });
     await sidebar.section("Ahead");
     const month = page.getByRole("button", { name: /Jan 2027/ });

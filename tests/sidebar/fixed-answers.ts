@@ -86,7 +86,7 @@ export const today: TodayAnswer = {
     { ...takeCount, batch: "H26-044", place: "Bay 1 south", plants: null },
     { ...takeCount, batch: "H26-045", place: "", plants: 1, from: "2026-12-30", by: "2027-01-02" },
   ],
-  remark: "3 rows left out: see Check",
+  remarks: [{ code: "rows-left-out", rows: 3 }],
   takes: {
     ...{ period: "2026-10", isOpen: true, grafted: 333, rate: 228 / 333, usual: 0.73 },
     ...{ low: 0.31, high: 1, reading: "usual" },
@@ -95,9 +95,9 @@ export const today: TodayAnswer = {
 
 export const ahead: AheadAnswer = {
   rows: [
-    ...[row("2026-11", "Amberlow", 0, 0, 0, 100), row("2026-11", "All", 0, 0, 0, 100)],
+    ...[row("2026-11", "Amberlow", 0, 0, 0, 100), row("2026-11", null, 0, 0, 0, 100)],
     ...[row("2026-12", "Amberlow", 1, 0, 71, 109), row("2026-12", "Brindlecap", 1, 0, 94, 104)],
-    row("2026-12", "All", 2, 64, 104, 207),
+    row("2026-12", null, 2, 64, 104, 207),
   ],
   batches: [
     {
@@ -127,13 +127,13 @@ export const ahead: AheadAnswer = {
       most: null,
     },
   ],
-  remark: null,
+  remarks: [],
 };
 
 function row(
   ...[month, variety, batches, fewest, likely, most]: [
     string,
-    string,
+    string | null,
     number,
     number,
     number,

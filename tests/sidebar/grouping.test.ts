@@ -43,29 +43,30 @@ describe("byPlace", () => {
 
 describe("months ahead", () => {
   it("offers all varieties first", () => {
-    expect(varietyChoices(ahead)).toEqual(["All", "Amberlow", "Brindlecap"]);
+    expect(varietyChoices(ahead)).toEqual([null, "Amberlow", "Brindlecap"]);
   });
 
   it("come soonest first", () => {
     const turned = { ...ahead, rows: [...ahead.rows].reverse() };
-    expect(monthsOf(turned, "All").map(({ month }) => month)).toEqual(["2026-11", "2026-12"]);
+    expect(monthsOf(turned, null).map(({ month }) => month)).toEqual(["2026-11", "2026-12"]);
   });
 
   it("have the batches of their variety behind them, or all", () => {
-    const behind = (variety: string) => {
+    const behind = (variety: string | null) => {
       const row = monthsOf(ahead, variety).find(({ month }) => month === "2026-12");
       return row === undefined ? [] : batchesBehind(ahead, row).map(({ batch }) => batch);
     };
-    expect([behind("All"), behind("Brindlecap")]).toEqual([["A-02", "B-01"], ["B-01"]]);
+    expect([behind(null), behind("Brindlecap")]).toEqual([["A-02", "B-01"], ["B-01"]]);
   });
 
-  it("find batches without a variety under the name that the script gives them", () => {
+  it("find batches without a variety in a row of their own", () => {
     const [first] = ahead.rows;
     const [batch] = ahead.batches;
     if (first === undefined || batch === undefined) throw new Error("a row and a batch are needed");
     const answer = { ...ahead, batches: [{ ...batch, variety: "" }] };
-    const row = { ...first, month: "2026-12", variety: "(blank)" };
-    expect(batchesBehind(answer, row)).toHaveLength(1);
+    const row = { ...first, month: "2026-12" };
+    expect(batchesBehind(answer, { ...row, variety: "" })).toHaveLength(1);
+    expect(batchesBehind(answer, { ...row, variety: "(blank)" })).toEqual([]);
   });
 });
 

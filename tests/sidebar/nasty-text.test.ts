@@ -18,12 +18,12 @@ const TEXTS: Readonly<Record<string, string>> = {
 
 /** Where only one of a few words may stand, or a day. */
 const FIXED =
-  /^(status|sure|reading|asOf|doOn|doBy|fullBy|from|to|by|day|month|ready.*|choices|recordsTab|logId)$/;
+  /^(code|status|sure|reading|asOf|doOn|doBy|fullBy|from|to|by|day|month|ready.*|choices|recordsTab|logId)$/;
 
 /** The same data with another text in every place that may hold a person's text. */
 function withText<Value>(value: Value, text: string, key = ""): Value {
   if (FIXED.test(key)) return value;
-  if (typeof value === "string" && value !== "All") return text as Value;
+  if (typeof value === "string") return text as Value;
   if (Array.isArray(value)) return value.map((one) => withText(one, text, key)) as Value;
   if (typeof value !== "object" || value === null) return value;
   return Object.fromEntries(

@@ -1,4 +1,5 @@
-import type { Answer, AnswerValue } from "../../src/core/answer";
+import type { Answer, AnswerValue, Kinds } from "../../src/core/answer";
+import type { CivilDay } from "../../src/core/dates/civil-day";
 import { iso } from "./days";
 
 /** The rows of an answer by column name; days as ISO texts. */
@@ -11,5 +12,24 @@ export function rowsByName(answer: Answer): Record<string, AnswerValue>[] {
         return [name, kind === "day" ? iso(value as number | null) : value];
       }),
     );
+  });
+}
+
+/** Rows of core with their days as ISO texts. */
+type WithIsoDays<Row> = {
+  readonly [Key in keyof Row]: NonNullable<Row[Key]> extends CivilDay ? string | null : Row[Key];
+};
+
+/** @param columns the kinds of the rows' columns, which tell which are days */
+export function withIsoDays<Row extends object>(
+  columns: Kinds,
+  rows: readonly Row[],
+): WithIsoDays<Row>[] {
+  return rows.map((row) => {
+    const days = Object.entries(row).map(([key, value]) => [
+      key,
+      columns[key] === "day" ? iso(value as number | null) : value,
+    ]);
+    return Object.fromEntries(days) as WithIsoDays<Row>;
   });
 }

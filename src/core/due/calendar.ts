@@ -1,6 +1,6 @@
 import { type CivilDay, daysLater, yearMonthDay } from "../dates/civil-day";
 import { sentenceDay } from "../dates/day-text";
-import type { Task } from "./due-answer";
+import type { Task } from "./due-tasks";
 
 /**
  * The due list as a calendar file: one all-day entry a task, from the day to start to the last.

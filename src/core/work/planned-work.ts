@@ -1,6 +1,6 @@
 import { type CivilDay, daysLater } from "../dates/civil-day";
 import { sentenceDay } from "../dates/day-text";
-import { dueTasks, type Task } from "../due/due-answer";
+import { dueTasks, type Task } from "../due/due-tasks";
 import { InputError } from "../input-error";
 import { leftOutRemark, type Records } from "../records/records";
 import type { Timetable } from "../timetable/timetable";

@@ -1,6 +1,6 @@
 import type { CivilDay } from "../dates/civil-day";
 import { sentenceDay } from "../dates/day-text";
-import type { Task } from "../due/due-answer";
+import type { Task } from "../due/due-tasks";
 import { hoursOf } from "./hundredths";
 import type { Overload } from "./overloads";
 

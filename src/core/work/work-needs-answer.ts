@@ -1,6 +1,6 @@
 import { type Answer, type AnswerValue, columns } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
-import { type DueQuestion, dueTasks, type Task } from "../due/due-answer";
+import { type DueQuestion, dueTasks, type Task } from "../due/due-tasks";
 import { leftOutRemark } from "../records/records";
 
 const COLUMNS = columns({

@@ -1,3 +1,5 @@
+import { recordsRemarks } from "../../wording/records";
+import { groupText } from "../../wording/takes";
 import type { AheadAnswer } from "../../workbook/sidebar-calls";
 import { choice } from "../controls/choice";
 import { countText, percentText } from "../controls/count-words";
@@ -12,14 +14,14 @@ import { wholeText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import { type Section, type SidebarContext, setUpOf } from "../section";
 import { monthItem } from "./month-item";
-import { ALL, batchesBehind, monthsOf, varietyChoices } from "./month-ranges";
+import { batchesBehind, monthsOf, type Variety, varietyChoices } from "./month-ranges";
 
 /** What will be ready, by month and variety, as ranges drawn and as a table. */
 export function aheadSection(context: SidebarContext): Section {
   const { call, status } = context;
   const body = element("div");
   const readAgain = element("button", { type: "button", class: "plain" }, "Read again");
-  let chosen = ALL;
+  let chosen: Variety = null;
 
   const load = () =>
     whileWorking({
@@ -30,23 +32,22 @@ export function aheadSection(context: SidebarContext): Section {
     });
   const show = (answer: AheadAnswer) => {
     const varieties = varietyChoices(answer);
-    if (!varieties.includes(chosen)) chosen = ALL;
+    if (!varieties.includes(chosen)) chosen = null;
     const select = choice(
-      varieties.map((value) => ({ value, label: value === ALL ? "All varieties" : value })),
-      chosen,
+      varieties.map((variety, at) => ({ value: String(at), label: varietyWords(variety) })),
+      String(varieties.indexOf(chosen)),
     );
     const picture = element("div");
     const draw = () => {
-      chosen = select.value;
+      chosen = varieties[Number(select.value)] ?? null;
       picture.replaceChildren(...drawn(answer, chosen));
     };
     select.addEventListener("change", draw);
     draw();
     const level = setUpOf(context)?.level ?? null;
     body.replaceChildren(element("p", {}, readingHelp(level)), field("Variety", select), picture);
-    if (answer.remark !== null) {
-      body.append(element("div", { class: "note" }, wholeText(answer.remark)));
-    }
+    const remark = recordsRemarks(answer.remarks, "page");
+    if (remark !== null) body.append(element("div", { class: "note" }, wholeText(remark)));
   };
   readAgain.addEventListener("click", () => void load());
   const heading = element("h2", {}, "Plants ready, by month");
@@ -58,14 +59,18 @@ function readingHelp(level: number | null): string {
   return `The bar runs from fewest to most, the tick is the likely number.${holds} Press a month to see its batches.`;
 }
 
-function drawn(answer: AheadAnswer, variety: string): Node[] {
+function varietyWords(variety: Variety): string {
+  return variety === null ? "All varieties" : groupText(variety);
+}
+
+function drawn(answer: AheadAnswer, variety: Variety): Node[] {
   const rows = monthsOf(answer, variety);
   if (rows.length === 0) {
     return [element("p", {}, "No open batch with counted plants is on its way to ready.")];
   }
   const most = Math.max(1, ...rows.map((row) => row.most));
-  const tellVariety = variety === ALL;
-  const name = tellVariety ? "All varieties" : shortened(variety);
+  const tellVariety = variety === null;
+  const name = shortened(varietyWords(variety));
   return [
     element(
       "div",

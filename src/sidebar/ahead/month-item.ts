@@ -1,4 +1,4 @@
-import type { AheadBatch, AheadRow } from "../../workbook/sidebar-calls";
+import type { AheadBatch, ReadyRow } from "../../workbook/sidebar-calls";
 import { counted, countText } from "../controls/count-words";
 import { dayText, monthText, windowText } from "../controls/day-words";
 import { element } from "../controls/element";
@@ -7,7 +7,7 @@ import { rangeTrack } from "../controls/range-track";
 import { userText } from "../controls/user-text";
 
 export interface MonthItemOptions {
-  readonly row: AheadRow;
+  readonly row: ReadyRow;
   /** What the full width stands for, plants. */
   readonly most: number;
   readonly batches: readonly AheadBatch[];

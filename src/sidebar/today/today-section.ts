@@ -1,3 +1,4 @@
+import { recordsRemarks } from "../../wording/records";
 import type { DueTask, TodayAnswer } from "../../workbook/sidebar-calls";
 import { actionButton } from "../controls/action-button";
 import { choice } from "../controls/choice";
@@ -68,11 +69,12 @@ export function todaySection(context: SidebarContext): Section {
     });
     void fortnight.refresh();
   };
-  const show = ({ asOf, tasks, remark }: TodayAnswer, days: number) => {
+  const show = ({ asOf, tasks, remarks }: TodayAnswer, days: number) => {
     head.replaceChildren(
       element("h2", {}, dayText(asOf)),
       element("p", {}, tasks.length === 0 ? nothingDue(days) : `${statusTally(tasks)}.`),
     );
+    const remark = recordsRemarks(remarks, "page");
     if (remark !== null) head.append(element("div", { class: "note" }, wholeText(remark)));
     const open = tasks.length <= TASKS_UNFOLDED;
     const item = (task: DueTask) =>

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { cleanTable } from "../../../src/build/checks/records/clean-sheet";
 import { readGrid } from "../../../src/build/checks/records/reading";
 import { laidOut } from "../../../src/build/checks/records/sheet";
-import { balanceAnswer, type Records } from "../../../src/core";
+import { balances, type Records } from "../../../src/core";
 import { batchBalance } from "../../../src/core/balance/batch-balance";
 import { messySample } from "../../samples/messy-sample";
 
@@ -52,7 +52,7 @@ describe("BATCH_BALANCE of the sample sheets", () => {
       if (children.length > 0) expect([batch.name, given]).toEqual([batch.name, taken]);
     }
     expect(balanced).toBeGreaterThan(10);
-    expect(balanceAnswer(records).rows).toHaveLength(records.batches.length);
+    expect(balances(records).rows).toHaveLength(records.batches.length);
   });
 
   // Worked out by hand from sample-sheets/lots-and-grafts/*.csv.

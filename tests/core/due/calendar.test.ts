@@ -2,7 +2,7 @@ import fc from "fast-check";
 import ICAL from "ical.js";
 import { describe, expect, it } from "vitest";
 import { calendarText } from "../../../src/core/due/calendar";
-import type { Task } from "../../../src/core/due/due-answer";
+import type { Task } from "../../../src/core/due/due-tasks";
 import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
 import type { Step } from "../../../src/core/timetable/timetable";
 import { day, iso } from "../../support/days";

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { stagesOf } from "../../../src/core/projection/batch-stages";
 import { plantForecaster } from "../../../src/core/projection/forecast-plants";
-import { stagesAnswer } from "../../../src/core/projection/stages-answer";
-import { rowsByName } from "../../support/answers";
 import { timetableOf } from "../timetable/timetable-rows";
 import { AS_OF, type Facts, later, learnedFrom, questionOf } from "./nursery";
 import { stepNumber } from "./states";
@@ -157,8 +156,8 @@ describe("a timetable that says nothing of a loss", () => {
         columns: [...columns, "Ready plants", "Closed"],
         timetable,
       });
-      const [only] = rowsByName(stagesAnswer(asked));
-      expect(Math.abs((only?.["Likely ready"] as number) - 100)).toBeLessThan(10);
+      const [only] = stagesOf(asked).rows;
+      expect(Math.abs((only?.likelyReady as number) - 100)).toBeLessThan(10);
     },
   );
 });

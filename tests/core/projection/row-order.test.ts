@@ -1,11 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Answer } from "../../../src/core/answer";
-import { lookbackAnswer } from "../../../src/core/projection/lookback-answer";
+import { stagesOf } from "../../../src/core/projection/batch-stages";
+import { stepsOf } from "../../../src/core/projection/batch-steps";
+import { lookback } from "../../../src/core/projection/lookback";
 import type { ProjectionQuestion } from "../../../src/core/projection/project";
-import { readyAnswer } from "../../../src/core/projection/ready-answer";
-import { stagesAnswer } from "../../../src/core/projection/stages-answer";
-import { stepsAnswer } from "../../../src/core/projection/steps-answer";
+import { readyPlants } from "../../../src/core/projection/ready-plants";
 import { AS_OF, type Facts, later, questionOf } from "./nursery";
 
 const VARIETIES = ["Alba", "Nera", "Rossa", ""];
@@ -29,14 +28,18 @@ const NURSERY: readonly Facts[] = Array.from({ length: 40 }, (_, at) => {
   };
 });
 
-const CAPABILITIES: readonly (readonly [string, (question: ProjectionQuestion) => Answer])[] = [
-  ["BATCH_STAGES", stagesAnswer],
-  ["BATCH_STEPS", stepsAnswer],
-  ["BATCH_READY", readyAnswer],
-  ["BATCH_LOOKBACK", (question) => lookbackAnswer({ ...question, daysBefore: 90 })],
+interface Found {
+  readonly rows: readonly unknown[];
+}
+
+const CAPABILITIES: readonly (readonly [string, (question: ProjectionQuestion) => Found])[] = [
+  ["BATCH_STAGES", stagesOf],
+  ["BATCH_STEPS", stepsOf],
+  ["BATCH_READY", readyPlants],
+  ["BATCH_LOOKBACK", (question) => lookback({ ...question, daysBefore: 90 })],
 ];
 
-const lines = (answer: Answer) => answer.rows.map((row) => JSON.stringify(row));
+const lines = (answer: Found) => answer.rows.map((row) => JSON.stringify(row));
 
 describe.each(CAPABILITIES)("%s with its rows in another order", (name, ask) => {
   const plain = lines(ask(questionOf(NURSERY)));

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { dueAnswer } from "../../../src/core/due/due-answer";
+import { dueTasks } from "../../../src/core/due/due-tasks";
+import { stagesOf } from "../../../src/core/projection/batch-stages";
+import { stepsOf } from "../../../src/core/projection/batch-steps";
 import { isSilent } from "../../../src/core/projection/silence";
-import { stagesAnswer } from "../../../src/core/projection/stages-answer";
-import { stepsAnswer } from "../../../src/core/projection/steps-answer";
-import { rowsByName } from "../../support/answers";
+import { day } from "../../support/days";
 import { AS_OF, type Facts, later, learnedFrom, questionOf } from "./nursery";
 
 /** Grafted so many days ago; the first release is due by day 18. */
@@ -45,28 +45,28 @@ describe("a batch of which nothing is written any more", () => {
     expect(silent(grafted(122 + 121), { columns })).toBe(true);
   });
 
-  it("gets no forecast, and a remark that says since when and what to do", () => {
+  it("gets no forecast, and a remark that says since when", () => {
     const question = questionOf([grafted(200), { ...grafted(20), Batch: "B-2" }]);
-    const [first, second] = rowsByName(stagesAnswer(question));
+    const [first, second] = stagesOf(question).rows;
     expect(first).toMatchObject({
-      ...{ Batch: "B-1", "Last step": "Grafting", Plants: 100, "Next step": "First release" },
-      ...{ "Next from": null, "Next likely": null, "Next by": null },
-      ...{ "Ready from": null, "Ready likely": null, "Ready by": null },
-      ...{ "Fewest ready": null, "Likely ready": null, "Most ready": null },
-      Remark: "Nothing recorded since 9 May 2026: set aside. Close it, or record what happened",
+      ...{ batch: "B-1", lastStep: "Grafting", plants: 100, nextStep: "First release" },
+      ...{ nextFrom: null, nextLikely: null, nextBy: null },
+      ...{ readyFrom: null, readyLikely: null, readyBy: null },
+      ...{ fewestReady: null, likelyReady: null, mostReady: null },
+      remark: { code: "set-aside", since: day("2026-05-09") },
     });
-    expect(second?.["Likely ready"]).not.toBeNull();
-    const steps = rowsByName(stepsAnswer(question)).filter(({ Batch }) => Batch === "B-1");
-    expect(steps.find(({ Step }) => Step === "Grafting")?.["Recorded on"]).toBe("2026-05-09");
-    for (const { From, Likely, By, Fewest, Most } of steps) {
-      expect([From, Likely, By, Fewest, Most]).toEqual([null, null, null, null, null]);
+    expect(second?.likelyReady).not.toBeNull();
+    const steps = stepsOf(question).rows.filter(({ batch }) => batch === "B-1");
+    expect(steps.find(({ step }) => step === "Grafting")?.recordedOn).toBe(day("2026-05-09"));
+    for (const { from, likely, by, fewest, most } of steps) {
+      expect([from, likely, by, fewest, most]).toEqual([null, null, null, null, null]);
     }
   });
 
   it("stays on the due list: nobody has said that it is done", () => {
-    const rows = rowsByName(dueAnswer({ ...questionOf([grafted(200)]), daysAhead: 7 }));
-    expect(rows.find(({ Task }) => Task === "First release")).toMatchObject({
-      ...{ Batch: "B-1", Status: "late", "Days late": 182 },
+    const tasks = dueTasks({ ...questionOf([grafted(200)]), daysAhead: 7 });
+    expect(tasks.find(({ step }) => step.name === "First release")).toMatchObject({
+      ...{ batch: "B-1", status: "late", daysLate: 182 },
     });
   });
 });

@@ -72,16 +72,28 @@ function recordWrongs(
   return wrong;
 }
 
-/** Whether a tab is there, as it was or as it becomes, or says that it is being made. */
-function tabWrongs(
-  nursery: Nursery,
-  before: ReadonlyMap<string, string>,
-  mayBeHalf: boolean,
-): string[] {
-  return [...before].flatMap(([tab, content]) => {
-    if (!nursery.tabs().includes(tab)) return [`${tab} is gone`];
+/** What an action's tabs hold before it and after it. */
+interface Contents {
+  readonly before: ReadonlyMap<string, string>;
+  readonly after: ReadonlyMap<string, string>;
+}
+
+function contentsOf(nursery: Nursery, tabs: readonly string[]): Map<string, string> {
+  const there = nursery.tabs();
+  return new Map(
+    tabs.filter((tab) => there.includes(tab)).map((tab) => [tab, whole(nursery, tab)]),
+  );
+}
+
+/** Whether each tab is there if it was, as it was or as it becomes, or says that it is being made. */
+function tabWrongs(nursery: Nursery, { before, after }: Contents, mayBeHalf: boolean): string[] {
+  const there = nursery.tabs();
+  return [...after.keys()].flatMap((tab) => {
+    if (!there.includes(tab)) return before.has(tab) ? [`${tab} is gone`] : [];
     if (mayBeHalf && isHalfMade(nursery, tab)) return [];
-    return whole(nursery, tab) === content ? [] : [`${tab} is not whole`];
+    const content = whole(nursery, tab);
+    const isWhole = content === before.get(tab) || content === after.get(tab);
+    return isWhole ? [] : [`${tab} is not whole`];
   });
 }
 
@@ -146,7 +158,7 @@ function wrongsForGood(
   nursery: Nursery,
   { run, table = RECORDS }: Action,
   records: readonly string[],
-  before: ReadonlyMap<string, string>,
+  contents: Contents,
 ): string[] {
   nursery.w.meter.reset();
   // What was done in spite of the fault can't be done twice.
@@ -154,7 +166,7 @@ function wrongsForGood(
   return [
     ...(again || logStates(nursery).length > 0 ? [] : ["never works again"]),
     ...recordWrongs(nursery, table, records, false).map((one) => `${one}, for good`),
-    ...(again ? tabWrongs(nursery, before, false).map((one) => `${one}, for good`) : []),
+    ...(again ? tabWrongs(nursery, contents, false).map((one) => `${one}, for good`) : []),
     ...(nursery.tabs().some((tab) => HALF_MADE.test(tab)) ? ["a tab is left"] : []),
   ];
 }
@@ -172,10 +184,9 @@ export function failInTurn(action: Action, kind: Kind): Record<string, string> {
   const start = model.saved();
   const untouched = stateOf(model);
   const unchanged = model.snapshot(table.tab);
-  const before = new Map(
-    tabs.filter((tab) => model.tabs().includes(tab)).map((tab) => [tab, whole(model, tab)]),
-  );
+  const before = contentsOf(model, tabs);
   const calls = callsToFail(model, action, kind);
+  const contents = { before, after: contentsOf(model, tabs) };
   const records = [unchanged, model.snapshot(table.tab)];
   const found = new Map<string, number[]>();
   const afterwards = new Map<string, readonly string[]>();
@@ -187,12 +198,12 @@ export function failInTurn(action: Action, kind: Kind): Record<string, string> {
     const isFree = nursery.w.lock.isFree();
     const wrong = [
       ...recordWrongs(nursery, table, records, kind === "stopAt"),
-      ...tabWrongs(nursery, before, true),
+      ...tabWrongs(nursery, contents, true),
       ...(isFree ? [] : ["lock kept"]),
     ];
     const state = stateOf(nursery);
     const known = isFree ? afterwards.get(state) : undefined;
-    const forGood = known ?? wrongsForGood(nursery, action, records, before);
+    const forGood = known ?? wrongsForGood(nursery, action, records, contents);
     if (isFree) afterwards.set(state, forGood);
     for (const one of [...wrong, ...forGood]) found.set(one, [...(found.get(one) ?? []), n]);
     nursery.w.meter.reset();

@@ -1,4 +1,4 @@
-import { stagesAnswer } from "../../../core";
+import { stagesOf } from "../../../core";
 import { type Forecaster, timetableForecaster } from "../../../core/projection/forecaster";
 import { nurseryAsRead } from "./nursery-as-read";
 import { plainRanges } from "./plain-rivals";
@@ -39,26 +39,13 @@ function stagesRanges(
   forecaster?: Forecaster,
 ): ReadonlyMap<string, BatchRanges> {
   const question = { ...nurseryAsRead(state), level };
-  const answer =
-    forecaster === undefined ? stagesAnswer(question) : stagesAnswer(question, forecaster);
-  const indexOf = (name: string) => {
-    const found = answer.columns.findIndex((column) => column.name === name);
-    if (found === -1) throw new Error(`BATCH_STAGES has no column ${name}`);
-    return found;
-  };
-  const batch = indexOf("Batch");
-  const between = (low: string, high: string) => {
-    const [from, to] = [indexOf(low), indexOf(high)];
-    return (row: readonly unknown[]): Range | null => {
-      const [first, last] = [row[from], row[to]];
-      return typeof first === "number" && typeof last === "number"
-        ? { low: first, high: last }
-        : null;
-    };
-  };
-  const days = between("Ready from", "Ready by");
-  const plants = between("Fewest ready", "Most ready");
+  const { rows } = forecaster === undefined ? stagesOf(question) : stagesOf(question, forecaster);
+  const between = (low: number | null, high: number | null): Range | null =>
+    low === null || high === null ? null : { low, high };
   return new Map(
-    answer.rows.map((row) => [String(row[batch]), { days: days(row), plants: plants(row) }]),
+    rows.map(({ batch, readyFrom, readyBy, fewestReady, mostReady }) => [
+      batch,
+      { days: between(readyFrom, readyBy), plants: between(fewestReady, mostReady) },
+    ]),
   );
 }

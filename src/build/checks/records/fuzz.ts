@@ -1,6 +1,6 @@
 import {
   type Answer,
-  balanceAnswer,
+  balances,
   builtInTimetable,
   type CivilDay,
   checkAnswer,
@@ -12,6 +12,7 @@ import {
   readRecords,
 } from "../../../core";
 import type { RowTally } from "../../../core/records/records";
+import { balanceTable } from "../../../wording/batch-tables";
 import { type Dice, dice } from "./dice";
 import { randomGrid } from "./random-grid";
 
@@ -76,7 +77,7 @@ function readOnce(grid: Grid, how: ReadingOptions): number {
   if (sum !== grid.rowCount) throw new Error(`${sum} rows tallied of ${grid.rowCount}`);
   const check = checkAnswer(records, { timetable: TIMETABLE, faults: [] }, how.asOf);
   checkCells(check, "BATCH_CHECK");
-  checkCells(balanceAnswer(records), "BATCH_BALANCE");
+  checkCells(balanceTable(balances(records)), "BATCH_BALANCE");
   rowsAreListed(records.rows, check, grid);
   for (const { row, counts, culled, dispatched } of records.batches) {
     for (const count of [...counts, culled, dispatched]) {

@@ -1,8 +1,8 @@
-import { type Answer, type AnswerValue, columns } from "../answer";
+import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
 import { firstDayOf, isoMonth, type Month, monthOf } from "../dates/month";
 import type { Batch } from "../records/batch";
-import { leftOutRemark } from "../records/records";
+import { type LeftOut, leftOut } from "../records/left-out";
 import type { DayDistribution } from "../statistics/day-distribution";
 import { seededDraws } from "../statistics/draws";
 import {
@@ -17,34 +17,33 @@ import type { PlantRange } from "./forecast-plants";
 import type { Forecaster } from "./forecaster";
 import { type ProjectionQuestion, project } from "./project";
 
-const COLUMNS = columns({
-  Month: "text",
-  Variety: "text",
-  Batches: "count",
-  Fewest: "count",
-  Likely: "count",
-  Most: "count",
-});
+export const READY_COLUMNS = {
+  month: "text",
+  variety: "text",
+  batches: "count",
+  fewest: "count",
+  likely: "count",
+  most: "count",
+} as const satisfies Kinds;
 
-const ALL = "All";
+/** Plants ready in a month. */
+export interface ReadyRow {
+  /** As "2026-11". */
+  readonly month: string;
+  /** Null for all together; '' where the records name none. */
+  readonly variety: string | null;
+  /** Batches whose likely day lies in the month; those ready already count in the as-of day's. */
+  readonly batches: number;
+  readonly fewest: number;
+  readonly likely: number;
+  readonly most: number;
+}
+
 const SEED = 1;
 /** Draws for a nursery of some hundred batches; more batches get fewer, the work stays the same. */
 const MOST_DRAWS = 1000;
 const FEWEST_DRAWS = 100;
 const BATCH_DRAWS = 1_000_000;
-
-/**
- * How many plants will be ready, by month and variety and all together. Plants that are ready
- * already stand in the month of the as-of day; batches forgotten long ago are left out.
- *
- * Method: seeded draws of the whole; each draws once what is unknown of the shares and uses it for
- *   every batch, so that a sum over batches is not falsely sure.
- *
- * @param believing what is believed of batches to come; what the records teach, if left out
- */
-export function readyAnswer(question: ProjectionQuestion, believing?: Forecaster): Answer {
-  return readyOutlook(question, believing).answer;
-}
 
 /** A batch that a month of the answer counts. */
 export interface ReadyBatch {
@@ -57,18 +56,31 @@ export interface ReadyBatch {
   readonly plants: PlantRange | null;
 }
 
-/** The same answer with the batches that its months count, so that both always agree. */
-export function readyOutlook(
-  question: ProjectionQuestion,
-  believing?: Forecaster,
-): { readonly answer: Answer; readonly batches: readonly ReadyBatch[] } {
+export interface ReadyPlants {
+  readonly rows: readonly ReadyRow[];
+  /** Those that the months count. */
+  readonly batches: readonly ReadyBatch[];
+  readonly remarks: readonly LeftOut[];
+}
+
+/**
+ * How many plants will be ready, by month and variety and all together. Plants that are ready
+ * already stand in the month of the as-of day; batches forgotten long ago are left out.
+ *
+ * Method: seeded draws of the whole; each draws once what is unknown of the shares and uses it for
+ *   every batch, so that a sum over batches is not falsely sure.
+ *
+ * @param believing what is believed of batches to come; what the records teach, if left out
+ */
+export function readyPlants(question: ProjectionQuestion, believing?: Forecaster): ReadyPlants {
   const projection = project(question, believing);
   const { batches, routes } = comingBatches(projection);
   const coming = byMonths(batches, question.asOf);
   const totals = drawTotals(coming, routes, projection.forecaster);
   const rows = rowsOf(totals, coming, question.level);
   return {
-    answer: { columns: COLUMNS, rows, remark: leftOutRemark(question.records) },
+    rows,
+    remarks: leftOut(question.records),
     batches: coming.map(({ batch: { state, toCome }, likelyMonth }) => ({
       batch: state.batch,
       month: isoMonth(likelyMonth),
@@ -99,7 +111,7 @@ function byMonths(batches: readonly ComingBatch[], asOf: CivilDay): MonthlyBatch
     const likely = toCome === null || toCome.likely < asOf ? asOf : toCome.likely;
     return {
       batch,
-      variety: batch.variety || "(blank)",
+      variety: batch.variety,
       months:
         toCome === null ? [{ month: monthOf(asOf), upTo: 1 }] : monthChances(toCome.days, asOf),
       likelyMonth: monthOf(likely),
@@ -123,8 +135,8 @@ function monthChances({ first, mass }: DayDistribution, asOf: CivilDay): MonthCh
   return chances;
 }
 
-/** Plants ready by month and variety, one number a draw. */
-type Totals = ReadonlyMap<Month, ReadonlyMap<string, Float64Array>>;
+/** Plants ready by month and variety, null being all together, one number a draw. */
+type Totals = ReadonlyMap<Month, ReadonlyMap<string | null, Float64Array>>;
 
 function drawTotals(
   batches: readonly MonthlyBatch[],
@@ -134,9 +146,9 @@ function drawTotals(
   const draws = Math.round(
     Math.min(MOST_DRAWS, Math.max(FEWEST_DRAWS, BATCH_DRAWS / Math.max(1, batches.length))),
   );
-  const totals = new Map<Month, Map<string, Float64Array>>();
-  const numbersOf = (month: Month, variety: string): Float64Array => {
-    const byVariety = totals.get(month) ?? new Map<string, Float64Array>();
+  const totals = new Map<Month, Map<string | null, Float64Array>>();
+  const numbersOf = (month: Month, variety: string | null): Float64Array => {
+    const byVariety = totals.get(month) ?? new Map<string | null, Float64Array>();
     totals.set(month, byVariety);
     const numbers = byVariety.get(variety) ?? new Float64Array(draws);
     byVariety.set(variety, numbers);
@@ -149,7 +161,7 @@ function drawTotals(
     months: months.map(({ month, upTo }) => ({
       upTo,
       ofVariety: numbersOf(month, variety),
-      ofAll: numbersOf(month, ALL),
+      ofAll: numbersOf(month, null),
     })),
   }));
   const random = seededDraws(SEED);
@@ -171,30 +183,30 @@ function drawTotals(
   return totals;
 }
 
-function rowsOf(totals: Totals, coming: readonly MonthlyBatch[], level: number): AnswerValue[][] {
+function rowsOf(totals: Totals, coming: readonly MonthlyBatch[], level: number): ReadyRow[] {
   const side = (1 - level) / 2;
   for (const byVariety of totals.values()) for (const numbers of byVariety.values()) numbers.sort();
-  const rangeOf = (month: Month, name: string): readonly [number, number, number] => {
-    const sorted = totals.get(month)?.get(name);
-    if (sorted === undefined) return [0, 0, 0];
-    return [quantile(sorted, side), quantile(sorted, 0.5), quantile(sorted, 1 - side)];
+  const rangeOf = (month: Month, variety: string | null) => {
+    const sorted = totals.get(month)?.get(variety) ?? new Float64Array();
+    const [fewest, likely, most] = [side, 0.5, 1 - side].map((share) => quantile(sorted, share));
+    return { fewest: fewest as number, likely: likely as number, most: most as number };
   };
-  const isEmpty = (month: Month, name: string) => rangeOf(month, name)[2] === 0;
-  const months = [...totals.keys()].filter((month) => !isEmpty(month, ALL)).sort((a, b) => a - b);
+  const isEmpty = (month: Month, variety: string | null) => rangeOf(month, variety).most === 0;
+  const months = [...totals.keys()].filter((month) => !isEmpty(month, null)).sort((a, b) => a - b);
   const first = months[0];
   const last = months[months.length - 1];
   if (first === undefined || last === undefined) return [];
-  const rows: AnswerValue[][] = [];
+  const rows: ReadyRow[] = [];
   for (let at = first as number; at <= last; at += 1) {
     const month = at as Month;
     const varieties = [...(totals.get(month)?.keys() ?? [])]
-      .filter((name) => name !== ALL && !isEmpty(month, name))
+      .filter((variety) => variety !== null && !isEmpty(month, variety))
       .sort();
-    for (const name of [...varieties, ALL]) {
+    for (const variety of [...varieties, null]) {
       const batches = coming.filter(
-        ({ likelyMonth, variety }) => likelyMonth === month && (name === ALL || variety === name),
+        (one) => one.likelyMonth === month && (variety === null || one.variety === variety),
       ).length;
-      rows.push([isoMonth(month), name, batches, ...rangeOf(month, name)]);
+      rows.push({ month: isoMonth(month), variety, batches, ...rangeOf(month, variety) });
     }
   }
   return rows;

@@ -1,9 +1,17 @@
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../../src/core/cells/cell";
-import { stagesAnswer } from "../../../src/core/projection/stages-answer";
-import { stepsAnswer } from "../../../src/core/projection/steps-answer";
+import {
+  type BatchStages,
+  STAGE_COLUMNS,
+  stagesOf,
+} from "../../../src/core/projection/batch-stages";
+import {
+  type BatchSteps,
+  STEP_COLUMNS as STEP_KINDS,
+  stepsOf,
+} from "../../../src/core/projection/batch-steps";
 import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
-import { rowsByName } from "../../support/answers";
+import { withIsoDays } from "../../support/answers";
 import { day } from "../../support/days";
 import { reading } from "../records/reading";
 import { STEP_COLUMNS } from "./states";
@@ -24,17 +32,20 @@ function question(rows: readonly (readonly Cell[])[], level = 0.8) {
   };
 }
 
+const stageRows = ({ rows }: BatchStages) => withIsoDays(STAGE_COLUMNS, rows);
+const stepRows = ({ rows }: BatchSteps) => withIsoDays(STEP_KINDS, rows);
+
 const LOG_WITH_A_LOST_LINE = [
   ["Day", "Batch", "Step", "Count"],
   ["2026-11-18", "B1", "Grafting", 100],
   ["2026-11-19", "B1", "Sweeping", ""],
 ];
 
-const stages = (...rows: Record<string, Cell>[]) => stagesAnswer(question(rows.map(row)));
+const stages = (...rows: Record<string, Cell>[]) => stagesOf(question(rows.map(row)));
 
-describe("stagesAnswer", () => {
+describe("stagesOf", () => {
   it("tells a batch's last step, its next, and when how many are ready", () => {
-    const [only, ...more] = rowsByName(
+    const [only, ...more] = stageRows(
       stages({
         ...{ Batch: "B1", Variety: "Alba", Place: "Bay 2" },
         ...{ "Grafted on": "2026-11-18", "Grafts made": 100 },
@@ -42,22 +53,23 @@ describe("stagesAnswer", () => {
     );
     expect(more).toEqual([]);
     expect(only).toMatchObject({
-      ...{ Batch: "B1", Variety: "Alba", Method: "Cocoa cleft graft", Place: "Bay 2" },
-      ...{ "Last step": "Grafting", "Done on": "2026-11-18", Plants: 100, Remark: null },
-      "Next step": "First release",
+      ...{ batch: "B1", variety: "Alba", method: "Cocoa cleft graft", place: "Bay 2" },
+      ...{ lastStep: "Grafting", doneOn: "2026-11-18", plants: 100, remark: null },
+      nextStep: "First release",
     });
     // First release 12 to 18 days after grafting, ready 105 to 122: within the timetable's windows.
-    const between = (name: string, from: string, by: string) => {
+    type Day = "nextFrom" | "nextLikely" | "nextBy" | "readyFrom" | "readyLikely" | "readyBy";
+    const between = (name: Day, from: string, by: string) => {
       expect(String(only?.[name]) >= from && String(only?.[name]) <= by).toBe(true);
     };
-    for (const name of ["Next from", "Next likely", "Next by"]) {
+    for (const name of ["nextFrom", "nextLikely", "nextBy"] as const) {
       between(name, "2026-11-30", "2026-12-06");
     }
-    for (const name of ["Ready from", "Ready likely", "Ready by"]) {
+    for (const name of ["readyFrom", "readyLikely", "readyBy"] as const) {
       between(name, "2027-03-03", "2027-03-20");
     }
-    expect(only?.["Fewest ready"]).toBeLessThan(only?.["Likely ready"] as number);
-    expect(only?.["Likely ready"]).toBeLessThan(only?.["Most ready"] as number);
+    expect(only?.fewestReady).toBeLessThan(only?.likelyReady as number);
+    expect(only?.likelyReady).toBeLessThan(only?.mostReady as number);
   });
 
   it("leaves out batches that are closed, empty or all dispatched", () => {
@@ -68,7 +80,7 @@ describe("stagesAnswer", () => {
       { Batch: "gone", "Ready plants": 10, Dispatched: 10 },
       { Batch: "closed, of no method", Method: "Kiwi", Closed: "yes" },
     );
-    expect(rowsByName(answer).map(({ Batch }) => Batch)).toEqual(["open"]);
+    expect(stageRows(answer).map(({ batch }) => batch)).toEqual(["open"]);
   });
 
   it("remarks on what keeps it from telling more", () => {
@@ -83,61 +95,67 @@ describe("stagesAnswer", () => {
       { Batch: "stranger", Method: "Kiwi", Variety: "Alba", Place: "Bay 1" },
       { Batch: "done", "Ready on": "2026-11-01", "Ready plants": 10 },
     );
-    expect(rowsByName(answer).map(({ Batch, Remark }) => [Batch, Remark])).toEqual([
-      ["nothing", "No day recorded yet"],
-      ["planned", "Planned"],
-      ["no day", "No day recorded: no dates can be told"],
-      ["not counted", "No plants counted yet"],
-      // First release at the latest 18 days after 1 October.
-      ["late", "First release was due by 19 Oct 2026; nothing recorded since 1 Oct 2026"],
-      ["stranger", "The timetable has no such method"],
+    expect(answer.rows.map(({ batch, remark }) => [batch, remark])).toEqual([
+      ["nothing", { code: "no-day-yet" }],
+      ["planned", { code: "planned" }],
+      ["no day", { code: "no-dates" }],
+      ["not counted", { code: "no-plants-counted" }],
+      [
+        "late",
+        // At the latest 18 days after 1 October.
+        {
+          ...{ code: "next-late", step: "First release" },
+          ...{ by: day("2026-10-19"), since: day("2026-10-01") },
+        },
+      ],
+      ["stranger", { code: "no-such-method" }],
       ["done", null],
     ]);
   });
 
   it("tells what is not known by blanks", () => {
-    const [planned, ready, stranger] = rowsByName(
+    const [planned, ready, stranger] = stageRows(
       stages(
         { Batch: "planned", "Grafted on": "2026-12-10" },
         { Batch: "ready", "Ready on": "2026-11-01", "Ready plants": 10 },
         { Batch: "stranger", Method: "Kiwi", Variety: "Alba", Place: "Bay 1" },
       ),
     );
-    expect(planned).toMatchObject({ "Last step": null, "Done on": null, Plants: null });
-    expect(planned?.["Ready from"]).not.toBeNull();
-    expect(planned?.["Fewest ready"]).toBeNull();
+    expect(planned).toMatchObject({ lastStep: null, doneOn: null, plants: null });
+    expect(planned?.readyFrom).not.toBeNull();
+    expect(planned?.fewestReady).toBeNull();
     expect(ready).toMatchObject({
-      ...{ "Next step": null, "Next from": null, "Next likely": null, "Next by": null },
-      ...{ "Ready from": "2026-11-01", "Ready likely": "2026-11-01", "Ready by": "2026-11-01" },
-      ...{ "Fewest ready": 10, "Likely ready": 10, "Most ready": 10 },
+      ...{ nextStep: null, nextFrom: null, nextLikely: null, nextBy: null },
+      ...{ readyFrom: "2026-11-01", readyLikely: "2026-11-01", readyBy: "2026-11-01" },
+      ...{ fewestReady: 10, likelyReady: 10, mostReady: 10 },
     });
-    const { Batch, Variety, Method, Place, Remark, ...rest } = stranger ?? {};
-    expect([Batch, Variety, Method, Place]).toEqual(["stranger", "Alba", "Kiwi", "Bay 1"]);
-    expect(Remark).not.toBeNull();
+    const { batch, variety, method, place, remark, ...rest } = stranger ?? {};
+    expect([batch, variety, method, place]).toEqual(["stranger", "Alba", "Kiwi", "Bay 1"]);
+    expect(remark).not.toBeNull();
     expect(new Set(Object.values(rest))).toEqual(new Set([null]));
   });
 
   it("ends with a remark when rows could not be used, and only then", () => {
-    expect(stages({ Batch: "B1", "Grafts made": 10 }).remark).toBeNull();
+    expect(stages({ Batch: "B1", "Grafts made": 10 }).remarks).toEqual([]);
     // Sums are no batches, so nothing is missing without them.
     expect(
-      stages({ Batch: "B1", "Grafts made": 10 }, { Batch: "Total", "Grafts made": 10 }).remark,
-    ).toBeNull();
+      stages({ Batch: "B1", "Grafts made": 10 }, { Batch: "Total", "Grafts made": 10 }).remarks,
+    ).toEqual([]);
     const records = reading(LOG_WITH_A_LOST_LINE);
-    for (const answer of [stagesAnswer, stepsAnswer]) {
-      const { rows, remark } = answer({ ...question([]), records });
+    for (const answer of [stagesOf, stepsOf]) {
+      const { rows, remarks } = answer({ ...question([]), records });
       expect(rows.length).toBeGreaterThan(0);
-      expect(remark).toBe("1 row left out: see BATCH_CHECK");
+      expect(remarks).toEqual([{ code: "rows-left-out", rows: 1 }]);
     }
   });
 
   it("gives wider ranges for a higher level", () => {
     const rows = [row({ Batch: "B1", "Grafted on": "2026-11-18", "Grafts made": 100 })];
     const width = (level: number) => {
-      const [only] = rowsByName(stagesAnswer(question(rows, level)));
+      const [only] = stageRows(stagesOf(question(rows, level)));
       return [
-        day(String(only?.["Ready by"])) - day(String(only?.["Ready from"])),
-        (only?.["Most ready"] as number) - (only?.["Fewest ready"] as number),
+        day(String(only?.readyBy)) - day(String(only?.readyFrom)),
+        (only?.mostReady as number) - (only?.fewestReady as number),
       ] as const;
     };
     expect(width(0.95)[0]).toBeGreaterThan(width(0.5)[0]);
@@ -145,28 +163,26 @@ describe("stagesAnswer", () => {
   });
 });
 
-describe("stepsAnswer", () => {
+describe("stepsOf", () => {
   const STEP_NAMES = builtInTimetable().methods[0]?.steps.map(({ name }) => name);
 
   it("has one row for each batch and step, closed or not, in the method's order", () => {
-    const answer = stepsAnswer(
+    const answer = stepsOf(
       question([
         row({ Batch: "B1", "Grafts made": 10 }),
         row({ Batch: "B2", Closed: "yes", "Grafts made": 10 }),
         row({ Batch: "B3", Sown: "2026-10-01" }),
       ]),
     );
-    const rows = rowsByName(answer);
+    const rows = stepRows(answer);
     for (const batch of ["B1", "B2", "B3"]) {
-      expect(rows.filter(({ Batch }) => Batch === batch).map(({ Step }) => Step)).toEqual(
-        STEP_NAMES,
-      );
+      expect(rows.filter((row) => row.batch === batch).map(({ step }) => step)).toEqual(STEP_NAMES);
     }
   });
 
   it("shows what is recorded, and a range only for what is still to come", () => {
-    const rows = rowsByName(
-      stepsAnswer(
+    const rows = stepRows(
+      stepsOf(
         question([
           row({
             ...{ Batch: "B1", "Grafted on": "2026-10-20", "Grafts made": 100 },
@@ -175,38 +191,38 @@ describe("stepsAnswer", () => {
         ]),
       ),
     );
-    const at = (step: string) => rows.find(({ Step }) => Step === step);
+    const at = (name: string) => rows.find(({ step }) => step === name);
     expect(at("Grafting")).toEqual({
-      ...{ Batch: "B1", Step: "Grafting", "Recorded on": "2026-10-20", "Recorded count": 100 },
-      ...{ From: null, Likely: null, By: null, Fewest: null, "Likely count": null, Most: null },
+      ...{ batch: "B1", step: "Grafting", recordedOn: "2026-10-20", recordedCount: 100 },
+      ...{ from: null, likely: null, by: null, fewest: null, likelyCount: null, most: null },
     });
     // Passed without a record: nothing recorded, and not to come.
-    expect(at("First release")).toMatchObject({ "Recorded on": null, From: null });
-    expect(at("First flush")).toMatchObject({ Fewest: null, "Likely count": null, Most: null });
-    expect(at("First flush")?.From).not.toBeNull();
-    expect(at("Ready")?.Likely).not.toBeNull();
-    expect(at("Ready")?.["Likely count"]).toBeGreaterThan(0);
-    expect(at("Ready")?.Most).toBeLessThanOrEqual(80);
+    expect(at("First release")).toMatchObject({ recordedOn: null, from: null });
+    expect(at("First flush")).toMatchObject({ fewest: null, likelyCount: null, most: null });
+    expect(at("First flush")?.from).not.toBeNull();
+    expect(at("Ready")?.likely).not.toBeNull();
+    expect(at("Ready")?.likelyCount).toBeGreaterThan(0);
+    expect(at("Ready")?.most).toBeLessThanOrEqual(80);
   });
 
   it("agrees with the stages on the days and plants when ready", () => {
     const asked = question([row({ Batch: "B1", Sown: "2026-09-01", "Seeds sown": 300 })]);
-    const [stage] = rowsByName(stagesAnswer(asked));
-    const ready = rowsByName(stepsAnswer(asked)).find(({ Step }) => Step === "Ready");
-    expect([ready?.From, ready?.Likely, ready?.By]).toEqual([
-      ...[stage?.["Ready from"], stage?.["Ready likely"], stage?.["Ready by"]],
+    const [stage] = stageRows(stagesOf(asked));
+    const ready = stepRows(stepsOf(asked)).find(({ step }) => step === "Ready");
+    expect([ready?.from, ready?.likely, ready?.by]).toEqual([
+      ...[stage?.readyFrom, stage?.readyLikely, stage?.readyBy],
     ]);
-    expect([ready?.Fewest, ready?.["Likely count"], ready?.Most]).toEqual([
-      ...[stage?.["Fewest ready"], stage?.["Likely ready"], stage?.["Most ready"]],
+    expect([ready?.fewest, ready?.likelyCount, ready?.most]).toEqual([
+      ...[stage?.fewestReady, stage?.likelyReady, stage?.mostReady],
     ]);
   });
 
   it("tells of closed batches what was recorded only", () => {
-    const rows = rowsByName(
-      stepsAnswer(question([row({ Batch: "B1", "Grafted on": "2026-10-20", Closed: "yes" })])),
+    const rows = stepRows(
+      stepsOf(question([row({ Batch: "B1", "Grafted on": "2026-10-20", Closed: "yes" })])),
     );
-    expect(rows.find(({ Step }) => Step === "Grafting")?.["Recorded on"]).toBe("2026-10-20");
-    expect(rows.every(({ From, Fewest }) => From === null && Fewest === null)).toBe(true);
+    expect(rows.find(({ step }) => step === "Grafting")?.recordedOn).toBe("2026-10-20");
+    expect(rows.every(({ from, fewest }) => from === null && fewest === null)).toBe(true);
   });
 });
 
@@ -220,8 +236,8 @@ describe("a table without columns for some steps", () => {
   it("is not told that a step is late that it could never record", () => {
     // 36 days after grafting the release (by 18), buds (14 + 21) and takes (by 35) are past, and the
     // flush (14 + 21 to 14 + 35) has begun.
-    const [only] = rowsByName(stagesAnswer(asked));
-    expect(only?.Remark ?? "").not.toMatch(/was due/);
-    expect(only?.["Next step"]).toBe("First flush");
+    const [only] = stageRows(stagesOf(asked));
+    expect(only?.remark?.code).not.toBe("next-late");
+    expect(only?.nextStep).toBe("First flush");
   });
 });

@@ -1,9 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../../src/core/cells/cell";
-import { lookbackAnswer } from "../../../src/core/projection/lookback-answer";
-import { stagesAnswer } from "../../../src/core/projection/stages-answer";
-import { rowsByName } from "../../support/answers";
+import { STAGE_COLUMNS, stagesOf } from "../../../src/core/projection/batch-stages";
+import {
+  LOOKBACK_COLUMNS,
+  type LookbackQuestion,
+  lookback,
+} from "../../../src/core/projection/lookback";
+import { withIsoDays } from "../../support/answers";
 import { day } from "../../support/days";
 import { reading } from "../records/reading";
 import { AS_OF, type Facts, later, questionOf } from "./nursery";
@@ -11,9 +15,11 @@ import { AS_OF, type Facts, later, questionOf } from "./nursery";
 const DAYS_BEFORE = 120;
 const THEN = later(AS_OF, -DAYS_BEFORE);
 
+const listedBy = (question: LookbackQuestion) =>
+  withIsoDays(LOOKBACK_COLUMNS, lookback(question).rows);
+
 function look(batches: readonly Facts[], daysBefore = DAYS_BEFORE) {
-  const rows = rowsByName(lookbackAnswer({ ...questionOf(batches), daysBefore }));
-  return { listed: rows.slice(0, -1), last: rows.at(-1) };
+  return listedBy({ ...questionOf(batches), daysBefore });
 }
 
 /** A batch on its way, grafted so many days before the day that is looked back to. */
@@ -38,49 +44,43 @@ describe("looking back", () => {
       ...PAST,
       underWay("B-1", 20, { "Ready on": later(THEN, 92), "Ready plants": 66 }),
     ];
-    const { listed, last } = look(batches);
-    expect(listed.map(({ Batch }) => Batch)).toEqual(["B-1"]);
+    const listed = look(batches);
+    expect(listed.map(({ batch }) => batch)).toEqual(["B-1"]);
     const known = [...PAST, underWay("B-1", 20)];
-    const [stage] = rowsByName(stagesAnswer(questionOf(known, { asOf: THEN }))).filter(
-      ({ Batch }) => Batch === "B-1",
-    );
+    const stages = stagesOf(questionOf(known, { asOf: THEN })).rows;
+    const [stage] = withIsoDays(STAGE_COLUMNS, stages).filter(({ batch }) => batch === "B-1");
     expect(listed[0]).toEqual({
-      ...{ Batch: "B-1", "Ready from": stage?.["Ready from"], "Ready by": stage?.["Ready by"] },
-      ...{ "Was ready": later(THEN, 92), Were: 66 },
-      ...{ Fewest: stage?.["Fewest ready"], Most: stage?.["Most ready"] },
-      ...{ "Day held": "yes", "Count held": "yes" },
+      ...{ batch: "B-1", readyFrom: stage?.readyFrom, readyBy: stage?.readyBy },
+      ...{ wasReady: later(THEN, 92), were: 66 },
+      ...{ fewest: stage?.fewestReady, most: stage?.mostReady },
+      ...{ dayHeld: true, countHeld: true },
     });
-    expect(last).toMatchObject({ Batch: "Held", "Day held": "1 of 1", "Count held": "1 of 1" });
   });
 
   it("holds the ranges to what was, at their very ends too", () => {
     const [first] = look([
       ...PAST,
       underWay("B-1", 20, { "Ready on": later(THEN, 92), "Ready plants": 66 }),
-    ]).listed;
+    ]);
     const held = (readyOn: string, plants: number) => {
-      const { listed, last } = look([
+      const listed = look([
         ...PAST,
         underWay("B-1", 20, { "Ready on": readyOn, "Ready plants": plants }),
       ]);
-      expect(last).toMatchObject({
-        "Day held": `${listed[0]?.["Day held"] === "yes" ? 1 : 0} of 1`,
-        "Count held": `${listed[0]?.["Count held"] === "yes" ? 1 : 0} of 1`,
-      });
-      return [listed[0]?.["Day held"], listed[0]?.["Count held"]];
+      return [listed[0]?.dayHeld, listed[0]?.countHeld];
     };
-    const [from, by] = [String(first?.["Ready from"]), String(first?.["Ready by"])];
-    const [fewest, most] = [first?.Fewest as number, first?.Most as number];
-    expect(held(from, fewest)).toEqual(["yes", "yes"]);
-    expect(held(by, most)).toEqual(["yes", "yes"]);
-    expect(held(later(from, -1), fewest - 1)).toEqual(["no", "no"]);
-    expect(held(later(by, 1), most + 1)).toEqual(["no", "no"]);
+    const [from, by] = [String(first?.readyFrom), String(first?.readyBy)];
+    const [fewest, most] = [first?.fewest as number, first?.most as number];
+    expect(held(from, fewest)).toEqual([true, true]);
+    expect(held(by, most)).toEqual([true, true]);
+    expect(held(later(from, -1), fewest - 1)).toEqual([false, false]);
+    expect(held(later(by, 1), most + 1)).toEqual([false, false]);
   });
 
   it("lists a batch once its outcome is known: it was ready, or its whole range is past", () => {
     // Some days slower, so that a batch of 122 days is still within its range.
     const past = PAST.map((row) => ({ ...row, "Ready on": later(String(row["Ready on"]), 4) }));
-    const { listed, last } = look([
+    const listed = look([
       ...past,
       underWay("ready", 20, { "Ready on": later(THEN, 92), "Ready plants": 66 }),
       // Forecast for about 116 days after grafting, which lies beyond the as-of day.
@@ -91,24 +91,17 @@ describe("looking back", () => {
       underWay("ready after the as-of day", 60, { "Ready on": later(AS_OF, 3) }),
     ]);
     expect(
-      listed.map((row) => [
-        row.Batch,
-        row["Was ready"],
-        row.Were,
-        row["Day held"],
-        row["Count held"],
-      ]),
+      listed.map((row) => [row.batch, row.wasReady, row.were, row.dayHeld, row.countHeld]),
     ).toEqual([
-      ["ready", later(THEN, 92), 66, "yes", "yes"],
-      ["should be ready", null, null, "no", null],
-      ["ready, not counted", later(THEN, 88), null, "yes", null],
-      ["ready after the as-of day", null, null, "no", null],
+      ["ready", later(THEN, 92), 66, true, true],
+      ["should be ready", null, null, false, null],
+      ["ready, not counted", later(THEN, 88), null, true, null],
+      ["ready after the as-of day", null, null, false, null],
     ]);
-    expect(last).toMatchObject({ "Day held": "2 of 4", "Count held": "1 of 1" });
   });
 
   it("leaves out batches that were ready, not begun or forgotten then, or closed without a word", () => {
-    const { listed, last } = look([
+    const listed = look([
       ...PAST,
       underWay("ready then", 120, { "Ready on": later(THEN, -3), "Ready plants": 66 }),
       underWay("not begun then", -5, { "Ready on": later(AS_OF, -1), "Ready plants": 66 }),
@@ -116,20 +109,15 @@ describe("looking back", () => {
       underWay("closed since", 60, { Closed: "yes" }),
     ]);
     expect(listed).toEqual([]);
-    expect(last).toMatchObject({
-      Batch: "No batch was forecast then whose outcome is known now",
-      ...{ "Day held": null, "Count held": null },
-    });
   });
 
-  it("ends with its one row where there are no batches at all", () => {
-    expect(look([]).listed).toEqual([]);
-    expect(look([]).last?.Batch).toBe("No batch was forecast then whose outcome is known now");
+  it("finds nothing where there are no batches at all", () => {
+    expect(look([])).toEqual([]);
   });
 });
 
 describe("looking back sees nothing of what came later", () => {
-  const RANGE = ["Ready from", "Ready by", "Fewest", "Most"] as const;
+  const RANGE = ["readyFrom", "readyBy", "fewest", "most"] as const;
   const begun: readonly Facts[] = [
     underWay("B-1", 20),
     underWay("B-2", 50, {
@@ -141,7 +129,7 @@ describe("looking back sees nothing of what came later", () => {
     { Batch: "B-4", Variety: "Nera", Place: "Bay 1", Sown: later(THEN, -60), "Seeds sown": 200 },
   ];
   const rangesOf = (batches: readonly Facts[]) =>
-    new Map(look(batches).listed.map((row) => [row.Batch, RANGE.map((name) => row[name])]));
+    new Map(look(batches).map((row) => [row.batch, RANGE.map((name) => row[name])]));
   const done: Facts = { "Ready on": later(THEN, 110), "Ready plants": 60 };
   const plain = rangesOf([...PAST, ...begun.map((facts) => ({ ...facts, ...done }))]);
 
@@ -206,10 +194,10 @@ describe("looking back sees nothing of what came later", () => {
         ...lines,
         [later(THEN, 92), "B-2", "", "Ready", ""],
       ]);
-      return rowsByName(lookbackAnswer({ ...questionOf([]), records, daysBefore: DAYS_BEFORE }))[0];
+      return listedBy({ ...questionOf([]), records, daysBefore: DAYS_BEFORE })[0];
     };
     const unknown = log([]);
-    expect(unknown).toMatchObject({ Batch: "B-2", Fewest: null, Most: null });
+    expect(unknown).toMatchObject({ batch: "B-2", fewest: null, most: null });
     expect(log([[later(THEN, 30), "B-2", "B-1", "Split off", 50]])).toEqual(unknown);
   });
 
@@ -234,8 +222,8 @@ describe("looking back sees nothing of what came later", () => {
   it("and looks no farther back than it is told", () => {
     const batches = [...PAST, ...begun.map((facts) => ({ ...facts, ...done }))];
     const known = (daysBefore: number) => {
-      const { listed } = look(batches, daysBefore);
-      return listed.map(({ Batch }) => Batch);
+      const listed = look(batches, daysBefore);
+      return listed.map(({ batch }) => batch);
     };
     // Ready on day 110 of 120: known on the way up to 10 days before the as-of day.
     expect(known(11)).toContain("B-1");

@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { stagesOf } from "../../../src/core/projection/batch-stages";
 import { timetableForecaster } from "../../../src/core/projection/forecaster";
-import { readyAnswer } from "../../../src/core/projection/ready-answer";
-import { stagesAnswer } from "../../../src/core/projection/stages-answer";
-import { rowsByName } from "../../support/answers";
-import { day } from "../../support/days";
+import { type ReadyRow, readyPlants } from "../../../src/core/projection/ready-plants";
+import { day, iso } from "../../support/days";
 import { seededDraws } from "../../support/draws";
 import { drawBeta, drawNursery } from "../../support/prior-draws";
 import { reading } from "../records/reading";
@@ -35,11 +34,12 @@ const COLUMNS = [
 
 function ready(batches: readonly Facts[], kept = "100", level = 0.8) {
   const question = questionOf(batches, { columns: COLUMNS, timetable: shortMethod(kept), level });
-  return rowsByName(readyAnswer(question));
+  return readyPlants(question).rows;
 }
-const short = (rows: ReturnType<typeof ready>) =>
-  rows.map(({ Month, Variety, Batches, Fewest, Likely, Most }) =>
-    [Month, Variety, Batches, Fewest, Likely, Most].join(" "),
+/** All together is called All here. */
+const short = (rows: readonly ReadyRow[]) =>
+  rows.map(({ month, variety, batches, fewest, likely, most }) =>
+    [month, variety ?? "All", batches, fewest, likely, most].join(" "),
   );
 const batch = (name: string, graftedAgo: number, plants: number, variety = "Alba"): Facts => ({
   ...{ Batch: name, Variety: variety, Method: "Plum", Place: "Bay 1", "Grafts made": plants },
@@ -59,12 +59,12 @@ describe("plants ready by month and variety", () => {
     expect(certain.map((line) => line.split(" ").slice(0, 3).join(" "))).toEqual([
       ...["2026-12 Alba 2", "2026-12 Nera 1", "2026-12 All 3", "2027-01 Nera 1", "2027-01 All 1"],
     ]);
-    const at = (month: string, variety: string) =>
-      rows.find(({ Month, Variety }) => Month === month && Variety === variety);
-    expect(at("2026-12", "Alba")).toMatchObject({ Fewest: 107, Likely: 107, Most: 107 });
-    expect(at("2026-12", "Nera")).toMatchObject({ Fewest: 60, Likely: 60, Most: 60 });
-    expect(at("2026-12", "All")).toMatchObject({ Fewest: 167, Likely: 167, Most: 167 });
-    expect(at("2027-01", "All")).toMatchObject({ Fewest: 40, Likely: 40, Most: 40 });
+    const at = (month: string, variety: string | null) =>
+      rows.find((row) => row.month === month && row.variety === variety);
+    expect(at("2026-12", "Alba")).toMatchObject({ fewest: 107, likely: 107, most: 107 });
+    expect(at("2026-12", "Nera")).toMatchObject({ fewest: 60, likely: 60, most: 60 });
+    expect(at("2026-12", null)).toMatchObject({ fewest: 167, likely: 167, most: 167 });
+    expect(at("2027-01", null)).toMatchObject({ fewest: 40, likely: 40, most: 40 });
   });
 
   it("show a month without plants as 0, between months that have some", () => {
@@ -104,14 +104,22 @@ describe("plants ready by month and variety", () => {
     expect(ready([{ ...batch("B-1", 15, 100), Closed: "yes" }])).toEqual([]);
   });
 
-  it("call a variety that is not named (blank)", () => {
-    expect(short(ready([batch("B-1", 15, 100, "")]))[0]).toBe("2026-12 (blank) 1 100 100 100");
+  it("leave the variety blank where none is named", () => {
+    expect(ready([batch("B-1", 15, 100, "")]).map(({ variety }) => variety)).toEqual(["", null]);
+  });
+
+  it("keep a variety of any name apart from all together", () => {
+    const rows = ready([batch("B-1", 15, 100, "All"), batch("B-2", 15, 60, "(blank)")]);
+    expect(rows.map(({ variety, likely }) => [variety, likely])).toEqual([
+      ...[["(blank)", 60] as const, ["All", 100] as const],
+      [null, 160],
+    ]);
   });
 
   it("are for all what they are for the only variety", () => {
     const rows = ready([batch("B-1", 15, 100), batch("B-2", 3, 80)], "75");
-    for (const { Month, Variety, ...numbers } of rows.filter((row) => row.Variety !== "All")) {
-      const all = rows.find((row) => row.Month === Month && row.Variety === "All");
+    for (const { month, variety, ...numbers } of rows.filter((row) => row.variety !== null)) {
+      const all = rows.find((row) => row.month === month && row.variety === null);
       expect(all).toMatchObject(numbers);
     }
   });
@@ -135,13 +143,13 @@ describe("plants ready by month and variety", () => {
   it("have whole numbers of plants, fewest up to most, wider for a higher level", () => {
     const rows = [batch("B-1", 15, 300), batch("B-2", 13, 200, "Nera")];
     const [narrow, wide] = [ready(rows, "75", 0.5), ready(rows, "75", 0.95)];
-    for (const [at, { Fewest, Likely, Most }] of wide.entries()) {
+    for (const [at, { fewest, likely, most }] of wide.entries()) {
       const inner = narrow[at];
-      if (inner === undefined || inner.Month !== "2026-12") continue;
-      const order = [Fewest, inner.Fewest, Likely, inner.Most, Most] as number[];
+      if (inner === undefined || inner.month !== "2026-12") continue;
+      const order = [fewest, inner.fewest, likely, inner.most, most];
       expect(order).toEqual([...order].sort((a, b) => a - b));
       expect(order.every(Number.isInteger)).toBe(true);
-      expect(Fewest).toBeLessThan(inner.Fewest as number);
+      expect(fewest).toBeLessThan(inner.fewest);
     }
   });
 
@@ -152,7 +160,7 @@ describe("plants ready by month and variety", () => {
       ["2026-11-10", "B1", "Sweeping", ""],
     ]);
     const question = { ...questionOf([]), records };
-    expect(readyAnswer(question).remark).toBe("1 row left out: see BATCH_CHECK");
+    expect(readyPlants(question).remarks).toEqual([{ code: "rows-left-out", rows: 1 }]);
   });
 });
 
@@ -182,12 +190,12 @@ describe("plants ready against draws", () => {
     const shareBelow = (value: number) => sums.filter((one) => one < value).length / TIMES;
     for (const level of [0.8, 0.5]) {
       const all = ready(batches, "75", level).find(
-        ({ Month, Variety }) => Month === "2026-12" && Variety === "All",
+        ({ month, variety }) => month === "2026-12" && variety === null,
       );
       for (const [value, chance] of [
-        [all?.Fewest, (1 - level) / 2],
-        [all?.Likely, 0.5],
-        [all?.Most, (1 + level) / 2],
+        [all?.fewest, (1 - level) / 2],
+        [all?.likely, 0.5],
+        [all?.most, (1 + level) / 2],
       ] as const) {
         // Four standard errors of a share of the 1,000 draws that the answer is made of; the few
         // batches that are late by a month move it by as little as they are.
@@ -206,12 +214,12 @@ describe("plants ready against draws", () => {
       columns: COLUMNS,
       timetable: shortMethod("75"),
     });
-    const [stage] = rowsByName(stagesAnswer(question, believing));
-    const [month] = rowsByName(readyAnswer(question, believing));
+    const [stage] = stagesOf(question, believing).rows;
+    const [month] = readyPlants(question, believing).rows;
     for (const [ours, theirs] of [
-      [month?.Fewest, stage?.["Fewest ready"]],
-      [month?.Likely, stage?.["Likely ready"]],
-      [month?.Most, stage?.["Most ready"]],
+      [month?.fewest, stage?.fewestReady],
+      [month?.likely, stage?.likelyReady],
+      [month?.most, stage?.mostReady],
     ] as const) {
       // The shape of the beta and a thousand draws: 5 of 100 plants at most.
       expect(Math.abs((ours as number) - (theirs as number))).toBeLessThanOrEqual(15);
@@ -227,18 +235,16 @@ describe("plants ready against draws", () => {
         "Grafts made": 400,
       })),
     ]);
-    const [stage] = rowsByName(stagesAnswer(question));
-    const rows = rowsByName(readyAnswer(question)).filter(({ Variety }) => Variety === "All");
-    expect(rows.map(({ Month, Batches }) => [Month, Batches])).toEqual(
-      rows.map(({ Month }) => [
-        Month,
-        String(stage?.["Ready likely"]).startsWith(String(Month)) ? 1 : 0,
-      ]),
+    const [stage] = stagesOf(question).rows;
+    const rows = readyPlants(question).rows.filter(({ variety }) => variety === null);
+    const likely = iso(stage?.readyLikely ?? null) ?? "";
+    expect(rows.map(({ month, batches }) => [month, batches])).toEqual(
+      rows.map(({ month }) => [month, likely.startsWith(month) ? 1 : 0]),
     );
     // 112 days after 12 September is 2 January; some chance lies before the new year.
-    expect(day(String(stage?.["Ready likely"]))).toBeGreaterThanOrEqual(day("2027-01-01"));
-    expect(rows.map(({ Month }) => Month).slice(0, 2)).toEqual(["2026-12", "2027-01"]);
-    expect(rows[0]?.Most).toBeGreaterThan(0);
-    expect(rows[0]?.Fewest).toBe(0);
+    expect(day(likely)).toBeGreaterThanOrEqual(day("2027-01-01"));
+    expect(rows.map(({ month }) => month).slice(0, 2)).toEqual(["2026-12", "2027-01"]);
+    expect(rows[0]?.most).toBeGreaterThan(0);
+    expect(rows[0]?.fewest).toBe(0);
   });
 });

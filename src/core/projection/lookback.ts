@@ -1,25 +1,45 @@
-import { type Answer, type AnswerValue, columns } from "../answer";
+import type { Kinds } from "../answer";
 import { type CivilDay, daysLater } from "../dates/civil-day";
 import type { Batch } from "../records/batch";
-import { leftOutRemark, type Records } from "../records/records";
+import { type LeftOut, leftOut } from "../records/left-out";
+import type { Records } from "../records/records";
 import { type ProjectionQuestion, project } from "./project";
 import { isSilent } from "./silence";
 
-const COLUMNS = columns({
-  Batch: "text",
-  "Ready from": "day",
-  "Ready by": "day",
-  "Was ready": "day",
-  Fewest: "count",
-  Most: "count",
-  Were: "count",
-  "Day held": "text",
-  "Count held": "text",
-});
+export const LOOKBACK_COLUMNS = {
+  batch: "text",
+  readyFrom: "day",
+  readyBy: "day",
+  wasReady: "day",
+  fewest: "count",
+  most: "count",
+  were: "count",
+  dayHeld: "text",
+  countHeld: "text",
+} as const satisfies Kinds;
 
 export interface LookbackQuestion extends ProjectionQuestion {
   /** How many days before the as-of day to stand; whole, 1 or more. */
   readonly daysBefore: number;
+}
+
+/** What was forecast of a batch, and what came of it. */
+export interface LookbackRow {
+  readonly batch: string;
+  readonly readyFrom: CivilDay;
+  readonly readyBy: CivilDay;
+  readonly wasReady: CivilDay | null;
+  readonly fewest: number | null;
+  readonly most: number | null;
+  readonly were: number | null;
+  readonly dayHeld: boolean;
+  /** Null where no count was forecast, or none was made. */
+  readonly countHeld: boolean | null;
+}
+
+export interface Lookback {
+  readonly rows: readonly LookbackRow[];
+  readonly remarks: readonly LeftOut[];
 }
 
 /**
@@ -27,7 +47,7 @@ export interface LookbackQuestion extends ProjectionQuestion {
  * how it held. A batch is listed once its outcome is known: it was ready, or the whole range of
  * days is past.
  */
-export function lookbackAnswer(question: LookbackQuestion): Answer {
+export function lookback(question: LookbackQuestion): Lookback {
   const { records, asOf, daysBefore } = question;
   const then = daysLater(asOf, -daysBefore);
   const { batches, days, plants } = project({
@@ -41,8 +61,7 @@ export function lookbackAnswer(question: LookbackQuestion): Answer {
     const isKnown = day !== null && day <= asOf;
     return { day: isKnown ? day : null, count: isKnown ? (batch.counts[column] ?? null) : null };
   };
-  const rows: AnswerValue[][] = [];
-  const held = { days: 0, ofDays: 0, counts: 0, ofCounts: 0 };
+  const rows: LookbackRow[] = [];
   batches.forEach(({ state }, index) => {
     if (state === null || !state.open || state.reached === -1 || isSilent(state)) return;
     const { method } = state;
@@ -53,34 +72,22 @@ export function lookbackAnswer(question: LookbackQuestion): Answer {
     const now = records.batches[index] as Batch;
     const was = readyColumn(now, method.steps[method.ready]?.key ?? "");
     if (was.day === null && (now.closed || asOf <= range.by)) return;
-    const dayHeld = was.day !== null && was.day >= range.from && was.day <= range.by;
-    const countHeld =
-      count === null || was.count === null
-        ? null
-        : was.count >= count.fewest && was.count <= count.most;
-    held.ofDays += 1;
-    if (dayHeld) held.days += 1;
-    if (countHeld !== null) held.ofCounts += 1;
-    if (countHeld === true) held.counts += 1;
-    rows.push([
-      now.name,
-      range.from,
-      range.by,
-      was.day,
-      count?.fewest ?? null,
-      count?.most ?? null,
-      was.count,
-      dayHeld ? "yes" : "no",
-      countHeld === null ? null : countHeld ? "yes" : "no",
-    ]);
+    rows.push({
+      batch: now.name,
+      readyFrom: range.from,
+      readyBy: range.by,
+      wasReady: was.day,
+      fewest: count?.fewest ?? null,
+      most: count?.most ?? null,
+      were: was.count,
+      dayHeld: was.day !== null && was.day >= range.from && was.day <= range.by,
+      countHeld:
+        count === null || was.count === null
+          ? null
+          : was.count >= count.fewest && was.count <= count.most,
+    });
   });
-  rows.push([
-    rows.length === 0 ? "No batch was forecast then whose outcome is known now" : "Held",
-    ...Array<null>(6).fill(null),
-    held.ofDays === 0 ? null : `${held.days} of ${held.ofDays}`,
-    held.ofCounts === 0 ? null : `${held.counts} of ${held.ofCounts}`,
-  ]);
-  return { columns: COLUMNS, rows, remark: leftOutRemark(records) };
+  return { rows, remarks: leftOut(records) };
 }
 
 /**

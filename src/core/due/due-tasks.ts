@@ -1,24 +1,27 @@
-import { type Answer, type AnswerValue, columns } from "../answer";
+import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
 import { type BatchState, stateFinder } from "../projection/batch-state";
-import { leftOutRemark, type Records } from "../records/records";
+import type { Records } from "../records/records";
 import { methodFinder } from "../timetable/method-of-batch";
 import type { Step, Timetable } from "../timetable/timetable";
 import { taskWindow } from "./task-window";
 
-const COLUMNS = columns({
-  "Do on": "day",
-  Task: "text",
-  Batch: "text",
-  Place: "text",
-  Plants: "count",
-  From: "day",
-  By: "day",
-  Status: "text",
-  "Days late": "count",
-  Hours: "hours",
-  Caution: "text",
-});
+export const DUE_COLUMNS = {
+  doOn: "day",
+  task: "text",
+  batch: "text",
+  place: "text",
+  plants: "count",
+  from: "day",
+  by: "day",
+  status: "text",
+  daysLate: "count",
+  hours: "hours",
+  caution: "text",
+} as const satisfies Kinds;
+
+/** How a task stands on the as-of day: past its window, within it, or before it. */
+export type DueStatus = "late" | "due" | "coming";
 
 export interface DueQuestion {
   readonly records: Records;
@@ -39,7 +42,7 @@ export interface Task {
   readonly doOn: CivilDay;
   readonly from: CivilDay;
   readonly by: CivilDay;
-  readonly status: "late" | "due" | "coming";
+  readonly status: DueStatus;
   readonly daysLate: number;
   /** Null when the plants or the work rate are not known. */
   readonly hours: number | null;
@@ -85,24 +88,7 @@ function plannedBy({ planned }: BatchState, index: number): number | null {
   return planned === null || planned.at > index ? null : planned.plants;
 }
 
-export function dueAnswer(question: DueQuestion): Answer {
-  const rows = dueTasks(question).map((task): AnswerValue[] => [
-    task.doOn,
-    task.step.name,
-    task.batch,
-    task.place || null,
-    task.plants,
-    task.from,
-    task.by,
-    task.status,
-    task.daysLate,
-    task.hours === null ? null : Math.round(task.hours * 10) / 10,
-    task.step.caution || null,
-  ]);
-  return { columns: COLUMNS, rows, remark: leftOutRemark(question.records) };
-}
-
-const STATUS_ORDER = { late: 0, due: 1, coming: 2 } as const;
+const STATUS_ORDER: Readonly<Record<DueStatus, number>> = { late: 0, due: 1, coming: 2 };
 
 function soonestFirst(a: Task, b: Task): number {
   return (

@@ -1,0 +1,17 @@
+import { minifySync } from "@swc/core";
+
+/**
+ * A script once more made smaller, by a compressor that sees through more than the bundler's own: the
+ * spreadsheet loads every byte for each formula. Comments go; names of the top level stay.
+ *
+ * @param ascii whether all but ASCII is written by escapes
+ */
+export function smaller(code: string, { ascii }: { readonly ascii: boolean }): string {
+  return minifySync(code, {
+    compress: { ecma: 2020, passes: 2 },
+    mangle: true,
+    ecma: 2020,
+    module: false,
+    format: { comments: false, ecma: 2020, asciiOnly: ascii },
+  }).code;
+}

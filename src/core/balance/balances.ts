@@ -1,0 +1,99 @@
+import type { Kinds } from "../answer";
+import type { CivilDay } from "../dates/civil-day";
+import type { Batch } from "../records/batch";
+import { type LeftOut, leftOut } from "../records/left-out";
+import type { Records } from "../records/records";
+import { type BatchBalance, batchBalance } from "./batch-balance";
+
+export const BALANCE_COLUMNS = {
+  batch: "text",
+  started: "count",
+  culled: "count",
+  given: "count",
+  dispatched: "count",
+  shouldStand: "count",
+  lastCount: "count",
+  countedOn: "day",
+  unexplained: "count",
+  remarks: "text",
+} as const satisfies Kinds;
+
+/** What is to be said of a batch's balance. */
+export type BalanceRemark =
+  | { readonly code: "no-plants-counted" }
+  /** More plants left than came in. */
+  | { readonly code: "more-left-than-came" }
+  | { readonly code: "more-stand-than-should" }
+  | { readonly code: "left-after-count"; readonly left: number; readonly standing: number }
+  /** Closed while plants of the last count are not accounted for. */
+  | { readonly code: "closed-with"; readonly plants: number };
+
+/** Where the plants of a batch went; all null where none were ever counted. */
+export interface BalanceRow {
+  readonly batch: string;
+  readonly started: number | null;
+  readonly culled: number | null;
+  readonly given: number | null;
+  readonly dispatched: number | null;
+  readonly shouldStand: number | null;
+  readonly lastCount: number | null;
+  readonly countedOn: CivilDay | null;
+  readonly unexplained: number | null;
+  readonly remarks: readonly BalanceRemark[];
+}
+
+export interface Balances {
+  readonly rows: readonly BalanceRow[];
+  readonly remarks: readonly LeftOut[];
+}
+
+/** Where every plant of every batch went, one row a batch. */
+export function balances(records: Records): Balances {
+  return {
+    rows: records.batches.map((batch) => rowOf(batch, batchBalance(batch))),
+    remarks: leftOut(records),
+  };
+}
+
+const UNCOUNTED = {
+  started: null,
+  culled: null,
+  given: null,
+  dispatched: null,
+  shouldStand: null,
+  lastCount: null,
+  countedOn: null,
+  unexplained: null,
+  remarks: [{ code: "no-plants-counted" }],
+} as const;
+
+function rowOf(batch: Batch, balance: BatchBalance | null): BalanceRow {
+  if (balance === null) return { batch: batch.name, ...UNCOUNTED };
+  const { started, given, shouldStand, lastCount, countedOn, unexplained } = balance;
+  return {
+    batch: batch.name,
+    started,
+    culled: batch.culled,
+    given,
+    dispatched: batch.dispatched,
+    shouldStand,
+    lastCount,
+    countedOn,
+    unexplained,
+    remarks: remarksOn(batch, balance),
+  };
+}
+
+function remarksOn(batch: Batch, balance: BatchBalance): readonly BalanceRemark[] {
+  const { shouldStand, unexplained, leftSince, standing, lastCount } = balance;
+  const remarks: BalanceRemark[] = [];
+  if (shouldStand < 0) remarks.push({ code: "more-left-than-came" });
+  else if (unexplained < 0) remarks.push({ code: "more-stand-than-should" });
+  if (leftSince > 0 && !batch.closed) {
+    remarks.push({ code: "left-after-count", left: leftSince, standing });
+  }
+  if (batch.closed && lastCount > leftSince) {
+    remarks.push({ code: "closed-with", plants: lastCount - leftSince });
+  }
+  return remarks;
+}

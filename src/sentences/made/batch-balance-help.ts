@@ -1,0 +1,7 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const answers = (): string =>
+  "One row a batch. Unexplained is what should stand less what stands by the last count; below 0 when more stand than can.";
+
+export const sentence = (): string =>
+  "Where every plant of each batch went: culled, given, dispatched, standing or unexplained.";

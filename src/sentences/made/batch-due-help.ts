@@ -1,0 +1,10 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const answers = (): string =>
+  "One row a task, soonest first. Status is late, due or coming.";
+
+export const daysAhead = (): string =>
+  "How many days to look ahead.";
+
+export const sentence = (): string =>
+  "What is to be done, for which batch, where, between which days, and what is late.";

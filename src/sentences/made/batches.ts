@@ -1,0 +1,63 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+import { count, plural } from "../runtime";
+
+export const all = (): string =>
+  "All";
+
+export const closedWith = (d: { readonly plants: number }): string =>
+  plural(d.plants, { one: count(d.plants) + " plant was", other: count(d.plants) + " plants were" }) + " still there when it was closed.";
+
+export const coming = (): string =>
+  "coming";
+
+export const due = (): string =>
+  "due";
+
+export const held = (): string =>
+  "Held";
+
+export const heldOf = (d: { readonly held: number; readonly all: number }): string =>
+  count(d.held) + " of " + count(d.all);
+
+export const late = (): string =>
+  "late";
+
+export const leftAfterCount = (d: { readonly left: number; readonly standing: number }): string =>
+  count(d.left) + " left after the last count. " + plural(d.standing, { "0": "None stands", one: count(d.standing) + " stands", other: count(d.standing) + " stand" }) + " now.";
+
+export const moreLeft = (): string =>
+  "More plants left than came in.";
+
+export const moreStand = (): string =>
+  "More plants stand than should.";
+
+export const nextLate = (d: { readonly step: string; readonly by: string; readonly since: string }): string =>
+  d.step + " was due by " + d.by + ". Nothing recorded since " + d.since + ".";
+
+export const no = (): string =>
+  "no";
+
+export const noDates = (): string =>
+  "No day recorded, so we can't give dates.";
+
+export const noDayYet = (): string =>
+  "No day recorded yet.";
+
+export const noneHeld = (): string =>
+  "No batch that was forecast then has an outcome yet";
+
+export const noPlantsCounted = (): string =>
+  "No plants counted yet.";
+
+export const noSuchMethod = (): string =>
+  "The timetable doesn't have this method.";
+
+export const planned = (): string =>
+  "Planned.";
+
+export const setAside = (d: { readonly since: string }): string =>
+  "Nothing recorded since " + d.since + ", so no forecast counts it. Close it, or record what happened.";
+
+export const yes = (): string =>
+  "yes";

@@ -1,0 +1,31 @@
+import { type BalanceRemark, type DueStatus, type StageRemark, sentenceDay } from "../core";
+import * as text from "../sentences/made/batches";
+import type { SentencesOf } from "./sentence-of";
+
+/** What is to be said of where a batch stands. */
+export const STAGE_REMARKS: SentencesOf<StageRemark> = {
+  "set-aside": ({ since }) => text.setAside({ since: sentenceDay(since) }),
+  planned: text.planned,
+  "no-day-yet": text.noDayYet,
+  "no-dates": text.noDates,
+  "next-late": ({ step, by, since }) =>
+    text.nextLate({ step, by: sentenceDay(by), since: sentenceDay(since) }),
+  "no-plants-counted": text.noPlantsCounted,
+  "no-such-method": text.noSuchMethod,
+};
+
+/** What is to be said of a batch's balance. */
+export const BALANCE_REMARKS: SentencesOf<BalanceRemark> = {
+  "no-plants-counted": text.noPlantsCounted,
+  "more-left-than-came": text.moreLeft,
+  "more-stand-than-should": text.moreStand,
+  "left-after-count": text.leftAfterCount,
+  "closed-with": text.closedWith,
+};
+
+/** How a task stands on the day. */
+export const DUE_WORDS: Readonly<Record<DueStatus, () => string>> = {
+  late: text.late,
+  due: text.due,
+  coming: text.coming,
+};

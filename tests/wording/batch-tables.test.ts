@@ -1,0 +1,158 @@
+import { describe, expect, it } from "vitest";
+import { balances } from "../../src/core/balance/balances";
+import type { Cell } from "../../src/core/cells/cell";
+import { dueTasks } from "../../src/core/due/due-tasks";
+import { stagesOf } from "../../src/core/projection/batch-stages";
+import { stepsOf } from "../../src/core/projection/batch-steps";
+import { lookback } from "../../src/core/projection/lookback";
+import { readyPlants } from "../../src/core/projection/ready-plants";
+import { builtInTimetable } from "../../src/core/timetable/read-timetable";
+import * as header from "../../src/sentences/made/batch-columns";
+import * as text from "../../src/sentences/made/batches";
+import { rowsLeftOutOfCell } from "../../src/sentences/made/records";
+import {
+  balanceTable,
+  dueTable,
+  lookbackTable,
+  readyTable,
+  stagesTable,
+  stepsTable,
+} from "../../src/wording/batch-tables";
+import { groupText } from "../../src/wording/takes";
+import { reading } from "../core/records/reading";
+import { rowsByName } from "../support/answers";
+import { day } from "../support/days";
+
+const HEADER = ["Batch", "Variety", "Place", "Sown", "Seeds sown", "Grafted on", "Grafts made"];
+const OUTCOME = ["Take count day", "Takes", "Ready on", "Ready plants", "Dispatched", "Closed"];
+const ROWS: readonly (readonly Cell[])[] = [
+  ["B1", "Alba", "Bay 1", "", "", "2026-10-20", 100, "2026-11-20", 80, "", "", "", ""],
+  ["B2", "", "Bay 2", "", "", "2026-11-18", 60, "", "", "", "", "", ""],
+];
+const question = (rows = ROWS, asOf = "2026-11-25") => ({
+  records: reading([[...HEADER, ...OUTCOME], ...rows]),
+  ...{ timetable: builtInTimetable(), asOf: day(asOf), level: 0.8 },
+});
+const LOG = reading([
+  ["Day", "Batch", "Step", "Count"],
+  ["2026-11-18", "B1", "Grafting", 100],
+  ["2026-11-19", "B1", "Sweeping", ""],
+]);
+
+describe("every table of batches", () => {
+  const asked = { ...question(), records: LOG };
+  it.each([
+    ["stages", () => stagesTable(stagesOf(asked))],
+    ["steps", () => stepsTable(stepsOf(asked))],
+    ["ready", () => readyTable(readyPlants(asked))],
+    ["lookback", () => lookbackTable(lookback({ ...asked, daysBefore: 30 }))],
+    [
+      "due",
+      () =>
+        dueTable({
+          rows: dueTasks({ ...asked, daysAhead: 60 }),
+          remarks: stagesOf(asked).remarks,
+        }),
+    ],
+    ["balance", () => balanceTable(balances(asked.records))],
+  ])("of %s says what was left out, and each row fills its columns", (_, table) => {
+    const answer = table();
+    expect(answer.remark).toBe(rowsLeftOutOfCell({ rows: 1 }));
+    expect(rowsByName(answer).length).toBeGreaterThan(0);
+    for (const row of answer.rows) {
+      expect(
+        row.some((value) => value === undefined || (typeof value === "object" && value !== null)),
+      ).toBe(false);
+    }
+  });
+});
+
+describe("the stages as a table", () => {
+  it("say in words what should be looked at", () => {
+    const rows: readonly (readonly Cell[])[] = [
+      ["B1", "Alba", "Bay 1", "", "", "2026-05-09", 100],
+      ["B2", "Alba", "Bay 1", "", "", "2026-10-01", 100],
+      ["B3", "Alba", "Bay 1", "", "", "2026-12-10", ""],
+    ];
+    const table = rowsByName(stagesTable(stagesOf(question(rows))));
+    expect(table.map((row) => row[header.remark()])).toEqual([
+      text.setAside({ since: "9 May 2026" }),
+      text.nextLate({ step: "Take count", by: "5 Nov 2026", since: "1 Oct 2026" }),
+      text.planned(),
+    ]);
+  });
+});
+
+describe("plants ready as a table", () => {
+  it("call all together and a blank variety by name", () => {
+    const varieties = readyTable(readyPlants(question())).rows.map(([, variety]) => variety);
+    expect(new Set(varieties)).toEqual(new Set([groupText(""), "Alba", text.all()]));
+  });
+});
+
+describe("the look back as a table", () => {
+  it("closes with how many ranges held", () => {
+    const grafted = (name: string, more: readonly Cell[]) =>
+      [name, "Alba", "Bay 1", "", "", "2026-07-01", 100, "2026-08-01", 80, ...more] as const;
+    const rows = [grafted("B1", ["2026-10-22", 72]), grafted("B2", ["2026-08-20", 3])];
+    const table = lookbackTable(lookback({ ...question(rows), daysBefore: 100 }));
+    expect(rowsByName(table).map((row) => [row[header.batch()], row[header.dayHeld()]])).toEqual([
+      ["B1", text.yes()],
+      ["B2", text.no()],
+      [text.held(), text.heldOf({ held: 1, all: 2 })],
+    ]);
+    expect(table.rows.at(-1)?.slice(1, 7)).toEqual(Array(6).fill(null));
+  });
+
+  it("says so where nothing was forecast", () => {
+    const table = lookbackTable(lookback({ ...question([]), daysBefore: 100 }));
+    expect(table.rows).toEqual([[text.noneHeld(), ...Array(8).fill(null)]]);
+  });
+});
+
+describe("the due list as a table", () => {
+  it("has the status in words, hours to a tenth and blanks for what is not known", () => {
+    const rows = dueTasks({ ...question(), daysAhead: 60 });
+    const table = rowsByName(dueTable({ rows, remarks: [] }));
+    expect(table.map((row) => row[header.task()])).toEqual(rows.map(({ step }) => step.name));
+    const words = { late: text.late(), due: text.due(), coming: text.coming() };
+    expect(table.map((row) => row[header.status()])).toEqual(
+      rows.map(({ status }) => words[status]),
+    );
+    for (const row of table) {
+      expect(row[header.hours()]).not.toBe(0);
+      expect(row[header.caution()]).not.toBe("");
+    }
+  });
+});
+
+describe("the balance as a table", () => {
+  it("says what is odd in whole sentences", () => {
+    const gone = (dispatched: number, closed: Cell) =>
+      [
+        "",
+        "",
+        "",
+        "",
+        "2026-06-01",
+        100,
+        "2026-07-01",
+        80,
+        "2026-10-01",
+        70,
+        dispatched,
+        closed,
+      ] as const;
+    const rows: readonly (readonly Cell[])[] = [
+      ["B1", ...gone(120, "")],
+      ["B2", ...gone(30, "yes")],
+      ["B3", "Alba", "Bay 1", "", "", "2026-11-18", ""],
+    ];
+    const table = rowsByName(balanceTable(balances(question(rows).records)));
+    expect(table.map((row) => row[header.remarks()])).toEqual([
+      `${text.moreLeft()} ${text.leftAfterCount({ left: 120, standing: 0 })}`,
+      text.closedWith({ plants: 40 }),
+      text.noPlantsCounted(),
+    ]);
+  });
+});
