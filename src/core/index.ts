@@ -13,6 +13,7 @@ export {
 export { type Cell, cellText, type DayCell, type Grid, gridOf, isBlank } from "./cells/cell";
 export { nameList, quoted, shortened } from "./cells/quoted";
 export { readCount } from "./cells/read-count";
+export type { RowFault, RowNote, RowTrouble, SmallTable } from "./cells/row-trouble";
 export { errorShown, isLoading } from "./cells/upstream";
 export { checkAnswer, checkTroubles, tallySentence } from "./check/check-answer";
 export { costAnswer } from "./costs/cost-answer";
@@ -98,7 +99,8 @@ export { timetableAnswer } from "./timetable/timetable-answer";
 export { tabNames } from "./words/all-languages";
 export { lazily } from "./words/lazy-value";
 export { normalText } from "./words/normal-text";
-export { type PlannedWork, plannedWork, type WorkPart } from "./work/planned-work";
+export { type PlannedWork, plannedWork, WORK_COLUMNS, type WorkPart } from "./work/planned-work";
+export type { Proof } from "./work/proof";
 export { type ClosedDaysReading, isClosedDays, readClosedDays } from "./work/read-closed-days";
 export {
   CREW_HEADER,
@@ -107,5 +109,5 @@ export {
   crewRemarks,
   readCrew,
 } from "./work/read-crew";
-export { workNeedsAnswer } from "./work/work-needs-answer";
-export { workPlanAnswer } from "./work/work-plan-answer";
+export { NEEDS_COLUMNS, type NeedingStep, type WorkNeeds, workNeeds } from "./work/work-needs";
+export type { CrewRemark, NeedsRemark, PartRemark, WorkRemark } from "./work/work-remark";

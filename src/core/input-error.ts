@@ -1,7 +1,9 @@
+import type { TableFault } from "./cells/table-fault";
 import type { TakesFault } from "./takes/takes-fault";
+import type { WorkFault } from "./work/work-fault";
 
 /** What a caller got wrong, with its facts; src/wording says it to people. A capability adds its own. */
-export type InputFault = TakesFault;
+export type InputFault = TableFault | TakesFault | WorkFault;
 
 /** Codes of mistakes whose sentence still stands in core. */
 export type SaidCode =

@@ -1,4 +1,6 @@
-import { workNeedsAnswer } from "../core";
+import { workNeeds as needsOf } from "../core";
+import * as help from "../sentences/made/work-needs-help";
+import { needsTable } from "../wording/work-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { asOf, columns, records, timetable, wholeNumber } from "./parameter";
@@ -7,19 +9,18 @@ import { NEEDS_DAYS } from "./usual";
 
 export const workNeeds = functionOf(
   { records, timetable, asOf, days: wholeNumber(NEEDS_DAYS), columns },
-  ({ days, ...given }) => workNeedsAnswer({ ...given, daysAhead: days }),
+  ({ days, ...given }) => needsTable(needsOf({ ...given, daysAhead: days })),
 );
 
 export const workNeedsHelp: HelpOf<typeof workNeeds> = {
-  sentence: "What the tasks of the coming days need, how much, and from when on.",
+  sentence: help.sentence,
   parameters: {
     records: RECORDS,
     timetable: TIMETABLE,
     asOf: AS_OF,
-    days: "How many days to look ahead.",
+    days: help.days,
     columns: COLUMNS,
   },
-  answers:
-    "One row an item and unit: the needs per plant of the tasks that BATCH_DUE lists for as many days, times their plants. Pieces are rounded up.",
+  answers: help.answers,
   example: "=WORK_NEEDS(Records!A1:M7, , Settings!B1, 60)",
 };

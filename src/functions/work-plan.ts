@@ -1,4 +1,6 @@
-import { workPlanAnswer } from "../core";
+import { plannedWork } from "../core";
+import * as help from "../sentences/made/work-plan-help";
+import { workTable } from "../wording/work-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { asOf, closedDays, columns, crew, records, timetable, wholeNumber } from "./parameter";
@@ -7,23 +9,21 @@ import { PLANNED_DAYS } from "./usual";
 
 export const workPlan = functionOf(
   { records, timetable, crew, asOf, days: wholeNumber(PLANNED_DAYS), closedDays, columns },
-  (given) => workPlanAnswer(given),
+  (given) => workTable(plannedWork(given)),
 );
 
 export const workPlanHelp: HelpOf<typeof workPlan> = {
-  sentence: "Sets the tasks of the coming days into days and persons, or says why they don't fit.",
+  sentence: help.sentence,
   parameters: {
     records: RECORDS,
     timetable: TIMETABLE,
-    crew: "Your table of persons: Person, Tasks (blank for all), Hours a day, Off from, Off to.",
+    crew: help.crew,
     asOf: AS_OF,
-    days: "How many days to plan, 1 to 366.",
-    closedDays:
-      "A table with Day, and To for stretches, on which nobody works; a weekday's name closes every such day.",
+    days: help.days,
+    closedDays: help.closedDays,
     columns: COLUMNS,
   },
-  answers:
-    "What doesn't fit first, with the sum that proves it and the fewest hours more that mend it; then one row a person and part of a task, nearest to the usual days inside the tasks' windows. A task without known hours is a reminder on its usual day.",
+  answers: help.answers,
   example:
     "=WORK_PLAN(Records!A1:M7, Steps!A1:J8, Crew!A1:E3, Settings!B1, 14, 'Closed days'!A1:A2)",
 };

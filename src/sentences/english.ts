@@ -121,6 +121,10 @@ export const english = {
     sentence: "Every step of every batch: what is recorded, and what is expected of steps to come.",
   },
 
+  names: {
+    more: "{names, count} more",
+  },
+
   parameterHelp: {
     asOf: "The day to look from: a cell with a date.",
     asOfOrNone: "The day to look from. Leave it out to skip what needs a day.",
@@ -136,6 +140,43 @@ export const english = {
     rowsLeftOutOfCell:
       "{rows, plural, one {# row is} other {# rows are}} left out: see BATCH_CHECK.",
     rowsLeftOutOfPage: "{rows, plural, one {# row is} other {# rows are}} left out: see Check.",
+  },
+
+  smallTables: {
+    closedDays: "closed days",
+    crew: "crew",
+    endsBefore: "it ends before it begins",
+    holdsUnknown: "it does not say how many the place holds",
+    holdsUnread: "we can't read how many it holds, {why}",
+    moreThanDay: '"{found}" is more hours than a day has',
+    namedTwice: "{name} is there twice, the smaller number counts",
+    noDay: '"{found}" is not a day we can read',
+    noFirstDay: "it has no first day",
+    noHours: "{name} is left out: no hours a day.",
+    noItem: "it names no item",
+    noName: "it names nobody",
+    noPlace: "it names no place",
+    noPrice: "{item} has no price",
+    noStep: 'the timetable has no step "{found}"',
+    notByTime: "{item} needs a price by the hour or minute",
+    notHours: '"{found}" is not a number of hours',
+    notPrice: '"{found}" is not a price we can read',
+    notUnit: '"{found}" is not a unit we can read',
+    places: "places",
+    priceRange: "the price is out of range",
+    prices: "prices",
+    readAs: "read as {number, count}",
+    rowLeftOut: "Row {row} of {table} is left out: {why}.",
+    rowNoted: "Row {row} of {table}: {what}.",
+    secondPrice: "a second price of {item}, the higher counts",
+    weekdayEnd: "a weekday has no last day, so give each weekday a row",
+  },
+
+  tableFaults: {
+    daysOutOfRange: "days is 1 to {most}, not {found}",
+    noHeaderRow: "{argument} has no header row with {columns, list} in its first ten rows",
+    rowLoading: "a cell of {argument} row {row} is still loading",
+    rowShows: "a cell of {argument} row {row} shows {shown}",
   },
 
   takeColumns: {
@@ -208,31 +249,6 @@ export const english = {
       "One row a column, most first: how much of the spread between batches it goes with, its best and worst group, and a reading. What goes with takes need not cause them.",
     level: "How sure a link must be to be named, as a share.",
     sentence: "Which recorded columns go with good and bad takes, alone and beside the others.",
-  },
-
-  takeSummaryHelp: {
-    answers:
-      "One row a group: batches, grafted, taken, take rate with its range, and how much more batches differ than chance makes them.",
-    by: 'A column of the table, or several joined with "+".',
-    level: "How many of 100 such ranges should hold, as a share.",
-    sentence:
-      "Take rates by variety, grafter or any other column, with the range that the counts allow.",
-  },
-
-  takeTabs: {
-    columnGone:
-      'Nothing is compared: the records have no column "{name}" any more. Choose another in Set up',
-    noneChosen: "Nothing is compared. Choose in Set up what to compare",
-    noTakeRates: "No take rates: {why}. Add it, then make the tabs again in Set up",
-    nothingToEvenFor: "Nothing is compared: beside {by} there is no column to even takes for",
-  },
-
-  takeTrendHelp: {
-    answers:
-      "One row a period: its rate, the usual rate, the limits within which periods have always varied, and one of five readings: usual, low, high, drifting down, drifting up. A period whose takes are not all counted is marked as still open.",
-    by: 'A column whose groups are each followed on their own, or several joined with "+".',
-    period: 'Of grafting: "week", "month" or "quarter"; month if left out.',
-    sentence: "Take rates over time, and when one is out of the ordinary or drifting.",
   },
 
   takes: {
@@ -347,5 +363,120 @@ export const english = {
     trendSigns:
       "A dot is a period of grafting. The pale band is the usual up and down. A ring marks a period that is out of the ordinary, a hollow dot one whose takes are still being counted. The top is 100 %, the foot 0 %.",
     usualRate: "usual {rate, share}",
+  },
+
+  takeSummaryHelp: {
+    answers:
+      "One row a group: batches, grafted, taken, take rate with its range, and how much more batches differ than chance makes them.",
+    by: 'A column of the table, or several joined with "+".',
+    level: "How many of 100 such ranges should hold, as a share.",
+    sentence:
+      "Take rates by variety, grafter or any other column, with the range that the counts allow.",
+  },
+
+  takeTabs: {
+    columnGone:
+      'Nothing is compared: the records have no column "{name}" any more. Choose another in Set up',
+    noneChosen: "Nothing is compared. Choose in Set up what to compare",
+    noTakeRates: "No take rates: {why}. Add it, then make the tabs again in Set up",
+    nothingToEvenFor: "Nothing is compared: beside {by} there is no column to even takes for",
+  },
+
+  takeTrendHelp: {
+    answers:
+      "One row a period: its rate, the usual rate, the limits within which periods have always varied, and one of five readings: usual, low, high, drifting down, drifting up. A period whose takes are not all counted is marked as still open.",
+    by: 'A column whose groups are each followed on their own, or several joined with "+".',
+    period: 'Of grafting: "week", "month" or "quarter"; month if left out.',
+    sentence: "Take rates over time, and when one is out of the ordinary or drifting.",
+  },
+
+  work: {
+    dayRange: "{from} to {to}",
+    daysLate: "{days, plural, one {# day} other {# days}} late",
+    neededFor:
+      "{step} ({batches, plural, one {# batch} other {# batches}}, {plants, plural, one {# plant} other {# plants}})",
+    noFit: "doesn't fit",
+    noPlants: "no plants",
+    noRate: "hours unknown, no work rate in the timetable",
+    notBefore: "not before {day}",
+    notCounted: "hours unknown, plants not counted",
+    partOf: "part of {plants, count}",
+    plannedLater:
+      "{tasks, plural, one {# task waits} other {# tasks wait}} in part or whole until after {end}.",
+    tasksNotCounted:
+      "{tasks, plural, one {# task is} other {# tasks are}} left out: plants not counted.",
+    tooMuch: "Too much work, {days}.",
+    tooMuchNobody: "It takes {asked} hours, and nobody can do it.",
+    tooMuchSum: "It takes {asked} hours, and {there} are there. At least {short} more are needed.",
+  },
+
+  workColumns: {
+    amount: "Amount",
+    batch: "Batch",
+    by: "By",
+    day: "Day",
+    firstNeeded: "First needed",
+    hours: "Hours",
+    item: "Item",
+    neededFor: "For",
+    person: "Person",
+    place: "Place",
+    plants: "Plants",
+    remarks: "Remark",
+    task: "Task",
+    unit: "Unit",
+  },
+
+  workNeedsHelp: {
+    answers:
+      "One row an item and unit: the needs per plant of the tasks that BATCH_DUE lists for as many days, times their plants. Pieces are rounded up.",
+    days: "How many days to look ahead.",
+    sentence: "What the tasks of the coming days need, how much, and from when on.",
+  },
+
+  workPage: {
+    allUnrated:
+      "For all tasks no hours are known. They need a count of plants, and Per person-hour in the timetable.",
+    awayHands: "Not there:",
+    batches: "Batches",
+    by: "by {day}",
+    closed: "closed",
+    fits: "Nothing asks for too much: {hours} are taken.",
+    fitsRated: "Nothing with known hours asks for too much: {hours} are taken.",
+    fortnight: "The fortnight, day by day",
+    freeHands: "Nothing yet:",
+    hoursUnknown: "Hours not known",
+    madeCrew: "Made the tab {tab}. Fill in who is there and how many hours a day.",
+    makeCrew: "Make an empty Crew tab",
+    making: "Making the tab",
+    nobodyNamed: "The tab {tab} names nobody yet. Fill in a row a person under {columns, list}.",
+    noCrew:
+      "To see whether there are enough hands, make a tab called Crew: a row a person, with the columns {columns, list}.",
+    nothingPlanned: "Nothing is planned.",
+    personsFrom:
+      "Persons stand in the tab {tab}. Days in a tab called Closed days (column Day) would count as closed.",
+    personsFromClosed: "Persons stand in the tab {tab}, closed days in {closed}.",
+    planning: "Planning the fortnight",
+    plants: "{plants, plural, one {# plant} other {# plants}}",
+    tasks: "Tasks",
+    tooMuch: "too much",
+    tooMuchHelp:
+      "These days are marked “too much”. Hours left in them belong to people who can't do these tasks.",
+    unplaced:
+      "{tasks, plural, one {# task is} other {# tasks are}} not planned in these days, in part or whole",
+    unrated:
+      "For {tasks, plural, one {# task} other {# tasks}} no hours are known. They need a count of plants, and Per person-hour in the timetable.",
+    unratedTasks: "+ {tasks, plural, one {# task} other {# tasks}}",
+    whoCan: "Who can",
+  },
+
+  workPlanHelp: {
+    answers:
+      "First what doesn't fit, with the sum that proves it and the fewest hours more that would do. Then one row a person and part of a task, as near to the usual days as the hands allow. A task without known hours is a reminder on its usual day.",
+    closedDays:
+      "A table of days on which nobody works: Day, and To for several. A weekday's name closes every such day.",
+    crew: "Your table of persons: Person, Tasks (blank for all), Hours a day, Off from, Off to.",
+    days: "How many days to plan, 1 to 366.",
+    sentence: "Plans the tasks of the coming days by day and person, or says why they don't fit.",
   },
 } as const;

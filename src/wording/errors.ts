@@ -1,9 +1,17 @@
 import { InputError, type InputFault, nameList, shortened } from "../core";
+import * as tables from "../sentences/made/table-faults";
 import * as takes from "../sentences/made/take-faults";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
 
 /** What a caller got wrong, each as one sentence without its full stop, since more may follow. */
 const FAULTS: SentencesOf<InputFault> = {
+  "no-header-row": tables.noHeaderRow,
+  "row-not-ready": ({ argument, row, shown }) =>
+    shown === null
+      ? tables.rowLoading({ argument, row: String(row) })
+      : tables.rowShows({ argument, row: String(row), shown }),
+  "days-out-of-range": ({ most, found }) =>
+    tables.daysOutOfRange({ most: String(most), found: String(found) }),
   "no-such-column": ({ argument, name, known }) =>
     takes.noSuchColumn({ argument, name: shortened(name), known: nameList(known) }),
   "compared-and-evened": ({ argument, name }) =>

@@ -1,6 +1,7 @@
-import { checkTroubles, InputError, summedTakes, workPlanAnswer } from "../core";
+import { checkTroubles, InputError, plannedWork, summedTakes } from "../core";
 import { noTakeRates } from "../sentences/made/take-tabs";
 import { errorSentence } from "../wording/errors";
+import { workTable } from "../wording/work-tables";
 import { crewAsCalled } from "./called-crew";
 import { crewTabs } from "./crew-tabs";
 import { tasksNow } from "./due-tab";
@@ -140,7 +141,7 @@ function planRows(now: RecordsNow, crew: Sheet, closed: Sheet | null): CellOut[]
       crew: crewAsCalled(now, crew, true),
       closedDays: door.closedDays(closed?.getDataRange().getValues() ?? "", asOf),
     };
-    return door.out(workPlanAnswer(question));
+    return door.out(workTable(plannedWork(question)));
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     return [[`No work plan: ${errorSentence(error)}`]];

@@ -6,6 +6,7 @@ import {
   plannedWork,
   type WorkPart,
 } from "../core";
+import { workRemarks } from "../wording/work-remarks";
 import { crewAsCalled } from "./called-crew";
 import { crewTabs } from "./crew-tabs";
 import type { RecordsNow } from "./records-tab";
@@ -28,12 +29,12 @@ export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean):
   if (tabs.crew === null) return { ...tabNames, ...nothing };
   const crew = crewAsCalled(now, tabs.crew, initials);
   if (crew.crew.length === 0) {
-    return { ...tabNames, ...nothing, remark: crewRemarks(crew).join("; ") || null };
+    return { ...tabNames, ...nothing, remark: workRemarks(crewRemarks(crew), "page") };
   }
   const closedDays = door.closedDays(tabs.closed?.getDataRange().getValues() ?? "", asOf);
   const days = wholeDays(asked);
   const plan = plannedWork({ records, timetable, asOf, days, crew, closedDays });
-  const { placed, leftOver, later, persons, proofs, remark } = plan;
+  const { placed, leftOver, later, persons, proofs, remarks } = plan;
   const hoursOn = new Map<CivilDay, number>();
   for (const { day, hours } of placed) {
     if (day !== null) hoursOn.set(day, (hoursOn.get(day) ?? 0) + (hours ?? 0));
@@ -41,7 +42,7 @@ export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean):
   return {
     ...tabNames,
     persons,
-    remark,
+    remark: workRemarks(remarks, "page"),
     days: plan.days.map(
       ({ day, isClosed, there }): PlannedDay => ({
         day: isoDay(day),
@@ -52,11 +53,7 @@ export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean):
         isOverloaded: proofs.some(({ from, to }) => from <= day && day <= to),
       }),
     ),
-    overloads: proofs.map(({ from, to, ...words }) => ({
-      ...words,
-      from: isoDay(from),
-      to: isoDay(to),
-    })),
+    overloads: proofs,
     parts: placed.map(plainPart),
     unassigned: [...leftOver, ...later].map(plainPart),
   };
@@ -72,7 +69,7 @@ function plainPart({ day, task, plants, hours, person, remarks }: WorkPart): Pla
     hours,
     person,
     by: isoDay(task.by),
-    remark: remarks.join("; "),
+    remarks,
     counted: task.step.counted,
     caution: task.step.caution,
   };

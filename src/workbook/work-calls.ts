@@ -1,4 +1,6 @@
-/** What the sidebar asks about the coming work, and what it is told. Days are ISO text. */
+import type { PartRemark, Proof } from "../core";
+
+/** What the sidebar asks about the coming work, and what it is told. Days are ISO text, but in codes. */
 
 export interface WorkRequest {
   /** How many days from the as-of day on, 1 to 366. */
@@ -23,9 +25,12 @@ export interface WorkAnswer {
   readonly parts: readonly PlannedPart[];
   /** Tasks and parts that are set into none of the days. */
   readonly unassigned: readonly PlannedPart[];
-  /** What could not be used, in a sentence; null where all was. */
+  /** What could not be used, as the page shows it; null where all was. */
   readonly remark: string | null;
 }
+
+/** A stretch of days that asks for more than is there, with its sum. */
+export type WorkOverload = Proof;
 
 export interface PlannedDay {
   readonly day: string;
@@ -40,17 +45,6 @@ export interface PlannedDay {
   readonly isOverloaded: boolean;
 }
 
-export interface WorkOverload {
-  readonly from: string;
-  readonly to: string;
-  readonly tasks: string;
-  readonly batches: string;
-  /** Who can do them; empty when nobody can. */
-  readonly persons: string;
-  /** These days, this much asked, this much there, and what mends it. */
-  readonly sentence: string;
-}
-
 export interface PlannedPart {
   /** Null for what is set into none of the days. */
   readonly day: string | null;
@@ -63,8 +57,7 @@ export interface PlannedPart {
   /** Null for what nobody does, and for reminders that ask for no known hours. */
   readonly person: string | null;
   readonly by: string;
-  /** Empty where there is nothing to say. */
-  readonly remark: string;
+  readonly remarks: readonly PartRemark[];
   /** Whether plants are counted at this step. */
   readonly counted: boolean;
   /** Empty where there is none. */

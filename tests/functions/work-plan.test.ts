@@ -1,6 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { daysOutOfRange } from "../../src/sentences/made/table-faults";
+import * as text from "../../src/sentences/made/work";
+import { partRemarks, tooMuchDays, tooMuchSum } from "../../src/wording/work";
 import { ask, askTable } from "../support/ask";
+import { day } from "../support/days";
 
 const AS_OF = "2026-11-25";
 const TIMETABLE = [
@@ -41,7 +45,7 @@ describe("WORK_PLAN", () => {
     expect(sum(rows, "Hours")).toBeCloseTo(33.3, 9);
     for (const row of rows) {
       expect(Number.isInteger(row.Plants)).toBe(true);
-      expect(row.Remark).toBe("part of 333");
+      expect(row.Remark).toBe(text.partOf({ plants: 333 }));
     }
   });
 
@@ -61,11 +65,12 @@ describe("WORK_PLAN", () => {
     const rows = plan([batch("B1", 1500)], alone);
     expect(rows[0]).toMatchObject({
       ...{ Day: "", Task: "Grafting", Batch: "B1", Hours: "", Person: "Ana", By: "2026-12-10" },
-      Remark:
-        "Too much for these days: 25 Nov 2026 to 10 Dec 2026: 150 hours are asked, 128 hours are there; 22 hours more in these days are the fewest that mend it",
+      Remark: `${tooMuchDays({ from: day(AS_OF), to: day("2026-12-10") })} ${tooMuchSum({ persons: ["Ana"], asked: 150, there: 128, short: 22 })}`,
     });
     expect(rows[1]).toMatchObject({ Day: "", Hours: 22, Plants: 220 });
-    expect(rows[1]?.Remark).toBe("doesn't fit; part of 1500");
+    expect(rows[1]?.Remark).toBe(
+      partRemarks([{ code: "does-not-fit" }, { code: "part-of", plants: 1500 }]),
+    );
     const helper = (hours: number) => [...alone, ["Cy", hours, "2026-11-26"]];
     const withOff = (hours: number) => [
       ["Person", "Hours a day", "Off from"],
@@ -74,7 +79,9 @@ describe("WORK_PLAN", () => {
         .map((row) => [...row, ""].slice(0, 3)),
     ];
     expect(plan([batch("B1", 1500)], withOff(22)).some((row) => row.Day === "")).toBe(false);
-    expect(plan([batch("B1", 1500)], withOff(21.9))[0]?.Remark).toContain("0.1 hours more");
+    expect(plan([batch("B1", 1500)], withOff(21.9))[0]?.Remark).toContain(
+      text.tooMuchSum({ asked: "150", there: "149.9", short: "0.1" }),
+    );
   });
 
   it("says that nobody can do a task", () => {
@@ -84,7 +91,7 @@ describe("WORK_PLAN", () => {
     ];
     expect(plan([batch("B1", 80)], crew)[0]).toMatchObject({
       ...{ Task: "Grafting", Person: "" },
-      Remark: expect.stringContaining("8 hours are asked, nobody can do them; 8 hours more"),
+      Remark: expect.stringContaining(text.tooMuchNobody({ asked: "8" })),
     });
   });
 
@@ -96,7 +103,7 @@ describe("WORK_PLAN", () => {
       {
         ...{ Day: "2026-11-30", Task: "First release", Batch: "B1", Place: "Bay 1", Plants: 90 },
         ...{ Hours: "", Person: "", By: "2026-12-03" },
-        Remark: "hours not known: no work rate in the timetable",
+        Remark: text.noRate(),
       },
     ]);
   });
@@ -104,7 +111,7 @@ describe("WORK_PLAN", () => {
   it("says what is late, and when there is no time for it", () => {
     const late = batch("B1", 80, "2026-08-10");
     const [row] = plan([late]);
-    expect(row).toMatchObject({ Day: "2026-11-25", Remark: "7 days late" });
+    expect(row).toMatchObject({ Day: "2026-11-25", Remark: text.daysLate({ days: 7 }) });
     const away = [
       ["Person", "Hours a day", "Off from", "Off to"],
       ["Ana", 8, "2026-11-01", "2026-12-20"],
@@ -113,7 +120,10 @@ describe("WORK_PLAN", () => {
     expect(waits).toMatchObject({
       Day: "",
       Hours: 8,
-      Remark: "not before 9 Dec 2026; 7 days late",
+      Remark: partRemarks([
+        { code: "not-before", day: day("2026-12-09") },
+        { code: "days-late", days: 7 },
+      ]),
     });
   });
 
@@ -144,7 +154,7 @@ describe("WORK_PLAN", () => {
     for (const days of [0, 367]) {
       expect(() =>
         ask("WORK_PLAN", [[HEADER, batch("B1", 8)], TIMETABLE, CREW, AS_OF, days]),
-      ).toThrow("days must be 1 to 366");
+      ).toThrow(daysOutOfRange({ most: "366", found: String(days) }));
     }
     expect(() => ask("WORK_PLAN", [[HEADER, batch("B1", 8)], TIMETABLE, "", AS_OF])).toThrow(
       "crew is missing",

@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
+import { noCrew } from "../../src/sentences/made/work-page";
 import { fixedAnswers } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
 import { work } from "./work-answers";
@@ -68,7 +69,7 @@ describe("the round sheet by person", () => {
   it("says what is missing instead of printing nothing", async () => {
     answer = { ...work, crewTab: null, persons: [], days: [], parts: [], unassigned: [] };
     await print();
-    await page.getByText(/make a tab called Crew with a row a person/).waitFor();
+    await page.getByText(noCrew({ columns: work.crewHeader })).waitFor();
     answer = { ...work, parts: [], unassigned: [] };
     await print();
     await page.getByText("Nothing to print: the list is empty.").waitFor();

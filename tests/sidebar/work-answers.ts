@@ -1,16 +1,19 @@
 import type { PlannedPart, WorkAnswer } from "../../src/workbook/sidebar-calls";
+import { day } from "../support/days";
 
 export const FIRST_RELEASE_CAUTION =
   "Blades: slit the wrap on the side away from the union and away from the hand.";
 
 const part: PlannedPart = {
   ...{ day: "2026-11-25", task: "First release", batch: "H26-039", place: "Bay 2 north" },
-  ...{ plants: 104, hours: 2.6, person: "Kesto", by: "2026-11-16", remark: "9 days late" },
+  ...{ plants: 104, hours: 2.6, person: "Kesto", by: "2026-11-16" },
+  remarks: [{ code: "days-late", days: 9 }],
   ...{ counted: false, caution: FIRST_RELEASE_CAUTION },
 };
 const grafting: PlannedPart = {
   ...{ ...part, task: "Grafting", batch: "H26-051", place: "Bay 1 south", plants: 200 },
-  ...{ hours: 6, by: "2026-12-01", remark: "part of 420", counted: true },
+  ...{ hours: 6, by: "2026-12-01", counted: true },
+  remarks: [{ code: "part-of", plants: 420 }],
   caution: "Blades cut: cut away from the hand.",
 };
 
@@ -33,10 +36,9 @@ export const work: WorkAnswer = {
   days: plannedDays,
   overloads: [
     {
-      ...{ from: "2026-11-26", to: "2026-11-30", tasks: "Grafting, First release" },
-      ...{ batches: "H26-051, H26-052", persons: "Kesto, Mirel" },
-      sentence:
-        "Too much for these days: 26 Nov 2026 to 30 Nov 2026: 58.5 hours are asked, 50 hours are there; 8.5 hours more in these days are the fewest that mend it",
+      ...{ from: day("2026-11-26"), to: day("2026-11-30"), tasks: ["Grafting", "First release"] },
+      ...{ batches: ["H26-051", "H26-052"], persons: ["Kesto", "Mirel"] },
+      ...{ asked: 58.5, there: 50, short: 8.5 },
     },
   ],
   parts: [
@@ -45,17 +47,17 @@ export const work: WorkAnswer = {
     {
       ...{ ...part, task: "Union closed", batch: "H26-028", plants: 1090, hours: null },
       ...{ person: null, by: "2026-12-10", caution: "" },
-      remark: "hours not known: no work rate in the timetable",
+      remarks: [{ code: "no-work-rate" }],
     },
     { ...grafting, day: "2026-11-26", plants: 210 },
   ],
   unassigned: [
     {
       ...{ ...grafting, day: null, batch: "H26-052", plants: 283, hours: 8.5, person: null },
-      remark: "doesn't fit; part of 400",
+      remarks: [{ code: "does-not-fit" }, { code: "part-of", plants: 400 }],
     },
   ],
-  remark: 'crew row 4 left out: "many" is no number of hours a day',
+  remark: "row 4 of crew is left out",
 };
 
 /** Everything that the page may ask, answered. */

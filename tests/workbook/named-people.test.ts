@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { noHours } from "../../src/sentences/made/small-tables";
 import * as takeTabs from "../../src/sentences/made/take-tabs";
 import { groupAlone } from "../../src/sentences/made/takes";
 import { namedIn, namedNursery } from "../sidebar/named-nursery";
@@ -94,7 +95,7 @@ describe("with initials wanted", () => {
     const alone = groupAlone({ group: "M. A.", stratum: "Nera" });
     expect(after.flat().join()).toContain(alone);
     expect(nursery.sheet("Takes compared").getRange("A3").getFormula()).toBe("");
-    expect(text(nursery, "Work plan")).toContain("K. O. left out: no hours a day");
+    expect(text(nursery, "Work plan")).toContain(noHours({ name: "K. O." }));
     expect(nursery.ask("sidebarOpen", null).setUp?.initials).toBe(true);
   });
 
@@ -151,7 +152,7 @@ describe("with initials wanted", () => {
     const work = nursery.ask("sidebarWork", { days: 14, initials: true });
     expect(namedIn(JSON.stringify(work))).toEqual([]);
     expect([...work.persons].sort()).toEqual(["A.", "K.", "K. 2", "M. A.", "M. A. 2"]);
-    expect(work.remark).toContain("K. O. left out: no hours a day");
+    expect(work.remark).toContain(noHours({ name: "K. O." }));
   });
 });
 

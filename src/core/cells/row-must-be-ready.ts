@@ -2,7 +2,7 @@ import { InputError } from "../input-error";
 import type { HeadedTable } from "./headed-table";
 import { errorShown, isLoading } from "./upstream";
 
-/** A row whose cells are not calculated yet would silently lack something. */
+/** A row whose cells are not calculated yet would silently lack something. @throws InputError "row-not-ready" */
 export function rowMustBeReady<Field extends string>(
   argument: string,
   table: HeadedTable<Field>,
@@ -12,7 +12,6 @@ export function rowMustBeReady<Field extends string>(
     const cell = table.cell(row, field);
     const error = errorShown(cell);
     if (error === null && !isLoading(cell)) continue;
-    const what = error === null ? "is still loading" : `shows ${error}`;
-    throw new InputError("not-ready-yet", `a cell of ${argument} row ${row + 1} ${what}`);
+    throw new InputError({ code: "row-not-ready", argument, row: row + 1, shown: error });
   }
 }

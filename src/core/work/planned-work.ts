@@ -1,8 +1,9 @@
+import type { Kinds } from "../answer";
 import { type CivilDay, daysLater } from "../dates/civil-day";
-import { sentenceDay } from "../dates/day-text";
 import { dueTasks, type Task } from "../due/due-tasks";
 import { InputError } from "../input-error";
-import { leftOutRemark, type Records } from "../records/records";
+import { leftOut } from "../records/left-out";
+import type { Records } from "../records/records";
 import type { Timetable } from "../timetable/timetable";
 import { type ClosedDays, hundredthsOn, isClosed } from "./crew";
 import { hoursOf, hundredthsAsked } from "./hundredths";
@@ -11,6 +12,7 @@ import { type Proof, proofOf, type TimedTask } from "./proof";
 import type { ClosedDaysReading } from "./read-closed-days";
 import { type CrewReading, crewRemarks } from "./read-crew";
 import { inTaskOrder, runningRounds } from "./task-parts";
+import type { PartRemark, WorkRemark } from "./work-remark";
 
 export interface WorkPlanQuestion {
   readonly records: Records;
@@ -22,6 +24,19 @@ export interface WorkPlanQuestion {
   readonly closedDays: ClosedDaysReading;
 }
 
+/** The columns of a row of the plan. */
+export const WORK_COLUMNS = {
+  day: "day",
+  task: "text",
+  batch: "text",
+  place: "text",
+  plants: "count",
+  hours: "hours",
+  person: "text",
+  by: "day",
+  remarks: "text",
+} as const satisfies Kinds;
+
 /** A task or a part of one: who does it on which day, or why nobody does. */
 export interface WorkPart {
   /** Null for what is set into none of the days. */
@@ -32,8 +47,7 @@ export interface WorkPart {
   /** Null when not known, or when there is nothing to do. */
   readonly hours: number | null;
   readonly person: string | null;
-  /** What there is to say of it, parts of a sentence. */
-  readonly remarks: readonly string[];
+  readonly remarks: readonly PartRemark[];
 }
 
 export interface WorkDay {
@@ -53,7 +67,7 @@ export interface PlannedWork {
   readonly later: readonly WorkPart[];
   readonly days: readonly WorkDay[];
   readonly persons: readonly string[];
-  readonly remark: string | null;
+  readonly remarks: readonly WorkRemark[];
 }
 
 const MOST_DAYS = 366;
@@ -64,12 +78,12 @@ const DAYS_BEYOND = 60;
  * The coming days' tasks by day and person, what does not fit into them, and the hours that are
  * there. The order of the rows of records and crew does not matter.
  *
- * @throws InputError "argument-unreadable" when days is not 1 to 366
+ * @throws InputError "days-out-of-range"
  */
 export function plannedWork(question: WorkPlanQuestion): PlannedWork {
   const { records, timetable, asOf, days, crew, closedDays } = question;
   if (!(days >= 1 && days <= MOST_DAYS)) {
-    throw new InputError("argument-unreadable", `days must be 1 to ${MOST_DAYS}; found ${days}`);
+    throw new InputError({ code: "days-out-of-range", most: MOST_DAYS, found: days });
   }
   const end = daysLater(asOf, days - 1);
   const tasks = [...dueTasks({ records, timetable, asOf, daysAhead: days - 1 })].sort(inTaskOrder);
@@ -106,7 +120,7 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
     const part = (
       index: number,
       { day, person }: Pick<WorkPart, "day" | "person">,
-      more: readonly string[],
+      more: readonly PartRemark[],
     ): WorkPart => ({
       day,
       task,
@@ -116,17 +130,19 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
       remarks: [
         ...more,
         ...lateness(task),
-        ...(amounts[index] === asked[at] ? [] : [`part of ${task.plants}`]),
+        ...(amounts[index] === asked[at]
+          ? []
+          : [{ code: "part-of", plants: task.plants ?? 0 } as const]),
       ],
     });
     const nowhere = { day: null, person: null };
     shown.forEach(({ day, person }, index) => {
       placed.push(part(index, { day, person: persons[person] ?? null }, []));
     });
-    if (unplaced > 0) leftOver.push(part(shown.length, nowhere, ["doesn't fit"]));
+    if (unplaced > 0) leftOver.push(part(shown.length, nowhere, [{ code: "does-not-fit" }]));
     if (waiting === 0) return;
     (task.status === "late" ? leftOver : later).push(
-      part(shown.length + 1, nowhere, [`not before ${sentenceDay(daysLater(end, 1))}`]),
+      part(shown.length + 1, nowhere, [{ code: "not-before", day: daysLater(end, 1) }]),
     );
   });
   for (const task of tasks) {
@@ -136,14 +152,8 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
   }
   // Sorting keeps the order of tasks among the parts of one person and day.
   placed.sort((a, b) => Number(a.day) - Number(b.day) || compare(a.person, b.person));
-  const remarks = [
-    leftOutRemark(records),
-    ...crewRemarks(crew),
-    ...closedDays.troubles,
-    later.length === 0
-      ? null
-      : `${later.length} ${later.length === 1 ? "task" : "tasks"} in part or whole planned after ${sentenceDay(end)}`,
-  ].filter((one) => one !== null);
+  const remarks: WorkRemark[] = [...leftOut(records), ...crewRemarks(crew), ...closedDays.troubles];
+  if (later.length > 0) remarks.push({ code: "planned-later", tasks: later.length, end });
   return {
     leftOver,
     placed,
@@ -151,7 +161,7 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
     persons,
     proofs: plan.overloads.map((one) => proofOf(one, timed, persons)),
     days: Array.from({ length: days }, (_, at) => workDay(question, daysLater(asOf, at))),
-    remark: remarks.join("; ") || null,
+    remarks,
   };
 }
 
@@ -165,20 +175,20 @@ function workDay({ crew, closedDays }: WorkPlanQuestion, day: CivilDay): WorkDay
 }
 
 function reminder(task: Task, day: CivilDay): WorkPart {
-  const missing = task.plants === null ? "plants not counted" : "no work rate in the timetable";
-  const why = task.hours === 0 ? "no plants" : `hours not known: ${missing}`;
+  const missing = task.plants === null ? "not-counted" : "no-work-rate";
+  const code = task.hours === 0 ? "no-plants" : missing;
   return {
     day,
     task,
     plants: task.plants,
     hours: null,
     person: null,
-    remarks: [...lateness(task), why],
+    remarks: [...lateness(task), { code }],
   };
 }
 
-function lateness({ daysLate }: Task): string[] {
-  return daysLate === 0 ? [] : [`${daysLate} ${daysLate === 1 ? "day" : "days"} late`];
+function lateness({ daysLate }: Task): PartRemark[] {
+  return daysLate === 0 ? [] : [{ code: "days-late", days: daysLate }];
 }
 
 /** The usual day, else the open day nearest to it in the window, the later first. */

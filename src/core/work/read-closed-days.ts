@@ -1,6 +1,7 @@
 import { cellText, type Grid, isBlank } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
 import { rowMustBeReady } from "../cells/row-must-be-ready";
+import type { RowFault, RowTrouble } from "../cells/row-trouble";
 import type { CivilDay } from "../dates/civil-day";
 import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
@@ -44,15 +45,15 @@ export function isClosedDays(grid: Grid): boolean {
 
 export interface ClosedDaysReading {
   readonly closed: ClosedDays;
-  /** What could not be used, one sentence part each. */
-  readonly troubles: readonly string[];
+  /** What could not be used. */
+  readonly troubles: readonly RowTrouble[];
 }
 
 /**
  * Reads the days on which nobody works: days, stretches of days, or weekdays by their names.
  *
  * @param grid null where no day is closed
- * @throws InputError "no-header"; "not-ready-yet" when a cell shows an error or is still loading
+ * @throws InputError "no-header-row"; "row-not-ready" when a cell shows an error or is still loading
  */
 export function readClosedDays(
   grid: Grid | null,
@@ -61,10 +62,7 @@ export function readClosedDays(
   if (grid === null) return { closed: NEVER_CLOSED, troubles: [] };
   const table = headedTable(grid, closedWords(), ["day"]);
   if (table === null) {
-    throw new InputError(
-      "no-header",
-      "closedDays has no header row with Day in its first ten rows",
-    );
+    throw new InputError({ code: "no-header-row", argument: "closedDays", columns: ["Day"] });
   }
   const readStretch = stretchReader(table, {
     from: "day",
@@ -73,20 +71,21 @@ export function readClosedDays(
   });
   const stretches: DayStretch[] = [];
   const weekdays = new Set<number>();
-  const troubles: string[] = [];
+  const troubles: RowTrouble[] = [];
   for (const row of table.rows) {
     rowMustBeReady("closedDays", table, row);
-    const say = (what: string) => troubles.push(`closed days row ${row + 1} left out: ${what}`);
+    const leaveOut = (why: RowFault) =>
+      troubles.push({ code: "row-left-out", table: "closed-days", row: row + 1, why });
     const weekday = weekdayNamed(cellText(table.cell(row, "day")));
     if (weekday !== null) {
       if (isBlank(table.cell(row, "to"))) weekdays.add(weekday);
-      else say("a weekday has no last day; write each weekday in its own row");
+      else leaveOut({ code: "weekday-with-last-day" });
       continue;
     }
     const stretch = readStretch(row);
-    if (typeof stretch === "string") say(stretch);
-    else if (stretch === null) continue;
-    else if (stretch.from === null) say("no first day");
+    if (stretch === null) continue;
+    if ("code" in stretch) leaveOut(stretch);
+    else if (stretch.from === null) leaveOut({ code: "no-first-day" });
     else stretches.push(stretch);
   }
   return { closed: { stretches, weekdays }, troubles };

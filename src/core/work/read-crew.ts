@@ -1,7 +1,8 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
-import { quoted, shortened } from "../cells/quoted";
+import { shortened } from "../cells/quoted";
 import { rowMustBeReady } from "../cells/row-must-be-ready";
+import type { RowFault, RowTrouble } from "../cells/row-trouble";
 import type { CivilDay } from "../dates/civil-day";
 import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
@@ -12,6 +13,7 @@ import { stepKey } from "../words/step-key";
 import type { DayStretch, Person } from "./crew";
 import { hundredthsThere } from "./hundredths";
 import { stretchReader } from "./stretches";
+import type { CrewRemark } from "./work-remark";
 
 const crewWords = lazily(() => {
   const headers = tableWords("crew");
@@ -40,8 +42,8 @@ export interface CrewReading {
   readonly crew: readonly Person[];
   /** Whom no row gives hours, so that nothing can be planned with them. */
   readonly withoutHours: readonly string[];
-  /** What else could not be used, one sentence part each; no person is named in them. */
-  readonly troubles: readonly string[];
+  /** What else could not be used; no person is named in them. */
+  readonly troubles: readonly RowTrouble[];
 }
 
 export interface CrewHabits {
@@ -75,15 +77,13 @@ function crewTable(grid: Grid) {
  * Reads the table of persons. Rows of one name are one person: with every time off, every task
  * named, and the fewest hours. A row that can't be read is left out and said.
  *
- * @throws InputError "no-header"; "not-ready-yet" when a cell shows an error or is still loading
+ * @throws InputError "no-header-row"; "row-not-ready" when a cell shows an error or is still loading
  */
 export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits): CrewReading {
   const table = crewTable(grid);
   if (table === null) {
-    throw new InputError(
-      "no-header",
-      "crew has no header row with Person and Hours a day in its first ten rows",
-    );
+    const columns = [CREW_HEADER[0], CREW_HEADER[2]];
+    throw new InputError({ code: "no-header-row", argument: "crew", columns });
   }
   const readOff = stretchReader(table, {
     from: "offFrom",
@@ -91,20 +91,24 @@ export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits
     habits: { asOf, localeOrder, openEnd: true },
   });
   const rowsOf = new Map<string, CrewRow[]>();
-  const troubles: string[] = [];
+  const troubles: RowTrouble[] = [];
   for (const row of table.rows) {
     rowMustBeReady("crew", table, row);
-    const say = (what: string) => troubles.push(`crew row ${row + 1} left out: ${what}`);
+    const at = { table: "crew", row: row + 1 } as const;
+    const leaveOut = (why: RowFault) => troubles.push({ code: "row-left-out", ...at, why });
     const name = cellText(table.cell(row, "person"));
     const hours = readHours(table.cell(row, "hours"));
     const off = readOff(row);
-    if (name === "") say("no name");
-    else if (typeof hours === "string") say(hours);
-    else if (typeof off === "string") say(off);
+    if (name === "") leaveOut({ code: "nobody-named" });
+    else if (typeof hours === "object" && hours !== null) leaveOut(hours);
+    else if (off !== null && "code" in off) leaveOut(off);
     else {
       const skills = readSkills(table.cell(row, "tasks"), stepKeys);
       const unknown = (skills ?? []).filter((one) => !stepKeys.has(stepKey(one)));
-      for (const one of unknown) troubles.push(`crew row ${row + 1}: no step ${quoted(one)}`);
+      for (const one of unknown) {
+        const what = { code: "no-such-step", found: shortened(one) } as const;
+        troubles.push({ code: "row-noted", ...at, what });
+      }
       const key = normalText(name);
       const rows = rowsOf.get(key) ?? [];
       rowsOf.set(key, [...rows, { name, skills, hundredthsADay: hours, off }]);
@@ -120,11 +124,11 @@ export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits
   return { crew, withoutHours, troubles };
 }
 
-/** What of the crew's table could not be used, one sentence part each. */
-export function crewRemarks({ troubles, withoutHours }: CrewReading): readonly string[] {
+/** What of the crew's table could not be used. */
+export function crewRemarks({ troubles, withoutHours }: CrewReading): readonly CrewRemark[] {
   return [
     ...troubles,
-    ...withoutHours.map((name) => `${shortened(name)} left out: no hours a day`),
+    ...withoutHours.map((name) => ({ code: "no-hours-a-day", name: shortened(name) }) as const),
   ];
 }
 
@@ -143,16 +147,16 @@ function personOf(rows: readonly CrewRow[]): Person | string {
   };
 }
 
-/** Hundredths of an hour; null when blank; a text that says what is wrong. */
-function readHours(cell: Cell): number | null | string {
+/** Hundredths of an hour; null when blank; what is wrong. */
+function readHours(cell: Cell): number | null | RowFault {
   if (isBlank(cell)) return null;
   const text = cellText(cell);
   const [, digits = "", unit = ""] = /^(\d+(?:[.,]\d+)?)\s*(\p{L}*)$/u.exec(text) ?? [];
   const isHours = digits !== "" && HOUR_UNITS.has(normalText(unit));
   const hours = isHours ? Number(digits.replace(",", ".")) : Number.NaN;
   if (hours >= 0 && hours <= HOURS_IN_A_DAY) return hundredthsThere(hours);
-  const what = hours > HOURS_IN_A_DAY ? "more hours than a day has" : "no number of hours a day";
-  return `${quoted(text)} is ${what}`;
+  const code = hours > HOURS_IN_A_DAY ? "more-hours-than-a-day" : "not-hours";
+  return { code, found: shortened(text) };
 }
 
 /** Names of steps; null for all. What has no such name is taken apart at "/", "+" and "and". */

@@ -1,6 +1,7 @@
 import { type Cell, cellText, isBlank } from "../cells/cell";
 import type { HeadedTable } from "../cells/headed-table";
-import { quoted } from "../cells/quoted";
+import { shortened } from "../cells/quoted";
+import type { RowFault } from "../cells/row-trouble";
 import type { CivilDay } from "../dates/civil-day";
 import { type DayOrder, dayColumnReader } from "../dates/read-day-column";
 import { settleYear } from "../dates/settle-year";
@@ -17,7 +18,7 @@ export interface StretchHabits {
  * A reader of stretches of days from two columns of a table. A year that is not written is the one
  * nearest to the as-of day.
  *
- * @returns null for a row without days; a text that says what is wrong with one
+ * @returns null for a row without days; what is wrong with one
  */
 export function stretchReader<Field extends string>(
   table: HeadedTable<Field>,
@@ -26,11 +27,11 @@ export function stretchReader<Field extends string>(
     to,
     habits: { asOf, localeOrder, openEnd },
   }: { readonly from: NoInfer<Field>; readonly to: NoInfer<Field>; readonly habits: StretchHabits },
-): (row: number) => DayStretch | null | string {
+): (row: number) => DayStretch | null | RowFault {
   const cells = (): Cell[] =>
     table.rows.flatMap((row) => [table.cell(row, from), table.cell(row, to)]);
   const reader = dayColumnReader(cells, { usualOrder: () => localeOrder, asOf });
-  const readDay = (cell: Cell): CivilDay | null | string => {
+  const readDay = (cell: Cell): CivilDay | null | RowFault => {
     if (isBlank(cell)) return null;
     const reading = reader.read(cell);
     const day =
@@ -39,15 +40,21 @@ export function stretchReader<Field extends string>(
         : reading.kind === "undated"
           ? settleYear(reading, { neighbours: [asOf], sectionYear: null, asOf })
           : null;
-    return day ?? `${quoted(cellText(cell))} is no day that can be read`;
+    return day ?? { code: "not-a-day", found: shortened(cellText(cell)) };
   };
   return (row) => {
     const first = readDay(table.cell(row, from));
     const last = readDay(table.cell(row, to));
-    if (typeof first === "string") return first;
-    if (typeof last === "string") return last;
+    if (isFault(first)) return first;
+    if (isFault(last)) return last;
     if (first === null && last === null) return null;
-    if (first !== null && last !== null && last < first) return "it ends before it begins";
+    if (first !== null && last !== null && last < first) {
+      return { code: "ends-before-it-begins" };
+    }
     return { from: first, to: last ?? (openEnd ? null : first) };
   };
+}
+
+function isFault(read: CivilDay | null | RowFault): read is RowFault {
+  return typeof read === "object" && read !== null;
 }

@@ -1,3 +1,4 @@
+import { partRemarks } from "../../wording/work";
 import type { PlannedPart, WorkAnswer } from "../../workbook/sidebar-calls";
 import { dayText, weekdayText, windowText } from "../controls/day-words";
 import { type Child, element } from "../controls/element";
@@ -59,7 +60,8 @@ function hoursWords(parts: readonly PlannedPart[]): string {
 }
 
 function partRow(part: PlannedPart): HTMLElement {
-  const { day, task, batch, place, plants, hours, by, remark, counted } = part;
+  const { day, task, batch, place, plants, hours, by, remarks, counted } = part;
+  const remark = partRemarks(remarks);
   return element(
     "tr",
     {},

@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { gridOf } from "../../../src/core/cells/cell";
+import type { RowFault } from "../../../src/core/cells/row-trouble";
 import { stepKey } from "../../../src/core/words/step-key";
 import { isClosed } from "../../../src/core/work/crew";
 import { readClosedDays } from "../../../src/core/work/read-closed-days";
 import { crewRemarks, readCrew } from "../../../src/core/work/read-crew";
 import { day } from "../../support/days";
+import { faultOf } from "../../support/fault-of";
 import { sheetValues } from "../../support/sheet-values";
 
 const HABITS = { asOf: day("2026-11-25"), localeOrder: "day-first" } as const;
@@ -119,21 +121,34 @@ describe("readCrew", () => {
       Flo    | juggling  | 6           |            |`);
     expect(reading.crew.map(({ name }) => name)).toEqual(["Flo"]);
     expect(reading.withoutHours).toEqual(["Ed"]);
+    const leftOut = (row: number, why: RowFault) => ({
+      ...{ code: "row-left-out", table: "crew", row, why },
+    });
     expect(crewRemarks(reading)).toEqual([
-      'crew row 2 left out: "many" is no number of hours a day',
-      'crew row 3 left out: "25" is more hours than a day has',
-      "crew row 4 left out: it ends before it begins",
-      'crew row 5 left out: "sometime" is no day that can be read',
-      "crew row 6 left out: no name",
-      'crew row 8: no step "juggling"',
-      "Ed left out: no hours a day",
+      leftOut(2, { code: "not-hours", found: "many" }),
+      leftOut(3, { code: "more-hours-than-a-day", found: "25" }),
+      leftOut(4, { code: "ends-before-it-begins" }),
+      leftOut(5, { code: "not-a-day", found: "sometime" }),
+      leftOut(6, { code: "nobody-named" }),
+      {
+        ...{ code: "row-noted", table: "crew", row: 8 },
+        what: { code: "no-such-step", found: "juggling" },
+      },
+      { code: "no-hours-a-day", name: "Ed" },
     ]);
   });
 
   it("refuses a table without the header, and cells that are not ready", () => {
-    expect(() => crewOf("Ana | 6")).toThrow("crew has no header row");
-    expect(() => crewOf("Person | Hours a day\nAna | #REF!")).toThrow("crew row 2 shows #REF!");
-    expect(() => crewOf("Person | Hours a day\nAna | Loading...")).toThrow("still loading");
+    expect(faultOf(() => crewOf("Ana | 6"))).toEqual({
+      ...{ code: "no-header-row", argument: "crew", columns: ["Person", "Hours a day"] },
+    });
+    const notReady = { code: "row-not-ready", argument: "crew", row: 2 };
+    expect(faultOf(() => crewOf("Person | Hours a day\nAna | #REF!"))).toEqual({
+      ...{ ...notReady, shown: "#REF!" },
+    });
+    expect(faultOf(() => crewOf("Person | Hours a day\nAna | Loading..."))).toEqual({
+      ...{ ...notReady, shown: null },
+    });
   });
 });
 
@@ -172,9 +187,10 @@ describe("readClosedDays", () => {
     expect(["2026-11-28", "2026-11-29", "2026-11-30"].map(shut)).toEqual([true, true, false]);
     expect(["2026-12-25", "2026-12-24"].map(shut)).toEqual([true, false]);
     expect(["2026-12-31", "2027-01-01", "2027-01-04"].map(shut)).toEqual([true, true, false]);
+    const leftOut = { code: "row-left-out", table: "closed-days" };
     expect(troubles).toEqual([
-      'closed days row 6 left out: "never" is no day that can be read',
-      "closed days row 7 left out: a weekday has no last day; write each weekday in its own row",
+      { ...leftOut, row: 6, why: { code: "not-a-day", found: "never" } },
+      { ...leftOut, row: 7, why: { code: "weekday-with-last-day" } },
     ]);
   });
 });

@@ -1,5 +1,5 @@
+import * as text from "../../../sentences/made/work-page";
 import type { PlannedDay, PlannedPart } from "../../../workbook/sidebar-calls";
-import { counted } from "../../controls/count-words";
 import { weekdayText } from "../../controls/day-words";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
@@ -24,11 +24,11 @@ export function dayItem({ day, persons, parts, most }: DayItemOptions): HTMLElem
     "span",
     { class: "day-words" },
     element("strong", {}, weekdayText(day.day)),
-    element("span", {}, day.isClosed ? "closed" : hoursOfHours(day.asked, day.there)),
+    element("span", {}, day.isClosed ? text.closed() : hoursOfHours(day.asked, day.there)),
     unrated === 0
       ? null
-      : element("span", { class: "quiet" }, `+ ${counted(unrated, "task", "tasks")}`),
-    day.isOverloaded && !day.isClosed ? element("span", { class: "mark" }, "too much") : null,
+      : element("span", { class: "quiet" }, text.unratedTasks({ tasks: unrated })),
+    day.isOverloaded && !day.isClosed ? element("span", { class: "mark" }, text.tooMuch()) : null,
   );
   if (day.isClosed && parts.length === 0) return element("p", { class: "day closed" }, words);
   const bar = day.isClosed || most === 0 ? null : hoursBar(day.asked, day.there, most);

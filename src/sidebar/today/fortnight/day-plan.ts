@@ -1,3 +1,4 @@
+import * as text from "../../../sentences/made/work-page";
 import type { PlannedDay, PlannedPart } from "../../../workbook/sidebar-calls";
 import { type Child, element } from "../../controls/element";
 import { hoursCounted, hoursOfHours } from "../../controls/hours-words";
@@ -23,21 +24,21 @@ export function dayPlan(
   return element(
     "div",
     { class: "behind" },
-    parts.length === 0 ? element("p", {}, "Nothing is planned.") : null,
+    parts.length === 0 ? element("p", {}, text.nothingPlanned()) : null,
     ...busy.map(({ name, there, own }) => {
       const asked = own.reduce((sum, { hours }) => sum + (hours ?? 0), 0);
       const title = [element("strong", {}, userText(name)), ` · ${hoursOfHours(asked, there)}`];
       return group(title, own);
     }),
-    nobodys.length === 0 ? null : group([element("strong", {}, "Hours not known")], nobodys),
+    nobodys.length === 0 ? null : group([element("strong", {}, text.hoursUnknown())], nobodys),
     names(
-      "Nothing yet: ",
+      text.freeHands(),
       free.map(({ name, there }) => [userText(name), ` (${hoursCounted(there)})`]),
     ),
     day.isClosed
       ? null
       : names(
-          "Not there: ",
+          text.awayHands(),
           away.map(({ name }) => [userText(name)]),
         ),
   );
@@ -50,5 +51,5 @@ function group(title: readonly Child[], parts: readonly PlannedPart[]): HTMLElem
 function names(title: string, people: readonly (readonly Child[])[]): HTMLElement | null {
   if (people.length === 0) return null;
   const list = people.flatMap((one, at) => (at === 0 ? one : [", ", ...one]));
-  return element("p", { class: "quiet" }, title, ...list);
+  return element("p", { class: "quiet" }, title, " ", ...list);
 }

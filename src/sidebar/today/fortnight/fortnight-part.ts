@@ -1,9 +1,10 @@
+import * as text from "../../../sentences/made/work-page";
 import type { WorkAnswer } from "../../../workbook/sidebar-calls";
-import { counted } from "../../controls/count-words";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
 import { hoursOfHours } from "../../controls/hours-words";
 import { longList } from "../../controls/long-list";
+import { sentenceNodes } from "../../controls/sentence-nodes";
 import { userText, wholeText } from "../../controls/user-text";
 import { whileWorking } from "../../controls/while-working";
 import { initialsTick } from "../../people/initials-tick";
@@ -28,13 +29,13 @@ export function fortnightPart(context: SidebarContext): FortnightPart {
   const details = element(
     "details",
     { class: "group" },
-    element("summary", {}, element("h3", {}, "The fortnight, day by day")),
+    element("summary", {}, element("h3", {}, text.fortnight())),
   );
   const refresh = async () => {
     if (!details.open) return;
     await whileWorking({
       status,
-      doing: "Planning the fortnight",
+      doing: text.planning(),
       controls: [body],
       work: async () => {
         const initials = people.byInitials();
@@ -47,7 +48,7 @@ export function fortnightPart(context: SidebarContext): FortnightPart {
             ? [...shown(answer), tick]
             : [noCrew(context, { answer, sentence: missing, onMade: made })]),
         );
-        if (missing !== null && answer.remark !== null) body.append(note(answer.remark));
+        if (missing !== null) body.append(...notes(answer));
         details.append(body);
       },
     });
@@ -69,54 +70,46 @@ export function fortnightPart(context: SidebarContext): FortnightPart {
 }
 
 function shown(answer: WorkAnswer): Node[] {
-  const { days, overloads, parts, persons, unassigned, remark } = answer;
+  const { days, overloads, parts, persons, unassigned } = answer;
   const most = Math.max(0, ...days.map(({ there, asked }) => Math.max(there, asked)));
   const sum = (hours: readonly number[]) => hours.reduce((all, one) => all + one, 0);
   const [asked, there] = [sum(days.map((day) => day.asked)), sum(days.map((day) => day.there))];
   const unrated = parts.filter(isUnrated).length;
   const isRated = [...parts, ...unassigned].some(({ hours }) => hours !== null);
-  const those = unrated > 0 ? "with known hours " : "";
   // Where no hours are known, nothing is promised.
-  const fits =
-    overloads.length > 0
-      ? "The days are marked “too much”. Hours left in them belong to those who can’t do these tasks."
-      : `Nothing ${those}asks for too much: ${hoursOfHours(asked, there)} are taken.`;
+  const fits = unrated > 0 ? text.fitsRated : text.fits;
+  const said =
+    overloads.length > 0 ? text.tooMuchHelp() : fits({ hours: hoursOfHours(asked, there) });
   return [
     ...overloads.map(overloadNote),
-    unrated > 0 && !isRated ? null : element("p", {}, fits),
-    unrated === 0 ? null : element("p", {}, unratedSentence(unrated, isRated)),
+    unrated > 0 && !isRated ? null : element("p", {}, said),
+    unrated === 0
+      ? null
+      : element("p", {}, isRated ? text.unrated({ tasks: unrated }) : text.allUnrated()),
     ...days.map((day) =>
       dayItem({ day, persons, most, parts: parts.filter((part) => part.day === day.day) }),
     ),
     unassigned.length === 0
       ? null
       : disclosure({
-          summary: `${counted(unassigned.length, "task is", "tasks are")} not set into these days, in part or whole`,
+          summary: text.unplaced({ tasks: unassigned.length }),
           content: () => longList(unassigned, partItem),
         }),
-    remark === null ? null : note(remark),
+    ...notes(answer),
     source(answer),
   ].filter((node) => node !== null);
 }
 
-function unratedSentence(unrated: number, isRated: boolean): string {
-  const which = isRated ? counted(unrated, "task", "tasks") : "all tasks";
-  return `For ${which} no hours are known: they need a count of plants, and Per person-hour in the timetable.`;
-}
-
-function note(remark: string): HTMLElement {
-  return element("div", { class: "note" }, wholeText(remark));
+function notes({ remark }: WorkAnswer): HTMLElement[] {
+  return remark === null ? [] : [element("div", { class: "note" }, wholeText(remark))];
 }
 
 /** From where persons and closed days are read. */
 function source({ crewTab, closedTab }: WorkAnswer): HTMLElement {
-  return element(
-    "p",
-    { class: "quiet" },
-    "Persons stand in the tab ",
-    userText(crewTab ?? ""),
+  const tab = userText(crewTab ?? "");
+  const said =
     closedTab === null
-      ? "; days in a tab called Closed days (column Day) would count as closed."
-      : element("span", {}, ", closed days in ", userText(closedTab), "."),
-  );
+      ? sentenceNodes(text.personsFrom, { tab })
+      : sentenceNodes(text.personsFromClosed, { tab, closed: userText(closedTab) });
+  return element("p", { class: "quiet" }, ...said);
 }

@@ -1,18 +1,15 @@
+import * as text from "../../../sentences/made/work-page";
 import type { WorkAnswer } from "../../../workbook/sidebar-calls";
 import { actionButton } from "../../controls/action-button";
-import { listed } from "../../controls/count-words";
 import { element } from "../../controls/element";
 import { isolated } from "../../controls/shortened";
 import type { SidebarContext } from "../../section";
 
 /** What is missing before work can be planned; null where nothing is. */
 export function missingCrew({ crewTab, crewHeader, persons }: WorkAnswer): string | null {
-  const columns = listed(crewHeader);
-  if (crewTab === null) {
-    return `To see whether the hands are there, make a tab called Crew with a row a person and the columns ${columns}.`;
-  }
-  if (persons.length > 0) return null;
-  return `The tab ${isolated(crewTab)} names nobody yet: fill in a row a person under ${columns}.`;
+  const columns = crewHeader;
+  if (crewTab === null) return text.noCrew({ columns });
+  return persons.length > 0 ? null : text.nobodyNamed({ tab: isolated(crewTab), columns });
 }
 
 /** The sentence, and a button that makes an empty tab where there is none. */
@@ -29,13 +26,13 @@ export function noCrew(
   },
 ): HTMLElement {
   const make = actionButton({
-    label: "Make an empty Crew tab",
+    label: text.makeCrew(),
     status: context.status,
-    doing: "Making the tab",
+    doing: text.making(),
     work: async () => {
       const { tab } = await context.call("sidebarMakeCrew", null);
       await onMade();
-      context.status.say(`Made the tab ${tab}: fill in who is there and how many hours a day.`);
+      context.status.say(text.madeCrew({ tab }));
     },
   });
   return element(

@@ -1,30 +1,29 @@
+import * as text from "../../../sentences/made/work-page";
+import { fewNames } from "../../../wording/names";
+import { tooMuchDays, tooMuchSum } from "../../../wording/work";
 import type { WorkOverload } from "../../../workbook/sidebar-calls";
 import { element } from "../../controls/element";
-import { userText, wholeText } from "../../controls/user-text";
+import { userText } from "../../controls/user-text";
+
+const MOST_NAMES = 4;
 
 /** A stretch that asks for too much: the sum that proves it, what mends it, and whom it is about. */
-export function overloadNote({ sentence, tasks, batches, persons }: WorkOverload): HTMLElement {
-  const [what = "", ...proof] = sentence.split(": ");
-  const fact = (name: string, text: string) => [
+export function overloadNote(overload: WorkOverload): HTMLElement {
+  const { tasks, batches, persons } = overload;
+  const fact = (name: string, names: readonly string[]) => [
     element("dt", {}, name),
-    element("dd", {}, userText(text)),
+    element("dd", {}, userText(fewNames(names, MOST_NAMES).join(", "))),
   ];
   return element(
     "div",
     { class: "note" },
-    element(
-      "p",
-      {},
-      element("strong", {}, userText(`${what}:`)),
-      " ",
-      wholeText(`${proof.join(": ")}.`),
-    ),
+    element("p", {}, element("strong", {}, tooMuchDays(overload)), " ", tooMuchSum(overload)),
     element(
       "dl",
       { class: "pairs" },
-      ...fact("Tasks", tasks),
-      ...fact("Batches", batches),
-      ...(persons === "" ? [] : fact("Who can", persons)),
+      ...fact(text.tasks(), tasks),
+      ...fact(text.batches(), batches),
+      ...(persons.length === 0 ? [] : fact(text.whoCan(), persons)),
     ),
   );
 }

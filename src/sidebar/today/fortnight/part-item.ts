@@ -1,16 +1,18 @@
+import * as text from "../../../sentences/made/work-page";
+import { partRemarks } from "../../../wording/work";
 import type { PlannedPart } from "../../../workbook/sidebar-calls";
-import { counted } from "../../controls/count-words";
 import { weekdayText } from "../../controls/day-words";
 import { element } from "../../controls/element";
 import { hoursCounted } from "../../controls/hours-words";
 import { userText } from "../../controls/user-text";
 
 /** A task or a part of one in two lines: what and where, then how much and what there is to say. */
-export function partItem({ task, batch, place, plants, hours, by, remark }: PlannedPart): Node {
+export function partItem({ task, batch, place, plants, hours, by, remarks }: PlannedPart): Node {
+  const remark = partRemarks(remarks);
   const facts = [
-    plants === null ? null : counted(plants, "plant", "plants"),
+    plants === null ? null : text.plants({ plants }),
     hours === null ? null : hoursCounted(hours),
-    `by ${weekdayText(by)}`,
+    text.by({ day: weekdayText(by) }),
   ].filter((fact) => fact !== null);
   return element(
     "div",

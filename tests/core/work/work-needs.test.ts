@@ -2,12 +2,11 @@ import { describe, expect, it } from "vitest";
 import { gridOf } from "../../../src/core/cells/cell";
 import { readRecords } from "../../../src/core/records/read-records";
 import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
-import { workNeedsAnswer } from "../../../src/core/work/work-needs-answer";
-import { rowsByName } from "../../support/answers";
+import { workNeeds } from "../../../src/core/work/work-needs";
 import { day } from "../../support/days";
 import { sheetValues } from "../../support/sheet-values";
 
-describe("workNeedsAnswer", () => {
+describe("workNeeds", () => {
   it("multiplies the needs per plant by the plants of the tasks to come, and says what it lacks", () => {
     const timetable = builtInTimetable();
     const asOf = day("2026-11-25");
@@ -24,13 +23,16 @@ describe("workNeedsAnswer", () => {
         ...{ asOf, localeOrder: null, decimalMark: null, told: new Map() },
       },
     );
-    const answer = workNeedsAnswer({ records, timetable, asOf, daysAhead: 30 });
+    const { needs, remarks } = workNeeds({ records, timetable, asOf, daysAhead: 30 });
     // 300 plants; 38.1 cm each. Sown 1 September, usually grafted after 90 days.
-    const whole = { "First needed": "2026-11-30", For: "Grafting (2 batches, 300 plants)" };
-    expect(rowsByName(answer)).toEqual([
-      { Item: "scion", Amount: 300, Unit: null, ...whole },
-      { Item: "wrap strip", Amount: 11430, Unit: "cm", ...whole },
+    const whole = {
+      firstNeeded: day("2026-11-30"),
+      steps: [{ step: "Grafting", batches: 2, plants: 300 }],
+    };
+    expect(needs).toEqual([
+      { item: "scion", amount: 300, unit: null, ...whole },
+      { item: "wrap strip", amount: 11430, unit: "cm", ...whole },
     ]);
-    expect(answer.remark).toBe("1 task without a count of plants not in it");
+    expect(remarks).toEqual([{ code: "tasks-not-counted", tasks: 1 }]);
   });
 });

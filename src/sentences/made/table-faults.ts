@@ -1,0 +1,15 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+import { list } from "../runtime";
+
+export const daysOutOfRange = (d: { readonly most: string; readonly found: string }): string =>
+  "days is 1 to " + d.most + ", not " + d.found;
+
+export const noHeaderRow = (d: { readonly argument: string; readonly columns: readonly string[] }): string =>
+  d.argument + " has no header row with " + list(d.columns) + " in its first ten rows";
+
+export const rowLoading = (d: { readonly argument: string; readonly row: string }): string =>
+  "a cell of " + d.argument + " row " + d.row + " is still loading";
+
+export const rowShows = (d: { readonly argument: string; readonly row: string; readonly shown: string }): string =>
+  "a cell of " + d.argument + " row " + d.row + " shows " + d.shown;

@@ -1,0 +1,43 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const amount = (): string =>
+  "Amount";
+
+export const batch = (): string =>
+  "Batch";
+
+export const by = (): string =>
+  "By";
+
+export const day = (): string =>
+  "Day";
+
+export const firstNeeded = (): string =>
+  "First needed";
+
+export const hours = (): string =>
+  "Hours";
+
+export const item = (): string =>
+  "Item";
+
+export const neededFor = (): string =>
+  "For";
+
+export const person = (): string =>
+  "Person";
+
+export const place = (): string =>
+  "Place";
+
+export const plants = (): string =>
+  "Plants";
+
+export const remarks = (): string =>
+  "Remark";
+
+export const task = (): string =>
+  "Task";
+
+export const unit = (): string =>
+  "Unit";

@@ -1,0 +1,10 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const answers = (): string =>
+  "One row an item and unit: the needs per plant of the tasks that BATCH_DUE lists for as many days, times their plants. Pieces are rounded up.";
+
+export const days = (): string =>
+  "How many days to look ahead.";
+
+export const sentence = (): string =>
+  "What the tasks of the coming days need, how much, and from when on.";

@@ -1,0 +1,84 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+import { count, list, plural } from "../runtime";
+
+export const allUnrated = (): string =>
+  "For all tasks no hours are known. They need a count of plants, and Per person-hour in the timetable.";
+
+export const awayHands = (): string =>
+  "Not there:";
+
+export const batches = (): string =>
+  "Batches";
+
+export const by = (d: { readonly day: string }): string =>
+  "by " + d.day;
+
+export const closed = (): string =>
+  "closed";
+
+export const fits = (d: { readonly hours: string }): string =>
+  "Nothing asks for too much: " + d.hours + " are taken.";
+
+export const fitsRated = (d: { readonly hours: string }): string =>
+  "Nothing with known hours asks for too much: " + d.hours + " are taken.";
+
+export const fortnight = (): string =>
+  "The fortnight, day by day";
+
+export const freeHands = (): string =>
+  "Nothing yet:";
+
+export const hoursUnknown = (): string =>
+  "Hours not known";
+
+export const madeCrew = (d: { readonly tab: string }): string =>
+  "Made the tab " + d.tab + ". Fill in who is there and how many hours a day.";
+
+export const makeCrew = (): string =>
+  "Make an empty Crew tab";
+
+export const making = (): string =>
+  "Making the tab";
+
+export const nobodyNamed = (d: { readonly tab: string; readonly columns: readonly string[] }): string =>
+  "The tab " + d.tab + " names nobody yet. Fill in a row a person under " + list(d.columns) + ".";
+
+export const noCrew = (d: { readonly columns: readonly string[] }): string =>
+  "To see whether there are enough hands, make a tab called Crew: a row a person, with the columns " + list(d.columns) + ".";
+
+export const nothingPlanned = (): string =>
+  "Nothing is planned.";
+
+export const personsFrom = (d: { readonly tab: string }): string =>
+  "Persons stand in the tab " + d.tab + ". Days in a tab called Closed days (column Day) would count as closed.";
+
+export const personsFromClosed = (d: { readonly tab: string; readonly closed: string }): string =>
+  "Persons stand in the tab " + d.tab + ", closed days in " + d.closed + ".";
+
+export const planning = (): string =>
+  "Planning the fortnight";
+
+export const plants = (d: { readonly plants: number }): string =>
+  plural(d.plants, { one: count(d.plants) + " plant", other: count(d.plants) + " plants" });
+
+export const tasks = (): string =>
+  "Tasks";
+
+export const tooMuch = (): string =>
+  "too much";
+
+export const tooMuchHelp = (): string =>
+  "These days are marked “too much”. Hours left in them belong to people who can't do these tasks.";
+
+export const unplaced = (d: { readonly tasks: number }): string =>
+  plural(d.tasks, { one: count(d.tasks) + " task is", other: count(d.tasks) + " tasks are" }) + " not planned in these days, in part or whole";
+
+export const unrated = (d: { readonly tasks: number }): string =>
+  "For " + plural(d.tasks, { one: count(d.tasks) + " task", other: count(d.tasks) + " tasks" }) + " no hours are known. They need a count of plants, and Per person-hour in the timetable.";
+
+export const unratedTasks = (d: { readonly tasks: number }): string =>
+  "+ " + plural(d.tasks, { one: count(d.tasks) + " task", other: count(d.tasks) + " tasks" });
+
+export const whoCan = (): string =>
+  "Who can";

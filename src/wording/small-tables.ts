@@ -1,0 +1,44 @@
+import type { RowFault, RowNote, RowTrouble, SmallTable } from "../core";
+import * as text from "../sentences/made/small-tables";
+import { type SentencesOf, sentenceOf } from "./sentence-of";
+
+const TABLES: Readonly<Record<SmallTable, () => string>> = {
+  crew: text.crew,
+  "closed-days": text.closedDays,
+  places: text.places,
+  prices: text.prices,
+};
+
+const FAULTS: SentencesOf<RowFault> = {
+  "nobody-named": text.noName,
+  "no-place-named": text.noPlace,
+  "no-item-named": text.noItem,
+  "no-first-day": text.noFirstDay,
+  "weekday-with-last-day": text.weekdayEnd,
+  "ends-before-it-begins": text.endsBefore,
+  "not-a-day": text.noDay,
+  "not-hours": text.notHours,
+  "more-hours-than-a-day": text.moreThanDay,
+  "no-price": text.noPrice,
+  "price-out-of-range": text.priceRange,
+  "not-a-price": text.notPrice,
+  "not-a-unit": text.notUnit,
+  "not-by-time": text.notByTime,
+};
+
+const NOTES: SentencesOf<RowNote> = {
+  "no-such-step": text.noStep,
+  "second-price": text.secondPrice,
+  "read-as": ({ count }) => text.readAs({ number: count }),
+  "named-twice": text.namedTwice,
+  "holds-unknown": text.holdsUnknown,
+  "holds-unread": text.holdsUnread,
+};
+
+/** Remarks on rows of the tables beside the records. */
+export const ROW_TROUBLES: SentencesOf<RowTrouble> = {
+  "row-left-out": ({ table, row, why }) =>
+    text.rowLeftOut({ table: TABLES[table](), row: String(row), why: sentenceOf(FAULTS, why) }),
+  "row-noted": ({ table, row, what }) =>
+    text.rowNoted({ table: TABLES[table](), row: String(row), what: sentenceOf(NOTES, what) }),
+};
