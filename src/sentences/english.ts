@@ -63,6 +63,14 @@ export const english = {
     were: "Were",
   },
 
+  batchCostHelp: {
+    answers:
+      "One row a begun batch: Materials from the timetable's Needs, Hours from its work rates, Cost of both, and Cost over the plants counted as ready or likely to be. A lot passes its cost on to the batches taken from it, by their plants. Below, for each method, all batches together, and what a started plant carries. What has no price is never 0: the last row names it.",
+    prices:
+      "Your table of prices: Item, Price, and Per, the unit it is for. The item hour is a person's work. Leave blank for hours alone.",
+    sentence: "What each batch has cost so far in materials and hours, losses included.",
+  },
+
   batchDueHelp: {
     answers: "One row a task, soonest first. Status is late, due or coming.",
     daysAhead: "How many days to look ahead.",
@@ -121,6 +129,31 @@ export const english = {
     sentence: "Every step of every batch: what is recorded, and what is expected of steps to come.",
   },
 
+  costColumns: {
+    batch: "Batch",
+    cost: "Cost",
+    costOfReady: "Cost per ready plant",
+    hours: "Hours",
+    materials: "Materials",
+  },
+
+  costs: {
+    allOf: "All: {method}",
+    batchSteps: "{batch} ({steps, list})",
+    hourUnused: "The price of an hour is not used.",
+    itemIn: "{item} ({unit})",
+    itemPricedBy: "{item} (needed in {unit}, priced by {units, list})",
+    noHourPrice: "No price of an hour, so work is not in the cost.",
+    noMethod: "Left out because the timetable has no such method: {batches, list}.",
+    noPlants: "Some steps have no count of plants and are left out: {batches, list}.",
+    noPrice: "No price for {items, list}, so they are not in the cost.",
+    noRate: "No work rate in the timetable for {steps, list}, so their hours are left out.",
+    notBegun: "{batches, plural, one {# batch has} other {# batches have}} not begun.",
+    notNeeded: "Priced, but not needed so far: {items, list}.",
+    pieces: "pieces",
+    startedPlant: "A started plant: {method}",
+  },
+
   names: {
     more: "{names, count} more",
   },
@@ -134,6 +167,36 @@ export const english = {
     level: "How many of 100 ranges should hold, as a share.",
     records: "Your table of batches with its header.",
     timetable: "Your table of steps with its header. Leave it blank for the built-in steps.",
+  },
+
+  placeColumns: {
+    holds: "Holds",
+    overBy: "Over by",
+    place: "Place",
+    plants: "Plants",
+    week: "Week",
+  },
+
+  placeLoadHelp: {
+    answers:
+      "One row a place and week, from the as-of day's week on: the likely plants of the open batches at the start of the week, up to the week of their likely ready day, fewer after each likely count. Plants that are ready already, and those with no day to count from, stand in the first week alone. Places that are not in the table and batches without a place stand below, without Holds. The last row names them, and the batches that are left out.",
+    places: "Your table of places: Place, and how many plants it Holds.",
+    sentence: "How many plants stand in each place, week by week, and where they are too many.",
+  },
+
+  places: {
+    forgotten: "Left out because nothing was recorded for long: {batches, list}.",
+    noMethod: "Left out because the timetable has no such method: {batches, list}.",
+    noPlace: "(no place)",
+    notCounted: "Left out because no plants are counted: {batches, list}.",
+    notListed: "Not in the table of places: {places, list}.",
+    oneWeek:
+      "Shown in one week only, as they are ready or have no day to count from: {batches, list}.",
+    plannedAfter:
+      "Left out because they are planned for after these {weeks, count} weeks: {batches, list}.",
+    standLonger:
+      "{batches, plural, one {# batch stands} other {# batches stand}} longer than these {weeks, count} weeks.",
+    withoutPlace: "Batches without a place stand under (no place).",
   },
 
   records: {
