@@ -27,6 +27,7 @@ export { calendarText } from "./due/calendar";
 export { DUE_COLUMNS, type DueStatus, dueTasks, type Task } from "./due/due-tasks";
 export { germinationAnswer } from "./germination/summary-answer";
 export { InputError, type InputFault, type SaidCode } from "./input-error";
+export { foldName } from "./names/fold-name";
 export { type HarvestMonths, readHarvestMonths } from "./orders/harvest-months";
 export { type Order, type Orders, writtenVarieties } from "./orders/order";
 export { ORDER_COLUMN, ORDER_HEADER, type OrderField } from "./orders/order-columns";

@@ -1,6 +1,7 @@
 import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
 import { isoWeek, isoWeekText } from "../dates/iso-week";
+import { foldName } from "../names/fold-name";
 import type { Forecaster } from "../projection/forecaster";
 import { project } from "../projection/project";
 import { isSilent } from "../projection/silence";
@@ -9,7 +10,6 @@ import { leftOut } from "../records/left-out";
 import type { Records } from "../records/records";
 import type { Timetable } from "../timetable/timetable";
 import { eachName } from "../words/each-name";
-import { normalText } from "../words/normal-text";
 import type { NamedBatches, PlaceRemark } from "./place-remark";
 import type { PlacesReading } from "./read-places";
 import { mondayAfter, standingWeeks } from "./standing-weeks";
@@ -77,7 +77,7 @@ export function placeLoads(question: PlaceLoadQuestion, believing?: Forecaster):
   const projection = project({ records, timetable, asOf, level: ANY_LEVEL }, believing);
   const loads = new Map<string, Load>();
   for (const { name, holds } of places.places) {
-    loads.set(normalText(name), { name, holds, listed: true, plants: [0] });
+    loads.set(foldName(name), { name, holds, listed: true, plants: [0] });
   }
   const forgotten: string[] = [];
   const uncounted: string[] = [];
@@ -142,7 +142,7 @@ export function placeLoads(question: PlaceLoadQuestion, believing?: Forecaster):
 }
 
 function loadOf(loads: Map<string, Load>, { place }: Batch): Load {
-  const key = normalText(place);
+  const key = foldName(place);
   let load = loads.get(key);
   if (load === undefined) {
     load = { name: key === "" ? "" : place, holds: null, listed: false, plants: [0] };

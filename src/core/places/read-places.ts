@@ -6,9 +6,9 @@ import type { DecimalMark } from "../cells/read-count-text";
 import { rowMustBeReady } from "../cells/row-must-be-ready";
 import type { RowNote, RowTrouble } from "../cells/row-trouble";
 import { InputError } from "../input-error";
+import { foldName } from "../names/fold-name";
 import { everyWord, tableWords } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
-import { normalText } from "../words/normal-text";
 
 const placeWords = lazily(() => ({
   place: everyWord((words) => [...words.facts.place, ...words.name]),
@@ -48,19 +48,19 @@ export function readPlaces(grid: Grid, decimalMark: DecimalMark | null): PlacesR
     const at = { table: "places", row: row + 1 } as const;
     const note = (what: RowNote) => troubles.push({ code: "row-noted", ...at, what });
     const name = cellText(table.cell(row, "place"));
-    if (normalText(name) === "") {
+    if (foldName(name) === "") {
       troubles.push({ code: "row-left-out", ...at, why: { code: "no-place-named" } });
       continue;
     }
     const holds = readHolds(table.cell(row, "holds"), decimalMark, note);
-    const before = found.get(normalText(name));
+    const before = found.get(foldName(name));
     if (before === undefined) {
-      found.set(normalText(name), { name, holds });
+      found.set(foldName(name), { name, holds });
       continue;
     }
     note({ code: "named-twice", name: shortened(before.name) });
     const known = [before.holds, holds].filter((one) => one !== null);
-    found.set(normalText(name), {
+    found.set(foldName(name), {
       name: before.name,
       holds: known.length === 0 ? null : Math.min(...known),
     });

@@ -12,6 +12,7 @@ import { gatherEvents } from "./gather-events";
 import { headerWords } from "./header-words";
 import { linkLots } from "./lots";
 import { type ColumnMatch, type MatchedTable, matchColumns } from "./match-columns";
+import { oneSpelling } from "./one-spelling";
 import { type LogEvent, readLog } from "./read-log";
 import { readRows } from "./read-rows";
 import type { Records } from "./records";
@@ -120,7 +121,7 @@ export function readRecords(grid: Grid, options: ReadingOptions): Records {
   ]);
   const rows = tables.flatMap((table) => alignSteps(table.batches, table.stepKeys, stepKeys));
   return {
-    batches: linkLots(gatherEvents(rows, events, { stepKeys, troubles }), troubles),
+    batches: oneSpelling(linkLots(gatherEvents(rows, events, { stepKeys, troubles }), troubles)),
     stepKeys,
     troubles,
     columns,
