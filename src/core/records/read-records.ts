@@ -6,6 +6,7 @@ import { everyWord } from "../words/all-languages";
 import { stepKey } from "../words/step-key";
 import type { Batch } from "./batch";
 import type { ReadingHabits } from "./cell-readers";
+import { withoutDittos } from "./ditto-marks";
 import { fillDowns } from "./fill-downs";
 import { findTables } from "./find-tables";
 import { gatherEvents } from "./gather-events";
@@ -39,13 +40,13 @@ export interface ReadingOptions extends ReadingHabits {
  * @throws InputError "no-header" when no header is found; "not-ready-yet" when a cell that it
  *   reads from is still loading; "unknown-column" when `told` names what is not there
  */
-export function readRecords(grid: Grid, options: ReadingOptions): Records {
+export function readRecords(written: Grid, options: ReadingOptions): Records {
   const words = headerWords(options.stepNames, options.told);
-  const areas = findTables(grid, words);
-  if (areas.length === 0) throw noHeader(grid);
+  const areas = findTables(written, words);
+  if (areas.length === 0) throw noHeader(written);
   const troubles: Trouble[] = [];
   const columns: ColumnMatch[] = [];
-  const tally = rowTally(grid.rowCount);
+  const tally = rowTally(written.rowCount);
   const told = targetsTold(
     options.told,
     areas.flatMap(({ header }) => header.headers),
@@ -58,7 +59,8 @@ export function readRecords(grid: Grid, options: ReadingOptions): Records {
   ]);
   const tables: { stepKeys: readonly string[]; batches: readonly Batch[] }[] = [];
   const events: LogEvent[] = [];
-  const matched = areas.map((area, table) => matchColumns(grid, area, { table, words, told }));
+  const matched = areas.map((area, table) => matchColumns(written, area, { table, words, told }));
+  const grid = withoutDittos(written, { areas, matched, troubles });
   const dayColumns: DayColumn[] = [];
   const downs = fillDowns(grid, { areas, matched, troubles });
   const stepOrder = options.stepNames.map(stepKey);
