@@ -5,6 +5,34 @@
  * Groups stand in the order of letters, with a blank line between.
  */
 export const english = {
+  aheadPage: {
+    all: "All varieties",
+    asTable: "The same as a table",
+    batches:
+      "{batches, plural, one {# batch is likely in this month:} other {# batches are likely in this month:}}",
+    dayUnknown: "day not known",
+    holds: "{level, share} of such ranges should hold.",
+    likely: "{window}, likely {day}",
+    loading: "Working out what will be ready",
+    noBatch: "No batch is likely in this month. Those of other months may still fall into it.",
+    noneComing: "No open batch with counted plants is on its way to ready.",
+    noneLikely: "none likely",
+    notCounted: "plants not counted",
+    plants: "{numbers} plants",
+    readAgain: "Read again",
+    reading: "The bar runs from fewest to most, and the tick is the likely number.",
+    ready: "ready",
+    readyByMonth: "Plants ready by month: {variety}",
+    readyOf: "Plants ready: {variety}",
+    readySince: "ready since {day}",
+    readySinceAbout: "ready since about {day}",
+    showBatches: "Press a month to see its batches.",
+    title: "Plants ready, by month",
+    trackRange: "{fewest, count} to {most, count} plants, likely {likely, count}",
+    upTo: "{most, count} plants",
+    variety: "Variety",
+  },
+
   batchBalanceHelp: {
     answers:
       "One row a batch. Unexplained is what should stand less what stands by the last count; below 0 when more stand than can.",
@@ -156,6 +184,13 @@ export const english = {
 
   names: {
     more: "{names, count} more",
+  },
+
+  dueCalendar: {
+    daysLate: "{days, plural, one {# day} other {# days}} late.",
+    summary: "{task}: {batch}",
+    summaryPlants: "{task}: {batch}, {plants, plural, one {# plant} other {# plants}}",
+    window: "From {from} to {by}, usually {usual}.",
   },
 
   parameterHelp: {
@@ -541,5 +576,74 @@ export const english = {
     crew: "Your table of persons: Person, Tasks (blank for all), Hours a day, Off from, Off to.",
     days: "How many days to plan, 1 to 366.",
     sentence: "Plans the tasks of the coming days by day and person, or says why they don't fit.",
+  },
+
+  todayPage: {
+    ahead: "Days ahead",
+    byPerson: "by person",
+    byPlace: "by place",
+    calendarFile: "Calendar file",
+    calendarSaved: "The calendar file is in your downloads. Open it with your calendar.",
+    cancel: "Cancel",
+    caution: "Caution",
+    coming: "Coming",
+    countBlank: "Blank if nobody counted",
+    counted: "Count",
+    day: "Day",
+    done: "Done",
+    doneAndWritten: "Done and written",
+    doneTask: "Done: {task}, {batch}",
+    due: "Due",
+    goesUnder: "Goes under {header}",
+    hours: "{number} {rounded, plural, one {hour} other {hours}} of one person",
+    lateBy: "Late by {days, plural, one {# day} other {# days}}",
+    loading: "Reading the due list",
+    makingCalendar: "Making the calendar file",
+    makingSheet: "Making the round sheet",
+    markDone: "Mark done",
+    markDoneOf: "Mark done: {task}, {batch}",
+    markedDone: "{tasks, plural, one {# task} other {# tasks}} marked done since this page opened",
+    minutes: "a few minutes of one person",
+    noPlace: "No place named",
+    note: "Note",
+    nothingDue:
+      "Nothing is late, due or coming {days, plural, =0 {today} one {in the next # day} other {in the next # days}}.",
+    nothingToPrint: "Nothing to print: the list is empty.",
+    nothingWritten: "Nothing was written.",
+    plants: "{plants, plural, one {# plant} other {# plants}}",
+    plantsNotCounted: "plants not counted",
+    print: "Print round sheet",
+    readAgain: "Read again",
+    reminder: "A reminder: the records have no column for this step.",
+    roundSheet: "Round sheet",
+    rowMayHaveChanged: "Nothing was written. Read the list again: the row may have changed.",
+    save: "Save",
+    tally: "{tasks, count} {status}",
+    tallyAll: "{tally}.",
+    who: "Who",
+    writing: "Writing to the records",
+    written: "Written to the records.",
+  },
+
+  todaySheet: {
+    batch: "Batch",
+    byDay: "by {day}",
+    cautions: "Cautions",
+    counted: "Count",
+    day: "Day",
+    dayDone: "Day done",
+    fileTitle: "Round sheet {day}",
+    hours: "Hours",
+    hoursUnknown: "hours not known",
+    note: "Note",
+    notPrinted:
+      "This browser does not let the page print. Print the due tab of the workbook instead.",
+    place: "Place",
+    plants: "Plants",
+    task: "Task",
+    title: "Round sheet, {day}",
+    unassigned: "Not given to anybody",
+    who: "Who",
+    window: "Window",
   },
 } as const;
