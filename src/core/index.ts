@@ -16,7 +16,8 @@ export { readCount } from "./cells/read-count";
 export type { RowFault, RowNote, RowTrouble, SmallTable } from "./cells/row-trouble";
 export { errorShown, isLoading } from "./cells/upstream";
 export { checkAnswer, checkTroubles, tallySentence } from "./check/check-answer";
-export { costAnswer } from "./costs/cost-answer";
+export type { CostRemark, UnpricedItem } from "./costs/cost-remark";
+export { COST_COLUMNS, type CostRow, type CostsSoFar, costsSoFar } from "./costs/costs-so-far";
 export { type PricesReading, readPrices } from "./costs/read-prices";
 export { type CivilDay, civilDay, daysLater, yearMonthDay } from "./dates/civil-day";
 export { isoDay, sentenceDay } from "./dates/day-text";
@@ -26,6 +27,7 @@ export { calendarText } from "./due/calendar";
 export { DUE_COLUMNS, type DueStatus, dueTasks, type Task } from "./due/due-tasks";
 export { germinationAnswer } from "./germination/summary-answer";
 export { InputError, type InputFault, type SaidCode } from "./input-error";
+export { foldName } from "./names/fold-name";
 export { type HarvestMonths, readHarvestMonths } from "./orders/harvest-months";
 export { type Order, type Orders, writtenVarieties } from "./orders/order";
 export { ORDER_COLUMN, ORDER_HEADER, type OrderField } from "./orders/order-columns";
@@ -37,7 +39,8 @@ export { USUAL_ASSURANCE } from "./orders/usual-assurance";
 export { type Initials, initialsOf } from "./people/initials";
 export { namesPeople } from "./people/people-columns";
 export { peopleOf } from "./people/people-of";
-export { placeLoadAnswer } from "./places/place-load-answer";
+export { LOAD_COLUMNS, type PlaceLoads, placeLoads } from "./places/place-loads";
+export type { PlaceRemark } from "./places/place-remark";
 export { type PlacesReading, readPlaces } from "./places/read-places";
 export {
   type BatchStages,

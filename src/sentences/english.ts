@@ -5,6 +5,34 @@
  * Groups stand in the order of letters, with a blank line between.
  */
 export const english = {
+  aheadPage: {
+    all: "All varieties",
+    asTable: "The same as a table",
+    batches:
+      "{batches, plural, one {# batch is likely in this month:} other {# batches are likely in this month:}}",
+    dayUnknown: "day not known",
+    holds: "{level, share} of such ranges should hold.",
+    likely: "{window}, likely {day}",
+    loading: "Working out what will be ready",
+    noBatch: "No batch is likely in this month. Those of other months may still fall into it.",
+    noneComing: "No open batch with counted plants is on its way to ready.",
+    noneLikely: "none likely",
+    notCounted: "plants not counted",
+    plants: "{numbers} plants",
+    readAgain: "Read again",
+    reading: "The bar runs from fewest to most, and the tick is the likely number.",
+    ready: "ready",
+    readyByMonth: "Plants ready by month: {variety}",
+    readyOf: "Plants ready: {variety}",
+    readySince: "ready since {day}",
+    readySinceAbout: "ready since about {day}",
+    showBatches: "Press a month to see its batches.",
+    title: "Plants ready, by month",
+    trackRange: "{fewest, count} to {most, count} plants, likely {likely, count}",
+    upTo: "{most, count} plants",
+    variety: "Variety",
+  },
+
   batchBalanceHelp: {
     answers:
       "One row a batch. Unexplained is what should stand less what stands by the last count; below 0 when more stand than can.",
@@ -61,6 +89,14 @@ export const english = {
     variety: "Variety",
     wasReady: "Was ready",
     were: "Were",
+  },
+
+  batchCostHelp: {
+    answers:
+      "One row a begun batch: Materials from the timetable's Needs, Hours from its work rates, Cost of both, and Cost over the plants counted as ready or likely to be. A lot passes its cost on to the batches taken from it, by their plants. Below, for each method, all batches together, and what a started plant carries. What has no price is never 0: the last row names it.",
+    prices:
+      "Your table of prices: Item, Price, and Per, the unit it is for. The item hour is a person's work. Leave blank for hours alone.",
+    sentence: "What each batch has cost so far in materials and hours, losses included.",
   },
 
   batchDueHelp: {
@@ -121,8 +157,40 @@ export const english = {
     sentence: "Every step of every batch: what is recorded, and what is expected of steps to come.",
   },
 
+  costColumns: {
+    batch: "Batch",
+    cost: "Cost",
+    costOfReady: "Cost per ready plant",
+    hours: "Hours",
+    materials: "Materials",
+  },
+
+  costs: {
+    allOf: "All: {method}",
+    batchSteps: "{batch} ({steps, list})",
+    hourUnused: "The price of an hour is not used.",
+    itemIn: "{item} ({unit})",
+    itemPricedBy: "{item} (needed in {unit}, priced by {units, list})",
+    noHourPrice: "No price of an hour, so work is not in the cost.",
+    noMethod: "Left out because the timetable has no such method: {batches, list}.",
+    noPlants: "Some steps have no count of plants and are left out: {batches, list}.",
+    noPrice: "No price for {items, list}, so they are not in the cost.",
+    noRate: "No work rate in the timetable for {steps, list}, so their hours are left out.",
+    notBegun: "{batches, plural, one {# batch has} other {# batches have}} not begun.",
+    notNeeded: "Priced, but not needed so far: {items, list}.",
+    pieces: "pieces",
+    startedPlant: "A started plant: {method}",
+  },
+
   names: {
     more: "{names, count} more",
+  },
+
+  dueCalendar: {
+    daysLate: "{days, plural, one {# day} other {# days}} late.",
+    summary: "{task}: {batch}",
+    summaryPlants: "{task}: {batch}, {plants, plural, one {# plant} other {# plants}}",
+    window: "From {from} to {by}, usually {usual}.",
   },
 
   parameterHelp: {
@@ -134,6 +202,36 @@ export const english = {
     level: "How many of 100 ranges should hold, as a share.",
     records: "Your table of batches with its header.",
     timetable: "Your table of steps with its header. Leave it blank for the built-in steps.",
+  },
+
+  placeColumns: {
+    holds: "Holds",
+    overBy: "Over by",
+    place: "Place",
+    plants: "Plants",
+    week: "Week",
+  },
+
+  placeLoadHelp: {
+    answers:
+      "One row a place and week, from the as-of day's week on: the likely plants of the open batches at the start of the week, up to the week of their likely ready day, fewer after each likely count. Plants that are ready already, and those with no day to count from, stand in the first week alone. Places that are not in the table and batches without a place stand below, without Holds. The last row names them, and the batches that are left out.",
+    places: "Your table of places: Place, and how many plants it Holds.",
+    sentence: "How many plants stand in each place, week by week, and where they are too many.",
+  },
+
+  places: {
+    forgotten: "Left out because nothing was recorded for long: {batches, list}.",
+    noMethod: "Left out because the timetable has no such method: {batches, list}.",
+    noPlace: "(no place)",
+    notCounted: "Left out because no plants are counted: {batches, list}.",
+    notListed: "Not in the table of places: {places, list}.",
+    oneWeek:
+      "Shown in one week only, as they are ready or have no day to count from: {batches, list}.",
+    plannedAfter:
+      "Left out because they are planned for after these {weeks, count} weeks: {batches, list}.",
+    standLonger:
+      "{batches, plural, one {# batch stands} other {# batches stand}} longer than these {weeks, count} weeks.",
+    withoutPlace: "Batches without a place stand under (no place).",
   },
 
   records: {
@@ -478,5 +576,74 @@ export const english = {
     crew: "Your table of persons: Person, Tasks (blank for all), Hours a day, Off from, Off to.",
     days: "How many days to plan, 1 to 366.",
     sentence: "Plans the tasks of the coming days by day and person, or says why they don't fit.",
+  },
+
+  todayPage: {
+    ahead: "Days ahead",
+    byPerson: "by person",
+    byPlace: "by place",
+    calendarFile: "Calendar file",
+    calendarSaved: "The calendar file is in your downloads. Open it with your calendar.",
+    cancel: "Cancel",
+    caution: "Caution",
+    coming: "Coming",
+    countBlank: "Blank if nobody counted",
+    counted: "Count",
+    day: "Day",
+    done: "Done",
+    doneAndWritten: "Done and written",
+    doneTask: "Done: {task}, {batch}",
+    due: "Due",
+    goesUnder: "Goes under {header}",
+    hours: "{number} {rounded, plural, one {hour} other {hours}} of one person",
+    lateBy: "Late by {days, plural, one {# day} other {# days}}",
+    loading: "Reading the due list",
+    makingCalendar: "Making the calendar file",
+    makingSheet: "Making the round sheet",
+    markDone: "Mark done",
+    markDoneOf: "Mark done: {task}, {batch}",
+    markedDone: "{tasks, plural, one {# task} other {# tasks}} marked done since this page opened",
+    minutes: "a few minutes of one person",
+    noPlace: "No place named",
+    note: "Note",
+    nothingDue:
+      "Nothing is late, due or coming {days, plural, =0 {today} one {in the next # day} other {in the next # days}}.",
+    nothingToPrint: "Nothing to print: the list is empty.",
+    nothingWritten: "Nothing was written.",
+    plants: "{plants, plural, one {# plant} other {# plants}}",
+    plantsNotCounted: "plants not counted",
+    print: "Print round sheet",
+    readAgain: "Read again",
+    reminder: "A reminder: the records have no column for this step.",
+    roundSheet: "Round sheet",
+    rowMayHaveChanged: "Nothing was written. Read the list again: the row may have changed.",
+    save: "Save",
+    tally: "{tasks, count} {status}",
+    tallyAll: "{tally}.",
+    who: "Who",
+    writing: "Writing to the records",
+    written: "Written to the records.",
+  },
+
+  todaySheet: {
+    batch: "Batch",
+    byDay: "by {day}",
+    cautions: "Cautions",
+    counted: "Count",
+    day: "Day",
+    dayDone: "Day done",
+    fileTitle: "Round sheet {day}",
+    hours: "Hours",
+    hoursUnknown: "hours not known",
+    note: "Note",
+    notPrinted:
+      "This browser does not let the page print. Print the due tab of the workbook instead.",
+    place: "Place",
+    plants: "Plants",
+    task: "Task",
+    title: "Round sheet, {day}",
+    unassigned: "Not given to anybody",
+    who: "Who",
+    window: "Window",
   },
 } as const;

@@ -1,7 +1,7 @@
 import {
+  foldName,
   isoDay,
   leftOutRemark,
-  normalText,
   ORDER_HEADER,
   type Order,
   orderOutlooks,
@@ -58,12 +58,11 @@ function varieties(ofBatches: readonly string[], orders: readonly Order[]): read
   const written = new Map<string, string>();
   const add = (names: readonly string[]) => {
     for (const name of names) {
-      const key = normalText(name);
+      const key = foldName(name);
       if (key !== "" && !written.has(key)) written.set(key, name);
     }
   };
   add(ofBatches);
-  const known = new Set(written.keys());
-  for (const order of orders) add(writtenVarieties(order, known));
+  for (const order of orders) add(writtenVarieties(order, new Map(written)));
   return [...written.keys()].sort().map((key) => written.get(key) as string);
 }

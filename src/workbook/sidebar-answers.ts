@@ -1,6 +1,5 @@
 import {
   builtInTimetable,
-  calendarText,
   checkTroubles,
   faultSentence,
   isoDay,
@@ -12,6 +11,7 @@ import {
   tallySentence,
 } from "../core";
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
+import { dueCalendar } from "../wording/due-calendar";
 import { addOrder } from "./add-order";
 import { blockedSentences } from "./blocked-tabs";
 import { cellName } from "./cell-name";
@@ -217,7 +217,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     const now = recordsNow();
     return {
       fileName: `due-list-${isoDay(now.asOf)}.ics`,
-      text: calendarText(tasksNow(now, wholeDays(daysAhead)), now.asOf),
+      text: dueCalendar(tasksNow(now, wholeDays(daysAhead)), now.asOf),
     };
   },
   sidebarWork: ({ days, initials }) => plannedDays(recordsNow(), days, initials === true),

@@ -1,5 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { shortened } from "../../src/core/cells/quoted";
+import * as text from "../../src/sentences/made/costs";
+import * as tables from "../../src/sentences/made/small-tables";
+import { noHeaderRow, rowLoading } from "../../src/sentences/made/table-faults";
 import { ask, askTable } from "../support/ask";
 import { turnedRows } from "../support/turned-rows";
 
@@ -29,6 +33,14 @@ const cost = (batches: unknown[][], prices: unknown = PRICES, timetable: unknown
 const row = (Batch: string, Materials: unknown, Hours: unknown, Cost: unknown, each: unknown) => ({
   ...{ Batch, Materials, Hours, Cost, "Cost per ready plant": each },
 });
+const mix = text.itemIn({ item: "mix", unit: "ml" });
+const strip = text.itemIn({ item: "strip", unit: "cm" });
+const pricedBy = (item: string, unit: string, by: string) =>
+  text.itemPricedBy({ item, unit, units: [by] });
+const withoutPlants = (steps: readonly string[]) =>
+  text.noPlants({ batches: [text.batchSteps({ batch: "B1", steps })] });
+const leftOut = (row: string, why: string) =>
+  tables.rowLeftOut({ table: tables.prices(), row, why });
 const remarkOf = (rows: Record<string, unknown>[]) => String(rows.at(-1)?.Batch);
 
 /** 200 seeds, 160 grafted, 128 ready. */
@@ -40,9 +52,9 @@ describe("BATCH_COST", () => {
     // 36.4. Hours 200 / 100 + 160 / 20 = 10, at 4 = 40. 76.4 / 128 = 0.596875; 76.4 / 200 = 0.382.
     expect(cost([DONE])).toEqual([
       row("B1", 36.4, 10, 76.4, 0.5969),
-      row("All: Plain", 36.4, 10, 76.4, 0.5969),
-      row("A started plant: Plain", 0.182, 0.05, 0.382, ""),
-      row("no work rate in the timetable, so hours not in it, for: Ready", "", "", "", ""),
+      row(text.allOf({ method: "Plain" }), 36.4, 10, 76.4, 0.5969),
+      row(text.startedPlant({ method: "Plain" }), 0.182, 0.05, 0.382, ""),
+      row(text.noRate({ steps: ["Ready"] }), "", "", "", ""),
     ]);
   });
 
@@ -67,9 +79,9 @@ describe("BATCH_COST", () => {
       { Batch: "L1", Materials: 7.5, Hours: 0.5, Cost: 9.5 },
       { Batch: "G1", Materials: 19, Hours: 6, Cost: 43 },
       { Batch: "G2", Materials: 9.5, Hours: 3, Cost: 21.5 },
-      { Batch: "All: Plain", Materials: 36, Hours: 9.5, Cost: 74 },
+      { Batch: text.allOf({ method: "Plain" }), Materials: 36, Hours: 9.5, Cost: 74 },
     ]);
-    expect(rows[4]).toMatchObject({ Batch: "A started plant: Plain", Cost: 0.37 });
+    expect(rows[4]).toMatchObject({ Batch: text.startedPlant({ method: "Plain" }), Cost: 0.37 });
     // Nothing is missed of G1 and G2: they were sown in the lot.
     expect(rows).toHaveLength(5);
   });
@@ -113,8 +125,11 @@ describe("BATCH_COST", () => {
       ...[[...TIMETABLE, ...other], PRICES, AS_OF],
     ]);
     expect(rows.map(({ Batch }) => Batch)).toEqual([
-      ...["L1", "G1", "All: Plain", "All: Other"],
-      "not in it, the timetable has no such method: X",
+      "L1",
+      "G1",
+      text.allOf({ method: "Plain" }),
+      text.allOf({ method: "Other" }),
+      text.noMethod({ batches: ["X"] }),
     ]);
     expect(rows.map(({ Cost }) => Cost)).toEqual([19, 43, 19, 43, ""]);
   });
@@ -139,32 +154,40 @@ describe("BATCH_COST", () => {
     );
     expect(some[0]).toEqual(row("B1", 10, 10, 10, 0.0781));
     expect(remarkOf(some)).toBe(
-      'prices row 4 left out: "lots" is no price that can be read; no price, so not in the cost, for: mix (ml), strip (cm); no price of an hour, so no work in the cost; no work rate in the timetable, so hours not in it, for: Ready; priced, but not needed so far: kite',
+      [
+        leftOut("4", tables.notPrice({ found: "lots" })),
+        text.noPrice({ items: [mix, strip] }),
+        text.noHourPrice(),
+        text.noRate({ steps: ["Ready"] }),
+        text.notNeeded({ items: ["kite"] }),
+      ].join(" "),
     );
     for (const per of ["0", `0.${"0".repeat(330)}1`, "9".repeat(330), "2 x 50 l"]) {
       const rows = cost([DONE], [PRICES[0], ["Bag", 5, per]]);
-      expect(remarkOf(rows)).toContain("is no unit that can be read");
+      expect(remarkOf(rows)).toContain(leftOut("2", tables.notUnit({ found: shortened(per) })));
     }
     const none = cost([DONE], "");
     expect(none[0]).toEqual(row("B1", "", 10, "", ""));
-    expect(remarkOf(none)).toContain(
-      "no price, so not in the cost, for: bag, mix (ml), strip (cm)",
-    );
+    expect(remarkOf(none)).toContain(text.noPrice({ items: ["bag", mix, strip] }));
     const wrongUnit = cost([DONE], [PRICES[0], ["Strip", 1, "kg"], ["Mix", 1, "l"]]);
-    expect(remarkOf(wrongUnit)).toContain("for: bag, strip (needed in cm, priced by kg);");
+    expect(remarkOf(wrongUnit)).toContain(
+      text.noPrice({ items: ["bag", pricedBy("strip", "cm", "kg")] }),
+    );
   });
 
   it("says of an item with a price in another unit that it has one", () => {
     const rows = cost([DONE], [PRICES[0], ["Strip", 3, "roll"], ["Bag", 2, "kg"]]);
     expect(remarkOf(rows)).toContain(
-      "for: bag (needed by the piece, priced by kg), mix (ml), strip (needed in cm, priced by roll);",
+      text.noPrice({
+        items: [pricedBy("bag", text.pieces(), "kg"), mix, pricedBy("strip", "cm", "roll")],
+      }),
     );
   });
 
   it("does not say of prices that nothing needed them where the plants are not known", () => {
     const rows = cost([["B1", "", "2026-08-03", "", "2026-11-02", "", "", "", ""]]);
-    expect(remarkOf(rows)).not.toContain("not needed");
-    expect(remarkOf(rows)).toContain("in: B1 (Grafting, Sowing)");
+    expect(remarkOf(rows)).not.toContain(text.notNeeded({ items: ["bag", "mix", "strip"] }));
+    expect(remarkOf(rows)).toContain(withoutPlants(["Grafting", "Sowing"]));
   });
 
   it("says which plants were never counted, and what is not begun", () => {
@@ -175,10 +198,8 @@ describe("BATCH_COST", () => {
     // Strips 50 x 0.4 x 0.1 = 2, 2.5 h at 4.
     expect(rows[0]).toMatchObject({ Materials: 2, Hours: 2.5, Cost: 12 });
     expect(rows.some(({ Batch }) => Batch === "B2")).toBe(false);
-    expect(remarkOf(rows)).toContain(
-      "steps without a count of plants, so not in it, in: B1 (Sowing)",
-    );
-    expect(remarkOf(rows)).toContain("1 batch not begun");
+    expect(remarkOf(rows)).toContain(withoutPlants(["Sowing"]));
+    expect(remarkOf(rows)).toContain(text.notBegun({ batches: 1 }));
   });
 
   it.each([
@@ -198,8 +219,12 @@ describe("BATCH_COST", () => {
   it("refuses prices without a header, or still loading", () => {
     const asking = (prices: unknown) => () =>
       ask("BATCH_COST", [[HEADER, DONE], TIMETABLE, prices, AS_OF]);
-    expect(asking([["Bag", 3]])).toThrow("prices has no header row with Item and Price");
-    expect(asking([PRICES[0], ["Bag", "Loading..."]])).toThrow("prices row 2 is still loading");
+    expect(asking([["Bag", 3]])).toThrow(
+      noHeaderRow({ argument: "prices", columns: ["Item", "Price"] }),
+    );
+    expect(asking([PRICES[0], ["Bag", "Loading..."]])).toThrow(
+      rowLoading({ argument: "prices", row: "2" }),
+    );
   });
 
   /** Lots and grafts from them, closed or not. */

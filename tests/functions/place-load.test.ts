@@ -1,5 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { readCount } from "../../src/core/cells/read-count";
+import type { RowTrouble } from "../../src/core/cells/row-trouble";
+import * as text from "../../src/sentences/made/places";
+import { noHeaderRow, rowShows } from "../../src/sentences/made/table-faults";
+import { sentenceOf } from "../../src/wording/sentence-of";
+import { ROW_TROUBLES } from "../../src/wording/small-tables";
 import { ask, askTable } from "../support/ask";
 import { turnedRows } from "../support/turned-rows";
 
@@ -51,11 +57,15 @@ describe("PLACE_LOAD", () => {
     expect(rows.filter(({ Place }) => !String(Place).startsWith("Bay"))).toEqual([
       row("Shed", "2026-W48", 120, "", ""),
       row("Shed", "2026-W49", 120, "", ""),
-      row("(no place)", "2026-W48", 80, "", ""),
-      row("(no place)", "2026-W49", 80, "", ""),
-      row("(no place)", "2026-W50", 80, "", ""),
+      row(text.noPlace(), "2026-W48", 80, "", ""),
+      row(text.noPlace(), "2026-W49", 80, "", ""),
+      row(text.noPlace(), "2026-W50", 80, "", ""),
       blank(
-        "not in the table of places: Shed; batches without a place stand under (no place); not in it, no plants counted: B3",
+        [
+          text.notListed({ places: ["Shed"] }),
+          text.withoutPlace(),
+          text.notCounted({ batches: ["B3"] }),
+        ].join(" "),
       ),
     ]);
   });
@@ -65,7 +75,7 @@ describe("PLACE_LOAD", () => {
     expect(load([ready])).toEqual([
       row("Bay 1", "2026-W48", 90, 150, 0),
       row("Bay 2", "2026-W48", 0, 100, 0),
-      blank("ready, or without a day to reckon from, so in one week alone: B1"),
+      blank(text.oneWeek({ batches: ["B1"] })),
     ]);
     expect(load([[...ready.slice(0, 6), "yes"]]).map(({ Plants }) => Plants)).toEqual([0, 0]);
   });
@@ -83,7 +93,7 @@ describe("PLACE_LOAD", () => {
     // "Late" was to be ready on 15 November and is not: it still stands.
     expect(rows[0]).toEqual(row("Bay 1", "2026-W48", 30, 150, 0));
     expect(String(rows.at(-1)?.Place)).toBe(
-      "not in it, nothing recorded for long: Old; not in it, the timetable has no such method: Odd",
+      [text.forgotten({ batches: ["Old"] }), text.noMethod({ batches: ["Odd"] })].join(" "),
     );
   });
 
@@ -94,7 +104,7 @@ describe("PLACE_LOAD", () => {
     ];
     const rows = load([sown("B1", "Bay 1", "2026-11-23", 100)], PLACES, timetable);
     expect(rows.filter(({ Place }) => Place === "Bay 1")).toHaveLength(53);
-    expect(String(rows.at(-1)?.Place)).toBe("1 batch stands longer than the 53 weeks shown");
+    expect(String(rows.at(-1)?.Place)).toBe(text.standLonger({ batches: 1, weeks: 53 }));
   });
 
   it("names batches that are planned for after the weeks shown, and shows no weeks for them", () => {
@@ -105,7 +115,7 @@ describe("PLACE_LOAD", () => {
     expect(rows.filter(({ Place }) => Place === "Bay 2")).toEqual([
       row("Bay 2", "2026-W48", 0, 100, 0),
     ]);
-    expect(String(rows.at(-1)?.Place)).toBe("not in it, planned for after the 53 weeks shown: B2");
+    expect(String(rows.at(-1)?.Place)).toBe(text.plannedAfter({ batches: ["B2"], weeks: 53 }));
   });
 
   it("lets plants shrink after each likely count, and planned batches come in their week", () => {
@@ -142,10 +152,18 @@ describe("PLACE_LOAD", () => {
       row("Bay 3", "2026-W48", 0, "", ""),
     ]);
     const said = String(rows[4]?.Place);
-    expect(said).toContain("places row 3: how many it holds can't be read");
-    expect(said).toContain("places row 4: left out, no place named");
-    expect(said).toContain("places row 5: Bay 1 stands twice, the fewest counts");
-    expect(said).toContain("places row 6: how many it holds is not said");
+    const at = (row: number) => ({ table: "places", row }) as const;
+    const troubles: readonly RowTrouble[] = [
+      { code: "row-left-out", ...at(4), why: { code: "no-place-named" } },
+      { code: "row-noted", ...at(5), what: { code: "named-twice", name: "Bay 1" } },
+      { code: "row-noted", ...at(6), what: { code: "holds-unknown" } },
+    ];
+    for (const one of troubles) expect(said).toContain(sentenceOf(ROW_TROUBLES, one));
+    const reading = readCount("about lots");
+    expect(reading.kind).toBe("unread");
+    const why = reading.kind === "unread" ? reading.why : "";
+    const unread = { code: "row-noted", ...at(3), what: { code: "holds-unread", why } } as const;
+    expect(said).toContain(sentenceOf(ROW_TROUBLES, unread));
   });
 
   it.each([
@@ -169,8 +187,12 @@ describe("PLACE_LOAD", () => {
     const asking = (places: unknown) => () =>
       ask("PLACE_LOAD", [[HEADER, sown("B1", "", "2026-11-16", 9)], TIMETABLE, places, AS_OF]);
     expect(asking("")).toThrow("PLACE_LOAD: places is missing");
-    expect(asking([["Bay 1", 3]])).toThrow("places has no header row with Place and Holds");
-    expect(asking([PLACES[0], ["Bay 1", "#REF!"]])).toThrow("a cell of places row 2 shows #REF!");
+    expect(asking([["Bay 1", 3]])).toThrow(
+      noHeaderRow({ argument: "places", columns: ["Place", "Holds"] }),
+    );
+    expect(asking([PLACES[0], ["Bay 1", "#REF!"]])).toThrow(
+      rowShows({ argument: "places", row: "2", shown: "#REF!" }),
+    );
   });
 
   const batches = fc

@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
+import * as header from "../../src/sentences/made/batch-columns";
 import { noneHeld } from "../../src/sentences/made/batches";
 import { rowsLeftOutOfCell } from "../../src/sentences/made/records";
 import * as take from "../../src/sentences/made/take-columns";
 import { noSuchColumn } from "../../src/sentences/made/take-faults";
 import { ask, askRows, askTable } from "../support/ask";
+import { plainHeader } from "../support/plain-header";
 
 const HEADER = ["Batch", "Variety", "Grafted on", "Grafts made", "Takes", "Closed"];
 const ROWS = [
@@ -184,7 +186,9 @@ describe("text that looks like a formula", () => {
       ["-B2", "<b>x</b>", "'007", 10, 5],
     ];
     const stages = askTable("BATCH_STAGES", [records, "", AS_OF]);
-    expect(stages.map(({ Batch, Variety, Place }) => [Batch, Variety, Place])).toEqual([
+    expect(
+      stages.map((row) => [row[header.batch()], row[header.variety()], row[header.place()]]),
+    ).toEqual([
       ["=1+1", "+cmd", "@here"],
       ["-B2", "<b>x</b>", "'007"],
     ]);
@@ -200,19 +204,22 @@ describe("blank and 0", () => {
   it("are different everywhere", () => {
     const row = (taken: unknown) => [HEADER, ["B1", "Alba", "2026-10-01", 100, taken, ""]];
     const stage = (taken: unknown) => askTable("BATCH_STAGES", [row(taken), "", AS_OF]);
-    expect(stage("")[0]).toMatchObject({ Plants: 100, "Last step": "Grafting" });
+    expect(stage("")[0]).toMatchObject({
+      [header.plants()]: 100,
+      [header.lastStep()]: "Grafting",
+    });
     expect(stage(0)).toEqual([]);
     const summary = (taken: unknown) => askTable("TAKE_SUMMARY", [row(taken), "Variety"])[0];
     expect(summary("")).toMatchObject({
-      [take.batches()]: 0,
-      [take.takeRate()]: "",
-      [take.from()]: "",
-      [take.to()]: "",
+      [plainHeader(take.batches())]: 0,
+      [plainHeader(take.takeRate())]: "",
+      [plainHeader(take.from())]: "",
+      [plainHeader(take.to())]: "",
     });
     expect(summary(0)).toMatchObject({
-      [take.batches()]: 1,
-      [take.takeRate()]: 0,
-      [take.from()]: 0,
+      [plainHeader(take.batches())]: 1,
+      [plainHeader(take.takeRate())]: 0,
+      [plainHeader(take.from())]: 0,
     });
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import * as header from "../../src/sentences/made/batch-columns";
 import { ask, askRows } from "../support/ask";
 
 const RECORDS = [
@@ -65,11 +66,11 @@ describe("a nursery's own timetable", () => {
       ["Batch", "Sown", "Seeds sown"],
       ["B1", "2026-11-01", 300],
     ];
-    const [header, row] = askRows("BATCH_STAGES", [records, own, AS_OF]) as [string[], unknown[]];
-    const at = (name: string) => row[header.indexOf(name)];
-    expect(at("Method")).toBe("This nursery's method");
-    expect([at("Fewest ready"), at("Most ready")]).toEqual([300, 300]);
-    expect(at("Ready likely")).toEqual(new Date("2026-12-01T00:00:00Z"));
+    const [names, row] = askRows("BATCH_STAGES", [records, own, AS_OF]) as [string[], unknown[]];
+    const at = (name: string) => row[names.indexOf(name)];
+    expect(at(header.method())).toBe("This nursery's method");
+    expect([at(header.fewestReady()), at(header.mostReady())]).toEqual([300, 300]);
+    expect(at(header.readyLikely())).toEqual(new Date("2026-12-01T00:00:00Z"));
   });
 
   it("is refused with a fault by all but BATCH_CHECK, which lists it", () => {

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import * as header from "../../src/sentences/made/batch-columns";
 import { askTable } from "../support/ask";
 import { turnedRows } from "../support/turned-rows";
 
@@ -77,10 +78,10 @@ describe("WORK_NEEDS", () => {
     const planned = [["P1", "2026-12-10", 77, ""]];
     expect(amounts(needs(planned)).get("bag")).toBe(77);
     const due = askTable("BATCH_DUE", [[HEADER, ...planned], TIMETABLE, AS_OF, 30]);
-    expect(due.map(({ Task, Plants }) => [Task, Plants])).toEqual([["Sowing", 77]]);
-    const header = ["Batch", "From lot", "Sown", "Seeds sown", "Grafted on", "Grafts made"];
+    expect(due.map((row) => [row[header.task()], row[header.plants()]])).toEqual([["Sowing", 77]]);
+    const columns = ["Batch", "From lot", "Sown", "Seeds sown", "Grafted on", "Grafts made"];
     const graft = ["P2", "L1", "2026-09-20", "", "2026-12-12", 50];
-    const rows = askTable("WORK_NEEDS", [[header, graft], TIMETABLE, AS_OF, 30]);
+    const rows = askTable("WORK_NEEDS", [[columns, graft], TIMETABLE, AS_OF, 30]);
     expect(amounts(rows).get("scion")).toBe(50);
   });
 });

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { coming, late } from "../../src/sentences/made/batches";
+import { tally } from "../../src/sentences/made/today-page";
 import { batchesBehind, monthsOf, varietyChoices } from "../../src/sidebar/ahead/month-ranges";
 import { groupedByCost } from "../../src/sidebar/check/costs";
 import { nextIndex } from "../../src/sidebar/controls/tab-list";
@@ -35,7 +37,7 @@ describe("byPlace", () => {
 
   it("is counted in words, with no word for what is not there", () => {
     expect(statusTally([at("", "coming"), at("", "late"), at("", "late")])).toBe(
-      "2 late, 1 coming",
+      `${tally({ tasks: 2, status: late() })}, ${tally({ tasks: 1, status: coming() })}`,
     );
     expect(statusTally([])).toBe("");
   });

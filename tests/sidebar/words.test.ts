@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as takesPage from "../../src/sentences/made/takes-page";
+import * as todayPage from "../../src/sentences/made/today-page";
 import { counted, countText, listed, percentText } from "../../src/sidebar/controls/count-words";
 import { dayText, monthText, windowText } from "../../src/sidebar/controls/day-words";
 import { isolated, shortened } from "../../src/sidebar/controls/shortened";
@@ -78,23 +79,24 @@ describe("shortened", () => {
 describe("a task", () => {
   it("says how it stands", () => {
     const late = (daysLate: number) => statusWords({ ...takeCount, status: "late", daysLate });
-    expect([late(1), late(9)]).toEqual(["Late by 1 day", "Late by 9 days"]);
-    expect(statusWords({ ...takeCount, status: "due" })).toBe("Due");
-    expect(statusWords(takeCount)).toBe("Coming");
+    expect([late(1), late(9)]).toEqual([1, 9].map((days) => todayPage.lateBy({ days })));
+    expect(statusWords({ ...takeCount, status: "due" })).toBe(todayPage.due());
+    expect(statusWords(takeCount)).toBe(todayPage.coming());
   });
 
   it("keeps none and not counted apart", () => {
     expect([null, 0, 1].map((plants) => plantsWords({ ...takeCount, plants }))).toEqual([
-      ...["plants not counted", "0 plants", "1 plant"],
+      todayPage.plantsNotCounted(),
+      ...[0, 1].map((plants) => todayPage.plants({ plants })),
     ]);
   });
 
   it.each([
     [null, null],
-    [0.04, "a few minutes of one person"],
-    [1, "1 hour of one person"],
-    [1.26, "1.3 hours of one person"],
-    [1234, "1,234 hours of one person"],
+    [0.04, todayPage.minutes()],
+    [1, todayPage.hours({ number: "1", rounded: 1 })],
+    [1.26, todayPage.hours({ number: "1.3", rounded: 1.3 })],
+    [1234, todayPage.hours({ number: "1,234", rounded: 1234 })],
   ])("of %s hours says %s", (hours, words) =>
     expect(hoursWords({ ...takeCount, hours })).toBe(words),
   );

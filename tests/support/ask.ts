@@ -2,6 +2,7 @@ import type { Host } from "../../src/door/host";
 import { callFunction } from "../../src/functions/call";
 import { registry } from "../../src/functions/registry";
 import { hostIn } from "./host";
+import { plainHeader } from "./plain-header";
 
 /** Asks a custom function as a spreadsheet would: raw values in, raw cells out. */
 export function ask(
@@ -26,7 +27,10 @@ export function askTable(name: string, args: readonly unknown[]): Record<string,
     Object.fromEntries(
       header.map((column, index) => {
         const value = row[index];
-        return [column, value instanceof Date ? value.toISOString().slice(0, 10) : value];
+        return [
+          plainHeader(column),
+          value instanceof Date ? value.toISOString().slice(0, 10) : value,
+        ];
       }),
     ),
   );

@@ -1,6 +1,7 @@
 import type { BatchState } from "../projection/batch-state";
 import type { Step } from "../timetable/timetable";
-import { type PricesReading, priceOf, unpricedText } from "./read-prices";
+import type { UnpricedItem } from "./cost-remark";
+import { type PricesReading, priceOf, unpriced } from "./read-prices";
 
 /** What the steps that a batch has passed have used. */
 export interface OwnCost {
@@ -12,8 +13,8 @@ export interface OwnCost {
   readonly withoutPlants: readonly Step[];
   /** Steps passed that have no work rate. */
   readonly withoutRate: readonly Step[];
-  /** Items needed that have no price in their unit, in words. */
-  readonly withoutPrice: readonly string[];
+  /** Items needed that have no price in their unit. */
+  readonly withoutPrice: readonly UnpricedItem[];
   /** Items that were needed, however many, as the timetable writes them. */
   readonly items: readonly string[];
 }
@@ -31,7 +32,7 @@ export function ownCost(state: BatchState, prices: PricesReading): OwnCost {
   let needed = false;
   const withoutPlants: Step[] = [];
   const withoutRate: Step[] = [];
-  const withoutPrice: string[] = [];
+  const withoutPrice: UnpricedItem[] = [];
   const items: string[] = [];
   let plants = batch.fromLot === "" ? null : batch.received;
   let begun = batch.fromLot === "";
@@ -51,7 +52,7 @@ export function ownCost(state: BatchState, prices: PricesReading): OwnCost {
     for (const { item, amount, unit } of step.needs) {
       const price = priceOf(prices, { item, amount: amount * plants, unit });
       needed = true;
-      if (price === null) withoutPrice.push(unpricedText(prices, item, unit));
+      if (price === null) withoutPrice.push(unpriced(prices, item, unit));
       else materials = (materials ?? 0) + price;
     }
   }

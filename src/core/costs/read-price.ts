@@ -1,6 +1,7 @@
 import { type Cell, cellText, isBlank } from "../cells/cell";
-import { quoted } from "../cells/quoted";
+import { shortened } from "../cells/quoted";
 import type { DecimalMark } from "../cells/read-count-text";
+import type { RowFault } from "../cells/row-trouble";
 import { DIGITS, writtenNumber } from "./written-number";
 
 /**
@@ -9,15 +10,17 @@ import { DIGITS, writtenNumber } from "./written-number";
  * are taken to be in the same.
  *
  * @param decimalMark how the workbook's locale writes decimals; null when not known
- * @returns null when blank; a text that says what is wrong
+ * @returns null when blank; what is wrong with one that can't be read
  */
-export function readPrice(cell: Cell, decimalMark: DecimalMark | null): number | null | string {
+export function readPrice(cell: Cell, decimalMark: DecimalMark | null): number | null | RowFault {
   if (isBlank(cell)) return null;
   if (typeof cell === "number") {
-    return Number.isFinite(cell) && cell >= 0 && cell <= MOST ? cell : "the price is out of range";
+    return Number.isFinite(cell) && cell >= 0 && cell <= MOST
+      ? cell
+      : { code: "price-out-of-range" };
   }
   const text = cellText(cell);
-  const wrong = `${quoted(text)} is no price that can be read`;
+  const wrong: RowFault = { code: "not-a-price", found: shortened(text) };
   if (typeof cell !== "string") return wrong;
   const match = WITH_SIGN.exec(text.trim());
   const price = match === null ? null : writtenNumber(match[1] as string, decimalMark);

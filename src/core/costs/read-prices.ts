@@ -1,12 +1,14 @@
 import { type Cell, cellText, type Grid } from "../cells/cell";
 import { headedTable } from "../cells/headed-table";
-import { quoted, shortened } from "../cells/quoted";
+import { shortened } from "../cells/quoted";
 import type { DecimalMark } from "../cells/read-count-text";
 import { rowMustBeReady } from "../cells/row-must-be-ready";
+import type { RowFault, RowTrouble } from "../cells/row-trouble";
 import { InputError } from "../input-error";
 import { tableWords, wordPattern, wordSet } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
+import type { UnpricedItem } from "./cost-remark";
 import { readPrice } from "./read-price";
 import { HOUR, isUsualMeasure, type Measure, measureOf, PIECE } from "./units";
 import { DIGITS, writtenNumber } from "./written-number";
@@ -32,8 +34,8 @@ export interface PricesReading {
   readonly ofItem: ReadonlyMap<string, readonly Price[]>;
   /** Of an hour of one person; null where the table has none. */
   readonly hour: number | null;
-  /** What could not be used, or was read in a way of its own, one sentence part each. */
-  readonly troubles: readonly string[];
+  /** What could not be used, or was read in a way of its own. */
+  readonly troubles: readonly RowTrouble[];
 }
 
 export const NO_PRICES: PricesReading = { ofItem: new Map(), hour: null, troubles: [] };
@@ -44,46 +46,51 @@ export const NO_PRICES: PricesReading = { ofItem: new Map(), hour: null, trouble
  * read is left out and said. Of two prices of one item the higher counts, and that is said.
  *
  * @param grid null where no prices are given
- * @throws InputError "no-header"; "not-ready-yet" when a cell shows an error or is still loading
+ * @throws InputError "no-header-row"; "row-not-ready" when a cell shows an error or is still loading
  */
 export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): PricesReading {
   if (grid === null) return NO_PRICES;
   const table = headedTable(grid, priceWords(), ["item", "price"]);
   if (table === null) {
-    throw new InputError(
-      "no-header",
-      "prices has no header row with Item and Price in its first ten rows",
-    );
+    const columns = ["Item", "Price"];
+    throw new InputError({ code: "no-header-row", argument: "prices", columns });
   }
   const ofItem = new Map<string, readonly Price[]>();
-  const troubles: string[] = [];
+  const troubles: RowTrouble[] = [];
   let hour: number | null = null;
   for (const row of table.rows) {
     rowMustBeReady("prices", table, row);
-    const say = (what: string) => troubles.push(`prices row ${row + 1} ${what}`);
+    const at = { table: "prices", row: row + 1 } as const;
+    const leaveOut = (why: RowFault) => troubles.push({ code: "row-left-out", ...at, why });
     const item = cellText(table.cell(row, "item"));
+    const noteSecond = () =>
+      troubles.push({
+        code: "row-noted",
+        ...at,
+        what: { code: "second-price", item: shortened(item) },
+      });
     const key = normalText(item);
     const price = readPrice(table.cell(row, "price"), decimalMark);
     const per = readPer(table.cell(row, "per"), key, decimalMark);
-    if (key === "") say("left out: no item");
-    else if (price === null) say(`left out: ${shortened(item)} has no price`);
-    else if (typeof price === "string") say(`left out: ${price}`);
-    else if (typeof per === "string") say(`left out: ${per}`);
+    if (key === "") leaveOut({ code: "no-item-named" });
+    else if (price === null) leaveOut({ code: "no-price", item: shortened(item) });
+    else if (typeof price === "object") leaveOut(price);
+    else if ("code" in per) leaveOut(per);
     else if (WORK.has(key)) {
       const measure = per.measure ?? HOUR;
       if (measure.kind !== HOUR.kind) {
-        say(`left out: ${shortened(item)} must be priced by the hour or minute`);
+        leaveOut({ code: "not-by-time", item: shortened(item) });
         continue;
       }
       const each = (price / (per.amount * measure.size)) * HOUR.size;
-      if (hour !== null) say(`has a second price of ${shortened(item)}: the higher counts`);
+      if (hour !== null) noteSecond();
       hour = Math.max(hour ?? 0, each);
     } else {
       const kind = per.measure?.kind ?? null;
       const each = price / (per.amount * (per.measure?.size ?? 1));
       const before = ofItem.get(key) ?? [];
       const same = before.find((one) => one.kind === kind);
-      if (same !== undefined) say(`has a second price of ${shortened(item)}: the higher counts`);
+      if (same !== undefined) noteSecond();
       ofItem.set(key, [
         ...before.filter((one) => one !== same),
         {
@@ -121,9 +128,9 @@ const amountOfUnit = lazily(
  * "m", "100", "50 kg", "per 1,000"; a bag priced by the bag is priced by the piece.
  *
  * @param item in normal form
- * @returns a text that says what is wrong
+ * @returns what is wrong with one that can't be read
  */
-function readPer(cell: Cell, item: string, decimalMark: DecimalMark | null): Per | string {
+function readPer(cell: Cell, item: string, decimalMark: DecimalMark | null): Per | RowFault {
   const text = cellText(cell);
   const match = amountOfUnit().exec(text.trim());
   const unit = match?.[2]?.trim() ?? "";
@@ -132,19 +139,20 @@ function readPer(cell: Cell, item: string, decimalMark: DecimalMark | null): Per
   const isUsual = isUsualMeasure(unit);
   const isNamed = isUsual || !/\d/.test(unit);
   if (match === null || amount === null || amount < LEAST || amount > MOST || !isNamed) {
-    return `${quoted(text)} is no unit that can be read`;
+    return { code: "not-a-unit", found: shortened(text) };
   }
   const isItem = !isUsual && [item, `${item}s`].includes(normalText(unit));
   return { amount, unit, measure: unit === "" ? null : isItem ? PIECE : measureOf(unit) };
 }
 
-/** An item needed that has no price in the unit in which it is needed, in words. */
-export function unpricedText({ ofItem }: PricesReading, item: string, unit: string): string {
+/** An item needed that has no price in the unit in which it is needed. */
+export function unpriced({ ofItem }: PricesReading, item: string, unit: string): UnpricedItem {
   const prices = ofItem.get(normalText(item)) ?? [];
-  if (prices.length === 0)
-    return unit === "" ? shortened(item) : `${shortened(item)} (${shortened(unit)})`;
-  const needed = unit === "" ? "by the piece" : `in ${shortened(unit)}`;
-  return `${shortened(item)} (needed ${needed}, priced by ${prices.map((one) => shortened(one.unit)).join(" and ")})`;
+  return {
+    item: shortened(item),
+    unit: shortened(unit),
+    pricedBy: prices.map((one) => shortened(one.unit)),
+  };
 }
 
 /** What an amount of an item costs; null where the item has no price in such a unit. */

@@ -1,6 +1,12 @@
 import { type CivilDay, daysLater, yearMonthDay } from "../dates/civil-day";
-import { sentenceDay } from "../dates/day-text";
 import type { Task } from "./due-tasks";
+
+/** A task with what a person reads of it in a calendar. */
+export interface CalendarEntry {
+  readonly task: Task;
+  readonly summary: string;
+  readonly description: string;
+}
 
 /**
  * The due list as a calendar file: one all-day entry a task, from the day to start to the last.
@@ -10,34 +16,28 @@ import type { Task } from "./due-tasks";
  * Source: RFC 5545 (iCalendar), sections 3.1 (folding), 3.3.11 (text), 3.6.1 (events). The end of
  *   an all-day event is the day after its last.
  */
-export function calendarText(tasks: readonly Task[], asOf: CivilDay): string {
+export function calendarText(entries: readonly CalendarEntry[], asOf: CivilDay): string {
   const lines = [
     "BEGIN:VCALENDAR",
     "VERSION:2.0",
     "PRODID:-//Nursery batches//Due list//EN",
     "CALSCALE:GREGORIAN",
-    ...tasks.flatMap((task) => eventLines(task, asOf)),
+    ...entries.flatMap((entry) => eventLines(entry, asOf)),
     "END:VCALENDAR",
   ];
   return lines.map((line) => `${fold(line)}\r\n`).join("");
 }
 
-function eventLines(task: Task, asOf: CivilDay): string[] {
-  const plants = task.plants === null ? "" : `, ${task.plants} plants`;
+function eventLines({ task, summary, description }: CalendarEntry, asOf: CivilDay): string[] {
   const first = task.from < asOf ? asOf : task.from;
   const last = Math.max(task.by, first) as CivilDay;
-  const description = [
-    `From ${sentenceDay(task.from)} to ${sentenceDay(task.by)}, usually ${sentenceDay(task.doOn)}.`,
-    ...(task.daysLate > 0 ? [`${task.daysLate} days late.`] : []),
-    ...(task.step.caution === "" ? [] : [task.step.caution]),
-  ].join("\n");
   return [
     "BEGIN:VEVENT",
     `UID:${uid(task)}`,
     `DTSTAMP:${compactDay(asOf)}T000000Z`,
     `DTSTART;VALUE=DATE:${compactDay(first)}`,
     `DTEND;VALUE=DATE:${compactDay(daysLater(last, 1))}`,
-    `SUMMARY:${text(`${task.step.name}: ${task.batch}${plants}`)}`,
+    `SUMMARY:${text(summary)}`,
     ...(task.place === "" ? [] : [`LOCATION:${text(task.place)}`]),
     `DESCRIPTION:${text(description)}`,
     "TRANSP:TRANSPARENT",

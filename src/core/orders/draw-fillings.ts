@@ -1,9 +1,9 @@
 import type { CivilDay } from "../dates/civil-day";
+import { foldName } from "../names/fold-name";
 import { comingBatches, drawPlants, sharesOfRoutes } from "../projection/coming-batches";
 import type { Projection } from "../projection/project";
 import { seededDraws } from "../statistics/draws";
-import { normalText } from "../words/normal-text";
-import { type Order, varietiesOf } from "./order";
+import { type KnownVarieties, type Order, varietiesOf } from "./order";
 import { type Asked, type Filling, settingAside } from "./set-aside";
 
 const SEED = 3;
@@ -22,10 +22,10 @@ export interface OrderFillings {
   readonly fullOn: readonly number[];
 }
 
-/** The varieties that the records name, in normal form. */
-export function knownVarieties({ batches }: Projection): ReadonlySet<string> {
-  const names = batches.map(({ batch }) => normalText(batch.variety));
-  return new Set(names.filter((name) => name !== ""));
+/** The varieties that the records name, folded, each with its spelling there. */
+export function knownVarieties({ batches }: Projection): KnownVarieties {
+  const names = batches.map(({ batch }) => [foldName(batch.variety), batch.variety] as const);
+  return new Map(names.filter(([name]) => name !== ""));
 }
 
 /** What an order still asks of the batches. */
@@ -38,7 +38,7 @@ export function askedOf(
   }: {
     readonly asOf: CivilDay;
     readonly varieties: readonly string[];
-    readonly known: ReadonlySet<string>;
+    readonly known: KnownVarieties;
   },
 ): Asked {
   const accepted = varietiesOf(order, known);
@@ -66,7 +66,7 @@ export function drawFillings(
   asOf: CivilDay,
 ): readonly OrderFillings[] {
   const { batches, routes } = comingBatches(projection);
-  const varieties = batches.map(({ variety }) => normalText(variety));
+  const varieties = batches.map(({ variety }) => foldName(variety));
   const known = knownVarieties(projection);
   const asked = orders.map((order) => askedOf(order, { asOf, varieties, known }));
   const pairs = Math.max(1, asked.length * batches.length);

@@ -1,8 +1,8 @@
 import { cellText } from "../cells/cell";
 import type { CivilDay } from "../dates/civil-day";
+import { foldName } from "../names/fold-name";
 import { wordPattern } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
-import { normalText } from "../words/normal-text";
 
 /** An open order as its row says it. */
 export interface Order {
@@ -37,38 +37,42 @@ const either = lazily(
 /** A variety's own name holds no more such words than this. */
 const MOST_IN_A_NAME = 3;
 
+/** Varieties of batches by their folded names (names/fold-name.ts), each as the records spell it. */
+export type KnownVarieties = ReadonlyMap<string, string>;
+
 /**
- * The varieties that an order takes, in normal form, the first one first; none where any will do.
+ * The varieties that an order takes, folded, the first one first; none where any will do.
  *
- * @param known varieties of batches in normal form: a name that is one of them is not taken apart
+ * @param known varieties of batches: a name that is one of them is not taken apart
  */
 export function varietiesOf(
   order: Pick<Order, "variety">,
-  known: ReadonlySet<string>,
+  known: KnownVarieties,
 ): readonly string[] {
-  return [...new Set(writtenVarieties(order, known).map(normalText))].filter((one) => one !== "");
+  return [...new Set(writtenVarieties(order, known).map(foldName))].filter((one) => one !== "");
 }
 
 /** The same as they are written. */
 export function writtenVarieties(
   { variety }: Pick<Order, "variety">,
-  known: ReadonlySet<string>,
+  known: KnownVarieties,
 ): readonly string[] {
-  if (known.has(normalText(variety))) return [variety];
+  if (known.has(foldName(variety))) return [variety];
   // Without runs of white space, over which the pattern would go again and again.
   const pieces = cellText(variety).split(either());
   const names: string[] = [];
   for (let at = 0; at < pieces.length; ) {
     const name = (end: number) => pieces.slice(at, end).join("").trim();
     let end = Math.min(pieces.length, at + 1 + 2 * MOST_IN_A_NAME);
-    while (end > at + 1 && !known.has(normalText(name(end)))) end -= 2;
+    while (end > at + 1 && !known.has(foldName(name(end)))) end -= 2;
     names.push(name(end));
     at = end + 1;
   }
   return names;
 }
 
-/** The first variety of an order, as it is written. */
-export function firstVariety(order: Pick<Order, "variety">, known: ReadonlySet<string>): string {
-  return writtenVarieties(order, known)[0] ?? "";
+/** The first variety of an order, as the records spell it; as it is written where they lack it. */
+export function firstVariety(order: Pick<Order, "variety">, known: KnownVarieties): string {
+  const written = writtenVarieties(order, known)[0] ?? "";
+  return known.get(foldName(written)) ?? written;
 }

@@ -2,13 +2,13 @@ import { type Answer, type AnswerValue, columns } from "../answer";
 import { shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import { sentenceDay } from "../dates/day-text";
+import { foldName } from "../names/fold-name";
 import { type Projection, project } from "../projection/project";
 import { leftOutRemark, type Records } from "../records/records";
 import { usualMethod } from "../timetable/method-of-batch";
 import type { Method, Timetable } from "../timetable/timetable";
-import { normalText } from "../words/normal-text";
 import { drawFillings, knownVarieties, type OrderFillings } from "./draw-fillings";
-import { firstVariety, type Order, type Orders, varietiesOf } from "./order";
+import { firstVariety, type KnownVarieties, type Order, type Orders, varietiesOf } from "./order";
 import { planOrder } from "./plan-order";
 
 const COLUMNS = columns({
@@ -106,7 +106,7 @@ function shortAt({ left, inTime }: OrderFillings, chance: number): number {
 
 interface Nursery extends OutlookQuestion {
   readonly projection: Projection;
-  readonly known: ReadonlySet<string>;
+  readonly known: KnownVarieties;
 }
 
 /**
@@ -166,11 +166,11 @@ function methodFor(
   }: {
     readonly projection: Projection;
     readonly timetable: Timetable;
-    readonly known: ReadonlySet<string>;
+    readonly known: KnownVarieties;
   },
 ): Method | null {
   const accepted = varietiesOf(order, known);
-  const own = batches.filter(({ batch }) => accepted.includes(normalText(batch.variety)));
+  const own = batches.filter(({ batch }) => accepted.includes(foldName(batch.variety)));
   return usualMethod(
     timetable,
     (own.length > 0 ? own : batches).map(({ batch }) => batch),

@@ -1,6 +1,7 @@
 import { shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import { sentenceDay } from "../dates/day-text";
+import { foldName } from "../names/fold-name";
 import { timetableForecaster } from "../projection/forecaster";
 import { project } from "../projection/project";
 import { leftOutRemark, type Records } from "../records/records";
@@ -67,11 +68,11 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
     records === null || asOf === null
       ? null
       : project({ records, timetable, asOf, level: assurance });
-  const known = projection === null ? new Set<string>() : knownVarieties(projection);
+  const known = projection === null ? new Map<string, string>() : knownVarieties(projection);
   const varieties = varietiesOf(question, known);
   const variety = firstVariety(question, known);
   // A slip in the name would else go unheard, and the plan be by other varieties' takes.
-  const isUnknown = variety !== "" && known.size > 0 && !known.has(normalText(variety));
+  const isUnknown = variety !== "" && known.size > 0 && !known.has(foldName(variety));
   const forecaster = projection?.forecaster ?? timetableForecaster();
   const plan = planOrder({ wanted, readyBy, method, assurance, forecaster, variety, asOf });
   const standing =

@@ -1,16 +1,16 @@
 import type { CivilDay } from "../dates/civil-day";
+import { foldName } from "../names/fold-name";
 import { comingBatches, drawPlants, sharesOfRoutes } from "../projection/coming-batches";
 import type { Projection } from "../projection/project";
 import { seededDraws } from "../statistics/draws";
 import type { Method } from "../timetable/timetable";
-import { normalText } from "../words/normal-text";
 
 const DRAWS = 1000;
 const SEED = 2;
 
 export interface Promised {
   readonly method: Method;
-  /** Varieties of which any will do, in normal form; none for every variety. */
+  /** Varieties of which any will do, folded; none for every variety. */
   readonly varieties: readonly string[];
   readonly by: CivilDay;
   /** Chance with which the number is reached, strictly between 0 and 1. */
@@ -28,7 +28,7 @@ export function promiseFromStanding(projection: Projection, promised: Promised):
   const own = batches.filter(
     (batch) =>
       batch.method === method &&
-      (varieties.length === 0 || varieties.includes(normalText(batch.variety))),
+      (varieties.length === 0 || varieties.includes(foldName(batch.variety))),
   );
   if (own.length === 0) return 0;
   const random = seededDraws(SEED);

@@ -1,3 +1,5 @@
+import { foldName } from "../names/fold-name";
+
 /** What stands between two people in one cell. */
 const BETWEEN = /(\s*[,;/&+|]\s*)/;
 
@@ -8,7 +10,7 @@ export type Initials = (text: string) => string;
  * People by their initials. Whoever comes first keeps the plain ones, a second "K." is "K. 2": so
  * that initials stay the same when somebody is added, those who came last must stand last.
  *
- * Capitals aside, the same name is the same person. Whole numbers stay, since they name nobody:
+ * A name is the same person however it is spelt (names/fold-name.ts). Whole numbers stay, since they name nobody:
  * "Hand 12" is "H. 12". Of several people in one text each is called so; blank text stays blank.
  *
  * @param names in a lasting order; whoever is not among them comes after them, as they are asked for
@@ -18,11 +20,11 @@ export function initialsOf(names: readonly string[]): Initials {
   const known = new Map<string, string>();
   const taken = new Set<string>();
   const ofOne = (name: string): string => {
-    const key = name.trim().toLowerCase();
-    if (key === "") return name;
+    if (name.trim() === "") return name;
+    const key = foldName(name) || name;
     let initials = known.get(key);
     if (initials === undefined) {
-      const plain = firstLetters(key);
+      const plain = firstLetters(name.trim());
       initials = plain;
       for (let number = 2; taken.has(initials); number += 1) initials = `${plain} ${number}`;
       known.set(key, initials);

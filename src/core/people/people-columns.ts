@@ -1,3 +1,4 @@
+import { foldName } from "../names/fold-name";
 import type { Batch } from "../records/batch";
 import type { Records } from "../records/records";
 import { everyWord } from "../words/all-languages";
@@ -22,8 +23,8 @@ export function namesPeople(
 ): boolean {
   const words = spaced(normalText(header));
   if (peopleWords().some((word) => words.includes(word))) return true;
-  const grafters = new Set(records.batches.map(({ grafter }) => grafter.toLowerCase()));
-  const texts = new Set(records.batches.map((batch) => textOf(batch).toLowerCase()));
+  const grafters = new Set(records.batches.map(({ grafter }) => foldName(grafter)));
+  const texts = new Set(records.batches.map((batch) => foldName(textOf(batch))));
   grafters.delete("");
   texts.delete("");
   const known = [...texts].filter((text) => grafters.has(text)).length;

@@ -4,10 +4,11 @@ import { shortened } from "../cells/quoted";
 import { readCount } from "../cells/read-count";
 import type { DecimalMark } from "../cells/read-count-text";
 import { rowMustBeReady } from "../cells/row-must-be-ready";
+import type { RowNote, RowTrouble } from "../cells/row-trouble";
 import { InputError } from "../input-error";
+import { foldName } from "../names/fold-name";
 import { everyWord, tableWords } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
-import { normalText } from "../words/normal-text";
 
 const placeWords = lazily(() => ({
   place: everyWord((words) => [...words.facts.place, ...words.name]),
@@ -23,8 +24,8 @@ export interface Place {
 export interface PlacesReading {
   /** In the order of the table. */
   readonly places: readonly Place[];
-  /** What could not be used, or was read in a way of its own, one sentence part each. */
-  readonly troubles: readonly string[];
+  /** What could not be used, or was read in a way of its own. */
+  readonly troubles: readonly RowTrouble[];
 }
 
 /**
@@ -32,35 +33,34 @@ export interface PlacesReading {
  * stays, as a place of which it is not known how much it holds. Of rows with one name the fewest
  * counts. All of it is said.
  *
- * @throws InputError "no-header"; "not-ready-yet" when a cell shows an error or is still loading
+ * @throws InputError "no-header-row"; "row-not-ready" when a cell shows an error or is still loading
  */
 export function readPlaces(grid: Grid, decimalMark: DecimalMark | null): PlacesReading {
   const table = headedTable(grid, placeWords(), ["place", "holds"]);
   if (table === null) {
-    throw new InputError(
-      "no-header",
-      "places has no header row with Place and Holds in its first ten rows",
-    );
+    const columns = ["Place", "Holds"];
+    throw new InputError({ code: "no-header-row", argument: "places", columns });
   }
   const found = new Map<string, Place>();
-  const troubles: string[] = [];
+  const troubles: RowTrouble[] = [];
   for (const row of table.rows) {
     rowMustBeReady("places", table, row);
-    const say = (what: string) => troubles.push(`places row ${row + 1}: ${what}`);
+    const at = { table: "places", row: row + 1 } as const;
+    const note = (what: RowNote) => troubles.push({ code: "row-noted", ...at, what });
     const name = cellText(table.cell(row, "place"));
-    if (normalText(name) === "") {
-      say("left out, no place named");
+    if (foldName(name) === "") {
+      troubles.push({ code: "row-left-out", ...at, why: { code: "no-place-named" } });
       continue;
     }
-    const holds = readHolds(table.cell(row, "holds"), decimalMark, say);
-    const before = found.get(normalText(name));
+    const holds = readHolds(table.cell(row, "holds"), decimalMark, note);
+    const before = found.get(foldName(name));
     if (before === undefined) {
-      found.set(normalText(name), { name, holds });
+      found.set(foldName(name), { name, holds });
       continue;
     }
-    say(`${shortened(before.name)} stands twice, the fewest counts`);
+    note({ code: "named-twice", name: shortened(before.name) });
     const known = [before.holds, holds].filter((one) => one !== null);
-    found.set(normalText(name), {
+    found.set(foldName(name), {
       name: before.name,
       holds: known.length === 0 ? null : Math.min(...known),
     });
@@ -71,17 +71,17 @@ export function readPlaces(grid: Grid, decimalMark: DecimalMark | null): PlacesR
 function readHolds(
   cell: Cell,
   decimalMark: DecimalMark | null,
-  say: (what: string) => void,
+  note: (what: RowNote) => void,
 ): number | null {
   const reading = readCount(cell, { decimalMark, outOf: null });
   if (reading.kind === "count") {
-    if (reading.readAs !== null) say(`read as ${reading.readAs}`);
+    if (reading.readAs !== null) note({ code: "read-as", count: reading.count });
     return reading.count;
   }
-  say(
+  note(
     reading.kind === "blank"
-      ? "how many it holds is not said"
-      : `how many it holds can't be read, ${reading.why}`,
+      ? { code: "holds-unknown" }
+      : { code: "holds-unread", why: reading.why },
   );
   return null;
 }

@@ -6,12 +6,14 @@ import { everyWord } from "../words/all-languages";
 import { stepKey } from "../words/step-key";
 import type { Batch } from "./batch";
 import type { ReadingHabits } from "./cell-readers";
+import { withoutDittos } from "./ditto-marks";
 import { fillDowns } from "./fill-downs";
 import { findTables } from "./find-tables";
 import { gatherEvents } from "./gather-events";
 import { headerWords } from "./header-words";
 import { linkLots } from "./lots";
 import { type ColumnMatch, type MatchedTable, matchColumns } from "./match-columns";
+import { oneSpelling } from "./one-spelling";
 import { type LogEvent, readLog } from "./read-log";
 import { readRows } from "./read-rows";
 import type { Records } from "./records";
@@ -38,13 +40,13 @@ export interface ReadingOptions extends ReadingHabits {
  * @throws InputError "no-header" when no header is found; "not-ready-yet" when a cell that it
  *   reads from is still loading; "unknown-column" when `told` names what is not there
  */
-export function readRecords(grid: Grid, options: ReadingOptions): Records {
+export function readRecords(written: Grid, options: ReadingOptions): Records {
   const words = headerWords(options.stepNames, options.told);
-  const areas = findTables(grid, words);
-  if (areas.length === 0) throw noHeader(grid);
+  const areas = findTables(written, words);
+  if (areas.length === 0) throw noHeader(written);
   const troubles: Trouble[] = [];
   const columns: ColumnMatch[] = [];
-  const tally = rowTally(grid.rowCount);
+  const tally = rowTally(written.rowCount);
   const told = targetsTold(
     options.told,
     areas.flatMap(({ header }) => header.headers),
@@ -57,7 +59,8 @@ export function readRecords(grid: Grid, options: ReadingOptions): Records {
   ]);
   const tables: { stepKeys: readonly string[]; batches: readonly Batch[] }[] = [];
   const events: LogEvent[] = [];
-  const matched = areas.map((area, table) => matchColumns(grid, area, { table, words, told }));
+  const matched = areas.map((area, table) => matchColumns(written, area, { table, words, told }));
+  const grid = withoutDittos(written, { areas, matched, troubles });
   const dayColumns: DayColumn[] = [];
   const downs = fillDowns(grid, { areas, matched, troubles });
   const stepOrder = options.stepNames.map(stepKey);
@@ -120,7 +123,7 @@ export function readRecords(grid: Grid, options: ReadingOptions): Records {
   ]);
   const rows = tables.flatMap((table) => alignSteps(table.batches, table.stepKeys, stepKeys));
   return {
-    batches: linkLots(gatherEvents(rows, events, { stepKeys, troubles }), troubles),
+    batches: oneSpelling(linkLots(gatherEvents(rows, events, { stepKeys, troubles }), troubles)),
     stepKeys,
     troubles,
     columns,

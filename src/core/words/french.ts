@@ -197,6 +197,7 @@ export const french: LanguageText = {
   yes: "oui, o, vrai, x, clos, fait, termine",
   no: "non, n, faux, en cours, pas encore, ouvert",
   nothing: "neant, rien, nd, pas compte, non compte, a compter, en attente, aucun, nc",
+  ditto: "idem, id, meme, ditto",
   totals: "total, totaux, sous total, s total, total general, somme, ensemble",
   about: "environ, env, approx, a peu pres, vers, quelque, pres de, ca",
   dozen: "douzaine, douzaines, dz, dzn, douz",

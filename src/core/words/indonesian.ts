@@ -195,6 +195,7 @@ export const indonesian: LanguageText = {
   yes: "ya, y, benar, x, sudah, selesai",
   no: "tidak, tdk, belum, blm, salah",
   nothing: "nihil, tidak ada, tdk ada, kosong, belum dihitung, blm dihitung, belum",
+  ditto: "sda, s d a, sama, idem, sama dengan di atas",
   totals: "total, jumlah, jml, subtotal, sub total, jumlah total, total seluruh",
   about: "kira kira, sekitar, kurang lebih, lk, kl, hampir, perkiraan, sekira",
   dozen: "lusin, lsn",

@@ -59,6 +59,8 @@ export interface LanguageText {
   readonly no: string;
   /** A cell that stands for "nothing noted". */
   readonly nothing: string;
+  /** A cell that stands for the value above it; signs are known without. */
+  readonly ditto: string;
   /** Words that open a row of sums. */
   readonly totals: string;
   /** Before a number that is a guess. */

@@ -6,6 +6,7 @@ import type { RowFault, RowTrouble } from "../cells/row-trouble";
 import type { CivilDay } from "../dates/civil-day";
 import type { DayOrder } from "../dates/read-day-column";
 import { InputError } from "../input-error";
+import { foldName } from "../names/fold-name";
 import { everyWord, tableWords, wordPattern, wordSet } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";
@@ -109,7 +110,7 @@ export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits
         const what = { code: "no-such-step", found: shortened(one) } as const;
         troubles.push({ code: "row-noted", ...at, what });
       }
-      const key = normalText(name);
+      const key = foldName(name);
       const rows = rowsOf.get(key) ?? [];
       rowsOf.set(key, [...rows, { name, skills, hundredthsADay: hours, off }]);
     }

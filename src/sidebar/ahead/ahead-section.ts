@@ -1,8 +1,10 @@
+import * as text from "../../sentences/made/ahead-page";
+import * as header from "../../sentences/made/batch-columns";
 import { recordsRemarks } from "../../wording/records";
 import { groupText } from "../../wording/takes";
 import type { AheadAnswer } from "../../workbook/sidebar-calls";
 import { choice } from "../controls/choice";
-import { countText, percentText } from "../controls/count-words";
+import { countText } from "../controls/count-words";
 import { monthText } from "../controls/day-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
@@ -20,13 +22,13 @@ import { batchesBehind, monthsOf, type Variety, varietyChoices } from "./month-r
 export function aheadSection(context: SidebarContext): Section {
   const { call, status } = context;
   const body = element("div");
-  const readAgain = element("button", { type: "button", class: "plain" }, "Read again");
+  const readAgain = element("button", { type: "button", class: "plain" }, text.readAgain());
   let chosen: Variety = null;
 
   const load = () =>
     whileWorking({
       status,
-      doing: "Working out what will be ready",
+      doing: text.loading(),
       controls: [readAgain],
       work: async () => show(await call("sidebarAhead", null)),
     });
@@ -45,28 +47,35 @@ export function aheadSection(context: SidebarContext): Section {
     select.addEventListener("change", draw);
     draw();
     const level = setUpOf(context)?.level ?? null;
-    body.replaceChildren(element("p", {}, readingHelp(level)), field("Variety", select), picture);
+    body.replaceChildren(
+      element("p", {}, readingHelp(level)),
+      field(text.variety(), select),
+      picture,
+    );
     const remark = recordsRemarks(answer.remarks, "page");
     if (remark !== null) body.append(element("div", { class: "note" }, wholeText(remark)));
   };
   readAgain.addEventListener("click", () => void load());
-  const heading = element("h2", {}, "Plants ready, by month");
+  const heading = element("h2", {}, text.title());
   return { element: element("section", {}, heading, body, readAgain), load };
 }
 
 function readingHelp(level: number | null): string {
-  const holds = level === null ? "" : ` ${percentText(level)} of such ranges should hold.`;
-  return `The bar runs from fewest to most, the tick is the likely number.${holds} Press a month to see its batches.`;
+  return [
+    text.reading(),
+    ...(level === null ? [] : [text.holds({ level })]),
+    text.showBatches(),
+  ].join(" ");
 }
 
 function varietyWords(variety: Variety): string {
-  return variety === null ? "All varieties" : groupText(variety);
+  return variety === null ? text.all() : groupText(variety);
 }
 
 function drawn(answer: AheadAnswer, variety: Variety): Node[] {
   const rows = monthsOf(answer, variety);
   if (rows.length === 0) {
-    return [element("p", {}, "No open batch with counted plants is on its way to ready.")];
+    return [element("p", {}, text.noneComing())];
   }
   const most = Math.max(1, ...rows.map((row) => row.most));
   const tellVariety = variety === null;
@@ -74,18 +83,24 @@ function drawn(answer: AheadAnswer, variety: Variety): Node[] {
   return [
     element(
       "div",
-      { role: "group", "aria-label": `Plants ready by month: ${name}` },
-      scaleLine("0", `${countText(most)} plants`),
+      { role: "group", "aria-label": text.readyByMonth({ variety: name }) },
+      scaleLine("0", text.upTo({ most })),
       ...rows.map((row) =>
         monthItem({ row, most, batches: batchesBehind(answer, row), tellVariety }),
       ),
     ),
     disclosure({
-      summary: "The same as a table",
+      summary: text.asTable(),
       content: () =>
         numberTable({
-          title: `Plants ready: ${name}`,
-          headers: ["Month", "Batches", "Fewest", "Likely", "Most"],
+          title: text.readyOf({ variety: name }),
+          headers: [
+            header.month(),
+            header.batches(),
+            header.fewest(),
+            header.likely(),
+            header.most(),
+          ],
           rows: rows.map((row) => [
             monthText(row.month),
             ...[row.batches, row.fewest, row.likely, row.most].map(countText),

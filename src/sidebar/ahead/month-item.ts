@@ -1,5 +1,6 @@
+import * as text from "../../sentences/made/ahead-page";
 import type { AheadBatch, ReadyRow } from "../../workbook/sidebar-calls";
-import { counted, countText } from "../controls/count-words";
+import { countText } from "../controls/count-words";
 import { dayText, monthText, windowText } from "../controls/day-words";
 import { element } from "../controls/element";
 import { longList } from "../controls/long-list";
@@ -20,8 +21,8 @@ export function monthItem({ row, most, batches, tellVariety }: MonthItemOptions)
   const { fewest, likely } = row;
   // Months without any stand among the others, so that no month seems to be missing.
   const none = row.most === 0;
-  const range = none ? "none likely" : [fewest, likely, row.most].map(countText).join(" – ");
-  const label = `${countText(fewest)} to ${countText(row.most)} plants, likely ${countText(likely)}`;
+  const range = none ? text.noneLikely() : [fewest, likely, row.most].map(countText).join(" – ");
+  const label = text.trackRange({ fewest, most: row.most, likely });
   const button = element(
     "button",
     { type: "button", class: "drawn", "aria-expanded": "false" },
@@ -45,16 +46,12 @@ export function monthItem({ row, most, batches, tellVariety }: MonthItemOptions)
 
 function batchList(batches: readonly AheadBatch[], tellVariety: boolean): Node {
   if (batches.length === 0) {
-    return element(
-      "p",
-      {},
-      "No batch is likely in this month; those of other months may still fall into it.",
-    );
+    return element("p", {}, text.noBatch());
   }
   return element(
     "div",
     {},
-    element("p", {}, `${counted(batches.length, "batch", "batches")} likely in this month:`),
+    element("p", {}, text.batches({ batches: batches.length })),
     longList(batches, (batch) => batchWords(batch, tellVariety)),
   );
 }
@@ -64,8 +61,8 @@ function batchWords(batch: AheadBatch, tellVariety: boolean): HTMLElement {
   const facts = [tellVariety ? variety : "", place].filter((fact) => fact !== "");
   const plants =
     fewest === null || likely === null || most === null
-      ? "plants not counted"
-      : `${[...new Set([fewest, likely, most])].map(countText).join(" – ")} plants`;
+      ? text.notCounted()
+      : text.plants({ numbers: [...new Set([fewest, likely, most])].map(countText).join(" – ") });
   return element(
     "div",
     { class: "batch" },
@@ -84,8 +81,9 @@ function batchWords(batch: AheadBatch, tellVariety: boolean): HTMLElement {
 
 function daysWords({ isReady, readyFrom, readyLikely, readyBy }: AheadBatch): string {
   if (readyFrom === null || readyLikely === null || readyBy === null) {
-    return isReady ? "ready" : "day not known";
+    return isReady ? text.ready() : text.dayUnknown();
   }
-  if (isReady) return `ready since ${readyFrom === readyBy ? "" : "about "}${dayText(readyLikely)}`;
-  return `${windowText(readyFrom, readyBy)}, likely ${dayText(readyLikely)}`;
+  const day = dayText(readyLikely);
+  if (!isReady) return text.likely({ window: windowText(readyFrom, readyBy), day });
+  return readyFrom === readyBy ? text.readySince({ day }) : text.readySinceAbout({ day });
 }

@@ -1,6 +1,8 @@
+import * as text from "../../sentences/made/today-page";
 import type { DueTask } from "../../workbook/sidebar-calls";
 import { element } from "../controls/element";
 import { field } from "../controls/field";
+import { sentenceNodes } from "../controls/sentence-nodes";
 import { shortened } from "../controls/shortened";
 import type { StatusLine } from "../controls/status-line";
 import { userText } from "../controls/user-text";
@@ -33,18 +35,24 @@ export function doneForm(options: DoneFormOptions): HTMLFormElement {
   const count = element("input", { type: "number", min: 0, step: 1, inputmode: "numeric" });
   const who = element("input", { type: "text", value: options.who, autocomplete: "off" });
   const note = element("input", { type: "text", autocomplete: "off" });
-  const cancel = element("button", { type: "button", class: "plain" }, "Cancel");
-  const save = element("button", { type: "submit", class: "main" }, "Save");
+  const cancel = element("button", { type: "button", class: "plain" }, text.cancel());
+  const save = element("button", { type: "submit", class: "main" }, text.save());
   const fields = element(
     "fieldset",
     {},
-    element("legend", {}, `Done: ${shortened(task.task)}, `, userText(task.batch)),
-    field("Day", day, intoHeader(task.dayHeader)),
+    element(
+      "legend",
+      {},
+      ...sentenceNodes((facts) => text.doneTask({ task: shortened(task.task), ...facts }), {
+        batch: userText(task.batch),
+      }),
+    ),
+    field(text.day(), day, intoHeader(task.dayHeader)),
     task.counted
-      ? field("Count", count, intoHeader(task.countHeader) ?? "Blank if nobody counted")
+      ? field(text.counted(), count, intoHeader(task.countHeader) ?? text.countBlank())
       : null,
-    field("Who", who),
-    field("Note", note),
+    field(text.who(), who),
+    field(text.note(), note),
     element("div", { class: "buttons" }, save, cancel),
   );
   const form = element("form", { class: "done-form" }, fields);
@@ -60,7 +68,7 @@ export function doneForm(options: DoneFormOptions): HTMLFormElement {
     };
     void whileWorking({
       status,
-      doing: "Writing to the records",
+      doing: text.writing(),
       controls: [fields],
       work: () => onSave(entry),
     });
@@ -70,5 +78,5 @@ export function doneForm(options: DoneFormOptions): HTMLFormElement {
 
 function intoHeader(header: string | null): HTMLElement | null {
   if (header === null || header === "") return null;
-  return element("span", {}, "Goes under ", userText(header));
+  return element("span", {}, ...sentenceNodes(text.goesUnder, { header: userText(header) }));
 }

@@ -1,3 +1,4 @@
+import * as text from "../../sentences/made/today-sheet";
 import { partRemarks } from "../../wording/work";
 import type { PlannedPart, WorkAnswer } from "../../workbook/sidebar-calls";
 import { dayText, weekdayText, windowText } from "../controls/day-words";
@@ -13,15 +14,15 @@ export interface PersonSheet {
 }
 
 const COLUMNS: readonly SheetColumn[] = [
-  { header: "Day", width: "day" },
-  { header: "Task", width: "text" },
-  { header: "Batch", width: "text" },
-  { header: "Place", width: "text" },
-  { header: "Plants", width: "number" },
-  { header: "Hours", width: "number" },
-  { header: "Day done", width: "day" },
-  { header: "Count", width: "number" },
-  { header: "Note", width: "note" },
+  { header: text.day, width: "day" },
+  { header: text.task, width: "text" },
+  { header: text.batch, width: "text" },
+  { header: text.place, width: "text" },
+  { header: text.plants, width: "number" },
+  { header: text.hours, width: "number" },
+  { header: text.dayDone, width: "day" },
+  { header: text.counted, width: "number" },
+  { header: text.note, width: "note" },
 ];
 
 /** The planned work on paper: a page a person, and at the end what is given to nobody. */
@@ -32,7 +33,7 @@ export function personSheet({ workbook, work }: PersonSheet): HTMLElement {
     ...persons.map(
       (name) => [userText(name), parts.filter(({ person }) => person === name)] as const,
     ),
-    ["Not given to anybody", nobodys],
+    [text.unassigned(), nobodys],
   ];
   const window = windowText(asOf, days[days.length - 1]?.day ?? asOf);
   return element(
@@ -44,7 +45,7 @@ export function personSheet({ workbook, work }: PersonSheet): HTMLElement {
         element(
           "section",
           { class: "person" },
-          element("h1", {}, "Round sheet, ", dayText(asOf)),
+          element("h1", {}, text.title({ day: dayText(asOf) })),
           element("p", {}, userText(workbook), ` · ${window} · ${hoursWords(own)}`),
           sheetTable(title, COLUMNS, own.map(partRow)),
           sheetCautions(own),
@@ -55,7 +56,7 @@ export function personSheet({ workbook, work }: PersonSheet): HTMLElement {
 
 function hoursWords(parts: readonly PlannedPart[]): string {
   const known = parts.flatMap(({ hours }) => hours ?? []);
-  if (known.length === 0) return "hours not known";
+  if (known.length === 0) return text.hoursUnknown();
   return hoursCounted(known.reduce((sum, one) => sum + one, 0));
 }
 
@@ -65,7 +66,7 @@ function partRow(part: PlannedPart): HTMLElement {
   return element(
     "tr",
     {},
-    element("td", {}, day === null ? `by ${weekdayText(by)}` : weekdayText(day)),
+    element("td", {}, day === null ? text.byDay({ day: weekdayText(by) }) : weekdayText(day)),
     element(
       "th",
       { scope: "row" },

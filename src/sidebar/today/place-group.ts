@@ -1,9 +1,10 @@
+import { noPlace } from "../../sentences/made/today-page";
 import type { DueTask } from "../../workbook/sidebar-calls";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
 import { longList } from "../controls/long-list";
 import { userText } from "../controls/user-text";
-import { NO_PLACE, type PlaceTasks, statusTally } from "./places";
+import { type PlaceTasks, statusTally } from "./places";
 
 /** The tasks of a place under a line that counts them. */
 export function placeGroup(
@@ -17,7 +18,7 @@ export function placeGroup(
     summary: element(
       "h3",
       {},
-      place === "" ? NO_PLACE : userText(place),
+      place === "" ? noPlace() : userText(place),
       " ",
       element("span", { class: "tally" }, statusTally(tasks)),
     ),

@@ -1,5 +1,6 @@
+import * as text from "../../sentences/made/today-page";
+import { DUE_WORDS } from "../../wording/batches";
 import type { DueTask } from "../../workbook/sidebar-calls";
-import { countText } from "../controls/count-words";
 
 /** What is to be done at one place. */
 export interface PlaceTasks {
@@ -35,8 +36,6 @@ export function statusTally(tasks: readonly DueTask[]): string {
     count: tasks.filter((task) => task.status === status).length,
   }))
     .filter(({ count }) => count > 0)
-    .map(({ status, count }) => `${countText(count)} ${status}`)
+    .map(({ status, count }) => text.tally({ tasks: count, status: DUE_WORDS[status]() }))
     .join(", ");
 }
-
-export const NO_PLACE = "No place named";

@@ -1,3 +1,4 @@
+import * as text from "../../sentences/made/today-sheet";
 import { element } from "../controls/element";
 
 export interface PrintOptions {
@@ -30,9 +31,7 @@ export async function printElement({ title, content, styleId }: PrintOptions): P
   const page = frame.contentDocument;
   const view = frame.contentWindow;
   if (page === null || view === null) {
-    throw new Error(
-      "This browser does not let the page print. Print the due tab of the workbook instead.",
-    );
+    throw new Error(text.notPrinted());
   }
   page.title = title;
   const style = document.getElementById(styleId);

@@ -1,9 +1,11 @@
+import { noPlace } from "../../sentences/made/today-page";
+import * as text from "../../sentences/made/today-sheet";
 import type { DueTask, TrendRow } from "../../workbook/sidebar-calls";
 import { dayText, windowText } from "../controls/day-words";
 import { element } from "../controls/element";
 import { userText } from "../controls/user-text";
 import { lastMonthSentence } from "../takes/take-words";
-import { byPlace, NO_PLACE, type PlaceTasks, statusTally } from "./places";
+import { byPlace, type PlaceTasks, statusTally } from "./places";
 import { sheetCautions } from "./sheet-cautions";
 import { countBlank, type SheetColumn, sheetTable } from "./sheet-table";
 import { statusWords } from "./task-words";
@@ -17,14 +19,14 @@ export interface RoundSheet {
 }
 
 const COLUMNS: readonly SheetColumn[] = [
-  { header: "Task", width: "text" },
-  { header: "Batch", width: "text" },
-  { header: "Plants", width: "number" },
-  { header: "Window", width: "window" },
-  { header: "Day done", width: "text" },
-  { header: "Count", width: "number" },
-  { header: "Who", width: "text" },
-  { header: "Note", width: "note" },
+  { header: text.task, width: "text" },
+  { header: text.batch, width: "text" },
+  { header: text.plants, width: "number" },
+  { header: text.window, width: "window" },
+  { header: text.dayDone, width: "text" },
+  { header: text.counted, width: "number" },
+  { header: text.who, width: "text" },
+  { header: text.note, width: "note" },
 ];
 
 /** The due list on paper: by place, with blanks to fill in by hand. */
@@ -32,7 +34,7 @@ export function roundSheet({ workbook, asOf, tasks, takes }: RoundSheet): HTMLEl
   return element(
     "main",
     {},
-    element("h1", {}, "Round sheet, ", dayText(asOf)),
+    element("h1", {}, text.title({ day: dayText(asOf) })),
     element("p", {}, userText(workbook), ` · ${statusTally(tasks)}`),
     takes === null ? null : element("p", {}, lastMonthSentence(takes)),
     ...byPlace(tasks).map(placeTable),
@@ -41,7 +43,7 @@ export function roundSheet({ workbook, asOf, tasks, takes }: RoundSheet): HTMLEl
 }
 
 function placeTable({ place, tasks }: PlaceTasks): HTMLElement {
-  return sheetTable(place === "" ? NO_PLACE : userText(place), COLUMNS, tasks.map(taskRow));
+  return sheetTable(place === "" ? noPlace() : userText(place), COLUMNS, tasks.map(taskRow));
 }
 
 function taskRow(task: DueTask): HTMLElement {

@@ -1,3 +1,4 @@
+import * as text from "../../sentences/made/today-sheet";
 import { element } from "../controls/element";
 import { userText } from "../controls/user-text";
 
@@ -15,7 +16,7 @@ export function sheetCautions(
   return element(
     "section",
     {},
-    element("h2", {}, "Cautions"),
+    element("h2", {}, text.cautions()),
     ...[...tasksOf].map(([caution, names]) =>
       element(
         "p",

@@ -2,7 +2,8 @@ import { type Child, element } from "../controls/element";
 
 /** A column of a printed table with what its width fits; text shares what is left. */
 export interface SheetColumn {
-  readonly header: string;
+  /** Said when the table is made. */
+  readonly header: () => string;
   readonly width: "text" | "number" | "day" | "window" | "note";
 }
 
@@ -24,7 +25,7 @@ export function sheetTable(
         { class: "place" },
         element("th", { colspan: columns.length, scope: "colgroup" }, title),
       ),
-      element("tr", {}, ...columns.map(({ header }) => element("th", { scope: "col" }, header))),
+      element("tr", {}, ...columns.map(({ header }) => element("th", { scope: "col" }, header()))),
     ),
     element("tbody", {}, ...rows),
   );

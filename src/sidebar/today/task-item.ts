@@ -1,3 +1,4 @@
+import * as text from "../../sentences/made/today-page";
 import type { DueTask } from "../../workbook/sidebar-calls";
 import { windowText } from "../controls/day-words";
 import { disclosure } from "../controls/disclosure";
@@ -33,9 +34,9 @@ export function taskItem(options: TaskItemOptions): HTMLElement {
     element("p", {}, facts),
     task.caution === ""
       ? null
-      : disclosure({ summary: "Caution", content: () => wholeText(task.caution) }),
+      : disclosure({ summary: text.caution(), content: () => wholeText(task.caution) }),
     task.dayHeader === null
-      ? element("p", { class: "quiet" }, "A reminder: the records have no column for this step.")
+      ? element("p", { class: "quiet" }, text.reminder())
       : markDone(options, status),
   );
 }
@@ -45,11 +46,11 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
   const { context, task, asOf, lastWho, onWritten } = options;
   const holder = element("div", { class: "mark-done" });
   const what = `${task.task}, ${task.batch}`;
-  const label = `Mark done: ${isolated(task.task)}, ${isolated(task.batch)}`;
+  const label = text.markDoneOf({ task: isolated(task.task), batch: isolated(task.batch) });
   const open = element(
     "button",
     { type: "button", class: "plain", "aria-label": label },
-    "Mark done",
+    text.markDone(),
   );
   let form: HTMLFormElement | null = null;
 
@@ -62,7 +63,7 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
     const request = { batch: task.batch, task: task.task, ...entry, sure };
     const answer = await context.call("sidebarRecord", request);
     if (answer.written.length === 0 && answer.asked.length === 0) {
-      throw new Error("Nothing was written. Read the list again: the row may have changed.");
+      throw new Error(text.rowMayHaveChanged());
     }
     if (answer.written.length === 0) {
       const asked = askedList({
@@ -71,7 +72,7 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
         onAnyway: () => record(entry, [...sure, ...answer.asked.map(({ question }) => question)]),
         onLeave: () => {
           showButton();
-          context.status.say("Nothing was written.");
+          context.status.say(text.nothingWritten());
         },
       });
       holder.replaceChildren(asked);
@@ -80,21 +81,21 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
     }
     form = null;
     const before = mark.textContent;
-    mark.textContent = "Done";
+    mark.textContent = text.done();
     const onTakenBack = async () => {
       mark.textContent = before;
       if (holder.isConnected) holder.append(open);
     };
     const notice = writtenNotice({
       context,
-      title: "Done and written",
+      title: text.doneAndWritten(),
       what,
       answer,
       onTakenBack,
     });
     holder.replaceChildren(notice);
     notice.focus();
-    context.status.say("Written to the records.");
+    context.status.say(text.written());
     onWritten(notice, entry.who);
   };
   open.addEventListener("click", () => {

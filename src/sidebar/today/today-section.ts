@@ -1,8 +1,9 @@
+import * as text from "../../sentences/made/today-page";
+import * as sheet from "../../sentences/made/today-sheet";
 import { recordsRemarks } from "../../wording/records";
 import type { DueTask, TodayAnswer } from "../../workbook/sidebar-calls";
 import { actionButton } from "../controls/action-button";
 import { choice } from "../controls/choice";
-import { counted } from "../controls/count-words";
 import { dayText } from "../controls/day-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
@@ -34,8 +35,8 @@ export function todaySection(context: SidebarContext): Section {
   const controls = element("fieldset", { class: "bare" });
   const sheetBy = choice(
     [
-      { value: "place", label: "by place" },
-      { value: "person", label: "by person" },
+      { value: "place", label: text.byPlace() },
+      { value: "person", label: text.byPerson() },
     ],
     "place",
   );
@@ -59,7 +60,7 @@ export function todaySection(context: SidebarContext): Section {
     if (request === null) return;
     await whileWorking({
       status,
-      doing: "Reading the due list",
+      doing: text.loading(),
       controls: [controls],
       work: async () => {
         answer = await call("sidebarToday", request);
@@ -72,7 +73,13 @@ export function todaySection(context: SidebarContext): Section {
   const show = ({ asOf, tasks, remarks }: TodayAnswer, days: number) => {
     head.replaceChildren(
       element("h2", {}, dayText(asOf)),
-      element("p", {}, tasks.length === 0 ? nothingDue(days) : `${statusTally(tasks)}.`),
+      element(
+        "p",
+        {},
+        tasks.length === 0
+          ? text.nothingDue({ days })
+          : text.tallyAll({ tally: statusTally(tasks) }),
+      ),
     );
     const remark = recordsRemarks(remarks, "page");
     if (remark !== null) head.append(element("div", { class: "note" }, wholeText(remark)));
@@ -90,12 +97,12 @@ export function todaySection(context: SidebarContext): Section {
     if (notices.length === 0) return;
     const kept = [...earlier.querySelectorAll<HTMLElement>(".written"), ...notices];
     notices = [];
-    const summary = `${counted(kept.length, "task", "tasks")} marked done since this page opened`;
+    const summary = text.markedDone({ tasks: kept.length });
     const content = () => element("div", {}, ...kept);
     earlier.replaceChildren(disclosure({ summary, content, open: true }));
   };
 
-  const title = (asOf: string) => `Round sheet ${asOf}`;
+  const title = (asOf: string) => sheet.fileTitle({ day: asOf });
   const printWork = async () => {
     const request = wanted();
     if (request === null) return;
@@ -104,7 +111,7 @@ export function todaySection(context: SidebarContext): Section {
     const missing = missingCrew(work);
     if (missing !== null) throw new Error(missing);
     if (work.parts.length + work.unassigned.length === 0) {
-      status.say("Nothing to print: the list is empty.");
+      status.say(text.nothingToPrint());
       return;
     }
     const content = personSheet({ workbook: context.opened()?.workbook ?? "", work });
@@ -116,7 +123,7 @@ export function todaySection(context: SidebarContext): Section {
       return;
     }
     if (answer === null || answer.tasks.length === 0) {
-      status.say("Nothing to print: the list is empty.");
+      status.say(text.nothingToPrint());
       return;
     }
     const { asOf, tasks, takes } = answer;
@@ -126,22 +133,22 @@ export function todaySection(context: SidebarContext): Section {
   const saveCalendar = async () => {
     const request = wanted();
     if (request === null) return;
-    const { fileName, text } = await call("sidebarCalendar", request);
-    saveFile(fileName, "text/calendar;charset=utf-8", text);
-    status.say("The calendar file is among your downloads: open it with your calendar.");
+    const file = await call("sidebarCalendar", request);
+    saveFile(file.fileName, "text/calendar;charset=utf-8", file.text);
+    status.say(text.calendarSaved());
   };
 
   daysAhead.addEventListener("change", () => void load());
-  const readAgain = element("button", { type: "button", class: "plain" }, "Read again");
+  const readAgain = element("button", { type: "button", class: "plain" }, text.readAgain());
   readAgain.addEventListener("click", () => void load());
-  const printing = { label: "Print round sheet", status, doing: "Making the round sheet" };
-  const saving = { label: "Calendar file", status, doing: "Making the calendar file" };
+  const printing = { label: text.print(), status, doing: text.makingSheet() };
+  const saving = { label: text.calendarFile(), status, doing: text.makingCalendar() };
   controls.append(
-    element("div", { class: "beside" }, field("Days ahead", daysAhead), readAgain),
+    element("div", { class: "beside" }, field(text.ahead(), daysAhead), readAgain),
     element(
       "div",
       { class: "beside" },
-      field("Round sheet", sheetBy),
+      field(text.roundSheet(), sheetBy),
       actionButton({ ...printing, work: print }),
     ),
     element("div", { class: "buttons" }, actionButton({ ...saving, work: saveCalendar })),
@@ -151,9 +158,4 @@ export function todaySection(context: SidebarContext): Section {
     element: element("section", {}, head, controls, earlier, fortnight.element, list, last),
     load,
   };
-}
-
-function nothingDue(daysAhead: number): string {
-  const days = daysAhead === 0 ? "today" : `in the next ${counted(daysAhead, "day", "days")}`;
-  return `Nothing is late, due or coming ${days}.`;
 }

@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { foldName } from "../../../src/core/names/fold-name";
 import { firstVariety, varietiesOf } from "../../../src/core/orders/order";
 
-const KNOWN = new Set(["amberlow", "tall or red", "oro o plata"]);
+const KNOWN = new Map(
+  ["Amberlow", "Tall or Red", "Oro o Plata", "Amel 3"].map((name) => [foldName(name), name]),
+);
 const of = (variety: string) => varietiesOf({ variety }, KNOWN);
 
 describe("the varieties of an order", () => {
@@ -28,6 +31,11 @@ describe("the varieties of an order", () => {
     expect(of(spaced)).toEqual(["x y"]);
     expect(of(`${spaced} or Amberlow`)).toEqual(["x y", "amberlow"]);
   }, 10_000);
+
+  it("are found however they are spelt, and are called as the records call them", () => {
+    expect(of("AMEL-3 or amberlow")).toEqual(["amel3", "amberlow"]);
+    expect(firstVariety({ variety: "amel3" }, KNOWN)).toBe("Amel 3");
+  });
 
   it("come as they are written, for a sentence", () => {
     expect(firstVariety({ variety: "Tall or Red or Amberlow" }, KNOWN)).toBe("Tall or Red");

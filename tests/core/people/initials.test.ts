@@ -12,8 +12,8 @@ describe("initialsOf", () => {
     expect(all("Mary Ann", "Ann", "Mirel Ando")).toEqual(["M. A.", "A.", "M. A. 2"]);
   });
 
-  it("takes capitals for the same person, and accents for another", () => {
-    expect(all("kesto", "KESTO", "Késto")).toEqual(["K.", "K.", "K. 2"]);
+  it("takes capitals, accents and outer blanks for the same person", () => {
+    expect(all("kesto", "KESTO", "Késto ", "Kay")).toEqual(["K.", "K.", "K.", "K. 2"]);
   });
 
   it("reads names however they are put together", () => {

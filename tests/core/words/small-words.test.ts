@@ -38,7 +38,7 @@ describe.each(allLanguages)("small words in $language", (words) => {
 
   it("stand between varieties of which any will do", () => {
     const variety = `Amberlow ${first(words.either)} Corvane`;
-    expect(writtenVarieties({ variety }, new Set())).toEqual(["Amberlow", "Corvane"]);
+    expect(writtenVarieties({ variety }, new Map())).toEqual(["Amberlow", "Corvane"]);
   });
 
   it("stand behind hours, and mean every task", () => {

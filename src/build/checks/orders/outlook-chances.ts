@@ -1,9 +1,9 @@
 import type { CivilDay } from "../../../core";
+import { foldName } from "../../../core/names/fold-name";
 import { askedOf } from "../../../core/orders/draw-fillings";
 import type { Order } from "../../../core/orders/order";
 import { orderOutlooks } from "../../../core/orders/outlook-answer";
 import { type Asked, setAside } from "../../../core/orders/set-aside";
-import { normalText } from "../../../core/words/normal-text";
 import { chanceOf } from "../calibration/chance";
 import type { SimulatedBatch } from "../calibration/nursery-history";
 import type { SeenBatch } from "../calibration/records-on-day";
@@ -57,9 +57,9 @@ function trulyFilled(
     plants: course.readyPlants,
     day: Math.max(asOf, course.readyDay ?? asOf),
   }));
-  const varieties = there.map(({ batch }) => normalText(batch.course.variety));
+  const varieties = there.map(({ batch }) => foldName(batch.course.variety));
   const asked = orders.map((order) =>
-    askedOf(order, { asOf, varieties, known: new Set(varieties) }),
+    askedOf(order, { asOf, varieties, known: new Map(varieties.map((one) => [one, one])) }),
   );
   return setAside(asked, supplies).map(
     ({ inTime }, order) => inTime === (asked[order] as Asked).plants,

@@ -1,26 +1,44 @@
-import { type Answer, type AnswerValue, columns } from "../answer";
+import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
 import { isoWeek, isoWeekText } from "../dates/iso-week";
+import { foldName } from "../names/fold-name";
 import type { Forecaster } from "../projection/forecaster";
 import { project } from "../projection/project";
 import { isSilent } from "../projection/silence";
 import type { Batch } from "../records/batch";
-import { leftOutRemark, type Records } from "../records/records";
+import { leftOut } from "../records/left-out";
+import type { Records } from "../records/records";
 import type { Timetable } from "../timetable/timetable";
-import { namesRemark } from "../words/names-text";
-import { normalText } from "../words/normal-text";
+import { eachName } from "../words/each-name";
+import type { NamedBatches, PlaceRemark } from "./place-remark";
 import type { PlacesReading } from "./read-places";
 import { mondayAfter, standingWeeks } from "./standing-weeks";
 
-const COLUMNS = columns({
-  Place: "text",
-  Week: "text",
-  Plants: "count",
-  Holds: "count",
-  "Over by": "count",
-});
+/** The columns of a place's week. */
+export const LOAD_COLUMNS = {
+  place: "text",
+  week: "text",
+  plants: "count",
+  holds: "count",
+  overBy: "count",
+} as const satisfies Kinds;
 
-const NO_PLACE = "(no place)";
+export interface PlaceWeek {
+  /** Empty for batches without a place. */
+  readonly place: string;
+  /** ISO week, such as "2026-W48". */
+  readonly week: string;
+  readonly plants: number;
+  /** Null where the table of places does not say. */
+  readonly holds: number | null;
+  readonly overBy: number | null;
+}
+
+export interface PlaceLoads {
+  readonly weeks: readonly PlaceWeek[];
+  readonly remarks: readonly PlaceRemark[];
+}
+
 /** A year; a day typed in the wrong century must not fill the sheet. */
 const MOST_WEEKS = 53;
 /** Ranges are not shown here, so the level makes no difference to the answer. */
@@ -47,19 +65,19 @@ interface Load {
  * least the first; at most a year is shown.
  *
  * Places in the order of their table, then by name those that batches name and the table lacks,
- * then "(no place)"; of these it is not known what they hold, so Holds and Over by are blank. Over
+ * then those without a place; of these it is not known what they hold, so Holds and Over by are blank. Over
  * by is 0 where the plants fit. Batches that can't be placed in time are left out and named: those
  * forgotten long ago, those without any count, those planned for after the weeks shown, and those of
  * a method that the timetable lacks.
  *
  * @param believing what is believed of batches to come; what the records teach, if left out
  */
-export function placeLoadAnswer(question: PlaceLoadQuestion, believing?: Forecaster): Answer {
+export function placeLoads(question: PlaceLoadQuestion, believing?: Forecaster): PlaceLoads {
   const { records, timetable, places, asOf } = question;
   const projection = project({ records, timetable, asOf, level: ANY_LEVEL }, believing);
   const loads = new Map<string, Load>();
   for (const { name, holds } of places.places) {
-    loads.set(normalText(name), { name, holds, listed: true, plants: [0] });
+    loads.set(foldName(name), { name, holds, listed: true, plants: [0] });
   }
   const forgotten: string[] = [];
   const uncounted: string[] = [];
@@ -91,41 +109,43 @@ export function placeLoadAnswer(question: PlaceLoadQuestion, believing?: Forecas
     addTo(loadOf(loads, batch), standing.firstWeek, standing.plants);
   }
   const all = inOrder([...loads.values()]);
-  const rows = all.flatMap(({ name, holds, plants }) =>
-    plants.map((count, week): AnswerValue[] => [
-      name,
-      isoWeekText(isoWeek(mondayAfter(asOf, week))),
-      count,
-      holds,
-      holds === null ? null : Math.max(0, count - holds),
-    ]),
-  );
-  const missing = all.filter(({ listed, name }) => !listed && name !== NO_PLACE);
-  const remarks = [
-    leftOutRemark(records),
-    ...places.troubles,
-    namesRemark(
-      "not in the table of places",
-      missing.map(({ name }) => name),
+  const weeks = all.flatMap(({ name, holds, plants }) =>
+    plants.map(
+      (count, week): PlaceWeek => ({
+        place: name,
+        week: isoWeekText(isoWeek(mondayAfter(asOf, week))),
+        plants: count,
+        holds,
+        overBy: holds === null ? null : Math.max(0, count - holds),
+      }),
     ),
-    loads.has("") ? "batches without a place stand under (no place)" : null,
-    namesRemark("ready, or without a day to reckon from, so in one week alone", staying),
-    namesRemark("not in it, nothing recorded for long", forgotten),
-    namesRemark("not in it, no plants counted", uncounted),
-    namesRemark("not in it, the timetable has no such method", noMethod),
-    namesRemark(`not in it, planned for after the ${MOST_WEEKS} weeks shown`, later),
-    beyond === 0
-      ? null
-      : `${beyond} ${beyond === 1 ? "batch stands" : "batches stand"} longer than the ${MOST_WEEKS} weeks shown`,
-  ].filter((one) => one !== null);
-  return { columns: COLUMNS, rows, remark: remarks.join("; ") || null };
+  );
+  const missing = all.filter(({ listed, name }) => !listed && name !== "");
+  const remarks: PlaceRemark[] = [...leftOut(records), ...places.troubles];
+  const name = (code: NamedBatches, batches: readonly string[]) => {
+    if (batches.length > 0) remarks.push({ code, batches: eachName(batches) });
+  };
+  if (missing.length > 0) {
+    const unlisted = eachName(missing.map((load) => load.name));
+    remarks.push({ code: "places-not-listed", places: unlisted });
+  }
+  if (loads.has("")) remarks.push({ code: "batches-without-place" });
+  name("one-week-alone", staying);
+  name("nothing-recorded", forgotten);
+  name("not-counted", uncounted);
+  name("no-such-method", noMethod);
+  if (later.length > 0) {
+    remarks.push({ code: "planned-after", batches: eachName(later), weeks: MOST_WEEKS });
+  }
+  if (beyond > 0) remarks.push({ code: "stand-longer", batches: beyond, weeks: MOST_WEEKS });
+  return { weeks, remarks };
 }
 
 function loadOf(loads: Map<string, Load>, { place }: Batch): Load {
-  const key = normalText(place);
+  const key = foldName(place);
   let load = loads.get(key);
   if (load === undefined) {
-    load = { name: key === "" ? NO_PLACE : place, holds: null, listed: false, plants: [0] };
+    load = { name: key === "" ? "" : place, holds: null, listed: false, plants: [0] };
     loads.set(key, load);
   } else if (!load.listed && key !== "" && place < load.name) {
     // Of several spellings the first in order, so that the order of the rows does not matter.
@@ -147,7 +167,7 @@ function addTo({ plants }: Load, firstWeek: number, added: readonly number[]): v
 function inOrder(loads: readonly Load[]): Load[] {
   const listed = loads.filter((load) => load.listed);
   const others = loads.filter((load) => !load.listed);
-  const last = (load: Load) => (load.name === NO_PLACE ? 1 : 0);
+  const last = (load: Load) => (load.name === "" ? 1 : 0);
   return [
     ...listed,
     ...others.sort((a, b) => last(a) - last(b) || (a.name < b.name ? -1 : a.name > b.name ? 1 : 0)),

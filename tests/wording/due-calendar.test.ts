@@ -1,12 +1,13 @@
 import fc from "fast-check";
 import ICAL from "ical.js";
 import { describe, expect, it } from "vitest";
-import { calendarText } from "../../../src/core/due/calendar";
-import type { Task } from "../../../src/core/due/due-tasks";
-import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
-import type { Step } from "../../../src/core/timetable/timetable";
-import { day, iso } from "../../support/days";
-import { nastyText } from "../../support/nasty-cells";
+import type { Task } from "../../src/core/due/due-tasks";
+import { builtInTimetable } from "../../src/core/timetable/read-timetable";
+import type { Step } from "../../src/core/timetable/timetable";
+import * as text from "../../src/sentences/made/due-calendar";
+import { dueCalendar } from "../../src/wording/due-calendar";
+import { day, iso } from "../support/days";
+import { nastyText } from "../support/nasty-cells";
 
 const AS_OF = day("2026-11-25");
 const RELEASE = builtInTimetable().methods[0]?.steps.find(
@@ -61,17 +62,21 @@ function asWritten(text: string): string {
   }).join("");
 }
 
+const summaryOf = (batch: string) =>
+  text.summaryPlants({ task: "First release", batch, plants: 120 });
+const WINDOW = text.window({ from: "1 Dec 2026", by: "7 Dec 2026", usual: "3 Dec 2026" });
+
 describe("the due list as a calendar file", () => {
   it("has an all-day entry for each task, from the day to start to the day after the last", () => {
-    expect(entriesOf(calendarText([task()], AS_OF))).toEqual([
+    expect(entriesOf(dueCalendar([task()], AS_OF))).toEqual([
       {
         uid: "B-1-first%20release@nursery-batches",
         stamp: "2026-11-25T00:00:00Z",
         start: "2026-12-01",
         end: "2026-12-08",
-        summary: "First release: B-1, 120 plants",
+        summary: summaryOf("B-1"),
         location: "Bay 2",
-        description: `From 1 Dec 2026 to 7 Dec 2026, usually 3 Dec 2026.\n${RELEASE.caution}`,
+        description: `${WINDOW}\n${RELEASE.caution}`,
       },
     ]);
     expect(RELEASE.caution).not.toBe("");
@@ -82,24 +87,27 @@ describe("the due list as a calendar file", () => {
       ...{ from: day("2026-11-01"), by: day("2026-11-07"), doOn: AS_OF },
       ...{ status: "late", daysLate: 18 },
     });
-    const [entry] = entriesOf(calendarText([late], AS_OF));
+    const [entry] = entriesOf(dueCalendar([late], AS_OF));
     expect(entry).toMatchObject({ start: "2026-11-25", end: "2026-11-26" });
-    expect(entry?.description).toContain("\n18 days late.\n");
+    expect(entry?.description).toContain(`\n${text.daysLate({ days: 18 })}\n`);
     const due = task({ from: day("2026-11-20"), by: day("2026-11-28") });
-    expect(entriesOf(calendarText([due], AS_OF))[0]).toMatchObject({
+    expect(entriesOf(dueCalendar([due], AS_OF))[0]).toMatchObject({
       ...{ start: "2026-11-25", end: "2026-11-29" },
     });
   });
 
   it("leaves out the plants and the place where they are not known", () => {
     const bare = task({ plants: null, place: "", step: { ...RELEASE, caution: "" } });
-    const [entry] = entriesOf(calendarText([bare], AS_OF));
-    expect(entry).toMatchObject({ summary: "First release: B-1", location: null });
-    expect(entry?.description).toBe("From 1 Dec 2026 to 7 Dec 2026, usually 3 Dec 2026.");
+    const [entry] = entriesOf(dueCalendar([bare], AS_OF));
+    expect(entry).toMatchObject({
+      summary: text.summary({ task: "First release", batch: "B-1" }),
+      location: null,
+    });
+    expect(entry?.description).toBe(WINDOW);
   });
 
   it("is a calendar without entries where nothing is due", () => {
-    const calendar = new ICAL.Component(ICAL.parse(calendarText([], AS_OF)));
+    const calendar = new ICAL.Component(ICAL.parse(dueCalendar([], AS_OF)));
     expect(calendar.name).toBe("vcalendar");
     expect(calendar.getFirstPropertyValue("version")).toBe("2.0");
     expect(calendar.getFirstPropertyValue("prodid")).not.toBe("");
@@ -108,8 +116,8 @@ describe("the due list as a calendar file", () => {
 
   it("names a task the same in every file, and two tasks never alike", () => {
     const others = [task(), task({ batch: "B-2" }), task({ step: { ...RELEASE, key: "ready" } })];
-    const today = entriesOf(calendarText(others, AS_OF)).map(({ uid }) => uid);
-    const tomorrow = entriesOf(calendarText([...others].reverse(), day("2026-11-26"))).map(
+    const today = entriesOf(dueCalendar(others, AS_OF)).map(({ uid }) => uid);
+    const tomorrow = entriesOf(dueCalendar([...others].reverse(), day("2026-11-26"))).map(
       ({ uid }) => uid,
     );
     expect(new Set(today).size).toBe(3);
@@ -120,7 +128,7 @@ describe("the due list as a calendar file", () => {
     const tasks = ["2027-12-31", "2028-02-29"].map((text, at) =>
       task({ batch: `B-${at}`, from: day(text), by: day(text), doOn: day(text) }),
     );
-    expect(entriesOf(calendarText(tasks, AS_OF)).map(({ start, end }) => [start, end])).toEqual([
+    expect(entriesOf(dueCalendar(tasks, AS_OF)).map(({ start, end }) => [start, end])).toEqual([
       ["2027-12-31", "2028-01-01"],
       ["2028-02-29", "2028-03-01"],
     ]);
@@ -138,26 +146,27 @@ describe("text in a calendar file", () => {
     "é".repeat(60),
     "日本語の名前".repeat(20),
     "x".repeat(500),
-  ])("comes back as it was: %j", (text) => {
-    const file = calendarText([task({ batch: text, place: text })], AS_OF);
+  ])("comes back as it was: %j", (written) => {
+    const file = dueCalendar([task({ batch: written, place: written })], AS_OF);
     expect(Math.max(...octetsOf(file))).toBeLessThanOrEqual(75);
     const [entry, ...more] = entriesOf(file);
     expect(more).toEqual([]);
     expect(entry).toMatchObject({
-      ...{ summary: `First release: ${text}, 120 plants`, location: text },
+      summary: summaryOf(written),
+      location: written,
     });
   });
 
   it("is cut where it is endless, never inside a character", () => {
-    const file = calendarText([task({ batch: "🌱".repeat(5000) })], AS_OF);
+    const file = dueCalendar([task({ place: "🌱".repeat(5000) })], AS_OF);
     expect(file).not.toContain("\ufffd\ufffd");
     const [entry] = entriesOf(file);
-    expect(entry?.summary.length).toBeLessThan(2100);
-    expect(entry?.summary.startsWith("First release: 🌱🌱")).toBe(true);
+    expect(entry?.location.length).toBeLessThan(2100);
+    expect(entry?.location.startsWith("🌱🌱")).toBe(true);
   });
 
   it("drops control characters and half characters, and nothing else", () => {
-    const [entry] = entriesOf(calendarText([task({ place: "a\u0000b\u001bc\ud800d\te" })], AS_OF));
+    const [entry] = entriesOf(dueCalendar([task({ place: "a\u0000b\u001bc\ud800d\te" })], AS_OF));
     expect(entry?.location).toBe("a b c\ufffdd e");
   });
 
@@ -179,13 +188,12 @@ describe("text in a calendar file", () => {
       );
     fc.assert(
       fc.property(fc.array(anyTask, { maxLength: 5 }), (tasks) => {
-        const file = calendarText(tasks, AS_OF);
+        const file = dueCalendar(tasks, AS_OF);
         expect(Math.max(...octetsOf(file))).toBeLessThanOrEqual(75);
         const entries = entriesOf(file);
         expect(entries).toHaveLength(tasks.length);
         tasks.forEach(({ batch, by }, at) => {
-          const kept = asWritten(batch);
-          expect(entries[at]?.summary).toBe(`First release: ${kept}, 120 plants`);
+          expect(entries[at]?.summary).toBe(asWritten(summaryOf(batch)));
           expect(entries[at]?.end).toBe(iso(Math.max(by, AS_OF) + 1));
         });
       }),

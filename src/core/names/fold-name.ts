@@ -1,0 +1,14 @@
+import { normalText } from "../words/normal-text";
+
+/** A gap between a letter and a digit; one between two digits tells names apart. */
+const GAP = /(?<=\p{L}) (?=\p{N})|(?<=\p{N}) (?=\p{L})/gu;
+
+/**
+ * A name made comparable, as a person compares: capitals, accents, full-width forms, outer blanks and
+ * points aside, and gaps or hyphens between a letter and a digit. A plus sign stays, since it names.
+ *
+ * @example foldName("DR-12 ") === foldName("dr12") // true; "1-1" is not "11"
+ */
+export function foldName(name: string): string {
+  return normalText(name.replace(/\+/g, " plus ")).replace(GAP, "");
+}

@@ -1,0 +1,21 @@
+import type { RowTrouble } from "../cells/row-trouble";
+import type { LeftOut } from "../records/left-out";
+
+/** Batches that are left out, or stand in one week alone, and why. */
+export type NamedBatches =
+  /** When they leave is not known. */
+  "one-week-alone" | "nothing-recorded" | "not-counted" | "no-such-method";
+
+/** What is to be said beside the loads of places. */
+export type PlaceRemark =
+  | LeftOut
+  | RowTrouble
+  | { readonly code: "places-not-listed"; readonly places: readonly string[] }
+  | { readonly code: "batches-without-place" }
+  | { readonly code: NamedBatches; readonly batches: readonly string[] }
+  | {
+      readonly code: "planned-after";
+      readonly batches: readonly string[];
+      readonly weeks: number;
+    }
+  | { readonly code: "stand-longer"; readonly batches: number; readonly weeks: number };

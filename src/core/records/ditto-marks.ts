@@ -1,0 +1,93 @@
+import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
+import { wordSet } from "../words/all-languages";
+import { normalText } from "../words/normal-text";
+import { TEXT_FACTS } from "./batch";
+import type { TableArea } from "./find-tables";
+import type { ColumnMatch, MatchedTable } from "./match-columns";
+import { COST, type Trouble } from "./trouble";
+
+const SIGNS = /^[\s\-–—]*(?:["“”„″〃]+|'{1,2}|´´|,,)[\s\-–—]*$/;
+const WORDS = wordSet(({ ditto }) => ditto);
+/** No longer text is looked up: names and notes are, by the ten thousand. */
+const LONGEST = 16;
+
+/**
+ * The grid with the value above in place of each ditto mark (", 〃, do., idem) in a column of names,
+ * and how many in which column, said once a column. A word in a table's first row is a name ("Sama");
+ * a sign with nothing above stays.
+ */
+export function withoutDittos(
+  grid: Grid,
+  {
+    areas,
+    matched,
+    troubles,
+  }: {
+    readonly areas: readonly TableArea[];
+    readonly matched: readonly MatchedTable[];
+    readonly troubles: Trouble[];
+  },
+): Grid {
+  /** By row and column, the row that is meant. */
+  const rowMeant = new Map<number, number>();
+  const place = (row: number, column: number) => row * grid.columnCount + column;
+  areas.forEach((area, table) => {
+    const { kind, matches } = matched[table] as MatchedTable;
+    for (const match of matches) {
+      if (!holdsNames(match, kind === "log")) continue;
+      const meant = meantRows(grid, area, match.column);
+      for (const [row, above] of meant) rowMeant.set(place(row, match.column), above);
+      if (meant.size > 0) troubles.push(readAsAbove(match, meant.size));
+    }
+  });
+  if (rowMeant.size === 0) return grid;
+  const { rowCount, columnCount } = grid;
+  return {
+    rowCount,
+    columnCount,
+    at: (row, column) => grid.at(rowMeant.get(place(row, column)) ?? row, column),
+  };
+}
+
+function holdsNames({ target, header }: ColumnMatch, isLog: boolean): boolean {
+  if (target === null) return header !== "";
+  if (target.kind === "event") return target.fact === "eventPerson" || target.fact === "eventStep";
+  if (target.kind === "step") return false;
+  return TEXT_FACTS.some((fact) => fact === target.fact) || (isLog && target.fact === "batch");
+}
+
+function meantRows(grid: Grid, area: TableArea, column: number): ReadonlyMap<number, number> {
+  const meant = new Map<number, number>();
+  const names = new Set<string>();
+  let above: number | null = null;
+  for (let row = area.firstRow; row < area.endRow; row += 1) {
+    const cell = grid.at(row, column);
+    if (area.repeats.has(row) || isBlank(cell)) continue;
+    const mark = dittoMark(cell);
+    if (mark === null || names.has(mark)) above = row;
+    else if (above !== null) meant.set(row, above);
+    else if (mark !== "") names.add(mark);
+  }
+  return meant;
+}
+
+/** The word of a ditto mark, "" of a sign; null of any other cell. */
+function dittoMark(cell: Cell): string | null {
+  if (typeof cell !== "string" || cell.length > LONGEST) return null;
+  const text = cellText(cell);
+  if (SIGNS.test(text)) return "";
+  const word = normalText(text);
+  return WORDS.has(word) ? word : null;
+}
+
+function readAsAbove({ header }: ColumnMatch, marks: number): Trouble {
+  return {
+    row: null,
+    column: header,
+    found: marks === 1 ? "1 ditto mark" : `${marks} ditto marks`,
+    trouble: "A mark stands for the value above it",
+    whatHappens: "It is read as that value",
+    whatToDo: "Nothing if that is right; else write the value out",
+    cost: COST.reading,
+  };
+}

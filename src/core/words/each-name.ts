@@ -1,0 +1,6 @@
+import { shortened } from "../cells/quoted";
+
+/** Names for a sentence: in order, each once and on one line. */
+export function eachName(names: readonly string[]): readonly string[] {
+  return [...new Set(names)].sort().map(shortened);
+}

@@ -1,0 +1,110 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { foldName } from "../../../src/core/names/fold-name";
+import { nearAlike } from "../../../src/core/names/near-alike";
+import { commonestSpellings } from "../../../src/core/names/spellings";
+import { csvRows } from "../../samples/csv-rows";
+import { reading } from "../records/reading";
+
+// Source: tests/checks/office-words/SOURCE.md, invented, by someone who had not seen the program.
+const NAMES = ["variety", "rootstock", "grafter", "place", "customer"];
+const lines = csvRows(readFileSync("tests/checks/office-words/values.csv", "utf8"))
+  .slice(1)
+  .filter(([, , kind, , , , is]) => NAMES.includes(kind as string) && is !== "the name above")
+  .map(([, group, , , , spelling, is, , must, other, , note]) => ({
+    group: group as string,
+    spelling: spelling as string,
+    is: is as string,
+    must: must as string,
+    other: other as string,
+    note: note as string,
+  }));
+/** What the notes call the kinds of nearness that are looked for. */
+const SLIP = /one letter|letters swapped|^letter |nought|turned round|gap between/;
+const groups = [...new Set(lines.map(({ group }) => group))];
+
+describe("names as offices write them", () => {
+  it.each(groups)("%s: forms of one name are one, all else is another", (group) => {
+    const own = lines.filter((line) => line.group === group);
+    const same = own.filter(({ must, is }) => must === "same" && is.startsWith("one "));
+    expect(same.length).toBeGreaterThan(0);
+    expect(new Set(same.map(({ spelling }) => foldName(spelling))).size).toBe(1);
+    for (const { spelling, must, other } of own) {
+      if (must === "same") continue;
+      expect([spelling, foldName(spelling)]).not.toEqual([spelling, foldName(other)]);
+    }
+  });
+
+  it("asks about slips, swapped letters and letters for digits, and about no other number", () => {
+    const asked = lines.filter(({ must }) => must === "ask");
+    // The others are cut short or half a name, which say nothing of a slip.
+    const slips = asked.filter(({ note }) => SLIP.test(note));
+    expect(slips.length).toBeGreaterThan(10);
+    for (const { spelling, other } of slips) {
+      expect([spelling, nearAlike([spelling, other])]).toEqual([
+        spelling,
+        [[spelling, other].sort()],
+      ]);
+    }
+    for (const { spelling, other } of lines.filter(({ must }) => must === "different")) {
+      expect([spelling, nearAlike([spelling, other])]).toEqual([spelling, []]);
+    }
+  });
+
+  it("keeps a plus sign, and digits that a hyphen parts", () => {
+    expect(foldName("A+")).not.toBe(foldName("A-"));
+    expect(foldName("Bed 1-1")).not.toBe(foldName("Bed 11"));
+    expect(foldName("Ｂｅｄ　１－１")).toBe(foldName("bed 1-1"));
+  });
+});
+
+describe("names that may be one", () => {
+  it.each([
+    ["Amberlow", "Amberlo"],
+    ["Kesto", "Kestos"],
+    ["North", "Nroth"],
+    ["Amle 3", "Amel 3"],
+    ["Planche 1O", "Planche 10"],
+    ["V3", "V03"],
+    ["SweetElla", "Sweet Ella"],
+  ])("%s and %s", (one, other) => {
+    expect(nearAlike([one, "Corvane", other])).toEqual([[one, other].sort()]);
+  });
+
+  it.each([
+    ["Amel 3", "Amel 4"],
+    ["TR 21", "TR 12"],
+    ["Cama 3A", "Cama 3B"],
+    ["Bay 2 north", "Bay 2 south"],
+    ["1-2", "2-1"],
+  ])("%s and %s are two", (one, other) => {
+    expect(nearAlike([one, other])).toEqual([]);
+  });
+
+  it("takes many that differ in one place for a way of naming", () => {
+    expect(nearAlike(["BlockA", "BlockB", "BlockC", "BlockD"])).toEqual([]);
+  });
+});
+
+describe("the commonest spelling", () => {
+  it("is the one written most; of two as common the first by letters", () => {
+    const spellings = commonestSpellings(["DR12", "DR 12", "DR 12", "v03", "V03", ""]);
+    expect(spellings.get("dr12")).toMatchObject({ spelling: "DR 12", times: 3 });
+    expect(spellings.get("v03")).toMatchObject({ spelling: "V03", times: 2 });
+    expect(spellings.size).toBe(2);
+  });
+
+  it("stands in every batch, and leaves blank and bare signs as they are", () => {
+    const written = ["Amel 3", "amel3", "Amel 3", "", "?"];
+    const { batches } = reading([
+      ["Batch", "Variety", "Bed", "Grafted on"],
+      ...written.map((variety, at) => [`B${at + 1}`, variety, "bed-1", "2026-09-03"]),
+      ["B6", "Corvane", "Bed 1", "2026-09-04"],
+    ]);
+    expect(batches.map(({ variety }) => variety)).toEqual([
+      ...["Amel 3", "Amel 3", "Amel 3", "", "?"],
+      "Corvane",
+    ]);
+    expect(new Set(batches.map(({ place }) => place))).toEqual(new Set(["bed-1"]));
+  });
+});
