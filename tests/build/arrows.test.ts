@@ -52,11 +52,11 @@ describe.each(Object.entries(FOLDERS))("src/%s", (folder, allowed) => {
 });
 
 describe("the folders of src", () => {
-  it("are all watched, save the build, which may see the functions, and the one entry", () => {
+  it("are all watched, save the build and the checks, which may see all, and the one entry", () => {
     const folders = readdirSync("src", { withFileTypes: true })
       .filter((entry) => entry.isDirectory())
       .map(({ name }) => name);
-    expect(folders.sort()).toEqual([...Object.keys(FOLDERS), "build"].sort());
+    expect(folders.sort()).toEqual([...Object.keys(FOLDERS), "build", "checks"].sort());
   });
 
   it("meet in main.ts, which sees the functions and the workbook", () => {

@@ -1,17 +1,17 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { chanceOf } from "../../src/build/checks/calibration/chance";
-import { nurseryHistory } from "../../src/build/checks/calibration/nursery-history";
-import { nurseryOf } from "../../src/build/checks/calibration/nursery-jobs";
-import { plainSpread } from "../../src/build/checks/calibration/plain-rivals";
-import { RANGES_OF, type RangesOf } from "../../src/build/checks/calibration/ranges";
+import { chanceOf } from "../../src/checks/calibration/chance";
+import { nurseryHistory } from "../../src/checks/calibration/nursery-history";
+import { nurseryOf } from "../../src/checks/calibration/nursery-jobs";
+import { plainSpread } from "../../src/checks/calibration/plain-rivals";
+import { RANGES_OF, type RangesOf } from "../../src/checks/calibration/ranges";
 import {
   type NurseryScore,
   scoreNursery,
   sumsKey,
-} from "../../src/build/checks/calibration/score-nursery";
-import { KINDS } from "../../src/build/checks/calibration/settings";
-import { coverLine } from "../../src/build/checks/calibration/tally";
-import { coverVerdict, limitsOf, widthVerdict } from "../../src/build/checks/calibration/verdict";
+} from "../../src/checks/calibration/score-nursery";
+import { KINDS } from "../../src/checks/calibration/settings";
+import { coverLine } from "../../src/checks/calibration/tally";
+import { coverVerdict, limitsOf, widthVerdict } from "../../src/checks/calibration/verdict";
 
 const SOME = { pastBatches: 30, varieties: "unlike" } as const;
 

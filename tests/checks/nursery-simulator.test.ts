@@ -1,12 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { chanceOf } from "../../src/build/checks/calibration/chance";
-import {
-  type NurseryHistory,
-  nurseryHistory,
-} from "../../src/build/checks/calibration/nursery-history";
-import { RANGES_OF } from "../../src/build/checks/calibration/ranges";
-import { recordsOnDay } from "../../src/build/checks/calibration/records-on-day";
-import { STEP, STEPS } from "../../src/build/checks/calibration/simulated-steps";
+import { chanceOf } from "../../src/checks/calibration/chance";
+import { type NurseryHistory, nurseryHistory } from "../../src/checks/calibration/nursery-history";
+import { RANGES_OF } from "../../src/checks/calibration/ranges";
+import { recordsOnDay } from "../../src/checks/calibration/records-on-day";
+import { STEP, STEPS } from "../../src/checks/calibration/simulated-steps";
 
 const SOME = { pastBatches: 30, varieties: "unlike" } as const;
 

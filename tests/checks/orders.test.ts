@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { nurseryJobs } from "../../src/build/checks/calibration/nursery-jobs";
-import { checkedDays } from "../../src/build/checks/orders/checked-days";
-import { metShare, ordersTable, tenths } from "../../src/build/checks/orders/orders-table";
-import { statedChances } from "../../src/build/checks/orders/outlook-chances";
-import { plannedOrders } from "../../src/build/checks/orders/planned-orders";
+import { nurseryJobs } from "../../src/checks/calibration/nursery-jobs";
+import { checkedDays } from "../../src/checks/orders/checked-days";
+import { metShare, ordersTable, tenths } from "../../src/checks/orders/orders-table";
+import { statedChances } from "../../src/checks/orders/outlook-chances";
+import { plannedOrders } from "../../src/checks/orders/planned-orders";
 
 const tally = (orders: number, met: number) => ({
   ...{ orders, met, enough: met, inTime: met, lost: 0 },

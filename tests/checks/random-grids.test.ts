@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fuzz } from "../../src/build/checks/records/fuzz";
+import { fuzz } from "../../src/checks/records/fuzz";
 
 describe("random grids", () => {
   const result = fuzz({ from: 1, grids: 1000 });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { allHabits } from "../../src/build/checks/records/all-habits";
-import { cleanTable } from "../../src/build/checks/records/clean-sheet";
-import { combination, sheetsFor } from "../../src/build/checks/records/combination";
-import { checkHabits } from "../../src/build/checks/records/habit-check";
-import { laidOut, type Sheet } from "../../src/build/checks/records/sheet";
+import { allHabits } from "../../src/checks/records/all-habits";
+import { cleanTable } from "../../src/checks/records/clean-sheet";
+import { combination, sheetsFor } from "../../src/checks/records/combination";
+import { checkHabits } from "../../src/checks/records/habit-check";
+import { laidOut, type Sheet } from "../../src/checks/records/sheet";
 
 const table = cleanTable(".");
 /** Seeds that npm run check:records has, too; it takes thousands of them. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { cleanTable } from "../../src/build/checks/records/clean-sheet";
-import { sheetsFor } from "../../src/build/checks/records/combination";
-import { differences, outcomeOf } from "../../src/build/checks/records/differences";
-import { type Listed, type Reading, readSheet } from "../../src/build/checks/records/reading";
+import { cleanTable } from "../../src/checks/records/clean-sheet";
+import { sheetsFor } from "../../src/checks/records/combination";
+import { differences, outcomeOf } from "../../src/checks/records/differences";
+import { type Listed, type Reading, readSheet } from "../../src/checks/records/reading";
 import type { Batch } from "../../src/core/records/batch";
 
 // The check of the reader is itself checked: a reading that is spoilt on purpose must be found out.

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { InventedTakes } from "../../src/build/checks/takes/invented-takes";
-import { signalsOn } from "../../src/build/checks/takes/signals";
-import { verdictsOn } from "../../src/build/checks/takes/verdicts";
+import type { InventedTakes } from "../../src/checks/takes/invented-takes";
+import { signalsOn } from "../../src/checks/takes/signals";
+import { verdictsOn } from "../../src/checks/takes/verdicts";
 
 /** A part of npm run check:takes, with goals loosened by twice the error of fewer nurseries. */
 const NURSERIES = 60;

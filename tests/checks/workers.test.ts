@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { coresAsked } from "../../src/build/checks/workers";
+import { coresAsked } from "../../src/checks/workers";
 
 describe("the cores of a check", () => {
   it("are those asked for, else at least one and at most four", () => {

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { HOSTILE_FILES, TABLE } from "../../src/build/checks/files/hostile-files";
+import { HOSTILE_FILES, TABLE } from "../../src/checks/files/hostile-files";
 import { fileDrafts } from "../../src/local/file-drafts";
 import { LONGEST_READING_MS, MOST_MEMORY_BYTES } from "../../src/local/file-limits";
 import { PersonError } from "../../src/local/person-error";

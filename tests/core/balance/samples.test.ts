@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { cleanTable } from "../../../src/build/checks/records/clean-sheet";
-import { readGrid } from "../../../src/build/checks/records/reading";
-import { laidOut } from "../../../src/build/checks/records/sheet";
+import { cleanTable } from "../../../src/checks/records/clean-sheet";
+import { readGrid } from "../../../src/checks/records/reading";
+import { laidOut } from "../../../src/checks/records/sheet";
 import { balances, type Records } from "../../../src/core";
 import { batchBalance } from "../../../src/core/balance/batch-balance";
 import { messySample } from "../../samples/messy-sample";

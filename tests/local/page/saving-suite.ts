@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { HOSTILE_FILES } from "../../../src/build/checks/files/hostile-files";
+import { HOSTILE_FILES } from "../../../src/checks/files/hostile-files";
 import { readXlsx } from "../../../src/local/xlsx-in";
 import { isChromiumMissing } from "./chromium";
 import { readCells, typeInGrid } from "./grid";

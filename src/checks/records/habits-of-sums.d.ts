@@ -1,0 +1,2 @@
+import type { Habit } from "./habit";
+export declare const habitsOfSums: readonly Habit[];
