@@ -10,6 +10,7 @@ export interface Batch {
   readonly fromLot: string;
   readonly variety: string;
   readonly rootstock: string;
+  readonly crop: string;
   readonly method: string;
   readonly place: string;
   readonly grafter: string;
@@ -34,6 +35,7 @@ export const TEXT_FACTS = [
   "fromLot",
   "variety",
   "rootstock",
+  "crop",
   "method",
   "place",
   "grafter",

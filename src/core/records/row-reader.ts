@@ -5,7 +5,7 @@ import { type DayColumnReader, type DayOrder, dayColumnReader } from "../dates/r
 import type { UndatedDay } from "../dates/read-day-text";
 import { settleYear } from "../dates/settle-year";
 import type { BatchFact } from "../words/language-words";
-import { type Batch, TEXT_FACTS } from "./batch";
+import { type Batch, TEXT_FACTS, type TextFact } from "./batch";
 import { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
 import type { FilledDown } from "./fill-down";
 import type { TableArea } from "./find-tables";
@@ -148,20 +148,12 @@ export function rowReader({
       }),
     read: (row, sectionYear) => {
       const name = nameIn(row);
-      const [fromLot, variety, rootstock, method, place, grafter, scionSource] = TEXT_FACTS.map(
-        (one) => fact(row, one),
-      ) as [string, string, string, string, string, string, string];
+      const texts = Object.fromEntries(TEXT_FACTS.map((one) => [one, fact(row, one)]));
       return {
         row: row + 1,
         table: matches[0]?.table ?? 0,
         name,
-        fromLot,
-        variety,
-        rootstock,
-        method,
-        place,
-        grafter,
-        scionSource,
+        ...(texts as Record<TextFact, string>),
         culled: cells.count(row, facts.get("culled"), null),
         dispatched: cells.count(row, facts.get("dispatched"), null),
         given: 0,

@@ -9,6 +9,7 @@ export const FACT_NAMES: Readonly<Record<BatchFact | EventFact, string>> = {
   fromLot: "From lot",
   variety: "Variety",
   rootstock: "Rootstock",
+  crop: "Crop",
   method: "Method",
   place: "Place",
   grafter: "Grafter",

@@ -1,24 +1,32 @@
 import { nameList, quoted } from "../cells/quoted";
 import { InputError } from "../input-error";
-import { methodNamed } from "./read-timetable";
+import { type MethodReading, type MethodTexts, methodReader } from "./read-method";
 import type { Method, Timetable } from "./timetable";
 
-/** Finds the method that a batch is raised by; null where the timetable lacks it, or is empty. */
-type MethodFinder = (batch: { readonly method: string }) => Method | null;
+/** Finds the method that a batch is raised by; null where none or several are meant. */
+type MethodFinder = (batch: MethodTexts) => Method | null;
 
-/**
- * A finder that takes the method a batch names, and where it names none, the timetable's first.
- * Each spelling is looked up once, since thousands of batches share it.
- */
-export function methodFinder(timetable: Timetable): MethodFinder {
-  const found = new Map<string, Method | null>([["", timetable.methods[0] ?? null]]);
-  return ({ method: name }) => {
-    let method = found.get(name);
-    if (method === undefined) {
-      method = methodNamed(timetable, name);
-      found.set(name, method);
+/** How a batch's method is read; each spelling once, since thousands of batches share it. */
+export function batchMethods(timetable: Timetable): (batch: MethodTexts) => MethodReading {
+  const read = methodReader(timetable);
+  const found = new Map<string, MethodReading>();
+  return (batch) => {
+    const key = batch.crop ? `${batch.crop}\n${batch.method}` : batch.method;
+    let reading = found.get(key);
+    if (reading === undefined) {
+      reading = read(batch);
+      found.set(key, reading);
     }
-    return method;
+    return reading;
+  };
+}
+
+/** A finder that takes the method a batch names, and where it names none, the timetable's first. */
+export function methodFinder(timetable: Timetable): MethodFinder {
+  const read = batchMethods(timetable);
+  return (batch) => {
+    const reading = read(batch);
+    return reading.code === "method" ? reading.method : null;
   };
 }
 
@@ -33,7 +41,7 @@ export function methodOrRefuse(timetable: Timetable, name: string | null): Metho
     if (first !== undefined) return first;
     throw new InputError("timetable-unusable", "timetable has no steps");
   }
-  const method = methodNamed(timetable, name);
+  const method = methodFinder(timetable)({ method: name });
   if (method !== null) return method;
   const known = nameList(timetable.methods.map((one) => one.name));
   throw new InputError(
@@ -43,10 +51,7 @@ export function methodOrRefuse(timetable: Timetable, name: string | null): Metho
 }
 
 /** The method by which most of some batches were raised; null when the timetable is empty. */
-export function usualMethod(
-  timetable: Timetable,
-  batches: readonly { readonly method: string }[],
-): Method | null {
+export function usualMethod(timetable: Timetable, batches: readonly MethodTexts[]): Method | null {
   const find = methodFinder(timetable);
   const counts = new Map<Method, number>();
   for (const batch of batches) {

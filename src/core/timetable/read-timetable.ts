@@ -14,7 +14,7 @@ import {
 } from "./build-methods";
 import { builtInMethods } from "./built-in-methods";
 import type { MethodDescription } from "./method-description";
-import type { Method, Timetable } from "./timetable";
+import type { Timetable } from "./timetable";
 import { TIMETABLE_COLUMNS, type TimetableField, timetableWords } from "./timetable-columns";
 
 const YES = wordSet((words) => words.yes);
@@ -87,16 +87,6 @@ export function builtInTimetable(): Timetable {
   const built = buildMethods(builtInMethods.flatMap(rowsOf));
   if (built.faults.length > 0) throw new Error(`built-in timetable: ${built.faults[0]?.trouble}`);
   return built.timetable;
-}
-
-/**
- * The method of a name, whatever its capitals, spaces and accents.
- *
- * @returns null when the timetable has no such method
- */
-export function methodNamed(timetable: Timetable, name: string): Method | null {
-  const wanted = normalText(name);
-  return timetable.methods.find((method) => normalText(method.name) === wanted) ?? null;
 }
 
 /** The sentence for a timetable that can't be used; null when nothing is wrong with it. */

@@ -43,6 +43,7 @@ export const english: LanguageText = {
     variety: "variety, var, clone, cultivar, scion variety, scion clone, grafted variety",
     rootstock: `
       rootstock, stock, rootstock variety, root stock, rootstock type, rootstock clone, understock`,
+    crop: "crop, crops, species, kind of crop",
     method: "method, graft method, grafting method, type of graft, graft type, technique",
     place: `
       place, location, bay, bed, bench, site, position, greenhouse, g house, glasshouse,
@@ -203,6 +204,37 @@ export const english: LanguageText = {
     man hour, man hours, labour hour, labor hour, wage, wages`,
   per: "per",
   seedItems: "seed, seeds, pod, pods, nut, nuts, stone, stones, fruit, fruits",
+
+  // Ways of propagation and crops, as a cell names them
+  ways: {
+    cleft: "cleft, clef, cl",
+    wedge: "wedge, top, top wedge, apical, terminal",
+    side: "side, lateral, side cleft",
+    veneer: "veneer, veneered, side veneer",
+    approach: "approach, inarch, inarching, inarched",
+    patch: "patch, patchbud, patch bud, patchbudding, patchbudded, p bud, brown",
+    green: "green, grn, gb, green patch, green bud, greenbud",
+    shield: "t, tbud, shield, t shield, inverted t, t inverted",
+    chip: "chip, chipbud, chipbudding, chipbudded",
+    softwood: "softwood, soft wood, softwd, swg",
+    stone: "stone, epicotyl",
+    hypocotyl: "hypocotyl, hypo cotyl, nurse stage",
+    cutting: `
+      cutting, cuttings, ctg, ctgs, stem cutting, stem cuttings, rooted cutting, rooted cuttings,
+      single node cutting, single node cuttings`,
+    seedling: "seedling, seedlings, seed, from seed, ungrafted, not grafted",
+  },
+  budding: "bud, buds, budding, budded",
+  graftFillers: "graft, grafts, grafted, grafting, gr, grft, of, on, by, the, plants",
+  crops: {
+    cocoa: "cocoa, cacao",
+    coffee: "coffee, arabica, robusta",
+    mango: "mango, mangoes, mangos",
+    rubber: "rubber, hevea",
+    cashew: "cashew, cashews, cashew nut",
+    avocado: "avocado, avocados, avo",
+    citrus: "citrus, orange, oranges, lemon, lemons, lime, limes, mandarin, mandarins",
+  },
 
   // Units
   units: {

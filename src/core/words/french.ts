@@ -41,6 +41,7 @@ export const french: LanguageText = {
     rootstock: `
       porte greffe, porte greffes, portegreffe, pg, sujet, sujet porte greffe, variete porte greffe,
       type de porte greffe, franc`,
+    crop: "culture, espece, essence, especes",
     method: `
       methode, methode de greffage, mode de greffage, type de greffe, technique,
       technique de greffage, type de greffage, mode de greffe`,
@@ -215,6 +216,38 @@ export const french: LanguageText = {
   per: "par",
   seedItems: `
     graine, graines, semence, semences, cabosse, cabosses, noyau, noyaux, noix, fruit, fruits`,
+
+  // Ways of propagation and crops, as a cell names them
+  ways: {
+    cleft: "fente, fante, fente pleine, fente simple",
+    wedge: "fente terminale, terminale, apicale, en tete, tete",
+    side: "lateral, laterale, lat, cote, fente laterale, fente de cote",
+    veneer: "placage, plaquage, placage cote, placage de cote, placage lateral, plaquage lateral",
+    approach: "approche",
+    patch: "plaque, brun, brune",
+    green: "vert, verte",
+    shield: "t, ecusson, ecussonnage, t renverse, œil en t, oeil en t",
+    chip: "chip, eclat",
+    softwood: "bois tendre, herbacee",
+    stone: "noyau, epicotyle, epicotylee",
+    hypocotyl: "hypocotyle, hypocotyledonaire, allumette, stade allumette",
+    cutting: "bouture, boutures, bouturage, bouture racinee, boutures racinees",
+    seedling: `
+      semis, franc, francs, franc de pied, issu de semis, graine, graines, plants de graine,
+      non greffe, tout venant`,
+  },
+  budding: "œil, oeil, bourgeon",
+  graftFillers: `
+    greffe, greffes, greffee, greffage, gref, en, de, du, des, sur, par, a, au, la, le, l, d`,
+  crops: {
+    cocoa: "cacao, cacaoyer, cacaoyers",
+    coffee: "cafe, cafeier, cafeiers",
+    mango: "mangue, mangues, manguier, manguiers",
+    rubber: "hevea, heveas, caoutchouc",
+    cashew: "anacarde, anacardier, anacardiers, cajou",
+    avocado: "avocat, avocats, avocatier, avocatiers",
+    citrus: "agrume, agrumes, oranger, orangers, citronnier, citronniers, mandarinier",
+  },
 
   // Units
   units: {

@@ -44,6 +44,7 @@ export const indonesian: LanguageText = {
       varietas batang atas, entres, jenis entres, nama klon`,
     rootstock: `
       batang bawah, btg bawah, klon batang bawah, jenis batang bawah, bb, varietas batang bawah`,
+    crop: "tanaman, jenis tanaman, komoditas",
     method: `
       metode, cara sambung, metode sambung, jenis sambungan, cara okulasi, teknik,
       cara penyambungan, metode penyambungan, cara perbanyakan`,
@@ -210,6 +211,35 @@ export const indonesian: LanguageText = {
   work: "jam, jam kerja, upah",
   per: "per",
   seedItems: "benih, biji, buah, tongkol",
+
+  // Ways of propagation and crops, as a cell names them
+  ways: {
+    cleft: "celah, sambung celah",
+    wedge: "pucuk, s pucuk, puncak, sp",
+    side: "samping, ss",
+    veneer: "veneer",
+    approach: "susuan, susuhan, penyusuan, susu",
+    patch: "cokelat, coklat, jendela",
+    green: "hijau",
+    shield: "t, huruf t, perisai",
+    chip: "chip",
+    softwood: "kayu lunak",
+    stone: "epikotil",
+    hypocotyl: "hipokotil, kepel, serdadu, fase serdadu, stadia serdadu",
+    cutting: "stek, setek, stek batang, setek batang",
+    seedling: "biji, semai, semaian, bibit semai, tanpa sambung",
+  },
+  budding: "okulasi, tempel, mata tempel",
+  graftFillers: "sambung, sambungan, samb, smb, smbg, bibit, dari, asal, dengan",
+  crops: {
+    cocoa: "kakao",
+    coffee: "kopi",
+    mango: "mangga",
+    rubber: "karet",
+    cashew: "mete, jambu mete",
+    avocado: "alpukat, avokad",
+    citrus: "jeruk",
+  },
 
   // Units
   units: {

@@ -88,6 +88,13 @@ export interface LanguageText {
   readonly per: string;
   /** Words in what a step needs that say it takes seed. */
   readonly seedItems: string;
+  /** What a cell under Method calls each way of propagation; a phrase goes before its words. */
+  readonly ways: Readonly<Record<WayName, string>>;
+  /** Words that say that a bud is set, in whichever way. */
+  readonly budding: string;
+  /** Words beside a way that say nothing more: "grafting", "in". */
+  readonly graftFillers: string;
+  readonly crops: Readonly<Record<CropName, string>>;
   readonly units: Readonly<Record<UnitName, string>>;
 }
 
@@ -126,6 +133,7 @@ export type BatchFact =
   | "fromLot"
   | "variety"
   | "rootstock"
+  | "crop"
   | "method"
   | "place"
   | "grafter"
@@ -210,3 +218,22 @@ export type UnitName =
   | "piece"
   | "hundred"
   | "thousand";
+
+/** Ways of propagation: `wedge` is at the top, `green` a patch bud of green wood, `shield` in a T. */
+export type WayName =
+  | "cleft"
+  | "wedge"
+  | "side"
+  | "veneer"
+  | "approach"
+  | "patch"
+  | "green"
+  | "shield"
+  | "chip"
+  | "softwood"
+  | "stone"
+  | "hypocotyl"
+  | "cutting"
+  | "seedling";
+
+export type CropName = "cocoa" | "coffee" | "mango" | "rubber" | "cashew" | "avocado" | "citrus";

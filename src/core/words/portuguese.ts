@@ -42,6 +42,7 @@ export const portuguese: LanguageText = {
     rootstock: `
       porta enxerto, porta enxertos, portaenxerto, portaenxertos, cavalo, cavalos,
       variedade do porta enxerto, tipo de porta enxerto, clone do porta enxerto`,
+    crop: "cultura, especie, especies",
     method: `
       metodo, metodo de enxertia, tipo de enxertia, tipo de enxerto, tecnica, tecnica de enxertia`,
     place: `
@@ -215,6 +216,39 @@ export const portuguese: LanguageText = {
   work: "hora, horas, hora de trabalho, mao de obra",
   per: "por",
   seedItems: "semente, sementes, vagem, vagens, noz, nozes, caroco, carocos, fruto, frutos",
+
+  // Ways of propagation and crops, as a cell names them
+  ways: {
+    cleft: "fenda, fenda cheia, fenda simples",
+    wedge: "topo, fenda terminal, fenda no topo, terminal, apical",
+    side: "lateral, fenda lateral",
+    veneer: "placagem",
+    approach: "encostia, encosto, encostia lateral",
+    patch: "placa, janela, janela aberta, placa em janela, placa em janela aberta, madura",
+    green: "verde, placa verde",
+    shield: "t, t invertido, t inv, t normal, escudo",
+    chip: "chip, lasca",
+    softwood: "lenho tenro, herbacea",
+    stone: "epicotilo, caroco",
+    hypocotyl: "hipocotilo, hipocotiledonar",
+    cutting: `
+      estaquia, estaca, estacas, estaca enraizada, estacas enraizadas, mini estaquia,
+      miniestaquia, miniestaca, miniestacas`,
+    seedling: "semente, pe franco, seminal, muda de semente, sem enxertia, sem enxerto",
+  },
+  budding: "borbulhia, borbulha",
+  graftFillers: `
+    garfagem, garf, enxertia, enxerto, enxertado, enxertada, enx, em, de, do, da, no, na, por,
+    mudas, muda`,
+  crops: {
+    cocoa: "cacau, cacaueiro",
+    coffee: "cafe, cafeeiro",
+    mango: "manga, mangas, mangueira",
+    rubber: "seringueira, seringueiras",
+    cashew: "caju, cajueiro",
+    avocado: "abacate, abacateiro",
+    citrus: "citros, laranja, laranjeira, limao, limoeiro, tangerina",
+  },
 
   // Units
   units: {

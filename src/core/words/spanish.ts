@@ -40,6 +40,7 @@ export const spanish: LanguageText = {
     rootstock: `
       patron, patrones, portainjerto, portainjertos, porta injerto, porta injertos, pie,
       variedad del patron, tipo de patron, clon patron`,
+    crop: "cultivo, especie, especies",
     method: `
       metodo, metodo de injerto, metodo de injertacion, tipo de injerto, tecnica, forma de injerto`,
     place: `
@@ -216,6 +217,37 @@ export const spanish: LanguageText = {
   work: "hora, horas, hora de trabajo, mano de obra",
   per: "por",
   seedItems: "semilla, semillas, mazorca, mazorcas, nuez, nueces, hueso, huesos, fruto, frutos",
+
+  // Ways of propagation and crops, as a cell names them
+  ways: {
+    cleft: "pua, hendidura, hendido",
+    wedge: "pua terminal, pua term, terminal, hendidura terminal, cuna, cuna terminal, apical",
+    side: "lateral, lat, pua lateral, hendidura lateral",
+    veneer: "enchapado, enchape, enchapado lateral, enchape lateral",
+    approach: "aproximacion",
+    patch: "parche, ventana",
+    green: "verde, parche verde",
+    shield: "t, escudete, escudo, t invertida, t invertido",
+    chip: "astilla, chip",
+    softwood: "madera tierna, madera suave",
+    stone: "epicotilo, hueso",
+    hypocotyl: "hipocotilo, hipocotilar, hipocotiledonar, hipocotiledonal, fosforito",
+    cutting: `
+      estaca, estacas, esqueje, esquejes, ramilla, ramillas, estaca enraizada, estacas enraizadas`,
+    seedling: `
+      semilla, franco, pie franco, plantula, plantula de semilla, sin injertar, sin injerto`,
+  },
+  budding: "yema, yemas",
+  graftFillers: "injerto, injertos, injertado, injertacion, inj, de, en, por, con, el, la",
+  crops: {
+    cocoa: "cacao",
+    coffee: "cafe, cafeto",
+    mango: "mango, mangos",
+    rubber: "caucho, hule, hevea",
+    cashew: "anacardo, maranon",
+    avocado: "aguacate, aguacates, palta, palto",
+    citrus: "citrico, citricos, naranja, naranjo, limon, limonero, mandarina, mandarino",
+  },
 
   // Units
   units: {

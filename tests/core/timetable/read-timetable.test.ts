@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { gridOf } from "../../../src/core/cells/cell";
 import { InputError } from "../../../src/core/input-error";
 import { methodFinder } from "../../../src/core/timetable/method-of-batch";
-import { methodNamed, readTimetable } from "../../../src/core/timetable/read-timetable";
+import { readTimetable } from "../../../src/core/timetable/read-timetable";
 import { sheetValues } from "../../support/sheet-values";
 import { SMALL, timetableOf } from "./timetable-rows";
 
@@ -180,9 +180,10 @@ describe("the method of a name", () => {
   const { timetable } = timetableOf(`${SMALL}\nPêche | Sowing`);
 
   it("is found whatever the capitals, spaces and accents", () => {
-    expect(methodNamed(timetable, " plum  BUDDING")?.name).toBe("Plum budding");
-    expect(methodNamed(timetable, "peche")?.name).toBe("Pêche");
-    expect(methodNamed(timetable, "Plum")).toBeNull();
+    const named = (method: string) => methodFinder(timetable)({ method })?.name;
+    expect(named(" plum  BUDDING")).toBe("Plum budding");
+    expect(named("peche")).toBe("Pêche");
+    expect(named("Plum grafting 3")).toBeUndefined();
   });
 
   it("is the first where a batch names none", () => {

@@ -1,0 +1,80 @@
+import type { WayName } from "../words/language-text";
+import { normalText } from "../words/normal-text";
+import { cropsIn, type MethodWords, methodWords } from "./method-words";
+import type { Method, Timetable } from "./timetable";
+
+/** What says how a batch is raised: the texts of its cells, empty where blank. */
+export interface MethodTexts {
+  readonly method: string;
+  readonly crop?: string;
+}
+
+/** How the texts were read: as one method, as none of the timetable's, or as any of several. */
+export type MethodReading =
+  | { readonly code: "method"; readonly method: Method }
+  | { readonly code: "no-such-method" }
+  | { readonly code: "several-methods"; readonly methods: readonly Method[] };
+
+/** Ways that are one for a timetable that has only one of the two. */
+const NEAR: Readonly<Partial<Record<WayName, WayName>>> = {
+  cleft: "wedge",
+  wedge: "cleft",
+  side: "veneer",
+  veneer: "side",
+  patch: "green",
+  green: "patch",
+};
+const BUDS: ReadonlySet<WayName> = new Set(["patch", "green", "shield", "chip"]);
+
+/**
+ * Reads methods as people write them: the timetable's own name, whatever its capitals and accents;
+ * else crop and way in the words of any language, held against the same words of each name. Blank
+ * means the timetable's first, of the crop where one is named.
+ */
+export function methodReader(timetable: Timetable): (texts: MethodTexts) => MethodReading {
+  const named = timetable.methods.map((method) => ({ method, words: methodWords(method.name) }));
+  const first = named.every(({ words }) => words.crops.length === 0) ? named[0] : undefined;
+  const usualOf = (crops: readonly string[]) =>
+    crops.length === 0 ? named[0] : (named.find(({ words }) => says(words, crops)) ?? first);
+  return ({ method: text, crop = "" }) => {
+    const crops = cropsIn(crop);
+    const written = normalText(text);
+    const own =
+      written === ""
+        ? usualOf(crops)
+        : named.find(
+            ({ method, words }) =>
+              normalText(method.name) === written &&
+              (words.crops.length === 0 || says(words, crops)),
+          );
+    if (own !== undefined) return { code: "method", method: own.method };
+    if (written === "") return { code: "no-such-method" };
+    const words = methodWords(text);
+    const wanted = { ...words, crops: [...crops, ...words.crops] };
+    const fitting = (isNear: boolean) =>
+      named.filter((one) => fits(one.words, wanted, isNear)).map(({ method }) => method);
+    const exact = fitting(false);
+    const [fit, ...more] = exact.length > 0 ? exact : fitting(true);
+    if (fit === undefined) return { code: "no-such-method" };
+    if (more.length > 0) return { code: "several-methods", methods: [fit, ...more] };
+    return { code: "method", method: fit };
+  };
+}
+
+function says({ crops, others }: MethodWords, wanted: readonly string[]): boolean {
+  return wanted.every((crop) => crops.includes(crop) || others.includes(crop));
+}
+
+function fits(method: MethodWords, wanted: MethodWords, isNear: boolean): boolean {
+  const hasWay = (way: WayName) =>
+    method.ways.includes(way) || (isNear && method.ways.some((one) => NEAR[way] === one));
+  // A name that says nothing but the way serves every crop, if that is the way meant.
+  const isOfEvery = method.crops.length + method.others.length === 0 && wanted.ways.length > 0;
+  return (
+    (isOfEvery || says(method, wanted.crops)) &&
+    (method.crops.length > 0 || method.others.length > 0 || wanted.ways.length > 0) &&
+    wanted.others.every((word) => method.others.includes(word)) &&
+    wanted.ways.every(hasWay) &&
+    (!wanted.isBudding || method.isBudding || method.ways.some((way) => BUDS.has(way)))
+  );
+}

@@ -1,0 +1,124 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { gridOf } from "../../../src/core/cells/cell";
+import { methodReader } from "../../../src/core/timetable/read-method";
+import { builtInTimetable, readTimetable } from "../../../src/core/timetable/read-timetable";
+import { csvRows } from "../../samples/csv-rows";
+
+const readBuiltIn = methodReader(builtInTimetable());
+const built = (method: string, crop = "") => {
+  const reading = readBuiltIn({ method, crop });
+  return reading.code === "method" ? reading.method.name : reading.code;
+};
+/** A timetable of methods with these names. */
+const own = (...names: string[]) => {
+  const rows = names.flatMap((name) => [
+    [name, "Sowing", "", "", "", "", "yes"],
+    [name, "Ready", "Sowing", 20, 30, 45, "yes"],
+  ]);
+  const header = ["Method", "Step", "After", "From day", "Usual day", "By day", "Counted"];
+  const read = methodReader(readTimetable(gridOf([header, ...rows])).timetable);
+  return (method: string, crop = "") => {
+    const reading = read({ method, crop });
+    return reading.code === "method" ? reading.method.name : reading.code;
+  };
+};
+
+// Source: tests/checks/office-words/SOURCE.md, invented, by someone who had not seen the program.
+const LINES = csvRows(readFileSync("tests/checks/office-words/values.csv", "utf8"))
+  .filter(([, , kind]) => kind === "method")
+  .map(([id, , , , crop, spelling, is, , must, , common]) => ({
+    id: id as string,
+    crop: crop === "any" ? "" : (crop as string),
+    spelling: spelling as string,
+    is: is as string,
+    must: must as string,
+    common: common === "yes",
+  }));
+/** The built-in method of a crop and a way; a pair of ways is one where a crop has one of them. */
+const OF_CROP: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  cocoa: {
+    ...{ "cleft graft": "Cocoa cleft graft", "top wedge graft": "Cocoa cleft graft" },
+    ...{ "patch bud": "Cocoa green patch bud", "green patch bud": "Cocoa green patch bud" },
+  },
+  mango: {
+    ...{ "cleft graft": "Mango cleft graft", "top wedge graft": "Mango cleft graft" },
+    "epicotyl (stone) graft": "Mango stone graft",
+  },
+  citrus: { "T-bud": "Citrus T-bud" },
+  cashew: { "softwood graft": "Cashew softwood graft" },
+  rubber: { "patch bud": "Rubber green bud", "green patch bud": "Rubber green bud" },
+  avocado: { "cleft graft": "Avocado cleft graft", "top wedge graft": "Avocado cleft graft" },
+  coffee: { "hypocotyl graft": "Coffee hypocotyl graft" },
+};
+
+describe("methods as offices write them", () => {
+  it.each(LINES.filter(({ must }) => must !== "ask"))("$id $spelling is a $is", (line) => {
+    const { crop, spelling, is } = line;
+    const expected =
+      is === "cutting" ? "Rooted cutting" : (OF_CROP[crop]?.[is] ?? "no-such-method");
+    expect(built(spelling, crop)).toBe(expected);
+  });
+
+  it.each(LINES.filter(({ must }) => must === "ask"))("$id $spelling is asked about", (line) => {
+    expect(["no-such-method", "several-methods"]).toContain(built(line.spelling));
+  });
+
+  it("knows the ways themselves: with a method of each, none is taken for another", () => {
+    const WAYS: Readonly<Record<string, string>> = {
+      ...{ "cleft graft": "Cleft", "top wedge graft": "Top wedge", "side graft": "Side graft" },
+      ...{ "side veneer graft": "Veneer", "approach graft": "Approach", "patch bud": "Patch bud" },
+      ...{ "green patch bud": "Green patch bud", "T-bud": "T-bud", "chip bud": "Chip bud" },
+      ...{ "softwood graft": "Softwood", "epicotyl (stone) graft": "Stone graft" },
+      ...{ "hypocotyl graft": "Hypocotyl", cutting: "Cutting", seedling: "Seedlings" },
+    };
+    const read = own(...Object.values(WAYS));
+    const lines = LINES.filter(({ must }) => must !== "ask");
+    const wrong = lines
+      .map(({ id, spelling, is }) => [id, spelling, read(spelling), WAYS[is]])
+      .filter(([, , found, expected]) => found !== expected);
+    expect(wrong).toEqual([]);
+    for (const { id, spelling } of LINES.filter(({ must }) => must === "ask")) {
+      expect([id, ["no-such-method", "several-methods"].includes(read(spelling))]).toEqual([
+        id,
+        true,
+      ]);
+    }
+  });
+});
+
+describe("methods and crops", () => {
+  it.each([
+    ["Stone", "Mango", "Mango stone graft"],
+    ["Cleft", "Avo", "Avocado cleft graft"],
+    ["mango cleft", "", "Mango cleft graft"],
+    ["T budding", "", "Citrus T-bud"],
+    ["Softwood", "", "Cashew softwood graft"],
+    ["Avocado", "", "Avocado cleft graft"],
+    ["cuttings", "Cocoa", "Rooted cutting"],
+    ["COCOA cleft-graft", "", "Cocoa cleft graft"],
+    ["", "", "Cocoa cleft graft"],
+    ["", "Agrumes", "Citrus T-bud"],
+    // Three crops are grafted so, and nothing says which.
+    ["Cleft", "", "several-methods"],
+    ["Mango", "", "several-methods"],
+    ["", "Jackfruit", "no-such-method"],
+    ["Cleft", "Jackfruit", "no-such-method"],
+    ["Cocoa cleft graft", "Mango", "no-such-method"],
+    ["Plum budding", "", "no-such-method"],
+  ])("%j of %j is %s", (method, crop, expected) => {
+    expect(built(method, crop)).toBe(expected);
+  });
+
+  it("are held against the names of an own timetable in the same way", () => {
+    const one = own("Cocoa top graft");
+    expect(one("greffe en fente")).toBe("Cocoa top graft");
+    expect(one("Cocoa")).toBe("Cocoa top graft");
+    expect(one("Budded")).toBe("no-such-method");
+    const two = own("Plum budding", "Plum cuttings", "Method 2");
+    expect(two("plum")).toBe("several-methods");
+    expect(two("bud", "Plum")).toBe("Plum budding");
+    expect(two("METHOD 2", "Plum")).toBe("Method 2");
+    expect(two("Method 3")).toBe("no-such-method");
+  });
+});
