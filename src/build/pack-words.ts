@@ -3,64 +3,85 @@ import type { Plugin } from "esbuild";
 import { languageTexts } from "../core/words/all-languages";
 import { english } from "../core/words/english";
 import type { LanguageText } from "../core/words/language-text";
+import { type PairCoded, pairCoded } from "./pair-codes";
 
 const FILES = /[\\/]core[\\/]words[\\/][a-z]+\.ts$/;
 /** Stands in no word: words are letters, numbers and spaces. */
 const BETWEEN = "|";
+const OWN = ["language", "locales", "months", "weekdays"];
 
-/** What puts the texts of a language under the keys that english.ts has, in its order. */
-const REFILL = `
-export function refill(keys, texts) {
-  const list = texts.split("${BETWEEN}");
+/** What undoes pair-codes.ts, and puts the texts of a language under the keys, in their order. */
+const refill = ({ pairs, codes }: PairCoded) => `
+const spelt = {};
+const isCode = /[${codes}]/g;
+const spellOut = (text) => text.replace(isCode, (code) => spelt[code]);
+[...${JSON.stringify(codes)}].forEach((code, at) => {
+  spelt[code] = spellOut(${JSON.stringify(pairs)}.slice(2 * at, 2 * at + 2));
+});
+const keys = ${JSON.stringify(keysOf(english))};
+export function refill(text) {
+  const list = spellOut(text).split("${BETWEEN}");
   let at = 0;
   const fill = (part) => {
     const filled = {};
-    for (const key in part) filled[key] = typeof part[key] === "string" ? list[at++] : fill(part[key]);
+    for (const key in part) filled[key] = part[key] === 0 ? list[at++] : fill(part[key]);
     return filled;
   };
   return fill(keys);
 }`;
 /**
- * Packs the files of words: lists without the spaces and line breaks that are for the eye, and the
- * keys once for all languages. The spreadsheet loads every byte of them for each formula.
+ * Packs the files of words: lists without the spaces and line breaks that are for the eye, the keys
+ * once for all languages, and common pairs of letters as one. The spreadsheet loads every byte of them
+ * for each formula.
  */
 export const packWords: Plugin = {
   name: "pack-words",
   setup(build) {
+    const coded = pairCoded(
+      languageTexts.map((text) => textsUnder(keysOf(english), text).join(BETWEEN)),
+    );
     build.onLoad({ filter: FILES }, ({ path: file }) => {
-      const text = languageTexts.find(
-        ({ language }) => `${language.toLowerCase()}.ts` === path.basename(file),
-      );
-      return text === undefined ? undefined : { contents: moduleOf(text) };
+      const at = languageTexts.findIndex((text) => nameOf(text) === path.basename(file, ".ts"));
+      const text = languageTexts[at];
+      if (text === undefined) return undefined;
+      const words = JSON.stringify(coded.texts[at]);
+      const contents = `
+        import { refill } from "refill";
+        export const ${nameOf(text)} = { ...refill(${words}), ...${JSON.stringify(ownOf(text))} };`;
+      return { contents };
     });
     build.onResolve({ filter: /^refill$/ }, ({ path: name }) => ({
       path: name,
       namespace: "words",
     }));
-    build.onLoad({ filter: /^refill$/, namespace: "words" }, () => ({ contents: REFILL }));
+    build.onLoad({ filter: /^refill$/, namespace: "words" }, () => ({ contents: refill(coded) }));
   },
 };
 
-function moduleOf(text: LanguageText): string {
-  const name = text.language.toLowerCase();
-  if (text === english) return `export const ${name} = ${JSON.stringify(closedUp(text))};`;
-  // Which months and weekdays have further spellings differs from language to language.
-  const { months, weekdays } = text;
-  const own = JSON.stringify(closedUp({ months, weekdays }));
-  const texts = textsUnder({ ...english, months: {}, weekdays: {} }, text, name).join(BETWEEN);
-  return `
-    import { english } from "./english";
-    import { refill } from "refill";
-    const keys = { ...english, months: {}, weekdays: {} };
-    export const ${name} = { ...refill(keys, ${JSON.stringify(texts)}), ...${own} };`;
+function nameOf({ language }: LanguageText): string {
+  return language.toLowerCase();
+}
+
+/** What has capitals, or other keys in each language: further spellings of some months and weekdays. */
+function ownOf({ language, locales, months, weekdays }: LanguageText): object {
+  return closedUp({ language, locales, months, weekdays });
+}
+
+/** The keys of a language's other lists, with 0 for each list. */
+function keysOf(part: object): object {
+  const keys = Object.entries(part).map(([key, value]) => [
+    key,
+    typeof value === "string" ? 0 : keysOf(value as object),
+  ]);
+  return Object.fromEntries(keys.filter(([key]) => !OWN.includes(key as string)));
 }
 
 /** @throws Error when the language lacks one of the keys */
-function textsUnder(keys: object, part: unknown, at: string): string[] {
+function textsUnder(keys: object, part: unknown): string[] {
   return Object.entries(keys).flatMap(([key, value]) => {
     const own = (part as Readonly<Record<string, unknown>>)[key];
-    if (typeof value === "object") return textsUnder(value as object, own ?? {}, `${at}.${key}`);
-    if (typeof own !== "string") throw new Error(`${at}.${key}: no words`);
+    if (typeof value === "object") return textsUnder(value as object, own ?? {});
+    if (typeof own !== "string") throw new Error(`${key}: no words`);
     return [closed(own)];
   });
 }
