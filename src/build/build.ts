@@ -2,7 +2,6 @@ import { copyFileSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { registry } from "../functions/index";
-import { hostMathematics } from "./host-mathematics";
 import { bundledPackages } from "./licences/bundled-packages";
 import { fullNotices, shortNotices } from "./licences/notices";
 import { LOADED, loaderHead, loaderTail } from "./loader";
@@ -11,7 +10,6 @@ import { packWords } from "./pack-words";
 import { builtSidebar } from "./sidebar-page";
 import { smaller } from "./smaller";
 import { isStale } from "./stale";
-import { strictOnce } from "./strict-once";
 import { stubs } from "./stubs";
 import { projectVersion, versionDefined } from "./version";
 
@@ -30,7 +28,7 @@ async function makeDist(): Promise<void> {
     target: "es2020",
     minify: true,
     define: versionDefined(),
-    plugins: [nonsense, hostMathematics, strictOnce, packWords],
+    plugins: [nonsense, packWords],
     // What they ask is collected, short, by licences/.
     legalComments: "none",
     metafile: true,

@@ -48,7 +48,7 @@ describe("the release", () => {
     expect(held("INSTALL.html")).toContain("<title>Install Nursery batches");
     expect(held("WHAT-IS-NEW.txt")).toBe(readFileSync("src/CHANGELOG.md", "utf8"));
     expect(held("LICENSE.txt")).toContain("Apache License");
-    expect(held("NOTICES.txt")).toContain("Boost Software License - Version 1.0");
+    expect(held("NOTICES.txt")).toContain("Nicolas DUBIEN");
     expect(held("blank-template.xlsx")).not.toBeNull();
   });
 

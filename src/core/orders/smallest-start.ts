@@ -1,6 +1,6 @@
-import betainc from "@stdlib/math-base-special-betainc";
 import { betaBinomialChanceOfAtLeast } from "../statistics/beta-binomial";
 import { betaOfMoments, type ShareMoments } from "../statistics/beta-moments";
+import { incompleteBeta } from "../statistics/incomplete-beta";
 
 /** No order is planned from more plants than this. */
 export const MOST_STARTED = 10_000_000;
@@ -69,5 +69,5 @@ export function binomialChanceOfAtLeast(wanted: number, plants: number, share: n
   if (wanted <= 0) return 1;
   if (wanted > plants || share <= 0) return 0;
   if (share >= 1) return 1;
-  return betainc(share, wanted, plants - wanted + 1, true, false);
+  return incompleteBeta(share, wanted, plants - wanted + 1);
 }

@@ -1,7 +1,7 @@
-import betainc from "@stdlib/math-base-special-betainc";
-import gammaln from "@stdlib/math-base-special-gammaln";
 import type { Beta } from "./beta-moments";
 import { betaQuantile } from "./beta-quantile";
+import { incompleteBeta } from "./incomplete-beta";
+import { logGamma } from "./log-gamma";
 import { nearestEnds } from "./nearest-ends";
 
 /** Above this many plants a count is as good as a share: its own chance adds under half a plant in 100. */
@@ -73,7 +73,7 @@ export function betaBinomialChanceOfAtLeast(wanted: number, plants: number, shar
   if (wanted > plants) return 0;
   if (plants > SUMMED_UP_TO) {
     const { a, b } = widened(plants, share);
-    return 1 - betainc((wanted - 0.5) / plants, a, b, true, false);
+    return 1 - incompleteBeta((wanted - 0.5) / plants, a, b);
   }
   const probabilities = betaBinomialProbabilities(plants, share);
   let chance = 0;
@@ -113,9 +113,9 @@ function widened(plants: number, { a, b }: Beta): Beta {
 }
 
 function logBeta(a: number, b: number): number {
-  return gammaln(a) + gammaln(b) - gammaln(a + b);
+  return logGamma(a) + logGamma(b) - logGamma(a + b);
 }
 
 function logChoose(n: number, k: number): number {
-  return gammaln(n + 1) - gammaln(k + 1) - gammaln(n - k + 1);
+  return logGamma(n + 1) - logGamma(k + 1) - logGamma(n - k + 1);
 }

@@ -1,5 +1,5 @@
-import betainc from "@stdlib/math-base-special-betainc";
 import type { Beta } from "./beta-moments";
+import { incompleteBeta } from "./incomplete-beta";
 
 const HALVINGS = 50;
 
@@ -17,7 +17,7 @@ export function betaQuantile({ a, b }: Beta, chance: number): number {
   let high = 1;
   for (let halving = 0; halving < HALVINGS; halving += 1) {
     const middle = (low + high) / 2;
-    if (betainc(middle, a, b, true, false) < chance) low = middle;
+    if (incompleteBeta(middle, a, b) < chance) low = middle;
     else high = middle;
   }
   return (low + high) / 2;

@@ -1,5 +1,5 @@
-import betainc from "@stdlib/math-base-special-betainc";
 import { type DayDistribution, onlyDays } from "./day-distribution";
+import { incompleteBeta } from "./incomplete-beta";
 
 /** How long a step takes after the one it is counted from, with a tail that never quite ends. */
 export interface StepLength extends DayDistribution {
@@ -39,7 +39,7 @@ export function windowLength({ from, usual, by }: StepWindow): StepLength {
   const mass = new Float64Array(span + late.length);
   let below = 0;
   for (let i = 0; i < span; i += 1) {
-    const upTo = betainc((i + 1) / span, a, b, true, false);
+    const upTo = incompleteBeta((i + 1) / span, a, b);
     mass[i] = INSIDE_WINDOW * (upTo - below);
     below = upTo;
   }

@@ -1,5 +1,5 @@
-import betainc from "@stdlib/math-base-special-betainc";
 import { betaQuantile } from "./beta-quantile";
+import { incompleteBeta } from "./incomplete-beta";
 
 /**
  * The chance that Student's t lies as far from 0 as this or farther, on either side.
@@ -10,7 +10,7 @@ import { betaQuantile } from "./beta-quantile";
  *   26.5.2 (numbers from memory); checked against R's pt.
  */
 export function beyondT(t: number, degreesOfFreedom: number): number {
-  return betainc(degreesOfFreedom / (degreesOfFreedom + t * t), degreesOfFreedom / 2, 0.5);
+  return incompleteBeta(degreesOfFreedom / (degreesOfFreedom + t * t), degreesOfFreedom / 2, 0.5);
 }
 
 /**
@@ -33,5 +33,5 @@ export function reachOfT(level: number, degreesOfFreedom: number): number {
  * @param below degrees of freedom of the denominator, likewise
  */
 export function beyondF(f: number, above: number, below: number): number {
-  return betainc(below / (below + above * f), below / 2, above / 2);
+  return incompleteBeta(below / (below + above * f), below / 2, above / 2);
 }

@@ -1,5 +1,5 @@
-import normalQuantile from "@stdlib/stats-base-dists-normal-quantile";
 import { InputError } from "../input-error";
+import { normalQuantile } from "./normal-quantile";
 
 export interface ShareInterval {
   /** Shares, 0 to 1. */
@@ -51,7 +51,7 @@ export function wilsonInterval({ successes, trials, level }: WilsonOptions): Sha
   return scoreInterval({
     share: successes / trials,
     trials,
-    reach: normalQuantile((1 + level) / 2, 0, 1),
+    reach: normalQuantile((1 + level) / 2),
   });
 }
 
