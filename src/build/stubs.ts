@@ -1,5 +1,5 @@
 import type { FunctionEntry } from "../functions/index";
-import { DUE_TITLE, FIRST_HEADER } from "../workbook/due-tab-found";
+import { dueTitle, firstHeader } from "../workbook/due-tab-found";
 import { sidebarAnswers } from "../workbook/sidebar-answers";
 import { BUNDLE_NAME } from "./loader";
 
@@ -45,7 +45,7 @@ function editStub(): string {
     `    .offset(1 - range.rowStart, 1 - range.columnStart, Math.min(range.rowEnd, ${ROWS_ABOVE}), range.columnEnd)`,
     "    .getValues();",
     "  var isDueList = function (cell) {",
-    `    return cell === ${JSON.stringify(FIRST_HEADER)} || String(cell).indexOf(${JSON.stringify(DUE_TITLE)}) === 0;`,
+    `    return cell === ${JSON.stringify(firstHeader())} || String(cell).indexOf(${JSON.stringify(dueTitle())}) === 0;`,
     "  };",
     "  if (top.some(function (row) { return row.some(isDueList); }))",
     `    ${BUNDLE_NAME}().onEdit(event, range.getSheet());`,

@@ -193,6 +193,43 @@ export const english = {
     window: "From {from} to {by}, usually {usual}.",
   },
 
+  dueTab: {
+    age: "Of {day}",
+    ageChanged: "Of {day}: records have changed since. Tick the box beside for a new list",
+    ageOtherDay: "Of {day}: not today's list. Tick the box beside for a new one",
+    ageUnknown:
+      "Of {day}. We can't tell what has changed since. Tick the box beside for a new list",
+    batch: "Batch",
+    by: "By",
+    caution: "Caution",
+    change: "±",
+    counted: "Count",
+    done: "Done",
+    from: "From",
+    hours: "Hours",
+    justEntered: "Somebody has just entered something in the due list. Try again",
+    lateBy: "late by {days, plural, one {# day} other {# days}}",
+    lateMark: "LATE {days, plural, one {# day} other {# days}}",
+    madeBy:
+      "due list of {day}. Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back.",
+    memory: "Write",
+    mendedBy: "choose Refresh the due list in the Nursery menu",
+    note: "Note",
+    offTheList: "not on the list any more. Clear the row to drop it",
+    place: "Place",
+    plants: "Plants",
+    sign: "?",
+    state: "Written",
+    status: "Status",
+    task: "Task",
+    title: "due list",
+    what: "What",
+    who: "Who",
+    writtenDaily:
+      "Written by each refresh, because functions can't read TODAY() in this spreadsheet",
+    yes: "Yes, write it",
+  },
+
   parameterHelp: {
     asOf: "The day to look from: a cell with a date.",
     asOfOrNone: "The day to look from. Leave it out to skip what needs a day.",

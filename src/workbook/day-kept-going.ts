@@ -1,4 +1,5 @@
 import { openDoor } from "../door/index";
+import { writtenDaily } from "../sentences/made/due-tab";
 import { findSettings } from "./found-settings";
 import { minuteOf } from "./minute-now";
 import { OWN_TABS, ownCells } from "./own-tabs";
@@ -6,9 +7,8 @@ import { workbookHost } from "./workbook-host";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
-/** Stands beside an as-of day that is ours to write. */
-export const WRITTEN_DAILY =
-  "Written by each refresh, since functions may not read TODAY() in this spreadsheet";
+/** First in the cell beside an as-of day that is ours to write. */
+const OUR_SIGN = "↻";
 
 /**
  * Keeps the as-of day going where functions are refused what TODAY() gives: it is written as a value
@@ -25,14 +25,16 @@ export function keepDayGoing(workbook: Workbook): void {
   if (row.asOf === null) return;
   const cell = own.sheet.getRange(row.asOf + 1, column + 1);
   const isFormula = cell.getFormula() !== "";
-  const isOurs = !isFormula && own.values[row.asOf]?.[column + 1] === WRITTEN_DAILY;
+  const beside = String(own.values[row.asOf]?.[column + 1] ?? "");
+  const isOurs = !isFormula && beside.startsWith(OUR_SIGN);
   if (!isOurs && !(isFormula && isDayRefused(workbook))) return;
   const host = workbookHost(workbook);
   const door = openDoor(host);
   cell.setValue(
     door.date(door.day("today", minuteOf(host, new Date()).slice(0, "2026-11-25".length))),
   );
-  if (!isOurs) own.sheet.getRange(row.asOf + 1, column + 2).setValue(WRITTEN_DAILY);
+  if (isOurs) return;
+  own.sheet.getRange(row.asOf + 1, column + 2).setValue(`${OUR_SIGN} ${writtenDaily()}`);
 }
 
 /** Whether the tabs that look from a day show an error, and one that needs none does not. */

@@ -1,4 +1,5 @@
 import { type CivilDay, sentenceDay } from "../core";
+import * as text from "../sentences/made/due-tab";
 import { columnLetters, rowAndColumn } from "./cell-name";
 import { DUE_COLUMN, DUE_TOP } from "./due-columns";
 import {
@@ -31,7 +32,7 @@ function ageFormula(
 ): string {
   const [asOf, then] = [topCell(DUE_TOP.asOf), topCell(DUE_TOP.readThen)];
   // A cell that showed nothing but a day would be taken for one.
-  const made = `Of ${sentenceDay(now.asOf)}`;
+  const made = { day: sentenceDay(now.asOf) };
   const otherDay = callPart("OR", [
     betweenPart(asOf, "<", callPart("TODAY", [])),
     callPart("AND", [callPart("ISNUMBER", [set]), betweenPart(asOf, "<>", set)]),
@@ -39,22 +40,17 @@ function ageFormula(
   // What the list itself has changed in the records is no reason to make it anew.
   const ownChange = callPart("SUM", [cellsPart(wholeColumn(DUE_COLUMN.change))]);
   const sum = parts.map(sumPart).reduce((all, one) => betweenPart(all, "+", one));
-  const text = callPart("IF", [
+  const said = callPart("IF", [
     otherDay,
-    textPart(`${made}: not today's list. ${ANEW}`),
+    textPart(text.ageOtherDay(made)),
     callPart("IF", [
       betweenPart(sum, "<>", betweenPart(then, "+", ownChange)),
-      textPart(`${made}: records have changed since. ${ANEW}`),
-      textPart(made),
+      textPart(text.ageChanged(made)),
+      textPart(text.age(made)),
     ]),
   ]);
-  return formulaCall("IFERROR", [
-    text,
-    textPart(`${made}: what has changed since can't be told. ${ANEW}`),
-  ]);
+  return formulaCall("IFERROR", [said, textPart(text.ageUnknown(made))]);
 }
-
-const ANEW = "Tick the box beside for a new one";
 
 /** The cells of the first row that tell the age, by their columns from 1. */
 export function ageCells(now: RecordsNow): ReadonlyMap<number, TabCell> {

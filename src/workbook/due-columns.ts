@@ -1,3 +1,5 @@
+import * as text from "../sentences/made/due-tab";
+
 /**
  * The columns of the due tab, in their order: all that a person needs to tick a task first, where a
  * phone shows it, then what they may add, then what is seen on a wide screen.
@@ -6,30 +8,30 @@
  * the numbers of the rows; the frozen ones, up to What, are 158.
  */
 const COLUMNS = [
-  { key: "done", header: "Done", width: 36 },
+  { key: "done", header: text.done, width: 36 },
   /** The first sign of Written, which stands out of a phone's sight. */
-  { key: "sign", header: "?", width: 16 },
+  { key: "sign", header: text.sign, width: 16 },
   /** Task and batch as read; late ones say so. */
-  { key: "what", header: "What", width: 106 },
-  { key: "place", header: "Place", width: 54 },
-  { key: "plants", header: "Plants", width: 48 },
-  { key: "count", header: "Count", width: 46 },
-  { key: "who", header: "Who", width: 70 },
-  { key: "note", header: "Note", width: 120 },
+  { key: "what", header: text.what, width: 106 },
+  { key: "place", header: text.place, width: 54 },
+  { key: "plants", header: text.plants, width: 48 },
+  { key: "count", header: text.counted, width: 46 },
+  { key: "who", header: text.who, width: 70 },
+  { key: "note", header: text.note, width: 120 },
   /** A box that answers a question in Written. */
-  { key: "yes", header: "Yes, write it", width: 84 },
-  { key: "state", header: "Written", width: 230 },
+  { key: "yes", header: text.yes, width: 84 },
+  { key: "state", header: text.state, width: 230 },
   /** The writes of the log that the row made, and the question that it was asked. */
-  { key: "memory", header: "Write", width: 24 },
+  { key: "memory", header: text.memory, width: 24 },
   /** By how much the row has changed the records, as the formula of the age counts them. */
-  { key: "change", header: "±", width: 24 },
-  { key: "task", header: "Task", width: 120 },
-  { key: "batch", header: "Batch", width: 90 },
-  { key: "from", header: "From", width: 90 },
-  { key: "by", header: "By", width: 90 },
-  { key: "status", header: "Status", width: 110 },
-  { key: "hours", header: "Hours", width: 60 },
-  { key: "caution", header: "Caution", width: 320 },
+  { key: "change", header: text.change, width: 24 },
+  { key: "task", header: text.task, width: 120 },
+  { key: "batch", header: text.batch, width: 90 },
+  { key: "from", header: text.from, width: 90 },
+  { key: "by", header: text.by, width: 90 },
+  { key: "status", header: text.status, width: 110 },
+  { key: "hours", header: text.hours, width: 60 },
+  { key: "caution", header: text.caution, width: 320 },
 ] as const;
 
 export type DueKey = (typeof COLUMNS)[number]["key"];
@@ -39,7 +41,12 @@ export const DUE_COLUMN = Object.fromEntries(
   COLUMNS.map(({ key }, at) => [key, at + 1]),
 ) as Readonly<Record<DueKey, number>>;
 
-export const DUE_HEADER: readonly string[] = COLUMNS.map(({ header }) => header);
+export const DUE_HEADER_WIDTH = COLUMNS.length;
+
+export function dueHeader(): readonly string[] {
+  return COLUMNS.map(({ header }) => header());
+}
+
 export const DUE_WIDTHS: readonly number[] = COLUMNS.map(({ width }) => width);
 
 /** Columns that stay in view. */

@@ -1,4 +1,4 @@
-import { DUE_COLUMN, DUE_FIRST_ROW, DUE_HEADER, type DueKey, ENTERED } from "./due-columns";
+import { DUE_COLUMN, DUE_FIRST_ROW, DUE_HEADER_WIDTH, type DueKey, ENTERED } from "./due-columns";
 import type { TabCell } from "./tab-content";
 
 /** A row of the due tab in which a person has entered something, or which the add-in remembers. */
@@ -35,7 +35,7 @@ export function isPersonsLine(cells: readonly unknown[]): boolean {
 
 /** What stands in a row beside our columns. */
 export function besideOf(cells: readonly unknown[]): readonly unknown[] {
-  return cells.slice(DUE_HEADER.length);
+  return cells.slice(DUE_HEADER_WIDTH);
 }
 
 function isNoted(value: unknown, at: number): boolean {

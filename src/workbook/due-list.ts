@@ -1,5 +1,5 @@
-import { DUE_LAYOUT } from "./due-tab";
-import { DUE_TITLE, holdsDueList } from "./due-tab-found";
+import { dueLayout } from "./due-tab";
+import { dueTitle, holdsDueList } from "./due-tab-found";
 import { isStraight, straightValues } from "./straighten";
 
 /** The due tab, read. */
@@ -14,8 +14,8 @@ export interface DueList {
 export function readOwnDueList(sheet: GoogleAppsScript.Spreadsheet.Sheet): DueList | null {
   const range = sheet.getDataRange();
   const values = range.getValues();
-  if (isStraight(values, DUE_LAYOUT)) return { sheet, range, values };
-  return String(values[0]?.[0]).startsWith(DUE_TITLE) || holdsDueList(sheet)
+  if (isStraight(values, dueLayout())) return { sheet, range, values };
+  return String(values[0]?.[0]).startsWith(dueTitle()) || holdsDueList(sheet)
     ? readDueList(sheet)
     : null;
 }
@@ -24,7 +24,7 @@ export function readOwnDueList(sheet: GoogleAppsScript.Spreadsheet.Sheet): DueLi
 export function readDueList(sheet: GoogleAppsScript.Spreadsheet.Sheet): DueList {
   const range = sheet.getDataRange();
   const values = range.getValues();
-  if (isStraight(values, DUE_LAYOUT)) return { sheet, range, values };
-  const straight = straightValues(sheet, DUE_LAYOUT);
+  if (isStraight(values, dueLayout())) return { sheet, range, values };
+  const straight = straightValues(sheet, dueLayout());
   return { sheet, range: sheet.getDataRange(), values: straight };
 }

@@ -1,4 +1,4 @@
-import { DUE_HEADER } from "./due-columns";
+import { done, title } from "../sentences/made/due-tab";
 import { gridTabs } from "./grid-tabs";
 import { MARK } from "./mark";
 import { isOursWithoutTitle, ROWS_LOOKED_AT } from "./own-heads";
@@ -8,10 +8,12 @@ type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** What the due list's first cell begins with, whatever its tab is called. */
-export const DUE_TITLE = `${MARK} due list`;
+export function dueTitle(): string {
+  return `${MARK} ${title()}`;
+}
 
 /** Stands in the due list's first cell where a person has taken its title row away. */
-export const FIRST_HEADER = DUE_HEADER[0] ?? "";
+export const firstHeader = done;
 
 /**
  * The due list's tab: the one of its name, else one that a person has given another name, known by
@@ -25,7 +27,7 @@ export function dueTabOf(workbook: Workbook): Sheet | null {
 export function holdsDueList(sheet: Sheet): boolean {
   return isOursWithoutTitle(sheet, {
     name: OWN_TABS.due,
-    mark: DUE_TITLE,
+    mark: dueTitle(),
     rows: ROWS_LOOKED_AT,
   });
 }

@@ -1,14 +1,17 @@
 import { type CivilDay, dueTasks, sentenceDay, type Task } from "../core";
 import { wholeNumberArgument } from "../door/index";
+import * as text from "../sentences/made/due-tab";
+import { DUE_WORDS } from "../wording/batches";
 import { columnLetters } from "./cell-name";
 import { ageCells } from "./due-age";
 import {
   DUE_COLUMN,
   DUE_FIRST_ROW,
   DUE_FROZEN,
-  DUE_HEADER,
+  DUE_HEADER_WIDTH,
   DUE_WIDTHS,
   type DueKey,
+  dueHeader,
 } from "./due-columns";
 import {
   besideOf,
@@ -36,15 +39,15 @@ import { DAY_FORMAT, type TabCell, type TabContent } from "./tab-content";
 
 const USUAL_DAYS_AHEAD = 7;
 
-const MENDED_BY = "choose Refresh the due list in the Nursery menu";
-
 /** How the due tab stands, whatever a person has moved or renamed in it. */
-export const DUE_LAYOUT: OwnLayout = {
-  title: "due list",
-  header: DUE_HEADER,
-  filled: ["Task", "Batch"],
-  mendedBy: MENDED_BY,
-};
+export function dueLayout(): OwnLayout {
+  return {
+    title: text.title(),
+    header: dueHeader(),
+    filled: [text.task(), text.batch()],
+    mendedBy: text.mendedBy(),
+  };
+}
 
 /** The tasks that are due within the days ahead of the settings. */
 export function tasksNow(now: RecordsNow, daysAhead?: number): readonly Task[] {
@@ -73,7 +76,7 @@ export function refreshDueTab(
 ): { readonly name: string; readonly moved: readonly MovedNote[] } {
   const old = dueTabOf(now.workbook);
   const name = old?.getName() ?? OWN_TABS.due;
-  const values = old === null ? [] : straightValues(old, DUE_LAYOUT);
+  const values = old === null ? [] : straightValues(old, dueLayout());
   const entries = dueEntries(values);
   // One that was left half made may hold rows of both the old list and the new one.
   const ownCells = besideIn(old, values);
@@ -86,7 +89,7 @@ export function refreshDueTab(
   const content = dueTab(now, kept, { ownCells, lines });
   makeTab(now.workbook, { ...content, name }, (standing) => {
     if (!sameEntries(dueEntries(standing.getDataRange().getValues()), entries)) {
-      throw new Error("Somebody has just entered something in the due list: try again");
+      throw new Error(text.justEntered());
     }
   });
   return { name, moved: lines.moved(name) };
@@ -120,11 +123,11 @@ function dueTab(
   const all = [...rows, ...below];
   const { what, place, note, who, from, by, state } = DUE_COLUMN;
   return {
-    madeBy: `due list of ${sentenceDay(now.asOf)}. Tick Done, and fill Count where plants are counted, to record a task; clear the box to take it back.`,
+    madeBy: text.madeBy({ day: sentenceDay(now.asOf) }),
     top: ageCells(now),
     topHeight: 112,
     rows: [
-      [...DUE_HEADER.map((name) => ({ text: name })), ...ownCells.header],
+      [...dueHeader().map((name) => ({ text: name })), ...ownCells.header],
       ...all.map(({ entry, cells }, at) => [
         ...rowCells(cells, at),
         ...(entry === undefined ? [] : ownCells.of(entry, DUE_FIRST_ROW + at)),
@@ -132,8 +135,8 @@ function dueTab(
     ],
     frozenRows: 2,
     frozenColumns: DUE_FROZEN,
-    mendedBy: MENDED_BY,
-    filled: DUE_LAYOUT.filled,
+    mendedBy: text.mendedBy(),
+    filled: dueLayout().filled,
     widths: DUE_WIDTHS,
     formats: {
       // What a person types there stays text, whatever it looks like.
@@ -160,7 +163,7 @@ function besideIn(
   sheet: GoogleAppsScript.Spreadsheet.Sheet | null,
   values: readonly (readonly unknown[])[],
 ): Beside {
-  const first = DUE_HEADER.length;
+  const first = DUE_HEADER_WIDTH;
   const width = (values[0]?.length ?? 0) - first;
   if (sheet === null || width < 1) return { isAt: () => false, header: [], of: () => [] };
   const formulas = sheet.getRange(1, first + 1, values.length, width).getFormulas();
@@ -207,26 +210,23 @@ function isLate({ daysLate }: Task): boolean {
 }
 
 function taskCells(now: RecordsNow, task: Task): RowCells {
-  const text = (value: string): TabCell => (value === "" ? null : { text: value });
+  const written = (value: string): TabCell => (value === "" ? null : { text: value });
   const date = (day: CivilDay): TabCell => ({ date: now.door.date(day) });
   const number = (value: number | null): TabCell => (value === null ? null : { number: value });
-  const days = daysText(task.daysLate);
+  const late = { days: task.daysLate };
+  const mark = isLate(task) ? [text.lateMark(late)] : [];
   return {
-    what: text([task.step.name, task.batch, ...(isLate(task) ? [`LATE ${days}`] : [])].join("\n")),
-    place: text(task.place),
+    what: written([task.step.name, task.batch, ...mark].join("\n")),
+    place: written(task.place),
     plants: number(task.plants),
-    task: text(task.step.name),
-    batch: text(task.batch),
+    task: written(task.step.name),
+    batch: written(task.batch),
     from: date(task.from),
     by: date(task.by),
-    status: text(isLate(task) ? `late by ${days}` : task.status),
+    status: written(isLate(task) ? text.lateBy(late) : DUE_WORDS[task.status]()),
     hours: number(task.hours === null ? null : Math.round(task.hours * 10) / 10),
-    caution: text(task.step.caution),
+    caution: written(task.step.caution),
   };
-}
-
-function daysText(days: number): string {
-  return days === 1 ? "1 day" : `${days} days`;
 }
 
 /** What a person enters and what is said of it, blank or as it was. */
@@ -249,7 +249,7 @@ function offTheList(entry: DueEntry): RowCells {
   const as = (key: DueKey) => carried(dueCell(entry.cells, key));
   return {
     ...entryCells(entry),
-    state: { text: stands === "" ? OFF_THE_LIST : stands },
+    state: { text: stands === "" ? `${OFF_SIGN} ${text.offTheList()}` : stands },
     what: as("what"),
     place: as("place"),
     plants: as("plants"),
@@ -263,4 +263,5 @@ function offTheList(entry: DueEntry): RowCells {
   };
 }
 
-const OFF_THE_LIST = "– not on the list any more: clear the row to drop it";
+/** First in Written, where the column of signs shows it. */
+const OFF_SIGN = "–";

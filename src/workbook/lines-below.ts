@@ -1,5 +1,5 @@
 import { cellName } from "./cell-name";
-import { DUE_COLUMN, DUE_FIRST_ROW, DUE_HEADER, type DueKey } from "./due-columns";
+import { DUE_COLUMN, DUE_FIRST_ROW, DUE_HEADER_WIDTH, type DueKey } from "./due-columns";
 import { carried, type DueEntry, dueCell, isPersonsLine } from "./due-entries";
 import { movedFormula } from "./moved-formula";
 import type { MovedNote } from "./notes-in-the-way";
@@ -32,7 +32,7 @@ export function linesBelow(
   const formulas =
     sheet === null || first === 0
       ? []
-      : sheet.getRange(first, 1, values.length - first + 1, DUE_HEADER.length).getFormulas();
+      : sheet.getRange(first, 1, values.length - first + 1, DUE_HEADER_WIDTH).getFormulas();
   const formulaIn = (row: number, key: DueKey) =>
     formulas[row - first]?.[DUE_COLUMN[key] - 1] ?? "";
   const known = new Set(entries.map(({ row }) => row));

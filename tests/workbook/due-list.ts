@@ -1,15 +1,34 @@
+import * as text from "../../src/sentences/made/due-tab";
 import type { Nursery } from "./nursery";
 
 const DUE = "Due list";
 
-/** The columns of the due list as a person sees them. */
-export type DueHeader =
-  | ("Done" | "?" | "What" | "Place" | "Plants" | "Count" | "Who" | "Note" | "Yes, write it")
-  | ("Written" | "Write" | "Task" | "Batch" | "From" | "By" | "Status" | "Hours" | "Caution");
+/** The columns of the due list, as a person knows them. */
+const HEADERS = {
+  Done: text.done,
+  "?": text.sign,
+  What: text.what,
+  Place: text.place,
+  Plants: text.plants,
+  Count: text.counted,
+  Who: text.who,
+  Note: text.note,
+  "Yes, write it": text.yes,
+  Written: text.state,
+  Write: text.memory,
+  Task: text.task,
+  Batch: text.batch,
+  From: text.from,
+  By: text.by,
+  Status: text.status,
+  Hours: text.hours,
+  Caution: text.caution,
+};
+export type DueHeader = keyof typeof HEADERS;
 
 /** Place of a column, from 0. */
 export function dueColumn(nursery: Nursery, header: DueHeader): number {
-  const at = (nursery.values(DUE)[1] ?? []).indexOf(header);
+  const at = (nursery.values(DUE)[1] ?? []).indexOf(HEADERS[header]());
   if (at === -1) throw new Error(`the due list has no column ${header}`);
   return at;
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { justEntered, offTheList } from "../../src/sentences/made/due-tab";
 import { dueCell, dueRow, dueRows, dueValue, enterDue, setDue } from "./due-list";
 import { type Nursery, openNursery, smallRecords, tab, takesOf } from "./nursery";
 
@@ -98,14 +99,14 @@ describe("the due tab", () => {
     nursery.w.call("refreshDueList");
     const last = dueRows(nursery, ["Count", "Task", "Batch", "Written"]).at(-1);
     expect(last?.slice(0, 3)).toEqual([55, "Take count", "B1"]);
-    expect(last?.[3]).toMatch(/not on the list any more/);
+    expect(last?.[3]).toBe(`– ${offTheList()}`);
   });
 
   it("is left as it is when something is entered while it is made anew", () => {
     const nursery = small();
     const cell = dueCell(nursery, "Count", 3);
     nursery.w.meter.before("Range.setWrap", () => nursery.w.type("Due list", cell, "61"));
-    expect(() => nursery.w.call("refreshDueList")).toThrow(/just entered/);
+    expect(() => nursery.w.call("refreshDueList")).toThrow(justEntered());
     expect(nursery.value("Due list", cell)).toBe(61);
     expect(nursery.tabs().filter((name) => / \((new|old)\)/.test(name))).toEqual([]);
   });

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { writtenDaily } from "../../src/sentences/made/due-tab";
 import { called } from "./faults/fail-in-turn";
 import { openNursery, SETTINGS, smallRecords } from "./nursery";
 
@@ -38,7 +39,7 @@ it.each(["refreshDueList", "showSidebar"])(
     await nursery.w.settled();
     expect(asOf()).toBe("");
     expect([day, today()]).toContain(nursery.value(SETTINGS, "B4"));
-    expect(nursery.value(SETTINGS, "C4")).toMatch(/^Written by each refresh, .*TODAY\(\)/);
+    expect(nursery.value(SETTINGS, "C4")).toBe(`↻ ${writtenDaily()}`);
     expect(shown()).toBe("Batch");
     nursery.sheet(SETTINGS).getRange("B4").setValue("2026-11-24");
     called(nursery, item);

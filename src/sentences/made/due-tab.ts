@@ -1,0 +1,96 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+import { count, plural } from "../runtime";
+
+export const age = (d: { readonly day: string }): string =>
+  "Of " + d.day;
+
+export const ageChanged = (d: { readonly day: string }): string =>
+  "Of " + d.day + ": records have changed since. Tick the box beside for a new list";
+
+export const ageOtherDay = (d: { readonly day: string }): string =>
+  "Of " + d.day + ": not today's list. Tick the box beside for a new one";
+
+export const ageUnknown = (d: { readonly day: string }): string =>
+  "Of " + d.day + ". We can't tell what has changed since. Tick the box beside for a new list";
+
+export const batch = (): string =>
+  "Batch";
+
+export const by = (): string =>
+  "By";
+
+export const caution = (): string =>
+  "Caution";
+
+export const change = (): string =>
+  "±";
+
+export const counted = (): string =>
+  "Count";
+
+export const done = (): string =>
+  "Done";
+
+export const from = (): string =>
+  "From";
+
+export const hours = (): string =>
+  "Hours";
+
+export const justEntered = (): string =>
+  "Somebody has just entered something in the due list. Try again";
+
+export const lateBy = (d: { readonly days: number }): string =>
+  "late by " + plural(d.days, { one: count(d.days) + " day", other: count(d.days) + " days" });
+
+export const lateMark = (d: { readonly days: number }): string =>
+  "LATE " + plural(d.days, { one: count(d.days) + " day", other: count(d.days) + " days" });
+
+export const madeBy = (d: { readonly day: string }): string =>
+  "due list of " + d.day + ". Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back.";
+
+export const memory = (): string =>
+  "Write";
+
+export const mendedBy = (): string =>
+  "choose Refresh the due list in the Nursery menu";
+
+export const note = (): string =>
+  "Note";
+
+export const offTheList = (): string =>
+  "not on the list any more. Clear the row to drop it";
+
+export const place = (): string =>
+  "Place";
+
+export const plants = (): string =>
+  "Plants";
+
+export const sign = (): string =>
+  "?";
+
+export const state = (): string =>
+  "Written";
+
+export const status = (): string =>
+  "Status";
+
+export const task = (): string =>
+  "Task";
+
+export const title = (): string =>
+  "due list";
+
+export const what = (): string =>
+  "What";
+
+export const who = (): string =>
+  "Who";
+
+export const writtenDaily = (): string =>
+  "Written by each refresh, because functions can't read TODAY() in this spreadsheet";
+
+export const yes = (): string =>
+  "Yes, write it";
