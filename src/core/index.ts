@@ -29,11 +29,30 @@ export { germinationAnswer } from "./germination/summary-answer";
 export { InputError, type InputFault, type SaidCode } from "./input-error";
 export { foldName } from "./names/fold-name";
 export { type HarvestMonths, readHarvestMonths } from "./orders/harvest-months";
+export type { Amount } from "./orders/needs-for";
 export { type Order, type Orders, writtenVarieties } from "./orders/order";
-export { ORDER_COLUMN, ORDER_HEADER, type OrderField } from "./orders/order-columns";
-export { type OutlookQuestion, orderOutlooks, outlookAnswer } from "./orders/outlook-answer";
-export { planAnswer } from "./orders/plan-answer";
-export { type PlanQuestion, plannedOrder } from "./orders/planned-order";
+export { ORDER_FIELDS, type OrderField } from "./orders/order-columns";
+export {
+  OUTLOOK_COLUMNS,
+  type OutlookOfOrders,
+  type OutlookQuestion,
+  orderOutlooks,
+  outlookOfOrders,
+} from "./orders/order-outlooks";
+export type {
+  OrderAction,
+  OrderRowTroubles,
+  OrdersRemark,
+  OrderTrouble,
+  PlanFact,
+  PlanWarning,
+} from "./orders/order-remark";
+export {
+  PLAN_COLUMNS,
+  type PlannedOrder,
+  type PlanQuestion,
+  plannedOrder,
+} from "./orders/planned-order";
 export { orderTable, readOrders } from "./orders/read-orders";
 export { USUAL_ASSURANCE } from "./orders/usual-assurance";
 export { type Initials, initialsOf } from "./people/initials";

@@ -1,9 +1,10 @@
 import type { TableFault } from "./cells/table-fault";
+import type { OrdersFault } from "./orders/orders-fault";
 import type { TakesFault } from "./takes/takes-fault";
 import type { WorkFault } from "./work/work-fault";
 
 /** What a caller got wrong, with its facts; src/wording says it to people. A capability adds its own. */
-export type InputFault = TableFault | TakesFault | WorkFault;
+export type InputFault = OrdersFault | TableFault | TakesFault | WorkFault;
 
 /** Codes of mistakes whose sentence still stands in core. */
 export type SaidCode =

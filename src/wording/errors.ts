@@ -1,10 +1,15 @@
 import { InputError, type InputFault, nameList, shortened } from "../core";
+import * as orders from "../sentences/made/order-faults";
 import * as tables from "../sentences/made/table-faults";
 import * as takes from "../sentences/made/take-faults";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
 
 /** What a caller got wrong, each as one sentence without its full stop, since more may follow. */
 const FAULTS: SentencesOf<InputFault> = {
+  "no-orders-header": ({ start }) =>
+    orders.noHeader({ start: start === null ? orders.blankCell() : orders.quoted({ start }) }),
+  "no-harvest-months": orders.noHarvest,
+  "several-harvests": ({ places }) => orders.severalHarvests({ places: String(places) }),
   "no-header-row": tables.noHeaderRow,
   "row-not-ready": ({ argument, row, shown }) =>
     shown === null

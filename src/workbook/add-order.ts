@@ -1,12 +1,6 @@
-import {
-  type CivilDay,
-  cellText,
-  ORDER_COLUMN,
-  type OrderField,
-  quoted,
-  sentenceDay,
-} from "../core";
+import { type CivilDay, cellText, type OrderField, quoted, sentenceDay } from "../core";
 import { wantedArgument } from "../door/index";
+import { orderColumn } from "../wording/order-fields";
 import { cellName } from "./cell-name";
 import { ChangedMeanwhile } from "./changed-meanwhile";
 import { dayLike, type Sample } from "./column-form";
@@ -53,9 +47,9 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
       throw new Error(`By is ${sentenceDay(by)}: give a day within a hundred years`);
     }
     const texts = {
-      [ORDER_COLUMN.order]: pageText(ORDER_COLUMN.order, request.order),
-      [ORDER_COLUMN.customer]: pageText(ORDER_COLUMN.customer, request.customer),
-      [ORDER_COLUMN.variety]: pageText(ORDER_COLUMN.variety, request.variety),
+      [orderColumn("order")]: pageText(orderColumn("order"), request.order),
+      [orderColumn("customer")]: pageText(orderColumn("customer"), request.customer),
+      [orderColumn("variety")]: pageText(orderColumn("variety"), request.variety),
     };
     const [order = "", customer = "", variety = ""] = Object.values(texts).map(fittingText);
     const names = namesIn(table);
@@ -111,7 +105,7 @@ function daysBy(
     const value = by === undefined || at <= headerRow ? "" : (cells[by] ?? "");
     if (value === "") return [];
     try {
-      return [{ row: at + 1, value, read: door.day(ORDER_COLUMN.by, value) }];
+      return [{ row: at + 1, value, read: door.day(orderColumn("by"), value) }];
     } catch {
       // What is no day tells nothing of how days are written.
       return [];
@@ -173,7 +167,7 @@ function plannedCells(
     if (after === "") return [];
     if (at === undefined) {
       throw new Error(
-        `${tab} has no column ${ORDER_COLUMN[field]}: write that header into row ${headerRow + 1}, then try again`,
+        `${tab} has no column ${orderColumn(field)}: write that header into row ${headerRow + 1}, then try again`,
       );
     }
     const column = at + 1;

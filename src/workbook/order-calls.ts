@@ -1,3 +1,4 @@
+import type { Amount, OrderAction, PlanFact, PlanWarning } from "../core";
 import type { RecordAnswer } from "./writing-calls";
 
 /** What the sidebar asks about orders, and what it is told. Days are ISO text, shares 0 to 1. */
@@ -37,7 +38,7 @@ export interface OrderRow {
   readonly shortBy: number;
   /** The day by which, with the assurance, it is full; null when there are too few. */
   readonly fullBy: string | null;
-  readonly whatToDo: string;
+  readonly whatToDo: OrderAction;
   /** Whether nothing needs to be done about it. */
   readonly isFine: boolean;
 }
@@ -60,8 +61,8 @@ export interface PlanOrderRequest {
 export interface PlanOrderAnswer {
   readonly method: string;
   readonly steps: readonly PlannedOrderStep[];
-  /** The needs of all steps together; empty where none are known. */
-  readonly needs: string;
+  /** The needs of all steps together; none where none are known. */
+  readonly needs: readonly Amount[];
   /** What in the records could not be used; null where all was. */
   readonly remark: string | null;
 }
@@ -72,12 +73,9 @@ export interface PlannedOrderStep {
   readonly doBy: string | null;
   /** Null when no start is large enough. */
   readonly plants: number | null;
-  /** Empty where there are none. */
-  readonly needs: string;
-  /** Sentences that only say how a number came about. */
-  readonly facts: readonly string[];
-  /** Sentences that ask for care. */
-  readonly warnings: readonly string[];
+  readonly needs: readonly Amount[];
+  readonly facts: readonly PlanFact[];
+  readonly warnings: readonly PlanWarning[];
   /** Whether its day is past already. */
   readonly isPast: boolean;
   /** Empty where there is none. */

@@ -1,18 +1,19 @@
 import {
   foldName,
   isoDay,
-  leftOutRemark,
-  ORDER_HEADER,
+  leftOut,
   type Order,
-  orderOutlooks,
+  outlookOfOrders,
   USUAL_ASSURANCE,
   usualMethod,
   writtenVarieties,
 } from "../core";
+import { orderHeader } from "../wording/order-fields";
+import { ordersRemarks } from "../wording/order-tables";
+import { orderName } from "../wording/orders";
 import type { OrderRow, OrdersAnswer } from "./order-calls";
 import { ordersNow } from "./orders-tab";
 import type { RecordsNow } from "./records-tab";
-import { sidebarWords } from "./sidebar-words";
 
 /** The outlook of every open order, and what a form for a new one offers. */
 export function ordersAnswer(now: RecordsNow): OrdersAnswer {
@@ -20,21 +21,20 @@ export function ordersAnswer(now: RecordsNow): OrdersAnswer {
   const table = ordersNow(now);
   const orders = table === null ? null : door.orders(table.values, asOf);
   const open = orders?.open ?? [];
-  const outlooks =
+  const { outlooks, remarks } =
     orders === null || open.length === 0
-      ? []
-      : orderOutlooks({ orders, records, timetable, asOf, assurance: USUAL_ASSURANCE });
+      ? { outlooks: [], remarks: [...(orders?.remarks ?? []), ...leftOut(records)] }
+      : outlookOfOrders({ orders, records, timetable, asOf, assurance: USUAL_ASSURANCE });
   const usual = usualMethod(timetable, records.batches)?.name;
   const names = timetable.methods.map(({ name }) => name).filter((name) => name !== usual);
-  const remarks = [orders?.remark ?? null, leftOutRemark(records)].filter((one) => one !== null);
   return {
     asOf: isoDay(asOf),
     ordersTab: table?.sheet.getName() ?? null,
-    orderHeader: ORDER_HEADER,
+    orderHeader: orderHeader(),
     assurance: USUAL_ASSURANCE,
     orders: outlooks.map(
       ({ order, fullBy, ...expected }): OrderRow => ({
-        order: order.name,
+        order: orderName(order.name),
         customer: order.customer,
         variety: order.variety,
         wanted: order.wanted,
@@ -49,7 +49,7 @@ export function ordersAnswer(now: RecordsNow): OrdersAnswer {
       open,
     ),
     methods: usual === undefined ? names : [usual, ...names],
-    remark: remarks.length === 0 ? null : sidebarWords(remarks.join(". ")),
+    remark: ordersRemarks(remarks, "page"),
   };
 }
 

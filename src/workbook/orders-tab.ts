@@ -1,5 +1,7 @@
-import { ORDER_HEADER, type OrderField, ORDER_COLUMN as OUR, orderTable, tabNames } from "../core";
+import { ORDER_FIELDS, type OrderField, orderTable, tabNames } from "../core";
 import { type Door, openDoor } from "../door/index";
+import * as text from "../sentences/made/order-tabs";
+import { orderColumn, orderHeader } from "../wording/order-fields";
 import { otherTabs, tableTab } from "./find-tab";
 import { ORDERS_TAB } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
@@ -55,11 +57,11 @@ export function makeOrdersTab(): { tab: string } {
   return makeTabToFill(
     {
       name: ORDERS_TAB,
-      header: ORDER_HEADER,
-      what: "orders",
-      how: `a row an order. ${OUR.variety}: "A or B" where either will do, blank for any. ${OUR.closed}: a day or yes.`,
+      header: orderHeader(),
+      what: text.orders(),
+      how: text.howOrders({ variety: orderColumn("variety"), closed: orderColumn("closed") }),
       widths: [100, 150, 170, 80, 100, 80, 90],
-      formats: { [ORDER_HEADER.indexOf(OUR.by)]: DAY_FORMAT },
+      formats: { [ORDER_FIELDS.indexOf("by")]: DAY_FORMAT },
     },
     (workbook) =>
       ordersTab(workbook, openDoor(workbookHost()), readSettings(workbook)?.recordsTab ?? ""),

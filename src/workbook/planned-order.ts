@@ -1,9 +1,9 @@
 import { isoDay, type PlanQuestion, plannedOrder } from "../core";
 import { planQuestion } from "../door/index";
+import { recordsRemarks } from "../wording/records";
 import type { PlannedOrderStep, PlanOrderAnswer, PlanOrderRequest } from "./order-calls";
 import { pageNumber, pageText } from "./page-text";
 import type { RecordsNow } from "./records-tab";
-import { sidebarWords } from "./sidebar-words";
 
 /** What sentences call the number of plants and the day. */
 export const NAMED_ON_PAGE = { wanted: "Wanted", readyBy: "By" } as const;
@@ -25,7 +25,7 @@ export function orderAsked(now: RecordsNow, request: PlanOrderRequest): PlanQues
 
 /** The plan of an order, by the records as they stand now. */
 export function orderPlanned(now: RecordsNow, request: PlanOrderRequest): PlanOrderAnswer {
-  const { method, steps, needs, remark } = plannedOrder(orderAsked(now, request));
+  const { method, steps, needs, remarks } = plannedOrder(orderAsked(now, request));
   return {
     method: method.name,
     steps: steps.map(
@@ -37,6 +37,6 @@ export function orderPlanned(now: RecordsNow, request: PlanOrderRequest): PlanOr
       }),
     ),
     needs,
-    remark: remark === null ? null : sidebarWords(remark),
+    remark: recordsRemarks(remarks, "page"),
   };
 }

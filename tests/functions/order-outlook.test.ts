@@ -1,6 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { orderOutlooks } from "../../src/core";
+import { openDoor } from "../../src/door/index";
+import { noHeader, quoted } from "../../src/sentences/made/order-faults";
+import * as text from "../../src/sentences/made/orders";
+import { rowLoading } from "../../src/sentences/made/table-faults";
+import { ordersRemarks } from "../../src/wording/order-tables";
+import { orderAction, orderRows } from "../../src/wording/orders";
 import { ask, askRows, askTable } from "../support/ask";
+import { day } from "../support/days";
+import { hostIn } from "../support/host";
 import { ordersTable } from "../support/nasty-tables";
 
 const AS_OF = "2026-11-25";
@@ -20,7 +29,7 @@ describe("ORDER_OUTLOOK", () => {
     expect(one("O1", "Ana", "Amberlow", 120, "2026-12-01", "", "")).toEqual({
       ...{ Order: "O1", Variety: "Amberlow", Wanted: 120, By: "2026-12-01" },
       ...{ "Likely set aside": 120, "Chance in full": 1, "Short by": 0, "Full by": "2026-12-01" },
-      "What to do": "fine",
+      "What to do": text.fine(),
     });
   });
 
@@ -28,7 +37,7 @@ describe("ORDER_OUTLOOK", () => {
     const [row] = outlook([HEADER, ["O1", "", "Amberlow", 170, "2026-12-01", 50, ""]]);
     expect(row?.["Likely set aside"]).toBe(120);
     expect(one("O1", "", "Amberlow", 170, "2026-12-01", 170, "")["What to do"]).toBe(
-      "fine: all delivered",
+      text.allDelivered(),
     );
   });
 
@@ -45,7 +54,7 @@ describe("ORDER_OUTLOOK", () => {
     ]);
     expect(second?.["Chance in full"]).toBe(0);
     expect(second?.["Full by"]).toBe("");
-    expect(second?.["What to do"]).toBe("too late to start more: tell the customer");
+    expect(second?.["What to do"]).toBe(text.tooLateToStart());
   });
 
   it("takes either variety where either will do, and leaves the one that another must have", () => {
@@ -60,20 +69,32 @@ describe("ORDER_OUTLOOK", () => {
   it("says what to graft by which day while there is time", () => {
     const row = one("O1", "", "Corvane", 100, "2027-10-01", "", "");
     expect(row["Short by"]).toBe(40);
-    const said = /^graft (\d+) more of Corvane by (\d+ \w+ 2027)$/.exec(String(row["What to do"]));
-    expect(Number(said?.[1])).toBeGreaterThan(40);
-    const doBy = Date.parse(`${said?.[2]} UTC`);
-    expect(doBy).toBeGreaterThan(Date.parse(AS_OF));
-    expect(doBy).toBeLessThan(Date.parse("2027-10-01") - 90 * 86_400_000);
+    const door = openDoor(hostIn("Etc/UTC"));
+    const timetable = door.timetable("");
+    const asOf = day(AS_OF);
+    const [first] = orderOutlooks({
+      orders: door.orders([HEADER, ["O1", "", "Corvane", 100, "2027-10-01", "", ""]], asOf),
+      records: door.records(RECORDS, { timetable, asOf, columns: undefined }),
+      timetable,
+      asOf,
+      assurance: 0.8,
+    });
+    const action = first?.whatToDo;
+    expect(action).toMatchObject({ code: "graft-more", variety: "Corvane" });
+    if (action?.code !== "graft-more") return;
+    expect(row["What to do"]).toBe(orderAction(action));
+    expect(action.plants).toBeGreaterThan(40);
+    expect(action.by).toBeGreaterThan(asOf);
+    expect(action.by).toBeLessThan(day("2027-10-01") - 90);
   });
 
   it("gives an order whose day is past no chance, and says when it can be full", () => {
     const row = one("O1", "", "Amberlow", 50, "2026-11-01", "", "");
     expect(row["Chance in full"]).toBe(0);
     expect(row["Full by"]).toBe(AS_OF);
-    expect(row["What to do"]).toBe("late: all stand ready, deliver now");
+    expect(row["What to do"]).toBe(text.deliverNow());
     const short = one("O1", "", "Amberlow", 130, "2026-11-01", "", "");
-    expect(short["What to do"]).toBe("too late: tell the customer");
+    expect(short["What to do"]).toBe(text.tooLate());
   });
 
   it("finds the columns under other headers, in any order, below a title", () => {
@@ -86,26 +107,46 @@ describe("ORDER_OUTLOOK", () => {
   });
 
   it("uses every row or names it", () => {
-    const rows = outlook([
+    const table = [
       HEADER,
       ["O1", "", "Amberlow", 10, "2026-12-01", "some", ""],
       ["O2", "", "Amberlow", "many", "2026-12-01", "", ""],
       ["O3", "", "Amberlow", 10, "", "", ""],
       ["O4", "", "Amberlow", 10, "2026-12-01", "", "yes"],
       ["Total", "", "", 30, "", "", ""],
-    ]);
+    ];
+    const rows = outlook(table);
     expect(rows).toHaveLength(2);
     const remark = String(rows[1]?.Order);
-    expect(remark).toMatch(/^3 rows of orders left out: row 3 \(Wanted: /);
-    expect(remark).toContain("row 4 (By is blank)");
-    expect(remark).toContain("row 6 (By is blank)");
-    expect(remark).toMatch(/Orders used, but not all of their cells: row 2 \(Delivered: /);
+    const blank = { code: "cell-blank", field: "by" } as const;
+    const rowsOf = (row: number) => orderRows([{ row, troubles: [blank] }]);
+    expect(remark).toContain(rowsOf(4));
+    expect(remark).toContain(rowsOf(6));
+    const { remarks } = openDoor(hostIn("Etc/UTC")).orders(table, day(AS_OF));
+    expect(remark).toBe(ordersRemarks(remarks, "cell"));
+    expect(remarks).toMatchObject([
+      {
+        code: "orders-left-out",
+        rows: [
+          { row: 3, troubles: [{ code: "cell-trouble", field: "wanted" }] },
+          { row: 4, troubles: [blank] },
+          { row: 6, troubles: [blank] },
+        ],
+      },
+      {
+        code: "orders-noted",
+        rows: [{ row: 2, troubles: [{ code: "cell-trouble", field: "delivered" }] }],
+      },
+    ]);
   });
 
   it.each([
-    [[["Who", "What"]], "ORDER_OUTLOOK: orders has no header row with Wanted and By"],
+    [[["Who", "What"]], `ORDER_OUTLOOK: ${noHeader({ start: quoted({ start: "Who" }) })}`],
     ["", "ORDER_OUTLOOK: orders is missing"],
-    [[HEADER, ["", "", "", "Loading...", "", "", ""]], "orders row 2, Wanted, is still loading"],
+    [
+      [HEADER, ["", "", "", "Loading...", "", "", ""]],
+      rowLoading({ argument: "orders", row: "2" }),
+    ],
   ])("refuses what makes no answer possible", (orders, sentence) => {
     expect(() => ask("ORDER_OUTLOOK", [orders, RECORDS, "", AS_OF])).toThrow(sentence);
   });

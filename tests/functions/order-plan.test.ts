@@ -1,5 +1,14 @@
 import { describe, expect, it } from "vitest";
+import { isoDay, plannedOrder } from "../../src/core";
+import type { PlannedOrderLine } from "../../src/core/orders/planned-order";
+import { openDoor } from "../../src/door/index";
+import * as faults from "../../src/sentences/made/order-faults";
+import * as words from "../../src/sentences/made/order-plan";
+import * as text from "../../src/sentences/made/orders";
+import { needsWords, planWarning } from "../../src/wording/order-plan";
 import { ask, askTable } from "../support/ask";
+import { day } from "../support/days";
+import { hostIn } from "../support/host";
 
 const TIMETABLE = [
   ["Method", "Step", "After", "From day", "Usual day", "By day", "Counted", "Kept of 100", "Needs"],
@@ -13,23 +22,52 @@ const RECORDS = [
   ["B2", "Nera", "2026-11-01", 300, "", ""],
 ];
 const plan = (...args: unknown[]) => askTable("ORDER_PLAN", args);
+const need = (item: string, amount: number, unit = "") => ({ item, amount, unit });
+/** The plan by core, as the function hands it over. */
+const planned = (
+  [wanted, readyBy, records, variety = ""]: readonly [number, string, unknown, string?],
+  asOf: string | null = null,
+) => {
+  const door = openDoor(hostIn("Etc/UTC"));
+  const timetable = door.timetable(TIMETABLE);
+  return plannedOrder({
+    wanted,
+    readyBy: day(readyBy),
+    timetable,
+    methodName: null,
+    assurance: 0.8,
+    records:
+      records === null
+        ? null
+        : door.records(records, {
+            timetable,
+            asOf: asOf === null ? null : day(asOf),
+            columns: undefined,
+          }),
+    asOf: asOf === null ? null : day(asOf),
+    variety,
+    harvest: null,
+  });
+};
 const remarks = (rows: Record<string, unknown>[]) => rows.map((row) => row.Remark).join(" ");
 
 describe("ORDER_PLAN", () => {
   it("says plants, days and needs step by step, and the needs in all", () => {
     const rows = plan(100, "2027-09-01", TIMETABLE, "plum BUDDING");
-    expect(rows.map((row) => row.Step)).toEqual(["Sowing", "Budding", "Ready", "All"]);
+    expect(rows.map((row) => row.Step)).toEqual(["Sowing", "Budding", "Ready", text.all()]);
     const [sowing, budding, ready, all] = rows;
     const seeds = sowing?.Plants as number;
     const buds = budding?.Plants as number;
     // 0.0283 pods a seed and 38.1 cm a plant; pods and buds are whole.
-    expect(sowing?.Needs).toBe(`seed ${seeds}; pod ${Math.ceil(seeds * 0.0283)}; bag ${seeds}`);
+    const pods = need("pod", Math.ceil(seeds * 0.0283));
+    expect(sowing?.Needs).toBe(needsWords([need("seed", seeds), pods, need("bag", seeds)]));
     const metres = Math.ceil(buds * 3.81 - 1e-6) / 10;
-    expect(budding?.Needs).toBe(`bud ${Math.ceil(buds * 1.1)}; strip ${metres} m; bag ${buds}`);
-    expect(ready?.Needs).toBe("spirit 200 ml");
-    expect(all?.Needs).toBe(
-      `seed ${seeds}; pod ${Math.ceil(seeds * 0.0283)}; bag ${seeds + buds}; bud ${Math.ceil(buds * 1.1)}; strip ${metres} m; spirit 200 ml`,
-    );
+    const budsOf = [need("bud", Math.ceil(buds * 1.1)), need("strip", metres, "m")];
+    expect(budding?.Needs).toBe(needsWords([...budsOf, need("bag", buds)]));
+    const spirit = need("spirit", 200, "ml");
+    expect(ready?.Needs).toBe(needsWords([spirit]));
+    const bags = need("bag", seeds + buds);
+    expect(all?.Needs).toBe(needsWords([need("seed", seeds), pods, bags, ...budsOf, spirit]));
     expect(ready?.["Do by"]).toBe("2027-09-01");
   });
 
@@ -37,14 +75,22 @@ describe("ORDER_PLAN", () => {
     const [sowing] = plan(100, "2027-09-01", TIMETABLE, "");
     // 100 ÷ (0.8 × 0.9) = 138.9.
     expect(sowing?.Remark).toBe(
-      `Plain division by what is kept: 139; ${(sowing?.Plants as number) - 139} more to have enough in 89.2 of 100.`,
+      words.plainAndMore({
+        plants: 139,
+        more: (sowing?.Plants as number) - 139,
+        chance: words.of100({ chance: "89.2" }),
+      }),
     );
   });
 
   it("says what the assurance is made of", () => {
     expect(plan(100, "2027-09-01", TIMETABLE, "")[2]?.Remark).toContain(
       // The day on which both would have √0.8 = 0.894 is surer by a little; the plants need not be.
-      "Both together in 80 of 100: enough plants in 89.2 of 100, ready by the day in 89.7 of 100",
+      words.chances({
+        both: words.of100({ chance: "80" }),
+        plants: words.of100({ chance: "89.2" }),
+        days: words.of100({ chance: "89.7" }),
+      }),
     );
   });
 
@@ -55,10 +101,7 @@ describe("ORDER_PLAN", () => {
     const [alone, ...rest] = asked("Alba");
     expect(sowing).toEqual({
       ...alone,
-      Remark: String(alone?.Remark).replace(
-        /\.$/,
-        ". Planned for Alba, the first of those that will do.",
-      ),
+      Remark: `${alone?.Remark} ${words.firstVariety({ variety: "Alba" })}`,
     });
     expect(others).toEqual(rest);
   });
@@ -66,12 +109,12 @@ describe("ORDER_PLAN", () => {
   it("says once that the records have no batch of a variety: a new one, or a slip", () => {
     const asked = (variety: string) =>
       plan(100, "2027-09-01", TIMETABLE, "", 0.8, RECORDS, "", "2026-11-25", variety);
-    const said = "The records have no batch of Ablá: planned as for any variety";
-    expect(asked("Ablá").map(({ Remark }) => String(Remark).includes(said))).toEqual([
+    const unknown = words.unknownVariety({ variety: "Ablá" });
+    expect(asked("Ablá").map(({ Remark }) => String(Remark).includes(unknown))).toEqual([
       ...[true, false, false, false],
     ]);
     for (const known of ["Alba", "ALBA ", "Alba or Ablá", ""]) {
-      expect(remarks(asked(known))).not.toContain("no batch of");
+      expect(remarks(asked(known))).not.toContain(unknown);
     }
   });
 
@@ -82,10 +125,10 @@ describe("ORDER_PLAN", () => {
       ["B3", "Nera", "2026-06-01", 300, "2026-08-01", 240],
     ];
     const standing = (variety: string) => {
-      const [sowing] = plan(
-        ...[400, "2026-12-30", TIMETABLE, "", 0.8, records, "", "2026-11-25", variety],
-      );
-      return Number(/what stands can meet (\d+)/.exec(String(sowing?.Remark))?.[1]);
+      const { steps } = planned([400, "2026-12-30", records, variety], "2026-11-25");
+      const warnings = steps.flatMap((step) => step.warnings);
+      const stands = warnings.find(({ code }) => code === "standing-can");
+      return stands?.code === "standing-can" ? stands.plants : Number.NaN;
     };
     expect(standing("Alba or Nera")).toBeGreaterThan(1.5 * standing("Nera"));
     expect(standing("Nera")).toBeGreaterThan(0);
@@ -112,47 +155,56 @@ describe("ORDER_PLAN", () => {
   });
 });
 
-describe("ORDER_PLAN when it is too late", () => {
+describe("an order planned when it is too late", () => {
+  const codesOf = (line: PlannedOrderLine | undefined) => line?.warnings.map(({ code }) => code);
+
   it("says so from a day given, with the earliest day and that a new start can meet none", () => {
-    const [sowing, budding] = plan(
-      ...[100, "2026-12-31", TIMETABLE, "", 0.8, "", "", "2026-11-25"],
-    );
-    expect(sowing?.Remark).toMatch(
-      /Too late: the start was due by \d+ \w+ 2026\. Started on 25 Nov 2026, 100 can be met by \d+ \w+ 2027\. By 31 Dec 2026 a new start can meet none\.$/,
-    );
-    expect(String(budding?.Remark)).toContain("The day is past");
+    const { steps } = planned([100, "2026-12-31", null], "2026-11-25");
+    expect(steps[0]?.warnings).toMatchObject([
+      { code: "start-was-due" },
+      { code: "started-now", asOf: day("2026-11-25"), wanted: 100 },
+      { code: "new-start-none", by: day("2026-12-31") },
+    ]);
+    expect(codesOf(steps[1])).toEqual(["day-past"]);
+  });
+
+  it("is said in the step's remark", () => {
+    const rows = plan(...[100, "2026-12-31", TIMETABLE, "", 0.8, "", "", "2026-11-25"]);
+    const { steps } = planned([100, "2026-12-31", null], "2026-11-25");
+    for (const one of steps[0]?.warnings ?? []) {
+      expect(rows[0]?.Remark).toContain(planWarning(one));
+    }
+    expect(rows[1]?.Remark).toContain(words.dayPast());
   });
 
   it("plans the earliest day it names without complaint", () => {
-    const late = plan(100, "2026-12-31", TIMETABLE, "", 0.8, "", "", "2026-11-25");
-    const earliest = /can be met by (\d+ \w+ \d+)/.exec(String(late[0]?.Remark))?.[1];
-    const again = plan(100, earliest, TIMETABLE, "", 0.8, "", "", "2026-11-25");
-    expect(remarks(again)).not.toContain("Too late");
-    expect(again[0]?.["Do by"]).toBe("2026-11-25");
+    const [first] = planned([100, "2026-12-31", null], "2026-11-25").steps;
+    const now = first?.warnings.find(({ code }) => code === "started-now");
+    const earliest = now?.code === "started-now" ? isoDay(now.earliest) : "";
+    const again = planned([100, earliest, null], "2026-11-25").steps;
+    expect(again.flatMap(codesOf)).toEqual([]);
+    expect(again[0]?.doBy).toBe(day("2026-11-25"));
   });
 
   it("takes the latest day of the records where none is given, and counts what stands", () => {
-    const [sowing] = plan(100, "2026-12-31", TIMETABLE, "", 0.8, RECORDS);
-    expect(sowing?.Remark).toMatch(
-      /Started on 1 Nov 2026, .*a new start can meet none; what stands can meet 100, if not promised to others\.$/,
-    );
+    const [sowing] = planned([100, "2026-12-31", RECORDS]).steps;
+    expect(sowing?.warnings.slice(1)).toMatchObject([
+      { code: "started-now", asOf: day("2026-11-01") },
+      { code: "standing-can", plants: 100 },
+    ]);
     // Of Nera nothing will be ready by then.
-    const nera = plan(100, "2026-12-31", TIMETABLE, "", 0.8, RECORDS, "", "", "nera");
-    expect(nera[0]?.Remark).toContain("what stands can meet 0,");
+    const [nera] = planned([100, "2026-12-31", RECORDS, "nera"]).steps;
+    expect(nera?.warnings.at(-1)).toMatchObject({ code: "standing-can", plants: 0 });
   });
 
   it("promises nothing by a day that is past", () => {
-    const [sowing, , ready] = plan(
-      ...[100, "2026-11-20", TIMETABLE, "", 0.8, RECORDS, "", "2026-11-25"],
-    );
-    expect(sowing?.Remark).toMatch(
-      /The day asked for is past\. Started on 25 Nov 2026, 100 can be met by \d+ \w+ 2027\.$/,
-    );
-    expect(ready?.Remark).toContain("The day is past");
+    const { steps } = planned([100, "2026-11-20", RECORDS], "2026-11-25");
+    expect(codesOf(steps[0])).toEqual(["asked-day-past", "started-now"]);
+    expect(codesOf(steps[2])).toEqual(["day-past"]);
   });
 
   it("knows nothing of late without a day and without records", () => {
-    expect(remarks(plan(100, "1999-12-31", TIMETABLE, ""))).not.toMatch(/late|past/);
+    expect(planned([100, "1999-12-31", null]).steps.flatMap(codesOf)).toEqual([]);
   });
 });
 
@@ -162,13 +214,14 @@ describe("ORDER_PLAN and the harvest", () => {
       plan(...[100, "2027-09-01", TIMETABLE, method, 0.8, "", "", "", "", harvest])[0]?.Remark,
     );
 
+  const outside = (months: string, last: string) => words.outsideHarvest({ months, last });
+  const outsideStart = outside("\n", "\n").split("\n")[0] as string;
+
   it("says when seed would be taken outside the months given, and the last day inside", () => {
     // Sown in May 2027.
-    expect(sowing("Oct-Mar")).toContain(
-      "Seed would be taken outside the harvest months (Oct-Mar); the last day inside is 31 Mar 2027",
-    );
-    expect(sowing("October to March, May – August")).not.toContain("harvest");
-    expect(sowing("May")).not.toContain("harvest");
+    expect(sowing("Oct-Mar")).toContain(outside("Oct-Mar", "31 Mar 2027"));
+    expect(sowing("October to March, May – August")).not.toContain(outsideStart);
+    expect(sowing("May")).not.toContain(outsideStart);
   });
 
   it("reads a table of crops, and the example's months of a place", () => {
@@ -176,35 +229,35 @@ describe("ORDER_PLAN and the harvest", () => {
       ["Crop", "Main crop", "Mid crop"],
       ["Plum", "Dec-Feb", "Aug"],
     ];
-    expect(sowing(table)).toContain("outside the harvest months (Dec-Feb, Aug)");
+    expect(sowing(table)).toContain(outside("Dec-Feb, Aug", "28 Feb 2027"));
     // Ghana: Sep-Mar and May-Aug; Malaysia: Oct-Dec and Apr-May; Togo: Oct-Mar and Apr-Sep.
-    expect(sowing("Colombia")).not.toContain("harvest");
-    expect(sowing("Indonesia")).not.toContain("harvest");
-    expect(sowing("Haiti")).not.toContain("harvest");
-    expect(sowing("Jamaica")).not.toContain("harvest");
+    expect(sowing("Colombia")).not.toContain(outsideStart);
+    expect(sowing("Indonesia")).not.toContain(outsideStart);
+    expect(sowing("Haiti")).not.toContain(outsideStart);
+    expect(sowing("Jamaica")).not.toContain(outsideStart);
   });
 
   it("says nothing of a crop that the table does not name while it names others", () => {
     const two = [...TIMETABLE, ["Pear graft", "Sowing", "", "", "", "", "yes", "", "seed 1"]];
     const remark = (harvest: unknown) =>
       String(plan(100, "2027-09-01", two, "", 0.8, "", "", "", "", harvest)[0]?.Remark);
-    expect(remark([["Pear", "Dec"]])).not.toContain("harvest");
+    expect(remark([["Pear", "Dec"]])).not.toContain(outsideStart);
     expect(
       remark([
         ["Pear", "May"],
         ["Plum", "Dec"],
       ]),
-    ).toContain("(Dec)");
+    ).toContain(outside("Dec", "31 Dec 2026"));
   });
 
   it.each([
-    ["soon", 'ORDER_PLAN: harvest must hold months such as "Oct-Mar, May-Aug"; found "soon"'],
+    ["soon", `ORDER_PLAN: ${faults.noHarvest({ found: "soon" })}`],
     [
       [
         ["Ghana", "Sep-Mar"],
         ["Togo", "Oct-Mar"],
       ],
-      "ORDER_PLAN: harvest holds 2 places or crops; give the rows of yours alone",
+      `ORDER_PLAN: ${faults.severalHarvests({ places: "2" })}`,
     ],
   ])("refuses %j in one sentence", (harvest, sentence) => {
     expect(() => sowing(harvest)).toThrow(new Error(sentence));

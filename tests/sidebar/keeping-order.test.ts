@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import * as text from "../../src/sentences/made/orders-page";
 import type {
   AddOrderRequest,
   OrderRow,
@@ -14,15 +15,15 @@ import { orderForm, REQUEST } from "./order-form";
 const form = orderForm();
 
 describe("adding it to the orders", () => {
-  const add = () => form.button("Add to the orders").click();
+  const add = () => form.button(text.addOrder()).click();
 
   it("writes what is shown, says where, and reads the outlook anew", async () => {
     await form.planned();
     await form.order().fill("O-12");
-    await form.page().getByLabel("Customer").fill(" Order desk B ");
+    await form.page().getByLabel(text.customer()).fill(" Order desk B ");
     const before = form.asked("sidebarOrders").length;
     await add();
-    await form.page().getByText("Added to the orders.").waitFor();
+    await form.page().getByText(text.added()).waitFor();
     await form.settled();
     expect(form.asked("sidebarAddOrder")).toEqual([
       {
@@ -35,7 +36,7 @@ describe("adding it to the orders", () => {
     );
     expect(form.asked("sidebarOrders").length).toBe(before + 1);
     expect(await form.focused()).toMatch(/^Added to the orders: O-12/);
-    expect(await form.button("Add to the orders").isVisible()).toBe(false);
+    expect(await form.button(text.addOrder()).isVisible()).toBe(false);
     expect(await axeViolations(form.page())).toEqual([]);
     expectGolden("order-kept", await markupOf(form.page(), ".plan ~ div:last-child"));
   });
@@ -43,13 +44,13 @@ describe("adding it to the orders", () => {
   it("takes it back, reads anew, and offers it again", async () => {
     await form.planned();
     await add();
-    await form.page().getByText("Added to the orders.").waitFor();
+    await form.page().getByText(text.added()).waitFor();
     const before = form.asked("sidebarOrders").length;
     await form.button("Take back").click();
     await form.page().getByText("Taken back: ").waitFor();
     expect(form.asked("sidebarTakeBack")).toEqual([{ logId: "log-2" }]);
     await expect.poll(() => form.asked("sidebarOrders").length).toBe(before + 1);
-    expect(await form.button("Add to the orders").isVisible()).toBe(true);
+    expect(await form.button(text.addOrder()).isVisible()).toBe(true);
   });
 
   // The order taken back stood in the list for seconds while the page said that all was done.
@@ -69,11 +70,11 @@ describe("adding it to the orders", () => {
       },
     });
     await add();
-    await form.page().getByText("Added to the orders.").waitFor();
+    await form.page().getByText(text.added()).waitFor();
     const shown = () => form.page().locator("article.order").filter({ hasText: "O-12" }).count();
     expect(await shown()).toBe(1);
     await form.button("Take back").click();
-    await form.page().getByText("Working out what becomes of the orders").waitFor();
+    await form.page().getByText(text.workingOut()).waitFor();
     expect(await form.status()).not.toContain("Taken back.");
     letGo(orders);
     await form.page().locator("#status").getByText("Taken back.").waitFor();
@@ -100,12 +101,12 @@ describe("adding it to the orders", () => {
     ]);
     expect(await axeViolations(form.page())).toEqual([]);
     await form.button("Leave as it is").click();
-    expect(await form.status()).toContain("Nothing was written.");
-    expect(await form.focused()).toBe("Add to the orders");
+    expect(await form.status()).toContain(text.leftUnwritten());
+    expect(await form.focused()).toBe(text.addOrder());
     await add();
     await form.page().getByText(question.question).waitFor();
     // What was asked about is what is written, whatever is typed since.
-    await form.page().getByLabel("Customer").fill("someone else");
+    await form.page().getByLabel(text.customer()).fill("someone else");
     await form.button("Write anyway").click();
     await form.page().getByText("Added to the orders: ").waitFor();
     const requests = form.asked("sidebarAddOrder") as AddOrderRequest[];
@@ -139,7 +140,7 @@ describe("adding it to the orders", () => {
         return answers[reads - 1] ?? "no answer";
       },
     });
-    await form.button("Read again").click();
+    await form.button(text.readAgain()).click();
     await expect.poll(() => reads).toBe(2);
     await add();
     await form.page().getByText("5 of 9 orders need something done.").waitFor();
@@ -157,7 +158,7 @@ describe("adding it to the orders", () => {
         return { tab: "Orders" };
       },
     });
-    await form.page().getByText("The tab Orders is made first: there is none yet.").waitFor();
+    await form.page().getByText(text.tabMadeFirst()).waitFor();
     await add();
     await form.page().getByText("Added to the orders: O-12").waitFor();
     await form.settled();
@@ -167,7 +168,7 @@ describe("adding it to the orders", () => {
         .asked.slice(-3)
         .map(({ name }) => name),
     ).toEqual([...["sidebarMakeOrders", "sidebarAddOrder", "sidebarOrders"]]);
-    expect(await form.page().getByText("The tab Orders is made first").isVisible()).toBe(false);
+    expect(await form.page().getByText(text.tabMadeFirst()).isVisible()).toBe(false);
     expect(await form.page().getByRole("article").count()).toBe(8);
   });
 
@@ -177,13 +178,13 @@ describe("adding it to the orders", () => {
         throw new Error("Someone else is writing. Try again in a moment.");
       },
     });
-    await form.page().getByLabel("Customer").fill("kept");
+    await form.page().getByLabel(text.customer()).fill("kept");
     await add();
     await form.page().getByText("Someone else is writing.").waitFor();
-    expect(await form.page().getByLabel("Customer").inputValue()).toBe("kept");
+    expect(await form.page().getByLabel(text.customer()).inputValue()).toBe("kept");
     expect(await form.shown().isVisible()).toBe(true);
-    expect(await form.button("Add to the orders").isEnabled()).toBe(true);
-    expect(await form.focused()).toBe("Add to the orders");
+    expect(await form.button(text.addOrder()).isEnabled()).toBe(true);
+    expect(await form.focused()).toBe(text.addOrder());
   });
 
   it("says that it is written also where the outlook then can't be read", async () => {
@@ -196,36 +197,36 @@ describe("adding it to the orders", () => {
       },
     });
     await add();
-    await form.page().getByText("The order is written.").waitFor();
+    await form.page().getByText(text.written()).waitFor();
     expect(await form.status()).toContain("orders row 3 is still loading.");
     expect(await form.page().locator(".written").textContent()).toContain("Added to the orders");
-    expect(await form.button("Add to the orders").isVisible()).toBe(false);
+    expect(await form.button(text.addOrder()).isVisible()).toBe(false);
   });
 });
 
 describe("making a tab", () => {
   it("asks for what is shown under the order's name, and says which tab was made", async () => {
     await form.planned();
-    await form.button("Add to the orders").click();
-    await form.page().getByText("Added to the orders.").waitFor();
+    await form.button(text.addOrder()).click();
+    await form.page().getByText(text.added()).waitFor();
     await form.settled();
-    await form.button("Make a tab").click();
-    await form.page().getByText("Made the tab: Plan O-12").waitFor();
+    await form.button(text.makeTab()).click();
+    await form.page().getByText(`${text.madeTabTitle()} Plan O-12`).waitFor();
     await form.settled();
     // The order had no name: it is the one that was given.
     const expected: OrderTabRequest = { ...REQUEST, order: "O-12" };
     expect(form.asked("sidebarOrderTab")).toEqual([expected]);
-    expect(await form.status()).toContain("Made the tab Plan O-12.");
-    expect(await form.focused()).toBe("Make a tab");
+    expect(await form.status()).toContain(text.madeTab({ tab: "Plan O-12" }));
+    expect(await form.focused()).toBe(text.makeTab());
     // What was written before can still be taken back.
     expect(await form.button("Take back").isVisible()).toBe(true);
   });
 
   it("tells what went wrong", async () => {
     await form.planned({ sidebarOrderTab: () => "no answer" });
-    await form.button("Make a tab").click();
+    await form.button(text.makeTab()).click();
     await form.page().getByText("The script gave no answer.").waitFor();
-    expect(await form.button("Make a tab").isEnabled()).toBe(true);
+    expect(await form.button(text.makeTab()).isEnabled()).toBe(true);
   });
 });
 
@@ -240,7 +241,7 @@ describe("without a mouse", () => {
         await press("Tab");
       expect(await form.focused()).toBe(words);
     };
-    await form.page().locator("summary", { hasText: "Plan a new order" }).focus();
+    await form.page().locator("summary", { hasText: text.planNew() }).focus();
     await press("Tab");
     await form.page().keyboard.type("Corvane");
     await press("Tab");
@@ -248,13 +249,13 @@ describe("without a mouse", () => {
     await press("Tab");
     await form.page().keyboard.type("12012027");
     await press("Enter");
-    await form.page().getByText("Needed in all").waitFor();
+    await form.page().getByText(text.neededInAll()).waitFor();
     await form.settled();
     expect(form.asked("sidebarPlanOrder")).toEqual([{ ...REQUEST, harvest: "" }]);
     expect(await form.focused()).toMatch(/^Plan: 150/);
-    await tabTo("Add to the orders");
+    await tabTo(text.addOrder());
     await press("Enter");
-    await form.page().getByText("Added to the orders.").waitFor();
+    await form.page().getByText(text.added()).waitFor();
     await form.settled();
     await press("Tab");
     expect(await form.focused()).toBe("Take back");
@@ -262,8 +263,8 @@ describe("without a mouse", () => {
     await form.page().getByText("Taken back: ").waitFor();
     expect(await form.focused()).toMatch(/^Taken back: /);
     await form.page().keyboard.press("Shift+Tab");
-    expect(await form.focused()).toBe("Make a tab");
+    expect(await form.focused()).toBe(text.makeTab());
     await press("Enter");
-    await form.page().getByText("Made the tab: ").waitFor();
+    await form.page().getByText(text.madeTabTitle()).waitFor();
   });
 });

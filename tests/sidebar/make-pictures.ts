@@ -2,8 +2,10 @@
  * Makes the pictures of src/sidebar/pictures anew, from the invented answers of the tests:
  * node src/build/run.mjs tests/sidebar/make-pictures.ts
  */
+
 import { mkdirSync } from "node:fs";
 import type { Page } from "playwright-core";
+import { planNew } from "../../src/sentences/made/orders-page";
 import { oneBrowser } from "../support/one-browser";
 import { fixedAnswers, opened } from "./fixed-answers";
 import { startSidebarTest } from "./open-sidebar";
@@ -94,7 +96,7 @@ async function openFortnight(page: Page): Promise<void> {
 
 /** Fills in the form of a new order and has it planned. */
 async function planOrder(page: Page): Promise<void> {
-  await page.getByText("Plan a new order").click();
+  await page.getByText(planNew()).click();
   await page.getByRole("combobox", { name: /^Variety/ }).fill("Corvane");
   await page.getByLabel("Plants wanted").fill("150");
   await page.getByLabel("Ready by").fill("2027-12-01");

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { planNew } from "../../src/sentences/made/orders-page";
 import type { AddOrderAnswer } from "../../src/workbook/sidebar-calls";
 import { fixedAnswers } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
@@ -112,7 +113,7 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
       },
     });
     await page.getByRole("tab", { name: "Orders" }).click();
-    await page.getByText("Plan a new order").click();
+    await page.getByText(planNew()).click();
     await page.getByRole("combobox", { name: /^Variety/ }).fill(start);
     await page.getByLabel("Plants wanted").fill("150");
     await page.getByLabel("Ready by").fill("2027-12-01");

@@ -1,22 +1,32 @@
+import type { Amount, OrderAction } from "../../src/core";
 import type {
   OrderRow,
   OrdersAnswer,
   PlannedOrderStep,
   PlanOrderAnswer,
 } from "../../src/workbook/sidebar-calls";
+import { day } from "../support/days";
 
 /**
  * Orders of an invented nursery and what becomes of them: the sample nursery's, and three more, as
  * ORDER_OUTLOOK and ORDER_PLAN answer on 25 Nov 2026.
  */
 
+/** @example amounts("seed 473; wrap strip 129.6 m") */
+function amounts(text: string): readonly Amount[] {
+  return text.split("; ").map((one) => {
+    const [, item = "", amount = "", unit = ""] = /^(\D+) ([\d.]+) ?(\w*)$/.exec(one) ?? [];
+    return { item, amount: Number(amount), unit };
+  });
+}
+
 function order(
   [name, customer, variety]: readonly [string, string, string],
   [wanted, delivered, by]: readonly [number, number, string],
   [likely, chance, shortBy, fullBy]: readonly [number, number, number, string | null],
-  whatToDo: string,
+  whatToDo: OrderAction,
 ): OrderRow {
-  const isFine = whatToDo.startsWith("fine");
+  const isFine = ["fine", "all-delivered"].includes(whatToDo.code);
   return {
     ...{ order: name, customer, variety, wanted, delivered, by },
     ...{ likely, chance, shortBy, fullBy, whatToDo, isFine },
@@ -31,49 +41,48 @@ export const orders: OrdersAnswer = {
       ["O-03", "Growers' table C", "Brindlecap"],
       [180, 60, "2026-11-20"],
       [120, 0, 0, "2026-11-25"],
-      "too late: tell the customer",
+      { code: "too-late" },
     ),
     order(
       ["O-04", "Order desk A", "Corvane"],
       [120, 0, "2026-12-15"],
       [75, 0.062, 97, "2027-01-04"],
-      "too late to start more: tell the customer",
+      { code: "too-late-to-start" },
     ),
     order(
       ["O-06", "Growers' table C", "Ellowen"],
       [90, 0, "2027-02-10"],
       [90, 1, 0, "2027-02-10"],
-      "fine",
+      { code: "fine" },
     ),
     order(
       ["O-07", "Order desk B", "Duskpod"],
       [260, 0, "2027-02-28"],
       [260, 0.607, 24, "2027-03-04"],
-      "too late to start more: tell the customer",
+      { code: "too-late-to-start" },
     ),
-    order(["O-10", "", "Duskpod"], [60, 60, "2027-03-31"], [0, 1, 0, null], "fine: all delivered"),
-    order(
-      ["O-08", "Order desk D", "Corvane"],
-      [350, 0, "2027-05-31"],
-      [350, 1, 0, "2027-05-31"],
-      "fine",
-    ),
-    order(
-      ["O-11", "Growers' table C", "Ellowen"],
-      [500, 40, "2027-08-15"],
-      [460, 0.754, 6, null],
-      "graft 52 more of Ellowen by 11 Apr 2027",
-    ),
+    order(["O-10", "", "Duskpod"], [60, 60, "2027-03-31"], [0, 1, 0, null], {
+      code: "all-delivered",
+    }),
+    order(["O-08", "Order desk D", "Corvane"], [350, 0, "2027-05-31"], [350, 1, 0, "2027-05-31"], {
+      code: "fine",
+    }),
+    order(["O-11", "Growers' table C", "Ellowen"], [500, 40, "2027-08-15"], [460, 0.754, 6, null], {
+      code: "graft-more",
+      plants: 52,
+      variety: "Ellowen",
+      by: day("2027-04-11"),
+    }),
     order(
       ["O-09", "Order desk A", "Amberlow or Brindlecap"],
       [900, 0, "2027-09-30"],
       [757, 0.042, 203, null],
-      "graft 521 more of Amberlow by 27 May 2027",
+      { code: "graft-more", plants: 521, variety: "Amberlow", by: day("2027-05-27") },
     ),
   ],
   varieties: ["Amberlow", "Brindlecap", "Corvane", "Duskpod", "Ellowen"],
   methods: ["Cocoa cleft graft", "Mango seedlings"],
-  remark: "1 row of orders left out: row 12 (Wanted is blank)",
+  remark: "row 12 (Wanted is blank)",
 };
 
 /** No tab with orders. */
@@ -84,11 +93,9 @@ const STEPS: readonly PlannedOrderStep[] = [
     step: "Sowing",
     doBy: "2027-04-22",
     plants: 473,
-    needs: "seed 473; pod 14; bag 473; potting mix 676.4 l",
-    facts: ["Plain division by what is kept: 316; 157 more to have enough in 89 of 100."],
-    warnings: [
-      "Seed would be taken outside the harvest months (Oct-Mar, May-Aug); the last day inside is 31 Mar 2027.",
-    ],
+    needs: amounts("seed 473; pod 14; bag 473; potting mix 676.4 l"),
+    facts: [{ code: "more-than-plain", plants: 316, more: 157, chance: 0.89 }],
+    warnings: [{ code: "outside-harvest", months: "Oct-Mar, May-Aug", last: day("2027-03-31") }],
     isPast: false,
     caution:
       "Wash the seed clean of pulp before sowing, or it does not come up. Wash hands after handling treated seed; read the label.",
@@ -97,8 +104,8 @@ const STEPS: readonly PlannedOrderStep[] = [
     step: "Germination",
     doBy: "2027-05-06",
     plants: 405,
-    needs: "",
-    facts: ["Plain division by what is kept: 273; 132 more to have enough in 89 of 100."],
+    needs: [],
+    facts: [{ code: "more-than-plain", plants: 273, more: 132, chance: 0.89 }],
     warnings: [],
     isPast: false,
     caution: "",
@@ -107,8 +114,8 @@ const STEPS: readonly PlannedOrderStep[] = [
     step: "Grafting",
     doBy: "2027-08-01",
     plants: 340,
-    needs: "scion 340; wrap strip 129.6 m",
-    facts: ["Plain division by what is kept: 232; 108 more to have enough in 89 of 100."],
+    needs: amounts("scion 340; wrap strip 129.6 m"),
+    facts: [{ code: "more-than-plain", plants: 232, more: 108, chance: 0.89 }],
     warnings: [],
     isPast: false,
     caution:
@@ -118,7 +125,7 @@ const STEPS: readonly PlannedOrderStep[] = [
     step: "First release",
     doBy: "2027-08-19",
     plants: 340,
-    needs: "",
+    needs: [],
     facts: [],
     warnings: [],
     isPast: false,
@@ -128,7 +135,7 @@ const STEPS: readonly PlannedOrderStep[] = [
     step: "Bud break",
     doBy: "2027-09-09",
     plants: 340,
-    needs: "",
+    needs: [],
     facts: [],
     warnings: [],
     isPast: false,
@@ -138,8 +145,8 @@ const STEPS: readonly PlannedOrderStep[] = [
     step: "Take count",
     doBy: "2027-09-05",
     plants: 176,
-    needs: "",
-    facts: ["Plain division by what is kept: 165; 11 more to have enough in 89 of 100."],
+    needs: [],
+    facts: [{ code: "more-than-plain", plants: 165, more: 11, chance: 0.89 }],
     warnings: [],
     isPast: false,
     caution: "",
@@ -148,7 +155,7 @@ const STEPS: readonly PlannedOrderStep[] = [
     step: "First flush",
     doBy: "2027-09-23",
     plants: 176,
-    needs: "",
+    needs: [],
     facts: [],
     warnings: [],
     isPast: false,
@@ -158,7 +165,7 @@ const STEPS: readonly PlannedOrderStep[] = [
     step: "Flush hardening",
     doBy: "2027-09-26",
     plants: 176,
-    needs: "",
+    needs: [],
     facts: [],
     warnings: [],
     isPast: false,
@@ -169,7 +176,7 @@ const STEPS: readonly PlannedOrderStep[] = [
     step: "Branching",
     doBy: "2027-10-15",
     plants: 176,
-    needs: "",
+    needs: [],
     facts: [],
     warnings: [],
     isPast: false,
@@ -179,7 +186,7 @@ const STEPS: readonly PlannedOrderStep[] = [
     step: "Union closed",
     doBy: "2027-11-14",
     plants: 176,
-    needs: "",
+    needs: [],
     facts: [],
     warnings: [],
     isPast: false,
@@ -189,10 +196,10 @@ const STEPS: readonly PlannedOrderStep[] = [
     step: "Ready",
     doBy: "2027-12-01",
     plants: 150,
-    needs: "",
+    needs: [],
     facts: [
-      "Plain division by what is kept: 150.",
-      "Both together in 80.8 of 100: enough plants in 89 of 100, ready by the day in 90.8 of 100.",
+      { code: "plain-division", plants: 150 },
+      { code: "chances", ofPlants: 0.89, ofDays: 0.908 },
     ],
     warnings: [],
     isPast: false,
@@ -205,8 +212,8 @@ const STEPS: readonly PlannedOrderStep[] = [
 export const plan: PlanOrderAnswer = {
   method: "Cocoa cleft graft",
   steps: STEPS,
-  needs: "seed 473; pod 14; bag 473; potting mix 676.4 l; scion 340; wrap strip 129.6 m",
-  remark: "2 rows left out: see Check",
+  needs: amounts("seed 473; pod 14; bag 473; potting mix 676.4 l; scion 340; wrap strip 129.6 m"),
+  remark: "2 rows are left out: see Check.",
 };
 
 /** The same by 1 Feb 2027: the start is past. */
@@ -217,12 +224,12 @@ export const latePlan: PlanOrderAnswer = {
       step: "Sowing",
       doBy: "2026-06-23",
       plants: 473,
-      needs: "seed 473; pod 14; bag 473; potting mix 676.4 l",
-      facts: ["Plain division by what is kept: 316; 157 more to have enough in 89 of 100."],
+      needs: amounts("seed 473; pod 14; bag 473; potting mix 676.4 l"),
+      facts: [{ code: "more-than-plain", plants: 316, more: 157, chance: 0.89 }],
       warnings: [
-        "Too late: the start was due by 23 Jun 2026.",
-        "Started on 25 Nov 2026, 150 can be met by 6 Jul 2027.",
-        "By 1 Feb 2027 a new start can meet none; what stands can meet 150, if not promised to others.",
+        { code: "start-was-due", day: day("2026-06-23") },
+        { code: "started-now", asOf: day("2026-11-25"), wanted: 150, earliest: day("2027-07-06") },
+        { code: "standing-can", by: day("2027-02-01"), plants: 150 },
       ],
       isPast: true,
       caution:
@@ -232,8 +239,8 @@ export const latePlan: PlanOrderAnswer = {
       step: "Germination",
       doBy: "2026-07-07",
       plants: 405,
-      needs: "",
-      facts: ["Plain division by what is kept: 273; 132 more to have enough in 89 of 100."],
+      needs: [],
+      facts: [{ code: "more-than-plain", plants: 273, more: 132, chance: 0.89 }],
       warnings: [],
       isPast: true,
       caution: "",
@@ -242,9 +249,9 @@ export const latePlan: PlanOrderAnswer = {
       step: "Grafting",
       doBy: "2026-10-02",
       plants: 340,
-      needs: "scion 340; wrap strip 129.6 m",
-      facts: ["Plain division by what is kept: 232; 108 more to have enough in 89 of 100."],
-      warnings: ["The day is past."],
+      needs: amounts("scion 340; wrap strip 129.6 m"),
+      facts: [{ code: "more-than-plain", plants: 232, more: 108, chance: 0.89 }],
+      warnings: [{ code: "day-past" }],
       isPast: true,
       caution:
         "Blades: cut away from the body, keep knives sheathed, clean and disinfect between stocks as the product's label says. Strong alcohol burns and catches fire: no flame near it. Moving scion wood between farms may need a plant-health permit: ask first.",

@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import * as text from "../../src/sentences/made/orders-page";
 import type { PlanOrderRequest } from "../../src/workbook/sidebar-calls";
 import type { OpenSidebar } from "./open-sidebar";
 import type { Answers } from "./script-runner";
@@ -16,36 +17,36 @@ export function orderForm() {
   let sidebar: OpenSidebar;
   let page: Page;
 
-  const variety = () => page.getByRole("combobox", { name: /^Variety/ });
-  const wanted = () => page.getByLabel("Plants wanted");
-  const by = () => page.getByLabel("Ready by");
+  const variety = () => page.getByRole("combobox", { name: text.variety() });
+  const wanted = () => page.getByLabel(text.plantsWanted());
+  const by = () => page.getByLabel(text.readyBy());
   const button = (name: string) => page.getByRole("button", { name, exact: true });
   const settled = () => page.waitForFunction(() => document.querySelector(":disabled") === null);
   const open = async (answers: Answers = {}) => {
     sidebar = await openSidebar(answers);
     page = sidebar.page;
     await sidebar.section("Orders");
-    await page.getByText("Plan a new order").click();
+    await page.getByText(text.planNew()).click();
     await variety().waitFor();
   };
   const fillIn = async () => {
     await variety().fill(REQUEST.variety);
     await wanted().fill(String(REQUEST.wanted));
     await by().fill(REQUEST.by);
-    await page.getByLabel(/^Harvest months/).fill(REQUEST.harvest);
+    await page.getByLabel(text.harvest()).fill(REQUEST.harvest);
   };
   return {
     ...{ variety, wanted, by, button, settled, open, fillIn },
     page: () => page,
     sidebar: () => sidebar,
-    order: () => page.getByRole("textbox", { name: /^Order/ }),
-    shown: () => page.getByRole("group", { name: "The plan" }),
+    order: () => page.getByRole("textbox", { name: text.order() }),
+    shown: () => page.getByRole("group", { name: text.thePlan() }),
     /** Opens it, fills it in and has it planned. */
     planned: async (answers: Answers = {}) => {
       await open(answers);
       await fillIn();
-      await button("Plan").click();
-      await page.getByText("Needed in all").waitFor();
+      await button(text.plan()).click();
+      await page.getByText(text.neededInAll()).waitFor();
       await settled();
     },
     /** What has the focus, by its words. */

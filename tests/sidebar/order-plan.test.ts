@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import * as text from "../../src/sentences/made/orders-page";
+import { needsWords, needWords, planFact, planWarning } from "../../src/wording/order-plan";
 import type { PlanOrderAnswer } from "../../src/workbook/sidebar-calls";
 import { axeViolations } from "./axe-violations";
 import { expectGolden, markupOf } from "./golden";
@@ -12,12 +14,23 @@ describe("a plan", () => {
     await form.planned();
     expect(form.asked("sidebarPlanOrder")).toEqual([REQUEST]);
     const first = form.shown().locator(".first");
-    expect(await first.locator(".to-do").textContent()).toBe("Sowing by 22 Apr 2027, in 148 days");
-    expect(await first.textContent()).toContain("473 plants");
-    expect(await first.textContent()).toContain("Seed would be taken outside the harvest months");
-    expect(await first.textContent()).not.toContain("Plain division");
-    expect(await form.focused()).toMatch(/^Plan: 150 plants of Corvane by 1 Dec 2027/);
-    expect(await form.shown().textContent()).toContain("sure in 8 of 10 cases");
+    expect(await first.locator(".to-do").textContent()).toBe(
+      `Sowing ${text.byAway({ by: "22 Apr 2027", away: "in 148 days" })}`,
+    );
+    expect(await first.textContent()).toContain(text.plants({ plants: 473 }));
+    for (const one of plan.steps[0]?.warnings ?? []) {
+      expect(await first.textContent()).toContain(planWarning(one));
+    }
+    for (const one of plan.steps[0]?.facts ?? []) {
+      expect(await first.textContent()).not.toContain(planFact(one));
+    }
+    const { variety, harvest } = REQUEST;
+    const title = text.planOfVariety({ wanted: 150, variety, by: "1 Dec 2027" });
+    expect((await form.focused()).startsWith(title)).toBe(true);
+    const cases = text.ofTen({ tenths: "8" });
+    expect(await form.shown().textContent()).toContain(
+      text.sureInFrom({ method: plan.method, cases, harvest }),
+    );
   });
 
   it("shows the steps in their order with day, plants and needs; opened, why and the caution", async () => {
@@ -26,19 +39,27 @@ describe("a plan", () => {
     expect(await steps.locator("strong").allTextContents()).toEqual(
       plan.steps.map(({ step }) => step),
     );
-    expect(await steps.nth(2).textContent()).toContain("Graftingby 1 Aug 2027340 plants");
-    expect(await steps.nth(2).textContent()).toContain("scion 340; wrap strip 129.6 m");
-    await steps.nth(2).getByText("340 plants").click();
-    await steps.nth(2).getByText("Plain division by what is kept: 232; 108 more").waitFor();
-    await steps.nth(2).getByText("Caution").click();
+    expect(await steps.nth(2).textContent()).toContain(
+      `Grafting${text.by({ by: "1 Aug 2027" })}${text.plants({ plants: 340 })}`,
+    );
+    expect(await steps.nth(2).textContent()).toContain(needsWords(plan.steps[2]?.needs ?? []));
+    await steps
+      .nth(2)
+      .getByText(text.plants({ plants: 340 }))
+      .click();
+    await steps
+      .nth(2)
+      .getByText((plan.steps[2]?.facts ?? []).map(planFact).join(" "))
+      .waitFor();
+    await steps.nth(2).getByText(text.caution()).click();
     await steps
       .nth(2)
       .getByText(plan.steps[2]?.caution ?? "")
       .waitFor();
     expect(await form.shown().locator(".samples li").allTextContents()).toEqual(
-      plan.needs.split("; "),
+      plan.needs.map(needWords),
     );
-    expect(await form.shown().textContent()).toContain("2 rows left out: see Check");
+    expect(await form.shown().textContent()).toContain(plan.remark);
   });
 
   it("has the markup that was looked at, nothing that axe-core finds wrong, and fits half the width", async () => {
@@ -79,14 +100,16 @@ describe("a plan", () => {
   it("says that the start is past, and what can still be done", async () => {
     await form.planned({ sidebarPlanOrder: () => latePlan });
     const first = form.shown().locator(".first");
-    expect(await first.locator(".to-do").textContent()).toBe("Sowing was due 155 days ago");
-    expect(await first.locator(".warning p").allTextContents()).toEqual([
-      "Too late: the start was due by 23 Jun 2026.",
-      "Started on 25 Nov 2026, 150 can be met by 6 Jul 2027.",
-      "By 1 Feb 2027 a new start can meet none; what stands can meet 150, if not promised to others.",
-    ]);
+    expect(await first.locator(".to-do").textContent()).toBe(
+      `Sowing ${text.wasDue({ day: "155 days ago" })}`,
+    );
+    expect(await first.locator(".warning p").allTextContents()).toEqual(
+      latePlan.steps[0]?.warnings.map(planWarning),
+    );
     expect(await form.shown().locator(".step .mark.late").allTextContents()).toEqual([
-      ...["past", "past", "past"],
+      text.past(),
+      text.past(),
+      text.past(),
     ]);
   });
 
@@ -96,28 +119,24 @@ describe("a plan", () => {
       sidebarPlanOrder: () =>
         ({ ...plan, steps: [{ ...sowing, plants: null, doBy: null }] }) as PlanOrderAnswer,
     });
-    expect(await form.shown().locator(".step").textContent()).toContain(
-      "no number is large enough",
-    );
-    expect(await form.shown().locator(".step").textContent()).toContain("day not known");
+    expect(await form.shown().locator(".step").textContent()).toContain(text.noNumber());
+    expect(await form.shown().locator(".step").textContent()).toContain(text.dayUnknown());
     expect(await form.shown().locator(".first").count()).toBe(0);
   });
 
   it("that is no longer what the form holds says so and can't be kept, until it is again", async () => {
     await form.planned();
     await form.wanted().fill("151");
-    await form.page().getByText("This plan is for what the form held before.").waitFor();
-    expect(await form.button("Add to the orders").isVisible()).toBe(false);
-    expect(await form.button("Make a tab").isVisible()).toBe(false);
+    await form.page().getByText(text.planOutdated()).waitFor();
+    expect(await form.button(text.addOrder()).isVisible()).toBe(false);
+    expect(await form.button(text.makeTab()).isVisible()).toBe(false);
     await form.wanted().fill("150");
-    expect(await form.button("Add to the orders").isVisible()).toBe(true);
-    await form.page().getByLabel("Method").selectOption("Mango seedlings");
-    expect(await form.button("Make a tab").isVisible()).toBe(false);
-    await form.button("Plan").click();
-    await form.button("Make a tab").waitFor();
-    expect(await form.page().getByText("This plan is for what the form held before.").count()).toBe(
-      0,
-    );
+    expect(await form.button(text.addOrder()).isVisible()).toBe(true);
+    await form.page().getByLabel(text.method()).selectOption("Mango seedlings");
+    expect(await form.button(text.makeTab()).isVisible()).toBe(false);
+    await form.button(text.plan()).click();
+    await form.button(text.makeTab()).waitFor();
+    expect(await form.page().getByText(text.planOutdated()).count()).toBe(0);
   });
 
   it("disables form and buttons while it is worked out", async () => {
@@ -132,11 +151,11 @@ describe("a plan", () => {
         });
       },
     });
-    await form.button("Plan").click();
+    await form.button(text.plan()).click();
     await expect.poll(() => plans).toBe(2);
-    expect(await form.button("Plan").isDisabled()).toBe(true);
-    expect(await form.button("Add to the orders").isDisabled()).toBe(true);
-    await form.page().getByText("Planning the order …").waitFor();
+    expect(await form.button(text.plan()).isDisabled()).toBe(true);
+    expect(await form.button(text.addOrder()).isDisabled()).toBe(true);
+    await form.page().getByText(text.planning()).waitFor();
     letGo(plan);
     await form.settled();
   });

@@ -1,5 +1,9 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import * as headers from "../../src/sentences/made/order-columns";
+import * as text from "../../src/sentences/made/orders-page";
+import { ofTen } from "../../src/sidebar/orders/chance-words";
+import { orderAction } from "../../src/wording/orders";
 import { axeViolations } from "./axe-violations";
 import { expectGolden, markupOf } from "./golden";
 import type { OpenSidebar } from "./open-sidebar";
@@ -17,6 +21,11 @@ async function open(answers: Answers = {}): Promise<void> {
   await sidebar.section("Orders");
 }
 const order = (name: string) => page.getByRole("article").filter({ hasText: name });
+const toDo = (name: string) => {
+  const action = orders.orders.find((one) => one.order === name)?.whatToDo;
+  const words = action === undefined ? "" : orderAction(action);
+  return words.charAt(0).toUpperCase() + words.slice(1);
+};
 const panel = () => page.locator("#section-orders");
 const focused = () => page.evaluate(() => document.activeElement?.textContent ?? "");
 const reads = () => sidebar.asked.filter(({ name }) => name === "sidebarOrders").length;
@@ -25,8 +34,9 @@ describe("the outlook of the orders", () => {
   it("says first how many need something done, and shows those by day before the ones that are fine", async () => {
     await open();
     expect(await panel().locator("h2, h2 ~ p").allTextContents()).toEqual([
-      ...["Orders", "5 of 8 orders need something done."],
-      "From the tab Orders, as of 25 Nov 2026.",
+      text.title(),
+      text.pressing({ pressing: 5, all: 8 }),
+      text.fromTab({ tab: "Orders", asOf: "25 Nov 2026" }),
     ]);
     expect(await panel().locator(".order h4").allTextContents()).toEqual([
       "O-03 · Growers' table C",
@@ -39,27 +49,31 @@ describe("the outlook of the orders", () => {
       "O-08 · Order desk D",
     ]);
     expect(await panel().locator("h3").allTextContents()).toEqual([
-      ...["Plan a new order", "Something to do 5", "Fine 3"],
+      text.planNew(),
+      `${text.somethingToDo()} 5`,
+      `${text.fine()} 3`,
     ]);
-    expect(await panel().locator(".note").textContent()).toContain("row 12 (Wanted is blank)");
+    expect(await panel().locator(".note").textContent()).toContain(orders.remark);
   });
 
   it("says of an order what to do, how many of what by when, and the chance in words", async () => {
     await open();
-    expect(await order("O-11").locator(".to-do").textContent()).toBe(
-      "Graft 52 more of Ellowen by 11 Apr 2027",
-    );
+    expect(await order("O-11").locator(".to-do").textContent()).toBe(toDo("O-11"));
     const words = await order("O-11").textContent();
-    expect(words).toContain("Ellowen · 460 of 500 still to deliver");
-    expect(words).toContain("by 15 Aug 2027, in 263 days");
-    expect(words).toContain("Full by then rather likely: 75 of 100");
-    expect(await order("O-03").textContent()).toMatch(
-      /120 of 180 still to deliver.*was due 20 Nov 2026.*no, late by 5 days/,
+    expect(words).toContain(`Ellowen · ${text.stillToDeliver({ left: 460, wanted: 500 })}`);
+    expect(words).toContain(text.byAway({ by: "15 Aug 2027", away: "in 263 days" }));
+    expect(words).toContain(
+      `${text.fullByThen()} ${text.of100({ word: text.ratherLikely(), chance: 75 })}`,
     );
-    expect(await order("O-10").textContent()).toMatch(/60 delivered.*all delivered/);
+    expect(await order("O-03").textContent()).toContain(
+      text.stillToDeliver({ left: 120, wanted: 180 }) +
+        text.wasDue({ day: "20 Nov 2026" }) +
+        `${text.fullByThen()} ${text.lateBy({ days: 5 })}`,
+    );
+    expect(await order("O-10").textContent()).toContain(text.allDelivered());
     // The group says that they are fine; a chance that never failed is still none that is sure.
     expect(await order("O-06").locator(".to-do").count()).toBe(0);
-    expect(await order("O-06").textContent()).toContain("almost sure: over 99 of 100");
+    expect(await order("O-06").textContent()).toContain(text.over99({ word: text.almostSure() }));
   });
 
   it("opens an order to show what is set aside, what is short and when it is full", async () => {
@@ -67,14 +81,18 @@ describe("the outlook of the orders", () => {
     await order("O-07").locator("summary").click();
     await order("O-07").locator(".pairs").waitFor();
     expect(await order("O-07").locator(".pairs > *").allTextContents()).toEqual([
-      ...["Likely set aside", "260 of 260", "Short by at most", "24 plants"],
-      ...["Full by", "4 Mar 2027"],
+      headers.likely(),
+      text.likelyOf({ likely: 260, left: 260 }),
+      text.shortBy(),
+      text.shortPlants({ plants: 24 }),
+      headers.fullBy(),
+      "4 Mar 2027",
     ]);
     expect(await order("O-07").locator(".behind").textContent()).toContain(
-      "The last two hold in 8 of 10 cases.",
+      text.lastTwoHold({ cases: ofTen(0.8) }),
     );
     await order("O-09").locator("summary").click();
-    await order("O-09").getByText("too few plants for it").waitFor();
+    await order("O-09").getByText(text.neverFull()).waitFor();
   });
 
   it("is read anew whenever the section is chosen, and on demand", async () => {
@@ -82,14 +100,14 @@ describe("the outlook of the orders", () => {
     await sidebar.section("Today");
     await sidebar.section("Orders");
     expect(reads()).toBe(2);
-    await panel().getByRole("button", { name: "Read again" }).click();
+    await panel().getByRole("button", { name: text.readAgain() }).click();
     await expect.poll(reads).toBe(3);
   });
 
   it("says that there are no open orders", async () => {
     await open({ sidebarOrders: () => ({ ...orders, orders: [], remark: null }) });
-    expect(await panel().textContent()).toContain("No open orders.");
-    expect(await panel().locator("h3").allTextContents()).toEqual(["Plan a new order"]);
+    expect(await panel().textContent()).toContain(text.noOrders());
+    expect(await panel().locator("h3").allTextContents()).toEqual([text.planNew()]);
   });
 
   it("folds those that are fine where there are many, and shows a long list by and by", async () => {
@@ -103,11 +121,11 @@ describe("the outlook of the orders", () => {
         orders: many.map((one, at) => ({ ...one, isFine: at >= 100 })),
       }),
     });
-    expect(await panel().textContent()).toContain("100 of 300 orders need something done.");
+    expect(await panel().textContent()).toContain(text.pressing({ pressing: 100, all: 300 }));
     expect(await page.getByRole("article").count()).toBe(40);
     await page.getByRole("button", { name: "Show 40 more of 60" }).click();
     expect(await page.getByRole("article").count()).toBe(80);
-    await page.getByText("Fine 200").click();
+    await page.getByText(`${text.fine()} 200`).click();
     await order("N-100").waitFor();
   });
 
@@ -120,11 +138,11 @@ describe("the outlook of the orders", () => {
       },
     });
     fails = true;
-    await panel().getByRole("button", { name: "Read again" }).click();
+    await panel().getByRole("button", { name: text.readAgain() }).click();
     await page.getByText("orders row 3, By, is still loading").waitFor();
     expect(await order("O-11").count()).toBe(1);
     fails = false;
-    await panel().getByRole("button", { name: "Read again" }).click();
+    await panel().getByRole("button", { name: text.readAgain() }).click();
     await expect.poll(() => page.locator(".status").getAttribute("data-kind")).toBe("idle");
   });
 });
@@ -139,17 +157,15 @@ describe("without a tab of orders", () => {
         return { tab: "Orders" };
       },
     });
-    expect(await panel().textContent()).toContain(
-      "a row an order and the columns Order, Customer, Variety, Wanted, By, Delivered and Closed.",
-    );
+    expect(await panel().textContent()).toContain(text.keepOrders({ columns: orders.orderHeader }));
     expect(await axeViolations(page)).toEqual([]);
     expectGolden("orders-none", await markupOf(page, "#section-orders"));
-    await page.getByRole("button", { name: "Make an Orders tab" }).press("Enter");
-    await page.getByText("Made the tab Orders: write a row an order").waitFor();
-    expect(await panel().textContent()).toContain("No open orders.");
-    expect(await focused()).toMatch(/^OrdersNo open orders\./);
-    expect(await page.getByRole("button", { name: "Make an Orders tab" }).count()).toBe(0);
+    await page.getByRole("button", { name: text.makeOrders() }).press("Enter");
+    await page.getByText(text.madeOrders({ tab: "Orders" })).waitFor();
+    expect(await panel().textContent()).toContain(text.noOrders());
+    expect(await focused()).toContain(`${text.title()}${text.noOrders()}`);
+    expect(await page.getByRole("button", { name: text.makeOrders() }).count()).toBe(0);
     await page.keyboard.press("Tab");
-    expect(await focused()).toBe("Plan a new order");
+    expect(await focused()).toBe(text.planNew());
   });
 });

@@ -2,7 +2,7 @@ import type { CivilDay } from "../../core";
 import { foldName } from "../../core/names/fold-name";
 import { askedOf } from "../../core/orders/draw-fillings";
 import type { Order } from "../../core/orders/order";
-import { orderOutlooks } from "../../core/orders/outlook-answer";
+import { orderOutlooks } from "../../core/orders/order-outlooks";
 import { type Asked, setAside } from "../../core/orders/set-aside";
 import { chanceOf } from "../calibration/chance";
 import type { SimulatedBatch } from "../calibration/nursery-history";
@@ -30,7 +30,7 @@ export function statedChances(days: readonly CheckedDay[]): readonly StatedChanc
     });
     const open = inventedOrders(checked, chanceOf(history.truth.seed, 12, day));
     const filled = trulyFilled(rows, open, nursery.asOf);
-    const orders = { open, rows: [], remark: null };
+    const orders = { open, rows: [], remarks: [] };
     return orderOutlooks({ ...nursery, orders, assurance: ASSURANCE }).map(({ chance }, index) => ({
       stated: chance,
       filled: filled[index] === true,

@@ -1,5 +1,5 @@
 import { cellText, type Grid } from "../cells/cell";
-import { quoted } from "../cells/quoted";
+import { shortened } from "../cells/quoted";
 import { type CivilDay, daysLater } from "../dates/civil-day";
 import { firstDayOf, type Month, monthOf } from "../dates/month";
 import { monthOfWord } from "../dates/month-words";
@@ -52,7 +52,7 @@ export function readMonths(text: string): ReadonlySet<number> | null {
  * crop or method, or a place.
  *
  * @returns null when the table speaks of other methods only
- * @throws InputError "argument-unreadable" when no months are found, or those of several places
+ * @throws InputError "no-harvest-months" | "several-harvests"
  */
 export function readHarvestMonths(
   grid: Grid,
@@ -61,10 +61,8 @@ export function readHarvestMonths(
 ): HarvestMonths | null {
   const lines = harvestLines(grid);
   if (lines.length === 0) {
-    throw new InputError(
-      "argument-unreadable",
-      `harvest must hold months such as "Oct-Mar, May-Aug"; found ${quoted(cellText(grid.at(0, 0)))}`,
-    );
+    const found = shortened(cellText(grid.at(0, 0)));
+    throw new InputError({ code: "no-harvest-months", found });
   }
   const others = timetable.methods.filter((one) => one !== method);
   const named = lines.filter(({ names }) => names.some((name) => isOf(name, method)));
@@ -75,10 +73,7 @@ export function readHarvestMonths(
   if (chosen.length === 0) return null;
   const places = new Set(chosen.map(({ names }) => names.join(" ")));
   if (places.size > 1) {
-    throw new InputError(
-      "argument-unreadable",
-      `harvest holds ${places.size} places or crops; give the rows of yours alone`,
-    );
+    throw new InputError({ code: "several-harvests", places: places.size });
   }
   return {
     written: [...new Set(chosen.map(({ written }) => written))].join(", "),

@@ -19,9 +19,9 @@ export function addUp(amounts: readonly Amount[]): readonly Amount[] {
   return [...sums.values()];
 }
 
-/** Amounts as a person buys them: metres from 10 m on, litres from 1 l on. @example "wrap strip 57.2 m; bag 150" */
-export function amountsText(amounts: readonly Amount[]): string {
-  return amounts.map(amountText).join("; ");
+/** Amounts as a person buys them, to tenths: metres from 10 m on, litres from 1 l on. */
+export function bought(amounts: readonly Amount[]): readonly Amount[] {
+  return amounts.map(inLargerUnit);
 }
 
 /** Units that are said in a larger one: how many make one, and from how many on. */
@@ -32,13 +32,12 @@ const LARGER: Readonly<Record<string, readonly [unit: string, times: number, fro
   g: ["kg", 1000, 1000],
 };
 
-function amountText({ item, amount, unit }: Amount): string {
+function inLargerUnit({ item, amount, unit }: Amount): Amount {
   const [larger, times, from] = LARGER[unit] ?? [unit, 1, 0];
   const inUnit = amount >= from ? amount / times : amount;
-  const saidUnit = amount >= from ? larger : unit;
   // Rounded up, so that nothing runs short for a decimal.
   const rounded = Math.ceil(inUnit * 10 - 1e-6) / 10;
-  return `${item} ${rounded}${saidUnit === "" ? "" : ` ${saidUnit}`}`;
+  return { item, amount: rounded, unit: amount >= from ? larger : unit };
 }
 
 function wholePieces(one: Amount): Amount {

@@ -3,10 +3,11 @@ import type { CivilDay } from "../dates/civil-day";
 import { foldName } from "../names/fold-name";
 import { wordPattern } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
+import type { OrdersRemark } from "./order-remark";
 
 /** An open order as its row says it. */
 export interface Order {
-  /** The order's name, else the customer's, else "(no name)". */
+  /** The order's name, else the customer's; empty where the row names neither. */
   readonly name: string;
   /** Empty where none is named. */
   readonly customer: string;
@@ -25,8 +26,8 @@ export interface Orders {
   readonly open: readonly Order[];
   /** Rows that hold an order, open or closed, from 1 at the top of the table. */
   readonly rows: readonly number[];
-  /** What could not be used or is read in a way of its own; null when nothing. */
-  readonly remark: string | null;
+  /** What could not be used or is read in a way of its own. */
+  readonly remarks: readonly OrdersRemark[];
 }
 
 /** Words between varieties of which any will do, which a split keeps. */

@@ -1,20 +1,31 @@
+import type { Kinds } from "../answer";
 import { shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
-import { sentenceDay } from "../dates/day-text";
 import { foldName } from "../names/fold-name";
 import { timetableForecaster } from "../projection/forecaster";
 import { project } from "../projection/project";
-import { leftOutRemark, type Records } from "../records/records";
+import { type LeftOut, leftOut } from "../records/left-out";
+import type { Records } from "../records/records";
 import { methodOrRefuse } from "../timetable/method-of-batch";
 import type { Method, Timetable } from "../timetable/timetable";
 import { wordSet } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import { knownVarieties } from "./draw-fillings";
 import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
-import { addUp, amountsText, needsFor } from "./needs-for";
+import { type Amount, addUp, bought, needsFor } from "./needs-for";
 import { firstVariety, varietiesOf } from "./order";
+import type { PlanFact, PlanWarning } from "./order-remark";
 import { type OrderPlan, type PlannedStep, planOrder } from "./plan-order";
 import { promiseFromStanding } from "./promise-from-standing";
+
+/** The columns of a step's row. */
+export const PLAN_COLUMNS = {
+  step: "text",
+  doBy: "day",
+  plants: "count",
+  needs: "text",
+  remarks: "text",
+} as const satisfies Kinds;
 
 export interface PlanQuestion {
   /** Plants, whole number, 1 or more. */
@@ -37,19 +48,17 @@ export interface PlanQuestion {
 export interface PlannedOrder {
   readonly method: Method;
   readonly steps: readonly PlannedOrderLine[];
-  /** The needs of all steps together; empty where none are known. */
-  readonly needs: string;
-  /** What in the records could not be used; null where all was. */
-  readonly remark: string | null;
+  /** The needs of all steps together; none where none are known. */
+  readonly needs: readonly Amount[];
+  /** What in the records could not be used. */
+  readonly remarks: readonly LeftOut[];
 }
 
-/** A step of the plan with what it needs and what there is to say of it; empty where nothing. */
+/** A step of the plan with what it needs and what there is to say of it. */
 export interface PlannedOrderLine extends Pick<PlannedStep, "step" | "doBy" | "plants"> {
-  readonly needs: string;
-  /** Sentences that only say how a number came about. */
-  readonly facts: readonly string[];
-  /** Sentences that ask for care. */
-  readonly warnings: readonly string[];
+  readonly needs: readonly Amount[];
+  readonly facts: readonly PlanFact[];
+  readonly warnings: readonly PlanWarning[];
   /** Whether its day lies before the day it is planned on. */
   readonly isPast: boolean;
 }
@@ -88,30 +97,30 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
       step,
       doBy,
       plants,
-      needs: plants === null ? "" : amountsText(needsOf(planned)),
+      needs: plants === null ? [] : bought(needsOf(planned)),
       facts: [
         ...sizeFact(planned, plan.plantChance),
         ...(index === last ? [chanceFact(plan)] : []),
-      ].map(sentence),
+      ],
       warnings: [
-        ...(plants === null ? ["No start is large enough to be so sure of it"] : []),
+        ...(plants === null ? [{ code: "no-start-large-enough" } as const] : []),
         ...(isStart && varieties.length > 1
-          ? [`Planned for ${shortened(variety)}, the first of those that will do`]
+          ? [{ code: "first-variety", variety: shortened(variety) } as const]
           : []),
         ...(isStart && isUnknown
-          ? [`The records have no batch of ${shortened(variety)}: planned as for any variety`]
+          ? [{ code: "unknown-variety", variety: shortened(variety) } as const]
           : []),
         ...(isStart && harvest !== null ? harvestWarning(planned, harvest) : []),
         ...(isStart ? pastWarnings(plan, question, { asOf, standing }) : pastDay(planned, asOf)),
-      ].map(sentence),
+      ],
       isPast: asOf !== null && doBy !== null && doBy < asOf,
     };
   });
   return {
     method,
     steps,
-    needs: amountsText(addUp(plan.steps.flatMap(needsOf))),
-    remark: records === null ? null : leftOutRemark(records),
+    needs: bought(addUp(plan.steps.flatMap(needsOf))),
+    remarks: records === null ? [] : leftOut(records),
   };
 }
 
@@ -128,63 +137,55 @@ function needsOf({ step, plants }: PlannedStep) {
   return needsFor(step.needs, plants ?? 0);
 }
 
-function sentence(text: string): string {
-  return `${text}.`;
-}
-
-function sizeFact({ plants, plainly }: PlannedStep, chance: number): readonly string[] {
+function sizeFact({ plants, plainly }: PlannedStep, chance: number): readonly PlanFact[] {
   if (plants === null || plainly === null) return [];
   const more = plants - plainly;
-  const plain = `Plain division by what is kept: ${plainly}`;
-  return [more === 0 ? plain : `${plain}; ${more} more to have enough in ${of100(chance)}`];
+  if (more === 0) return [{ code: "plain-division", plants: plainly }];
+  return [{ code: "more-than-plain", plants: plainly, more, chance }];
 }
 
 /** Words in what a step needs that say it takes seed. */
 const SEED_ITEMS = wordSet((words) => words.seedItems);
 
-function harvestWarning({ step, doBy }: PlannedStep, harvest: HarvestMonths): readonly string[] {
+function harvestWarning(
+  { step, doBy }: PlannedStep,
+  harvest: HarvestMonths,
+): readonly PlanWarning[] {
   const takesSeed = step.needs.some(({ item }) =>
     normalText(item)
       .split(" ")
       .some((word) => SEED_ITEMS.has(word)),
   );
   if (!takesSeed || doBy === null || isHarvestDay(harvest, doBy)) return [];
-  const before = sentenceDay(lastHarvestDayBefore(harvest, doBy));
-  return [
-    `Seed would be taken outside the harvest months (${harvest.written}); the last day inside is ${before}`,
-  ];
+  const last = lastHarvestDayBefore(harvest, doBy);
+  return [{ code: "outside-harvest", months: shortened(harvest.written), last }];
 }
 
 function pastWarnings(
   { past, steps }: OrderPlan,
   { wanted, readyBy }: PlanQuestion,
   { asOf, standing }: { readonly asOf: CivilDay | null; readonly standing: number | null },
-): readonly string[] {
+): readonly PlanWarning[] {
   const startBy = steps.find(({ onLine }) => onLine)?.doBy ?? null;
   if (past === null || asOf === null || startBy === null) return [];
-  const earliest = `Started on ${sentenceDay(asOf)}, ${wanted} can be met by ${sentenceDay(past.earliest)}`;
-  if (readyBy < asOf) return ["The day asked for is past", earliest];
-  const by = sentenceDay(readyBy);
-  const late = `Too late: the start was due by ${sentenceDay(startBy)}`;
-  const number =
-    past.stillEnough !== null
-      ? `By ${by} all ${wanted} can still be met from a larger start of ${past.stillEnough}`
+  const { earliest, stillEnough } = past;
+  const startedNow = { code: "started-now", asOf, wanted, earliest } as const;
+  if (readyBy < asOf) return [{ code: "asked-day-past" }, startedNow];
+  return [
+    { code: "start-was-due", day: startBy },
+    startedNow,
+    stillEnough !== null
+      ? { code: "larger-start", by: readyBy, wanted, start: stillEnough }
       : standing === null
-        ? `By ${by} a new start can meet none`
-        : `By ${by} a new start can meet none; what stands can meet ${Math.min(wanted, standing)}, if not promised to others`;
-  return [late, earliest, number];
+        ? { code: "new-start-none", by: readyBy }
+        : { code: "standing-can", by: readyBy, plants: Math.min(wanted, standing) },
+  ];
 }
 
-function pastDay({ doBy, onLine }: PlannedStep, asOf: CivilDay | null): readonly string[] {
-  return asOf !== null && doBy !== null && onLine && doBy < asOf ? ["The day is past"] : [];
+function pastDay({ doBy, onLine }: PlannedStep, asOf: CivilDay | null): readonly PlanWarning[] {
+  return asOf !== null && doBy !== null && onLine && doBy < asOf ? [{ code: "day-past" }] : [];
 }
 
-function chanceFact({ plantChance, dayChance }: OrderPlan): string {
-  return `Both together in ${of100(plantChance * dayChance)}: enough plants in ${of100(plantChance)}, ready by the day in ${of100(dayChance)}`;
-}
-
-function of100(chance: number): string {
-  const rounded = Math.round(chance * 1000) / 10;
-  // 99.99 of 100 must not be said to be all.
-  return `${chance < 1 && rounded === 100 ? 99.9 : rounded} of 100`;
+function chanceFact({ plantChance, dayChance }: OrderPlan): PlanFact {
+  return { code: "chances", ofPlants: plantChance, ofDays: dayChance };
 }

@@ -1,6 +1,6 @@
 import { cellText, type Grid, isBlank } from "../cells/cell";
 import { type HeadedTable, headedTable } from "../cells/headed-table";
-import { quoted } from "../cells/quoted";
+import { shortened } from "../cells/quoted";
 import { errorShown, isLoading } from "../cells/upstream";
 import { sentenceDay } from "../dates/day-text";
 import { dayColumnReader } from "../dates/read-day-column";
@@ -10,11 +10,8 @@ import { type CellReaders, cellReaders, type ReadingHabits } from "../records/ce
 import type { ColumnMatch } from "../records/match-columns";
 import type { Trouble } from "../records/trouble";
 import type { Order, Orders } from "./order";
-import { ORDER_COLUMN, type OrderField, orderWords } from "./order-columns";
-
-const NO_NAME = "(no name)";
-/** So many rows are said with their reason; of more the row alone. */
-const ROWS_SAID = 10;
+import { type OrderField, orderWords } from "./order-columns";
+import type { OrderRowTroubles, OrdersRemark, OrderTrouble } from "./order-remark";
 
 /** Where the columns of an orders table stand; null where the grid has no header of one. */
 export function orderTable(grid: Grid): HeadedTable<OrderField> | null {
@@ -25,41 +22,44 @@ export function orderTable(grid: Grid): HeadedTable<OrderField> | null {
  * Reads the orders of a nursery. A row without a readable number wanted or day is left out; what
  * can't be read of Delivered or Closed counts as none delivered, and open. Both are said.
  *
- * @throws InputError "no-header"; "not-ready-yet" when a cell that it reads is still loading
+ * @throws InputError "no-orders-header"; "row-not-ready" when a cell that it reads is still loading
  */
 export function readOrders(grid: Grid, habits: ReadingHabits): Orders {
   const table = orderTable(grid);
   if (table === null) {
-    throw new InputError(
-      "no-header",
-      `orders has no header row with Wanted and By in its first ten rows; it starts with ${startOf(grid)}`,
-    );
+    throw new InputError({ code: "no-orders-header", start: startOf(grid) });
   }
   const troubles: Trouble[] = [];
   const read = orderReader({ grid, table, habits, troubles });
   const open: Order[] = [];
-  const notes: string[] = [];
-  const leftOut: string[] = [];
+  const noted: OrderRowTroubles[] = [];
+  const leftOut: OrderRowTroubles[] = [];
   const rows: number[] = [];
   for (const row of table.rows) {
     if (onlyUnticked(grid, row)) continue;
     troubles.length = 0;
     const order = read(row);
-    const reasons = troubles.map(
-      ({ column, trouble, whatHappens }) =>
-        `${column}: ${/^Read as/.test(whatHappens) ? lower(whatHappens) : lower(trouble)}`,
+    const ofCells = troubles.map(
+      (one): OrderTrouble => ({
+        code: "cell-trouble",
+        field: one.column as OrderField,
+        what: reasonText(one),
+      }),
     );
     if (order === "closed") rows.push(row + 1);
-    else if (typeof order === "string") {
-      leftOut.push(`row ${row + 1} (${[...reasons, ...(order === "" ? [] : [order])].join(", ")})`);
-    } else {
+    else if (order === null) leftOut.push({ row: row + 1, troubles: ofCells });
+    else if ("code" in order) leftOut.push({ row: row + 1, troubles: [...ofCells, order] });
+    else {
       open.push(order);
       rows.push(row + 1);
-      if (reasons.length > 0) notes.push(`row ${row + 1} (${reasons.join(", ")})`);
+      if (ofCells.length > 0) noted.push({ row: row + 1, troubles: ofCells });
     }
   }
   open.sort(asServed);
-  return { open, rows, remark: remarkOf(leftOut, notes) };
+  const remarks: OrdersRemark[] = [];
+  if (leftOut.length > 0) remarks.push({ code: "orders-left-out", rows: leftOut });
+  if (noted.length > 0) remarks.push({ code: "orders-noted", rows: noted });
+  return { open, rows, remarks };
 }
 
 /** A column of tick boxes reaches below the last order. */
@@ -71,9 +71,10 @@ function onlyUnticked(grid: Grid, row: number): boolean {
   return true;
 }
 
-type RowRead = Order | "closed" | string;
+/** Null where the troubles of its cells say why it is no order. */
+type RowRead = Order | "closed" | OrderTrouble | null;
 
-/** Reads one row: an order, "closed", or why it is no order ("" where the troubles say it). */
+/** Reads one row: an order, "closed", or why it is no order. */
 function orderReader({
   grid,
   table,
@@ -89,7 +90,7 @@ function orderReader({
   const match = (field: OrderField): ColumnMatch | undefined => {
     const column = table.columnOf[field];
     if (column === undefined) return undefined;
-    return { table: 0, column, header: ORDER_COLUMN[field], target: null, sureness: 4, others: [] };
+    return { table: 0, column, header: field, target: null, sureness: 4, others: [] };
   };
   const days = (field: OrderField) =>
     dayColumnReader(() => table.rows.map((row) => table.cell(row, field)), {
@@ -107,6 +108,8 @@ function orderReader({
     else cells.listReading(row, column, sentenceDay(settled));
     return settled;
   };
+  const blank = (row: number, field: OrderField): OrderTrouble | null =>
+    isBlank(table.cell(row, field)) ? { code: "cell-blank", field } : null;
   return (row) => {
     refuseLoading(table, row);
     if (cells.yes(row, match("closed"), closed.read)) return "closed";
@@ -116,13 +119,13 @@ function orderReader({
     const variety = table.cell(row, "variety");
     // An order whose variety shows an error must not pass for one that takes any.
     const shown = errorShown(variety);
-    if (shown !== null) return `Variety shows ${shown}`;
-    if (wanted === null) return isBlank(table.cell(row, "wanted")) ? "Wanted is blank" : "";
-    if (wanted === 0) return "Wanted is 0";
-    if (typeof day !== "number") return isBlank(table.cell(row, "by")) ? "By is blank" : "";
+    if (shown !== null) return { code: "cell-shows", field: "variety", shown };
+    if (wanted === null) return blank(row, "wanted");
+    if (wanted === 0) return { code: "none-wanted" };
+    if (typeof day !== "number") return blank(row, "by");
     const customer = cells.text(row, match("customer"));
     return {
-      name: cells.text(row, match("order")) || customer || NO_NAME,
+      name: cells.text(row, match("order")) || customer,
       customer,
       variety: cellText(variety),
       wanted,
@@ -135,10 +138,12 @@ function orderReader({
 function refuseLoading(table: HeadedTable<OrderField>, row: number): void {
   for (const field of Object.keys(table.columnOf) as OrderField[]) {
     if (isLoading(table.cell(row, field))) {
-      throw new InputError(
-        "not-ready-yet",
-        `orders row ${row + 1}, ${ORDER_COLUMN[field]}, is still loading`,
-      );
+      throw new InputError({
+        code: "row-not-ready",
+        argument: "orders",
+        row: row + 1,
+        shown: null,
+      });
     }
   }
 }
@@ -152,27 +157,13 @@ function asServed(a: Order, b: Order): number {
   return one < other ? -1 : one > other ? 1 : 0;
 }
 
-function remarkOf(leftOut: readonly string[], notes: readonly string[]): string | null {
-  const sentences: string[] = [];
-  if (leftOut.length > 0) {
-    sentences.push(
-      `${leftOut.length} ${leftOut.length === 1 ? "row" : "rows"} of orders left out: ${list(leftOut)}`,
-    );
-  }
-  if (notes.length > 0) sentences.push(`Orders used, but not all of their cells: ${list(notes)}`);
-  return sentences.length === 0 ? null : sentences.join(". ");
-}
-
-function list(rows: readonly string[]): string {
-  const short = rows.slice(ROWS_SAID).map((row) => row.replace(/ \(.*$/s, ""));
-  return [...rows.slice(0, ROWS_SAID), ...short].join("; ");
-}
-
-function lower(text: string): string {
+/** What is amiss in a cell, in words until records answer with codes. */
+function reasonText({ trouble, whatHappens }: Trouble): string {
+  const text = /^Read as/.test(whatHappens) ? whatHappens : trouble;
   return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
-function startOf(grid: Grid): string {
+function startOf(grid: Grid): string | null {
   const cell = grid.at(0, 0);
-  return isBlank(cell) ? "a blank cell" : (errorShown(cell) ?? quoted(cellText(cell)));
+  return isBlank(cell) ? null : (errorShown(cell) ?? shortened(cellText(cell)));
 }

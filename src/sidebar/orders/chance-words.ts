@@ -1,12 +1,14 @@
+import * as text from "../../sentences/made/orders-page";
+
 /** Words for how many of 100 at least, the surest first. */
-const WORDS: readonly (readonly [least: number, word: string])[] = [
-  [95, "almost sure"],
-  [80, "likely"],
-  [60, "rather likely"],
-  [40, "even chance"],
-  [20, "rather unlikely"],
-  [5, "unlikely"],
-  [0, "hardly"],
+const WORDS: readonly (readonly [least: number, word: () => string])[] = [
+  [95, text.almostSure],
+  [80, text.likely],
+  [60, text.ratherLikely],
+  [40, text.evenChance],
+  [20, text.ratherUnlikely],
+  [5, text.unlikely],
+  [0, text.hardly],
 ];
 
 /**
@@ -18,9 +20,9 @@ const WORDS: readonly (readonly [least: number, word: string])[] = [
  */
 export function chanceWords(chance: number): string {
   const of100 = Math.round(100 * chance);
-  const word = WORDS.find(([least]) => of100 >= least)?.[1] ?? "hardly";
-  if (of100 <= 0) return `${word}: under 1 of 100`;
-  return of100 >= 100 ? `${word}: over 99 of 100` : `${word}: ${of100} of 100`;
+  const word = (WORDS.find(([least]) => of100 >= least)?.[1] ?? text.hardly)();
+  if (of100 <= 0) return text.under1({ word });
+  return of100 >= 100 ? text.over99({ word }) : text.of100({ word, chance: of100 });
 }
 
 /**
@@ -31,5 +33,5 @@ export function chanceWords(chance: number): string {
  */
 export function ofTen(share: number): string {
   const tenths = Number((10 * share).toPrecision(3));
-  return tenths >= 10 ? "over 9.9 of 10" : `${tenths} of 10`;
+  return text.ofTen({ tenths: tenths >= 10 ? text.over99Tenths() : String(tenths) });
 }

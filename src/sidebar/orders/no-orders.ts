@@ -1,6 +1,7 @@
+import * as text from "../../sentences/made/orders-page";
 import { actionButton } from "../controls/action-button";
-import { listed } from "../controls/count-words";
 import { element } from "../controls/element";
+import { sentenceNodes } from "../controls/sentence-nodes";
 import { userText } from "../controls/user-text";
 import type { SidebarContext } from "../section";
 
@@ -16,26 +17,20 @@ export interface NoOrdersOptions {
 export function noOrders({ context, columns, onMade }: NoOrdersOptions): HTMLElement {
   const { call, status } = context;
   const make = actionButton({
-    label: "Make an Orders tab",
+    label: text.makeOrders(),
     kind: "main",
     status,
-    doing: "Making the tab",
+    doing: text.makingTab(),
     work: async () => {
       const { tab } = await call("sidebarMakeOrders", null);
       await onMade();
-      status.say("Made the tab ", userText(tab), ": write a row an order, or plan one here.");
+      status.say(...sentenceNodes(text.madeOrders, { tab: userText(tab) }));
     },
   });
   return element(
     "div",
     {},
-    element(
-      "p",
-      {},
-      "To see what becomes of your orders, keep them in a tab with a row an order and the columns ",
-      userText(listed(columns)),
-      ".",
-    ),
+    element("p", {}, text.keepOrders({ columns })),
     element("div", { class: "buttons" }, make),
   );
 }

@@ -1,5 +1,7 @@
+import * as header from "../../sentences/made/order-columns";
+import * as text from "../../sentences/made/orders-page";
+import { orderAction } from "../../wording/orders";
 import type { OrderRow } from "../../workbook/sidebar-calls";
-import { counted, countText } from "../controls/count-words";
 import { dayText } from "../controls/day-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
@@ -30,14 +32,14 @@ export function orderItem({ order, asOf, assurance }: OrderItemOptions): HTMLEle
     element(
       "p",
       {},
-      variety === "" ? "Any variety" : userText(variety),
+      variety === "" ? text.anyVariety() : userText(variety),
       ` · ${plantsToDeliver(order)}`,
     ),
     element("p", {}, byWords(order, asOf)),
     leftOf(order) === 0
       ? element("p", {}, mark(order, asOf))
       : disclosure({
-          summary: element("span", {}, "Full by then ", mark(order, asOf)),
+          summary: element("span", {}, text.fullByThen(), " ", mark(order, asOf)),
           content: () => standing(order, assurance),
         }),
   );
@@ -52,8 +54,12 @@ function mark(order: OrderRow, asOf: string): HTMLElement {
 /** The line that stands out where something is to be done; nothing where the group says it all. */
 function toDo({ whatToDo, isFine }: OrderRow): HTMLElement | null {
   if (isFine) return null;
-  const words = whatToDo.charAt(0).toUpperCase() + whatToDo.slice(1);
-  return element("p", { class: "to-do" }, wholeText(words));
+  const words = orderAction(whatToDo);
+  return element(
+    "p",
+    { class: "to-do" },
+    wholeText(words.charAt(0).toUpperCase() + words.slice(1)),
+  );
 }
 
 function standing(order: OrderRow, assurance: number): HTMLElement {
@@ -65,10 +71,10 @@ function standing(order: OrderRow, assurance: number): HTMLElement {
     element(
       "dl",
       { class: "pairs" },
-      ...fact("Likely set aside", `${countText(likely)} of ${countText(leftOf(order))}`),
-      ...fact("Short by at most", shortBy === 0 ? "none" : counted(shortBy, "plant", "plants")),
-      ...fact("Full by", fullBy === null ? "too few plants for it" : dayText(fullBy)),
+      ...fact(header.likely(), text.likelyOf({ likely, left: leftOf(order) })),
+      ...fact(text.shortBy(), text.shortPlants({ plants: shortBy })),
+      ...fact(header.fullBy(), fullBy === null ? text.neverFull() : dayText(fullBy)),
     ),
-    element("p", { class: "quiet" }, `The last two hold in ${ofTen(assurance)} cases.`),
+    element("p", { class: "quiet" }, text.lastTwoHold({ cases: ofTen(assurance) })),
   );
 }

@@ -1,5 +1,5 @@
+import * as text from "../../sentences/made/orders-page";
 import type { OrderRow } from "../../workbook/sidebar-calls";
-import { counted, countText } from "../controls/count-words";
 import { awayText, daysBetween, dayText } from "../controls/day-words";
 import { chanceWords } from "./chance-words";
 
@@ -16,33 +16,31 @@ export function daysLate(order: OrderRow, asOf: string): number {
 /** How an order stands. @example standingWords(order, asOf) // "likely: 86 of 100" */
 export function standingWords(order: OrderRow, asOf: string): string {
   const late = daysLate(order, asOf);
-  if (late > 0) return `no, late by ${counted(late, "day", "days")}`;
-  return leftOf(order) === 0 ? "all delivered" : chanceWords(order.chance);
+  if (late > 0) return text.lateBy({ days: late });
+  return leftOf(order) === 0 ? text.allDelivered() : chanceWords(order.chance);
 }
 
 /** @example plantsToDeliver(order) // "120 of 180 still to deliver" */
 export function plantsToDeliver(order: OrderRow): string {
   const left = leftOf(order);
-  if (left === 0) return `${countText(order.wanted)} delivered`;
-  if (order.delivered === 0) return `${counted(order.wanted, "plant", "plants")} to deliver`;
-  return `${countText(left)} of ${countText(order.wanted)} still to deliver`;
+  const { wanted } = order;
+  if (left === 0) return text.delivered({ wanted });
+  return order.delivered === 0 ? text.toDeliver({ wanted }) : text.stillToDeliver({ left, wanted });
 }
 
 /** @example byWords(order, "2026-11-25") // "by 15 Jan 2027, in 51 days" */
 export function byWords(order: OrderRow, asOf: string): string {
-  if (daysLate(order, asOf) > 0) return `was due ${dayText(order.by)}`;
+  if (daysLate(order, asOf) > 0) return text.wasDue({ day: dayText(order.by) });
   const away = awayText(daysBetween(asOf, order.by));
-  return `by ${dayText(order.by)}${away === "" ? "" : `, ${away}`}`;
+  const by = dayText(order.by);
+  return away === "" ? text.by({ by }) : text.byAway({ by, away });
 }
 
 /** The overview. @example tallyWords([fine, other]) // "1 of 2 orders needs something done." */
 export function tallyWords(orders: readonly OrderRow[]): string {
   const pressing = orders.filter(({ isFine }) => !isFine).length;
-  if (orders.length === 0) return "No open orders.";
-  if (orders.length === 1) {
-    return `One open order: ${pressing === 0 ? "it is fine" : "it needs something done"}.`;
-  }
-  if (pressing === 0) return `All ${countText(orders.length)} orders are fine.`;
-  const needs = pressing === 1 ? "needs" : "need";
-  return `${countText(pressing)} of ${countText(orders.length)} orders ${needs} something done.`;
+  const all = orders.length;
+  if (all === 0) return text.noOrders();
+  if (all === 1) return pressing === 0 ? text.oneFine() : text.onePressing();
+  return pressing === 0 ? text.allFine({ all }) : text.pressing({ pressing, all });
 }

@@ -1,6 +1,8 @@
+import * as text from "../../sentences/made/orders-page";
 import type { OrdersAnswer } from "../../workbook/sidebar-calls";
 import { dayText } from "../controls/day-words";
 import { element } from "../controls/element";
+import { sentenceNodes } from "../controls/sentence-nodes";
 import { userText, wholeText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import type { Section, SidebarContext } from "../section";
@@ -12,9 +14,9 @@ import { planPart } from "./plan/plan-part";
 /** What becomes of the open orders, and what to do; a new order planned, kept, and followed in a tab. */
 export function ordersSection(context: SidebarContext): Section {
   const { call, status } = context;
-  const head = element("div", { tabindex: -1 }, element("h2", {}, "Orders"));
+  const head = element("div", { tabindex: -1 }, element("h2", {}, text.title()));
   const list = element("div");
-  const readAgain = element("button", { type: "button", class: "plain" }, "Read again");
+  const readAgain = element("button", { type: "button", class: "plain" }, text.readAgain());
 
   let turns = 0;
 
@@ -28,7 +30,7 @@ export function ordersSection(context: SidebarContext): Section {
   const load = () =>
     whileWorking({
       status,
-      doing: "Working out what becomes of the orders",
+      doing: text.workingOut(),
       controls: [readAgain],
       work: refresh,
     });
@@ -53,16 +55,16 @@ export function ordersSection(context: SidebarContext): Section {
 }
 
 function headOf({ orders, ordersTab, asOf }: OrdersAnswer): HTMLElement[] {
-  if (ordersTab === null) return [element("h2", {}, "Orders")];
+  if (ordersTab === null) return [element("h2", {}, text.title())];
   return [
-    element("h2", {}, "Orders"),
+    element("h2", {}, text.title()),
     element("p", {}, element("strong", {}, tallyWords(orders))),
     element(
       "p",
       { class: "quiet" },
-      "From the tab ",
-      userText(ordersTab),
-      `, as of ${dayText(asOf)}.`,
+      ...sentenceNodes(({ tab }) => text.fromTab({ tab, asOf: dayText(asOf) }), {
+        tab: userText(ordersTab),
+      }),
     ),
   ];
 }

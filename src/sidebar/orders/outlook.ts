@@ -1,3 +1,4 @@
+import * as text from "../../sentences/made/orders-page";
 import type { OrderRow, OrdersAnswer } from "../../workbook/sidebar-calls";
 import { countText } from "../controls/count-words";
 import { disclosure } from "../controls/disclosure";
@@ -25,14 +26,10 @@ export function outlook({ orders, asOf, assurance }: OrdersAnswer): HTMLElement[
       ),
       content: () => longList(rows, (order) => orderItem({ order, asOf, assurance })),
     });
-  const help = element(
-    "p",
-    { class: "quiet" },
-    `An order is fine when its chance to be full by its day is ${ofTen(assurance)} or more.`,
-  );
+  const help = element("p", { class: "quiet" }, text.fineWhen({ chance: ofTen(assurance) }));
   return [
-    ...(pressing.length === 0 ? [] : [group("Something to do", pressing, true)]),
-    ...(fine.length === 0 ? [] : [group("Fine", fine, orders.length <= ORDERS_UNFOLDED)]),
+    ...(pressing.length === 0 ? [] : [group(text.somethingToDo(), pressing, true)]),
+    ...(fine.length === 0 ? [] : [group(text.fine(), fine, orders.length <= ORDERS_UNFOLDED)]),
     ...(orders.length === 0 ? [] : [help]),
   ];
 }

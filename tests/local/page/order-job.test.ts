@@ -1,4 +1,5 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { planNew as planNewTitle } from "../../../src/sentences/made/orders-page";
 import { isChromiumMissing } from "./chromium";
 import { type NurseryPage, openNurseryPage } from "./nursery-page";
 import type { LocalPage } from "./opened-page";
@@ -101,7 +102,7 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
   });
 
   it("plans a new one back from its day, by what this nursery keeps", async () => {
-    await side().getByText("Plan a new order").click();
+    await side().getByText(planNewTitle()).click();
     await planNew({ Variety: "Amberlow", "Plants wanted": "400", "Ready by": "2027-07-31" });
     const steps = await plannedSteps();
     expect(steps.map(([step]) => step)).toEqual(
@@ -195,7 +196,7 @@ describe.skipIf(isChromiumMissing)("an order where no tab holds orders", () => {
   it("is planned, and written into a tab that is made for it", async () => {
     const orders = await nursery.section("Orders");
     expect(await orders.textContent()).toContain("keep them in a tab with a row an order");
-    await orders.getByText("Plan a new order").click();
+    await orders.getByText(planNewTitle()).click();
     await orders.getByLabel("Plants wanted").fill("90");
     await orders.getByLabel("Ready by").fill("2028-01-31");
     await orders.getByRole("button", { name: "Plan", exact: true }).click();

@@ -1,3 +1,4 @@
+import * as text from "../../../sentences/made/orders-page";
 import type { AddOrderRequest, OrdersAnswer } from "../../../workbook/sidebar-calls";
 import { actionButton } from "../../controls/action-button";
 import { element } from "../../controls/element";
@@ -40,11 +41,11 @@ export function orderAdder(options: AddOrderOptions): AddOrder {
   let isTabMade = false;
 
   const button = actionButton({
-    label: "Add to the orders",
+    label: text.addOrder(),
     kind: "main",
     status,
     also,
-    doing: "Writing to the orders",
+    doing: text.writingOrder(),
     work: () => write(entered(), []),
   });
   /** @param sure the questions that were asked and answered already */
@@ -56,7 +57,7 @@ export function orderAdder(options: AddOrderOptions): AddOrder {
     }
     const answer = await call("sidebarAddOrder", { ...order, sure });
     if (answer.written.length === 0 && answer.asked.length === 0) {
-      throw new Error("Nothing was written. Read again: the tab may have changed.");
+      throw new Error(text.nothingWritten());
     }
     if (answer.written.length === 0) {
       const asked = askedList({
@@ -66,7 +67,7 @@ export function orderAdder(options: AddOrderOptions): AddOrder {
         onLeave: () => {
           holder.replaceChildren();
           button.focus();
-          status.say("Nothing was written.");
+          status.say(text.leftUnwritten());
         },
       });
       holder.replaceChildren(asked);
@@ -81,29 +82,29 @@ export function orderAdder(options: AddOrderOptions): AddOrder {
     onNamed(name);
     const onTakenBack = () => {
       button.hidden = false;
-      return readAnew("The order is taken back. ");
+      return readAnew(text.takenBack());
     };
-    const what = name || "a new order";
+    const what = name || text.aNewOrder();
     const notice = writtenNotice({
       context,
-      title: "Added to the orders",
+      title: text.addedTitle(),
       what,
       answer,
       onTakenBack,
     });
     onDone(notice);
     notice.focus();
-    await readAnew("The order is written. ");
-    status.say("Added to the orders.");
+    await readAnew(text.written());
+    status.say(text.added());
   };
   /** The list behind stands as it was until then: the page says that it is still at work. */
   const readAnew = async (done: string) => {
-    const end = status.working("Working out what becomes of the orders");
+    const end = status.working(text.workingOut());
     try {
       await onWritten();
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error);
-      throw new Error(`The outlook could not be read anew: ${why} ${done}`.trim());
+      throw new Error(text.notReadAgain({ why, done }));
     } finally {
       end();
     }

@@ -1,4 +1,4 @@
-import { countText } from "../../controls/count-words";
+import * as text from "../../../sentences/made/orders-page";
 import { dayText } from "../../controls/day-words";
 
 /** More than any nursery is asked for; a number above has too many noughts. */
@@ -15,11 +15,10 @@ export interface FieldTyped {
 
 /** What is wrong with the number of plants wanted; null when nothing. */
 export function wantedTrouble({ value, badInput }: FieldTyped): string | null {
-  if (value === "" && !badInput) return "Say how many plants are wanted.";
+  if (value === "" && !badInput) return text.sayWanted();
   const wanted = Number(value);
-  if (badInput || !Number.isInteger(wanted) || wanted < 1) return "A whole number, 1 or more.";
-  if (wanted > MOST_WANTED)
-    return `More than ${countText(MOST_WANTED)}: is a nought too many there?`;
+  if (badInput || !Number.isInteger(wanted) || wanted < 1) return text.wholeNumber();
+  if (wanted > MOST_WANTED) return text.tooManyZeros({ most: MOST_WANTED });
   return null;
 }
 
@@ -29,11 +28,11 @@ export function wantedTrouble({ value, badInput }: FieldTyped): string | null {
  * @param asOf ISO text; null when not known
  */
 export function byTrouble({ value, badInput }: FieldTyped, asOf: string | null): string | null {
-  if (badInput) return "The day is not complete: day, month and year.";
-  if (value === "") return "Say by which day they are to be ready.";
-  if (!/^\d{4}-\d\d-\d\d$/.test(value)) return "Is the year right?";
+  if (badInput) return text.dayIncomplete();
+  if (value === "") return text.sayBy();
+  if (!/^\d{4}-\d\d-\d\d$/.test(value)) return text.yearRight();
   if (asOf === null) return null;
-  if (value < asOf) return `That day is past: today counts as ${dayText(asOf)}.`;
+  if (value < asOf) return text.dayIsPast({ asOf: dayText(asOf) });
   const years = Number(value.slice(0, 4)) - Number(asOf.slice(0, 4));
-  return years > MOST_YEARS_AHEAD ? "Is the year right?" : null;
+  return years > MOST_YEARS_AHEAD ? text.yearRight() : null;
 }

@@ -1,7 +1,9 @@
+import * as text from "../../../sentences/made/orders-page";
 import type { OrdersAnswer, PlanOrderRequest } from "../../../workbook/sidebar-calls";
 import { actionButton } from "../../controls/action-button";
 import { element } from "../../controls/element";
 import { field } from "../../controls/field";
+import { sentenceNodes } from "../../controls/sentence-nodes";
 import { userText } from "../../controls/user-text";
 import type { Control } from "../../controls/while-working";
 import type { SidebarContext } from "../../section";
@@ -33,15 +35,11 @@ export interface KeepPlan {
 export function keepPlan(options: KeepPlanOptions): KeepPlan {
   const { context, request, known, fields, onDone, onWritten } = options;
   const { call, status } = context;
-  const text = { type: "text", autocomplete: "off", maxlength: 200 };
-  const order = element("input", text);
-  const customer = element("input", text);
-  const noTab = element(
-    "p",
-    { class: "quiet" },
-    "The tab Orders is made first: there is none yet.",
-  );
-  const held = element("fieldset", {}, element("legend", {}, "Keep this plan"));
+  const entry = { type: "text", autocomplete: "off", maxlength: 200 };
+  const order = element("input", entry);
+  const customer = element("input", entry);
+  const noTab = element("p", { class: "quiet" }, text.tabMadeFirst());
+  const held = element("fieldset", {}, element("legend", {}, text.keepPlan()));
   const also = [held, fields];
   const { variety, wanted, by } = request;
   const adding = orderAdder({
@@ -62,20 +60,20 @@ export function keepPlan(options: KeepPlanOptions): KeepPlan {
     },
   });
   const makeTab = actionButton({
-    label: "Make a tab",
+    label: text.makeTab(),
     status,
     also,
-    doing: "Making the tab",
+    doing: text.makingTab(),
     work: async () => {
       const { tab } = await call("sidebarOrderTab", { ...request, order: order.value.trim() });
-      const made = [element("strong", {}, "Made the tab: "), userText(tab)];
+      const made = [element("strong", {}, text.madeTabTitle()), " ", userText(tab)];
       onDone(element("p", { class: "written" }, ...made));
-      status.say("Made the tab ", userText(tab), ".");
+      status.say(...sentenceNodes(text.madeTab, { tab: userText(tab) }));
     },
   });
   held.append(
-    field("Order", order, "Blank: it is named after the others"),
-    field("Customer", customer),
+    field(text.order(), order, text.orderHint()),
+    field(text.customer(), customer),
     noTab,
     element("div", { class: "buttons" }, adding.button, makeTab),
     adding.holder,

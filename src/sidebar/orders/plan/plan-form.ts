@@ -1,3 +1,4 @@
+import * as text from "../../../sentences/made/orders-page";
 import type { OrdersAnswer, PlanOrderRequest } from "../../../workbook/sidebar-calls";
 import { checkedField } from "../../controls/checked-field";
 import { choice } from "../../controls/choice";
@@ -27,40 +28,36 @@ const LONGEST_TEXT = 500;
 
 /** The form of a new order. */
 export function planForm(): PlanForm {
-  const text = { type: "text", autocomplete: "off", maxlength: LONGEST_TEXT };
+  const entry = { type: "text", autocomplete: "off", maxlength: LONGEST_TEXT };
   const suggestions = element("datalist", { id: "order-varieties" });
-  const variety = element("input", { ...text, list: suggestions.id });
+  const variety = element("input", { ...entry, list: suggestions.id });
   const wanted = element("input", { type: "number", min: 1, step: 1, inputmode: "numeric" });
   const by = element("input", { type: "date" });
   const sure = element("select");
   const method = element("select");
-  const harvest = element("input", text);
+  const harvest = element("input", entry);
   let asOf: string | null = null;
   let isSureTouched = false;
   sure.addEventListener("change", () => {
     isSureTouched = true;
   });
-  const wantedField = checkedField({ label: "Plants wanted", control: wanted, name: "wanted" });
-  const byField = checkedField({ label: "Ready by", control: by, name: "by" });
+  const wantedField = checkedField({ label: text.plantsWanted(), control: wanted, name: "wanted" });
+  const byField = checkedField({ label: text.readyBy(), control: by, name: "by" });
   const methodHolder = element("div");
   const fields = element(
     "fieldset",
     { class: "bare" },
-    field("Variety", variety, "Blank for any. Where either will do: Amberlow or Brindlecap"),
+    field(text.variety(), variety, text.varietyHint()),
     suggestions,
     wantedField.element,
     byField.element,
-    field("How sure it has to be", sure, "The surer, the more plants and the earlier the start"),
+    field(text.howSure(), sure, text.howSureHint()),
     methodHolder,
-    field(
-      "Harvest months",
-      harvest,
-      "Such as Oct-Mar, May-Aug. Blank when seed can be had all year",
-    ),
+    field(text.harvest(), harvest, text.harvestHint()),
     element(
       "div",
       { class: "buttons" },
-      element("button", { type: "submit", class: "main" }, "Plan"),
+      element("button", { type: "submit", class: "main" }, text.plan()),
     ),
   );
   const fill = (select: HTMLSelectElement, options: { value: string; label: string }[]) => {
@@ -92,7 +89,7 @@ export function planForm(): PlanForm {
         answer.methods.map((value) => ({ value, label: value })),
       );
       methodHolder.replaceChildren(
-        ...(answer.methods.length === 0 ? [] : [field("Method", method)]),
+        ...(answer.methods.length === 0 ? [] : [field(text.method(), method)]),
       );
     },
     entered: () => ({

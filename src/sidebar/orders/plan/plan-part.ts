@@ -1,3 +1,4 @@
+import * as text from "../../../sentences/made/orders-page";
 import type { OrdersAnswer, PlanOrderRequest } from "../../../workbook/sidebar-calls";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
@@ -26,7 +27,7 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
   const plan = element("div", {
     class: "plan",
     role: "group",
-    "aria-label": "The plan",
+    "aria-label": text.thePlan(),
     tabindex: -1,
     hidden: true,
   });
@@ -59,9 +60,7 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
     if (planned === null) return;
     const isSame = JSON.stringify(planned) === JSON.stringify(form.entered());
     plan.classList.toggle("outdated", !isSame);
-    changed.textContent = isSame
-      ? ""
-      : "This plan is for what the form held before. Plan again to keep it.";
+    changed.textContent = isSame ? "" : text.planOutdated();
     keep?.allow(isSame);
   };
   form.element.addEventListener("input", compare);
@@ -72,7 +71,7 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
     if (request === null) return;
     void whileWorking({
       status,
-      doing: "Planning the order",
+      doing: text.planning(),
       controls: [form.fields, ...(keep === null ? [] : [keep.element])],
       work: () => show(request),
     });
@@ -80,7 +79,7 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
   return {
     element: disclosure({
       kind: "group",
-      summary: element("h3", {}, "Plan a new order"),
+      summary: element("h3", {}, text.planNew()),
       content: () => element("div", {}, form.element, changed, plan, keepHolder, done),
     }),
     offer: (answer) => {

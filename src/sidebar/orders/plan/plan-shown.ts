@@ -1,11 +1,13 @@
+import * as text from "../../../sentences/made/orders-page";
+import { needWords } from "../../../wording/order-plan";
 import type {
   PlannedOrderStep,
   PlanOrderAnswer,
   PlanOrderRequest,
 } from "../../../workbook/sidebar-calls";
-import { counted } from "../../controls/count-words";
 import { awayText, daysBetween, dayText } from "../../controls/day-words";
 import { element } from "../../controls/element";
+import { sentenceNodes } from "../../controls/sentence-nodes";
 import { userText, wholeText } from "../../controls/user-text";
 import { ofTen } from "../chance-words";
 import { plantsNeeded, stepItem } from "./step-item";
@@ -23,20 +25,28 @@ export interface PlanShownOptions {
 export function planShown({ request, answer, asOf }: PlanShownOptions): HTMLElement[] {
   const { steps, needs, remark, method } = answer;
   const first = firstOf(steps);
+  const { wanted } = request;
+  const by = dayText(request.by);
+  const cases = ofTen(request.assurance);
   return [
     element(
       "h4",
       {},
-      `Plan: ${counted(request.wanted, "plant", "plants")} `,
-      ...(request.variety === "" ? [] : ["of ", userText(request.variety), " "]),
-      `by ${dayText(request.by)}`,
+      ...(request.variety === ""
+        ? [text.planOf({ wanted, by })]
+        : sentenceNodes((nodes) => text.planOfVariety({ wanted, by, ...nodes }), {
+            variety: userText(request.variety),
+          })),
     ),
     element(
       "p",
       {},
-      userText(method),
-      `, sure in ${ofTen(request.assurance)} cases`,
-      ...(request.harvest === "" ? ["."] : [", seed from ", userText(request.harvest), "."]),
+      ...(request.harvest === ""
+        ? sentenceNodes((nodes) => text.sureIn({ cases, ...nodes }), { method: userText(method) })
+        : sentenceNodes((nodes) => text.sureInFrom({ cases, ...nodes }), {
+            method: userText(method),
+            harvest: userText(request.harvest),
+          })),
     ),
     ...(first === null ? [] : [firstThing(first, asOf)]),
     element(
@@ -44,7 +54,7 @@ export function planShown({ request, answer, asOf }: PlanShownOptions): HTMLElem
       { class: "list steps" },
       ...steps.map((step) => element("li", {}, stepItem(step, step === first))),
     ),
-    ...(needs === "" ? [] : [needsInAll(needs)]),
+    ...(needs.length === 0 ? [] : [needsInAll(needs)]),
     ...(remark === null ? [] : [element("div", { class: "note" }, wholeText(remark))]),
   ];
 }
@@ -61,28 +71,34 @@ function firstOf(steps: readonly PlannedOrderStep[]): PlannedOrderStep | null {
 function firstThing(step: PlannedOrderStep, asOf: string | null): HTMLElement {
   const { doBy, isPast, warnings } = step;
   const away = asOf === null ? "" : awayText(daysBetween(asOf, doBy ?? ""));
-  const when = isPast
-    ? [` was due ${away || dayText(doBy ?? "")}`]
-    : [` by ${dayText(doBy ?? "")}${away === "" ? "" : `, ${away}`}`];
+  const by = dayText(doBy ?? "");
+  const when = () => {
+    if (isPast) return text.wasDue({ day: away || by });
+    return away === "" ? text.by({ by }) : text.byAway({ by, away });
+  };
   return element(
     "div",
     { class: "note first" },
-    element("p", {}, isPast ? element("span", { class: "mark late" }, "past") : "First to do:"),
-    element("p", { class: "to-do" }, userText(step.step), ...when),
+    element(
+      "p",
+      {},
+      isPast ? element("span", { class: "mark late" }, text.past()) : text.firstToDo(),
+    ),
+    element("p", { class: "to-do" }, userText(step.step), " ", when()),
     element("p", {}, plantsNeeded(step)),
     warningsShown(warnings),
   );
 }
 
-function needsInAll(needs: string): HTMLElement {
+function needsInAll(needs: PlanOrderAnswer["needs"]): HTMLElement {
   return element(
     "div",
     {},
-    element("h4", {}, "Needed in all"),
+    element("h4", {}, text.neededInAll()),
     element(
       "ul",
       { class: "samples" },
-      ...needs.split("; ").map((item) => element("li", {}, userText(item))),
+      ...needs.map((one) => element("li", {}, userText(needWords(one)))),
     ),
   );
 }

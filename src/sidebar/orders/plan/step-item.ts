@@ -1,5 +1,6 @@
+import * as text from "../../../sentences/made/orders-page";
+import { needsWords, planFact } from "../../../wording/order-plan";
 import type { PlannedOrderStep } from "../../../workbook/sidebar-calls";
-import { counted } from "../../controls/count-words";
 import { dayText } from "../../controls/day-words";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
@@ -11,7 +12,7 @@ import { warningsShown } from "./warnings";
 export function stepItem(planned: PlannedOrderStep, isFirst: boolean): HTMLElement {
   const { step, doBy, isPast, needs, facts, warnings, caution } = planned;
   // Those of the first step stand above the list already, and the mark says what is past.
-  const shown = isFirst ? [] : warnings.filter((one) => !isPast || one !== "The day is past.");
+  const shown = isFirst ? [] : warnings.filter(({ code }) => !isPast || code !== "day-past");
   return element(
     "div",
     { class: "step" },
@@ -19,21 +20,23 @@ export function stepItem(planned: PlannedOrderStep, isFirst: boolean): HTMLEleme
       "p",
       { class: "step-words" },
       element("strong", {}, userText(step)),
-      element("span", {}, doBy === null ? "day not known" : `by ${dayText(doBy)}`),
-      isPast ? element("span", { class: "mark late" }, "past") : null,
+      element("span", {}, doBy === null ? text.dayUnknown() : text.by({ by: dayText(doBy) })),
+      isPast ? element("span", { class: "mark late" }, text.past()) : null,
     ),
     facts.length === 0
       ? element("p", { class: "no-more" }, plantsNeeded(planned))
-      : folded(plantsNeeded(planned), facts),
-    needs === "" ? null : element("p", { class: "quiet no-more" }, wholeText(needs)),
+      : folded(plantsNeeded(planned), facts.map(planFact)),
+    needs.length === 0
+      ? null
+      : element("p", { class: "quiet no-more" }, wholeText(needsWords(needs))),
     warningsShown(shown),
-    folded("Caution", caution === "" ? [] : [caution]),
+    folded(text.caution(), caution === "" ? [] : [caution]),
   );
 }
 
 /** "no number is large enough" where there is no number: that is not none. */
 export function plantsNeeded({ plants }: PlannedOrderStep): string {
-  return plants === null ? "no number is large enough" : counted(plants, "plant", "plants");
+  return plants === null ? text.noNumber() : text.plants({ plants });
 }
 
 /** A caution that was opened is read whole; this is longer than any that is not pasted by mistake. */

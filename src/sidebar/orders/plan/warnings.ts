@@ -1,12 +1,14 @@
+import type { PlanWarning } from "../../../core";
+import { planWarning } from "../../../wording/order-plan";
 import { element } from "../../controls/element";
 import { wholeText } from "../../controls/user-text";
 
-/** Sentences that ask for care, behind one double line; null where there are none. */
-export function warningsShown(sentences: readonly string[]): HTMLElement | null {
-  if (sentences.length === 0) return null;
+/** What asks for care, behind one double line; null where there is none. */
+export function warningsShown(warnings: readonly PlanWarning[]): HTMLElement | null {
+  if (warnings.length === 0) return null;
   return element(
     "div",
     { class: "warning" },
-    ...sentences.map((sentence) => element("p", {}, wholeText(sentence))),
+    ...warnings.map((one) => element("p", {}, wholeText(planWarning(one)))),
   );
 }

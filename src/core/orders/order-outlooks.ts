@@ -1,27 +1,29 @@
-import { type Answer, type AnswerValue, columns } from "../answer";
+import type { Kinds } from "../answer";
 import { shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
-import { sentenceDay } from "../dates/day-text";
 import { foldName } from "../names/fold-name";
 import { type Projection, project } from "../projection/project";
-import { leftOutRemark, type Records } from "../records/records";
+import { leftOut } from "../records/left-out";
+import type { Records } from "../records/records";
 import { usualMethod } from "../timetable/method-of-batch";
 import type { Method, Timetable } from "../timetable/timetable";
 import { drawFillings, knownVarieties, type OrderFillings } from "./draw-fillings";
 import { firstVariety, type KnownVarieties, type Order, type Orders, varietiesOf } from "./order";
+import type { OrderAction, OrdersRemark } from "./order-remark";
 import { planOrder } from "./plan-order";
 
-const COLUMNS = columns({
-  Order: "text",
-  Variety: "text",
-  Wanted: "count",
-  By: "day",
-  "Likely set aside": "count",
-  "Chance in full": "share",
-  "Short by": "count",
-  "Full by": "day",
-  "What to do": "text",
-});
+/** The columns of an order's row. */
+export const OUTLOOK_COLUMNS = {
+  order: "text",
+  variety: "text",
+  wanted: "count",
+  by: "day",
+  likely: "count",
+  chance: "share",
+  shortBy: "count",
+  fullBy: "day",
+  whatToDo: "text",
+} as const satisfies Kinds;
 
 export interface OutlookQuestion {
   readonly orders: Orders;
@@ -42,30 +44,22 @@ export interface OrderOutlook {
   readonly shortBy: number;
   /** The order's day, or the first after it by which, with the assurance, all are ready; null for never. */
   readonly fullBy: CivilDay | null;
-  readonly whatToDo: string;
+  readonly whatToDo: OrderAction;
   /** Whether nothing needs to be done: delivered, or as sure as is asked. */
   readonly isFine: boolean;
 }
 
-/** The outlook of every open order, by day, in the contract's columns. */
-export function outlookAnswer(question: OutlookQuestion): Answer {
-  const rows = orderOutlooks(question).map(
-    ({ order, likely, chance, shortBy, fullBy, whatToDo }): AnswerValue[] => [
-      order.name,
-      order.variety || null,
-      order.wanted,
-      order.by,
-      likely,
-      chance,
-      shortBy,
-      fullBy,
-      whatToDo,
-    ],
-  );
-  const remarks = [question.orders.remark, leftOutRemark(question.records)].filter(
-    (remark) => remark !== null,
-  );
-  return { columns: COLUMNS, rows, remark: remarks.length === 0 ? null : remarks.join(". ") };
+export interface OutlookOfOrders {
+  readonly outlooks: readonly OrderOutlook[];
+  readonly remarks: readonly OrdersRemark[];
+}
+
+/** The outlook of every open order, with what could not be used. */
+export function outlookOfOrders(question: OutlookQuestion): OutlookOfOrders {
+  return {
+    outlooks: orderOutlooks(question),
+    remarks: [...question.orders.remarks, ...leftOut(question.records)],
+  };
 }
 
 /** What is to be expected of every open order, in the order in which they are served. */
@@ -124,18 +118,16 @@ function whatToDo({
   readonly filling: OrderFillings;
   readonly chance: number;
   readonly question: Nursery;
-}): string {
-  if (filling.left === 0) return "fine: all delivered";
-  if (chance >= assurance) return "fine";
+}): OrderAction {
+  if (filling.left === 0) return { code: "all-delivered" };
+  if (chance >= assurance) return { code: "fine" };
   if (order.by < asOf) {
-    return atLeast(filling.fullOn, assurance) <= asOf
-      ? "late: all stand ready, deliver now"
-      : "too late: tell the customer";
+    return { code: atLeast(filling.fullOn, assurance) <= asOf ? "deliver-now" : "too-late" };
   }
   const root = Math.sqrt(assurance);
   const variety = firstVariety(order, known);
   const method = methodFor(order, { projection, timetable, known });
-  if (method === null) return "too late: tell the customer";
+  if (method === null) return { code: "too-late" };
   const { steps } = planOrder({
     wanted: Math.max(1, shortAt(filling, root)),
     readyBy: order.by,
@@ -150,10 +142,14 @@ function whatToDo({
   const doBy = start?.doBy ?? null;
   if (start === undefined || doBy === null || doBy < asOf || start.plants === null) {
     // What stands may still fill it, if less surely than asked: that is what the chance says.
-    return "too late to start more: tell the customer";
+    return { code: "too-late-to-start" };
   }
-  const what = `${start.plants} more${variety === "" ? "" : ` of ${shortened(variety)}`}`;
-  return `${graft === undefined ? "start" : "graft"} ${what} by ${sentenceDay(doBy)}`;
+  return {
+    code: graft === undefined ? "start-more" : "graft-more",
+    plants: start.plants,
+    variety: shortened(variety),
+    by: doBy,
+  };
 }
 
 /** The method by which most batches of an order's varieties were raised; else by which most were. */

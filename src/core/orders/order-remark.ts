@@ -1,0 +1,74 @@
+import type { CivilDay } from "../dates/civil-day";
+import type { LeftOut } from "../records/left-out";
+import type { OrderField } from "./order-columns";
+
+/** What is amiss in a row of orders. */
+export type OrderTrouble =
+  | { readonly code: "cell-trouble"; readonly field: OrderField; readonly what: string }
+  | { readonly code: "cell-blank"; readonly field: OrderField }
+  | { readonly code: "cell-shows"; readonly field: OrderField; readonly shown: string }
+  | { readonly code: "none-wanted" };
+
+/** Rows from 1 at the top of the table. */
+export interface OrderRowTroubles {
+  readonly row: number;
+  readonly troubles: readonly OrderTrouble[];
+}
+
+/** What is to be said beside orders. */
+export type OrdersRemark =
+  | LeftOut
+  | { readonly code: "orders-left-out"; readonly rows: readonly OrderRowTroubles[] }
+  /** Used, but not all of their cells, or not just as they are written. */
+  | { readonly code: "orders-noted"; readonly rows: readonly OrderRowTroubles[] };
+
+/** What to do for an order. */
+export type OrderAction =
+  | { readonly code: "all-delivered" }
+  | { readonly code: "fine" }
+  | { readonly code: "deliver-now" }
+  /** Nothing more can be done but to tell the customer. */
+  | { readonly code: "too-late" }
+  | { readonly code: "too-late-to-start" }
+  | {
+      readonly code: "start-more" | "graft-more";
+      readonly plants: number;
+      /** Empty where none is named. */
+      readonly variety: string;
+      readonly by: CivilDay;
+    };
+
+/** How a number of a plan came about. Chances are 0 to 1. */
+export type PlanFact =
+  | { readonly code: "plain-division"; readonly plants: number }
+  | {
+      readonly code: "more-than-plain";
+      readonly plants: number;
+      readonly more: number;
+      readonly chance: number;
+    }
+  | { readonly code: "chances"; readonly ofPlants: number; readonly ofDays: number };
+
+/** What asks for care in a plan. */
+export type PlanWarning =
+  | { readonly code: "no-start-large-enough" }
+  | { readonly code: "first-variety"; readonly variety: string }
+  | { readonly code: "unknown-variety"; readonly variety: string }
+  | { readonly code: "outside-harvest"; readonly months: string; readonly last: CivilDay }
+  | { readonly code: "start-was-due"; readonly day: CivilDay }
+  | { readonly code: "asked-day-past" }
+  | {
+      readonly code: "started-now";
+      readonly asOf: CivilDay;
+      readonly wanted: number;
+      readonly earliest: CivilDay;
+    }
+  | {
+      readonly code: "larger-start";
+      readonly by: CivilDay;
+      readonly wanted: number;
+      readonly start: number;
+    }
+  | { readonly code: "new-start-none"; readonly by: CivilDay }
+  | { readonly code: "standing-can"; readonly by: CivilDay; readonly plants: number }
+  | { readonly code: "day-past" };

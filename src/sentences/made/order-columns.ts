@@ -1,0 +1,43 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const by = (): string =>
+  "By";
+
+export const chance = (): string =>
+  "Chance in full";
+
+export const doBy = (): string =>
+  "Do by";
+
+export const fullBy = (): string =>
+  "Full by";
+
+export const likely = (): string =>
+  "Likely set aside";
+
+export const needs = (): string =>
+  "Needs";
+
+export const order = (): string =>
+  "Order";
+
+export const plants = (): string =>
+  "Plants";
+
+export const remarks = (): string =>
+  "Remark";
+
+export const shortBy = (): string =>
+  "Short by";
+
+export const step = (): string =>
+  "Step";
+
+export const variety = (): string =>
+  "Variety";
+
+export const wanted = (): string =>
+  "Wanted";
+
+export const whatToDo = (): string =>
+  "What to do";

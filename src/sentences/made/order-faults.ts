@@ -1,0 +1,16 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const blankCell = (): string =>
+  "a blank cell";
+
+export const noHarvest = (d: { readonly found: string }): string =>
+  "harvest needs months such as \"Oct-Mar, May-Aug\", not \"" + d.found + "\"";
+
+export const noHeader = (d: { readonly start: string }): string =>
+  "orders has no header row with Wanted and By in its first ten rows. It starts with " + d.start;
+
+export const quoted = (d: { readonly start: string }): string =>
+  "\"" + d.start + "\"";
+
+export const severalHarvests = (d: { readonly places: string }): string =>
+  "harvest holds " + d.places + " places or crops. Give only the rows of yours";

@@ -1,0 +1,22 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const by = (): string =>
+  "By";
+
+export const closed = (): string =>
+  "Closed";
+
+export const customer = (): string =>
+  "Customer";
+
+export const delivered = (): string =>
+  "Delivered";
+
+export const order = (): string =>
+  "Order";
+
+export const variety = (): string =>
+  "Variety";
+
+export const wanted = (): string =>
+  "Wanted";

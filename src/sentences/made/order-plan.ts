@@ -1,0 +1,54 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+import { count } from "../runtime";
+
+export const askedPast = (): string =>
+  "The day asked for is past.";
+
+export const chances = (d: { readonly plants: string; readonly days: string; readonly both: string }): string =>
+  "Enough plants in " + d.plants + ", ready by the day in " + d.days + ", both in " + d.both + ".";
+
+export const dayPast = (): string =>
+  "The day is past.";
+
+export const firstVariety = (d: { readonly variety: string }): string =>
+  "Planned for " + d.variety + ", the first of those that will do.";
+
+export const largerStart = (d: { readonly start: number; readonly wanted: number; readonly by: string }): string =>
+  "A larger start of " + count(d.start) + " can still make all " + count(d.wanted) + " by " + d.by + ".";
+
+export const need = (d: { readonly item: string; readonly amount: string; readonly unit: string }): string =>
+  d.item + " " + d.amount + " " + d.unit;
+
+export const needPieces = (d: { readonly item: string; readonly amount: string }): string =>
+  d.item + " " + d.amount;
+
+export const newStartNone = (d: { readonly by: string }): string =>
+  "A new start can't make " + d.by + ".";
+
+export const noStart = (): string =>
+  "No start is large enough to be that sure.";
+
+export const of100 = (d: { readonly chance: string }): string =>
+  d.chance + " of 100";
+
+export const outsideHarvest = (d: { readonly months: string; readonly last: string }): string =>
+  "Seed would be taken outside the harvest months (" + d.months + "). The last day inside is " + d.last + ".";
+
+export const plain = (d: { readonly plants: number }): string =>
+  "Plain division by what is kept: " + count(d.plants) + ".";
+
+export const plainAndMore = (d: { readonly plants: number; readonly more: number; readonly chance: string }): string =>
+  "Plain division by what is kept: " + count(d.plants) + ". " + count(d.more) + " more make it enough in " + d.chance + ".";
+
+export const standingCan = (d: { readonly by: string; readonly plants: number }): string =>
+  "A new start can't make " + d.by + ". Plants you already have could fill " + count(d.plants) + ", if not promised to others.";
+
+export const startedNow = (d: { readonly asOf: string; readonly wanted: number; readonly earliest: string }): string =>
+  "A start on " + d.asOf + " can make " + count(d.wanted) + " by " + d.earliest + ".";
+
+export const startWasDue = (d: { readonly day: string }): string =>
+  "Too late: the start was due by " + d.day + ".";
+
+export const unknownVariety = (d: { readonly variety: string }): string =>
+  "The records have no batch of " + d.variety + ", so it is planned as for any variety.";

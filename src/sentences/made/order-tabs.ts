@@ -1,0 +1,7 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const howOrders = (d: { readonly variety: string; readonly closed: string }): string =>
+  "a row an order. " + d.variety + ": \"A or B\" where either will do, blank for any. " + d.closed + ": a day or yes.";
+
+export const orders = (): string =>
+  "orders";

@@ -1,0 +1,60 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+import { count, plural } from "../runtime";
+
+export const all = (): string =>
+  "All";
+
+export const allDelivered = (): string =>
+  "fine, all delivered";
+
+export const cellBlank = (d: { readonly column: string }): string =>
+  d.column + " is blank";
+
+export const cellShows = (d: { readonly column: string; readonly shown: string }): string =>
+  d.column + " shows " + d.shown;
+
+export const cellTrouble = (d: { readonly column: string; readonly what: string }): string =>
+  d.column + ": " + d.what;
+
+export const deliverNow = (): string =>
+  "late, but all are ready: deliver now";
+
+export const fine = (): string =>
+  "fine";
+
+export const graft = (d: { readonly plants: number; readonly by: string }): string =>
+  "graft " + count(d.plants) + " more by " + d.by;
+
+export const graftOf = (d: { readonly plants: number; readonly variety: string; readonly by: string }): string =>
+  "graft " + count(d.plants) + " more of " + d.variety + " by " + d.by;
+
+export const noName = (): string =>
+  "(no name)";
+
+export const noneWanted = (d: { readonly column: string }): string =>
+  d.column + " is 0";
+
+export const noted = (d: { readonly rows: string }): string =>
+  "These orders are used, but not all of their cells: " + d.rows + ".";
+
+export const row = (d: { readonly row: string; readonly reasons: string }): string =>
+  "row " + d.row + " (" + d.reasons + ")";
+
+export const rowAlone = (d: { readonly row: string }): string =>
+  "row " + d.row;
+
+export const rowsLeftOut = (d: { readonly number: number; readonly rows: string }): string =>
+  plural(d.number, { one: count(d.number) + " order is", other: count(d.number) + " orders are" }) + " left out: " + d.rows + ".";
+
+export const start = (d: { readonly plants: number; readonly by: string }): string =>
+  "start " + count(d.plants) + " more by " + d.by;
+
+export const startOf = (d: { readonly plants: number; readonly variety: string; readonly by: string }): string =>
+  "start " + count(d.plants) + " more of " + d.variety + " by " + d.by;
+
+export const tooLate = (): string =>
+  "too late: tell the customer";
+
+export const tooLateToStart = (): string =>
+  "too late to start more: tell the customer";

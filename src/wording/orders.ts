@@ -1,0 +1,57 @@
+import { type OrderAction, type OrderRowTroubles, type OrderTrouble, sentenceDay } from "../core";
+import * as text from "../sentences/made/orders";
+import { orderColumn } from "./order-fields";
+import { type SentencesOf, sentenceOf } from "./sentence-of";
+
+type More = Extract<OrderAction, { code: "start-more" | "graft-more" }>;
+
+const moreWords =
+  (any: typeof text.graft, named: typeof text.graftOf) =>
+  ({ plants, variety, by: day }: More): string => {
+    const by = sentenceDay(day);
+    return variety === "" ? any({ plants, by }) : named({ plants, by, variety });
+  };
+
+const ACTIONS: SentencesOf<OrderAction> = {
+  "all-delivered": text.allDelivered,
+  fine: text.fine,
+  "deliver-now": text.deliverNow,
+  "too-late": text.tooLate,
+  "too-late-to-start": text.tooLateToStart,
+  "start-more": moreWords(text.start, text.startOf),
+  "graft-more": moreWords(text.graft, text.graftOf),
+};
+
+/** What to do for an order. */
+export function orderAction(action: OrderAction): string {
+  return sentenceOf(ACTIONS, action);
+}
+
+/** What an order is called. */
+export function orderName(name: string): string {
+  return name === "" ? text.noName() : name;
+}
+
+const TROUBLES: SentencesOf<OrderTrouble> = {
+  "cell-trouble": ({ field, what }) => text.cellTrouble({ column: orderColumn(field), what }),
+  "cell-blank": ({ field }) => text.cellBlank({ column: orderColumn(field) }),
+  "cell-shows": ({ field, shown }) => text.cellShows({ column: orderColumn(field), shown }),
+  "none-wanted": () => text.noneWanted({ column: orderColumn("wanted") }),
+};
+
+/** So many rows are said with their reason; of more the row alone. */
+const ROWS_SAID = 10;
+
+/** Rows of orders, each with what is amiss in it. */
+export function orderRows(rows: readonly OrderRowTroubles[]): string {
+  return rows
+    .map(({ row, troubles }, index) =>
+      index < ROWS_SAID
+        ? text.row({
+            row: String(row),
+            reasons: troubles.map((one) => sentenceOf(TROUBLES, one)).join(", "),
+          })
+        : text.rowAlone({ row: String(row) }),
+    )
+    .join(", ");
+}
