@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import * as header from "../../src/sentences/made/batch-columns";
 import { noDayYet } from "../../src/sentences/made/batches";
 import { askRows, askTable } from "../support/ask";
 
@@ -41,7 +40,7 @@ describe("cells that can't be read, and nothing else in the row,", () => {
     const troubles = askTable("BATCH_CHECK", [range, "", AS_OF]);
     expect(troubles.slice(0, -1).map(({ Column, Found }) => [Column, Found])).toEqual(cells);
     const stages = askTable("BATCH_STAGES", [range, "", AS_OF]);
-    expect(stages.map((row) => row[header.batch()])).toEqual(["B2", "B1"]);
+    expect(stages.map(({ Batch }) => Batch)).toEqual(["B2", "B1"]);
   });
 });
 
@@ -54,7 +53,7 @@ describe("a batch of which nothing is known yet but its name and variety", () =>
       ["A-03", "Nera", "", ""],
     ];
     const stages = askTable("BATCH_STAGES", [narrow, "", AS_OF]);
-    expect(stages.map((row) => [row[header.batch()], row[header.remark()]])).toEqual([
+    expect(stages.map(({ Batch, Remark }) => [Batch, Remark])).toEqual([
       ["A-01", expect.anything()],
       ["A-02", noDayYet()],
       ["A-03", noDayYet()],
