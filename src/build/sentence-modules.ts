@@ -109,7 +109,7 @@ export function factTypes(text: string, name: string): FactTypes {
   };
   const walk = (tokens: readonly Token[]) => {
     for (const token of tokens) {
-      if (token.type === "argument") add(token.arg, "string");
+      if (token.type === "argument") add(token.arg, "string | number");
       else if (token.type === "function") {
         const type = FORMATTERS[token.key]?.type;
         if (type === undefined) throw new Error(`there is no way to write as ${token.key}`);

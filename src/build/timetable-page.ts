@@ -1,9 +1,10 @@
-import { builtInTimetable, cocoaCleftGraftMeasures, timetableAnswer } from "../core";
+import { builtInTimetable, cocoaCleftGraftMeasures, timetableRows } from "../core";
+import { timetableTable } from "../wording/timetable";
 import { methodPictures } from "./forecast-pictures";
 
 /** The page about the built-in methods as Markdown: every number with its source. */
 export function timetablePage(): string {
-  const { columns, rows } = timetableAnswer(builtInTimetable(), null);
+  const { columns, rows } = timetableTable(timetableRows(builtInTimetable(), null));
   const cell = (value: unknown) => String(value ?? "").replace(/\|/g, "\\|");
   return [
     "# Built-in timetables",

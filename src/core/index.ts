@@ -11,11 +11,12 @@ export {
 } from "./balance/balances";
 // Cells and days
 export { type Cell, cellText, type DayCell, type Grid, gridOf, isBlank } from "./cells/cell";
-export { nameList, quoted, shortened } from "./cells/quoted";
+export { nameList, quoted, shortened, shortFacts } from "./cells/quoted";
 export { readCount } from "./cells/read-count";
 export type { RowFault, RowNote, RowTrouble, SmallTable } from "./cells/row-trouble";
+export type { ReadAs, Unread } from "./cells/unread";
 export { errorShown, isLoading } from "./cells/upstream";
-export { checkAnswer, checkTroubles, tallySentence } from "./check/check-answer";
+export { CHECK_COLUMNS, type CheckedRecords, checkedRecords } from "./check/checked-records";
 export type { CostRemark, UnpricedItem } from "./costs/cost-remark";
 export { COST_COLUMNS, type CostRow, type CostsSoFar, costsSoFar } from "./costs/costs-so-far";
 export { type PricesReading, readPrices } from "./costs/read-prices";
@@ -25,7 +26,12 @@ export { type DayOrder, dayColumnReader } from "./dates/read-day-column";
 export { dayOfSerial, serialOfDay } from "./dates/serial";
 export { calendarText } from "./due/calendar";
 export { DUE_COLUMNS, type DueStatus, dueTasks, type Task } from "./due/due-tasks";
-export { germinationAnswer } from "./germination/summary-answer";
+export {
+  GERMINATION_COLUMNS,
+  type GerminationSummary,
+  germinationSummary,
+} from "./germination/germination-summary";
+export type { SamplesReading } from "./germination/samples";
 export { InputError, type InputFault, type SaidCode } from "./input-error";
 export { foldName } from "./names/fold-name";
 export { type HarvestMonths, readHarvestMonths } from "./orders/harvest-months";
@@ -77,13 +83,15 @@ export {
   readyPlants,
 } from "./projection/ready-plants";
 export { choiceOf, columnChoices } from "./records/column-choices";
+export type { ColumnTarget } from "./records/header-words";
 // Tables
 export { type LeftOut, leftOut } from "./records/left-out";
 export { linesOf } from "./records/lines-of";
 export { type LostColumn, lostColumns } from "./records/lost-columns";
 export { type ReadingOptions, readRecords } from "./records/read-records";
-export { leftOutRemark, type Records, SEE_CHECK } from "./records/records";
+export { leftOutRemark, type Records, type RowTally, SEE_CHECK } from "./records/records";
 export { FACT_NAMES, LEAVE_ALONE } from "./records/target-names";
+export { costOf, type Trouble } from "./records/trouble";
 export type { FairReading } from "./statistics/fair-comparison";
 export type { ChartReading } from "./statistics/proportion-chart";
 export { proportionChart } from "./statistics/proportion-chart";
@@ -112,12 +120,18 @@ export {
 export { type TakeTrend, TREND_COLUMNS, type TrendPeriod, takeTrend } from "./takes/take-trend";
 export type { TakesFault } from "./takes/takes-fault";
 export type { TakesRemark } from "./takes/takes-remark";
-export type { BuiltTimetable, TimetableFault } from "./timetable/build-methods";
+export type { BuiltTimetable } from "./timetable/build-methods";
 export { methodFinder, methodOrRefuse, usualMethod } from "./timetable/method-of-batch";
 export { cocoaCleftGraftMeasures } from "./timetable/methods/cocoa-cleft-graft";
-export { builtInTimetable, faultSentence, readTimetable } from "./timetable/read-timetable";
+export { builtInTimetable, readTimetable } from "./timetable/read-timetable";
 export type { Timetable } from "./timetable/timetable";
-export { timetableAnswer } from "./timetable/timetable-answer";
+export {
+  TIMETABLE_COLUMNS,
+  TIMETABLE_HEADER,
+  type TimetableField,
+} from "./timetable/timetable-columns";
+export type { TimetableFault } from "./timetable/timetable-fault";
+export { type TimetableRow, timetableRows } from "./timetable/timetable-rows";
 export { tabNames } from "./words/all-languages";
 export { lazily } from "./words/lazy-value";
 export { normalText } from "./words/normal-text";

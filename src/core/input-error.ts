@@ -1,21 +1,29 @@
+import type { ArgumentFault } from "./cells/argument-fault";
 import type { TableFault } from "./cells/table-fault";
+import type { GerminationFault } from "./germination/germination-fault";
 import type { OrdersFault } from "./orders/orders-fault";
+import type { RecordsFault } from "./records/records-fault";
 import type { TakesFault } from "./takes/takes-fault";
+import type { TimetableRefusal } from "./timetable/timetable-fault";
 import type { WorkFault } from "./work/work-fault";
 
 /** What a caller got wrong, with its facts; src/wording says it to people. A capability adds its own. */
-export type InputFault = OrdersFault | TableFault | TakesFault | WorkFault;
+export type InputFault =
+  | ArgumentFault
+  | GerminationFault
+  | OrdersFault
+  | RecordsFault
+  | TableFault
+  | TakesFault
+  | TimetableRefusal
+  | WorkFault;
 
 /** Codes of mistakes whose sentence still stands in core. */
 export type SaidCode =
   | "argument-missing"
   | "argument-unreadable"
-  | "level-out-of-range"
   | "no-header"
-  | "not-a-count"
   | "not-ready-yet"
-  | "shapes-differ"
-  | "timetable-unusable"
   | "unknown-column"
   | "unknown-method";
 

@@ -7,8 +7,6 @@ import {
   InputError,
   isBlank,
   isLoading,
-  isoDay,
-  quoted,
 } from "../core";
 
 /** Left out, or a blank cell. */
@@ -21,19 +19,21 @@ export function isMissing(value: unknown): boolean {
 
 /** @throws InputError when the cell that an argument points at is not ready */
 export function cellMustBeReady(name: string, cell: Cell): void {
-  if (isLoading(cell)) throw new InputError("not-ready-yet", `${name} is still loading`);
   const shown = errorShown(cell);
-  if (shown !== null) throw new InputError("not-ready-yet", `${name} shows ${shown}`);
+  if (shown === null && !isLoading(cell)) return;
+  const whole = { row: null, column: null };
+  throw new InputError({ code: "not-ready-yet", argument: name, ...whole, shown });
 }
 
 /** @throws InputError "argument-missing" | "argument-unreadable" | "not-ready-yet" */
 export function dayArgument(name: string, cell: Cell, localeOrder: DayOrder | null): CivilDay {
   cellMustBeReady(name, cell);
-  if (isBlank(cell)) throw new InputError("argument-missing", `${name} is missing: give a day`);
+  if (isBlank(cell))
+    throw new InputError({ code: "argument-missing", argument: name, needs: "day" });
   const reader = dayColumnReader(() => [cell], { usualOrder: () => localeOrder, asOf: null });
   const reading = reader.read(cell);
   if (reading.kind === "day") return reading.day;
-  throw new InputError("argument-unreadable", `${name} must be a day; found ${foundText(cell)}`);
+  throw unreadable(name, "day", cell);
 }
 
 /** A share strictly between 0 and 1. @throws InputError "level-out-of-range" | "not-ready-yet" */
@@ -42,10 +42,7 @@ export function levelArgument(name: string, cell: Cell, usual: number): number {
   if (isBlank(cell)) return usual;
   const level = typeof cell === "string" ? percent(cell) : cell;
   if (typeof level === "number" && level > 0 && level < 1) return level;
-  throw new InputError(
-    "level-out-of-range",
-    `${name} must lie between 0 and 1, such as 0.8 or 80%; found ${foundText(cell)}`,
-  );
+  throw new InputError({ code: "level-out-of-range", argument: name, found: cell });
 }
 
 /** "80 %" as a share; null when the text is no per cent. */
@@ -59,23 +56,18 @@ export function wholeNumberArgument(name: string, cell: Cell, usual: number): nu
   cellMustBeReady(name, cell);
   if (isBlank(cell)) return usual;
   if (typeof cell === "number" && Number.isInteger(cell) && cell >= 0) return cell;
-  throw new InputError(
-    "argument-unreadable",
-    `${name} must be a whole number, 0 or more; found ${foundText(cell)}`,
-  );
+  throw unreadable(name, "number", cell);
 }
 
 /** @throws InputError "argument-missing" | "argument-unreadable" | "not-ready-yet" */
 export function textArgument(name: string, cell: Cell): string {
   cellMustBeReady(name, cell);
-  if (isBlank(cell)) throw new InputError("argument-missing", `${name} is missing: give a name`);
+  if (isBlank(cell))
+    throw new InputError({ code: "argument-missing", argument: name, needs: "name" });
   if (typeof cell === "string") return cell.trim();
-  throw new InputError("argument-unreadable", `${name} must be a text; found ${foundText(cell)}`);
+  throw unreadable(name, "text", cell);
 }
 
-/** A cell in a sentence. */
-export function foundText(cell: Cell): string {
-  if (typeof cell === "object") return isoDay(cell.day);
-  if (typeof cell !== "string") return String(cell);
-  return quoted(cell);
+function unreadable(argument: string, wanted: "day" | "number" | "text", found: Cell): InputError {
+  return new InputError({ code: "argument-unreadable", argument, wanted, found });
 }

@@ -6,7 +6,6 @@ import {
   type CivilDay,
   type ClosedDaysReading,
   type CrewReading,
-  faultSentence,
   type Grid,
   InputError,
   type LostColumn,
@@ -26,7 +25,7 @@ import {
   type Timetable,
 } from "../core";
 import { type CellOut, cellsOut } from "./answer-out";
-import { dayArgument, foundText, isMissing } from "./arguments";
+import { dayArgument, isMissing } from "./arguments";
 import { cellIn, gridIn } from "./cells-in";
 import { type DaysOfInstants, daysOfInstants } from "./days-of-instants";
 import { decimalMark } from "./decimal-mark";
@@ -81,17 +80,14 @@ export function openDoor(host: Host): Door {
     timetableWithFaults,
     timetable: (value) => {
       const { timetable, faults } = timetableWithFaults(value);
-      const sentence = faultSentence(faults);
-      if (sentence !== null) throw new InputError("timetable-unusable", sentence);
+      const [fault, ...more] = faults;
+      if (fault !== undefined) {
+        throw new InputError({ code: "timetable-unusable", fault, more: more.length });
+      }
       return timetable;
     },
     records: (value, { timetable, asOf, columns }) => {
-      if (isMissing(value)) {
-        throw new InputError(
-          "argument-missing",
-          "records is missing: give the range of your table",
-        );
-      }
+      mustBeGiven("records", value, "table");
       return readRecords(gridIn(value, days), {
         stepNames: stepNames(timetable),
         asOf,
@@ -106,9 +102,7 @@ export function openDoor(host: Host): Door {
         told: toldColumns(gridIn(columns, days)),
       }),
     orders: (value, asOf) => {
-      if (isMissing(value)) {
-        throw new InputError("argument-missing", "orders is missing: give the range of your table");
-      }
+      mustBeGiven("orders", value, "table");
       return readOrders(gridIn(value, days), {
         asOf,
         localeOrder: order(),
@@ -116,12 +110,7 @@ export function openDoor(host: Host): Door {
       });
     },
     crew: (value, timetable, asOf) => {
-      if (isMissing(value)) {
-        throw new InputError(
-          "argument-missing",
-          "crew is missing: give a table with Person and Hours a day",
-        );
-      }
+      mustBeGiven("crew", value, "crew");
       const steps = timetable.methods.flatMap((method) => method.steps);
       const stepKeys = new Set(steps.map(({ key }) => key));
       return readCrew(gridIn(value, days), { stepKeys, asOf, localeOrder: order() });
@@ -132,12 +121,7 @@ export function openDoor(host: Host): Door {
         localeOrder: order(),
       }),
     places: (value) => {
-      if (isMissing(value)) {
-        throw new InputError(
-          "argument-missing",
-          "places is missing: give a table with Place and Holds",
-        );
-      }
+      mustBeGiven("places", value, "places");
       return readPlaces(gridIn(value, days), decimalMark(host.locale()));
     },
     prices: (value) =>
@@ -145,6 +129,10 @@ export function openDoor(host: Host): Door {
     out: (answer) => cellsOut(answer, days),
     date: (day) => new Date(days.instantOf(day)),
   };
+}
+
+function mustBeGiven(argument: string, value: unknown, needs: "table" | "crew" | "places"): void {
+  if (isMissing(value)) throw new InputError({ code: "argument-missing", argument, needs });
 }
 
 function stepNames({ methods }: Timetable): readonly string[] {
@@ -163,10 +151,7 @@ function toldColumns(grid: Grid): ReadonlyMap<string, string> {
     if (name === "" && header === "") continue;
     if (row === 0 && name === TOLD_HEADER[0] && header === TOLD_HEADER[1]) continue;
     if (typeof name !== "string" || typeof header !== "string" || header === "") {
-      throw new InputError(
-        "argument-unreadable",
-        `columns must be two columns of text, our name and the header in your sheet; found ${foundText(name)} beside ${foundText(header)}`,
-      );
+      throw new InputError({ code: "columns-unreadable", name, header });
     }
     told.set(header, name);
   }

@@ -74,8 +74,6 @@ export function wantedArgument(
 ): number {
   const wanted = wholeNumberArgument(name, cell, 0);
   if (wanted >= 1 && wanted <= MOST_WANTED) return wanted;
-  throw new InputError(
-    "argument-unreadable",
-    `${name} must be a whole number from 1 to ${MOST_WANTED}; found ${wanted}`,
-  );
+  const found = wanted;
+  throw new InputError({ code: "wanted-out-of-range", argument: name, most: MOST_WANTED, found });
 }

@@ -1,7 +1,10 @@
 import { type Cell, errorShown, InputError, isLoading, readCount } from "../core";
 import { type CellOut, type Door, rowsOf } from "../door/index";
 import { moreTakenThanGraftedInList } from "../sentences/made/take-faults";
+import { cellShows, notACount } from "../sentences/made/unread";
 import type { FunctionResult } from "./entry";
+
+const WHOLE = { row: null, column: null };
 
 type Answered = (taken: number | null, grafted: number | null) => CellOut[];
 
@@ -9,7 +12,7 @@ type Answered = (taken: number | null, grafted: number | null) => CellOut[];
  * Answers for a pair of counts, or for each pair of two ranges of one shape. In a range a pair that
  * can't be right says so in its own cell; a single one is refused.
  *
- * @throws InputError "shapes-differ" | "not-a-count" | "more-taken-than-grafted"
+ * @throws InputError "sizes-differ" | "not-a-count" | "more-taken-than-grafted"
  */
 export function forEachPair(
   door: Door,
@@ -23,10 +26,7 @@ export function forEachPair(
   const made = rowsOf(grafted);
   const width = took[0]?.length ?? 0;
   if (took.length !== made.length || width !== (made[0]?.length ?? 0)) {
-    throw new InputError(
-      "shapes-differ",
-      `taken and grafted must be of one size; found ${shape(took)} and ${shape(made)}`,
-    );
+    throw new InputError({ code: "sizes-differ", taken: sizeOf(took), grafted: sizeOf(made) });
   }
   if (took.length === 1 && width === 1) {
     const single = answer(
@@ -46,16 +46,18 @@ export function forEachPair(
 function answerInList(taken: Cell, grafted: Cell, answer: Answered): CellOut[] {
   const width = answer(null, null).length;
   const say = (text: string) => [text, ...Array<CellOut>(width - 1).fill("")];
-  for (const cell of [taken, grafted]) {
-    if (isLoading(cell)) throw new InputError("not-ready-yet", "a cell is still loading");
+  for (const [name, cell] of Object.entries({ taken, grafted })) {
+    if (isLoading(cell)) {
+      throw new InputError({ code: "not-ready-yet", argument: name, ...WHOLE, shown: null });
+    }
     const shown = errorShown(cell);
-    if (shown !== null) return say(`the cell shows ${shown}`);
+    if (shown !== null) return say(cellShows({ shown }));
   }
   const took = readCount(taken);
   const made = readCount(grafted);
   // Two texts side by side are the header of the two columns.
   if (took.kind === "unread" && made.kind === "unread") return say("");
-  if (took.kind === "unread" || made.kind === "unread") return say("not a count");
+  if (took.kind === "unread" || made.kind === "unread") return say(notACount());
   const takes = took.kind === "count" ? took.count : null;
   const grafts = made.kind === "count" ? made.count : null;
   if (takes !== null && grafts !== null && takes > grafts) return say(moreTakenThanGraftedInList());
@@ -64,10 +66,12 @@ function answerInList(taken: Cell, grafted: Cell, answer: Answered): CellOut[] {
 
 function countOf(name: string, cell: Cell): number | null {
   const reading = readCount(cell);
-  if (reading.kind === "unread") throw new InputError("not-a-count", `${name}: ${reading.why}`);
+  if (reading.kind === "unread") {
+    throw new InputError({ code: "not-a-count", argument: name, why: reading.why });
+  }
   return reading.kind === "count" ? reading.count : null;
 }
 
-function shape(rows: readonly (readonly unknown[])[]): string {
-  return `${rows.length} by ${rows[0]?.length ?? 0}`;
+function sizeOf(rows: readonly (readonly unknown[])[]): readonly [number, number] {
+  return [rows.length, rows[0]?.length ?? 0];
 }

@@ -1,17 +1,17 @@
-import { builtInTimetable, timetableAnswer } from "../core";
+import { builtInTimetable, timetableRows } from "../core";
+import * as help from "../sentences/made/timetable-help";
+import { timetableTable } from "../wording/timetable";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { textOrNone } from "./parameter";
 
 export const timetable = functionOf({ method: textOrNone }, ({ method }) =>
-  timetableAnswer(builtInTimetable(), method),
+  timetableTable(timetableRows(builtInTimetable(), method)),
 );
 
 export const timetableHelp: HelpOf<typeof timetable> = {
-  sentence: "The built-in steps of a method with their days, to read, or to copy and edit.",
-  parameters: {
-    method: "Name of a method; leave out for all.",
-  },
-  answers: "The timetable: one row a step, with its days, its kept share and the source of each.",
+  sentence: help.sentence,
+  parameters: { method: help.method },
+  answers: help.answers,
   example: '=TIMETABLE("Cocoa cleft graft")',
 };

@@ -33,11 +33,47 @@ export const english = {
     variety: "Variety",
   },
 
+  argumentFaults: {
+    aBlankCell: "a blank cell",
+    cellInColumn: "{argument} row {row}, column {column},",
+    columnsUnreadable:
+      "columns must be two columns of text, our name and the header in your sheet. Found {name} beside {header}",
+    dayBelowZero: "days must be 0 or more. Found {day}",
+    daysNotRising: "days must rise. Found {day} after {before}",
+    inspectionsDiffer:
+      "days and counts must have one row for each inspection. Found {days} and {counts}",
+    isLoading: "{cell} is still loading",
+    levelOutOfRange: "{argument} must lie between 0 and 1, such as 0.8 or 80%. Found {found}",
+    missing:
+      "{argument} is missing: give {needs, select, day {a day} name {a name} crew {a table with Person and Hours a day} places {a table with Place and Holds} table {the range of your table} other {}}",
+    moreUpThanSown: "{up} came up of {sown} sown: more than all",
+    noHeader:
+      "records has no header row in its first ten rows that names a batch or a step. It starts with {begins}",
+    noPlants: "a range needs plants. Found {successes} of {trials}",
+    noSteps: "timetable has no steps",
+    noSuchHeader: 'columns names the header "{header}", which records lacks',
+    noSuchName: 'columns names "{name}", which is not one of our columns',
+    notACount: "{argument}: {why}",
+    nothingSown: "sown must be 1 or more. Found {sown}",
+    notWanted:
+      "{argument} must be {wanted, select, day {a day} text {a text} number {a whole number, 0 or more} other {}}. Found {found}",
+    shows: "{cell} shows {shown}",
+    sizesDiffer: "taken and grafted must be of one size. Found {taken} and {grafted}",
+    unknownMethod: 'There is no method "{name}". There are: {known}',
+    wantedOutOfRange: "{argument} must be a whole number from 1 to {most}. Found {found}",
+  },
+
   batchBalanceHelp: {
     answers:
       "One row a batch. Unexplained is what should stand less what stands by the last count; below 0 when more stand than can.",
     sentence:
       "Where every plant of each batch went: culled, given, dispatched, standing or unexplained.",
+  },
+
+  batchCheckHelp: {
+    answers:
+      "One row a trouble, costliest first. Row counts from 1 at the top of the range. The last row counts the rows of the range.",
+    sentence: "What in your table can't be read or looks wrong, what happens, and what to do.",
   },
 
   batchColumns: {
@@ -105,32 +141,6 @@ export const english = {
     sentence: "What is to be done, for which batch, where, between which days, and what is late.",
   },
 
-  batches: {
-    all: "All",
-    closedWith:
-      "{plants, plural, one {# plant was} other {# plants were}} still there when it was closed.",
-    coming: "coming",
-    due: "due",
-    held: "Held",
-    heldOf: "{held, count} of {all, count}",
-    late: "late",
-    leftAfterCount:
-      "{left, count} left after the last count. {standing, plural, =0 {None stands} one {# stands} other {# stand}} now.",
-    moreLeft: "More plants left than came in.",
-    moreStand: "More plants stand than should.",
-    nextLate: "{step} was due by {by}. Nothing recorded since {since}.",
-    no: "no",
-    noDates: "No day recorded, so we can't give dates.",
-    noDayYet: "No day recorded yet.",
-    noneHeld: "No batch that was forecast then has an outcome yet",
-    noPlantsCounted: "No plants counted yet.",
-    noSuchMethod: "The timetable doesn't have this method.",
-    planned: "Planned.",
-    setAside:
-      "Nothing recorded since {since}, so no forecast counts it. Close it, or record what happened.",
-    yes: "yes",
-  },
-
   batchLookbackHelp: {
     answers:
       "One row a batch that was under way then and whose outcome is known now; the last row counts how many ranges held.",
@@ -157,6 +167,52 @@ export const english = {
     sentence: "Every step of every batch: what is recorded, and what is expected of steps to come.",
   },
 
+  batches: {
+    all: "All",
+    closedWith:
+      "{plants, plural, one {# plant was} other {# plants were}} still there when it was closed.",
+    coming: "coming",
+    due: "due",
+    held: "Held",
+    heldOf: "{held, count} of {all, count}",
+    late: "late",
+    leftAfterCount:
+      "{left, count} left after the last count. {standing, plural, =0 {None stands} one {# stands} other {# stand}} now.",
+    moreLeft: "More plants left than came in.",
+    moreStand: "More plants stand than should.",
+    nextLate: "{step} was due by {by}. Nothing recorded since {since}.",
+    no: "no",
+    noDates: "No day recorded, so we can't give dates.",
+    noDayYet: "No day recorded yet.",
+    noneHeld: "No batch that was forecast then has an outcome yet",
+    noPlantsCounted: "No plants counted yet.",
+    noSuchMethod: "The timetable doesn't have this method.",
+    planned: "Planned.",
+    setAside:
+      "Nothing recorded since {since}, so no forecast counts it. Close it, or record what happened.",
+    yes: "yes",
+  },
+
+  check: {
+    correctTab: "Correct the tab {tab}",
+    nothingToDo: "Nothing",
+    noTrouble: "No trouble found",
+    onlyThisCheck: "Until it is corrected, only this check is answered",
+    rows: "{rows, plural, one {# row} other {# rows}} in the range",
+    rowsAllUsed: "Every row is used",
+    rowsUsed:
+      "{used, count} used, {leftOut, count} left out, {notBatches, count} set aside (sums, headings, notes), {heading, count} header and above, {blank, count} blank",
+  },
+
+  checkColumns: {
+    column: "Column",
+    found: "Found",
+    row: "Row",
+    trouble: "Trouble",
+    whatHappens: "What happens",
+    whatToDo: "What to do",
+  },
+
   costColumns: {
     batch: "Batch",
     cost: "Cost",
@@ -180,6 +236,11 @@ export const english = {
     notNeeded: "Priced, but not needed so far: {items, list}.",
     pieces: "pieces",
     startedPlant: "A started plant: {method}",
+  },
+
+  days: {
+    day: "{day} {month} {year}",
+    months: "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec",
   },
 
   dueCalendar: {
@@ -224,6 +285,50 @@ export const english = {
     writtenDaily:
       "Written by each refresh, because functions can't read TODAY() in this spreadsheet",
     yes: "Yes, write it",
+  },
+
+  germination: {
+    cameUp: "Came up",
+    days: "days",
+    daysSquared: "days²",
+    firstCameUp: "First came up",
+    germination: "Germination",
+    half: "Half came up, counting N/2",
+    halfPlusOne: "Half came up, counting (N+1)/2",
+    lastCameUp: "Last came up",
+    meanTime: "Mean time",
+    percent: "%",
+    percentADay: "% a day",
+    samplesAgree:
+      "The {samples, select, 2 {two} 4 {four} other {}} samples differ by {range, count}. At a mean of {mean, count} % they may differ by {allowed, count} (7 CFR 201.55).",
+    samplesDiffer:
+      "The {samples, select, 2 {two} 4 {four} other {}} samples differ by {range, count}. At a mean of {mean, count} % only {allowed, count} is allowed (7 CFR 201.55). Test again.",
+    samplesNoRange:
+      "The {samples, select, 2 {two} 4 {four} other {}} samples differ by {range, count}. We have no published range for a mean of {mean, count} %.",
+    samplesOtherSize:
+      "The published ranges for {samples, select, 2 {two} 4 {four} other {}} samples are for 100 seeds each. These have {seeds, count}.",
+    seeds: "seeds",
+    seedsADay: "seeds a day",
+    sown: "Sown",
+    speed: "Speed (Maguire)",
+    standardError: "Standard error of the mean time",
+    variance: "Variance of the time",
+    velocity: "Velocity, 100 by mean time",
+  },
+
+  germinationColumns: {
+    measure: "Measure",
+    unit: "Unit",
+    value: "Value",
+  },
+
+  germinationSummaryHelp: {
+    answers:
+      "One row a measure, with its unit. With two or four samples of 100 seeds a last line says whether they agree.",
+    counts: "Seeds newly come up at each inspection. Two or four columns for samples sown alike.",
+    days: "Days since sowing of each inspection, one column.",
+    sentence: "How well and how fast seed came up: share, days to half, mean time, speed.",
+    sown: "Seeds sown in all.",
   },
 
   names: {
@@ -314,6 +419,12 @@ export const english = {
       "An order planned backwards: by which day to do each step, from how many plants, with what needs.",
     variety: 'The variety wanted. Of "A or B" the first is planned. Left out, one like the others.',
     wanted: "Plants wanted, a whole number.",
+  },
+
+  orderTabs: {
+    howOrders:
+      'a row an order. {variety}: "A or B" where either will do, blank for any. {closed}: a day or yes.',
+    orders: "orders",
   },
 
   orders: {
@@ -436,12 +547,6 @@ export const english = {
     yearRight: "Is the year right?",
   },
 
-  orderTabs: {
-    howOrders:
-      'a row an order. {variety}: "A or B" where either will do, blank for any. {closed}: a day or yes.',
-    orders: "orders",
-  },
-
   parameterHelp: {
     asOf: "The day to look from: a cell with a date.",
     asOfOrNone: "The day to look from. Leave it out to skip what needs a day.",
@@ -487,6 +592,27 @@ export const english = {
     rowsLeftOutOfCell:
       "{rows, plural, one {# row is} other {# rows are}} left out: see BATCH_CHECK.",
     rowsLeftOutOfPage: "{rows, plural, one {# row is} other {# rows are}} left out: see Check.",
+  },
+
+  setUp: {
+    chooseOther: '"{name}" is not a column that we can read: choose another',
+    compareOther: 'Takes can\'t be compared by "{header}": read the columns again',
+    correctTimetable: "{why}. Correct the tab {tab}",
+    headerGone: 'The table has no header "{header}": read the columns again',
+    lostHeader:
+      'In Set up you said that "{header}" is {name}, but the table has no such header any more. Open Set up and choose again',
+    lostName:
+      'In Set up you said that "{header}" is {name}, which is not a column that we can read. Open Set up and choose again',
+    noMethod: 'There is no method "{name}"',
+    noRecordsTab: "{settings} names no records tab: choose it in Set up",
+    noSuchTimetable: 'There is no timetable of yours in a tab "{tab}": choose another in Set up',
+    noTab: 'There is no tab "{tab}"',
+    notSetUp: "The workbook is not set up yet: open Set up first",
+    oursIsNone: '"{tab}" is a tab of the add-in: choose the one with your own table',
+    tabGone:
+      'There is no tab "{tab}" any more: give it its name back, or choose the records tab in Set up',
+    timetableTab: "timetable, copied {madeAt} from the built-in steps. It is yours to change.",
+    tooManyColumns: "You can name at most {most, count} columns. Found {found, count}",
   },
 
   smallTables: {
@@ -596,6 +722,31 @@ export const english = {
       "One row a column, most first: how much of the spread between batches it goes with, its best and worst group, and a reading. What goes with takes need not cause them.",
     level: "How sure a link must be to be named, as a share.",
     sentence: "Which recorded columns go with good and bad takes, alone and beside the others.",
+  },
+
+  takeSummaryHelp: {
+    answers:
+      "One row a group: batches, grafted, taken, take rate with its range, and how much more batches differ than chance makes them.",
+    by: 'A column of the table, or several joined with "+".',
+    level: "How many of 100 such ranges should hold, as a share.",
+    sentence:
+      "Take rates by variety, grafter or any other column, with the range that the counts allow.",
+  },
+
+  takeTabs: {
+    columnGone:
+      'Nothing is compared: the records have no column "{name}" any more. Choose another in Set up',
+    noneChosen: "Nothing is compared. Choose in Set up what to compare",
+    noTakeRates: "No take rates: {why}. Add it, then make the tabs again in Set up",
+    nothingToEvenFor: "Nothing is compared: beside {by} there is no column to even takes for",
+  },
+
+  takeTrendHelp: {
+    answers:
+      "One row a period: its rate, the usual rate, the limits within which periods have always varied, and one of five readings: usual, low, high, drifting down, drifting up. A period whose takes are not all counted is marked as still open.",
+    by: 'A column whose groups are each followed on their own, or several joined with "+".',
+    period: 'Of grafting: "week", "month" or "quarter"; month if left out.',
+    sentence: "Take rates over time, and when one is out of the ordinary or drifting.",
   },
 
   takes: {
@@ -712,29 +863,31 @@ export const english = {
     usualRate: "usual {rate, share}",
   },
 
-  takeSummaryHelp: {
-    answers:
-      "One row a group: batches, grafted, taken, take rate with its range, and how much more batches differ than chance makes them.",
-    by: 'A column of the table, or several joined with "+".',
-    level: "How many of 100 such ranges should hold, as a share.",
-    sentence:
-      "Take rates by variety, grafter or any other column, with the range that the counts allow.",
+  timetable: {
+    afterIsCircle: "After goes round in a circle: {steps}",
+    at: "timetable row {row}, {column}: {trouble}",
+    beforeParent: "{step} can't come before {after}",
+    columnAt: "Timetable row {row}, {column}",
+    daysMustRise: "the days of {step} must rise from From day to Usual day to By day",
+    daysNotWhole: "the days of {step} must be whole days",
+    keptOutOfRange: "Kept of 100 at {step} must be above 0, and 100 at most",
+    moreOfCell: "{at}. There {more, plural, one {is # more} other {are # more}}: see BATCH_CHECK",
+    moreOfPage: "{at}. There {more, plural, one {is # more} other {are # more}}: see Check",
+    needsUnreadable: 'the needs of {step} must read like "wrap strip 38 cm; bag 1"',
+    noNumber: "{column} holds no number",
+    noSuchStep: "After names {after}, which is not a step of {method}",
+    noUsualDay: "{step} has no usual day",
+    rateNotAbove0: "Per person-hour at {step} must be above 0",
+    sameStep: "{step} and {other} are the same step of {method}",
+    stepAfter: "{step} after {after}",
+    stepUnnamed: "the step has no name",
+    tooManyDays: "{step} can't take longer than ten years, {most} days",
   },
 
-  takeTabs: {
-    columnGone:
-      'Nothing is compared: the records have no column "{name}" any more. Choose another in Set up',
-    noneChosen: "Nothing is compared. Choose in Set up what to compare",
-    noTakeRates: "No take rates: {why}. Add it, then make the tabs again in Set up",
-    nothingToEvenFor: "Nothing is compared: beside {by} there is no column to even takes for",
-  },
-
-  takeTrendHelp: {
-    answers:
-      "One row a period: its rate, the usual rate, the limits within which periods have always varied, and one of five readings: usual, low, high, drifting down, drifting up. A period whose takes are not all counted is marked as still open.",
-    by: 'A column whose groups are each followed on their own, or several joined with "+".',
-    period: 'Of grafting: "week", "month" or "quarter"; month if left out.',
-    sentence: "Take rates over time, and when one is out of the ordinary or drifting.",
+  timetableHelp: {
+    answers: "The timetable: one row a step, with its days, its kept share and the source of each.",
+    method: "Name of a method. Leave it out for all.",
+    sentence: "The built-in steps of a method with their days, to read, or to copy and edit.",
   },
 
   todayPage: {
@@ -804,6 +957,114 @@ export const english = {
     unassigned: "Not given to anybody",
     who: "Who",
     window: "Window",
+  },
+
+  troubles: {
+    addDay: "Write the day",
+    afterAsOf: "After the as-of day, {asOf}",
+    asWritten: "Nothing if it is the same batch, else give it a name of its own",
+    batchNotInTable: "The table of batches has no such batch",
+    batchNotInTableHappens: "The log's lines make a batch of their own",
+    batchNotInTableToDo: "Add the batch to the table, or correct the name",
+    batchSpeltOtherwise: 'Not spelt like "{name}"',
+    batchUnnamed: "The batch has no name",
+    batchUnnamedHappens: 'It is called "{called}"',
+    batchUnnamedToDo: "Give the batch a name of its own",
+    beforeStep: "Before {step} on {day}",
+    blankCells: "{blanks, plural, one {# blank cell} other {# blank cells}}",
+    blanksBelow: "Blank cells stand below a value",
+    blanksBelowHappens: "They stay blank",
+    blanksBelowToDo: "Fill them in where the value above is meant",
+    bothCounts: "Both counts are used as they stand",
+    bothDays: "Both days are used as they stand",
+    bothRows: "Both rows are used, each as a batch of its own",
+    cellUnreadHappens: "The cell is left out, the rest of the row is used",
+    cellUnreadToDo: "Correct the cell, or empty it",
+    checkCounts: "Check both counts",
+    checkDays: "Check both days",
+    columnLeftAlone: "The column is left alone",
+    columnOpen: '"{column}" could be {readAs} or {others}',
+    columnOpenToDo: "Nothing if that is right, else rename it, or name it in the columns argument",
+    columnsAlike: '"{used}" and "{column}" both read as {readAs}',
+    columnsAlikeHappens: '"{used}" is used, "{column}" is left alone',
+    columnsAlikeToDo: "Rename one of the two, or name the right one in the columns argument",
+    correctTimetable: "Correct the timetable",
+    countRises: "More plants than the {before} at {step}",
+    dayOfStep: "the day of {step}",
+    daysOfUnknown: '"{column}" holds days of something we don\'t know',
+    daysOfUnknownToDo:
+      "Nothing if you don't need it here, else rename it, or name it in the columns argument",
+    dittoMarks: "A mark stands for the value above it",
+    dittoMarksFound: "{marks, plural, one {# ditto mark} other {# ditto marks}}",
+    dittoMarksHappens: "It is read as that value",
+    filledFromAbove: "One value seems to stand for the rows below it",
+    filledFromAboveHappens: "Blank cells are read as the value above them",
+    filledFromAboveToDo: "Nothing if that is right, else fill the cells in",
+    heading: "A heading or a note",
+    ifSlip: "Correct the day if it is a slip",
+    lineLeftOut: "The line is left out",
+    lineWithoutBatch: "The line names no batch",
+    lineWithoutBatchToDo: "Write which batch it was",
+    lineWithoutDay: "The line has no day",
+    lineWithoutDayHappens: "Its number is used without a day",
+    lineWithoutStep: "Not a step of the timetable",
+    lineWithoutStepToDo: "Use a step's name, or add the step",
+    lotOverdrawn: "{taken} plants taken, but only {there} were there",
+    lotOverdrawnBy: "{taken} plants taken, but only {there} were there ({batches})",
+    lotOverdrawnHappens: "All counts are used as they stand",
+    lotOverdrawnToDo: "Check the counts of the lot and of the batches taken from it",
+    lotsInACircle: "The lots go round in a circle",
+    lotsInACircleHappens: "No plants are counted as given",
+    lotsInACircleToDo: "Correct the lot",
+    methodUnusable: "The method can't be used",
+    nearlySameName: 'Nearly the same name as "{name}" in row {firstRow}',
+    noLine: "A heading, a note or a row of sums",
+    noSuchLot: "No batch of that name in the range",
+    noSuchLotHappens: "The batch stands on its own",
+    noSuchLotToDo: "Correct the lot's name, or take its table into the range",
+    noSuchMethod: "The timetable has no such method",
+    noSuchMethodHappens: "The batch gets no dates and no forecast",
+    noSuchMethodToDo: "Write the method as the timetable writes it, or add it to the timetable",
+    notABatchHappens: "The row is not read as a batch",
+    notABatchToDo: "Nothing, unless it is a batch. Then name it like the others",
+    note: "A note, without a day or plants",
+    notPlain: "Not plainly written",
+    notPlainToDo: "Nothing if that is right, else write it out",
+    outsideTables: "Outside the tables",
+    outsideTablesToDo: "Nothing, unless it belongs to a table. Then move it under a header",
+    planned: "Read as planned, not as done",
+    plantsAtStep: "the plants counted at {step}",
+    readAs: "Read as {readAs}",
+    readAsName: 'Read as "{name}"',
+    readAsPlants: "Read as {count} plants",
+    readAsShare: "Read as {count}, which is {percent} % of {outOf}",
+    rowNotRead: "The row is not read",
+    sameName: "Row {firstRow} has the same name",
+    sameNameToDo: "Give each batch a name that can't be mistaken",
+    sums: "A row of sums",
+    sumsByNumbers: "A row of sums, by its numbers",
+    tooSoon: "{days} days after {step}. The timetable says {fewest} at least",
+  },
+
+  unread: {
+    aPartOfAPlant: "a part of a plant",
+    belowZero: "a number of plants can't be below 0",
+    cellShows: "the cell shows {shown}",
+    dateForCount: "a date, not a number of plants",
+    dayOrMonthFirst: "day or month may come first",
+    eitherDay: "either {one} or {other}",
+    neitherDayNorYes: "neither a day nor yes or no",
+    noSuchDay: "no such day in the calendar",
+    notACount: "not a number of plants",
+    notADay: "not a date",
+    noYear: "a date without a year",
+    numberForDay: "a number, not a date",
+    over100Percent: "more than 100 per cent",
+    percentOfNothing: "a per cent, but nothing counted before",
+    tickBoxForCount: "a tick box, not a number of plants",
+    tickBoxForDay: "a tick box, not a date",
+    tooFarAway: "{day} is too far away to be right",
+    tooManyPlants: "too large to be a number of plants",
   },
 
   work: {

@@ -1,8 +1,21 @@
-import { InputError, type InputFault, nameList, shortened } from "../core";
+import {
+  type Cell,
+  cellText,
+  errorShown,
+  InputError,
+  type InputFault,
+  isBlank,
+  nameList,
+  quoted,
+  shortFacts,
+} from "../core";
+import * as text from "../sentences/made/argument-faults";
 import * as orders from "../sentences/made/order-faults";
 import * as tables from "../sentences/made/table-faults";
 import * as takes from "../sentences/made/take-faults";
-import { type SentencesOf, sentenceOf } from "./sentence-of";
+import { type SentencesOf, sentenceOf, type Where } from "./sentence-of";
+import { faultSentence } from "./timetable";
+import { unreadWords } from "./unread";
 
 /** What a caller got wrong, each as one sentence without its full stop, since more may follow. */
 const FAULTS: SentencesOf<InputFault> = {
@@ -17,18 +30,66 @@ const FAULTS: SentencesOf<InputFault> = {
       : tables.rowShows({ argument, row: String(row), shown }),
   "days-out-of-range": ({ most, found }) =>
     tables.daysOutOfRange({ most: String(most), found: String(found) }),
+  "argument-missing": text.missing,
+  "argument-unreadable": ({ argument, wanted, found }) =>
+    text.notWanted({ argument, wanted, found: cellWords(found) }),
+  "level-out-of-range": ({ argument, found }) =>
+    text.levelOutOfRange({ argument, found: cellWords(found) }),
+  "wanted-out-of-range": text.wantedOutOfRange,
+  "not-a-count": ({ argument, why }) => text.notACount({ argument, why: unreadWords(why) }),
+  "no-plants": text.noPlants,
+  "sizes-differ": ({ taken, grafted }) =>
+    text.sizesDiffer({ taken: taken.join(" × "), grafted: grafted.join(" × ") }),
+  "not-ready-yet": (fault) => {
+    const cell = placeOf(fault);
+    const { shown } = fault;
+    return shown === null ? text.isLoading({ cell }) : text.shows({ cell, shown });
+  },
+  "no-header": ({ begins }) => text.noHeader({ begins: beginningOf(begins) }),
+  "no-such-header": text.noSuchHeader,
+  "no-such-name": text.noSuchName,
+  "columns-unreadable": ({ name, header }) =>
+    text.columnsUnreadable({ name: cellWords(name), header: cellWords(header) }),
+  "no-steps": text.noSteps,
+  "unknown-method": ({ name, known }) => text.unknownMethod({ name, known: nameList(known) }),
+  "timetable-unusable": ({ fault, more }, where) => faultSentence(fault, more, where),
+  "inspections-differ": text.inspectionsDiffer,
+  "day-below-zero": text.dayBelowZero,
+  "days-not-rising": text.daysNotRising,
+  "nothing-sown": text.nothingSown,
+  "more-up-than-sown": text.moreUpThanSown,
   "no-such-column": ({ argument, name, known }) =>
-    takes.noSuchColumn({ argument, name: shortened(name), known: nameList(known) }),
-  "compared-and-evened": ({ argument, name }) =>
-    takes.comparedAndEvened({ argument, name: shortened(name) }),
+    takes.noSuchColumn({ argument, name, known: nameList(known) }),
+  "compared-and-evened": takes.comparedAndEvened,
   "no-grafts": takes.noGrafts,
   "no-takes": takes.noTakes,
-  "no-such-period": ({ found }) => takes.noSuchPeriod({ found: shortened(found) }),
+  "no-such-period": takes.noSuchPeriod,
   "more-taken-than-grafted": takes.moreTakenThanGrafted,
 };
 
 /** What went wrong, as a person is told. */
-export function errorSentence(error: unknown): string {
-  if (error instanceof InputError && error.fault !== null) return sentenceOf(FAULTS, error.fault);
+export function errorSentence(error: unknown, where: Where = "cell"): string {
+  if (error instanceof InputError && error.fault !== null) {
+    return sentenceOf(FAULTS, shortFacts(error.fault), where);
+  }
   return error instanceof Error ? error.message : String(error);
+}
+
+function placeOf({
+  argument,
+  row,
+  column,
+}: Extract<InputFault, { code: "not-ready-yet" }>): string {
+  if (row === null || column === null) return argument;
+  return text.cellInColumn({ argument, row, column });
+}
+
+/** A cell as it was found, a text in quotation marks. */
+function cellWords(cell: Cell): string {
+  return typeof cell === "string" ? quoted(cell) : cellText(cell);
+}
+
+/** What a range begins with. */
+function beginningOf(cell: Cell): string {
+  return isBlank(cell) ? text.aBlankCell() : (errorShown(cell) ?? quoted(cellText(cell)));
 }

@@ -2,6 +2,7 @@ import { type OrderAction, type OrderRowTroubles, type OrderTrouble, sentenceDay
 import * as text from "../sentences/made/orders";
 import { orderColumn } from "./order-fields";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
+import { readAsSentence, unreadWords } from "./unread";
 
 type More = Extract<OrderAction, { code: "start-more" | "graft-more" }>;
 
@@ -33,7 +34,10 @@ export function orderName(name: string): string {
 }
 
 const TROUBLES: SentencesOf<OrderTrouble> = {
-  "cell-trouble": ({ field, what }) => text.cellTrouble({ column: orderColumn(field), what }),
+  "cell-unread": ({ field, why }) =>
+    text.cellTrouble({ column: orderColumn(field), what: unreadWords(why) }),
+  "cell-read-as": ({ field, readAs }) =>
+    text.cellTrouble({ column: orderColumn(field), what: readAsSentence(readAs) }),
   "cell-blank": ({ field }) => text.cellBlank({ column: orderColumn(field) }),
   "cell-shows": ({ field, shown }) => text.cellShows({ column: orderColumn(field), shown }),
   "none-wanted": () => text.noneWanted({ column: orderColumn("wanted") }),

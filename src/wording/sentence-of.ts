@@ -10,17 +10,24 @@ export type Where = "cell" | "page";
  * A sentence for each code. One that is lacking, or one whose message wants other facts than the code
  * has, does not compile.
  */
-export type SentencesOf<Any extends Coded> = {
-  readonly [Code in Any["code"]]: (said: Extract<Any, { code: Code }>, where: Where) => string;
+export type SentencesOf<Any extends Coded, Words = string> = {
+  readonly [Code in Any["code"]]: (said: CodedAs<Any, Code>, where: Where) => Words;
 };
 
+/** That of the union which may have a code. */
+type CodedAs<Any extends Coded, Code> = Any extends { readonly code: infer Own }
+  ? Code extends Own
+    ? Any
+    : never
+  : never;
+
 /** The sentence of one code with its facts. */
-export function sentenceOf<Any extends Coded>(
-  sentences: SentencesOf<Any>,
+export function sentenceOf<Any extends Coded, Words = string>(
+  sentences: SentencesOf<Any, Words>,
   said: Any,
   where: Where = "cell",
-): string {
-  const say = sentences[said.code as Any["code"]] as (said: Any, where: Where) => string;
+): Words {
+  const say = sentences[said.code as Any["code"]] as (said: Any, where: Where) => Words;
   return say(said, where);
 }
 

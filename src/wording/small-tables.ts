@@ -1,6 +1,7 @@
 import type { RowFault, RowNote, RowTrouble, SmallTable } from "../core";
 import * as text from "../sentences/made/small-tables";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
+import { unreadWords } from "./unread";
 
 const TABLES: Readonly<Record<SmallTable, () => string>> = {
   crew: text.crew,
@@ -32,7 +33,7 @@ const NOTES: SentencesOf<RowNote> = {
   "read-as": ({ count }) => text.readAs({ number: count }),
   "named-twice": text.namedTwice,
   "holds-unknown": text.holdsUnknown,
-  "holds-unread": text.holdsUnread,
+  "holds-unread": ({ why }) => text.holdsUnread({ why: unreadWords(why) }),
 };
 
 /** Remarks on rows of the tables beside the records. */

@@ -1,5 +1,6 @@
-import { choiceOf, columnChoices, LEAVE_ALONE, quoted, type Records } from "../core";
+import { choiceOf, columnChoices, LEAVE_ALONE, type Records, shortened } from "../core";
 import { openDoor } from "../door/index";
+import { noTab } from "../sentences/made/set-up";
 import { usualCompareBy } from "./compare-takes";
 import { gridTab } from "./grid-tabs";
 import { comparableColumns, groupHeaders } from "./group-headers";
@@ -16,7 +17,7 @@ type ColumnMatch = Records["columns"][number];
 export function columnGuesses(tab: string, timetableTab: string | null): ColumnsAnswer {
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
   const sheet = gridTab(workbook, tab);
-  if (sheet === null) throw new Error(`There is no tab ${quoted(tab)}`);
+  if (sheet === null) throw new Error(noTab({ tab: shortened(tab) }));
   const settings = readSettings(workbook);
   const told = settings?.recordsTab === tab ? settings.columns : [];
   const values = sheet.getDataRange().getValues();

@@ -1,4 +1,4 @@
-import { checkTroubles, InputError, plannedWork, summedTakes } from "../core";
+import { checkedRecords, InputError, plannedWork, summedTakes } from "../core";
 import { noTakeRates } from "../sentences/made/take-tabs";
 import { errorSentence } from "../wording/errors";
 import { workTable } from "../wording/work-tables";
@@ -56,8 +56,8 @@ export function formulaTabs(now: RecordsNow): readonly TabContent[] {
       formula: formulaCall("BATCH_CHECK", [records, timetable, asOf, columns]),
       widths: [50, 130, 160, 280, 260, 260],
       formats: {},
-      answered: checkTroubles(now.records, { timetable: now.timetable, faults: [] }, now.asOf)
-        .length,
+      answered: checkedRecords(now.records, { timetable: now.timetable, faults: [] }, now.asOf)
+        .troubles.length,
     }),
     ...workTab(now, { records, timetable, setting: cells }),
   ];

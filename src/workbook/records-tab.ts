@@ -2,13 +2,13 @@ import {
   type CivilDay,
   isoDay,
   type LostColumn,
-  quoted,
   type Records,
   shortened,
   type Timetable,
   type TimetableFault,
 } from "../core";
 import { type Door, openDoor } from "../door/index";
+import * as text from "../sentences/made/set-up";
 import { minuteOf } from "./minute-now";
 import { OWN_TABS, tabCells } from "./own-tabs";
 import { renamedTab } from "./renamed-tab";
@@ -47,17 +47,14 @@ export interface RecordsNow {
 export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
   const saved = readSettings(workbook);
-  if (saved === null) throw new Error("The workbook is not set up yet: open Set up first");
+  if (saved === null) throw new Error(text.notSetUp());
   const wanted = tab ?? saved.recordsTab;
-  if (wanted === "")
-    throw new Error(`${OWN_TABS.settings} names no records tab: choose it in Set up`);
+  if (wanted === "") throw new Error(text.noRecordsTab({ settings: OWN_TABS.settings }));
   const there = tabCells(workbook, wanted);
   const cells =
     there ?? (tab === undefined ? renamedTab(workbook, wanted, saved.timetableTab) : null);
   if (cells === null) {
-    throw new Error(
-      `There is no tab ${quoted(wanted)} any more: give it its name back, or choose the records tab in Set up`,
-    );
+    throw new Error(text.tabGone({ tab: shortened(wanted) }));
   }
   const name = there === null ? cells.sheet.getName() : wanted;
   const settings = tab === undefined ? { ...saved, recordsTab: name } : saved;
@@ -124,11 +121,8 @@ export function readTab(
 
 /** What was told, and that it leads nowhere. */
 function lostSentence({ name, header, why }: LostColumn): string {
-  const gone =
-    why === "header"
-      ? `the table has no header ${quoted(header)} any more`
-      : `${quoted(name)} is none of the columns that can be read`;
-  return `Set up was told that ${quoted(header)} is ${shortened(name)}, but ${gone}: open Set up and choose again`;
+  const told = { header: shortened(header), name: shortened(name) };
+  return why === "header" ? text.lostHeader(told) : text.lostName(told);
 }
 
 /** Told columns as the door takes them. */

@@ -1,5 +1,6 @@
-import { builtInTimetable, LEAVE_ALONE, quoted } from "../core";
+import { builtInTimetable, LEAVE_ALONE, shortened } from "../core";
 import { openDoor } from "../door/index";
+import * as text from "../sentences/made/set-up";
 import { refreshDueTab } from "./due-tab";
 import { dueTabOf } from "./due-tab-found";
 import { formulaTabs } from "./formula-tabs";
@@ -109,11 +110,9 @@ function checked(
   request: SetUpRequest,
 ): Checked {
   const sheet = gridTab(workbook, request.tab);
-  if (sheet === null) throw new Error(`There is no tab ${quoted(request.tab)}`);
+  if (sheet === null) throw new Error(text.noTab({ tab: shortened(request.tab) }));
   if (isOurs(sheet)) {
-    throw new Error(
-      `${quoted(request.tab)} is a tab of the add-in: choose the one with your own table`,
-    );
+    throw new Error(text.oursIsNone({ tab: shortened(request.tab) }));
   }
   const own = request.timetable ?? null;
   const { timetable: ours, due, ...others } = OWN_TABS;
@@ -123,10 +122,10 @@ function checked(
   mustBeFree(workbook, [...Object.values(others), ...names]);
   const known = new Set(builtInTimetable().methods.map(({ name }) => name));
   const unknown = request.methods.find((method) => !known.has(method));
-  if (unknown !== undefined) throw new Error(`There is no method ${quoted(unknown)}`);
+  if (unknown !== undefined) throw new Error(text.noMethod({ name: shortened(unknown) }));
   const { columns, forgotten } = columnsTold(workbook, sheet, request);
   if (columns.length > COLUMN_ROWS) {
-    throw new Error(`Only ${COLUMN_ROWS} columns can be told; found ${columns.length}`);
+    throw new Error(text.tooManyColumns({ most: COLUMN_ROWS, found: columns.length }));
   }
   const before = readSettings(workbook);
   const kept = before?.recordsTab === request.tab ? before.compareBy : "";
@@ -149,7 +148,7 @@ function checked(
   });
   const { compareBy } = request;
   if (compareBy !== undefined && compareBy !== "" && !groupHeaders(records).includes(compareBy)) {
-    throw new Error(`Takes can't be compared by ${quoted(compareBy)}: read the columns again`);
+    throw new Error(text.compareOther({ header: shortened(compareBy) }));
   }
   return { settings, forgotten };
 }
@@ -176,8 +175,8 @@ function columnsTold(
   if (asked !== undefined) {
     throw new Error(
       asked.why === "header"
-        ? `The table has no header ${quoted(asked.header)}: read the columns again`
-        : `${quoted(asked.name)} is none of the columns that can be read: choose another`,
+        ? text.headerGone({ header: shortened(asked.header) })
+        : text.chooseOther({ name: shortened(asked.name) }),
     );
   }
   const gone = new Set(lost.map(({ header }) => header));

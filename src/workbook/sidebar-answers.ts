@@ -1,17 +1,20 @@
 import {
   builtInTimetable,
-  checkTroubles,
-  faultSentence,
+  checkedRecords,
+  costOf,
   isoDay,
   lastMonth,
   leftOut,
   readyPlants,
   summedTakes,
   type TimetableFault,
-  tallySentence,
 } from "../core";
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
+import * as check from "../sentences/made/check";
+import { capital } from "../wording/capital";
+import { tallySentence, troubleWords } from "../wording/check";
 import { dueCalendar } from "../wording/due-calendar";
+import { faultSentence } from "../wording/timetable";
 import { addOrder } from "./add-order";
 import { blockedSentences } from "./blocked-tabs";
 import { cellName } from "./cell-name";
@@ -169,22 +172,14 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
   },
   sidebarCheck: () => {
     const now = recordsNow(undefined, true);
+    const { records, timetable, asOf } = now;
+    const { troubles, rows } = checkedRecords(records, { timetable, faults: [] }, asOf);
     return {
       rows: [
         ...now.faults.map((fault) => timetableTrouble(fault, now.settings.timetableTab)),
-        ...checkTroubles(now.records, { timetable: now.timetable, faults: [] }, now.asOf).map(
-          ({ row, column, found, trouble, whatHappens, whatToDo, cost }) => ({
-            row,
-            column,
-            found,
-            trouble,
-            whatHappens,
-            whatToDo,
-            cost,
-          }),
-        ),
+        ...troubles.map((one) => ({ row: one.row, cost: costOf(one), ...troubleWords(one) })),
       ],
-      tally: tallySentence(now.records),
+      tally: tallySentence(rows),
     };
   },
   sidebarColumns: ({ tab, timetable }) => columnGuesses(String(tab), tabOrNull(timetable)),
@@ -231,15 +226,14 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
 
 /** It stands in no cell of the records, so that no cell is offered. */
 function timetableTrouble(fault: TimetableFault, tab: string | null): CheckRow {
-  const sentence = faultSentence([fault]) ?? "";
   return {
     row: null,
     column: "",
     found: fault.found,
-    trouble: `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`,
-    whatHappens: "Until it is corrected, only this check is answered",
-    whatToDo: `Correct the tab ${tab ?? OWN_TABS.timetable}`,
     cost: 1,
+    trouble: capital(faultSentence(fault, 0, "page")),
+    whatHappens: check.onlyThisCheck(),
+    whatToDo: check.correctTab({ tab: tab ?? OWN_TABS.timetable }),
   };
 }
 

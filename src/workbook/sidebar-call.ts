@@ -17,7 +17,7 @@ export function sidebarCall(name: SidebarCallName, request: unknown): CallResult
   } catch (error) {
     return {
       ok: false,
-      error: sidebarWords(errorSentence(error)),
+      error: sidebarWords(errorSentence(error, "page")),
       version,
     };
   }

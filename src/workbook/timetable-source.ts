@@ -1,18 +1,13 @@
-import {
-  builtInTimetable,
-  faultSentence,
-  InputError,
-  quoted,
-  type SaidCode,
-  type Timetable,
-} from "../core";
+import { builtInTimetable, InputError, shortened, type Timetable } from "../core";
 import { type Door, openDoor } from "../door/index";
+import * as text from "../sentences/made/set-up";
+import { errorSentence } from "../wording/errors";
+import { faultSentence } from "../wording/timetable";
 import { columnsPart, type FormulaPart, LEFT_OUT } from "./formula-text";
 import { gridTab } from "./grid-tabs";
 import { isOurs, OWN_TABS, ownCells, ownTab } from "./own-tabs";
 import { HEAD_ROWS, type PersonTab } from "./person-tabs";
 import type { TimetableCandidate } from "./sidebar-calls";
-import { sidebarWords } from "./sidebar-words";
 import { timetableCells } from "./timetable-tab";
 import { workbookHost } from "./workbook-host";
 
@@ -31,12 +26,12 @@ export function timetableCandidates(tabs: readonly PersonTab[]): readonly Timeta
       const { timetable, faults } = door.timetableWithFaults(all());
       const steps = timetable.methods.reduce((all, method) => all + method.steps.length, 0);
       if (steps < FEWEST_STEPS && faults.length === 0) return [];
-      const sentence = faultSentence(faults);
+      const [fault, ...more] = faults;
       return [
         {
           tab: name,
           methods: timetable.methods.map((method) => method.name),
-          trouble: sentence === null ? null : sidebarWords(sentence),
+          trouble: fault === undefined ? null : faultSentence(fault, more.length, "page"),
         },
       ];
     } catch {
@@ -63,15 +58,15 @@ export function timetableValues(workbook: Workbook, tab: string | null): unknown
 /**
  * The timetable in use.
  *
- * @throws InputError in a sentence that names the tab when it can't be used
+ * @throws Error in a sentence that names the tab when it can't be used
  */
 export function timetableOf(door: Door, values: unknown, tab: string | null): Timetable {
   try {
     return door.timetable(values);
   } catch (error) {
-    if (!(error instanceof InputError) || error.fault !== null) throw error;
-    const sentence = `${error.message}. Correct the tab ${tab ?? OWN_TABS.timetable}`;
-    throw new InputError(error.code as SaidCode, sentence);
+    if (!(error instanceof InputError)) throw error;
+    const why = errorSentence(error, "page");
+    throw new Error(text.correctTimetable({ why, tab: tab ?? OWN_TABS.timetable }));
   }
 }
 
@@ -86,7 +81,7 @@ export function timetableToGuessBy(workbook: Workbook, tab: string | null): Time
   try {
     const values = timetableValues(workbook, tab);
     const { timetable, faults } = openDoor(workbookHost()).timetableWithFaults(values);
-    if (faultSentence(faults) === null) return timetable;
+    if (faults.length === 0) return timetable;
   } catch {
     // A timetable that is gone or no timetable any more is told where the tabs are made.
   }
@@ -100,9 +95,7 @@ function timetableSheet(
   if (tab === null) return ownTab(workbook, OWN_TABS.timetable);
   const sheet = gridTab(workbook, tab);
   if (sheet === null || isOurs(sheet)) {
-    throw new Error(
-      `There is no timetable of yours in a tab ${quoted(tab)}: choose another in Set up`,
-    );
+    throw new Error(text.noSuchTimetable({ tab: shortened(tab) }));
   }
   return sheet;
 }

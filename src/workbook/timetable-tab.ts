@@ -1,4 +1,6 @@
-import { builtInTimetable, timetableAnswer } from "../core";
+import { builtInTimetable, timetableRows } from "../core";
+import { timetableTab as text } from "../sentences/made/set-up";
+import { timetableTable } from "../wording/timetable";
 import { TIMETABLE_WORDS } from "./own-heads";
 import { OWN_TABS, ownCells, type TabCells } from "./own-tabs";
 import { headFirst, sortedHead } from "./straighten";
@@ -33,16 +35,14 @@ const TABLE = { header: TIMETABLE_WORDS, filled: ["Step", "Usual day"] };
  */
 export function timetableTab(methods: readonly string[], madeAt: string): TabContent {
   const chosen = new Set(methods);
-  const { columns, rows } = timetableAnswer(builtInTimetable(), null);
+  const steps = timetableRows(builtInTimetable(), null).filter(
+    ({ method }) => chosen.size === 0 || chosen.has(method),
+  );
+  const { columns, rows } = timetableTable(steps);
   return {
     name: OWN_TABS.timetable,
-    madeBy: `timetable, copied ${madeAt} from the built-in steps. It is yours to change.`,
-    rows: [
-      columns.map(({ name }) => ({ text: name })),
-      ...rows
-        .filter(([method]) => chosen.size === 0 || chosen.has(String(method)))
-        .map((row) => row.map(cell)),
-    ],
+    madeBy: text({ madeAt }),
+    rows: [columns.map(({ name }) => ({ text: name })), ...rows.map((row) => row.map(cell))],
     frozenRows: 2,
     widths: [150, 120, 110, 70, 70, 70, 70, 80, 90, 220, 320, 320],
     formats: {},

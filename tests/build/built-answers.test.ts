@@ -1,8 +1,12 @@
 import vm from "node:vm";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { capital } from "../../src/wording/capital";
+import { unreadWords } from "../../src/wording/unread";
 import { ask } from "../support/ask";
 import { type BuiltAddIn, buildAddIn } from "../support/built-add-in";
+import { day } from "../support/days";
 import { dateCell, hostIn, wallTime } from "../support/host";
+import { refusal } from "../support/refusal";
 
 let built: BuiltAddIn;
 let script: vm.Script;
@@ -132,7 +136,9 @@ describe("the built file", () => {
       ["B3", "3/4/2026"],
     ];
     const rows = call("BATCH_CHECK", table) as unknown[][];
-    expect(rows[1]?.[3]).toBe("Either 3 Apr 2026 or 4 Mar 2026");
+    expect(rows[1]?.[3]).toBe(
+      capital(unreadWords({ code: "either-day", days: [day("2026-04-03"), day("2026-03-04")] })),
+    );
   });
 
   it("asks the spreadsheet's own clock where the language does not know the zone", () => {
@@ -145,7 +151,13 @@ describe("the built file", () => {
   it("throws one sentence that starts with the function's name", () => {
     const { call } = load({ zone: "Etc/UTC" });
     expect(() => call("BATCH_STAGES", "#REF!", "", "2026-04-05")).toThrow(
-      "BATCH_STAGES: records shows #REF! at row 1, column 1",
+      refusal("BATCH_STAGES", {
+        code: "not-ready-yet",
+        argument: "records",
+        row: 1,
+        column: "1",
+        shown: "#REF!",
+      }).message,
     );
   });
 

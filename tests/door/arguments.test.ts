@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
+import type { Cell } from "../../src/core/cells/cell";
 import { InputError } from "../../src/core/input-error";
 import {
   dayArgument,
-  foundText,
   isMissing,
   levelArgument,
   textArgument,
@@ -10,7 +10,15 @@ import {
 } from "../../src/door/arguments";
 import { openDoor } from "../../src/door/door";
 import { day, iso } from "../support/days";
+import { faultOf } from "../support/fault-of";
 import { dateCell, hostIn } from "../support/host";
+
+const notReady = (shown: string | null) => ({
+  code: "not-ready-yet",
+  row: null,
+  column: null,
+  shown,
+});
 
 describe("a missing argument", () => {
   it.each([[undefined], [null], [""], [[[""]]], [[["", null], [undefined]]], [[]]])(
@@ -42,17 +50,15 @@ describe("a day asked for", () => {
   });
 
   it.each([
-    ["", "argument-missing", "asOf is missing: give a day"],
-    ["  ", "argument-missing", "asOf is missing: give a day"],
-    ["soon", "argument-unreadable", 'asOf must be a day; found "soon"'],
-    ["3/9/2026", "argument-unreadable", 'asOf must be a day; found "3/9/2026"'],
-    ["3 Sep", "argument-unreadable", 'asOf must be a day; found "3 Sep"'],
-    [7, "argument-unreadable", "asOf must be a day; found 7"],
-    [true, "argument-unreadable", "asOf must be a day; found true"],
-    ["#REF!", "not-ready-yet", "asOf shows #REF!"],
-    ["Loading...", "not-ready-yet", "asOf is still loading"],
-  ] as const)("can't be %j", (cell, code, message) => {
-    expect(() => dayArgument("asOf", cell, null)).toThrow(new InputError(code, message));
+    ["", { code: "argument-missing", needs: "day" }],
+    ["  ", { code: "argument-missing", needs: "day" }],
+    ...["soon", "3/9/2026", "3 Sep", 7, true].map(
+      (found) => [found, { code: "argument-unreadable", wanted: "day", found }] as const,
+    ),
+    ["#REF!", notReady("#REF!")],
+    ["Loading...", notReady(null)],
+  ] as readonly (readonly [Cell, object])[])("can't be %j", (cell, fault) => {
+    expect(faultOf(() => dayArgument("asOf", cell, null))).toEqual({ argument: "asOf", ...fault });
   });
 });
 
@@ -63,9 +69,11 @@ describe("a level asked for", () => {
   });
 
   it.each([0, 1, 3, -0.2, 80, "high", true, { day: day("2026-09-03") }])("can't be %j", (cell) => {
-    expect(() => levelArgument("level", cell, 0.8)).toThrow(
-      `level must lie between 0 and 1, such as 0.8 or 80%; found ${foundText(cell)}`,
-    );
+    expect(faultOf(() => levelArgument("level", cell, 0.8))).toEqual({
+      code: "level-out-of-range",
+      argument: "level",
+      found: cell,
+    });
   });
 
   // The sentence offers "80%", so the text must do where a cell is formatted as text.
@@ -74,8 +82,15 @@ describe("a level asked for", () => {
   });
 
   it("is not ready while its cell is not", () => {
-    expect(() => levelArgument("level", "Loading...", 0.8)).toThrow("level is still loading");
-    expect(() => levelArgument("level", "#N/A", 0.8)).toThrow("level shows #N/A");
+    for (const [cell, shown] of [
+      ["Loading...", null],
+      ["#N/A", "#N/A"],
+    ] as const) {
+      expect(faultOf(() => levelArgument("level", cell, 0.8))).toEqual({
+        argument: "level",
+        ...notReady(shown),
+      });
+    }
   });
 });
 
@@ -86,9 +101,12 @@ describe("a whole number asked for", () => {
   });
 
   it.each([-1, 2.5, "many", false])("can't be %j", (cell) => {
-    expect(() => wholeNumberArgument("daysAhead", cell, 7)).toThrow(
-      `daysAhead must be a whole number, 0 or more; found ${foundText(cell)}`,
-    );
+    expect(faultOf(() => wholeNumberArgument("daysAhead", cell, 7))).toEqual({
+      code: "argument-unreadable",
+      argument: "daysAhead",
+      wanted: "number",
+      found: cell,
+    });
   });
 });
 
@@ -98,16 +116,11 @@ describe("a text asked for", () => {
   });
 
   it.each([
-    ["", "by is missing: give a name"],
-    [3, "by must be a text; found 3"],
-    ["#N/A", "by shows #N/A"],
-  ])("can't be %j", (cell, message) => {
-    expect(() => textArgument("by", cell)).toThrow(message);
-  });
-
-  it("is cut short in a sentence", () => {
-    expect(foundText("x".repeat(61))).toBe(`"${"x".repeat(59)}…"`);
-    expect(foundText({ day: day("2026-09-03") })).toBe("2026-09-03");
+    ["", { code: "argument-missing", needs: "name" }],
+    [3, { code: "argument-unreadable", wanted: "text", found: 3 }],
+    ["#N/A", notReady("#N/A")],
+  ])("can't be %j", (cell, fault) => {
+    expect(faultOf(() => textArgument("by", cell))).toEqual({ argument: "by", ...fault });
   });
 });
 
@@ -137,18 +150,17 @@ describe("the door", () => {
     }
   });
 
-  it("refuses a timetable with a fault, in one sentence", () => {
+  it("refuses a timetable with a fault, by the first one", () => {
     const door = openDoor(hostIn("Etc/UTC"));
     const broken = [
       ["Step", "After", "Usual day"],
       ["Ready", "Sowing", 3],
     ];
-    expect(() => door.timetable(broken)).toThrow(
-      new InputError(
-        "timetable-unusable",
-        "timetable row 2, After: After names Sowing, which is no step of This nursery's method",
-      ),
-    );
+    expect(faultOf(() => door.timetable(broken))).toMatchObject({
+      code: "timetable-unusable",
+      more: 0,
+      fault: { code: "no-such-step", row: 2, column: "after", after: "Sowing" },
+    });
   });
 
   it.each(["Loading...", "#REF!"])("refuses a timetable in which a cell reads %s", (shown) => {
@@ -167,9 +179,11 @@ describe("the door", () => {
 
   it("needs records", () => {
     for (const nothing of [undefined, "", [[""]]]) {
-      expect(() => read(undefined, nothing)).toThrow(
-        "records is missing: give the range of your table",
-      );
+      expect(faultOf(() => read(undefined, nothing))).toEqual({
+        code: "argument-missing",
+        argument: "records",
+        needs: "table",
+      });
     }
   });
 
@@ -187,12 +201,15 @@ describe("the door", () => {
   });
 
   it.each([
-    [[["Batch"]], 'found "Batch" beside ""'],
-    [[["Batch", 3]], 'found "Batch" beside 3'],
-    [[[3, "Ref"]], 'found 3 beside "Ref"'],
-    ["Loading...", "Loading..."],
-  ])("refuses the columns %j", (columns, found) => {
-    expect(() => read(columns, RECORDS)).toThrow(InputError);
-    expect(() => read(columns, RECORDS)).toThrow(found);
+    [[["Batch"]], "Batch", ""],
+    [[["Batch", 3]], "Batch", 3],
+    [[[3, "Ref"]], 3, "Ref"],
+    ["Loading...", "Loading...", ""],
+  ])("refuses the columns %j", (columns, name, header) => {
+    expect(faultOf(() => read(columns, RECORDS))).toEqual({
+      code: "columns-unreadable",
+      name,
+      header,
+    });
   });
 });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { decimalMark } from "../../src/door/decimal-mark";
-import { ask, askTable } from "../support/ask";
+import { noTrouble } from "../../src/sentences/made/check";
+import { readAs } from "../../src/sentences/made/troubles";
+import { ask, askRows } from "../support/ask";
 import { hostIn } from "../support/host";
 
 describe("decimalMark", () => {
@@ -29,10 +31,12 @@ describe("decimalMark", () => {
     const troubles = (locale: string) =>
       (ask("BATCH_CHECK", [records], hostIn("Etc/UTC", locale)) as unknown[][]).slice(1, -1);
     expect(summary("id_ID")[1]?.slice(2, 4)).toEqual([1200, 1100]);
-    expect(troubles("id_ID").map((row) => row[3])).toEqual(["No trouble found"]);
+    expect(troubles("id_ID").map((row) => row[3])).toEqual([noTrouble()]);
     // Where the point is the decimal mark the reading is the same, and is said.
     expect(summary("en_GB")[1]?.slice(2, 4)).toEqual([1200, 1100]);
-    expect(troubles("en_GB").map((row) => row[4])).toEqual(["Read as 1200", "Read as 1100"]);
-    expect(askTable("BATCH_CHECK", [records])).toHaveLength(3);
+    expect(troubles("en_GB").map((row) => row[4])).toEqual(
+      [1200, 1100].map((count) => readAs({ readAs: count })),
+    );
+    expect(askRows("BATCH_CHECK", [records])).toHaveLength(4);
   });
 });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { registry } from "../../src/functions/registry";
 import * as batch from "../../src/sentences/made/batch-columns";
+import * as check from "../../src/sentences/made/check-columns";
+import * as germination from "../../src/sentences/made/germination-columns";
 import * as take from "../../src/sentences/made/take-columns";
 import { ask, askRows } from "../support/ask";
 import { plainHeader } from "../support/plain-header";
@@ -119,7 +121,7 @@ const CONTRACT = {
   GERMINATION_SUMMARY: {
     parameters: "days, counts, sown",
     ask: [[[4], [7]], [[10], [30]], 50],
-    columns: "Measure · Value · Unit",
+    columns: [germination.measure(), germination.value(), germination.unit()].join(" · "),
   },
   WORK_NEEDS: {
     parameters: "records, timetable, asOf, [days], [columns]",
@@ -176,7 +178,14 @@ const CONTRACT = {
   BATCH_CHECK: {
     parameters: "records, [timetable], [asOf], [columns]",
     ask: [RECORDS],
-    columns: "Row · Column · Found · Trouble · What happens · What to do",
+    columns: [
+      check.row(),
+      check.column(),
+      check.found(),
+      check.trouble(),
+      check.whatHappens(),
+      check.whatToDo(),
+    ].join(" · "),
   },
   // The contract's arguments with columns behind them, and then three of our own.
   ORDER_PLAN: {

@@ -1,28 +1,39 @@
 import { describe, expect, it } from "vitest";
-import { askRows, askTable } from "../support/ask";
+import type { Unread } from "../../src/core/cells/unread";
+import type { InputFault } from "../../src/core/input-error";
+import * as text from "../../src/sentences/made/germination";
+import * as headers from "../../src/sentences/made/germination-columns";
+import { askRows } from "../support/ask";
+import { refusal } from "../support/refusal";
 
 const DAYS = [[4], [5], [6], [7], [8], [9], [11]];
 const COUNTS = [[0], [4], [17], [10], [7], [1], [1]];
 
+const notACount = (argument: string, why: Unread): InputFault => ({
+  code: "not-a-count",
+  argument,
+  why,
+});
+
 describe("GERMINATION_SUMMARY", () => {
   it("has a row for each measure with its unit (worked example of germinationmetrics, 50 seeds)", () => {
     const [header, ...rows] = askRows("GERMINATION_SUMMARY", [DAYS, COUNTS, 50]);
-    expect(header).toEqual(["Measure", "Value", "Unit"]);
+    expect(header).toEqual([headers.measure(), headers.value(), headers.unit()]);
     expect(
       rows.map(([measure, value, unit]) => [measure, Number(Number(value).toPrecision(7)), unit]),
     ).toEqual([
-      ["Sown", 50, "seeds"],
-      ["Came up", 40, "seeds"],
-      ["Germination", 80, "%"],
-      ["First came up", 5, "days"],
-      ["Last came up", 11, "days"],
-      ["Half came up, counting (N+1)/2", 5.970588, "days"],
-      ["Half came up, counting N/2", 5.941176, "days"],
-      ["Mean time", 6.7, "days"],
-      ["Variance of the time", 1.446154, "days²"],
-      ["Standard error of the mean time", 0.1901416, "days"],
-      ["Speed (Maguire)", 6.138925, "seeds a day"],
-      ["Velocity, 100 by mean time", 14.92537, "% a day"],
+      [text.sown(), 50, text.seeds()],
+      [text.cameUp(), 40, text.seeds()],
+      [text.germination(), 80, text.percent()],
+      [text.firstCameUp(), 5, text.days()],
+      [text.lastCameUp(), 11, text.days()],
+      [text.halfPlusOne(), 5.970588, text.days()],
+      [text.half(), 5.941176, text.days()],
+      [text.meanTime(), 6.7, text.days()],
+      [text.variance(), 1.446154, text.daysSquared()],
+      [text.standardError(), 0.1901416, text.days()],
+      [text.speed(), 6.138925, text.seedsADay()],
+      [text.velocity(), 14.92537, text.percentADay()],
     ]);
   });
 
@@ -32,13 +43,10 @@ describe("GERMINATION_SUMMARY", () => {
       [40, 38],
       [50, 40],
     ];
-    const rows = askTable("GERMINATION_SUMMARY", [two, counts, 200]);
-    expect(rows[1]).toEqual({ Measure: "Came up", Value: 168, Unit: "seeds" });
-    expect(rows.at(-1)).toEqual({
-      Measure:
-        "The two samples differ by 12, more than the 11 allowed at a mean of 84 % (7 CFR 201.55): test again",
-      ...{ Value: "", Unit: "" },
-    });
+    const rows = askRows("GERMINATION_SUMMARY", [two, counts, 200]);
+    expect(rows[2]).toEqual([text.cameUp(), 168, text.seeds()]);
+    const differ = text.samplesDiffer({ samples: "2", range: 12, mean: 84, allowed: 11 });
+    expect(rows.at(-1)).toEqual([differ, "", ""]);
   });
 
   it("takes a blank inspection as one that saw nothing come up", () => {
@@ -49,27 +57,36 @@ describe("GERMINATION_SUMMARY", () => {
   });
 
   it("leaves blank what can't be measured where nothing came up", () => {
-    const rows = askTable("GERMINATION_SUMMARY", [[[4], [7]], [[0], [0]], 50]);
-    const value = (name: string) => rows.find(({ Measure }) => Measure === name)?.Value;
-    expect([value("Came up"), value("Germination"), value("Mean time")]).toEqual([0, 0, ""]);
+    const rows = askRows("GERMINATION_SUMMARY", [[[4], [7]], [[0], [0]], 50]);
+    const value = (name: string) => rows.find(([measure]) => measure === name)?.[1];
+    expect([value(text.cameUp()), value(text.germination()), value(text.meanTime())]).toEqual([
+      0,
+      0,
+      "",
+    ]);
   });
 
-  it.each<[unknown, unknown, unknown, string]>([
-    [[[4], [7]], [[1]], 50, "days and counts must have one row for each inspection; found 2 and 1"],
-    [[[7], [4]], [[1], [2]], 50, "days must rise; found 4 after 7"],
-    [[[7], [7]], [[1], [2]], 50, "days must rise; found 7 after 7"],
-    [[[7]], [[51]], 50, "51 came up of 50 sown: more than all"],
-    [[[7]], [["many"]], 50, "counts: not a number of plants"],
-    [[["soon"]], [[1]], 50, "days: not a number of plants"],
-    [[[7]], [["#N/A"]], 50, "counts: the cell shows #N/A"],
-    [[[7]], [[1]], 0, "sown must be 1 or more; found 0"],
-    [[[7]], [[1]], "", "sown must be 1 or more; found 0"],
-    [[[7]], [[1]], 2.5, "sown must be a whole number, 0 or more; found 2.5"],
+  it.each<[unknown, unknown, unknown, InputFault]>([
+    [[[4], [7]], [[1]], 50, { code: "inspections-differ", days: 2, counts: 1 }],
+    [[[7], [4]], [[1], [2]], 50, { code: "days-not-rising", day: 4, before: 7 }],
+    [[[7], [7]], [[1], [2]], 50, { code: "days-not-rising", day: 7, before: 7 }],
+    [[[7]], [[51]], 50, { code: "more-up-than-sown", up: 51, sown: 50 }],
+    [[[7]], [["many"]], 50, notACount("counts", { code: "not-a-count" })],
+    [[["soon"]], [[1]], 50, notACount("days", { code: "not-a-count" })],
+    [[[7]], [["#N/A"]], 50, notACount("counts", { code: "cell-shows", shown: "#N/A" })],
+    [[[7]], [[1]], 0, { code: "nothing-sown", sown: 0 }],
+    [[[7]], [[1]], "", { code: "nothing-sown", sown: 0 }],
+    [
+      [[7]],
+      [[1]],
+      2.5,
+      { code: "argument-unreadable", argument: "sown", wanted: "number", found: 2.5 },
+    ],
   ])(
     "refuses the days %j, the counts %j and %j sown in one sentence",
-    (days, counts, sown, said) => {
+    (days, counts, sown, fault) => {
       expect(() => askRows("GERMINATION_SUMMARY", [days, counts, sown])).toThrow(
-        new Error(`GERMINATION_SUMMARY: ${said}`),
+        refusal("GERMINATION_SUMMARY", fault),
       );
     },
   );

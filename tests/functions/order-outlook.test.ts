@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { orderOutlooks } from "../../src/core";
 import { openDoor } from "../../src/door/index";
+import { missing } from "../../src/sentences/made/argument-faults";
 import { noHeader, quoted } from "../../src/sentences/made/order-faults";
 import * as text from "../../src/sentences/made/orders";
 import { rowLoading } from "../../src/sentences/made/table-faults";
@@ -128,21 +129,21 @@ describe("ORDER_OUTLOOK", () => {
       {
         code: "orders-left-out",
         rows: [
-          { row: 3, troubles: [{ code: "cell-trouble", field: "wanted" }] },
+          { row: 3, troubles: [{ code: "cell-unread", field: "wanted" }] },
           { row: 4, troubles: [blank] },
           { row: 6, troubles: [blank] },
         ],
       },
       {
         code: "orders-noted",
-        rows: [{ row: 2, troubles: [{ code: "cell-trouble", field: "delivered" }] }],
+        rows: [{ row: 2, troubles: [{ code: "cell-unread", field: "delivered" }] }],
       },
     ]);
   });
 
   it.each([
     [[["Who", "What"]], `ORDER_OUTLOOK: ${noHeader({ start: quoted({ start: "Who" }) })}`],
-    ["", "ORDER_OUTLOOK: orders is missing"],
+    ["", missing({ argument: "orders", needs: "table" })],
     [
       [HEADER, ["", "", "", "Loading...", "", "", ""]],
       rowLoading({ argument: "orders", row: "2" }),

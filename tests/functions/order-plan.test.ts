@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { isoDay, plannedOrder } from "../../src/core";
+import type { InputFault } from "../../src/core/input-error";
 import type { PlannedOrderLine } from "../../src/core/orders/planned-order";
 import { openDoor } from "../../src/door/index";
 import * as faults from "../../src/sentences/made/order-faults";
@@ -9,6 +10,7 @@ import { needsWords, planWarning } from "../../src/wording/order-plan";
 import { ask, askTable } from "../support/ask";
 import { day } from "../support/days";
 import { hostIn } from "../support/host";
+import { refusal } from "../support/refusal";
 
 const TIMETABLE = [
   ["Method", "Step", "After", "From day", "Usual day", "By day", "Counted", "Kept of 100", "Needs"],
@@ -50,6 +52,13 @@ const planned = (
   });
 };
 const remarks = (rows: Record<string, unknown>[]) => rows.map((row) => row.Remark).join(" ");
+
+const outOfRange = (found: number): InputFault => ({
+  code: "wanted-out-of-range",
+  argument: "wanted",
+  most: 1_000_000,
+  found,
+});
 
 describe("ORDER_PLAN", () => {
   it("says plants, days and needs step by step, and the needs in all", () => {
@@ -139,20 +148,23 @@ describe("ORDER_PLAN", () => {
       plan(100, "2027-09-01", TIMETABLE, "Plum budding"),
     );
     expect(() => ask("ORDER_PLAN", [100, "2027-09-01", TIMETABLE, "Kiwi"])).toThrow(
-      'ORDER_PLAN: method "Kiwi" is not known; known are: Plum budding',
+      refusal("ORDER_PLAN", { code: "unknown-method", name: "Kiwi", known: ["Plum budding"] }),
     );
   });
 
   it.each([
-    [0, "ORDER_PLAN: wanted must be a whole number from 1 to 1000000; found 0"],
-    ["", "ORDER_PLAN: wanted must be a whole number from 1 to 1000000; found 0"],
-    [2.5, "ORDER_PLAN: wanted must be a whole number, 0 or more; found 2.5"],
-    [1e9, "ORDER_PLAN: wanted must be a whole number from 1 to 1000000; found 1000000000"],
-  ])("refuses %s wanted in one sentence", (wanted, sentence) => {
-    expect(() => ask("ORDER_PLAN", [wanted, "2027-09-01", TIMETABLE, ""])).toThrow(
-      new Error(sentence),
-    );
-  });
+    [0, outOfRange(0)],
+    ["", outOfRange(0)],
+    [2.5, { code: "argument-unreadable", argument: "wanted", wanted: "number", found: 2.5 }],
+    [1e9, outOfRange(1e9)],
+  ] as readonly (readonly [unknown, InputFault])[])(
+    "refuses %s wanted in one sentence",
+    (wanted, fault) => {
+      expect(() => ask("ORDER_PLAN", [wanted, "2027-09-01", TIMETABLE, ""])).toThrow(
+        refusal("ORDER_PLAN", fault),
+      );
+    },
+  );
 });
 
 describe("an order planned when it is too late", () => {

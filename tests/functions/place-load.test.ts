@@ -7,6 +7,7 @@ import { noHeaderRow, rowShows } from "../../src/sentences/made/table-faults";
 import { sentenceOf } from "../../src/wording/sentence-of";
 import { ROW_TROUBLES } from "../../src/wording/small-tables";
 import { ask, askTable } from "../support/ask";
+import { refusal } from "../support/refusal";
 import { turnedRows } from "../support/turned-rows";
 
 /** A Wednesday in week 48 of 2026, by the published calendar of ISO 8601 weeks. */
@@ -24,12 +25,22 @@ const PLACES = [
 ];
 const HEADER = ["Batch", "Place", "Sown", "Seeds sown", "Ready on", "Ready plants", "Closed"];
 const sown = (name: string, place: string, day: string, plants: number | "") => [
-  ...[name, place, day, plants, "", "", ""],
+  name,
+  place,
+  day,
+  plants,
+  "",
+  "",
+  "",
 ];
 const load = (batches: unknown[][], places: unknown = PLACES, timetable: unknown = TIMETABLE) =>
   askTable("PLACE_LOAD", [[HEADER, ...batches], timetable, places, AS_OF]);
 const row = (Place: string, Week: string, Plants: number, Holds: unknown, over: unknown) => ({
-  ...{ Place, Week, Plants, Holds, "Over by": over },
+  Place,
+  Week,
+  Plants,
+  Holds,
+  "Over by": over,
 });
 const blank = (remark: string) => row(remark, "", "" as never, "", "");
 
@@ -88,7 +99,9 @@ describe("PLACE_LOAD", () => {
         [...sown("Odd", "Bay 1", "2026-11-16", 50), "Kiwi layering"],
         [...sown("Late", "Bay 1", "2026-10-26", 30), "Plain"],
       ],
-      ...[TIMETABLE, PLACES, AS_OF],
+      TIMETABLE,
+      PLACES,
+      AS_OF,
     ]);
     // "Late" was to be ready on 15 November and is not: it still stands.
     expect(rows[0]).toEqual(row("Bay 1", "2026-W48", 30, 150, 0));
@@ -161,7 +174,8 @@ describe("PLACE_LOAD", () => {
     for (const one of troubles) expect(said).toContain(sentenceOf(ROW_TROUBLES, one));
     const reading = readCount("about lots");
     expect(reading.kind).toBe("unread");
-    const why = reading.kind === "unread" ? reading.why : "";
+    if (reading.kind !== "unread") return;
+    const { why } = reading;
     const unread = { code: "row-noted", ...at(3), what: { code: "holds-unread", why } } as const;
     expect(said).toContain(sentenceOf(ROW_TROUBLES, unread));
   });
@@ -186,7 +200,9 @@ describe("PLACE_LOAD", () => {
   it("refuses places that are missing, without a header, or still loading", () => {
     const asking = (places: unknown) => () =>
       ask("PLACE_LOAD", [[HEADER, sown("B1", "", "2026-11-16", 9)], TIMETABLE, places, AS_OF]);
-    expect(asking("")).toThrow("PLACE_LOAD: places is missing");
+    expect(asking("")).toThrow(
+      refusal("PLACE_LOAD", { code: "argument-missing", argument: "places", needs: "places" }),
+    );
     expect(asking([["Bay 1", 3]])).toThrow(
       noHeaderRow({ argument: "places", columns: ["Place", "Holds"] }),
     );
@@ -207,7 +223,10 @@ describe("PLACE_LOAD", () => {
     )
     .map((rows) =>
       rows.map(([plants, day, place, ready], at) => [
-        ...[`B${at}`, place, `2026-11-${String(day).padStart(2, "0")}`, plants],
+        `B${at}`,
+        place,
+        `2026-11-${String(day).padStart(2, "0")}`,
+        plants,
         ...(ready && day < 5 ? ["2026-11-24", plants, ""] : ["", "", ""]),
       ]),
     );

@@ -18,8 +18,8 @@ describe("a count with too many noughts", () => {
   );
 
   it("is named by BATCH_CHECK", () => {
-    const troubles = askTable("BATCH_CHECK", [[HEADER, wrong, GOOD], "", AS_OF]);
-    expect(troubles[0]).toMatchObject({ Row: 2, Column: "Seeds sown", Found: "1000000000000" });
+    const [, trouble] = askRows("BATCH_CHECK", [[HEADER, wrong, GOOD], "", AS_OF]);
+    expect(trouble?.slice(0, 3)).toEqual([2, "Seeds sown", "1000000000000"]);
   });
 });
 
@@ -37,8 +37,8 @@ describe("cells that can't be read, and nothing else in the row,", () => {
     ],
   ])("are listed one by one, and the batch stays: %s", (_, row, cells) => {
     const range = [HEADER, GOOD, row];
-    const troubles = askTable("BATCH_CHECK", [range, "", AS_OF]);
-    expect(troubles.slice(0, -1).map(({ Column, Found }) => [Column, Found])).toEqual(cells);
+    const troubles = askRows("BATCH_CHECK", [range, "", AS_OF]).slice(1, -1);
+    expect(troubles.map(([, column, found]) => [column, found])).toEqual(cells);
     const stages = askTable("BATCH_STAGES", [range, "", AS_OF]);
     expect(stages.map(({ Batch }) => Batch)).toEqual(["B2", "B1"]);
   });

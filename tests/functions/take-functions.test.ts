@@ -1,10 +1,18 @@
 import { describe, expect, it } from "vitest";
+import type { Unread } from "../../src/core/cells/unread";
 import * as takeColumns from "../../src/sentences/made/take-columns";
 import * as takeFaults from "../../src/sentences/made/take-faults";
+import * as unread from "../../src/sentences/made/unread";
 import { ask, askRows } from "../support/ask";
+import { refusal } from "../support/refusal";
 
 const printed = (rows: unknown[][]) =>
   rows.map((row) => row.map((cell) => (typeof cell === "number" ? cell.toFixed(4) : cell)));
+
+const notACount = (argument: string, why: Unread) =>
+  refusal("TAKE_RATE", { code: "not-a-count", argument, why });
+const loading = (name: string, argument: string) =>
+  refusal(name, { code: "not-ready-yet", argument, row: null, column: null, shown: null });
 
 describe("published values: Newcombe (1998), Statist. Med. 17:857-872, Table I, method 3", () => {
   const CASES = [
@@ -61,7 +69,7 @@ describe("TAKE_RATE", () => {
         [[11], ["many"], [5]],
         [[10], [10], [10]],
       ]),
-    ).toEqual([[takeFaults.moreTakenThanGraftedInList()], ["not a count"], [0.5]]);
+    ).toEqual([[takeFaults.moreTakenThanGraftedInList()], [unread.notACount()], [0.5]]);
   });
 
   it("leaves the row of two headers blank", () => {
@@ -80,7 +88,7 @@ describe("TAKE_RATE", () => {
         [["#N/A"], [5]],
         [["#N/A"], [10]],
       ]),
-    ).toEqual([["the cell shows #N/A"], [0.5]]);
+    ).toEqual([[unread.cellShows({ shown: "#N/A" })], [0.5]]);
   });
 
   it("says which cell shows an error, and refuses to answer while one is loading", () => {
@@ -89,46 +97,55 @@ describe("TAKE_RATE", () => {
         [["#REF!"], [5]],
         [[10], [10]],
       ]),
-    ).toEqual([["the cell shows #REF!"], [0.5]]);
+    ).toEqual([[unread.cellShows({ shown: "#REF!" })], [0.5]]);
     expect(
       ask("TAKE_RATE", [
         [[10], [5]],
         [["#DIV/0! (of 10)"], [10]],
       ]),
-    ).toEqual([["the cell shows #DIV/0!"], [0.5]]);
-    expect(() => ask("TAKE_RATE", ["#REF!", 10])).toThrow("TAKE_RATE: taken: the cell shows #REF!");
-    expect(() => ask("TAKE_RATE", ["Loading...", 10])).toThrow(/^TAKE_RATE: taken/);
+    ).toEqual([[unread.cellShows({ shown: "#DIV/0!" })], [0.5]]);
+    expect(() => ask("TAKE_RATE", ["#REF!", 10])).toThrow(
+      notACount("taken", { code: "cell-shows", shown: "#REF!" }),
+    );
+    expect(() => ask("TAKE_RATE", ["Loading...", 10])).toThrow(
+      notACount("taken", { code: "not-a-count" }),
+    );
     expect(() =>
       ask("TAKE_RATE", [
         [["Loading..."], [5]],
         [[10], [10]],
       ]),
-    ).toThrow("TAKE_RATE: a cell is still loading");
+    ).toThrow(loading("TAKE_RATE", "taken"));
     expect(() =>
       ask("TAKE_RANGE", [
         [[5], [5]],
         [[10], ["Loading..."]],
       ]),
-    ).toThrow("TAKE_RANGE: a cell is still loading");
+    ).toThrow(loading("TAKE_RANGE", "grafted"));
   });
 
   it.each([
-    [[[1, 2]], [[1], [2]], "found 1 by 2 and 2 by 1"],
-    [[[1], [2]], [[1], [2], [3]], "found 2 by 1 and 3 by 1"],
-    [1, [[1], [2]], "found 1 by 1 and 2 by 1"],
-  ])("refuses ranges of two sizes: %j and %j", (taken, grafted, found) => {
+    [[[1, 2]], [[1], [2]], [1, 2], [2, 1]],
+    [
+      [[1], [2]],
+      [[1], [2], [3]],
+      [2, 1],
+      [3, 1],
+    ],
+    [1, [[1], [2]], [1, 1], [2, 1]],
+  ] as const)("refuses ranges of two sizes: %j and %j", (taken, grafted, one, other) => {
     expect(() => ask("TAKE_RATE", [taken, grafted])).toThrow(
-      `TAKE_RATE: taken and grafted must be of one size; ${found}`,
+      refusal("TAKE_RATE", { code: "sizes-differ", taken: one, grafted: other }),
     );
   });
 
   it.each([
-    [5, 4, `TAKE_RATE: ${takeFaults.moreTakenThanGrafted({ taken: 5, grafted: 4 })}`],
-    ["many", 4, "TAKE_RATE: taken: not a number of plants"],
-    [1, -4, "TAKE_RATE: grafted: a number of plants can't be below 0"],
-    [1, true, "TAKE_RATE: grafted: a tick box, not a number of plants"],
-  ])("refuses the single pair %j and %j", (taken, grafted, sentence) => {
-    expect(() => ask("TAKE_RATE", [taken, grafted])).toThrow(new Error(sentence));
+    [5, 4, refusal("TAKE_RATE", { code: "more-taken-than-grafted", taken: 5, grafted: 4 })],
+    ["many", 4, notACount("taken", { code: "not-a-count" })],
+    [1, -4, notACount("grafted", { code: "below-zero" })],
+    [1, true, notACount("grafted", { code: "tick-box-for-count" })],
+  ])("refuses the single pair %j and %j", (taken, grafted, error) => {
+    expect(() => ask("TAKE_RATE", [taken, grafted])).toThrow(error);
   });
 });
 
@@ -143,7 +160,7 @@ describe("TAKE_RANGE", () => {
     expect(rows.slice(1)).toEqual([
       ["", ""],
       [takeFaults.moreTakenThanGraftedInList(), ""],
-      ["not a count", ""],
+      [unread.notACount(), ""],
     ]);
   });
 
@@ -152,7 +169,7 @@ describe("TAKE_RANGE", () => {
     const [[lower, higher]] = askRows("TAKE_RANGE", [50, 100]) as [[number, number]];
     expect(lower < low && low < 0.5 && 0.5 < high && high < higher).toBe(true);
     expect(() => ask("TAKE_RANGE", [50, 100, 3])).toThrow(
-      "TAKE_RANGE: level must lie between 0 and 1, such as 0.8 or 80%; found 3",
+      refusal("TAKE_RANGE", { code: "level-out-of-range", argument: "level", found: 3 }),
     );
   });
 });

@@ -1,6 +1,10 @@
 import { describe, expect, it } from "vitest";
+import type { InputFault } from "../../src/core/input-error";
+import type { TimetableFault } from "../../src/core/timetable/timetable-fault";
 import * as header from "../../src/sentences/made/batch-columns";
+import { faultPlace } from "../../src/wording/timetable";
 import { ask, askRows } from "../support/ask";
+import { refusal } from "../support/refusal";
 
 const RECORDS = [
   ["Batch", "Sown", "Seeds sown", "Grafted on", "Grafts made"],
@@ -8,6 +12,20 @@ const RECORDS = [
   ["B2", "2026-11-01", 300, "", ""],
 ];
 const AS_OF = "2026-11-25";
+
+const METHODS = [
+  "Cocoa cleft graft",
+  "Cocoa green patch bud",
+  "Mango stone graft",
+  "Mango cleft graft",
+  "Citrus T-bud",
+  "Cashew softwood graft",
+  "Rubber green bud",
+  "Avocado cleft graft",
+  "Coffee hypocotyl graft",
+  "Rooted cutting",
+];
+const NOT_READY = { code: "not-ready-yet", argument: "method", row: null, column: null };
 
 describe("TIMETABLE", () => {
   it("reads back identically: its answer as the timetable argument changes no other answer", () => {
@@ -35,16 +53,16 @@ describe("TIMETABLE", () => {
   });
 
   it.each([
-    [
-      "Kiwi",
-      'TIMETABLE: method "Kiwi" is not known; known are: Cocoa cleft graft, Cocoa green patch bud, Mango stone graft, Mango cleft graft, Citrus T-bud, Cashew softwood graft, Rubber green bud, Avocado cleft graft, Coffee hypocotyl graft, Rooted cutting',
-    ],
-    [7, "TIMETABLE: method must be a text; found 7"],
-    ["#N/A", "TIMETABLE: method shows #N/A"],
-    ["Loading...", "TIMETABLE: method is still loading"],
-  ])("refuses the method %j in one sentence", (method, sentence) => {
-    expect(() => ask("TIMETABLE", [method])).toThrow(new Error(sentence));
-  });
+    ["Kiwi", { code: "unknown-method", name: "Kiwi", known: METHODS }],
+    [7, { code: "argument-unreadable", argument: "method", wanted: "text", found: 7 }],
+    ["#N/A", { ...NOT_READY, shown: "#N/A" }],
+    ["Loading...", { ...NOT_READY, shown: null }],
+  ] as readonly (readonly [unknown, InputFault])[])(
+    "refuses the method %j in one sentence",
+    (method, fault) => {
+      expect(() => ask("TIMETABLE", [method])).toThrow(refusal("TIMETABLE", fault));
+    },
+  );
 
   it("leaves no source empty, and says of unsourced values that they have none", () => {
     const [header, ...steps] = askRows("TIMETABLE", []) as string[][];
@@ -79,15 +97,20 @@ describe("a nursery's own timetable", () => {
       ["Sowing", "", "", "", ""],
       ["Ready", "Sowing", 9, 5, 7],
     ];
+    const fault: TimetableFault = {
+      row: 3,
+      column: "usual",
+      found: "9 / 5 / 7",
+      code: "days-must-rise",
+      step: "Ready",
+    };
     for (const name of ["BATCH_STAGES", "BATCH_STEPS", "BATCH_DUE"]) {
       expect(() => ask(name, [RECORDS, broken, AS_OF])).toThrow(
-        new Error(
-          `${name}: timetable row 3, Usual day: the days of Ready must rise from From day to Usual day to By day`,
-        ),
+        refusal(name, { code: "timetable-unusable", fault, more: 0 }),
       );
     }
     const rows = askRows("BATCH_CHECK", [RECORDS, broken, AS_OF]);
-    expect(rows.some((row) => row[1] === "Timetable row 3, Usual day")).toBe(true);
+    expect(rows.some((row) => row[1] === faultPlace(fault))).toBe(true);
   });
 
   it.each([1_000_000, 2.5])("with a step of %s days is refused in one clear sentence", (days) => {
@@ -97,7 +120,19 @@ describe("a nursery's own timetable", () => {
       ["Ready", "Sowing", 0, 1, days],
     ];
     for (const name of ["BATCH_STAGES", "BATCH_STEPS", "BATCH_DUE"]) {
-      expect(() => ask(name, [RECORDS, own, AS_OF])).toThrow(/^\w+: timetable row 3, By day: /);
+      expect(() => ask(name, [RECORDS, own, AS_OF])).toThrow(
+        refusal(name, {
+          code: "timetable-unusable",
+          more: 0,
+          fault: {
+            row: 3,
+            column: "by",
+            found: String(days),
+            step: "Ready",
+            ...(days === 2.5 ? { code: "days-not-whole" } : { code: "too-many-days", most: 3660 }),
+          },
+        } as InputFault),
+      );
     }
   });
 });

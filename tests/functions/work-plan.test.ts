@@ -5,6 +5,7 @@ import * as text from "../../src/sentences/made/work";
 import { partRemarks, tooMuchDays, tooMuchSum } from "../../src/wording/work";
 import { ask, askTable } from "../support/ask";
 import { day } from "../support/days";
+import { refusal } from "../support/refusal";
 
 const AS_OF = "2026-11-25";
 const TIMETABLE = [
@@ -16,7 +17,12 @@ const TIMETABLE = [
 const HEADER = ["Batch", "Place", "Sown", "Seeds sown", "Grafted on", "Grafts made"];
 /** Sown 85 days before the as-of day: grafting usually in 5 days, by 15 days. */
 const batch = (name: string, plants: number, sown = "2026-09-01", place = "Bay 1") => [
-  ...[name, place, sown, plants, "", ""],
+  name,
+  place,
+  sown,
+  plants,
+  "",
+  "",
 ];
 const CREW = [
   ["Person", "Tasks", "Hours a day", "Off from", "Off to"],
@@ -32,8 +38,15 @@ describe("WORK_PLAN", () => {
   it("does the work on its usual day, by who is there", () => {
     expect(plan([batch("B1", 80)])).toEqual([
       {
-        ...{ Day: "2026-11-30", Task: "Grafting", Batch: "B1", Place: "Bay 1", Plants: 80 },
-        ...{ Hours: 8, Person: "Ana", By: "2026-12-10", Remark: "" },
+        Day: "2026-11-30",
+        Task: "Grafting",
+        Batch: "B1",
+        Place: "Bay 1",
+        Plants: 80,
+        Hours: 8,
+        Person: "Ana",
+        By: "2026-12-10",
+        Remark: "",
       },
     ]);
   });
@@ -157,7 +170,7 @@ describe("WORK_PLAN", () => {
       ).toThrow(daysOutOfRange({ most: "366", found: String(days) }));
     }
     expect(() => ask("WORK_PLAN", [[HEADER, batch("B1", 8)], TIMETABLE, "", AS_OF])).toThrow(
-      "crew is missing",
+      refusal("WORK_PLAN", { code: "argument-missing", argument: "crew", needs: "crew" }),
     );
   });
 });

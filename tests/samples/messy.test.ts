@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { builtInTimetable, checkAnswer, readRecords } from "../../src/core";
+import { builtInTimetable, checkedRecords, readRecords } from "../../src/core";
 import { dayArgument } from "../../src/door/arguments";
 import { decimalMark } from "../../src/door/decimal-mark";
 import { localeOrder } from "../../src/door/locale-order";
@@ -28,8 +28,8 @@ describe.each(SAMPLES)("the messy sample %s", (folder) => {
     decimalMark: decimalMark(expected.locale),
     told: new Map(),
   });
-  const check = checkAnswer(records, { timetable, faults: [] }, asOf);
-  const listed = check.rows.map(([row, , found]) => ({ row, found }));
+  const check = checkedRecords(records, { timetable, faults: [] }, asOf);
+  const listed = check.troubles.map(({ row, found }) => ({ row, found }));
 
   it("reads to the batches that a careful clerk reads, cell by cell", () => {
     const read = asExpected(records);
@@ -43,14 +43,14 @@ describe.each(SAMPLES)("the messy sample %s", (folder) => {
     for (const cell of expected.mustBeListed) {
       expect(listed, JSON.stringify(cell)).toContainEqual({
         row: sample.rowOf(cell),
-        found: cell.found === "" ? null : cell.found,
+        found: cell.found,
       });
     }
   });
 
   it("says which columns were filled down", () => {
     for (const { column } of expected.mustBeSaid ?? []) {
-      expect(check.rows.some((row) => row[1] === column && row[0] === null)).toBe(true);
+      expect(check.troubles.some((one) => one.column === column && one.row === null)).toBe(true);
     }
   });
 

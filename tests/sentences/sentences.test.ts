@@ -91,7 +91,7 @@ describe("a further language", () => {
       "indonesian.ts: takes.more is not in english.ts",
     ]);
     expect(slips({ ...rest, blank: "{name}" })).toEqual([
-      "indonesian.ts: takes.blank has the facts {name: string}, not {}",
+      "indonesian.ts: takes.blank has the facts {name: string | number}, not {}",
     ]);
   });
 });

@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { builtInTimetable } from "../../src/core";
 import * as headers from "../../src/sentences/made/order-columns";
 import * as faults from "../../src/sentences/made/order-faults";
 import { all } from "../../src/sentences/made/orders";
 import { needsWords, planFact, planWarning } from "../../src/wording/order-plan";
 import type { OrderTabRequest, PlanOrderRequest } from "../../src/workbook/sidebar-calls";
 import { day } from "../support/days";
+import { refusalText } from "../support/refusal";
 import { type Nursery, openNursery, smallRecords, tab } from "./nursery";
 
 const PLAN: PlanOrderRequest = {
@@ -22,6 +24,14 @@ function planner(nursery = small()) {
   return (more: Partial<PlanOrderRequest> = {}) =>
     nursery.ask("sidebarPlanOrder", { ...PLAN, ...more });
 }
+
+const METHODS = builtInTimetable().methods.map(({ name }) => name);
+const outOfRange = (found: number) =>
+  refusalText({ code: "wanted-out-of-range", argument: "Wanted", most: 1_000_000, found });
+const unreadable = (wanted: "day" | "number", argument: string, found: string | number) =>
+  refusalText({ code: "argument-unreadable", argument, wanted, found });
+const noLevel = (found: number) =>
+  refusalText({ code: "level-out-of-range", argument: "assurance", found });
 
 describe("planning an order", () => {
   it("goes step by step to ready, with days, plants, needs and the usual care", () => {
@@ -75,15 +85,18 @@ describe("planning an order", () => {
   });
 
   it.each<[Partial<Record<keyof PlanOrderRequest, unknown>>, RegExp | string]>([
-    [{ wanted: 0 }, /^Wanted must be a whole number from 1 to 1000000; found 0$/],
-    [{ wanted: 2.5 }, /^Wanted must be a whole number/],
-    [{ wanted: "150" }, /^Wanted must be a whole number/],
-    [{ wanted: null }, /^Wanted must be a whole number/],
-    [{ by: "soon" }, /^By must be a day; found "soon"$/],
-    [{ by: null }, /^By is missing/],
-    [{ assurance: 1 }, /^assurance must lie between 0 and 1/],
-    [{ assurance: -1 }, /^assurance must lie between 0 and 1/],
-    [{ method: "<b>none</b>" }, /^method "<b>none<\/b>" is not known; known are: /],
+    [{ wanted: 0 }, outOfRange(0)],
+    [{ wanted: 2.5 }, unreadable("number", "Wanted", 2.5)],
+    [{ wanted: "150" }, outOfRange(0)],
+    [{ wanted: null }, outOfRange(0)],
+    [{ by: "soon" }, unreadable("day", "By", "soon")],
+    [{ by: null }, refusalText({ code: "argument-missing", argument: "By", needs: "day" })],
+    [{ assurance: 1 }, noLevel(1)],
+    [{ assurance: -1 }, noLevel(-1)],
+    [
+      { method: "<b>none</b>" },
+      refusalText({ code: "unknown-method", name: "<b>none</b>", known: METHODS }),
+    ],
     [{ method: ["Cocoa cleft graft"] }, /^Method can't be read/],
     [{ harvest: "whenever" }, faults.noHarvest({ found: "whenever" })],
     [{ harvest: { from: 1 } }, /^Harvest months can't be read/],

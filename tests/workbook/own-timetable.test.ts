@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
+import type { InputFault } from "../../src/core";
 import { formulaCell, type SheetDraft } from "../../src/local/workbook-data";
+import * as setUp from "../../src/sentences/made/set-up";
+import { refusalText } from "../support/refusal";
 import { AS_OF, openNursery, SETTINGS, smallRecords, tab } from "./nursery";
 
 const HEADER = ["Method", "Step", "After", "From day", "Usual day", "By day", "Counted"];
@@ -22,6 +25,10 @@ function opened(...drafts: readonly SheetDraft[]) {
   return openNursery([smallRecords(), ...drafts]);
 }
 
+const SOON = { row: 5, column: "usual", found: "soon", code: "no-number" } as const;
+const corrected = (fault: InputFault) =>
+  setUp.correctTimetable({ why: refusalText(fault), tab: "Our steps" });
+
 // People who keep a timetable found a second one beside it, and answers by days that were not theirs.
 describe("a timetable of the nursery's own", () => {
   it("is found, and what in it can't be used is told", () => {
@@ -32,7 +39,7 @@ describe("a timetable of the nursery's own", () => {
     const faulty = opened(ownTimetable("Our steps", "soon")).ask("sidebarOpen", null);
     expect(faulty.timetables[0]).toMatchObject({
       tab: "Our steps",
-      trouble: "timetable row 5, Usual day: Usual day holds no number",
+      trouble: refusalText({ code: "timetable-unusable", fault: SOON, more: 0 }),
     });
     expect(faulty.candidates.map(({ tab: name }) => name)).toEqual(["Records"]);
   });
@@ -94,13 +101,17 @@ describe("a timetable of the nursery's own", () => {
     [
       "with faults",
       ownTimetable("Our steps", "soon"),
-      /row 5, Usual day: Usual day holds no number/,
+      corrected({ code: "timetable-unusable", fault: SOON, more: 0 }),
     ],
-    ["without its header", tab("Our steps", [["milk"], ["bread"]]), /no header row with Step/],
-    ["that is gone", tab("Shopping", [["milk"]]), /no timetable of yours in a tab "Our steps"/],
+    [
+      "without its header",
+      tab("Our steps", [["milk"], ["bread"]]),
+      corrected({ code: "no-header-row", argument: "timetable", columns: ["Step", "After"] }),
+    ],
+    ["that is gone", tab("Shopping", [["milk"]]), setUp.noSuchTimetable({ tab: "Our steps" })],
   ])("is refused %s before anything is made", (_, draft, sentence) => {
     const nursery = opened(draft);
-    expect(nursery.refusal("sidebarSetUp", WITH_OWN)).toMatch(sentence);
+    expect(nursery.refusal("sidebarSetUp", WITH_OWN)).toBe(sentence);
     expect(nursery.tabs()).toEqual(["Records", draft.name]);
   });
 
@@ -109,7 +120,7 @@ describe("a timetable of the nursery's own", () => {
     nursery.ask("sidebarSetUp", WITH_OWN);
     nursery.remove("Our steps");
     expect(nursery.refusal("sidebarToday", { daysAhead: 7 })).toBe(
-      'There is no timetable of yours in a tab "Our steps": choose another in Set up',
+      setUp.noSuchTimetable({ tab: "Our steps" }),
     );
     expect(nursery.ask("sidebarOpen", null).timetables).toEqual([]);
     nursery.ask("sidebarSetUp", ONCE);

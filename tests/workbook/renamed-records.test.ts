@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import * as setUp from "../../src/sentences/made/set-up";
 import { dueRow, dueValue, enterDue } from "./due-list";
 import { openNursery, smallRecords, tab, takesOf } from "./nursery";
 
@@ -57,5 +58,5 @@ it("a wrong name in the settings is no old one", async () => {
   const nursery = openNursery([smallRecords()], { live: true }).ready();
   await nursery.w.settled();
   nursery.sheet("Nursery settings").getRange("B3").setValue("Recordz");
-  expect(nursery.refusal("sidebarToday", { daysAhead: 7 })).toMatch(/There is no tab "Recordz"/);
+  expect(nursery.refusal("sidebarToday", { daysAhead: 7 })).toBe(setUp.tabGone({ tab: "Recordz" }));
 });

@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { onlyThisCheck } from "../../src/sentences/made/check";
 import { rowsLeftOutOfPage } from "../../src/sentences/made/records";
+import { correctTimetable } from "../../src/sentences/made/set-up";
 import { takesRemarks } from "../../src/wording/takes";
+import { refusalText } from "../support/refusal";
 import { type Nursery, openNursery, smallRecords } from "./nursery";
 
 /** A log below the batches, with a line of a step that nobody knows. */
@@ -31,6 +34,8 @@ describe("rows left out, told in the sidebar", () => {
   });
 });
 
+const SOON = { row: 4, column: "usual", found: "soon", code: "no-number" } as const;
+
 describe("a timetable with several faults", () => {
   const faulty = () => {
     const nursery = openNursery([smallRecords()]).ready();
@@ -41,14 +46,17 @@ describe("a timetable with several faults", () => {
   };
 
   it("says where the others are told", () => {
-    expect(faulty().refusal("sidebarToday", { daysAhead: 7 })).toMatch(
-      /; 2 more: see Check\. Correct the tab Nursery timetable$/,
+    expect(faulty().refusal("sidebarToday", { daysAhead: 7 })).toBe(
+      correctTimetable({
+        why: refusalText({ code: "timetable-unusable", fault: SOON, more: 2 }),
+        tab: "Nursery timetable",
+      }),
     );
   });
 
   it("has them all in the section Check", () => {
     const { rows } = faulty().ask("sidebarCheck", null);
-    const told = rows.filter(({ trouble }) => trouble.startsWith("Timetable row "));
+    const told = rows.filter(({ whatHappens }) => whatHappens === onlyThisCheck());
     expect(told).toHaveLength(3);
     expect(told[0]).toMatchObject({ row: null, column: "", found: "soon" });
   });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import * as setUp from "../../src/sentences/made/set-up";
 import { type Nursery, openNursery, type Sheet, smallRecords, takesOf } from "./nursery";
 
 const ONCE = { tab: "Records", columns: [], methods: ["Cocoa cleft graft"] };
@@ -75,14 +76,16 @@ describe("a workbook with a chart, a timeline and a connected sheet", () => {
 
   it("chosen as records or timetable is no such tab", () => {
     const nursery = withSheets(["Chart", "OBJECT"]);
-    expect(nursery.refusal("sidebarSetUp", { ...ONCE, tab: "Chart" })).toMatch(/no tab "Chart"/);
-    expect(nursery.refusal("sidebarColumns", { tab: "Chart" })).toMatch(/no tab "Chart"/);
-    expect(nursery.refusal("sidebarSetUp", { ...ONCE, timetable: "Chart" })).toMatch(
-      /no timetable of yours in a tab "Chart"/,
+    expect(nursery.refusal("sidebarSetUp", { ...ONCE, tab: "Chart" })).toBe(
+      setUp.noTab({ tab: "Chart" }),
+    );
+    expect(nursery.refusal("sidebarColumns", { tab: "Chart" })).toBe(setUp.noTab({ tab: "Chart" }));
+    expect(nursery.refusal("sidebarSetUp", { ...ONCE, timetable: "Chart" })).toBe(
+      setUp.noSuchTimetable({ tab: "Chart" }),
     );
     nursery.ready();
     nursery.sheet("Nursery settings").getRange("B3").setValue("Chart");
-    expect(nursery.refusal("sidebarToday", { daysAhead: 7 })).toMatch(/no tab "Chart" any more/);
+    expect(nursery.refusal("sidebarToday", { daysAhead: 7 })).toBe(setUp.tabGone({ tab: "Chart" }));
   });
 });
 

@@ -3,7 +3,7 @@ import {
   balances,
   builtInTimetable,
   type CivilDay,
-  checkAnswer,
+  checkedRecords,
   civilDay,
   type Grid,
   InputError,
@@ -13,6 +13,7 @@ import {
 } from "../../core";
 import type { RowTally } from "../../core/records/records";
 import { balanceTable } from "../../wording/batch-tables";
+import { checkTable } from "../../wording/check";
 import { type Dice, dice } from "./dice";
 import { randomGrid } from "./random-grid";
 
@@ -75,7 +76,7 @@ function readOnce(grid: Grid, how: ReadingOptions): number {
   const { heading, used, leftOut, notBatches, blank } = records.rows;
   const sum = heading + used + leftOut + notBatches + blank;
   if (sum !== grid.rowCount) throw new Error(`${sum} rows tallied of ${grid.rowCount}`);
-  const check = checkAnswer(records, { timetable: TIMETABLE, faults: [] }, how.asOf);
+  const check = checkTable(checkedRecords(records, { timetable: TIMETABLE, faults: [] }, how.asOf));
   checkCells(check, "BATCH_CHECK");
   checkCells(balanceTable(balances(records)), "BATCH_BALANCE");
   rowsAreListed(records.rows, check, grid);

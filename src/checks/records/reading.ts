@@ -2,7 +2,7 @@ import {
   type Answer,
   builtInTimetable,
   type CivilDay,
-  checkAnswer,
+  checkedRecords,
   civilDay,
   type Grid,
   InputError,
@@ -11,6 +11,7 @@ import {
 } from "../../core";
 import { decimalMark } from "../../door/decimal-mark";
 import { localeOrder } from "../../door/locale-order";
+import { checkTable } from "../../wording/check";
 import { type LaidOut, laidOut, type Sheet } from "./sheet";
 
 /** What the reader made of a sheet. */
@@ -41,7 +42,9 @@ export function readSheet(sheet: Sheet): Reading {
   const out = laidOut(sheet);
   try {
     const records = readGrid(out.grid, sheet.locale);
-    const { rows } = checkAnswer(records, { timetable: TIMETABLE, faults: [] }, AS_OF);
+    const { rows } = checkTable(
+      checkedRecords(records, { timetable: TIMETABLE, faults: [] }, AS_OF),
+    );
     return { ...out, records, listed: listedIn(rows), refusal: null };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;

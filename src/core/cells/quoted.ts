@@ -29,3 +29,12 @@ export function nameList(names: readonly string[]): string {
   const more = names.length > MOST_NAMES ? ` and ${names.length - MOST_NAMES} more` : "";
   return names.slice(0, MOST_NAMES).map(shortened).join(", ") + more;
 }
+
+/** The facts of a code as a sentence may repeat them: each text shortened to a line. */
+export function shortFacts<Facts extends object>(facts: Facts): Facts {
+  const short = Object.entries(facts).map(([name, fact]) => [
+    name,
+    typeof fact === "string" ? shortened(fact) : fact,
+  ]);
+  return Object.fromEntries(short) as Facts;
+}

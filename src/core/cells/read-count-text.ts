@@ -1,14 +1,15 @@
 import { wordPattern, wordSet } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
 import { normalText, withoutAccents } from "../words/normal-text";
+import type { Unread } from "./unread";
 
 /** What a text says when a number of plants is due in it. */
 export type CountTextReading =
   | { readonly kind: "nothing" }
-  | { readonly kind: "number"; readonly value: number; readonly readAs: string | null }
+  | { readonly kind: "number"; readonly value: number; readonly isPlain: boolean }
   /** A share of what was there before, 0 to 1. */
   | { readonly kind: "share"; readonly share: number }
-  | { readonly kind: "unread"; readonly why: string };
+  | { readonly kind: "unread"; readonly why: Unread };
 
 export type DecimalMark = "." | ",";
 
@@ -30,7 +31,7 @@ const product = lazily(
 );
 
 const NUMBER = "\\d+(?:[.,]\\d+)?";
-const NOT_PLAIN: CountTextReading = { kind: "unread", why: "not a number of plants" };
+const NOT_PLAIN: CountTextReading = { kind: "unread", why: { code: "not-a-count" } };
 
 /**
  * Reads a number as people write it in a shared table: "1,200", "1 200", "~300", "about 300",
@@ -38,7 +39,7 @@ const NOT_PLAIN: CountTextReading = { kind: "unread", why: "not a number of plan
  *
  * @param text        without spaces at its ends
  * @param decimalMark how the workbook's locale writes decimals; null when not known
- * @returns `readAs` says the reading where the text was more than a plain number
+ * @returns `isPlain` is false where the text was more than a plain number
  */
 export function readCountText(text: string, decimalMark: DecimalMark | null): CountTextReading {
   const plain = text.normalize("NFKC").replace(/\s+/g, " ").trim();
@@ -52,7 +53,7 @@ export function readCountText(text: string, decimalMark: DecimalMark | null): Co
     readWithWord(plain, decimalMark) ??
     readLetterO(plain) ??
     (/^\D*\d*\s?[¼½¾⅓⅔]|\d⁄\d/u.test(text.trim()) || /\d\/\d/.test(plain)
-      ? { kind: "unread", why: "a part of a plant" }
+      ? { kind: "unread", why: { code: "part-of-a-plant" } }
       : NOT_PLAIN)
   );
 }
@@ -60,16 +61,15 @@ export function readCountText(text: string, decimalMark: DecimalMark | null): Co
 /** Digits alone, with or without a mark at the thousands. */
 function readDigits(text: string, decimalMark: DecimalMark | null): CountTextReading | null {
   if (/^[+-]?\d+(?:\.\d*)?$/.test(text) && !/^[1-9]\d{0,2}\.\d{3}$/.test(text)) {
-    return { kind: "number", value: Number(text), readAs: null };
+    return { kind: "number", value: Number(text), isPlain: true };
   }
   const grouped = /^[1-9]\d{0,2}(?:([ .,'’])\d{3})(?:\1\d{3})*$/.exec(text);
   if (grouped) {
     const value = Number(text.replace(/\D/g, ""));
-    const plainly = grouped[1] !== decimalMark;
-    return { kind: "number", value, readAs: plainly ? null : String(value) };
+    return { kind: "number", value, isPlain: grouped[1] !== decimalMark };
   }
   if (/^[+-]?\d+,\d+$/.test(text)) {
-    return { kind: "number", value: Number(text.replace(",", ".")), readAs: null };
+    return { kind: "number", value: Number(text.replace(",", ".")), isPlain: true };
   }
   return null;
 }
@@ -80,7 +80,7 @@ function readShare(text: string): CountTextReading | null {
   const value = Number((match[1] as string).replace(",", ".")) / 100;
   return value <= 1
     ? { kind: "share", share: value }
-    : { kind: "unread", why: "more than 100 per cent" };
+    : { kind: "unread", why: { code: "over-100-percent" } };
 }
 
 /** "~300", "about 300", "> 300", "300+", "312 (12 weak)", "300?". */
@@ -126,9 +126,9 @@ function readLetterO(text: string): CountTextReading | null {
 }
 
 function number(value: number): CountTextReading {
-  return { kind: "number", value, readAs: null };
+  return { kind: "number", value, isPlain: true };
 }
 
 function readAsNumber(reading: CountTextReading | null): CountTextReading | null {
-  return reading?.kind === "number" ? { ...reading, readAs: String(reading.value) } : reading;
+  return reading?.kind === "number" ? { ...reading, isPlain: false } : reading;
 }

@@ -1,12 +1,13 @@
 import { type Cell, cellText, isBlank } from "./cell";
 import { type CountTextReading, type DecimalMark, readCountText } from "./read-count-text";
+import type { ReadAs, Unread } from "./unread";
 import { errorShown } from "./upstream";
 
 /** What a cell says when a number of plants is due in it. */
 export type CountReading =
   | { readonly kind: "blank" }
-  | { readonly kind: "count"; readonly count: number; readonly readAs: string | null }
-  | { readonly kind: "unread"; readonly why: string };
+  | { readonly kind: "count"; readonly count: number; readonly readAs: ReadAs | null }
+  | { readonly kind: "unread"; readonly why: Unread };
 
 export interface CountHabits {
   /** How the workbook's locale writes decimals; null when not known. */
@@ -31,34 +32,34 @@ export function readCount(cell: Cell, habits: CountHabits = PLAIN): CountReading
   if (typeof cell === "number") {
     // A cell formatted as a per cent arrives as its share, and no plant is a part of one.
     const share = cell > 0 && cell < 1 && habits.outOf !== null;
-    return share ? ofText({ kind: "share", share: cell }, habits.outOf) : wholeNumber(cell, null);
+    return share ? ofText({ kind: "share", share: cell }, habits.outOf) : wholeNumber(cell, true);
   }
   if (isBlank(cell)) return BLANK;
-  if (typeof cell === "boolean") return unread("a tick box, not a number of plants");
-  if (typeof cell === "object") return unread("a date, not a number of plants");
+  if (typeof cell === "boolean") return unread({ code: "tick-box-for-count" });
+  if (typeof cell === "object") return unread({ code: "date-for-count" });
   const shown = errorShown(cell);
-  if (shown !== null) return unread(`the cell shows ${shown}`);
+  if (shown !== null) return unread({ code: "cell-shows", shown });
   return ofText(readCountText(cellText(cell), habits.decimalMark), habits.outOf);
 }
 
 function ofText(reading: CountTextReading, outOf: number | null): CountReading {
   if (reading.kind === "nothing") return BLANK;
   if (reading.kind === "unread") return reading;
-  if (reading.kind === "number") return wholeNumber(reading.value, reading.readAs);
-  if (outOf === null) return unread("a per cent where a number of plants is due");
+  if (reading.kind === "number") return wholeNumber(reading.value, reading.isPlain);
+  if (outOf === null) return unread({ code: "percent-of-nothing" });
   const count = Math.round(outOf * reading.share);
   const percent = Math.round(reading.share * 1000) / 10;
-  return { kind: "count", count, readAs: `${count}, which is ${percent} % of ${outOf}` };
+  return { kind: "count", count, readAs: { code: "share", count, percent, outOf } };
 }
 
-function wholeNumber(value: number, readAs: string | null): CountReading {
-  if (!Number.isFinite(value)) return unread("not a number of plants");
-  if (value < 0) return unread("a number of plants can't be below 0");
-  if (!Number.isInteger(value)) return unread("a part of a plant");
-  if (value > MOST_PLANTS) return unread("too large to be a number of plants");
-  return { kind: "count", count: value, readAs };
+function wholeNumber(value: number, isPlain: boolean): CountReading {
+  if (!Number.isFinite(value)) return unread({ code: "not-a-count" });
+  if (value < 0) return unread({ code: "below-zero" });
+  if (!Number.isInteger(value)) return unread({ code: "part-of-a-plant" });
+  if (value > MOST_PLANTS) return unread({ code: "too-many-plants" });
+  return { kind: "count", count: value, readAs: isPlain ? null : { code: "count", count: value } };
 }
 
-function unread(why: string): CountReading {
+function unread(why: Unread): CountReading {
   return { kind: "unread", why };
 }

@@ -1,3 +1,5 @@
+import type { Unread } from "./unread";
+
 /** Tables that a nursery keeps beside its records. */
 export type SmallTable = "crew" | "closed-days" | "places" | "prices";
 
@@ -27,7 +29,7 @@ export type RowNote =
   /** Of two numbers the smaller counts. */
   | { readonly code: "named-twice"; readonly name: string }
   | { readonly code: "holds-unknown" }
-  | { readonly code: "holds-unread"; readonly why: string };
+  | { readonly code: "holds-unread"; readonly why: Unread };
 
 /** A row that can't be used, or not just as it is written; rows from 1 at the top of the table. */
 export type RowTrouble =

@@ -1,12 +1,12 @@
-import { quoted, shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
-import { sentenceDay } from "../dates/day-text";
+import { isoDay } from "../dates/day-text";
 import type { Batch } from "../records/batch";
 import { likeName } from "../records/batch-names";
 import type { Records } from "../records/records";
-import { COST, type Trouble } from "../records/trouble";
+import { FACT_NAMES } from "../records/target-names";
+import type { Trouble } from "../records/trouble";
 import { methodFinder } from "../timetable/method-of-batch";
-import type { Method, Step, Timetable } from "../timetable/timetable";
+import type { Method, Timetable } from "../timetable/timetable";
 
 /**
  * Troubles that show only when the cells of a batch are held against each other: names used
@@ -37,17 +37,14 @@ export function batchTroubles(
 }
 
 function sameName(batch: Batch, first: Batch): Trouble {
-  const same = batch.name === first.name;
   return {
     row: batch.row,
-    column: "Batch",
+    column: FACT_NAMES.batch,
     found: batch.name,
-    trouble: same
-      ? `Row ${first.row} has the same name`
-      : `Nearly the same name as ${quoted(first.name)} in row ${first.row}`,
-    whatHappens: "Both rows are used, each as a batch of its own",
-    whatToDo: "Give each batch a name that can't be mistaken",
-    cost: COST.doubt,
+    firstRow: first.row,
+    ...(batch.name === first.name
+      ? { code: "same-name" as const }
+      : { code: "nearly-same-name" as const, name: first.name }),
   };
 }
 
@@ -57,12 +54,9 @@ function noMethod(batch: Batch, records: Records): Trouble {
   );
   return {
     row: batch.row,
-    column: column?.header ?? "Method",
+    column: column?.header ?? FACT_NAMES.method,
     found: batch.method,
-    trouble: "The timetable has no such method",
-    whatHappens: "The batch gets no dates and no forecast",
-    whatToDo: "Write the method as the timetable writes it, or add it to the timetable",
-    cost: COST.cell,
+    code: "no-such-method",
   };
 }
 
@@ -80,58 +74,31 @@ function alongTheSteps(batch: Batch, method: Method, records: Records): Trouble[
           row: batch.row,
           column: headerOf(records, batch, { key: step.key, what: "count" }),
           found: String(count),
-          trouble: `More plants than the ${before.count} at ${shortened(before.name)}`,
-          whatHappens: "Both counts are used as they stand",
-          whatToDo: "Check both counts",
-          cost: COST.doubt,
+          code: "count-rises",
+          before: before.count,
+          step: before.name,
         });
       }
       before = { name: step.name, count };
     }
     const parent = step.after === null ? undefined : method.steps[step.after];
     if (parent === undefined) continue;
-    const trouble = tooSoon({
-      step,
-      parent,
-      day: batch.days[at] ?? null,
-      earlier: batch.days[indexOf(parent.key)],
+    const day = batch.days[at] ?? null;
+    const stepDay = batch.days[indexOf(parent.key)] ?? null;
+    if (day === null || stepDay === null || day - stepDay >= step.from / 2) continue;
+    const column = headerOf(records, batch, { key: step.key, what: "day" });
+    const days = day - stepDay;
+    troubles.push({
+      row: batch.row,
+      column,
+      found: isoDay(day),
+      step: parent.name,
+      ...(days < 0
+        ? { code: "before-step" as const, stepDay }
+        : { code: "too-soon" as const, days, fewest: step.from }),
     });
-    if (trouble !== null) {
-      troubles.push({
-        row: batch.row,
-        column: headerOf(records, batch, { key: step.key, what: "day" }),
-        ...trouble,
-      });
-    }
   }
   return troubles;
-}
-
-/** A day before the step it is counted from, or within half of the timetable's earliest. */
-function tooSoon({
-  step,
-  parent,
-  day,
-  earlier,
-}: {
-  readonly step: Step;
-  readonly parent: Step;
-  readonly day: CivilDay | null;
-  readonly earlier: CivilDay | null | undefined;
-}): Omit<Trouble, "row" | "column"> | null {
-  if (day === null || earlier == null) return null;
-  const days = day - earlier;
-  if (days >= step.from / 2) return null;
-  return {
-    found: sentenceDay(day),
-    trouble:
-      days < 0
-        ? `Before ${shortened(parent.name)} on ${sentenceDay(earlier)}`
-        : `${days} days after ${shortened(parent.name)}, where ${step.from} is the least by the timetable`,
-    whatHappens: "Both days are used as they stand",
-    whatToDo: "Check both days",
-    cost: COST.doubt,
-  };
 }
 
 function inTheFuture(batch: Batch, records: Records, asOf: CivilDay): Trouble[] {
@@ -142,11 +109,9 @@ function inTheFuture(batch: Batch, records: Records, asOf: CivilDay): Trouble[] 
           {
             row: batch.row,
             column: headerOf(records, batch, { key: records.stepKeys[at] as string, what: "day" }),
-            found: sentenceDay(day),
-            trouble: `After the as-of day, ${sentenceDay(asOf)}`,
-            whatHappens: "Read as planned, not as done",
-            whatToDo: "Correct the day if it is a slip",
-            cost: COST.doubt,
+            found: isoDay(day),
+            code: "after-as-of" as const,
+            asOf,
           },
         ],
   );

@@ -1,7 +1,7 @@
 import { type Cell, cellText, isBlank } from "../cells/cell";
+import type { Unread } from "../cells/unread";
 import { errorShown } from "../cells/upstream";
 import type { CivilDay } from "./civil-day";
-import { sentenceDay } from "./day-text";
 import { type DayTextReading, inOrder, readDayText, type UndatedDay } from "./read-day-text";
 import { dayOfSerial } from "./serial";
 
@@ -11,9 +11,9 @@ export type DayOrder = "day-first" | "month-first";
 /** What a cell of a day column says. */
 export type DayReading =
   | { readonly kind: "blank" }
-  | { readonly kind: "day"; readonly day: CivilDay; readonly readAs: string | null }
+  | { readonly kind: "day"; readonly day: CivilDay; readonly isPlain: boolean }
   | UndatedDay
-  | { readonly kind: "unread"; readonly why: string };
+  | { readonly kind: "unread"; readonly why: Unread };
 
 /** What the dates of a column give away of their order. */
 export type OrderShown = DayOrder | "none" | "mixed";
@@ -66,12 +66,12 @@ export function dayColumnReader(
   return {
     orderShown,
     read: (cell) => {
-      if (typeof cell === "object") return { kind: "day", day: cell.day, readAs: null };
+      if (typeof cell === "object") return { kind: "day", day: cell.day, isPlain: true };
       if (typeof cell === "number") return readSerial(cell, asOf);
-      if (typeof cell === "boolean") return { kind: "unread", why: "a tick box, not a date" };
+      if (typeof cell === "boolean") return { kind: "unread", why: { code: "tick-box-for-day" } };
       if (isBlank(cell)) return BLANK;
       const error = errorShown(cell);
-      if (error !== null) return { kind: "unread", why: `the cell shows ${error}` };
+      if (error !== null) return { kind: "unread", why: { code: "cell-shows", shown: error } };
       const reading = readText(cellText(cell));
       if (reading.kind !== "either-order") return reading;
       const own = orderShown();
@@ -106,22 +106,20 @@ function settle(
     if (way !== null) return typeof way === "number" ? day(way) : way;
   }
   const [first, second] = possible;
-  if (first === undefined) return { kind: "unread", why: "no such day in the calendar" };
+  if (first === undefined) return { kind: "unread", why: { code: "no-such-day" } };
   if (second === undefined) {
     if (typeof first !== "number") return first;
-    return { kind: "day", day: first, readAs: order === null ? null : sentenceDay(first) };
+    return { kind: "day", day: first, isPlain: order === null };
   }
-  const days = possible.map((way) =>
-    typeof way === "number" ? sentenceDay(way) : `${reading.first} and ${reading.second}`,
-  );
+  const isDated = typeof first === "number" && typeof second === "number";
   return {
     kind: "unread",
-    why: typeof first === "number" ? `either ${days[0]} or ${days[1]}` : "day or month first",
+    why: isDated ? { code: "either-day", days: [first, second] } : { code: "day-or-month-first" },
   };
 }
 
 function day(settled: CivilDay): DayReading {
-  return { kind: "day", day: settled, readAs: null };
+  return { kind: "day", day: settled, isPlain: true };
 }
 
 function readSerial(serial: number, asOf: CivilDay | null): DayReading {
@@ -130,5 +128,5 @@ function readSerial(serial: number, asOf: CivilDay | null): DayReading {
     asOf === null
       ? serial >= SERIALS_OF_OUR_TIME.from && serial <= SERIALS_OF_OUR_TIME.to
       : Math.abs(read - asOf) <= SERIAL_RANGE_DAYS;
-  return plausible ? day(read) : { kind: "unread", why: "a number, not a date" };
+  return plausible ? day(read) : { kind: "unread", why: { code: "number-for-day" } };
 }

@@ -1,12 +1,12 @@
+import type { Unread } from "../cells/unread";
 import { normalText } from "../words/normal-text";
 import { type CivilDay, civilDay, daysInMonth, daysLater } from "./civil-day";
-import { sentenceDay } from "./day-text";
 import { isoWeek, mondayOf } from "./iso-week";
 import { isDateFiller, isWeekWord, monthOfWord, thirdOfWord } from "./month-words";
 
 /** What a text says when a day is due in it. */
 export type DayTextReading =
-  | { readonly kind: "day"; readonly day: CivilDay; readonly readAs: string | null }
+  | { readonly kind: "day"; readonly day: CivilDay; readonly isPlain: boolean }
   | UndatedDay
   /** Two numbers that could be day and month either way round. */
   | {
@@ -15,7 +15,7 @@ export type DayTextReading =
       readonly second: number;
       readonly year: number | null;
     }
-  | { readonly kind: "unread"; readonly why: string };
+  | { readonly kind: "unread"; readonly why: Unread };
 
 /** A day or a span whose year is not written. */
 export interface UndatedDay {
@@ -26,8 +26,8 @@ export interface UndatedDay {
   readonly orElse: CivilDay | null;
 }
 
-const UNREAD: DayTextReading = { kind: "unread", why: "not a date" };
-const NO_SUCH_DAY: DayTextReading = { kind: "unread", why: "no such day in the calendar" };
+const UNREAD: DayTextReading = { kind: "unread", why: { code: "not-a-day" } };
+const NO_SUCH_DAY: DayTextReading = { kind: "unread", why: { code: "no-such-day" } };
 const TIME_OF_DAY =
   /(?:T|[ ,]+)\d{1,2}[:h]\d{2}(?::\d{2})?(?:\.\d+)?\s*(?:[ap]\.?m\.?)?(?:Z|[+-]\d{2}:?\d{2})?$/i;
 /** No date is longer, and a cell may hold 50,000 letters. */
@@ -216,10 +216,10 @@ function daysLaterOrNull(day: CivilDay | null, days: number): CivilDay | null {
 }
 
 function plainDay(day: CivilDay | null): DayTextReading {
-  return day === null ? NO_SUCH_DAY : { kind: "day", day, readAs: null };
+  return day === null ? NO_SUCH_DAY : { kind: "day", day, isPlain: true };
 }
 
 /** The middle of a span, which is said. */
 function span(day: CivilDay | null): DayTextReading {
-  return day === null ? NO_SUCH_DAY : { kind: "day", day, readAs: sentenceDay(day) };
+  return day === null ? NO_SUCH_DAY : { kind: "day", day, isPlain: false };
 }

@@ -1,10 +1,12 @@
+import type { ReadAs, Unread } from "../cells/unread";
 import type { CivilDay } from "../dates/civil-day";
 import type { LeftOut } from "../records/left-out";
 import type { OrderField } from "./order-columns";
 
 /** What is amiss in a row of orders. */
 export type OrderTrouble =
-  | { readonly code: "cell-trouble"; readonly field: OrderField; readonly what: string }
+  | { readonly code: "cell-unread"; readonly field: OrderField; readonly why: Unread }
+  | { readonly code: "cell-read-as"; readonly field: OrderField; readonly readAs: ReadAs }
   | { readonly code: "cell-blank"; readonly field: OrderField }
   | { readonly code: "cell-shows"; readonly field: OrderField; readonly shown: string }
   | { readonly code: "none-wanted" };

@@ -2,7 +2,6 @@ import { cellText, type Grid, isBlank } from "../cells/cell";
 import { type HeadedTable, headedTable } from "../cells/headed-table";
 import { shortened } from "../cells/quoted";
 import { errorShown, isLoading } from "../cells/upstream";
-import { sentenceDay } from "../dates/day-text";
 import { dayColumnReader } from "../dates/read-day-column";
 import { settleYear } from "../dates/settle-year";
 import { InputError } from "../input-error";
@@ -39,13 +38,12 @@ export function readOrders(grid: Grid, habits: ReadingHabits): Orders {
     if (onlyUnticked(grid, row)) continue;
     troubles.length = 0;
     const order = read(row);
-    const ofCells = troubles.map(
-      (one): OrderTrouble => ({
-        code: "cell-trouble",
-        field: one.column as OrderField,
-        what: reasonText(one),
-      }),
-    );
+    const ofCells = troubles.flatMap((one): OrderTrouble[] => {
+      const field = one.column as OrderField;
+      if (one.code === "cell-unread") return [{ code: "cell-unread", field, why: one.why }];
+      if (one.code === "cell-read-as") return [{ code: "cell-read-as", field, readAs: one.readAs }];
+      return [];
+    });
     if (order === "closed") rows.push(row + 1);
     else if (order === null) leftOut.push({ row: row + 1, troubles: ofCells });
     else if ("code" in order) leftOut.push({ row: row + 1, troubles: [...ofCells, order] });
@@ -104,8 +102,8 @@ function orderReader({
     const day = cells.day(row, column, by.read);
     if (day === null || typeof day === "number" || habits.asOf === null) return day;
     const settled = settleYear(day, { neighbours: [habits.asOf], sectionYear: null, asOf: null });
-    if (settled === null) cells.listUnread(row, column, "a date without a year");
-    else cells.listReading(row, column, sentenceDay(settled));
+    if (settled === null) cells.listUnread(row, column, { code: "no-year" });
+    else cells.listReading(row, column, { code: "day", day: settled });
     return settled;
   };
   const blank = (row: number, field: OrderField): OrderTrouble | null =>
@@ -155,12 +153,6 @@ function asServed(a: Order, b: Order): number {
     [name, variety, wanted, delivered, customer].join("\n"),
   ) as [string, string];
   return one < other ? -1 : one > other ? 1 : 0;
-}
-
-/** What is amiss in a cell, in words until records answer with codes. */
-function reasonText({ trouble, whatHappens }: Trouble): string {
-  const text = /^Read as/.test(whatHappens) ? whatHappens : trouble;
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
 function startOf(grid: Grid): string | null {

@@ -1,17 +1,16 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
-import { quoted } from "../cells/quoted";
 import { readCount } from "../cells/read-count";
 import type { DecimalMark } from "../cells/read-count-text";
+import type { ReadAs, Unread } from "../cells/unread";
 import { errorShown, isLoading } from "../cells/upstream";
 import type { CivilDay } from "../dates/civil-day";
-import { sentenceDay } from "../dates/day-text";
 import type { DayOrder, DayReading } from "../dates/read-day-column";
 import type { UndatedDay } from "../dates/read-day-text";
 import { InputError } from "../input-error";
 import { wordSet } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import type { ColumnMatch } from "./match-columns";
-import { COST, type Trouble } from "./trouble";
+import type { Trouble } from "./trouble";
 
 export interface ReadingHabits {
   readonly asOf: CivilDay | null;
@@ -32,8 +31,8 @@ export interface CellReaders {
   ): CivilDay | UndatedDay | null;
   /** Whether a cell says yes, or holds a day. */
   yes(row: number, match: ColumnMatch | undefined, read: (cell: Cell) => DayReading): boolean;
-  listReading(row: number, match: ColumnMatch, readAs: string): void;
-  listUnread(row: number, match: ColumnMatch, why: string): void;
+  listReading(row: number, match: ColumnMatch, readAs: ReadAs): void;
+  listUnread(row: number, match: ColumnMatch, why: Unread): void;
 }
 
 const YES = wordSet((words) => words.yes);
@@ -50,43 +49,29 @@ export function cellReaders(
 ): CellReaders {
   const earliest = asOf === null ? WITHOUT_AS_OF.from : asOf - YEARS_BACK * 366;
   const latest = asOf === null ? WITHOUT_AS_OF.by : asOf + YEARS_AHEAD * 366;
-  const list = (
-    row: number,
-    match: ColumnMatch,
-    wording: Pick<Trouble, "trouble" | "whatHappens" | "whatToDo" | "cost">,
-  ) => {
-    troubles.push({
-      row: row + 1,
-      column: match.header,
-      found: cellText(grid.at(row, match.column)),
-      ...wording,
-    });
-  };
-  const listUnread = (row: number, match: ColumnMatch, why: string) => {
+  const where = (row: number, match: ColumnMatch) => ({
+    row: row + 1,
+    column: match.header,
+    found: cellText(grid.at(row, match.column)),
+  });
+  const listUnread = (row: number, match: ColumnMatch, why: Unread) => {
     if (isLoading(grid.at(row, match.column))) {
-      throw new InputError(
-        "not-ready-yet",
-        `records is still loading at row ${row + 1}, column ${quoted(match.header)}`,
-      );
+      throw new InputError({
+        code: "not-ready-yet",
+        argument: "records",
+        row: row + 1,
+        column: match.header,
+        shown: null,
+      });
     }
-    list(row, match, {
-      trouble: why.charAt(0).toUpperCase() + why.slice(1),
-      whatHappens: "The cell is left out, the rest of the row is used",
-      whatToDo: "Correct the cell, or empty it",
-      cost: COST.cell,
-    });
+    troubles.push({ ...where(row, match), code: "cell-unread", why });
   };
-  const listReading = (row: number, match: ColumnMatch, readAs: string) => {
-    list(row, match, {
-      trouble: "Not plainly written",
-      whatHappens: `Read as ${readAs}`,
-      whatToDo: "Nothing if that is right; else write it out",
-      cost: COST.reading,
-    });
+  const listReading = (row: number, match: ColumnMatch, readAs: ReadAs) => {
+    troubles.push({ ...where(row, match), code: "cell-read-as", readAs });
   };
   const inReach = (row: number, match: ColumnMatch, day: CivilDay): CivilDay | null => {
     if (day >= earliest && day <= latest) return day;
-    listUnread(row, match, `${sentenceDay(day)} is too far away to be meant`);
+    listUnread(row, match, { code: "too-far-away", day });
     return null;
   };
   const text = (row: number, match: ColumnMatch | undefined): string => {
@@ -95,7 +80,7 @@ export function cellReaders(
     if (cell === "") return "";
     const shown = errorShown(cell);
     if (shown === null && !isLoading(cell)) return cellText(cell);
-    listUnread(row, match, `the cell shows ${shown ?? "Loading..."}`);
+    listUnread(row, match, { code: "cell-shows", shown: shown ?? "Loading..." });
     return "";
   };
   const count = (row: number, match: ColumnMatch | undefined, outOf: number | null) => {
@@ -111,7 +96,7 @@ export function cellReaders(
       return null;
     }
     if (reading.readAs !== null) listReading(row, match, reading.readAs);
-    else if (reading.count >= 1e6) listReading(row, match, `${reading.count} plants`);
+    else if (reading.count >= 1e6) listReading(row, match, { code: "many", count: reading.count });
     return reading.count;
   };
   const day = (row: number, match: ColumnMatch, read: (cell: Cell) => DayReading) => {
@@ -126,7 +111,7 @@ export function cellReaders(
       if (typeof cell !== "string" || !isNothing(cell)) listUnread(row, match, reading.why);
       return null;
     }
-    if (reading.readAs !== null) listReading(row, match, reading.readAs);
+    if (!reading.isPlain) listReading(row, match, { code: "day", day: reading.day });
     return inReach(row, match, reading.day);
   };
   const yes = (
@@ -145,7 +130,7 @@ export function cellReaders(
     const reading = read(cell).kind;
     if (reading === "day" || reading === "undated") return true;
     if (/^\d{1,2}[/.-]\d{1,2}[/.-]\d{2,4}$/.test(cellText(cell))) return true;
-    listUnread(row, match, "neither a day nor yes or no");
+    listUnread(row, match, { code: "neither-day-nor-yes" });
     return false;
   };
   return { text, count, day, yes, listReading, listUnread };

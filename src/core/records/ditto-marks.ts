@@ -4,7 +4,7 @@ import { normalText } from "../words/normal-text";
 import { TEXT_FACTS } from "./batch";
 import type { TableArea } from "./find-tables";
 import type { ColumnMatch, MatchedTable } from "./match-columns";
-import { COST, type Trouble } from "./trouble";
+import type { Trouble } from "./trouble";
 
 const SIGNS = /^[\s\-–—]*(?:["“”„″〃]+|'{1,2}|´´|,,)[\s\-–—]*$/;
 const WORDS = wordSet(({ ditto }) => ditto);
@@ -81,13 +81,5 @@ function dittoMark(cell: Cell): string | null {
 }
 
 function readAsAbove({ header }: ColumnMatch, marks: number): Trouble {
-  return {
-    row: null,
-    column: header,
-    found: marks === 1 ? "1 ditto mark" : `${marks} ditto marks`,
-    trouble: "A mark stands for the value above it",
-    whatHappens: "It is read as that value",
-    whatToDo: "Nothing if that is right; else write the value out",
-    cost: COST.reading,
-  };
+  return { row: null, column: header, found: "", code: "ditto-marks", marks };
 }

@@ -5,7 +5,7 @@ import { type ColumnPart, type FilledDown, filledDown } from "./fill-down";
 import type { TableArea } from "./find-tables";
 import type { MatchedTable } from "./match-columns";
 import { batchRows } from "./read-rows";
-import { COST, type Trouble } from "./trouble";
+import type { Trouble } from "./trouble";
 
 /**
  * Which rows of each table take a fact from a row above, because the column has the habit of merged
@@ -58,35 +58,17 @@ export function fillDowns(
     const down = filledDown(grid, parts);
     if (down === null || (down === "maybe" && name === "fromLot")) continue;
     if (down === "maybe") {
-      for (const column of headers) troubles.push(leftBlank(column));
+      for (const column of headers) troubles.push({ ...about(column), code: "blanks-below" });
       continue;
     }
     for (const table of own) downs[table]?.set(name, down);
-    for (const column of headers) troubles.push(filledFromAbove(column, down));
+    for (const column of headers) {
+      troubles.push({ ...about(column), code: "filled-from-above", blanks: down.filled });
+    }
   }
   return downs;
 }
 
-function leftBlank(column: string): Trouble {
-  return {
-    row: null,
-    column,
-    found: "",
-    trouble: "Blank cells stand below a value",
-    whatHappens: "They are left blank",
-    whatToDo: "Fill them in where the value above is meant",
-    cost: COST.doubt,
-  };
-}
-
-function filledFromAbove(column: string, { filled }: FilledDown): Trouble {
-  return {
-    row: null,
-    column,
-    found: `${filled} blank cells`,
-    trouble: "One value seems to stand for the rows below it",
-    whatHappens: "Blank cells are read as the value above them",
-    whatToDo: "Nothing if that is right; else fill the cells in",
-    cost: COST.reading,
-  };
+function about(column: string): Pick<Trouble, "row" | "column" | "found"> {
+  return { row: null, column, found: "" };
 }

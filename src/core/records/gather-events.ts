@@ -1,9 +1,8 @@
-import { quoted } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import { type Batch, TEXT_FACTS, type TextFact } from "./batch";
 import { likeName } from "./batch-names";
 import type { LogEvent } from "./read-log";
-import { COST, type Trouble } from "./trouble";
+import type { Trouble } from "./trouble";
 
 interface Draft {
   batch: Batch | null;
@@ -39,7 +38,9 @@ export function gatherEvents(
       draft = { batch: null, events: [] };
       drafts.set(key, draft);
       rows.push(draft);
-      if (batches.length > 0) troubles.push(unknownBatch(event));
+      if (batches.length > 0) {
+        troubles.push({ ...whereNamed(event), code: "batch-not-in-table" });
+      }
     } else sayIfSpeltOtherwise(draft, event, troubles);
     draft.events.push(event);
   }
@@ -96,29 +97,13 @@ function together(
   };
 }
 
-function unknownBatch(event: LogEvent): Trouble {
-  return {
-    row: event.row,
-    column: "",
-    found: event.batch,
-    trouble: "The table of batches has no such batch",
-    whatHappens: "The log's lines make a batch of their own",
-    whatToDo: "Add the batch to the table, or correct the name",
-    cost: COST.doubt,
-  };
+function whereNamed({ row, batch }: LogEvent): Pick<Trouble, "row" | "column" | "found"> {
+  return { row, column: "", found: batch };
 }
 
 function sayIfSpeltOtherwise(draft: Draft, event: LogEvent, troubles: Trouble[]): void {
   const name = draft.batch?.name ?? draft.events[0]?.batch ?? "";
   const bare = (text: string) => text.toLowerCase().replace(/\s+/g, "");
   if (bare(name) === bare(event.batch)) return;
-  troubles.push({
-    row: event.row,
-    column: "",
-    found: event.batch,
-    trouble: `Written otherwise than ${quoted(name)}`,
-    whatHappens: `Read as ${quoted(name)}`,
-    whatToDo: "Nothing if it is the same batch; else give it a name of its own",
-    cost: COST.reading,
-  });
+  troubles.push({ ...whereNamed(event), code: "batch-spelt-otherwise", name });
 }

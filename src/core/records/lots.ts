@@ -1,7 +1,8 @@
 import type { CivilDay } from "../dates/civil-day";
 import type { Batch } from "./batch";
 import { likeName } from "./batch-names";
-import { COST, type Trouble } from "./trouble";
+import { FACT_NAMES } from "./target-names";
+import type { Trouble } from "./trouble";
 
 /**
  * Links batches to the lots that they were taken from: how many plants each lot gave, and whether
@@ -16,7 +17,7 @@ export function linkLots(batches: readonly Batch[], troubles: Trouble[]): readon
   const parents = batches.map((batch) => {
     if (batch.fromLot === "") return null;
     const index = indexByName.get(likeName(batch.fromLot));
-    if (index === undefined) troubles.push(noSuchLot(batch));
+    if (index === undefined) troubles.push({ ...whereLot(batch), code: "no-such-lot" });
     return index ?? null;
   });
   const inCircle = circles(parents);
@@ -24,7 +25,7 @@ export function linkLots(batches: readonly Batch[], troubles: Trouble[]): readon
   parents.forEach((parent, child) => {
     const batch = batches[child] as Batch;
     if (parent === null) return;
-    if (inCircle[child]) troubles.push(goesInACircle(batch));
+    if (inCircle[child]) troubles.push({ ...whereLot(batch), code: "lots-in-a-circle" });
     else children[parent]?.push(batch);
   });
   return batches.map((batch, index) => {
@@ -117,41 +118,18 @@ function circles(parents: readonly (number | null)[]): boolean[] {
   return inCircle;
 }
 
-function noSuchLot(batch: Batch): Trouble {
-  return {
-    row: batch.row,
-    column: "From lot",
-    found: batch.fromLot,
-    trouble: "No batch of that name in the range",
-    whatHappens: "The batch stands on its own",
-    whatToDo: "Correct the lot's name, or take its table into the range",
-    cost: COST.doubt,
-  };
-}
-
-function goesInACircle(batch: Batch): Trouble {
-  return {
-    row: batch.row,
-    column: "From lot",
-    found: batch.fromLot,
-    trouble: "The lots go round in a circle",
-    whatHappens: "No plants are counted as given",
-    whatToDo: "Correct the lot",
-    cost: COST.doubt,
-  };
+function whereLot(batch: Batch): Pick<Trouble, "row" | "column" | "found"> {
+  return { row: batch.row, column: FACT_NAMES.fromLot, found: batch.fromLot };
 }
 
 function overdrawn(lot: Batch, children: readonly Batch[]): Trouble {
-  const names = children.map(({ name }) => name).slice(0, 6);
-  const named =
-    names.length === 0 ? "" : ` (${names.join(", ")}${children.length > names.length ? " …" : ""})`;
   return {
     row: lot.row,
-    column: "Batch",
+    column: FACT_NAMES.batch,
     found: lot.name,
-    trouble: `${lot.given} plants taken, ${Math.max(0, mostToGive(lot))} were there${named}`,
-    whatHappens: "All counts are used as they stand",
-    whatToDo: "Check the counts of the lot and of the batches taken from it",
-    cost: COST.doubt,
+    code: "lot-overdrawn",
+    taken: lot.given,
+    there: Math.max(0, mostToGive(lot)),
+    batches: children.map(({ name }) => name),
   };
 }

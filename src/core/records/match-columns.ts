@@ -1,10 +1,8 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
-import { quoted } from "../cells/quoted";
 import { readDayText } from "../dates/read-day-text";
 import type { TableArea } from "./find-tables";
 import { type ColumnTarget, type HeaderWords, targetKey, type Understanding } from "./header-words";
-import { targetName } from "./target-names";
-import { COST, type Trouble } from "./trouble";
+import type { Trouble } from "./trouble";
 
 /** How one column of a records table was understood. */
 export interface ColumnMatch {
@@ -125,23 +123,18 @@ function unknownDays(header: string): Trouble {
     row: null,
     column: header,
     found: header,
-    trouble: `${quoted(header)} holds days of something not known`,
-    whatHappens: "The column is left alone",
-    whatToDo: "Nothing if it is of no use here; else rename it, or name it in the columns argument",
-    cost: COST.doubt,
+    code: "days-of-unknown",
   };
 }
 
 function couldBeTwo({ header, target, others }: ColumnMatch): Trouble {
-  const names = others.map(targetName).join(" or ");
   return {
     row: null,
     column: header,
     found: header,
-    trouble: `${quoted(header)} could be ${targetName(target as ColumnTarget)} or ${names}`,
-    whatHappens: `Read as ${targetName(target as ColumnTarget)}`,
-    whatToDo: "Nothing if that is right; else rename it, or name it in the columns argument",
-    cost: COST.doubt,
+    code: "column-open",
+    readAs: target as ColumnTarget,
+    others,
   };
 }
 
@@ -191,10 +184,9 @@ function dropSeconds(matches: readonly ColumnMatch[], troubles: Trouble[]): Colu
       row: null,
       column: match.header,
       found: match.header,
-      trouble: `${quoted(used.header)} and ${quoted(match.header)} both read as ${targetName(match.target)}`,
-      whatHappens: `${quoted(used.header)} is used, ${quoted(match.header)} is left alone`,
-      whatToDo: "Rename one of the two, or name the right one in the columns argument",
-      cost: COST.column,
+      code: "columns-alike",
+      used: used.header,
+      readAs: match.target,
     });
     return { ...match, target: null, others: [match.target, ...match.others] };
   });

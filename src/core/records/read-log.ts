@@ -1,6 +1,5 @@
 import { type Cell, cellText, type Grid } from "../cells/cell";
 import type { CivilDay } from "../dates/civil-day";
-import { sentenceDay } from "../dates/day-text";
 import { dayColumnReader } from "../dates/read-day-column";
 import { settleYear } from "../dates/settle-year";
 import { wordSet } from "../words/all-languages";
@@ -12,7 +11,7 @@ import { cellReaders, type ReadingHabits } from "./cell-readers";
 import type { TableArea } from "./find-tables";
 import type { ColumnMatch } from "./match-columns";
 import { isTotalsText, rowOutline } from "./row-kinds";
-import { COST, type Trouble } from "./trouble";
+import type { Trouble } from "./trouble";
 
 /** One line of a log: something that was done to a batch. */
 export interface LogEvent {
@@ -92,24 +91,21 @@ export function readLog({
       sectionYear: null,
       asOf: habits.asOf,
     });
-    if (settled === null) cells.listUnread(row, dayMatch, "a date without a year");
-    else cells.listReading(row, dayMatch, sentenceDay(settled));
+    if (settled === null) cells.listUnread(row, dayMatch, { code: "no-year" });
+    else cells.listReading(row, dayMatch, { code: "day", day: settled });
     return settled;
   };
   const leaveOut = (
     row: number,
     match: ColumnMatch | undefined,
-    { why, todo }: { readonly why: string; readonly todo: string },
+    code: "line-without-batch" | "line-without-step",
   ) => {
     leftOut.push(row);
     troubles.push({
       row: row + 1,
       column: match?.header ?? "",
       found: match === undefined ? "" : cellText(grid.at(row, match.column)),
-      trouble: why,
-      whatHappens: "The line is left out",
-      whatToDo: todo,
-      cost: COST.row,
+      code,
     });
   };
 
@@ -120,28 +116,22 @@ export function readLog({
     const lone = cellText(grid.at(row, outline.first));
     if (outline.filled === 1 || isTotalsText(lone)) {
       notEvents.push(row);
-      troubles.push(notAnEvent(row, lone));
+      troubles.push({ row: row + 1, column: "", found: lone, code: "no-line" });
       continue;
     }
     const batch = cells.text(row, batchMatch);
     if (batch === "") {
-      leaveOut(row, batchMatch, {
-        why: "The line names no batch",
-        todo: "Write which batch it was",
-      });
+      leaveOut(row, batchMatch, "line-without-batch");
       continue;
     }
     const what = whatWasDone(cells.text(row, stepMatch), stepKeys);
     if (what === null) {
-      leaveOut(row, stepMatch, {
-        why: "Not a step of the timetable",
-        todo: "Use a step's name, or add the step",
-      });
+      leaveOut(row, stepMatch, "line-without-step");
       continue;
     }
     const day = dayIn(row);
     if (dayMatch !== undefined && day === null && cellText(grid.at(row, dayMatch.column)) === "") {
-      troubles.push(undatedEvent(row, dayMatch));
+      troubles.push({ row: row + 1, column: dayMatch.header, found: "", code: "line-without-day" });
     }
     before = day ?? before;
     const facts: Partial<Record<TextFact, string>> = {};
@@ -172,30 +162,6 @@ function whatWasDone(text: string, stepKeys: ReadonlySet<string>): LogEvent["wha
   if (CLOSED.has(normal)) return { kind: "closed" };
   const key = stepKey(text);
   return stepKeys.has(key) ? { kind: "step", key } : null;
-}
-
-function notAnEvent(row: number, found: string): Trouble {
-  return {
-    row: row + 1,
-    column: "",
-    found,
-    trouble: "A heading, a note or a row of sums",
-    whatHappens: "The row is not read",
-    whatToDo: "Nothing",
-    cost: COST.reading,
-  };
-}
-
-function undatedEvent(row: number, match: ColumnMatch): Trouble {
-  return {
-    row: row + 1,
-    column: match.header,
-    found: "",
-    trouble: "The line has no day",
-    whatHappens: "Its number is used, no day",
-    whatToDo: "Write the day",
-    cost: COST.doubt,
-  };
 }
 
 function* cellsOf(grid: Grid, { firstRow, endRow }: TableArea, column: number): Iterable<Cell> {

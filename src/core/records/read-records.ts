@@ -1,5 +1,4 @@
 import { cellText, type Grid } from "../cells/cell";
-import { quoted } from "../cells/quoted";
 import { errorShown, isLoading } from "../cells/upstream";
 import { InputError } from "../input-error";
 import { everyWord } from "../words/all-languages";
@@ -21,7 +20,7 @@ import { type DayColumn, rowReader } from "./row-reader";
 import { ROW_KIND, rowTally } from "./row-tally";
 import { alignSteps } from "./step-order";
 import { targetsTold } from "./target-names";
-import { COST, type Trouble } from "./trouble";
+import type { Trouble } from "./trouble";
 
 export interface ReadingOptions extends ReadingHabits {
   /** Names of the timetable's steps, which may be columns of the table, in the timetable's order. */
@@ -38,7 +37,7 @@ export interface ReadingOptions extends ReadingHabits {
  * can't be read leaves out the cell, never the table.
  *
  * @throws InputError "no-header" when no header is found; "not-ready-yet" when a cell that it
- *   reads from is still loading; "unknown-column" when `told` names what is not there
+ *   reads from is still loading; "no-such-header" or "no-such-name" when `told` names what is not there
  */
 export function readRecords(written: Grid, options: ReadingOptions): Records {
   const words = headerWords(options.stepNames, options.told);
@@ -110,10 +109,7 @@ export function readRecords(written: Grid, options: ReadingOptions): Records {
       row: row + 1,
       column: "",
       found: firstText(grid, row),
-      trouble: "Stands outside the tables",
-      whatHappens: "The row is not read",
-      whatToDo: "Nothing, unless it belongs to a table: then move it under a header",
-      cost: COST.reading,
+      code: "outside-tables",
     });
   }
   const eventKeys = events.flatMap(({ what }) => (what.kind === "step" ? [what.key] : []));
@@ -158,20 +154,16 @@ function noHeader(grid: Grid): InputError {
   for (let row = 0; row < rows; row += 1) {
     for (let column = 0; column < grid.columnCount; column += 1) {
       const cell = grid.at(row, column);
-      const where = `row ${row + 1}, column ${column + 1}`;
-      if (isLoading(cell)) {
-        return new InputError("not-ready-yet", `records is still loading at ${where}`);
-      }
-      const error = errorShown(cell);
-      if (error !== null)
-        return new InputError("not-ready-yet", `records shows ${error} at ${where}`);
+      const shown = errorShown(cell);
+      if (shown === null && !isLoading(cell)) continue;
+      return new InputError({
+        code: "not-ready-yet",
+        argument: "records",
+        row: row + 1,
+        column: String(column + 1),
+        shown,
+      });
     }
   }
-  const start = cellText(grid.at(0, 0));
-  return new InputError(
-    "no-header",
-    `records has no header row in its first ten rows that names a batch or a step; it starts with ${
-      start === "" ? "a blank cell" : quoted(start)
-    }`,
-  );
+  return new InputError({ code: "no-header", begins: grid.at(0, 0) });
 }

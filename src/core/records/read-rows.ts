@@ -1,13 +1,14 @@
 import { type Cell, cellText, type Grid } from "../cells/cell";
 import type { Batch } from "./batch";
-
 import type { TableArea } from "./find-tables";
 import type { ColumnMatch } from "./match-columns";
 import { batchNames, isTotalsText, rowOutline, yearNamed } from "./row-kinds";
 import type { RowReader } from "./row-reader";
 import { ROW_KIND, type TallyingRows } from "./row-tally";
 import { runningSums } from "./running-sums";
-import { COST, type Trouble } from "./trouble";
+import type { Trouble } from "./trouble";
+
+type NoBatch = Extract<Trouble, { code: "no-batch" }>;
 
 /** The area of a table, its columns, and where to count rows and say what is wrong with them. */
 export interface RowsToRead {
@@ -43,16 +44,14 @@ export function readRows({ grid, area, matches, tally, troubles, reader }: RowsT
   const batches: Batch[] = [];
   // A season's heading stands above its table's header as often as below it.
   let sectionYear = yearAbove(grid, area);
-  const setAside = (row: number, column: number, trouble: string) => {
+  const setAside = (row: number, column: number, as: NoBatch["as"]) => {
     tally.mark(row, ROW_KIND.notBatch);
     troubles.push({
       row: row + 1,
       column: "",
       found: cellText(grid.at(row, column)),
-      trouble,
-      whatHappens: "The row is not read as a batch",
-      whatToDo: "Nothing, unless it is a batch: then name it as the others are named",
-      cost: COST.reading,
+      code: "no-batch",
+      as,
     });
   };
   for (let row = area.firstRow; row < area.endRow; row += 1) {
@@ -65,23 +64,23 @@ export function readRows({ grid, area, matches, tally, troubles, reader }: RowsT
     if (filled === 0) continue;
     const nameCell = nameColumn === null ? "" : grid.at(row, nameColumn);
     if (filled === 1 && !names.like(row, first)) {
-      setAside(row, first, "A heading or a note");
+      setAside(row, first, "heading");
       sectionYear = yearNamed(cellText(grid.at(row, first))) ?? sectionYear;
       continue;
     }
     const totalsAt = nameCell === "" ? totalsColumn(grid, row, area) : nameColumn;
     if (totalsAt !== null && isTotalsText(cellText(grid.at(row, totalsAt)))) {
-      setAside(row, totalsAt, "A row of sums");
+      setAside(row, totalsAt, "sums");
       sums.reset();
       continue;
     }
     if (nameCell === "" && !reader.hasDay(row) && sums.matches(reader.bareCounts(row))) {
-      setAside(row, first, "A row of sums, by its numbers");
+      setAside(row, first, "sums by numbers");
       sums.reset();
       continue;
     }
     if (filled === 2 && isNote(nameCell, row)) {
-      setAside(row, nameColumn ?? first, "A note, without a day or plants");
+      setAside(row, nameColumn ?? first, "note");
       continue;
     }
     const batch = reader.read(row, sectionYear);

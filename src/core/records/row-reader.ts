@@ -1,6 +1,5 @@
 import type { Cell, Grid } from "../cells/cell";
 import type { CivilDay } from "../dates/civil-day";
-import { sentenceDay } from "../dates/day-text";
 import { type DayColumnReader, type DayOrder, dayColumnReader } from "../dates/read-day-column";
 import type { UndatedDay } from "../dates/read-day-text";
 import { settleYear } from "../dates/settle-year";
@@ -10,7 +9,7 @@ import { type CellReaders, cellReaders, type ReadingHabits } from "./cell-reader
 import type { FilledDown } from "./fill-down";
 import type { TableArea } from "./find-tables";
 import type { ColumnMatch } from "./match-columns";
-import { COST, type Trouble } from "./trouble";
+import type { Trouble } from "./trouble";
 
 /** Reads the rows of one table that has a row a batch. */
 export interface RowReader {
@@ -108,8 +107,8 @@ export function rowReader({
       const match = dayMatches.get(stepKeys[index] as string) as ColumnMatch;
       const settled = settleYear(day, { neighbours, sectionYear, asOf: habits.asOf });
       days[index] = settled;
-      if (settled === null) cells.listUnread(row, match, "a date without a year");
-      else cells.listReading(row, match, sentenceDay(settled));
+      if (settled === null) cells.listUnread(row, match, { code: "no-year" });
+      else cells.listReading(row, match, { code: "day", day: settled });
     }
     return days;
   };
@@ -128,8 +127,10 @@ export function rowReader({
   const nameIn = (row: number): string => {
     const given = cells.text(row, facts.get("batch"));
     if (given !== "") return given;
-    troubles.push(nameless(row, facts.get("batch")?.header ?? ""));
-    return `Row ${row + 1}`;
+    const called = `Row ${row + 1}`;
+    const column = facts.get("batch")?.header ?? "";
+    troubles.push({ row: row + 1, column, found: "", code: "batch-unnamed", called });
+    return called;
   };
 
   return {
@@ -186,18 +187,6 @@ function tableOrder(columns: readonly DayColumn[]): DayOrder | null {
   if (shown.has("mixed") || (shown.has("day-first") && shown.has("month-first"))) return null;
   if (shown.has("day-first")) return "day-first";
   return shown.has("month-first") ? "month-first" : null;
-}
-
-function nameless(row: number, column: string): Trouble {
-  return {
-    row: row + 1,
-    column,
-    found: "",
-    trouble: "The batch has no name",
-    whatHappens: `It is called "Row ${row + 1}"`,
-    whatToDo: "Give the batch a name of its own",
-    cost: COST.doubt,
-  };
 }
 
 function* cellsOf(grid: Grid, { firstRow, endRow }: TableArea, column: number): Iterable<Cell> {

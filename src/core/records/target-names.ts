@@ -1,4 +1,3 @@
-import { quoted } from "../cells/quoted";
 import { InputError } from "../input-error";
 import type { BatchFact, EventFact } from "../words/language-words";
 import { normalText } from "../words/normal-text";
@@ -24,12 +23,6 @@ export const FACT_NAMES: Readonly<Record<BatchFact | EventFact, string>> = {
   eventPerson: "Person",
 };
 
-/** A target in a person's words. */
-export function targetName(target: ColumnTarget): string {
-  if (target.kind !== "step") return FACT_NAMES[target.fact];
-  return target.what === "day" ? `the day of ${target.key}` : `the plants counted at ${target.key}`;
-}
-
 /** The fact that one of our column names stands for; null when it is none of them. */
 export function factNamed(name: string): string | null {
   const wanted = normalText(name);
@@ -49,7 +42,7 @@ export function isLeaveAlone(name: string): boolean {
  *
  * @param told    our column name by the header in the sheet
  * @param headers the headers that the sheet has
- * @throws InputError "unknown-column" when either is not known
+ * @throws InputError "no-such-header" | "no-such-name" when either is not known
  */
 export function targetsTold(
   told: ReadonlyMap<string, string>,
@@ -59,19 +52,9 @@ export function targetsTold(
   const targets = new Map<string, ColumnTarget | null>();
   for (const [header, name] of told) {
     const inSheet = headerInSheet(header, headers);
-    if (inSheet === undefined) {
-      throw new InputError(
-        "unknown-column",
-        `columns names the header ${quoted(header)}, which records lacks`,
-      );
-    }
+    if (inSheet === undefined) throw new InputError({ code: "no-such-header", header });
     const target = targetTold(name, words);
-    if (target === undefined) {
-      throw new InputError(
-        "unknown-column",
-        `columns names ${quoted(name)}, which is none of our columns`,
-      );
-    }
+    if (target === undefined) throw new InputError({ code: "no-such-name", name });
     targets.set(inSheet, target);
   }
   return targets;

@@ -1,3 +1,8 @@
+import type { ReadAs, Unread } from "../cells/unread";
+import type { CivilDay } from "../dates/civil-day";
+import type { TimetableFault } from "../timetable/timetable-fault";
+import type { ColumnTarget } from "./header-words";
+
 /** How much a trouble costs: what is lost because of it. Lower is worse. */
 export const COST = {
   /** The whole row is not used. */
@@ -12,23 +17,92 @@ export const COST = {
   reading: 5,
 } as const;
 
-type Cost = (typeof COST)[keyof typeof COST];
+export type Cost = (typeof COST)[keyof typeof COST];
 
-/** Something in a table that a person should look at, in words for that person. */
-export interface Trouble {
+/** Where a trouble stands. */
+interface Found {
   /** Row in the range, from 1; null where it is about the whole table or a column. */
   readonly row: number | null;
   /** The column's header as it stands in the sheet; empty where it is about a row. */
   readonly column: string;
   /** The cell's text. */
   readonly found: string;
-  readonly trouble: string;
-  readonly whatHappens: string;
-  readonly whatToDo: string;
-  readonly cost: Cost;
+}
+
+/** What is wrong, or hardly meant so, with its facts. Rows count from 1, days are civil days. */
+type Amiss =
+  | { readonly code: "cell-unread"; readonly why: Unread }
+  | { readonly code: "cell-read-as"; readonly readAs: ReadAs }
+  | { readonly code: "blanks-below" }
+  | { readonly code: "filled-from-above"; readonly blanks: number }
+  | { readonly code: "ditto-marks"; readonly marks: number }
+  | { readonly code: "batch-not-in-table" }
+  | { readonly code: "batch-spelt-otherwise"; readonly name: string }
+  | { readonly code: "batch-unnamed"; readonly called: string }
+  | { readonly code: "same-name"; readonly firstRow: number }
+  | { readonly code: "nearly-same-name"; readonly name: string; readonly firstRow: number }
+  | { readonly code: "no-such-lot" }
+  | { readonly code: "lots-in-a-circle" }
+  | {
+      readonly code: "lot-overdrawn";
+      readonly taken: number;
+      readonly there: number;
+      readonly batches: readonly string[];
+    }
+  | { readonly code: "days-of-unknown" }
+  | {
+      readonly code: "column-open";
+      readonly readAs: ColumnTarget;
+      readonly others: readonly ColumnTarget[];
+    }
+  | { readonly code: "columns-alike"; readonly used: string; readonly readAs: ColumnTarget }
+  | { readonly code: "line-without-batch" }
+  | { readonly code: "line-without-step" }
+  | { readonly code: "line-without-day" }
+  | { readonly code: "no-line" }
+  | {
+      readonly code: "no-batch";
+      readonly as: "heading" | "note" | "sums" | "sums by numbers";
+    }
+  | { readonly code: "outside-tables" }
+  | { readonly code: "no-such-method" }
+  | { readonly code: "count-rises"; readonly before: number; readonly step: string }
+  | { readonly code: "before-step"; readonly step: string; readonly stepDay: CivilDay }
+  /** Sooner after the step than half of the fewest days by the timetable. */
+  | {
+      readonly code: "too-soon";
+      readonly step: string;
+      readonly days: number;
+      readonly fewest: number;
+    }
+  | { readonly code: "after-as-of"; readonly asOf: CivilDay }
+  | { readonly code: "timetable"; readonly fault: TimetableFault };
+
+/** Something in a table that a person should look at; src/wording says it. */
+export type Trouble = Found & Amiss;
+
+/** What costs more or less than a doubt. */
+const COSTS: Readonly<Partial<Record<Trouble["code"], Cost>>> = {
+  "line-without-batch": COST.row,
+  "line-without-step": COST.row,
+  "columns-alike": COST.column,
+  timetable: COST.column,
+  "cell-unread": COST.cell,
+  "no-such-method": COST.cell,
+  "batch-spelt-otherwise": COST.reading,
+  "cell-read-as": COST.reading,
+  "ditto-marks": COST.reading,
+  "filled-from-above": COST.reading,
+  "no-batch": COST.reading,
+  "no-line": COST.reading,
+  "outside-tables": COST.reading,
+};
+
+export function costOf({ code }: Trouble): Cost {
+  return COSTS[code] ?? COST.doubt;
 }
 
 /** Worst first, then from the top of the table down. */
 export function byCost(a: Trouble, b: Trouble): number {
-  return a.cost - b.cost || (a.row ?? 0) - (b.row ?? 0);
+  return costOf(a) - costOf(b) || (a.row ?? 0) - (b.row ?? 0);
 }

@@ -22,7 +22,7 @@ export interface WilsonOptions {
  * Assumes independent plants with one common chance. Stays inside 0 to 1, and is usable when none
  * or all succeed.
  *
- * @throws InputError "level-out-of-range" | "not-a-count" | "more-taken-than-grafted"
+ * @throws InputError "level-out-of-range" | "no-plants" | "more-taken-than-grafted"
  *
  * Method: without continuity correction.
  * Source: Wilson, E. B. (1927). Probable inference, the law of succession, and statistical
@@ -33,13 +33,10 @@ export interface WilsonOptions {
  */
 export function wilsonInterval({ successes, trials, level }: WilsonOptions): ShareInterval {
   if (!(level > 0 && level < 1)) {
-    throw new InputError("level-out-of-range", `level must lie between 0 and 1; found ${level}`);
+    throw new InputError({ code: "level-out-of-range", argument: "level", found: level });
   }
   if (!(trials > 0) || !(successes >= 0)) {
-    throw new InputError(
-      "not-a-count",
-      `an interval needs plants; found ${successes} of ${trials}`,
-    );
+    throw new InputError({ code: "no-plants", successes, trials });
   }
   if (successes > trials) {
     throw new InputError({

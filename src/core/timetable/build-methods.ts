@@ -1,8 +1,8 @@
-import { shortened } from "../cells/quoted";
 import { stepKey } from "../words/step-key";
 import { type Need, readNeeds } from "./needs";
 import type { Method, Step, Timetable } from "./timetable";
 import type { TimetableField } from "./timetable-columns";
+import type { TimetableFault } from "./timetable-fault";
 
 /** One row of a timetable, its cells read but not yet held against each other. */
 export interface StepRow {
@@ -20,15 +20,6 @@ export interface StepRow {
   readonly needs: string;
   readonly caution: string;
   readonly source: string;
-}
-
-/** Something in a timetable that makes it unusable. */
-export interface TimetableFault {
-  readonly row: number;
-  readonly column: TimetableField;
-  readonly found: string;
-  /** A sentence without its full stop. */
-  readonly trouble: string;
 }
 
 export interface BuiltTimetable {
@@ -71,55 +62,43 @@ function groupByMethod(rows: readonly StepRow[]): StepRow[][] {
 
 function checkWindows(group: readonly StepRow[], faults: TimetableFault[]): void {
   for (const row of group) {
-    const report = (column: TimetableField, found: unknown, trouble: string) =>
-      faults.push({ row: row.row, column, found: String(found), trouble });
+    const { step } = row;
+    const at = (column: TimetableField, found: unknown) => ({
+      row: row.row,
+      column,
+      found: String(found),
+    });
     if (row.after !== "") {
       const { from, usual, by } = windowOf(row);
-      if (usual === null) report("usual", "", `${shortened(row.step)} has no usual day`);
+      if (usual === null) faults.push({ ...at("usual", ""), code: "no-usual-day", step });
       else if (from === null || by === null || from > usual || usual > by) {
-        report(
-          "usual",
-          `${from} / ${usual} / ${by}`,
-          `the days of ${shortened(row.step)} must rise from From day to Usual day to By day`,
-        );
-      } else if (from < 0)
-        report("from", from, `${shortened(row.step)} can't come before ${shortened(row.after)}`);
-      else {
+        faults.push({
+          ...at("usual", `${from} / ${usual} / ${by}`),
+          code: "days-must-rise",
+          step,
+        });
+      } else if (from < 0) {
+        faults.push({ ...at("from", from), code: "before-parent", step, after: row.after });
+      } else {
         const window = { from, usual, by } as const;
         for (const column of ["from", "usual", "by"] as const) {
           const days = window[column];
           if (!Number.isInteger(days)) {
-            report(column, days, `the days of ${shortened(row.step)} must be whole days`);
+            faults.push({ ...at(column, days), code: "days-not-whole", step });
           } else if (days > MOST_DAYS) {
-            report(
-              column,
-              days,
-              `${shortened(row.step)} can't take longer than ten years, ${MOST_DAYS} days`,
-            );
+            faults.push({ ...at(column, days), code: "too-many-days", step, most: MOST_DAYS });
           }
         }
       }
     }
     if (row.keptOf100 !== null && (row.keptOf100 <= 0 || row.keptOf100 > 100)) {
-      report(
-        "kept",
-        row.keptOf100,
-        `Kept of 100 at ${shortened(row.step)} must lie above 0 and at 100 or below`,
-      );
+      faults.push({ ...at("kept", row.keptOf100), code: "kept-out-of-range", step });
     }
     if (row.perPersonHour !== null && row.perPersonHour <= 0) {
-      report(
-        "perPersonHour",
-        row.perPersonHour,
-        `Per person-hour at ${shortened(row.step)} must be above 0`,
-      );
+      faults.push({ ...at("perPersonHour", row.perPersonHour), code: "rate-not-above-0", step });
     }
     if (readNeeds(row.needs) === null) {
-      report(
-        "needs",
-        row.needs,
-        `the needs of ${shortened(row.step)} must read like "wrap strip 38 cm; bag 1"`,
-      );
+      faults.push({ ...at("needs", row.needs), code: "needs-unreadable", step });
     }
   }
 }
@@ -136,7 +115,10 @@ function checkAfter(group: readonly StepRow[], faults: TimetableFault[]): (numbe
         row: row.row,
         column: "step",
         found: row.step,
-        trouble: `${shortened(row.step)} and ${shortened((group[other] as StepRow).step)} are the same step of ${shortened(row.method)}`,
+        step: row.step,
+        code: "same-step",
+        other: (group[other] as StepRow).step,
+        method: row.method,
       });
     }
   });
@@ -148,19 +130,22 @@ function checkAfter(group: readonly StepRow[], faults: TimetableFault[]): (numbe
       row: row.row,
       column: "after",
       found: row.after,
-      trouble: `After names ${shortened(row.after)}, which is no step of ${shortened(row.method)}`,
+      code: "no-such-step",
+      after: row.after,
+      method: row.method,
     });
     return null;
   });
   const circle = findCircle(parents);
   if (circle !== null) {
-    const names = circle.map((index) => (group[index] as StepRow).step);
+    const steps = circle.map((index) => (group[index] as StepRow).step);
     const first = group[circle[0] as number] as StepRow;
     faults.push({
       row: first.row,
       column: "after",
       found: first.after,
-      trouble: `After goes round in a circle: ${names.map(shortened).join(" after ")} after ${shortened(names[0] ?? "")}`,
+      code: "circle",
+      steps,
     });
   }
   return parents;

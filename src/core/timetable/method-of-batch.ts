@@ -1,4 +1,3 @@
-import { nameList, quoted } from "../cells/quoted";
 import { InputError } from "../input-error";
 import { type MethodReading, type MethodTexts, methodReader } from "./read-method";
 import type { Method, Timetable } from "./timetable";
@@ -33,21 +32,18 @@ export function methodFinder(timetable: Timetable): MethodFinder {
 /**
  * The method of a name, or the timetable's first where none is named.
  *
- * @throws InputError "unknown-method" | "timetable-unusable" when the timetable has no method
+ * @throws InputError "unknown-method"; "no-steps" when the timetable has no method
  */
 export function methodOrRefuse(timetable: Timetable, name: string | null): Method {
   if (name === null) {
     const first = timetable.methods[0];
     if (first !== undefined) return first;
-    throw new InputError("timetable-unusable", "timetable has no steps");
+    throw new InputError({ code: "no-steps" });
   }
   const method = methodFinder(timetable)({ method: name });
   if (method !== null) return method;
-  const known = nameList(timetable.methods.map((one) => one.name));
-  throw new InputError(
-    "unknown-method",
-    `method ${quoted(name)} is not known; known are: ${known}`,
-  );
+  const known = timetable.methods.map((one) => one.name);
+  throw new InputError({ code: "unknown-method", name, known });
 }
 
 /** The method by which most of some batches were raised; null when the timetable is empty. */

@@ -1,21 +1,15 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
-import { type HeadedTable, headedTable } from "../cells/headed-table";
-import { quoted } from "../cells/quoted";
-import { errorShown, isLoading } from "../cells/upstream";
+import { headedTable } from "../cells/headed-table";
+import { rowMustBeReady } from "../cells/row-must-be-ready";
 import { InputError } from "../input-error";
-import { SEE_CHECK } from "../records/records";
 import { wordSet } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
-import {
-  type BuiltTimetable,
-  buildMethods,
-  type StepRow,
-  type TimetableFault,
-} from "./build-methods";
+import { type BuiltTimetable, buildMethods, type StepRow } from "./build-methods";
 import { builtInMethods } from "./built-in-methods";
 import type { MethodDescription } from "./method-description";
 import type { Timetable } from "./timetable";
-import { TIMETABLE_COLUMNS, type TimetableField, timetableWords } from "./timetable-columns";
+import { TIMETABLE_HEADER, type TimetableField, timetableWords } from "./timetable-columns";
+import type { TimetableFault } from "./timetable-fault";
 
 const YES = wordSet((words) => words.yes);
 
@@ -24,33 +18,27 @@ const YES = wordSet((words) => words.yes);
  *
  * @param grid a range with the header of a timetable; title lines above it, any order of columns
  * @returns the methods that can be used, and what is wrong with the others
- * @throws InputError "no-header"; "not-ready-yet" when a cell that it reads shows an error or is
+ * @throws InputError "no-header-row"; "row-not-ready" when a cell that it reads shows an error or is
  *   still loading
  */
 export function readTimetable(grid: Grid): BuiltTimetable {
   const table = headedTable(grid, timetableWords(), ["step", "after"]);
   if (table === null) {
-    throw new InputError(
-      "no-header",
-      `timetable has no header row with Step and After in its first ten rows; it starts with ${startOf(grid)}`,
-    );
+    const columns = [TIMETABLE_HEADER.step, TIMETABLE_HEADER.after];
+    throw new InputError({ code: "no-header-row", argument: "timetable", columns });
   }
   const unread: TimetableFault[] = [];
   const rows: StepRow[] = [];
   let method = "";
   for (const row of table.rows) {
-    stepMustBeReady(table, row);
+    // A step whose days are not calculated yet would silently lack them.
+    rowMustBeReady("timetable", table, row);
     const text = (field: TimetableField) => cellText(table.cell(row, field));
     const number = (field: TimetableField) => {
       const cell = table.cell(row, field);
       const value = readNumber(cell);
       if (value === undefined) {
-        unread.push({
-          row: row + 1,
-          column: field,
-          found: cellText(cell),
-          trouble: `${columnName(field)} holds no number`,
-        });
+        unread.push({ row: row + 1, column: field, found: cellText(cell), code: "no-number" });
       }
       return value ?? null;
     };
@@ -58,7 +46,7 @@ export function readTimetable(grid: Grid): BuiltTimetable {
     method = text("method") || method || "This nursery's method";
     if (text("step") === "") {
       if (["after", "from", "usual", "by"].some((field) => text(field as TimetableField) !== "")) {
-        unread.push({ row: row + 1, column: "step", found: "", trouble: "the step has no name" });
+        unread.push({ row: row + 1, column: "step", found: "", code: "step-unnamed" });
       }
       continue;
     }
@@ -85,36 +73,8 @@ export function readTimetable(grid: Grid): BuiltTimetable {
 /** The methods that come with the add-in. */
 export function builtInTimetable(): Timetable {
   const built = buildMethods(builtInMethods.flatMap(rowsOf));
-  if (built.faults.length > 0) throw new Error(`built-in timetable: ${built.faults[0]?.trouble}`);
+  if (built.faults.length > 0) throw new Error(`built-in timetable: ${built.faults[0]?.code}`);
   return built.timetable;
-}
-
-/** The sentence for a timetable that can't be used; null when nothing is wrong with it. */
-export function faultSentence(faults: readonly TimetableFault[]): string | null {
-  const [first, ...more] = faults;
-  if (first === undefined) return null;
-  const others = more.length === 0 ? "" : `; ${more.length} more: ${SEE_CHECK}`;
-  return `timetable row ${first.row}, ${columnName(first.column)}: ${first.trouble}${others}`;
-}
-
-/** The header under which a field of a timetable is written. */
-export function columnName(field: TimetableField): string {
-  const index = (Object.keys(timetableWords()) as TimetableField[]).indexOf(field);
-  return TIMETABLE_COLUMNS[index]?.name ?? field;
-}
-
-/** A step whose days are not calculated yet would silently lack them. */
-function stepMustBeReady(table: HeadedTable<TimetableField>, row: number): void {
-  for (const field of Object.keys(table.columnOf) as TimetableField[]) {
-    const cell = table.cell(row, field);
-    const shown = isLoading(cell) ? "is still loading" : errorShown(cell);
-    if (shown !== null) {
-      throw new InputError(
-        "not-ready-yet",
-        `timetable row ${row + 1}, ${columnName(field)}, ${shown.startsWith("#") ? `shows ${shown}` : shown}`,
-      );
-    }
-  }
 }
 
 function rowsOf(method: MethodDescription): StepRow[] {
@@ -146,9 +106,4 @@ function readYes(cell: Cell): boolean {
   return (
     cell === true || (typeof cell === "number" ? cell !== 0 : YES.has(normalText(cellText(cell))))
   );
-}
-
-function startOf(grid: Grid): string {
-  const cell = grid.at(0, 0);
-  return isBlank(cell) ? "a blank cell" : (errorShown(cell) ?? quoted(cellText(cell)));
 }

@@ -1,4 +1,3 @@
-import { columns } from "../answer";
 import { tableWords } from "../words/all-languages";
 import type { TablesText } from "../words/language-text";
 import { lazily } from "../words/lazy-value";
@@ -6,20 +5,36 @@ import { lazily } from "../words/lazy-value";
 export type TimetableField = keyof TablesText["timetable"];
 
 /** The columns of a timetable, as TIMETABLE writes them. */
-export const TIMETABLE_COLUMNS = columns({
-  Method: "text",
-  Step: "text",
-  After: "text",
-  "From day": "count",
-  "Usual day": "count",
-  "By day": "count",
-  Counted: "text",
-  "Kept of 100": "number",
-  "Per person-hour": "number",
-  Needs: "text",
-  Caution: "text",
-  Source: "text",
-});
+export const TIMETABLE_COLUMNS = {
+  method: "text",
+  step: "text",
+  after: "text",
+  from: "count",
+  usual: "count",
+  by: "count",
+  counted: "text",
+  kept: "number",
+  perPersonHour: "number",
+  needs: "text",
+  caution: "text",
+  source: "text",
+} as const satisfies Readonly<Record<TimetableField, string>>;
+
+/** Their headers as TIMETABLE writes them, which are read again. */
+export const TIMETABLE_HEADER: Readonly<Record<TimetableField, string>> = {
+  method: "Method",
+  step: "Step",
+  after: "After",
+  from: "From day",
+  usual: "Usual day",
+  by: "By day",
+  counted: "Counted",
+  kept: "Kept of 100",
+  perPersonHour: "Per person-hour",
+  needs: "Needs",
+  caution: "Caution",
+  source: "Source",
+};
 
 /** Headers by which each column of a timetable is known, in normal form; in the order of the columns. */
 export const timetableWords = lazily(() => tableWords("timetable"));

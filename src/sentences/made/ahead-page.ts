@@ -17,7 +17,7 @@ export const dayUnknown = (): string =>
 export const holds = (d: { readonly level: number }): string =>
   share(d.level) + " of such ranges should hold.";
 
-export const likely = (d: { readonly window: string; readonly day: string }): string =>
+export const likely = (d: { readonly window: string | number; readonly day: string | number }): string =>
   d.window + ", likely " + d.day;
 
 export const loading = (): string =>
@@ -35,7 +35,7 @@ export const noneLikely = (): string =>
 export const notCounted = (): string =>
   "plants not counted";
 
-export const plants = (d: { readonly numbers: string }): string =>
+export const plants = (d: { readonly numbers: string | number }): string =>
   d.numbers + " plants";
 
 export const readAgain = (): string =>
@@ -47,16 +47,16 @@ export const reading = (): string =>
 export const ready = (): string =>
   "ready";
 
-export const readyByMonth = (d: { readonly variety: string }): string =>
+export const readyByMonth = (d: { readonly variety: string | number }): string =>
   "Plants ready by month: " + d.variety;
 
-export const readyOf = (d: { readonly variety: string }): string =>
+export const readyOf = (d: { readonly variety: string | number }): string =>
   "Plants ready: " + d.variety;
 
-export const readySince = (d: { readonly day: string }): string =>
+export const readySince = (d: { readonly day: string | number }): string =>
   "ready since " + d.day;
 
-export const readySinceAbout = (d: { readonly day: string }): string =>
+export const readySinceAbout = (d: { readonly day: string | number }): string =>
   "ready since about " + d.day;
 
 export const showBatches = (): string =>

@@ -32,7 +32,7 @@ export const moreLeft = (): string =>
 export const moreStand = (): string =>
   "More plants stand than should.";
 
-export const nextLate = (d: { readonly step: string; readonly by: string; readonly since: string }): string =>
+export const nextLate = (d: { readonly step: string | number; readonly by: string | number; readonly since: string | number }): string =>
   d.step + " was due by " + d.by + ". Nothing recorded since " + d.since + ".";
 
 export const no = (): string =>
@@ -56,7 +56,7 @@ export const noSuchMethod = (): string =>
 export const planned = (): string =>
   "Planned.";
 
-export const setAside = (d: { readonly since: string }): string =>
+export const setAside = (d: { readonly since: string | number }): string =>
   "Nothing recorded since " + d.since + ", so no forecast counts it. Close it, or record what happened.";
 
 export const yes = (): string =>

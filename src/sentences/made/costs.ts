@@ -2,19 +2,19 @@
 
 import { count, list, plural } from "../runtime";
 
-export const allOf = (d: { readonly method: string }): string =>
+export const allOf = (d: { readonly method: string | number }): string =>
   "All: " + d.method;
 
-export const batchSteps = (d: { readonly batch: string; readonly steps: readonly string[] }): string =>
+export const batchSteps = (d: { readonly batch: string | number; readonly steps: readonly string[] }): string =>
   d.batch + " (" + list(d.steps) + ")";
 
 export const hourUnused = (): string =>
   "The price of an hour is not used.";
 
-export const itemIn = (d: { readonly item: string; readonly unit: string }): string =>
+export const itemIn = (d: { readonly item: string | number; readonly unit: string | number }): string =>
   d.item + " (" + d.unit + ")";
 
-export const itemPricedBy = (d: { readonly item: string; readonly unit: string; readonly units: readonly string[] }): string =>
+export const itemPricedBy = (d: { readonly item: string | number; readonly unit: string | number; readonly units: readonly string[] }): string =>
   d.item + " (needed in " + d.unit + ", priced by " + list(d.units) + ")";
 
 export const noHourPrice = (): string =>
@@ -41,5 +41,5 @@ export const notNeeded = (d: { readonly items: readonly string[] }): string =>
 export const pieces = (): string =>
   "pieces";
 
-export const startedPlant = (d: { readonly method: string }): string =>
+export const startedPlant = (d: { readonly method: string | number }): string =>
   "A started plant: " + d.method;

@@ -2,16 +2,16 @@
 
 import { count, plural } from "../runtime";
 
-export const age = (d: { readonly day: string }): string =>
+export const age = (d: { readonly day: string | number }): string =>
   "Of " + d.day;
 
-export const ageChanged = (d: { readonly day: string }): string =>
+export const ageChanged = (d: { readonly day: string | number }): string =>
   "Of " + d.day + ": records have changed since. Tick the box beside for a new list";
 
-export const ageOtherDay = (d: { readonly day: string }): string =>
+export const ageOtherDay = (d: { readonly day: string | number }): string =>
   "Of " + d.day + ": not today's list. Tick the box beside for a new one";
 
-export const ageUnknown = (d: { readonly day: string }): string =>
+export const ageUnknown = (d: { readonly day: string | number }): string =>
   "Of " + d.day + ". We can't tell what has changed since. Tick the box beside for a new list";
 
 export const batch = (): string =>
@@ -47,7 +47,7 @@ export const lateBy = (d: { readonly days: number }): string =>
 export const lateMark = (d: { readonly days: number }): string =>
   "LATE " + plural(d.days, { one: count(d.days) + " day", other: count(d.days) + " days" });
 
-export const madeBy = (d: { readonly day: string }): string =>
+export const madeBy = (d: { readonly day: string | number }): string =>
   "due list of " + d.day + ". Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back.";
 
 export const memory = (): string =>

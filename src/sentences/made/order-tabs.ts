@@ -1,6 +1,6 @@
 // Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
 
-export const howOrders = (d: { readonly variety: string; readonly closed: string }): string =>
+export const howOrders = (d: { readonly variety: string | number; readonly closed: string | number }): string =>
   "a row an order. " + d.variety + ": \"A or B\" where either will do, blank for any. " + d.closed + ": a day or yes.";
 
 export const orders = (): string =>

@@ -26,10 +26,10 @@ export const aNewOrder = (): string =>
 export const anyVariety = (): string =>
   "Any variety";
 
-export const by = (d: { readonly by: string }): string =>
+export const by = (d: { readonly by: string | number }): string =>
   "by " + d.by;
 
-export const byAway = (d: { readonly by: string; readonly away: string }): string =>
+export const byAway = (d: { readonly by: string | number; readonly away: string | number }): string =>
   "by " + d.by + ", " + d.away;
 
 export const caution = (): string =>
@@ -41,7 +41,7 @@ export const customer = (): string =>
 export const dayIncomplete = (): string =>
   "Give day, month and year.";
 
-export const dayIsPast = (d: { readonly asOf: string }): string =>
+export const dayIsPast = (d: { readonly asOf: string | number }): string =>
   "That day is past. Today counts as " + d.asOf + ".";
 
 export const dayUnknown = (): string =>
@@ -56,13 +56,13 @@ export const evenChance = (): string =>
 export const fine = (): string =>
   "Fine";
 
-export const fineWhen = (d: { readonly chance: string }): string =>
+export const fineWhen = (d: { readonly chance: string | number }): string =>
   "An order is fine when its chance to be full by its day is " + d.chance + " or more.";
 
 export const firstToDo = (): string =>
   "First to do:";
 
-export const fromTab = (d: { readonly tab: string; readonly asOf: string }): string =>
+export const fromTab = (d: { readonly tab: string | number; readonly asOf: string | number }): string =>
   "From the tab " + d.tab + ", as of " + d.asOf + ".";
 
 export const fullByThen = (): string =>
@@ -89,7 +89,7 @@ export const keepOrders = (d: { readonly columns: readonly string[] }): string =
 export const keepPlan = (): string =>
   "Keep this plan";
 
-export const lastTwoHold = (d: { readonly cases: string }): string =>
+export const lastTwoHold = (d: { readonly cases: string | number }): string =>
   "The last two hold in " + d.cases + " cases.";
 
 export const lateBy = (d: { readonly days: number }): string =>
@@ -104,10 +104,10 @@ export const likely = (): string =>
 export const likelyOf = (d: { readonly likely: number; readonly left: number }): string =>
   count(d.likely) + " of " + count(d.left);
 
-export const madeOrders = (d: { readonly tab: string }): string =>
+export const madeOrders = (d: { readonly tab: string | number }): string =>
   "Made the tab " + d.tab + ". Write a row an order, or plan one here.";
 
-export const madeTab = (d: { readonly tab: string }): string =>
+export const madeTab = (d: { readonly tab: string | number }): string =>
   "Made the tab " + d.tab + ".";
 
 export const madeTabTitle = (): string =>
@@ -140,13 +140,13 @@ export const noOrders = (): string =>
 export const nothingWritten = (): string =>
   "Nothing was written. Read again: the tab may have changed.";
 
-export const notReadAgain = (d: { readonly done: string; readonly why: string }): string =>
+export const notReadAgain = (d: { readonly done: string | number; readonly why: string | number }): string =>
   d.done + " But the outlook could not be read again: " + d.why;
 
-export const of100 = (d: { readonly word: string; readonly chance: number }): string =>
+export const of100 = (d: { readonly word: string | number; readonly chance: number }): string =>
   d.word + ": " + count(d.chance) + " of 100";
 
-export const ofTen = (d: { readonly tenths: string }): string =>
+export const ofTen = (d: { readonly tenths: string | number }): string =>
   d.tenths + " of 10";
 
 export const oneFine = (): string =>
@@ -161,7 +161,7 @@ export const order = (): string =>
 export const orderHint = (): string =>
   "Blank: it is named after the others";
 
-export const over99 = (d: { readonly word: string }): string =>
+export const over99 = (d: { readonly word: string | number }): string =>
   d.word + ": over 99 of 100";
 
 export const over99Tenths = (): string =>
@@ -179,10 +179,10 @@ export const planNew = (): string =>
 export const planning = (): string =>
   "Planning the order";
 
-export const planOf = (d: { readonly wanted: number; readonly by: string }): string =>
+export const planOf = (d: { readonly wanted: number; readonly by: string | number }): string =>
   "Plan: " + plural(d.wanted, { one: count(d.wanted) + " plant", other: count(d.wanted) + " plants" }) + " by " + d.by;
 
-export const planOfVariety = (d: { readonly wanted: number; readonly variety: string; readonly by: string }): string =>
+export const planOfVariety = (d: { readonly wanted: number; readonly variety: string | number; readonly by: string | number }): string =>
   "Plan: " + plural(d.wanted, { one: count(d.wanted) + " plant", other: count(d.wanted) + " plants" }) + " of " + d.variety + " by " + d.by;
 
 export const planOutdated = (): string =>
@@ -227,10 +227,10 @@ export const somethingToDo = (): string =>
 export const stillToDeliver = (d: { readonly left: number; readonly wanted: number }): string =>
   count(d.left) + " of " + count(d.wanted) + " still to deliver";
 
-export const sureIn = (d: { readonly method: string; readonly cases: string }): string =>
+export const sureIn = (d: { readonly method: string | number; readonly cases: string | number }): string =>
   d.method + ", sure in " + d.cases + " cases.";
 
-export const sureInFrom = (d: { readonly method: string; readonly cases: string; readonly harvest: string }): string =>
+export const sureInFrom = (d: { readonly method: string | number; readonly cases: string | number; readonly harvest: string | number }): string =>
   d.method + ", sure in " + d.cases + " cases, seed from " + d.harvest + ".";
 
 export const tabMadeFirst = (): string =>
@@ -251,7 +251,7 @@ export const toDeliver = (d: { readonly wanted: number }): string =>
 export const tooManyZeros = (d: { readonly most: number }): string =>
   "More than " + count(d.most) + ". One zero too many?";
 
-export const under1 = (d: { readonly word: string }): string =>
+export const under1 = (d: { readonly word: string | number }): string =>
   d.word + ": under 1 of 100";
 
 export const unlikely = (): string =>
@@ -263,7 +263,7 @@ export const variety = (): string =>
 export const varietyHint = (): string =>
   "Blank for any. Where either will do: Amberlow or Brindlecap";
 
-export const wasDue = (d: { readonly day: string }): string =>
+export const wasDue = (d: { readonly day: string | number }): string =>
   "was due " + d.day;
 
 export const wholeNumber = (): string =>

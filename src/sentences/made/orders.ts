@@ -8,13 +8,13 @@ export const all = (): string =>
 export const allDelivered = (): string =>
   "fine, all delivered";
 
-export const cellBlank = (d: { readonly column: string }): string =>
+export const cellBlank = (d: { readonly column: string | number }): string =>
   d.column + " is blank";
 
-export const cellShows = (d: { readonly column: string; readonly shown: string }): string =>
+export const cellShows = (d: { readonly column: string | number; readonly shown: string | number }): string =>
   d.column + " shows " + d.shown;
 
-export const cellTrouble = (d: { readonly column: string; readonly what: string }): string =>
+export const cellTrouble = (d: { readonly column: string | number; readonly what: string | number }): string =>
   d.column + ": " + d.what;
 
 export const deliverNow = (): string =>
@@ -23,34 +23,34 @@ export const deliverNow = (): string =>
 export const fine = (): string =>
   "fine";
 
-export const graft = (d: { readonly plants: number; readonly by: string }): string =>
+export const graft = (d: { readonly plants: number; readonly by: string | number }): string =>
   "graft " + count(d.plants) + " more by " + d.by;
 
-export const graftOf = (d: { readonly plants: number; readonly variety: string; readonly by: string }): string =>
+export const graftOf = (d: { readonly plants: number; readonly variety: string | number; readonly by: string | number }): string =>
   "graft " + count(d.plants) + " more of " + d.variety + " by " + d.by;
 
 export const noName = (): string =>
   "(no name)";
 
-export const noneWanted = (d: { readonly column: string }): string =>
+export const noneWanted = (d: { readonly column: string | number }): string =>
   d.column + " is 0";
 
-export const noted = (d: { readonly rows: string }): string =>
+export const noted = (d: { readonly rows: string | number }): string =>
   "These orders are used, but not all of their cells: " + d.rows + ".";
 
-export const row = (d: { readonly row: string; readonly reasons: string }): string =>
+export const row = (d: { readonly row: string | number; readonly reasons: string | number }): string =>
   "row " + d.row + " (" + d.reasons + ")";
 
-export const rowAlone = (d: { readonly row: string }): string =>
+export const rowAlone = (d: { readonly row: string | number }): string =>
   "row " + d.row;
 
-export const rowsLeftOut = (d: { readonly number: number; readonly rows: string }): string =>
+export const rowsLeftOut = (d: { readonly number: number; readonly rows: string | number }): string =>
   plural(d.number, { one: count(d.number) + " order is", other: count(d.number) + " orders are" }) + " left out: " + d.rows + ".";
 
-export const start = (d: { readonly plants: number; readonly by: string }): string =>
+export const start = (d: { readonly plants: number; readonly by: string | number }): string =>
   "start " + count(d.plants) + " more by " + d.by;
 
-export const startOf = (d: { readonly plants: number; readonly variety: string; readonly by: string }): string =>
+export const startOf = (d: { readonly plants: number; readonly variety: string | number; readonly by: string | number }): string =>
   "start " + count(d.plants) + " more of " + d.variety + " by " + d.by;
 
 export const tooLate = (): string =>

@@ -9,7 +9,7 @@ export const asOfOrNone = (): string =>
 export const columns = (): string =>
   "Two columns, our name and the header in your sheet, for headers that we can't guess. Blank rows are skipped.";
 
-export const ifLeftOut = (d: { readonly sentence: string; readonly usual: string }): string =>
+export const ifLeftOut = (d: { readonly sentence: string | number; readonly usual: string | number }): string =>
   d.sentence + " Left out, it is " + d.usual + ".";
 
 export const level = (): string =>

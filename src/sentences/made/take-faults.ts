@@ -2,7 +2,7 @@
 
 import { count } from "../runtime";
 
-export const comparedAndEvened = (d: { readonly argument: string; readonly name: string }): string =>
+export const comparedAndEvened = (d: { readonly argument: string | number; readonly name: string | number }): string =>
   d.argument + " names \"" + d.name + "\", which is what you compare. Nobody would be left to compare with";
 
 export const moreTakenThanGrafted = (d: { readonly taken: number; readonly grafted: number }): string =>
@@ -14,10 +14,10 @@ export const moreTakenThanGraftedInList = (): string =>
 export const noGrafts = (): string =>
   "records has no column for Grafts made";
 
-export const noSuchColumn = (d: { readonly argument: string; readonly name: string; readonly known: string }): string =>
+export const noSuchColumn = (d: { readonly argument: string | number; readonly name: string | number; readonly known: string | number }): string =>
   d.argument + " names \"" + d.name + "\", which is not a column of the records. They have: " + d.known;
 
-export const noSuchPeriod = (d: { readonly found: string }): string =>
+export const noSuchPeriod = (d: { readonly found: string | number }): string =>
   "period is \"week\", \"month\" or \"quarter\", not \"" + d.found + "\"";
 
 export const noTakes = (): string =>

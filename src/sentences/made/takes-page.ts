@@ -11,7 +11,7 @@ export const asCounted = (d: { readonly rate: number; readonly grafted: number; 
 export const asTable = (): string =>
   "The same as a table";
 
-export const bestAndWorst = (d: { readonly best: string; readonly worst: string }): string =>
+export const bestAndWorst = (d: { readonly best: string | number; readonly worst: string | number }): string =>
   "Best " + d.best + ", worst " + d.worst;
 
 export const by = (): string =>
@@ -59,7 +59,7 @@ export const counts = (d: { readonly taken: number; readonly grafted: number; re
 export const dotAndBar = (): string =>
   "The dot is the take rate, the bar its range.";
 
-export const evenedDot = (d: { readonly evenFor: string; readonly overall: number }): string =>
+export const evenedDot = (d: { readonly evenFor: string | number; readonly overall: number }): string =>
   "The dot is the rate as if everyone had had the same " + d.evenFor + "; the bar is its range. The dashed line is the rate of all together, " + share(d.overall) + ". The words are stricter than the bars, because many are compared at once.";
 
 export const evenedFor = (): string =>
@@ -86,10 +86,10 @@ export const fairTitle = (): string =>
 export const fairWait = (): string =>
   "Too few to tell means just that. Wait for more batches.";
 
-export const lastMonthSignal = (d: { readonly rate: number; readonly grafted: number; readonly period: string; readonly counted: "open" | "all"; readonly usual: number; readonly reading: string }): string =>
+export const lastMonthSignal = (d: { readonly rate: number; readonly grafted: number; readonly period: string | number; readonly counted: "open" | "all"; readonly usual: number; readonly reading: string | number }): string =>
   share(d.rate) + " of " + count(d.grafted) + " grafts made in " + d.period + " took" + select(d.counted, { open: " so far", all: "", other: "" }) + ". Usual is " + share(d.usual) + ". This month is " + d.reading + ".";
 
-export const lastMonthUsual = (d: { readonly rate: number; readonly grafted: number; readonly period: string; readonly counted: "open" | "all"; readonly usual: number }): string =>
+export const lastMonthUsual = (d: { readonly rate: number; readonly grafted: number; readonly period: string | number; readonly counted: "open" | "all"; readonly usual: number }): string =>
   share(d.rate) + " of " + count(d.grafted) + " grafts made in " + d.period + " took" + select(d.counted, { open: " so far", all: "", other: "" }) + ". Usual is " + share(d.usual) + ". Nothing out of the ordinary.";
 
 export const noBatch = (): string =>
@@ -116,7 +116,7 @@ export const period = (): string =>
 export const periodMonth = (): string =>
   "month";
 
-export const periodNamed = (d: { readonly period: string; readonly reading: string; readonly rate: number }): string =>
+export const periodNamed = (d: { readonly period: string | number; readonly reading: string | number; readonly rate: number }): string =>
   d.period + " (" + d.reading + ", " + share(d.rate) + ")";
 
 export const periodQuarter = (): string =>
@@ -149,19 +149,19 @@ export const reasonsGo = (d: { readonly columns: readonly string[]; readonly lin
 export const reasonsTitle = (): string =>
   "What goes with takes";
 
-export const spread = (d: { readonly spread: string }): string =>
+export const spread = (d: { readonly spread: string | number }): string =>
   "Batches of one group differ more than by chance alone (batch spread " + d.spread + ", where 1 is chance alone), so the ranges are wider.";
 
-export const standApart = (d: { readonly groups: readonly string[]; readonly number: number; readonly reading: string }): string =>
+export const standApart = (d: { readonly groups: readonly string[]; readonly number: number; readonly reading: string | number }): string =>
   list(d.groups) + " " + plural(d.number, { one: "is", other: "are" }) + " " + d.reading;
 
 export const standApartAll = (d: { readonly parts: readonly string[]; readonly overall: number }): string =>
   "Evened, " + list(d.parts) + ". All together took " + share(d.overall) + ".";
 
-export const takeRatesBy = (d: { readonly by: string }): string =>
+export const takeRatesBy = (d: { readonly by: string | number }): string =>
   "Take rates by " + d.by;
 
-export const takeRatesByEvened = (d: { readonly by: string }): string =>
+export const takeRatesByEvened = (d: { readonly by: string | number }): string =>
   "Take rates by " + d.by + ", evened";
 
 export const title = (): string =>
@@ -176,13 +176,13 @@ export const tooFewAll = (): string =>
 export const tooFewSome = (d: { readonly groups: number }): string =>
   "For " + plural(d.groups, { one: count(d.groups) + " group", other: count(d.groups) + " groups" }) + " there are too few batches to tell.";
 
-export const trend = (d: { readonly period: string; readonly rate: number; readonly usual: number; readonly judged: string }): string =>
+export const trend = (d: { readonly period: string | number; readonly rate: number; readonly usual: number; readonly judged: string | number }): string =>
   d.period + ": " + share(d.rate) + " took, " + share(d.usual) + " is usual. " + d.judged;
 
 export const trendOrdinary = (): string =>
   "Nothing out of the ordinary.";
 
-export const trendReads = (d: { readonly reading: string }): string =>
+export const trendReads = (d: { readonly reading: string | number }): string =>
   "This is " + d.reading + ".";
 
 export const trendSigns = (): string =>

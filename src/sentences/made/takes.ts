@@ -17,10 +17,10 @@ export const compareBelow = (): string =>
 export const compareTooFew = (): string =>
   "too few to tell";
 
-export const groupAlone = (d: { readonly group: string; readonly stratum: string }): string =>
+export const groupAlone = (d: { readonly group: string | number; readonly stratum: string | number }): string =>
   d.group + " in " + d.stratum;
 
-export const groupRated = (d: { readonly name: string; readonly takeRate: number }): string =>
+export const groupRated = (d: { readonly name: string | number; readonly takeRate: number }): string =>
   d.name + " (" + share(d.takeRate) + ")";
 
 export const groupsMore = (d: { readonly groups: number }): string =>
@@ -47,7 +47,7 @@ export const oneBatchEach = (): string =>
 export const peopleNotNamed = (): string =>
   "People are not named here. To compare them fairly, use TAKE_COMPARED.";
 
-export const periodOpen = (d: { readonly period: string }): string =>
+export const periodOpen = (d: { readonly period: string | number }): string =>
   d.period + ", still open";
 
 export const reasonAlone = (): string =>

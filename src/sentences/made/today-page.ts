@@ -41,16 +41,16 @@ export const done = (): string =>
 export const doneAndWritten = (): string =>
   "Done and written";
 
-export const doneTask = (d: { readonly task: string; readonly batch: string }): string =>
+export const doneTask = (d: { readonly task: string | number; readonly batch: string | number }): string =>
   "Done: " + d.task + ", " + d.batch;
 
 export const due = (): string =>
   "Due";
 
-export const goesUnder = (d: { readonly header: string }): string =>
+export const goesUnder = (d: { readonly header: string | number }): string =>
   "Goes under " + d.header;
 
-export const hours = (d: { readonly number: string; readonly rounded: number }): string =>
+export const hours = (d: { readonly number: string | number; readonly rounded: number }): string =>
   d.number + " " + plural(d.rounded, { one: "hour", other: "hours" }) + " of one person";
 
 export const lateBy = (d: { readonly days: number }): string =>
@@ -68,7 +68,7 @@ export const makingSheet = (): string =>
 export const markDone = (): string =>
   "Mark done";
 
-export const markDoneOf = (d: { readonly task: string; readonly batch: string }): string =>
+export const markDoneOf = (d: { readonly task: string | number; readonly batch: string | number }): string =>
   "Mark done: " + d.task + ", " + d.batch;
 
 export const markedDone = (d: { readonly tasks: number }): string =>
@@ -116,10 +116,10 @@ export const rowMayHaveChanged = (): string =>
 export const save = (): string =>
   "Save";
 
-export const tally = (d: { readonly tasks: number; readonly status: string }): string =>
+export const tally = (d: { readonly tasks: number; readonly status: string | number }): string =>
   count(d.tasks) + " " + d.status;
 
-export const tallyAll = (d: { readonly tally: string }): string =>
+export const tallyAll = (d: { readonly tally: string | number }): string =>
   d.tally + ".";
 
 export const who = (): string =>

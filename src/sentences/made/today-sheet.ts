@@ -3,7 +3,7 @@
 export const batch = (): string =>
   "Batch";
 
-export const byDay = (d: { readonly day: string }): string =>
+export const byDay = (d: { readonly day: string | number }): string =>
   "by " + d.day;
 
 export const cautions = (): string =>
@@ -18,7 +18,7 @@ export const day = (): string =>
 export const dayDone = (): string =>
   "Day done";
 
-export const fileTitle = (d: { readonly day: string }): string =>
+export const fileTitle = (d: { readonly day: string | number }): string =>
   "Round sheet " + d.day;
 
 export const hours = (): string =>
@@ -42,7 +42,7 @@ export const plants = (): string =>
 export const task = (): string =>
   "Task";
 
-export const title = (d: { readonly day: string }): string =>
+export const title = (d: { readonly day: string | number }): string =>
   "Round sheet, " + d.day;
 
 export const unassigned = (): string =>

@@ -11,16 +11,16 @@ export const awayHands = (): string =>
 export const batches = (): string =>
   "Batches";
 
-export const by = (d: { readonly day: string }): string =>
+export const by = (d: { readonly day: string | number }): string =>
   "by " + d.day;
 
 export const closed = (): string =>
   "closed";
 
-export const fits = (d: { readonly hours: string }): string =>
+export const fits = (d: { readonly hours: string | number }): string =>
   "Nothing asks for too much: " + d.hours + " are taken.";
 
-export const fitsRated = (d: { readonly hours: string }): string =>
+export const fitsRated = (d: { readonly hours: string | number }): string =>
   "Nothing with known hours asks for too much: " + d.hours + " are taken.";
 
 export const fortnight = (): string =>
@@ -32,7 +32,7 @@ export const freeHands = (): string =>
 export const hoursUnknown = (): string =>
   "Hours not known";
 
-export const madeCrew = (d: { readonly tab: string }): string =>
+export const madeCrew = (d: { readonly tab: string | number }): string =>
   "Made the tab " + d.tab + ". Fill in who is there and how many hours a day.";
 
 export const makeCrew = (): string =>
@@ -41,7 +41,7 @@ export const makeCrew = (): string =>
 export const making = (): string =>
   "Making the tab";
 
-export const nobodyNamed = (d: { readonly tab: string; readonly columns: readonly string[] }): string =>
+export const nobodyNamed = (d: { readonly tab: string | number; readonly columns: readonly string[] }): string =>
   "The tab " + d.tab + " names nobody yet. Fill in a row a person under " + list(d.columns) + ".";
 
 export const noCrew = (d: { readonly columns: readonly string[] }): string =>
@@ -50,10 +50,10 @@ export const noCrew = (d: { readonly columns: readonly string[] }): string =>
 export const nothingPlanned = (): string =>
   "Nothing is planned.";
 
-export const personsFrom = (d: { readonly tab: string }): string =>
+export const personsFrom = (d: { readonly tab: string | number }): string =>
   "Persons stand in the tab " + d.tab + ". Days in a tab called Closed days (column Day) would count as closed.";
 
-export const personsFromClosed = (d: { readonly tab: string; readonly closed: string }): string =>
+export const personsFromClosed = (d: { readonly tab: string | number; readonly closed: string | number }): string =>
   "Persons stand in the tab " + d.tab + ", closed days in " + d.closed + ".";
 
 export const planning = (): string =>

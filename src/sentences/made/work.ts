@@ -2,13 +2,13 @@
 
 import { count, plural } from "../runtime";
 
-export const dayRange = (d: { readonly from: string; readonly to: string }): string =>
+export const dayRange = (d: { readonly from: string | number; readonly to: string | number }): string =>
   d.from + " to " + d.to;
 
 export const daysLate = (d: { readonly days: number }): string =>
   plural(d.days, { one: count(d.days) + " day", other: count(d.days) + " days" }) + " late";
 
-export const neededFor = (d: { readonly step: string; readonly batches: number; readonly plants: number }): string =>
+export const neededFor = (d: { readonly step: string | number; readonly batches: number; readonly plants: number }): string =>
   d.step + " (" + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ", " + plural(d.plants, { one: count(d.plants) + " plant", other: count(d.plants) + " plants" }) + ")";
 
 export const noFit = (): string =>
@@ -20,7 +20,7 @@ export const noPlants = (): string =>
 export const noRate = (): string =>
   "hours unknown, no work rate in the timetable";
 
-export const notBefore = (d: { readonly day: string }): string =>
+export const notBefore = (d: { readonly day: string | number }): string =>
   "not before " + d.day;
 
 export const notCounted = (): string =>
@@ -29,17 +29,17 @@ export const notCounted = (): string =>
 export const partOf = (d: { readonly plants: number }): string =>
   "part of " + count(d.plants);
 
-export const plannedLater = (d: { readonly tasks: number; readonly end: string }): string =>
+export const plannedLater = (d: { readonly tasks: number; readonly end: string | number }): string =>
   plural(d.tasks, { one: count(d.tasks) + " task waits", other: count(d.tasks) + " tasks wait" }) + " in part or whole until after " + d.end + ".";
 
 export const tasksNotCounted = (d: { readonly tasks: number }): string =>
   plural(d.tasks, { one: count(d.tasks) + " task is", other: count(d.tasks) + " tasks are" }) + " left out: plants not counted.";
 
-export const tooMuch = (d: { readonly days: string }): string =>
+export const tooMuch = (d: { readonly days: string | number }): string =>
   "Too much work, " + d.days + ".";
 
-export const tooMuchNobody = (d: { readonly asked: string }): string =>
+export const tooMuchNobody = (d: { readonly asked: string | number }): string =>
   "It takes " + d.asked + " hours, and nobody can do it.";
 
-export const tooMuchSum = (d: { readonly asked: string; readonly there: string; readonly short: string }): string =>
+export const tooMuchSum = (d: { readonly asked: string | number; readonly there: string | number; readonly short: string | number }): string =>
   "It takes " + d.asked + " hours, and " + d.there + " are there. At least " + d.short + " more are needed.";

@@ -51,7 +51,7 @@ describe("the order of day and month in a column", () => {
 
   it("stays open without evidence and without a locale, and the reading names both days", () => {
     expect(readings(["3/9/26"])).toEqual([
-      { kind: "unread", why: "either 3 Sep 2026 or 9 Mar 2026" },
+      { kind: "unread", why: { code: "either-day", days: [day("2026-09-03"), day("2026-03-09")] } },
     ]);
   });
 
@@ -70,10 +70,10 @@ describe("the order of day and month in a column", () => {
 
   it("is beaten by a date that is sure, in either order", () => {
     expect(readings(["9/25/26"], "day-first")).toEqual([
-      { kind: "day", day: day("2026-09-25"), readAs: null },
+      { kind: "day", day: day("2026-09-25"), isPlain: true },
     ]);
     expect(readings(["25/9/26"], "month-first")).toEqual([
-      { kind: "day", day: day("2026-09-25"), readAs: null },
+      { kind: "day", day: day("2026-09-25"), isPlain: true },
     ]);
   });
 
@@ -136,7 +136,7 @@ describe("cells of a day column", () => {
       "2006-11-30",
     ]);
     for (const number of [0, 1, 120, 2026, 20260903, 46351 + 7400, 46351 - 7400, -46351]) {
-      expect(readings([number])).toEqual([{ kind: "unread", why: "a number, not a date" }]);
+      expect(readings([number])).toEqual([{ kind: "unread", why: { code: "number-for-day" } }]);
     }
   });
 
@@ -150,11 +150,11 @@ describe("cells of a day column", () => {
   });
 
   it.each([
-    [true, "a tick box, not a date"],
-    ["#REF!", "the cell shows #REF!"],
-    ["#N/A (not found)", "the cell shows #N/A"],
-    ["next week", "not a date"],
-    ["31/11/26", "no such day in the calendar"],
+    [true, { code: "tick-box-for-day" }],
+    ["#REF!", { code: "cell-shows", shown: "#REF!" }],
+    ["#N/A (not found)", { code: "cell-shows", shown: "#N/A" }],
+    ["next week", { code: "not-a-day" }],
+    ["31/11/26", { code: "no-such-day" }],
   ])("leave %s unread and say why", (cell, why) => {
     expect(readings([cell])).toEqual([{ kind: "unread", why }]);
   });
@@ -168,7 +168,7 @@ describe("cells of a day column", () => {
   });
 
   it("leave two numbers unread where neither a year nor an order is known", () => {
-    expect(readings(["3/9"])).toEqual([{ kind: "unread", why: "day or month first" }]);
+    expect(readings(["3/9"])).toEqual([{ kind: "unread", why: { code: "day-or-month-first" } }]);
     expect(daysOf(readings(["25/9"]))).toEqual(["undated"]);
   });
 

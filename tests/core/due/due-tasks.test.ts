@@ -4,7 +4,7 @@ import { DUE_COLUMNS, type DueQuestion, dueTasks } from "../../../src/core/due/d
 import { withIsoDays } from "../../support/answers";
 import { day } from "../../support/days";
 import { reading } from "../records/reading";
-import { timetableOf } from "../timetable/timetable-rows";
+import { timetableOf } from "../timetable/typed-timetable";
 
 // Release 10/14/18 after grafting, count 28/30/35 after grafting, ready 20/30/45 after release.
 const { timetable } = timetableOf(`

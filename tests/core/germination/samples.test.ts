@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { samplesSentence } from "../../../src/core/germination/samples";
+import { comparedSamples } from "../../../src/core/germination/samples";
 import { fixture } from "../../support/fixtures";
 
 interface RangeRow {
@@ -40,27 +40,35 @@ const CASES = expected.largestRange.flatMap(({ meanHigh, meanLow, ...ranges }) =
 
 describe("published values: 7 CFR 201.55(a), largest range between samples of 100 seeds", () => {
   it.each(CASES)("$count samples with the mean $mean: $allowed", ({ count, mean, allowed }) => {
-    const samples = count === 4 ? "four samples" : "two samples";
+    const samples = String(count);
     if (allowed === null) {
       const some = samplesWith(count, mean, 1) ?? samplesWith(count, mean, 2);
-      expect(samplesSentence(some as number[], 100)).toMatch(
-        new RegExp(
-          `^The ${samples} differ by [12]; no published range is at hand for a mean of ${mean} %$`,
-        ),
-      );
+      expect(comparedSamples(some as number[], 100)).toMatchObject({
+        code: "no-range",
+        samples,
+        mean,
+      });
       return;
     }
     const within = samplesWith(count, mean, allowed);
     expect(within).not.toBeNull();
-    expect(samplesSentence(within as number[], 100)).toBe(
-      `The ${samples} differ by ${allowed}; ${allowed} are allowed at a mean of ${mean} % (7 CFR 201.55)`,
-    );
+    expect(comparedSamples(within as number[], 100)).toEqual({
+      code: "agree",
+      samples,
+      range: allowed,
+      mean,
+      allowed,
+    });
     const beyond = samplesWith(count, mean, allowed + 1);
     // Near 0 and 100 no samples can differ by more.
     if (beyond === null) return;
-    expect(samplesSentence(beyond, 100)).toBe(
-      `The ${samples} differ by ${allowed + 1}, more than the ${allowed} allowed at a mean of ${mean} % (7 CFR 201.55): test again`,
-    );
+    expect(comparedSamples(beyond, 100)).toEqual({
+      code: "differ",
+      samples,
+      range: allowed + 1,
+      mean,
+      allowed,
+    });
   });
 
   it("can be overstepped at nearly every mean, or little was shown", () => {
@@ -72,22 +80,20 @@ describe("published values: 7 CFR 201.55(a), largest range between samples of 10
   });
 });
 
-describe("samplesSentence", () => {
+describe("comparedSamples", () => {
   it("does not mind the order of the samples", () => {
-    expect(samplesSentence([95, 88, 91, 90], 100)).toBe(samplesSentence([88, 90, 91, 95], 100));
+    expect(comparedSamples([95, 88, 91, 90], 100)).toEqual(comparedSamples([88, 90, 91, 95], 100));
   });
 
   it.each([[[90]], [[90, 91, 92]], [[]], [[90, 91, 92, 93, 94]]])(
     "says nothing of %j: not two or four samples",
     (germinated) => {
-      expect(samplesSentence(germinated, 100)).toBeNull();
+      expect(comparedSamples(germinated, 100)).toBeNull();
     },
   );
 
   it("does not hold the ranges to samples of another size", () => {
-    expect(samplesSentence([40, 20], 50)).toBe(
-      "The published ranges for two samples hold for 100 seeds each; these have 50",
-    );
+    expect(comparedSamples([40, 20], 50)).toEqual({ code: "other-size", samples: "2", seeds: 50 });
   });
 
   it.each([
@@ -98,9 +104,7 @@ describe("samplesSentence", () => {
     [[0, 0], 0],
     [[100, 100], 100],
   ])("knows no range at %j", (germinated, mean) => {
-    if (mean === 71) return expect(samplesSentence(germinated, 100)).toContain("14 are allowed");
-    expect(samplesSentence(germinated, 100)).toBe(
-      `The two samples differ by 0; no published range is at hand for a mean of ${mean} %`,
-    );
+    const known = mean === 71 ? { code: "agree", allowed: 14 } : { code: "no-range", mean };
+    expect(comparedSamples(germinated, 100)).toMatchObject({ ...known, samples: "2" });
   });
 });

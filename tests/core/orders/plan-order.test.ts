@@ -8,7 +8,7 @@ import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
 import type { Method } from "../../../src/core/timetable/timetable";
 import { day, iso } from "../../support/days";
 import { learnedFrom } from "../projection/nursery";
-import { timetableOf } from "../timetable/timetable-rows";
+import { timetableOf } from "../timetable/typed-timetable";
 
 const COCOA = builtInTimetable().methods[0] as Method;
 const order: OrderToPlan = {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { stagesOf } from "../../../src/core/projection/batch-stages";
 import { plantForecaster } from "../../../src/core/projection/forecast-plants";
-import { timetableOf } from "../timetable/timetable-rows";
+import { timetableOf } from "../timetable/typed-timetable";
 import { AS_OF, type Facts, later, learnedFrom, questionOf } from "./nursery";
 import { stepNumber } from "./states";
 

@@ -6,7 +6,7 @@ import { day, iso } from "../../support/days";
 import { seededDraws } from "../../support/draws";
 import { drawBeta, drawNursery } from "../../support/prior-draws";
 import { reading } from "../records/reading";
-import { timetableOf } from "../timetable/timetable-rows";
+import { timetableOf } from "../timetable/typed-timetable";
 import { AS_OF, type Facts, later, questionOf } from "./nursery";
 
 /** Two methods whose days hardly vary, all or some of the plants kept. */

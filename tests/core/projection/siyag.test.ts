@@ -6,7 +6,7 @@ import type { Method } from "../../../src/core/timetable/timetable";
 import { day } from "../../support/days";
 import { fixture } from "../../support/fixtures";
 import { reading } from "../records/reading";
-import { timetableOf } from "../timetable/timetable-rows";
+import { timetableOf } from "../timetable/typed-timetable";
 
 interface Data {
   readonly methods: readonly { readonly method: string; readonly lossesOf100: readonly number[] }[];

@@ -37,8 +37,8 @@ describe("ditto marks", () => {
       row("B2", "do.", "Ana", "blue"),
       row("B3", "do.", "Ana", "blue"),
     ]);
-    expect(troubles.map(({ column, found }) => [column, found])).toEqual([
-      ["Variety", "2 ditto marks"],
+    expect(troubles).toEqual([
+      { row: null, column: "Variety", found: "", code: "ditto-marks", marks: 2 },
     ]);
   });
 

@@ -4,6 +4,7 @@ import { cellText } from "../../../src/core/cells/cell";
 import { InputError } from "../../../src/core/input-error";
 import { headerWords } from "../../../src/core/records/header-words";
 import { readRecords } from "../../../src/core/records/read-records";
+import type { Trouble } from "../../../src/core/records/trouble";
 import { gridIn } from "../../../src/door/cells-in";
 import { daysOfInstants } from "../../../src/door/days-of-instants";
 import { day } from "../../support/days";
@@ -48,10 +49,10 @@ describe("every row of a range", () => {
         found += 1;
         const { heading, used, leftOut, notBatches, blank } = records.rows;
         expect(heading + used + leftOut + notBatches + blank).toBe(rows.length);
-        const rowsWhere = (happens: readonly string[]) => [
+        const rowsWhere = (...codes: readonly Trouble["code"][]) => [
           ...new Set(
             records.troubles
-              .filter(({ whatHappens }) => happens.includes(whatHappens))
+              .filter(({ code }) => codes.includes(code))
               .map(({ row }) => row as number),
           ),
         ];
@@ -61,8 +62,8 @@ describe("every row of a range", () => {
           expect(new Set(usedRows).size).toBe(usedRows.length);
           expect(usedRows).toHaveLength(used);
         }
-        const asideRows = rowsWhere(["The row is not read as a batch", "The row is not read"]);
-        const leftOutRows = rowsWhere(["The line is left out"]);
+        const asideRows = rowsWhere("no-batch", "no-line", "outside-tables");
+        const leftOutRows = rowsWhere("line-without-batch", "line-without-step");
         expect(asideRows).toHaveLength(notBatches);
         expect(leftOutRows).toHaveLength(leftOut);
         if (usedRows === null) return;
@@ -91,7 +92,9 @@ describe("every row of a range", () => {
           ...parts.map(([variety, grafts, moon], at) => [
             `K-${at}`,
             new Date(Date.UTC(2026, 5, 10 + at)),
-            ...[variety, grafts, moon],
+            variety,
+            grafts,
+            moon,
           ]),
         ];
         let records: ReturnType<typeof read>;
@@ -123,8 +126,10 @@ describe("every row of a range", () => {
         expect(records.troubles).toHaveLength(count < 0 || count >= 1_000_000 ? 1 : 0);
         if (count < 0) {
           expect(records.troubles[0]).toMatchObject({
-            ...{ row: 2, column: "Grafts made", found: String(count) },
-            trouble: "A number of plants can't be below 0",
+            row: 2,
+            column: "Grafts made",
+            found: String(count),
+            why: { code: "below-zero" },
           });
         }
         if (used !== null) expect(used).toBe(count);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { InputError } from "../../../src/core/input-error";
 import { day } from "../../support/days";
+import { faultOf } from "../../support/fault-of";
 import { atStep, reading, troublesOf } from "./reading";
 
 const HEADER = ["Batch", "Variety", "Grafted on", "Grafts made", "Takes"];
@@ -10,18 +10,64 @@ describe("readRecords", () => {
   it("reads every column of the contract", () => {
     const records = reading([
       [
-        ...["Batch", "From lot", "Variety", "Rootstock", "Method", "Place", "Grafter"],
-        ...["Scion source", "Culled", "Dispatched", "Closed", "Note"],
-        ...["Sown", "Seeds sown", "Germination day", "Germinated", "Grafted on", "Grafts made"],
-        ...["First release", "Bud break", "Take count day", "Takes", "First flush"],
-        ...["Flush hardening", "Branching", "Union closed", "Ready on", "Ready plants"],
+        "Batch",
+        "From lot",
+        "Variety",
+        "Rootstock",
+        "Method",
+        "Place",
+        "Grafter",
+        "Scion source",
+        "Culled",
+        "Dispatched",
+        "Closed",
+        "Note",
+        "Sown",
+        "Seeds sown",
+        "Germination day",
+        "Germinated",
+        "Grafted on",
+        "Grafts made",
+        "First release",
+        "Bud break",
+        "Take count day",
+        "Takes",
+        "First flush",
+        "Flush hardening",
+        "Branching",
+        "Union closed",
+        "Ready on",
+        "Ready plants",
       ],
       [
-        ...["B1", "L7", "Alba", "Stout", "Cocoa cleft graft", "Bay 2", "Ana"],
-        ...["Garden 1", 3, 40, "", "fine"],
-        ...["2026-01-05", 200, "2026-01-15", 170, "2026-04-05", 140],
-        ...["2026-04-19", "2026-05-03", "2026-05-05", 110, "2026-05-17"],
-        ...["2026-05-19", "2026-06-04", "2026-07-04", "2026-07-26", 100],
+        "B1",
+        "L7",
+        "Alba",
+        "Stout",
+        "Cocoa cleft graft",
+        "Bay 2",
+        "Ana",
+        "Garden 1",
+        3,
+        40,
+        "",
+        "fine",
+        "2026-01-05",
+        200,
+        "2026-01-15",
+        170,
+        "2026-04-05",
+        140,
+        "2026-04-19",
+        "2026-05-03",
+        "2026-05-05",
+        110,
+        "2026-05-17",
+        "2026-05-19",
+        "2026-06-04",
+        "2026-07-04",
+        "2026-07-26",
+        100,
       ],
     ]);
     expect(records.batches[0]).toMatchObject({
@@ -56,7 +102,7 @@ describe("readRecords", () => {
     }
     expect(records.batches[0]).toMatchObject({ given: 0, givenBeforeCount: 0, received: null });
     // The range holds no batch of the lot's name.
-    expect(troublesOf(records)).toEqual(["2 From lot: No batch of that name in the range"]);
+    expect(troublesOf(records)).toEqual(["2 From lot: no-such-lot"]);
     expect(records.stepKeys).toEqual(steps.map(([key]) => key));
   });
 
@@ -65,33 +111,43 @@ describe("readRecords", () => {
     const records = reading([...titles, HEADER, B1]);
     expect(records.batches.map(({ name, row }) => [name, row])).toEqual([["B1", above + 2]]);
     expect(records.rows).toEqual({
-      ...{ heading: above + 1, used: 1 },
-      ...{ leftOut: 0, notBatches: 0, blank: 0 },
+      heading: above + 1,
+      used: 1,
+      leftOut: 0,
+      notBatches: 0,
+      blank: 0,
     });
   });
 
   it("does not look for the header below the tenth row, and says where it looked", () => {
     const titles = Array.from({ length: 10 }, () => ["Nursery"]);
-    expect(() => reading([...titles, HEADER, B1])).toThrow(
-      new InputError(
-        "no-header",
-        'records has no header row in its first ten rows that names a batch or a step; it starts with "Nursery"',
-      ),
-    );
+    expect(faultOf(() => reading([...titles, HEADER, B1]))).toEqual({
+      code: "no-header",
+      begins: "Nursery",
+    });
   });
 
   it.each([[[[]]], [[["", ""]]], [[[1, 2, 3]]], [[["Variety", "Place"]]], [[["Batch"]]]])(
     "finds no header in %j",
     (rows) => {
-      expect(() => reading(rows)).toThrow(/^records has no header row in its first ten rows/);
+      expect(faultOf(() => reading(rows))).toMatchObject({ code: "no-header" });
     },
   );
 
   it("says which cell keeps it from finding a header", () => {
-    expect(() => reading([["", "#REF!"]])).toThrow("records shows #REF! at row 1, column 2");
-    expect(() => reading([[], ["Loading..."]])).toThrow(
-      "records is still loading at row 2, column 1",
-    );
+    const of = { code: "not-ready-yet", argument: "records" };
+    expect(faultOf(() => reading([["", "#REF!"]]))).toEqual({
+      ...of,
+      row: 1,
+      column: "2",
+      shown: "#REF!",
+    });
+    expect(faultOf(() => reading([[], ["Loading..."]]))).toEqual({
+      ...of,
+      row: 2,
+      column: "1",
+      shown: null,
+    });
   });
 
   it("takes columns in any order, under other words for them, and leaves others alone", () => {
@@ -106,7 +162,11 @@ describe("readRecords", () => {
         unknown
       >;
       return {
-        ...{ row, name, variety, culled, closed },
+        row,
+        name,
+        variety,
+        culled,
+        closed,
         grafting: atStep(records, 0, "grafting"),
         takes: atStep(records, 0, "take count"),
       };
@@ -148,23 +208,24 @@ describe("readRecords", () => {
     expect(records.batches.map(({ name }) => name)).toEqual(["B1", "B2"]);
     expect(atStep(records, 0, "take count").count).toBe(80);
     expect(troublesOf(records).sort()).toEqual([
-      "2 Grafted on: Not a date",
-      "2 Grafts made: Not a number of plants",
-      "3 Grafted on: A tick box, not a date",
-      "3 Grafts made: A number of plants can't be below 0",
-      "3 Takes: A part of a plant",
-      "3 Variety: The cell shows #N/A",
+      "2 Grafted on: not-a-day",
+      "2 Grafts made: not-a-count",
+      "3 Grafted on: tick-box-for-day",
+      "3 Grafts made: below-zero",
+      "3 Takes: part-of-a-plant",
+      "3 Variety: cell-shows",
     ]);
     for (const trouble of records.troubles) {
       expect(trouble.found).not.toBe("");
-      expect(trouble.whatHappens).toBe("The cell is left out, the rest of the row is used");
-      expect(trouble.whatToDo).toBe("Correct the cell, or empty it");
+      expect(trouble.code).toBe("cell-unread");
     }
   });
 
   it("names both days of a date that could be two", () => {
     const records = reading([HEADER, ["B1", "Alba", "3/9/26", 100, 80]], { localeOrder: null });
-    expect(troublesOf(records)).toEqual(["2 Grafted on: Either 3 Sep 2026 or 9 Mar 2026"]);
+    expect(records.troubles).toMatchObject([
+      { row: 2, why: { code: "either-day", days: [day("2026-09-03"), day("2026-03-09")] } },
+    ]);
     expect(atStep(records, 0, "grafting")).toEqual({ day: null, count: 100 });
   });
 
@@ -185,23 +246,23 @@ describe("readRecords", () => {
     const records = reading([HEADER, ["B1", "Alba", "mid March 2026", 100, 80]]);
     expect(atStep(records, 0, "grafting").day).toBe(day("2026-03-16"));
     expect(records.troubles).toMatchObject([
-      { row: 2, found: "mid March 2026", whatHappens: "Read as 16 Mar 2026" },
+      { row: 2, found: "mid March 2026", readAs: { code: "day", day: day("2026-03-16") } },
     ]);
   });
 
   it("leaves out a day farther away than any batch can be, and says so", () => {
     // 15 years back and 3 ahead of 25 November 2026, leap days and all.
-    for (const [text, said] of [
-      ["2011-11-14", null],
-      ["2011-11-13", "13 Nov 2011"],
-      ["2029-11-27", null],
-      ["2029-11-28", "28 Nov 2029"],
-      ["1926-09-03", "3 Sep 1926"],
+    for (const [text, isFar] of [
+      ["2011-11-14", false],
+      ["2011-11-13", true],
+      ["2029-11-27", false],
+      ["2029-11-28", true],
+      ["1926-09-03", true],
     ] as const) {
       const records = reading([HEADER, ["B1", "Alba", text, 100, 80]]);
-      expect(atStep(records, 0, "grafting").day).toBe(said === null ? day(text) : null);
-      expect(troublesOf(records)).toEqual(
-        said === null ? [] : [`2 Grafted on: ${said} is too far away to be meant`],
+      expect(atStep(records, 0, "grafting").day).toBe(isFar ? null : day(text));
+      expect(records.troubles).toMatchObject(
+        isFar ? [{ row: 2, why: { code: "too-far-away", day: day(text) } }] : [],
       );
     }
   });
@@ -216,16 +277,24 @@ describe("readRecords", () => {
     expect(atStep(records, 0, "sowing").day).toBe(day("2024-11-20"));
     expect(atStep(records, 1, "sowing").day).toBe(day("2026-11-20"));
     expect(atStep(records, 2, "grafting").day).toBe(day("2025-11-26"));
-    expect(records.troubles.map(({ row, whatHappens }) => `${row} ${whatHappens}`)).toEqual([
-      ...["2 Read as 20 Nov 2024", "3 Read as 20 Nov 2026", "4 Read as 26 Nov 2025"],
+    expect(records.troubles).toMatchObject([
+      { row: 2, readAs: { code: "day", day: day("2024-11-20") } },
+      { row: 3, readAs: { code: "day", day: day("2026-11-20") } },
+      { row: 4, readAs: { code: "day", day: day("2025-11-26") } },
     ]);
   });
 
   it("refuses to answer while a cell that it reads is loading, but not for one it leaves alone", () => {
-    expect(() => reading([HEADER, ["B1", "Alba", "Loading...", 100, 80]])).toThrow(
-      new InputError("not-ready-yet", 'records is still loading at row 2, column "Grafted on"'),
-    );
-    expect(() => reading([HEADER, ["Loading...", "Alba", "", 100, 80]])).toThrow("still loading");
+    expect(faultOf(() => reading([HEADER, ["B1", "Alba", "Loading...", 100, 80]]))).toEqual({
+      code: "not-ready-yet",
+      argument: "records",
+      row: 2,
+      column: "Grafted on",
+      shown: null,
+    });
+    expect(faultOf(() => reading([HEADER, ["Loading...", "Alba", "", 100, 80]]))).toMatchObject({
+      code: "not-ready-yet",
+    });
     expect(
       reading([
         [...HEADER, "Moon"],
@@ -237,7 +306,7 @@ describe("readRecords", () => {
   it("names a batch without a name by its row, and says so", () => {
     const records = reading([HEADER, ["", "Alba", "", 100, 80]]);
     expect(records.batches[0]?.name).toBe("Row 2");
-    expect(troublesOf(records)).toEqual(["2 Batch: The batch has no name"]);
+    expect(troublesOf(records)).toEqual(["2 Batch: batch-unnamed"]);
   });
 
   it.each([
@@ -267,7 +336,7 @@ describe("readRecords", () => {
       [...B1, "nearly"],
     ]);
     expect(records.batches[0]?.closed).toBe(false);
-    expect(troublesOf(records)).toEqual(["2 Closed: Neither a day nor yes or no"]);
+    expect(troublesOf(records)).toEqual(["2 Closed: neither-day-nor-yes"]);
   });
 
   it("does not change the cells it is given", () => {

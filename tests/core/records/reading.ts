@@ -1,6 +1,7 @@
 import { type Cell, gridOf } from "../../../src/core/cells/cell";
 import { type ReadingOptions, readRecords } from "../../../src/core/records/read-records";
 import type { Records } from "../../../src/core/records/records";
+import type { Trouble } from "../../../src/core/records/trouble";
 import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
 import { day } from "../../support/days";
 
@@ -32,7 +33,12 @@ export function atStep(records: Records, batch: number, key: string) {
   };
 }
 
-/** The troubles in short: row, column, trouble. */
-export function troublesOf(records: Records): string[] {
-  return records.troubles.map(({ row, column, trouble }) => `${row ?? "-"} ${column}: ${trouble}`);
+/** The troubles in short: row, column, and which, of a cell that can't be read why. */
+export function troublesOf({ troubles }: Pick<Records, "troubles">): string[] {
+  return troubles.map((one) => `${one.row ?? "-"} ${one.column}: ${shortOf(one)}`);
+}
+
+function shortOf(one: Trouble): string {
+  if (one.code === "cell-unread") return one.why.code;
+  return one.code === "no-batch" ? one.as : one.code;
 }

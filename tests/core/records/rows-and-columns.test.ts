@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { leftOutRemark, stepIndex } from "../../../src/core/records/records";
+import { leftOut } from "../../../src/core/records/left-out";
+import { stepIndex } from "../../../src/core/records/records";
 import { day } from "../../support/days";
+import { faultOf } from "../../support/fault-of";
 import { atStep, reading, troublesOf } from "./reading";
 
 const HEADER = ["Batch", "Variety", "Grafted on", "Grafts made", "Takes"];
@@ -8,13 +10,9 @@ const row = (name: string) => [name, "Alba", "2026-09-03", 100, 80];
 const rowTotal = ({ rows }: ReturnType<typeof reading>) =>
   rows.heading + rows.used + rows.leftOut + rows.notBatches + rows.blank;
 
-/** Rows that are listed as no batches, by row and trouble; each says what happens and what to do. */
+/** Rows that are listed as no batches, by row and what they are taken for. */
 function setAside({ troubles }: ReturnType<typeof reading>): string[] {
-  return troubles.map(({ row, trouble, whatHappens, whatToDo }) => {
-    expect(whatHappens).toBe("The row is not read as a batch");
-    expect(whatToDo).toBe("Nothing, unless it is a batch: then name it as the others are named");
-    return `${row}: ${trouble}`;
-  });
+  return troubles.map((one) => `${one.row}: ${one.code === "no-batch" ? one.as : one.code}`);
 }
 
 describe("rows of the range", () => {
@@ -38,10 +36,10 @@ describe("rows of the range", () => {
       ["B2", 5],
       ["B3", 7],
     ]);
-    expect(setAside(records)).toEqual(["8: A row of sums"]);
+    expect(setAside(records)).toEqual(["8: sums"]);
     expect(records.troubles[0]?.found).toBe("Total");
     // Sums are no batches: nothing of the nursery's is missing without them.
-    expect(leftOutRemark(records)).toBeNull();
+    expect(leftOut(records)).toEqual([]);
   });
 
   it.each(["Total", "TOTALS", "Grand total", "Sub-total Bay 2", "Sum", "Total:"])(
@@ -49,10 +47,10 @@ describe("rows of the range", () => {
     (word) => {
       const records = reading([HEADER, row("B1"), row(word)]);
       expect(records.batches.map(({ name }) => name)).toEqual(["B1"]);
-      expect(setAside(records)).toEqual(["3: A row of sums"]);
+      expect(setAside(records)).toEqual(["3: sums"]);
       expect(records.troubles[0]?.found).toBe(word);
       expect(records.rows).toMatchObject({ used: 1, notBatches: 1, leftOut: 0 });
-      expect(leftOutRemark(records)).toBeNull();
+      expect(leftOut(records)).toEqual([]);
     },
   );
 
@@ -67,7 +65,7 @@ describe("rows of the range", () => {
   it("are set aside as sums too where the word stands beside a blank name", () => {
     const records = reading([HEADER, row("B1"), ["", "Total", "", 100, 80]]);
     expect(records.batches.map(({ name }) => name)).toEqual(["B1"]);
-    expect(troublesOf(records)).toEqual(["3 : A row of sums"]);
+    expect(troublesOf(records)).toEqual(["3 : sums"]);
     expect(records.troubles[0]?.found).toBe("Total");
     expect(rowTotal(records)).toBe(3);
   });
@@ -76,7 +74,7 @@ describe("rows of the range", () => {
     const records = reading([HEADER]);
     expect(records.batches).toEqual([]);
     expect(records.rows).toEqual({ heading: 1, used: 0, leftOut: 0, notBatches: 0, blank: 0 });
-    expect(leftOutRemark(records)).toBeNull();
+    expect(leftOut(records)).toEqual([]);
   });
 
   it("are notes where they hold one cell that is no batch's name", () => {
@@ -85,7 +83,7 @@ describe("rows of the range", () => {
       ["", "", "", "", "", "new"],
     ]);
     expect(records.rows).toEqual({ heading: 1, used: 0, leftOut: 0, notBatches: 1, blank: 0 });
-    expect(setAside(records)).toEqual(["2: A heading or a note"]);
+    expect(setAside(records)).toEqual(["2: heading"]);
     expect(records.troubles[0]?.found).toBe("new");
   });
 
@@ -93,14 +91,12 @@ describe("rows of the range", () => {
     const records = reading([HEADER, row("T24-01"), ["T24-02"], ["Bay 2"], ["T25"]]);
     expect(records.batches.map(({ name }) => name)).toEqual(["T24-01", "T24-02"]);
     const [blanks, ...aside] = records.troubles;
-    expect(setAside({ ...records, troubles: aside })).toEqual([
-      ...["4: A heading or a note", "5: A heading or a note"],
-    ]);
+    expect(setAside({ ...records, troubles: aside })).toEqual(["4: heading", "5: heading"]);
     // One variety above blanks may stand for them, or not: it is asked, not guessed.
     expect(blanks).toMatchObject({
       row: null,
       column: "Variety",
-      whatHappens: "They are left blank",
+      code: "blanks-below",
     });
     expect(records.batches[1]?.variety).toBe("");
   });
@@ -108,7 +104,7 @@ describe("rows of the range", () => {
   it("are used without a name where they hold more than one cell, and said to have none", () => {
     const records = reading([HEADER, ["", "Alba", "", 100, ""]]);
     expect(records.rows).toEqual({ heading: 1, used: 1, leftOut: 0, notBatches: 0, blank: 0 });
-    expect(troublesOf(records)).toEqual(["2 Batch: The batch has no name"]);
+    expect(troublesOf(records)).toEqual(["2 Batch: batch-unnamed"]);
   });
 
   it("are left out of a log, and counted so, where they name no batch or no step", () => {
@@ -124,22 +120,13 @@ describe("rows of the range", () => {
     ]);
     expect(records.rows).toEqual({ heading: 1, used: 2, leftOut: 2, notBatches: 2, blank: 1 });
     expect(troublesOf(records)).toEqual([
-      "3 Batch: The line names no batch",
-      "4 Step: Not a step of the timetable",
-      "5 : A heading, a note or a row of sums",
-      "7 : A heading, a note or a row of sums",
+      "3 Batch: line-without-batch",
+      "4 Step: line-without-step",
+      "5 : no-line",
+      "7 : no-line",
     ]);
-    expect(leftOutRemark(records)).toBe("2 rows left out: see BATCH_CHECK");
+    expect(leftOut(records)).toEqual([{ code: "rows-left-out", rows: 2 }]);
     expect(atStep(records, 0, "take count")).toEqual({ day: day("2026-07-03"), count: 80 });
-  });
-
-  it("says one row left out as one", () => {
-    const records = reading([
-      ["Day", "Batch", "Step", "Count"],
-      ["2026-06-01", "B1", "Grafting", 100],
-      ["2026-06-03", "B1", "Sweeping", 3],
-    ]);
-    expect(leftOutRemark(records)).toBe("1 row left out: see BATCH_CHECK");
   });
 });
 
@@ -154,8 +141,9 @@ describe("two columns for one thing", () => {
       {
         row: null,
         column: "Takes counted",
-        trouble: '"Takes" and "Takes counted" both read as the plants counted at take count',
-        whatHappens: '"Takes" is used, "Takes counted" is left alone',
+        code: "columns-alike",
+        used: "Takes",
+        readAs: { kind: "step", key: "take count", what: "count" },
       },
     ]);
   });
@@ -166,7 +154,7 @@ describe("two columns for one thing", () => {
       ["B1", "left", "right", 100],
     ]);
     expect(records.batches[0]?.variety).toBe("left");
-    expect(troublesOf(records)).toEqual(['- Variety: "Clone" and "Variety" both read as Variety']);
+    expect(troublesOf(records)).toEqual(["- Variety: columns-alike"]);
   });
 
   it("may be a step's day and count under one word, told apart by what they hold", () => {
@@ -195,7 +183,9 @@ describe("columns told by hand", () => {
       told({ Takes: "Second look" }),
     );
     expect(atStep(records, 0, "take count").count).toBe(80);
-    expect(troublesOf(records)).toEqual([expect.stringContaining('"Second look" and "Takes"')]);
+    expect(records.troubles).toMatchObject([
+      { code: "columns-alike", column: "Takes", used: "Second look" },
+    ]);
   });
 
   it("are found whatever the capitals, accents and spaces of the header", () => {
@@ -235,12 +225,10 @@ describe("columns told by hand", () => {
   });
 
   it("are refused under a header that the table lacks, and for a name that is none of ours", () => {
-    expect(() => reading([HEADER, row("B1")], told({ Takes: "Missing" }))).toThrow(
-      'columns names the header "Missing", which records lacks',
-    );
-    expect(() => reading([HEADER, row("B1")], told({ Moon: "Takes" }))).toThrow(
-      'columns names "Moon", which is none of our columns',
-    );
+    const fault = (columns: Record<string, string>) =>
+      faultOf(() => reading([HEADER, row("B1")], told(columns)));
+    expect(fault({ Takes: "Missing" })).toEqual({ code: "no-such-header", header: "Missing" });
+    expect(fault({ Moon: "Takes" })).toEqual({ code: "no-such-name", name: "Moon" });
   });
 });
 

@@ -7,7 +7,7 @@ function takesOf(header: readonly string[], row: readonly Cell[]) {
   const records = reading([header, row]);
   return [atStep(records, 0, "take count").count, troublesOf(records)];
 }
-const said = "2 Takes: Not plainly written";
+const said = "2 Takes: cell-read-as";
 
 describe("a count written as a per cent", () => {
   it("is of the plants counted at the step before", () => {
@@ -53,6 +53,6 @@ describe("a count written as a per cent", () => {
   it("is left out and listed where nothing was counted before", () => {
     expect(
       takesOf(["Batch", "Place", "Grafted on", "Takes"], ["B1", "Bay 1", "2026-09-03", "80 %"]),
-    ).toEqual([null, ["2 Takes: A per cent where a number of plants is due"]]);
+    ).toEqual([null, ["2 Takes: percent-of-nothing"]]);
   });
 });

@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { InputError } from "../../../src/core/input-error";
 import { wilsonInterval } from "../../../src/core/statistics/wilson-interval";
 import { faultOf } from "../../support/fault-of";
 import { fixture } from "../../support/fixtures";
@@ -81,9 +80,11 @@ describe("wilsonInterval", () => {
   });
 
   it.each([0, 1, 3, -0.5, Number.NaN])("refuses a level of %s", (level) => {
-    expect(() => wilsonInterval({ successes: 1, trials: 2, level })).toThrow(
-      new InputError("level-out-of-range", `level must lie between 0 and 1; found ${level}`),
-    );
+    expect(faultOf(() => wilsonInterval({ successes: 1, trials: 2, level }))).toEqual({
+      code: "level-out-of-range",
+      argument: "level",
+      found: level,
+    });
   });
 
   it.each([
@@ -92,7 +93,11 @@ describe("wilsonInterval", () => {
     [Number.NaN, 5],
     [1, Number.NaN],
   ])("refuses %s of %s", (successes, trials) => {
-    expect(() => wilsonInterval({ successes, trials, level: 0.9 })).toThrow("needs plants");
+    expect(faultOf(() => wilsonInterval({ successes, trials, level: 0.9 }))).toEqual({
+      code: "no-plants",
+      successes,
+      trials,
+    });
   });
 
   it("refuses more than all", () => {

@@ -97,7 +97,7 @@ describe("units", () => {
 // A weekday's name of two words was no weekday before a date.
 it("reads a date behind a weekday's name of two words", () => {
   const read = readDayText("Jum'at 27 November 2026");
-  expect(read).toEqual({ kind: "day", day: day("2026-11-27"), readAs: null });
+  expect(read).toEqual({ kind: "day", day: day("2026-11-27"), isPlain: true });
 });
 
 it("reads a timetable with French headers", () => {

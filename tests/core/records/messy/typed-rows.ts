@@ -2,7 +2,7 @@ import {
   builtInTimetable,
   type Cell,
   type CivilDay,
-  checkAnswer,
+  checkedRecords,
   civilDay,
   gridOf,
   isoDay,
@@ -53,10 +53,10 @@ function valuesOf<Kind extends "days" | "counts">(
   return batches.map((batch) => batch[kind][index] ?? null);
 }
 
-/** What BATCH_CHECK says, a line a trouble: "row | column | trouble". Its last row counts rows. */
+/** What BATCH_CHECK lists, a line a trouble: "row | column | which". */
 export function listed(records: Records): string[] {
-  const { rows } = checkAnswer(records, { timetable: TIMETABLE, faults: [] }, AS_OF);
-  return rows.slice(0, -1).map(([row, column, , trouble]) => `${row} | ${column} | ${trouble}`);
+  const { troubles } = checkedRecords(records, { timetable: TIMETABLE, faults: [] }, AS_OF);
+  return troubles.map(({ row, column, code }) => `${row} | ${column} | ${code}`);
 }
 
 /** Whether something is said of a row, or of a column as a whole. */

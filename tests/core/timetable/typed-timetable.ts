@@ -14,7 +14,9 @@ export function timetableOf(text: string) {
   return readTimetable(gridOf(sheetValues(text)));
 }
 
-/** What is wrong with a timetable typed as text: row, column, trouble. */
+/** What is wrong with a timetable typed as text: row, column, which fault, and the names in it. */
 export function faultsOf(text: string): string[] {
-  return timetableOf(text).faults.map(({ row, column, trouble }) => `${row} ${column}: ${trouble}`);
+  return timetableOf(text).faults.map(({ row, column, found, code, ...facts }) =>
+    [row, column, code, ...Object.values(facts).flat()].join(" "),
+  );
 }

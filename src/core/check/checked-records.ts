@@ -1,0 +1,43 @@
+import type { CivilDay } from "../dates/civil-day";
+import type { Records, RowTally } from "../records/records";
+import { byCost, type Trouble } from "../records/trouble";
+import type { BuiltTimetable } from "../timetable/build-methods";
+import { batchTroubles } from "./batch-troubles";
+
+/** The columns of a list of troubles. */
+export const CHECK_COLUMNS = {
+  row: "count",
+  column: "text",
+  found: "text",
+  trouble: "text",
+  whatHappens: "text",
+  whatToDo: "text",
+} as const;
+
+export interface CheckedRecords {
+  /** Costliest first. */
+  readonly troubles: readonly Trouble[];
+  readonly rows: RowTally;
+}
+
+/**
+ * Everything in the records that a person should look at, and what became of every row. Rows count
+ * from 1 at the top of the range.
+ *
+ * @param asOf null when the question has no day; then no day lies ahead
+ */
+export function checkedRecords(
+  records: Records,
+  { timetable, faults }: BuiltTimetable,
+  asOf: CivilDay | null,
+): CheckedRecords {
+  const ofTimetable = faults.map(
+    (fault): Trouble => ({ row: null, column: "", found: fault.found, code: "timetable", fault }),
+  );
+  const troubles = [
+    ...ofTimetable,
+    ...records.troubles,
+    ...batchTroubles(records, timetable, asOf),
+  ];
+  return { troubles: troubles.sort(byCost), rows: records.rows };
+}

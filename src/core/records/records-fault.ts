@@ -1,0 +1,9 @@
+import type { Cell } from "../cells/cell";
+
+/** Why a range can't be read as records, or what is told of its columns can't be followed. */
+export type RecordsFault =
+  /** With the range's first cell. */
+  | { readonly code: "no-header"; readonly begins: Cell }
+  | { readonly code: "no-such-header"; readonly header: string }
+  | { readonly code: "no-such-name"; readonly name: string }
+  | { readonly code: "columns-unreadable"; readonly name: Cell; readonly header: Cell };

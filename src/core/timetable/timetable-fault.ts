@@ -1,0 +1,50 @@
+import type { TimetableField } from "./timetable-columns";
+
+/** Where in a timetable something stands that makes its method unusable. */
+interface At {
+  /** From 1 at the top of the range. */
+  readonly row: number;
+  readonly column: TimetableField;
+  /** The cell's text. */
+  readonly found: string;
+}
+
+/** Which fault it is, with the names that it takes to say it. */
+type Kind =
+  | { readonly code: "no-number" }
+  | { readonly code: "step-unnamed" }
+  | {
+      readonly code:
+        | "no-usual-day"
+        | "days-must-rise"
+        | "days-not-whole"
+        | "kept-out-of-range"
+        | "rate-not-above-0"
+        | "needs-unreadable";
+      readonly step: string;
+    }
+  | { readonly code: "before-parent"; readonly step: string; readonly after: string }
+  | { readonly code: "too-many-days"; readonly step: string; readonly most: number }
+  | {
+      readonly code: "same-step";
+      readonly step: string;
+      readonly other: string;
+      readonly method: string;
+    }
+  | { readonly code: "no-such-step"; readonly after: string; readonly method: string }
+  /** Each of the steps is counted from the next, the last from the first. */
+  | { readonly code: "circle"; readonly steps: readonly string[] };
+
+/** Something in a timetable that makes it unusable; src/wording says it. */
+export type TimetableFault = At & Kind;
+
+/** Why a timetable can't be used at all, or lacks what is asked of it. */
+export type TimetableRefusal =
+  | { readonly code: "no-steps" }
+  | { readonly code: "unknown-method"; readonly name: string; readonly known: readonly string[] }
+  /** With the first fault, and how many more there are. */
+  | {
+      readonly code: "timetable-unusable";
+      readonly fault: TimetableFault;
+      readonly more: number;
+    };

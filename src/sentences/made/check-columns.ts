@@ -1,0 +1,19 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const column = (): string =>
+  "Column";
+
+export const found = (): string =>
+  "Found";
+
+export const row = (): string =>
+  "Row";
+
+export const trouble = (): string =>
+  "Trouble";
+
+export const whatHappens = (): string =>
+  "What happens";
+
+export const whatToDo = (): string =>
+  "What to do";

@@ -1,0 +1,10 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const answers = (): string =>
+  "The timetable: one row a step, with its days, its kept share and the source of each.";
+
+export const method = (): string =>
+  "Name of a method. Leave it out for all.";
+
+export const sentence = (): string =>
+  "The built-in steps of a method with their days, to read, or to copy and edit.";

@@ -1,0 +1,67 @@
+import {
+  type Answer,
+  shortened,
+  shortFacts,
+  TIMETABLE_COLUMNS,
+  TIMETABLE_HEADER,
+  type TimetableFault,
+  type TimetableField,
+  type TimetableRow,
+} from "../core";
+import * as text from "../sentences/made/timetable";
+import { type SentencesOf, sentenceOf, type Where } from "./sentence-of";
+
+/** A timetable as a table that is read back as it was. */
+export function timetableTable(rows: readonly TimetableRow[]): Answer {
+  const fields = Object.keys(TIMETABLE_HEADER) as readonly TimetableField[];
+  return {
+    columns: fields.map((field) => ({
+      name: TIMETABLE_HEADER[field],
+      kind: TIMETABLE_COLUMNS[field],
+    })),
+    rows: rows.map((row) => fields.map((field) => row[field])),
+    remark: null,
+  };
+}
+
+const FAULTS: SentencesOf<TimetableFault> = {
+  "no-number": ({ column }) => text.noNumber({ column: TIMETABLE_HEADER[column] }),
+  "step-unnamed": text.stepUnnamed,
+  "no-usual-day": text.noUsualDay,
+  "days-must-rise": text.daysMustRise,
+  "days-not-whole": text.daysNotWhole,
+  "kept-out-of-range": text.keptOutOfRange,
+  "rate-not-above-0": text.rateNotAbove0,
+  "needs-unreadable": text.needsUnreadable,
+  "before-parent": text.beforeParent,
+  "too-many-days": text.tooManyDays,
+  "same-step": text.sameStep,
+  "no-such-step": text.noSuchStep,
+  circle: ({ steps }) => text.afterIsCircle({ steps: circleWords(steps) }),
+};
+
+function circleWords(steps: readonly string[]): string {
+  const [first = "", ...others] = [...steps, steps[0] ?? ""].map(shortened);
+  return others.reduce((step, after) => text.stepAfter({ step, after }), first);
+}
+
+/** What is wrong in a cell of a timetable, without saying in which. */
+export function timetableFault(fault: TimetableFault): string {
+  return sentenceOf(FAULTS, shortFacts(fault));
+}
+
+/** The cell of a fault, as the name of a place. */
+export function faultPlace({ row, column }: TimetableFault): string {
+  return text.columnAt({ row, column: TIMETABLE_HEADER[column] });
+}
+
+/** The first fault of a timetable with its cell, and that there are more. */
+export function faultSentence(fault: TimetableFault, more: number, where: Where): string {
+  const at = text.at({
+    row: fault.row,
+    column: TIMETABLE_HEADER[fault.column],
+    trouble: timetableFault(fault),
+  });
+  if (more === 0) return at;
+  return where === "cell" ? text.moreOfCell({ at, more }) : text.moreOfPage({ at, more });
+}

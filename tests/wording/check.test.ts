@@ -1,0 +1,97 @@
+import { describe, expect, it } from "vitest";
+import { CHECK_COLUMNS, type CheckedRecords, type Trouble } from "../../src/core";
+import * as text from "../../src/sentences/made/check";
+import * as headers from "../../src/sentences/made/check-columns";
+import * as trouble from "../../src/sentences/made/troubles";
+import * as unread from "../../src/sentences/made/unread";
+import { capital } from "../../src/wording/capital";
+import { checkTable, troubleWords } from "../../src/wording/check";
+import { dayWords } from "../../src/wording/days";
+import { faultPlace, timetableFault } from "../../src/wording/timetable";
+import { unreadWords } from "../../src/wording/unread";
+import { day } from "../support/days";
+
+const NO_ROWS = { used: 0, leftOut: 0, notBatches: 0, heading: 0, blank: 0 };
+const AT = { row: 2, column: "Sown", found: "soon" };
+
+function rowsOf(troubles: readonly Trouble[], rows: CheckedRecords["rows"] = NO_ROWS) {
+  return checkTable({ troubles, rows }).rows;
+}
+
+describe("checkTable", () => {
+  it("keeps its columns, says so where nothing is amiss, and counts the rows of the range", () => {
+    const rows = { used: 1, leftOut: 2, notBatches: 3, heading: 4, blank: 5 };
+    const { columns } = checkTable({ troubles: [], rows });
+    expect(columns.map(({ kind }) => kind)).toEqual(Object.values(CHECK_COLUMNS));
+    expect(columns.map(({ name }) => name)).toEqual([
+      headers.row(),
+      headers.column(),
+      headers.found(),
+      headers.trouble(),
+      headers.whatHappens(),
+      headers.whatToDo(),
+    ]);
+    expect(rowsOf([], rows)).toEqual([
+      [null, null, null, text.noTrouble(), text.rowsAllUsed(), text.nothingToDo()],
+      [null, null, null, text.rows({ rows: 15 }), text.rowsUsed(rows), null],
+    ]);
+  });
+
+  it("has a row a trouble: where, what, what happens, what to do", () => {
+    expect(rowsOf([{ ...AT, code: "cell-unread", why: { code: "not-a-day" } }])[0]).toEqual([
+      2,
+      "Sown",
+      "soon",
+      capital(unread.notADay()),
+      trouble.cellUnreadHappens(),
+      trouble.cellUnreadToDo(),
+    ]);
+  });
+
+  it("names the cell of a timetable in the column, and counts the cells that are filled", () => {
+    const fault = {
+      row: 3,
+      column: "usual",
+      found: "9 / 5 / 7",
+      code: "days-must-rise",
+      step: "Ready",
+    } as const;
+    const [first] = rowsOf([{ ...AT, row: null, code: "timetable", fault }]);
+    expect(first?.slice(0, 2)).toEqual([null, faultPlace(fault)]);
+    expect(first?.[3]).toBe(capital(timetableFault(fault)));
+    const filled = troubleWords({ ...AT, found: "", code: "filled-from-above", blanks: 3 });
+    expect(filled.found).toBe(trouble.blankCells({ blanks: 3 }));
+  });
+});
+
+describe("troubleWords", () => {
+  it("names some of the batches of a lot and says that there are more", () => {
+    const batches = ["B1", "B2", "B3", "B4", "B5", "B6", "B7"];
+    const overdrawn = { ...AT, code: "lot-overdrawn", taken: 9, there: 4, batches } as const;
+    expect(troubleWords(overdrawn).trouble).toBe(
+      trouble.lotOverdrawnBy({ taken: 9, there: 4, batches: "B1, B2, B3, B4, B5, B6, …" }),
+    );
+    expect(troubleWords({ ...overdrawn, batches: [] }).trouble).toBe(
+      trouble.lotOverdrawn({ taken: 9, there: 4 }),
+    );
+  });
+
+  it("says how a cell was read", () => {
+    const happens = (readAs: Extract<Trouble, { code: "cell-read-as" }>["readAs"]) =>
+      troubleWords({ ...AT, code: "cell-read-as", readAs }).whatHappens;
+    expect(happens({ code: "count", count: 1200 })).toBe(trouble.readAs({ readAs: 1200 }));
+    expect(happens({ code: "many", count: 1e6 })).toBe(trouble.readAsPlants({ count: 1e6 }));
+    expect(happens({ code: "share", count: 96, percent: 80, outOf: 120 })).toBe(
+      trouble.readAsShare({ count: 96, percent: 80, outOf: 120 }),
+    );
+    const sown = day("2026-09-03");
+    expect(happens({ code: "day", day: sown })).toBe(trouble.readAs({ readAs: dayWords(sown) }));
+  });
+
+  it("names both days of a date that could be two", () => {
+    const [one, other] = [day("2026-09-03"), day("2026-03-09")];
+    expect(unreadWords({ code: "either-day", days: [one, other] })).toBe(
+      unread.eitherDay({ one: dayWords(one), other: dayWords(other) }),
+    );
+  });
+});
