@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { batch } from "../../src/sentences/made/batch-columns";
 import { writtenDaily } from "../../src/sentences/made/due-tab";
 import { called } from "./faults/fail-in-turn";
 import { openNursery, SETTINGS, smallRecords } from "./nursery";
@@ -21,11 +22,11 @@ async function setUp(refusesToday: boolean) {
 
 it("leaves =TODAY() where functions may read it", async () => {
   const { nursery, shown, asOf } = await setUp(false);
-  expect(shown()).toBe("Batch");
+  expect(shown()).toBe(batch());
   nursery.w.call("refreshDueList");
   await nursery.w.settled();
   expect(asOf()).toBe("=TODAY()");
-  expect(shown()).toBe("Batch");
+  expect(shown()).toBe(batch());
 });
 
 it.each(["refreshDueList", "showSidebar"])(
@@ -40,7 +41,7 @@ it.each(["refreshDueList", "showSidebar"])(
     expect(asOf()).toBe("");
     expect([day, today()]).toContain(nursery.value(SETTINGS, "B4"));
     expect(nursery.value(SETTINGS, "C4")).toBe(`↻ ${writtenDaily()}`);
-    expect(shown()).toBe("Batch");
+    expect(shown()).toBe(batch());
     nursery.sheet(SETTINGS).getRange("B4").setValue("2026-11-24");
     called(nursery, item);
     expect([day, today()]).toContain(nursery.value(SETTINGS, "B4"));
