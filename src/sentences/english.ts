@@ -141,32 +141,6 @@ export const english = {
     sentence: "What is to be done, for which batch, where, between which days, and what is late.",
   },
 
-  batchLookbackHelp: {
-    answers:
-      "One row a batch that was under way then and whose outcome is known now; the last row counts how many ranges held.",
-    daysBefore: "How many days before the as-of day to stand, such as 180.",
-    sentence:
-      "What the forecast would have said some days ago, knowing only what was recorded then, and how it held.",
-  },
-
-  batchReadyHelp: {
-    answers:
-      "One row a month and variety, and All. Plants ready already stand in the month of the as-of day. Batches counts those whose likely day lies in the month. All is not the sum of the rows above it: ranges don't add, since hardly ever do all varieties have their fewest, or all their most, in the same month.",
-    sentence: "How many plants will be ready, by month and variety and all together, as ranges.",
-  },
-
-  batchStagesHelp: {
-    answers:
-      "One row an open batch: the last step, the next with its days, and the days and plants when ready, each as a range.",
-    sentence:
-      "Where each open batch stands, what comes next, and when how many plants will be ready.",
-  },
-
-  batchStepsHelp: {
-    answers: "One row a batch and step. Steps of closed batches carry what was recorded only.",
-    sentence: "Every step of every batch: what is recorded, and what is expected of steps to come.",
-  },
-
   batches: {
     all: "All",
     closedWith:
@@ -191,6 +165,32 @@ export const english = {
     setAside:
       "Nothing recorded since {since}, so no forecast counts it. Close it, or record what happened.",
     yes: "yes",
+  },
+
+  batchLookbackHelp: {
+    answers:
+      "One row a batch that was under way then and whose outcome is known now; the last row counts how many ranges held.",
+    daysBefore: "How many days before the as-of day to stand, such as 180.",
+    sentence:
+      "What the forecast would have said some days ago, knowing only what was recorded then, and how it held.",
+  },
+
+  batchReadyHelp: {
+    answers:
+      "One row a month and variety, and All. Plants ready already stand in the month of the as-of day. Batches counts those whose likely day lies in the month. All is not the sum of the rows above it: ranges don't add, since hardly ever do all varieties have their fewest, or all their most, in the same month.",
+    sentence: "How many plants will be ready, by month and variety and all together, as ranges.",
+  },
+
+  batchStagesHelp: {
+    answers:
+      "One row an open batch: the last step, the next with its days, and the days and plants when ready, each as a range.",
+    sentence:
+      "Where each open batch stands, what comes next, and when how many plants will be ready.",
+  },
+
+  batchStepsHelp: {
+    answers: "One row a batch and step. Steps of closed batches carry what was recorded only.",
+    sentence: "Every step of every batch: what is recorded, and what is expected of steps to come.",
   },
 
   check: {
@@ -421,12 +421,6 @@ export const english = {
     wanted: "Plants wanted, a whole number.",
   },
 
-  orderTabs: {
-    howOrders:
-      'a row an order. {variety}: "A or B" where either will do, blank for any. {closed}: a day or yes.',
-    orders: "orders",
-  },
-
   orders: {
     all: "All",
     allDelivered: "fine, all delivered",
@@ -545,6 +539,25 @@ export const english = {
     writingOrder: "Writing to the orders",
     written: "The order is written.",
     yearRight: "Is the year right?",
+  },
+
+  orderTabs: {
+    howOrders:
+      'a row an order. {variety}: "A or B" where either will do, blank for any. {closed}: a day or yes.',
+    noWorkPlan: "No work plan: {why}",
+    orders: "orders",
+    planLive: "{plan}, live. Change row {row} and the plan follows.",
+  },
+
+  orderWrites: {
+    below:
+      "Row {row} of {tab} ({shown}) stands below the orders, but is not an order we can read. Correct it or move it away, then try again",
+    dayBefore: "{day} is before today, {asOf}. Is that right?",
+    farAway: "{column} is {day}. Give a day within a hundred years",
+    noColumn: "{tab} has no column {column}. Write that header into row {row}, then try again",
+    noTab: "There is no tab of orders yet. Make one first",
+    notRead: "We could not read an order in row {row} of {tab}. Write it there yourself",
+    sameName: 'An order "{order}" is in row {row} of {tab} already. Write another of that name?',
   },
 
   parameterHelp: {
@@ -724,31 +737,6 @@ export const english = {
     sentence: "Which recorded columns go with good and bad takes, alone and beside the others.",
   },
 
-  takeSummaryHelp: {
-    answers:
-      "One row a group: batches, grafted, taken, take rate with its range, and how much more batches differ than chance makes them.",
-    by: 'A column of the table, or several joined with "+".',
-    level: "How many of 100 such ranges should hold, as a share.",
-    sentence:
-      "Take rates by variety, grafter or any other column, with the range that the counts allow.",
-  },
-
-  takeTabs: {
-    columnGone:
-      'Nothing is compared: the records have no column "{name}" any more. Choose another in Set up',
-    noneChosen: "Nothing is compared. Choose in Set up what to compare",
-    noTakeRates: "No take rates: {why}. Add it, then make the tabs again in Set up",
-    nothingToEvenFor: "Nothing is compared: beside {by} there is no column to even takes for",
-  },
-
-  takeTrendHelp: {
-    answers:
-      "One row a period: its rate, the usual rate, the limits within which periods have always varied, and one of five readings: usual, low, high, drifting down, drifting up. A period whose takes are not all counted is marked as still open.",
-    by: 'A column whose groups are each followed on their own, or several joined with "+".',
-    period: 'Of grafting: "week", "month" or "quarter"; month if left out.',
-    sentence: "Take rates over time, and when one is out of the ordinary or drifting.",
-  },
-
   takes: {
     blank: "(blank)",
     compareAbove: "above the rest",
@@ -861,6 +849,31 @@ export const english = {
     trendSigns:
       "A dot is a period of grafting. The pale band is the usual up and down. A ring marks a period that is out of the ordinary, a hollow dot one whose takes are still being counted. The top is 100 %, the foot 0 %.",
     usualRate: "usual {rate, share}",
+  },
+
+  takeSummaryHelp: {
+    answers:
+      "One row a group: batches, grafted, taken, take rate with its range, and how much more batches differ than chance makes them.",
+    by: 'A column of the table, or several joined with "+".',
+    level: "How many of 100 such ranges should hold, as a share.",
+    sentence:
+      "Take rates by variety, grafter or any other column, with the range that the counts allow.",
+  },
+
+  takeTabs: {
+    columnGone:
+      'Nothing is compared: the records have no column "{name}" any more. Choose another in Set up',
+    noneChosen: "Nothing is compared. Choose in Set up what to compare",
+    noTakeRates: "No take rates: {why}. Add it, then make the tabs again in Set up",
+    nothingToEvenFor: "Nothing is compared: beside {by} there is no column to even takes for",
+  },
+
+  takeTrendHelp: {
+    answers:
+      "One row a period: its rate, the usual rate, the limits within which periods have always varied, and one of five readings: usual, low, high, drifting down, drifting up. A period whose takes are not all counted is marked as still open.",
+    by: 'A column whose groups are each followed on their own, or several joined with "+".',
+    period: 'Of grafting: "week", "month" or "quarter"; month if left out.',
+    sentence: "Take rates over time, and when one is out of the ordinary or drifting.",
   },
 
   timetable: {

@@ -1,5 +1,6 @@
-import { type CivilDay, cellText, type OrderField, quoted, sentenceDay } from "../core";
+import { type CivilDay, cellText, type OrderField, sentenceDay, shortened } from "../core";
 import { wantedArgument } from "../door/index";
+import * as text from "../sentences/made/order-writes";
 import { orderColumn } from "../wording/order-fields";
 import { cellName } from "./cell-name";
 import { ChangedMeanwhile } from "./changed-meanwhile";
@@ -39,12 +40,12 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
     const log = openLog(read.workbook);
     const now = settleLog(read, log);
     const table = ordersNow(now);
-    if (table === null) throw new Error("There is no tab of orders yet: make one first");
+    if (table === null) throw new Error(text.noTab());
     const { door, asOf } = now;
     const wanted = wantedArgument(NAMED_ON_PAGE.wanted, door.cell(pageNumber(request.wanted)));
     const by = door.day(NAMED_ON_PAGE.readyBy, pageText(NAMED_ON_PAGE.readyBy, request.by));
     if (Math.abs(by - asOf) > MOST_DAYS_AWAY) {
-      throw new Error(`By is ${sentenceDay(by)}: give a day within a hundred years`);
+      throw new Error(text.farAway({ column: orderColumn("by"), day: sentenceDay(by) }));
     }
     const texts = {
       [orderColumn("order")]: pageText(orderColumn("order"), request.order),
@@ -66,9 +67,7 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
     mustBeRead(now, { table, row, writes });
     const asked = [
       ...sameName(table, names, order),
-      ...(by < asOf
-        ? [`${sentenceDay(by)} lies before today, ${sentenceDay(asOf)}. Is it right?`]
-        : []),
+      ...(by < asOf ? [text.dayBefore({ day: sentenceDay(by), asOf: sentenceDay(asOf) })] : []),
       ...tooLong(texts),
     ];
     const answered = new Set<unknown>(Array.isArray(request.sure) ? request.sure : []);
@@ -149,9 +148,7 @@ function sameName(
   const alike = (name: unknown) => cellText(String(name)).toLowerCase();
   const there = names.find(({ name }) => order !== "" && alike(name) === alike(order));
   if (there === undefined) return [];
-  return [
-    `An order ${quoted(order)} stands in row ${there.row} of ${sheet.getName()} already. Write another of that name?`,
-  ];
+  return [text.sameName({ order: shortened(order), row: String(there.row), tab: sheet.getName() })];
 }
 
 /** @throws Error that names the header to add when the table has no column for something entered */
@@ -167,7 +164,7 @@ function plannedCells(
     if (after === "") return [];
     if (at === undefined) {
       throw new Error(
-        `${tab} has no column ${orderColumn(field)}: write that header into row ${headerRow + 1}, then try again`,
+        text.noColumn({ tab, column: orderColumn(field), row: String(headerRow + 1) }),
       );
     }
     const column = at + 1;
@@ -205,9 +202,7 @@ function mustBeRead(
   }
   values[row - 1] = cells;
   if (door.orders(values, asOf as CivilDay).rows.includes(row)) return;
-  throw new Error(
-    `An order in row ${row} of ${table.sheet.getName()} would not be read: write it there yourself`,
-  );
+  throw new Error(text.notRead({ row: String(row), tab: table.sheet.getName() }));
 }
 
 /** The header, the last order, and what the new row leaves blank must be what they were. */

@@ -1,4 +1,5 @@
 import { checkedRecords, InputError, plannedWork, summedTakes } from "../core";
+import { noWorkPlan } from "../sentences/made/order-tabs";
 import { noTakeRates } from "../sentences/made/take-tabs";
 import { errorSentence } from "../wording/errors";
 import { workTable } from "../wording/work-tables";
@@ -144,7 +145,7 @@ function planRows(now: RecordsNow, crew: Sheet, closed: Sheet | null): CellOut[]
     return door.out(workTable(plannedWork(question)));
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    return [[`No work plan: ${errorSentence(error)}`]];
+    return [[noWorkPlan({ why: errorSentence(error) })]];
   }
 }
 

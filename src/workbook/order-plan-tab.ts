@@ -1,4 +1,5 @@
 import { methodOrRefuse } from "../core";
+import { planLive } from "../sentences/made/order-tabs";
 import { columnLetters } from "./cell-name";
 import { otherTabs } from "./find-tab";
 import { cellsPart, columnsPart, formulaCall, isCallOf, sameFormula } from "./formula-text";
@@ -95,7 +96,7 @@ function planContent(
 ): Omit<TabContent, "name"> {
   const { wanted, readyBy, timetable, methodName, variety, assurance } = orderAsked(now, request);
   return {
-    madeBy: `${PLAN_WORDS}, live. Change row ${ASKED_ROW} and the plan follows.`,
+    madeBy: planLive({ plan: PLAN_WORDS, row: String(ASKED_ROW) }),
     rows: [
       HEADER.map((text) => ({ text })),
       [

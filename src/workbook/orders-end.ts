@@ -1,4 +1,5 @@
 import { cellText, quoted } from "../core";
+import * as text from "../sentences/made/order-writes";
 import type { OrdersTable } from "./orders-tab";
 import type { RecordsNow } from "./records-tab";
 
@@ -19,9 +20,7 @@ export function roomBelow({ door, asOf }: RecordsNow, table: OrdersTable): numbe
     const filled = cells.find((value) => !isBlank(value) && String(value).trim() !== "");
     if (filled === undefined) continue;
     const shown = quoted(cellText(door.cell(filled)));
-    throw new Error(
-      `Row ${row} of ${sheet.getName()} (${shown}) stands below the orders and is none that can be read: correct it or move it away, then try again`,
-    );
+    throw new Error(text.below({ row: String(row), tab: sheet.getName(), shown }));
   }
   return last + 1;
 }

@@ -7,7 +7,7 @@ import { noHeader, quoted } from "../../src/sentences/made/order-faults";
 import * as text from "../../src/sentences/made/orders";
 import { rowLoading } from "../../src/sentences/made/table-faults";
 import { ordersRemarks } from "../../src/wording/order-tables";
-import { orderAction, orderRows } from "../../src/wording/orders";
+import { orderAction } from "../../src/wording/orders";
 import { ask, askRows, askTable } from "../support/ask";
 import { day } from "../support/days";
 import { hostIn } from "../support/host";
@@ -120,9 +120,6 @@ describe("ORDER_OUTLOOK", () => {
     expect(rows).toHaveLength(2);
     const remark = String(rows[1]?.Order);
     const blank = { code: "cell-blank", field: "by" } as const;
-    const rowsOf = (row: number) => orderRows([{ row, troubles: [blank] }]);
-    expect(remark).toContain(rowsOf(4));
-    expect(remark).toContain(rowsOf(6));
     const { remarks } = openDoor(hostIn("Etc/UTC")).orders(table, day(AS_OF));
     expect(remark).toBe(ordersRemarks(remarks, "cell"));
     expect(remarks).toMatchObject([

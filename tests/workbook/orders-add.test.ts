@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import * as text from "../../src/sentences/made/order-writes";
+import { orderColumn } from "../../src/wording/order-fields";
 import type { AddOrderRequest } from "../../src/workbook/sidebar-calls";
 import { refusalText } from "../support/refusal";
 import { type Made, type Nursery, tab } from "./nursery";
@@ -18,6 +20,7 @@ const outOfRange = (found: number) =>
   refusalText({ code: "wanted-out-of-range", argument: "Wanted", most: 1_000_000, found });
 const unreadable = (wanted: "day" | "number", argument: string, found: string | number) =>
   refusalText({ code: "argument-unreadable", argument, wanted, found });
+const escaped = (words: string) => words.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 
 describe("adding an order", () => {
   it("writes a row below the last one, as text, number and day, and says which cells", () => {
@@ -85,7 +88,7 @@ describe("adding an order", () => {
 
   it("goes into the empty tab that we made, and above unticked boxes", () => {
     const nursery = opened();
-    expect(refused(nursery)).toBe("There is no tab of orders yet: make one first");
+    expect(refused(nursery)).toBe(text.noTab());
     nursery.ask("sidebarMakeOrders", null);
     nursery.sheet("Orders").getRange("G3:G20").insertCheckboxes();
     expect(add(nursery, { order: "", customer: "", variety: "" }).written).toMatchObject([
@@ -123,8 +126,8 @@ describe("what can hardly be meant", () => {
     expect([written, logId]).toEqual([[], null]);
     const questions = asked.map(({ question }) => question);
     expect(questions).toEqual([
-      'An order "N-1" stands in row 2 of Orders already. Write another of that name?',
-      "24 Nov 2026 lies before today, 25 Nov 2026. Is it right?",
+      text.sameName({ order: "N-1", row: "2", tab: "Orders" }),
+      text.dayBefore({ day: "24 Nov 2026", asOf: "25 Nov 2026" }),
       "Customer has 60000 characters, and a cell holds 49999: write it without its end?",
     ]);
     expect(nursery.snapshot("Orders")).toBe(before);
@@ -145,7 +148,7 @@ describe("what can hardly be meant", () => {
     [
       "a day of another age",
       { by: "1027-02-03" },
-      /^By is 3 Feb 1027: give a day within a hundred/,
+      new RegExp(escaped(text.farAway({ column: orderColumn("by"), day: "3 Feb 1027" }))),
     ],
     ["a record as a name", { order: { name: "x" } }, /^Order can't be read: enter it again$/],
     ["yes as a customer", { customer: true }, /^Customer can't be read/],
@@ -156,10 +159,10 @@ describe("what can hardly be meant", () => {
   it("is a row below the orders that is none, such as a sum: nothing is written", () => {
     const sum: Made[] = ["Total", "", "", { f: "=SUM(D2:D3)", v: 20, t: 2 }];
     expect(refused(opened(orders(one("O1"), one("O2"), sum)))).toBe(
-      'Row 4 of Orders ("Total") stands below the orders and is none that can be read: correct it or move it away, then try again',
+      text.below({ row: "4", tab: "Orders", shown: '"Total"' }),
     );
-    expect(refused(opened(orders(one("O1"), [], ["", "", "", "", "", "", "paid"])))).toContain(
-      'Row 4 of Orders ("paid")',
+    expect(refused(opened(orders(one("O1"), [], ["", "", "", "", "", "", "paid"])))).toBe(
+      text.below({ row: "4", tab: "Orders", shown: '"paid"' }),
     );
   });
 
@@ -185,11 +188,13 @@ describe("what can hardly be meant", () => {
       tab("Orders", [["Orders of mine"], ["Order", "Wanted", "By"], ["O1", 10, "2027-09-01"]]),
     );
     expect(refused(nursery)).toBe(
-      "Orders has no column Customer: write that header into row 2, then try again",
+      text.noColumn({ tab: "Orders", column: orderColumn("customer"), row: "2" }),
     );
     expect(add(nursery, { customer: "", variety: "" }).written).toHaveLength(3);
     const nameless = opened(tab("Orders", [["Customer", "Wanted", "By"]]));
-    expect(refused(nameless, { variety: "" })).toContain("Orders has no column Order:");
+    expect(refused(nameless, { variety: "" })).toContain(
+      text.noColumn({ tab: "Orders", column: orderColumn("order"), row: "1" }),
+    );
   });
 });
 

@@ -3,5 +3,11 @@
 export const howOrders = (d: { readonly variety: string | number; readonly closed: string | number }): string =>
   "a row an order. " + d.variety + ": \"A or B\" where either will do, blank for any. " + d.closed + ": a day or yes.";
 
+export const noWorkPlan = (d: { readonly why: string | number }): string =>
+  "No work plan: " + d.why;
+
 export const orders = (): string =>
   "orders";
+
+export const planLive = (d: { readonly plan: string | number; readonly row: string | number }): string =>
+  d.plan + ", live. Change row " + d.row + " and the plan follows.";

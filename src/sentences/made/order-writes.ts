@@ -1,0 +1,22 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+export const below = (d: { readonly row: string | number; readonly tab: string | number; readonly shown: string | number }): string =>
+  "Row " + d.row + " of " + d.tab + " (" + d.shown + ") stands below the orders, but is not an order we can read. Correct it or move it away, then try again";
+
+export const dayBefore = (d: { readonly day: string | number; readonly asOf: string | number }): string =>
+  d.day + " is before today, " + d.asOf + ". Is that right?";
+
+export const farAway = (d: { readonly column: string | number; readonly day: string | number }): string =>
+  d.column + " is " + d.day + ". Give a day within a hundred years";
+
+export const noColumn = (d: { readonly tab: string | number; readonly column: string | number; readonly row: string | number }): string =>
+  d.tab + " has no column " + d.column + ". Write that header into row " + d.row + ", then try again";
+
+export const noTab = (): string =>
+  "There is no tab of orders yet. Make one first";
+
+export const notRead = (d: { readonly row: string | number; readonly tab: string | number }): string =>
+  "We could not read an order in row " + d.row + " of " + d.tab + ". Write it there yourself";
+
+export const sameName = (d: { readonly order: string | number; readonly row: string | number; readonly tab: string | number }): string =>
+  "An order \"" + d.order + "\" is in row " + d.row + " of " + d.tab + " already. Write another of that name?";
