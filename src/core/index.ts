@@ -89,7 +89,7 @@ export { type LeftOut, leftOut } from "./records/left-out";
 export { linesOf } from "./records/lines-of";
 export { type LostColumn, lostColumns } from "./records/lost-columns";
 export { type ReadingOptions, readRecords } from "./records/read-records";
-export { leftOutRemark, type Records, type RowTally, SEE_CHECK } from "./records/records";
+export type { Records, RowTally } from "./records/records";
 export { FACT_NAMES, LEAVE_ALONE } from "./records/target-names";
 export { costOf, type Trouble } from "./records/trouble";
 export type { FairReading } from "./statistics/fair-comparison";

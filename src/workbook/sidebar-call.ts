@@ -1,7 +1,6 @@
 import { errorSentence } from "../wording/errors";
 import { sidebarAnswers } from "./sidebar-answers";
 import type { CallResult, SidebarCallName } from "./sidebar-calls";
-import { sidebarWords } from "./sidebar-words";
 import { scriptVersion } from "./version";
 
 /**
@@ -17,7 +16,7 @@ export function sidebarCall(name: SidebarCallName, request: unknown): CallResult
   } catch (error) {
     return {
       ok: false,
-      error: sidebarWords(errorSentence(error, "page")),
+      error: errorSentence(error, "page"),
       version,
     };
   }

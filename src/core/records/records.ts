@@ -41,16 +41,6 @@ export interface RowTally {
   readonly blank: number;
 }
 
-/** Where the rest is told, as someone needs it who has the answer in a cell. */
-export const SEE_CHECK = "see BATCH_CHECK";
-
-/** The closing sentence of a table function; null when nothing was left out. */
-export function leftOutRemark(records: Records): string | null {
-  const { leftOut } = records.rows;
-  if (leftOut === 0) return null;
-  return leftOut === 1 ? `1 row left out: ${SEE_CHECK}` : `${leftOut} rows left out: ${SEE_CHECK}`;
-}
-
 /** The index of a step among the records' steps; null when the tables have none for it. */
 export function stepIndex(records: Records, key: string): number | null {
   const index = records.stepKeys.indexOf(key);
