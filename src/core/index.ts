@@ -123,6 +123,7 @@ export type { TakesRemark } from "./takes/takes-remark";
 export type { BuiltTimetable } from "./timetable/build-methods";
 export { methodFinder, methodOrRefuse, usualMethod } from "./timetable/method-of-batch";
 export { cocoaCleftGraftMeasures } from "./timetable/methods/cocoa-cleft-graft";
+export { leftOutByMethod, leftOutOfOpen } from "./timetable/methods-unread";
 export { builtInTimetable, readTimetable } from "./timetable/read-timetable";
 export type { Timetable } from "./timetable/timetable";
 export {

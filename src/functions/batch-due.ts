@@ -1,4 +1,4 @@
-import { dueTasks, leftOut } from "../core";
+import { dueTasks, leftOutOfOpen } from "../core";
 import * as help from "../sentences/made/batch-due-help";
 import { dueTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
@@ -9,7 +9,7 @@ import { DAYS_AHEAD } from "./usual";
 
 export const batchDue = functionOf(
   { records, timetable, asOf, daysAhead: wholeNumber(DAYS_AHEAD), columns },
-  (given) => dueTable({ rows: dueTasks(given), remarks: leftOut(given.records) }),
+  (given) => dueTable({ rows: dueTasks(given), remarks: leftOutOfOpen(given) }),
 );
 
 export const batchDueHelp: HelpOf<typeof batchDue> = {

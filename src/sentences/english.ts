@@ -228,7 +228,6 @@ export const english = {
     itemIn: "{item} ({unit})",
     itemPricedBy: "{item} (needed in {unit}, priced by {units, list})",
     noHourPrice: "No price of an hour, so work is not in the cost.",
-    noMethod: "Left out because the timetable has no such method: {batches, list}.",
     noPlants: "Some steps have no count of plants and are left out: {batches, list}.",
     noPrice: "No price for {items, list}, so they are not in the cost.",
     noRate: "No work rate in the timetable for {steps, list}, so their hours are left out.",
@@ -588,7 +587,6 @@ export const english = {
 
   places: {
     forgotten: "Left out because nothing was recorded for long: {batches, list}.",
-    noMethod: "Left out because the timetable has no such method: {batches, list}.",
     noPlace: "(no place)",
     notCounted: "Left out because no plants are counted: {batches, list}.",
     notListed: "Not in the table of places: {places, list}.",
@@ -602,9 +600,13 @@ export const english = {
   },
 
   records: {
+    moreOfCell: "{batches, count} more (see BATCH_CHECK)",
+    moreOfPage: "{batches, count} more (see Check)",
+    noSuchMethod: "Left out because the timetable has no such method: {batches, list}.",
     rowsLeftOutOfCell:
       "{rows, plural, one {# row is} other {# rows are}} left out: see BATCH_CHECK.",
     rowsLeftOutOfPage: "{rows, plural, one {# row is} other {# rows are}} left out: see Check.",
+    severalMethods: "Left out because more than one method fits: {batches, list}.",
   },
 
   setUp: {

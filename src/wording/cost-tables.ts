@@ -29,7 +29,6 @@ const REMARKS: SentencesOf<CostRemark> = {
   "steps-without-plants": ({ batches }) =>
     text.noPlants({ batches: few(batches.map(text.batchSteps)) }),
   "prices-not-needed": ({ items }) => text.notNeeded({ items: few(items) }),
-  "no-such-method": ({ batches }) => text.noMethod({ batches: few(batches) }),
   "not-begun": text.notBegun,
 };
 

@@ -19,7 +19,6 @@ const REMARKS: SentencesOf<PlaceRemark> = {
   "one-week-alone": ({ batches }) => text.oneWeek({ batches: few(batches) }),
   "nothing-recorded": ({ batches }) => text.forgotten({ batches: few(batches) }),
   "not-counted": ({ batches }) => text.notCounted({ batches: few(batches) }),
-  "no-such-method": ({ batches }) => text.noMethod({ batches: few(batches) }),
   "planned-after": ({ batches, weeks }) => text.plannedAfter({ batches: few(batches), weeks }),
   "stand-longer": text.standLonger,
 };

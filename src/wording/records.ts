@@ -2,13 +2,25 @@ import type { LeftOut } from "../core";
 import * as text from "../sentences/made/records";
 import { type SentencesOf, sentenceOf, together, type Where } from "./sentence-of";
 
+/** Names of batches that are said; of more their number, and where all stand. */
+const MOST_NAMED = 10;
+
 /** Remarks on records, which those of every capability hold. */
 export const RECORDS_REMARKS: SentencesOf<LeftOut> = {
+  "no-such-method": ({ batches }, where) => text.noSuchMethod({ batches: some(batches, where) }),
   "rows-left-out": (facts, where) =>
     where === "cell" ? text.rowsLeftOutOfCell(facts) : text.rowsLeftOutOfPage(facts),
+  "several-methods": ({ batches }, where) => text.severalMethods({ batches: some(batches, where) }),
 };
 
 /** What was left out of records; null where nothing was. */
 export function recordsRemarks(remarks: readonly LeftOut[], where: Where): string | null {
   return together(remarks.map((one) => sentenceOf(RECORDS_REMARKS, one, where)));
+}
+
+function some(names: readonly string[], where: Where): readonly string[] {
+  const more = names.length - MOST_NAMED;
+  if (more <= 0) return names;
+  const rest = where === "cell" ? text.moreOfCell : text.moreOfPage;
+  return [...names.slice(0, MOST_NAMED), rest({ batches: more })];
 }

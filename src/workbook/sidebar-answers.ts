@@ -4,7 +4,7 @@ import {
   costOf,
   isoDay,
   lastMonth,
-  leftOut,
+  leftOutOfOpen,
   readyPlants,
   summedTakes,
   type TimetableFault,
@@ -117,7 +117,7 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
           ...headers(table, task.step.key),
         };
       }),
-      remarks: leftOut(records),
+      remarks: leftOutOfOpen(now),
       takes: month === null ? null : trendRow(month),
     };
   },

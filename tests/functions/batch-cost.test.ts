@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { shortened } from "../../src/core/cells/quoted";
 import * as text from "../../src/sentences/made/costs";
+import * as records from "../../src/sentences/made/records";
 import * as tables from "../../src/sentences/made/small-tables";
 import { noHeaderRow, rowLoading } from "../../src/sentences/made/table-faults";
 import { ask, askTable } from "../support/ask";
@@ -129,7 +130,7 @@ describe("BATCH_COST", () => {
       "G1",
       text.allOf({ method: "Plain" }),
       text.allOf({ method: "Other" }),
-      text.noMethod({ batches: ["X"] }),
+      records.noSuchMethod({ batches: ["X"] }),
     ]);
     expect(rows.map(({ Cost }) => Cost)).toEqual([19, 43, 19, 43, ""]);
   });

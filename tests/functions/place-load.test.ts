@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { readCount } from "../../src/core/cells/read-count";
 import type { RowTrouble } from "../../src/core/cells/row-trouble";
 import * as text from "../../src/sentences/made/places";
+import * as records from "../../src/sentences/made/records";
 import { noHeaderRow, rowShows } from "../../src/sentences/made/table-faults";
 import { sentenceOf } from "../../src/wording/sentence-of";
 import { ROW_TROUBLES } from "../../src/wording/small-tables";
@@ -106,7 +107,7 @@ describe("PLACE_LOAD", () => {
     // "Late" was to be ready on 15 November and is not: it still stands.
     expect(rows[0]).toEqual(row("Bay 1", "2026-W48", 30, 150, 0));
     expect(String(rows.at(-1)?.Place)).toBe(
-      [text.forgotten({ batches: ["Old"] }), text.noMethod({ batches: ["Odd"] })].join(" "),
+      [records.noSuchMethod({ batches: ["Odd"] }), text.forgotten({ batches: ["Old"] })].join(" "),
     );
   });
 

@@ -23,5 +23,4 @@ export type CostRemark =
       readonly batches: readonly { readonly batch: string; readonly steps: readonly string[] }[];
     }
   | { readonly code: "prices-not-needed"; readonly items: readonly string[] }
-  | { readonly code: "no-such-method"; readonly batches: readonly string[] }
   | { readonly code: "not-begun"; readonly batches: number };

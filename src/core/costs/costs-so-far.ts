@@ -2,8 +2,8 @@ import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
 import type { Forecaster } from "../projection/forecaster";
 import { project } from "../projection/project";
-import { leftOut } from "../records/left-out";
 import type { Records } from "../records/records";
+import { leftOutByMethod } from "../timetable/methods-unread";
 import type { Timetable } from "../timetable/timetable";
 import { eachName } from "../words/each-name";
 import { normalText } from "../words/normal-text";
@@ -98,13 +98,8 @@ export function costsSoFar(question: CostQuestion, believing?: Forecaster): Cost
       costOfReady: null,
     });
   }
-  const noMethod = projection.batches.filter(({ state }) => state === null);
-  const idle = projection.batches.length - noMethod.length - costs.length;
-  const remarks = [...leftOut(records), ...prices.troubles, ...unknowns(costs, prices)];
-  if (noMethod.length > 0) {
-    const batches = eachName(noMethod.map(({ batch }) => batch.name));
-    remarks.push({ code: "no-such-method", batches });
-  }
+  const idle = projection.batches.filter(({ state }) => state !== null).length - costs.length;
+  const remarks = [...leftOutByMethod(question), ...prices.troubles, ...unknowns(costs, prices)];
   if (idle > 0) remarks.push({ code: "not-begun", batches: idle });
   return { rows, remarks };
 }

@@ -6,8 +6,8 @@ import type { Forecaster } from "../projection/forecaster";
 import { project } from "../projection/project";
 import { isSilent } from "../projection/silence";
 import type { Batch } from "../records/batch";
-import { leftOut } from "../records/left-out";
 import type { Records } from "../records/records";
+import { leftOutByMethod } from "../timetable/methods-unread";
 import type { Timetable } from "../timetable/timetable";
 import { eachName } from "../words/each-name";
 import type { NamedBatches, PlaceRemark } from "./place-remark";
@@ -81,16 +81,11 @@ export function placeLoads(question: PlaceLoadQuestion, believing?: Forecaster):
   }
   const forgotten: string[] = [];
   const uncounted: string[] = [];
-  const noMethod: string[] = [];
   const staying: string[] = [];
   const later: string[] = [];
   let beyond = 0;
   for (const { batch, state } of projection.batches) {
-    if (state === null) {
-      if (!batch.closed) noMethod.push(batch.name);
-      continue;
-    }
-    if (!state.open) continue;
+    if (state === null || !state.open) continue;
     if (isSilent(state)) {
       forgotten.push(batch.name);
       continue;
@@ -121,7 +116,7 @@ export function placeLoads(question: PlaceLoadQuestion, believing?: Forecaster):
     ),
   );
   const missing = all.filter(({ listed, name }) => !listed && name !== "");
-  const remarks: PlaceRemark[] = [...leftOut(records), ...places.troubles];
+  const remarks: PlaceRemark[] = [...leftOutByMethod(question), ...places.troubles];
   const name = (code: NamedBatches, batches: readonly string[]) => {
     if (batches.length > 0) remarks.push({ code, batches: eachName(batches) });
   };
@@ -133,7 +128,6 @@ export function placeLoads(question: PlaceLoadQuestion, believing?: Forecaster):
   name("one-week-alone", staying);
   name("nothing-recorded", forgotten);
   name("not-counted", uncounted);
-  name("no-such-method", noMethod);
   if (later.length > 0) {
     remarks.push({ code: "planned-after", batches: eachName(later), weeks: MOST_WEEKS });
   }

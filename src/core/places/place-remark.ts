@@ -4,7 +4,7 @@ import type { LeftOut } from "../records/left-out";
 /** Batches that are left out, or stand in one week alone, and why. */
 export type NamedBatches =
   /** When they leave is not known. */
-  "one-week-alone" | "nothing-recorded" | "not-counted" | "no-such-method";
+  "one-week-alone" | "nothing-recorded" | "not-counted";
 
 /** What is to be said beside the loads of places. */
 export type PlaceRemark =

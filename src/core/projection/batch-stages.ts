@@ -2,7 +2,8 @@ import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
 import { taskWindow } from "../due/task-window";
 import type { Batch } from "../records/batch";
-import { type LeftOut, leftOut } from "../records/left-out";
+import type { LeftOut } from "../records/left-out";
+import { leftOutByMethod } from "../timetable/methods-unread";
 import type { BatchState } from "./batch-state";
 import type { Forecaster } from "./forecaster";
 import { nextStep } from "./next-step";
@@ -87,7 +88,7 @@ export function stagesOf(question: ProjectionQuestion, believing?: Forecaster): 
       if (!batch.closed) rows.push(withoutMethod(batch));
     } else if (state.open) rows.push(rowOf(state, projection));
   }
-  return { rows, remarks: leftOut(question.records) };
+  return { rows, remarks: leftOutByMethod(question, ({ closed }) => closed) };
 }
 
 function rowOf(state: BatchState, { days, plants }: Projection): StageRow {

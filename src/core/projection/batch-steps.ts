@@ -1,6 +1,7 @@
 import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
-import { type LeftOut, leftOut } from "../records/left-out";
+import type { LeftOut } from "../records/left-out";
+import { leftOutByMethod } from "../timetable/methods-unread";
 import type { Forecaster } from "./forecaster";
 import { type ProjectionQuestion, project } from "./project";
 import { isSilent } from "./silence";
@@ -67,5 +68,5 @@ export function stepsOf(question: ProjectionQuestion, believing?: Forecaster): B
       });
     });
   }
-  return { rows, remarks: leftOut(question.records) };
+  return { rows, remarks: leftOutByMethod(question) };
 }

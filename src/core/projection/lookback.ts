@@ -1,8 +1,9 @@
 import type { Kinds } from "../answer";
 import { type CivilDay, daysLater } from "../dates/civil-day";
 import type { Batch } from "../records/batch";
-import { type LeftOut, leftOut } from "../records/left-out";
+import type { LeftOut } from "../records/left-out";
 import type { Records } from "../records/records";
+import { leftOutByMethod } from "../timetable/methods-unread";
 import { type ProjectionQuestion, project } from "./project";
 import { isSilent } from "./silence";
 
@@ -87,7 +88,7 @@ export function lookback(question: LookbackQuestion): Lookback {
           : was.count >= count.fewest && was.count <= count.most,
     });
   });
-  return { rows, remarks: leftOut(records) };
+  return { rows, remarks: leftOutByMethod(question) };
 }
 
 /**

@@ -2,9 +2,10 @@ import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
 import { firstDayOf, isoMonth, type Month, monthOf } from "../dates/month";
 import type { Batch } from "../records/batch";
-import { type LeftOut, leftOut } from "../records/left-out";
+import type { LeftOut } from "../records/left-out";
 import type { DayDistribution } from "../statistics/day-distribution";
 import { seededDraws } from "../statistics/draws";
+import { leftOutByMethod } from "../timetable/methods-unread";
 import {
   type ComingBatch,
   comingBatches,
@@ -80,7 +81,7 @@ export function readyPlants(question: ProjectionQuestion, believing?: Forecaster
   const rows = rowsOf(totals, coming, question.level);
   return {
     rows,
-    remarks: leftOut(question.records),
+    remarks: leftOutByMethod(question),
     batches: coming.map(({ batch: { state, toCome }, likelyMonth }) => ({
       batch: state.batch,
       month: isoMonth(likelyMonth),

@@ -2,8 +2,8 @@ import type { Kinds } from "../answer";
 import { type CivilDay, daysLater } from "../dates/civil-day";
 import { dueTasks, type Task } from "../due/due-tasks";
 import { InputError } from "../input-error";
-import { leftOut } from "../records/left-out";
 import type { Records } from "../records/records";
+import { leftOutOfOpen } from "../timetable/methods-unread";
 import type { Timetable } from "../timetable/timetable";
 import { type ClosedDays, hundredthsOn, isClosed } from "./crew";
 import { hoursOf, hundredthsAsked } from "./hundredths";
@@ -152,7 +152,11 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
   }
   // Sorting keeps the order of tasks among the parts of one person and day.
   placed.sort((a, b) => Number(a.day) - Number(b.day) || compare(a.person, b.person));
-  const remarks: WorkRemark[] = [...leftOut(records), ...crewRemarks(crew), ...closedDays.troubles];
+  const remarks: WorkRemark[] = [
+    ...leftOutOfOpen(question),
+    ...crewRemarks(crew),
+    ...closedDays.troubles,
+  ];
   if (later.length > 0) remarks.push({ code: "planned-later", tasks: later.length, end });
   return {
     leftOver,

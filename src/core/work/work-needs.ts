@@ -1,7 +1,7 @@
 import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
 import { type DueQuestion, dueTasks } from "../due/due-tasks";
-import { leftOut } from "../records/left-out";
+import { leftOutOfOpen } from "../timetable/methods-unread";
 import type { NeedsRemark } from "./work-remark";
 
 /** The columns of a need's row. */
@@ -78,7 +78,7 @@ export function workNeeds(question: DueQuestion): WorkNeeds {
       steps: [...steps].map(([step, counts]) => ({ step, ...counts })),
     })),
     remarks: [
-      ...leftOut(question.records),
+      ...leftOutOfOpen(question),
       ...(unknown > 0 ? [{ code: "tasks-not-counted", tasks: unknown } as const] : []),
     ],
   };

@@ -20,9 +20,6 @@ export const itemPricedBy = (d: { readonly item: string | number; readonly unit:
 export const noHourPrice = (): string =>
   "No price of an hour, so work is not in the cost.";
 
-export const noMethod = (d: { readonly batches: readonly string[] }): string =>
-  "Left out because the timetable has no such method: " + list(d.batches) + ".";
-
 export const noPlants = (d: { readonly batches: readonly string[] }): string =>
   "Some steps have no count of plants and are left out: " + list(d.batches) + ".";
 

@@ -5,9 +5,6 @@ import { count, list, plural } from "../runtime";
 export const forgotten = (d: { readonly batches: readonly string[] }): string =>
   "Left out because nothing was recorded for long: " + list(d.batches) + ".";
 
-export const noMethod = (d: { readonly batches: readonly string[] }): string =>
-  "Left out because the timetable has no such method: " + list(d.batches) + ".";
-
 export const noPlace = (): string =>
   "(no place)";
 

@@ -1,0 +1,42 @@
+import type { Batch } from "../records/batch";
+import { type LeftOut, leftOut, type MethodsUnread } from "../records/left-out";
+import type { Records } from "../records/records";
+import { eachName } from "../words/each-name";
+import { batchMethods } from "./method-of-batch";
+import type { Timetable } from "./timetable";
+
+/** What is asked of batches by their methods. */
+interface ByMethods {
+  readonly records: Records;
+  readonly timetable: Timetable;
+}
+
+/**
+ * Remarks on what an answer by methods leaves out: rows that could not be used, and batches whose
+ * method is not known.
+ *
+ * @param asked the batches that the answer would have told of
+ */
+export function leftOutByMethod(
+  { records, timetable }: ByMethods,
+  asked: (batch: Batch) => boolean = () => true,
+): readonly LeftOut[] {
+  const read = batchMethods(timetable);
+  const unread = { "no-such-method": [] as string[], "several-methods": [] as string[] };
+  for (const batch of records.batches) {
+    const { code } = read(batch);
+    if (code !== "method" && asked(batch)) unread[code].push(batch.name);
+  }
+  const codes = ["no-such-method", "several-methods"] as const;
+  return [
+    ...leftOut(records),
+    ...codes
+      .filter((code) => unread[code].length > 0)
+      .map((code): MethodsUnread => ({ code, batches: eachName(unread[code]) })),
+  ];
+}
+
+/** The same where closed batches are not told of. */
+export function leftOutOfOpen(question: ByMethods): readonly LeftOut[] {
+  return leftOutByMethod(question, ({ closed }) => !closed);
+}
