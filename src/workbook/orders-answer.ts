@@ -1,7 +1,7 @@
 import {
   foldName,
   isoDay,
-  leftOut,
+  leftOutByMethod,
   type Order,
   outlookOfOrders,
   USUAL_ASSURANCE,
@@ -23,7 +23,7 @@ export function ordersAnswer(now: RecordsNow): OrdersAnswer {
   const open = orders?.open ?? [];
   const { outlooks, remarks } =
     orders === null || open.length === 0
-      ? { outlooks: [], remarks: [...(orders?.remarks ?? []), ...leftOut(records)] }
+      ? { outlooks: [], remarks: [...(orders?.remarks ?? []), ...leftOutByMethod(now)] }
       : outlookOfOrders({ orders, records, timetable, asOf, assurance: USUAL_ASSURANCE });
   const usual = usualMethod(timetable, records.batches)?.name;
   const names = timetable.methods.map(({ name }) => name).filter((name) => name !== usual);

@@ -3,9 +3,9 @@ import { shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import { foldName } from "../names/fold-name";
 import { type Projection, project } from "../projection/project";
-import { leftOut } from "../records/left-out";
 import type { Records } from "../records/records";
 import { usualMethod } from "../timetable/method-of-batch";
+import { leftOutByMethod } from "../timetable/methods-unread";
 import type { Method, Timetable } from "../timetable/timetable";
 import { drawFillings, knownVarieties, type OrderFillings } from "./draw-fillings";
 import { firstVariety, type KnownVarieties, type Order, type Orders, varietiesOf } from "./order";
@@ -58,7 +58,7 @@ export interface OutlookOfOrders {
 export function outlookOfOrders(question: OutlookQuestion): OutlookOfOrders {
   return {
     outlooks: orderOutlooks(question),
-    remarks: [...question.orders.remarks, ...leftOut(question.records)],
+    remarks: [...question.orders.remarks, ...leftOutByMethod(question)],
   };
 }
 

@@ -4,9 +4,10 @@ import type { CivilDay } from "../dates/civil-day";
 import { foldName } from "../names/fold-name";
 import { timetableForecaster } from "../projection/forecaster";
 import { project } from "../projection/project";
-import { type LeftOut, leftOut } from "../records/left-out";
+import type { LeftOut } from "../records/left-out";
 import type { Records } from "../records/records";
 import { methodOrRefuse } from "../timetable/method-of-batch";
+import { leftOutByMethod } from "../timetable/methods-unread";
 import type { Method, Timetable } from "../timetable/timetable";
 import { wordSet } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
@@ -120,7 +121,7 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
     method,
     steps,
     needs: bought(addUp(plan.steps.flatMap(needsOf))),
-    remarks: records === null ? [] : leftOut(records),
+    remarks: records === null ? [] : leftOutByMethod({ records, timetable }),
   };
 }
 
