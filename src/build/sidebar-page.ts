@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import type { FunctionEntry } from "../functions/index";
+import * as text from "../sentences/made/page";
 import { type BundledPackage, bundledPackages } from "./licences/bundled-packages";
 import { shortNotices } from "./licences/notices";
 import { nonsense } from "./nonsense";
@@ -37,13 +38,18 @@ export async function builtSidebar(registry: readonly FunctionEntry[]): Promise<
   const notices = ["/*", `Nursery batches ${projectVersion()}`, ...shortNotices(packages), "*/"];
   const code = `${notices.join("\n")}\n${script.text}`;
   const page = [
+    // Before the script, in which braces are its own.
+    ["{title}", text.nursery()],
+    ["{caution}", text.caution()],
+    ["{functions}", text.allFunctions()],
+    ["{forCells}", text.forCells()],
     ["<!-- style -->", `<style>${style.text}</style>`],
     ["<!-- round sheet style -->", `<style>${roundSheetStyle.text}</style>`],
     ["<!-- functions -->", functionItems(registry)],
     ["<!-- version -->", projectVersion()],
     ["<!-- script -->", `<script>${inlineScript(code)}</script>`],
   ].reduce(
-    (text, [place, content]) => text.replace(place ?? "", () => content ?? ""),
+    (page, [place = "", content = ""]) => page.replaceAll(place, () => content),
     readFileSync(join(FOLDER, "page.html"), "utf8"),
   );
   // Served as a template, this would begin a piece of server code.

@@ -23,13 +23,13 @@ export function stubs(registry: readonly FunctionEntry[]): string {
     `function sidebar_(name, request) {\n  return ${BUNDLE_NAME}().sidebarCall(name, request);\n}`,
     ...registry.map(customFunctionStub),
     ...WORKBOOK_FUNCTIONS.map(
-      (name) => `function ${name}(event) {\n  return ${BUNDLE_NAME}().${name}(event);\n}`,
+      (name) => `function ${name}(event) { return ${BUNDLE_NAME}().${name}(event); }`,
     ),
     editStub(),
     ...SIDEBAR_CALLS.map(
-      (name) => `function ${name}(request) {\n  return sidebar_("${name}", request);\n}`,
+      (name) => `function ${name}(request) { return sidebar_("${name}", request); }`,
     ),
-  ].join("\n\n");
+  ].join("\n");
 }
 
 /**
@@ -53,15 +53,15 @@ function editStub(): string {
   ].join("\n");
 }
 
-function customFunctionStub({ name, sentence, parameters, answers }: FunctionEntry): string {
+/** The helper shows no text of what comes back, so that none is carried along: the reference says it. */
+function customFunctionStub({ name, sentence, parameters }: FunctionEntry): string {
   const lines = [
     sentence,
     "",
     ...parameters.map((one) => `@param {any} ${one.name} ${one.sentence}`),
-    `@return {any} ${answers}`,
     "@customfunction",
   ];
   const comment = ["/**", ...lines.map((line) => ` * ${line}`.trimEnd()), " */"].join("\n");
   const names = parameters.map((one) => one.name).join(", ");
-  return `${comment}\nfunction ${name}(${names}) {\n  return answer_("${name}", arguments);\n}`;
+  return `\n${comment}\nfunction ${name}(${names}) { return answer_("${name}", arguments); }`;
 }

@@ -213,6 +213,21 @@ export const english = {
     whatToDo: "What to do",
   },
 
+  controls: {
+    allOfIt: "All of it",
+    away: "{days, plural, =0 {today} one {{when, select, ahead {tomorrow} ago {yesterday} other {}}} other {{when, select, ahead {in # days} ago {# days ago} other {}}}}",
+    blank: "blank",
+    cut: "{text}… ({length, count} characters in all)",
+    dismiss: "Dismiss",
+    doing: "{doing} …",
+    hours: "{hours} {form, select, one {hour} many {hours} other {}}",
+    hoursOf: "{asked} of {hours}",
+    no: "no",
+    showMore: "Show {next, count} more of {left, count}",
+    underTenth: "under 0.1",
+    yes: "yes",
+  },
+
   costColumns: {
     batch: "Batch",
     cost: "Cost",
@@ -249,6 +264,23 @@ export const english = {
     window: "From {from} to {by}, usually {usual}.",
   },
 
+  dueRows: {
+    asks: 'not written yet: {asked} Tick "Yes, write it" to go on.',
+    countBlank: "Count is blank: fill it to add it",
+    goneAlready: "taken back: it was no longer there",
+    inLogOnly: "In the write log only: {what, list}",
+    nameCount: "count",
+    nameNote: "note",
+    notMadeAnew: "due list, not refreshed. {why}",
+    notTakenBack: "not taken back: {why}",
+    notWritten: "not written: {why}",
+    still: "still in the records: this list did not write it",
+    takenBack: "taken back: {cells}",
+    there: "already in the records: {cells}",
+    waits: "not written yet: another edit is being written. The next tick writes this one too",
+    written: "written: {cells}",
+  },
+
   dueTab: {
     age: "Of {day}",
     ageChanged: "Of {day}: records have changed since. Tick the box beside for a new list",
@@ -269,7 +301,6 @@ export const english = {
     madeBy:
       "due list of {day}. Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back.",
     memory: "Write",
-    mendedBy: "choose Refresh the due list in the Nursery menu",
     note: "Note",
     offTheList: "not on the list any more. Clear the row to drop it",
     place: "Place",
@@ -328,6 +359,17 @@ export const english = {
     days: "Days since sowing of each inspection, one column.",
     sentence: "How well and how fast seed came up: share, days to half, mean time, speed.",
     sown: "Seeds sown in all.",
+  },
+
+  menu: {
+    dueListRefreshed: "Due list refreshed",
+    menu: "Nursery",
+    open: "Open the sidebar",
+    refresh: "Refresh the due list",
+    title: "Nursery batches",
+    writeTicked: "Write ticked tasks",
+    written:
+      "{recorded, plural, one {# task} other {# tasks}} written{takenBack, plural, =0 {} other {, # taken back}}{refused, plural, =0 {} other {, # not written. The due list says why}}",
   },
 
   names: {
@@ -559,15 +601,54 @@ export const english = {
     sameName: 'An order "{order}" is in row {row} of {tab} already. Write another of that name?',
   },
 
+  ownTabs: {
+    ifThisStays:
+      "If this stays, {mendedBy, select, again {try again} refresh {choose Refresh the due list in the Nursery menu} setUp {make the tabs again in Set up} other {}}.",
+    live: "live, {formula}",
+    log: "every cell that was written, and what stood there. Who is what was typed, not who had signed in",
+    made: "made {at}. Refresh the due list in the menu updates it.",
+  },
+
+  page: {
+    ahead: "Ahead",
+    allFunctions: "Functions",
+    caution:
+      "Blades, strong alcohol, flame and sprays hurt people. Plants that move may carry pests. The labels of what you use, the rules of your place and licensed practice come before anything written here.",
+    check: "Check",
+    forCells: "for the cells of the workbook",
+    goToSetUp: "Go to Set up",
+    noAnswer:
+      "The script gave no answer. Try again. If that does not help, close this page and open it again from the menu.",
+    notInSpreadsheet:
+      "Open this page from the Nursery menu of a spreadsheet. Alone it has nothing to show.",
+    notSetUp: "The workbook is not set up yet. First say which tab holds your records.",
+    nursery: "Nursery batches",
+    olderScript:
+      "This page is version {page} and the script is older. Reload the workbook. If they still differ, put in all files of one release again.",
+    orders: "Orders",
+    otherScript:
+      "This page is version {page} and the script is version {script}. Reload the workbook. If they still differ, put in all files of one release again.",
+    reading: "Reading the workbook",
+    scriptLacks:
+      "The script has no {name}, so it is older than this page. Put in all files of one release, then reload the workbook.",
+    sections: "Sections",
+    setUp: "Set up",
+    severalAccounts:
+      "{message} If this browser is signed in with several accounts, sign out of all but the one that owns the workbook, then open this page again.",
+    takes: "Takes",
+    today: "Today",
+    tryAgain: "Try again",
+  },
+
   parameterHelp: {
     asOf: "The day to look from: a cell with a date.",
     asOfOrNone: "The day to look from. Leave it out to skip what needs a day.",
     columns:
-      "Two columns, our name and the header in your sheet, for headers that we can't guess. Blank rows are skipped.",
+      "Two columns, our name and your header, where we can't guess it. Blank rows are skipped.",
     ifLeftOut: "{sentence} Left out, it is {usual}.",
     level: "How many of 100 ranges should hold, as a share.",
     records: "Your table of batches with its header.",
-    timetable: "Your table of steps with its header. Leave it blank for the built-in steps.",
+    timetable: "Your table of steps. Leave it blank for the built-in steps.",
   },
 
   placeColumns: {
@@ -1170,5 +1251,94 @@ export const english = {
     crew: "Your table of persons: Person, Tasks (blank for all), Hours a day, Off from, Off to.",
     days: "How many days to plan, 1 to 366.",
     sentence: "Plans the tasks of the coming days by day and person, or says why they don't fit.",
+  },
+
+  writing: {
+    before: "Before it is written",
+    cutOff: "Cut off, look at the cells",
+    inCell: "in {where}",
+    inLogOnly: "in the write log only",
+    leave: "Leave as it is",
+    nothingWritten: "Nothing was written yet.",
+    notTakenBack: "Not taken back",
+    notTakenBackSee: "Not taken back. See why above.",
+    notYet: "Nothing is written yet.",
+    older: "Older ones are in the tab Write log.",
+    readAgain: "Read again",
+    reading: "Reading the write log",
+    stands: "Now there",
+    takeBack: "Take back",
+    taken: "Taken back",
+    takenDone: "Taken back.",
+    taking: "Taking it back",
+    title: "Last writes",
+    what: "{task}, {about}",
+    when: "{when}, {who}",
+    would: "Would be",
+    writeAnyway: "Write anyway",
+    writing: "Writing to the records",
+    written: "Written",
+    writtenNamed: "Written: {what}",
+  },
+
+  writingAsked: {
+    afterToday: "{day} is after today, {today}. Is that right?",
+    beforeStep: "{step} on {day} would come before {earlier} on {earlierDay}. Is that right?",
+    beforeToday: "{day} is before today, {today}. Is that right?",
+    blankSince: "{header} ({cell}) is blank now, {wrote} was written. So nothing is taken back.",
+    changedSince:
+      "{header} ({cell}) holds {stands} now, {wrote} was written. So nothing is taken back.",
+    columnLacks:
+      "Your table has no column for the {what, select, count {count} note {note} other {}} of {task}. Keep {value} in the write log only?",
+    filledSince: "{header} ({cell}) was blank and holds {stands} now. So the row stays as it is.",
+    holdsAlready: "{header} ({cell}) already holds {stands}. Write {would} over it?",
+    holdsTooMuch:
+      "{header} ({cell}) already holds {stands}, too long to be put back whole. Write {would} over it?",
+    lineAlready: "{step} of {batch} is already in row {row}, {day}. Write another line?",
+    lineCounted:
+      "{step} of {batch} is already in row {row}, {day}, {count, plural, one {# plant} other {# plants}}. Write another line?",
+    lineUndated: "{step} of {batch} is already in row {row}, without a day. Write another line?",
+    moreThanBefore:
+      "{count, count} is more than the {before, count} at {step} of {batch}. Is that right?",
+    nameAlready: 'Order "{order}" is already in row {row} of {tab}. Write another of that name?',
+    tooLong:
+      "The {what, select, customer {customer} note {note} order {order} variety {variety} who {name} other {}} has {length, count} characters, and a cell holds {most, count}. Cut it to fit?",
+  },
+
+  writingFaults: {
+    busy: "Somebody else is writing just now. Try again in a moment",
+    changed: "Somebody else has just changed {cell}. Look again",
+    columnsGone:
+      "The table no longer has just one column {headers, list}. Nothing is changed (it was {cells, list})",
+    doneAnyway: "All of it is written, but then the spreadsheet failed. Look again ({because})",
+    filled: "The formula in {filler} fills {cell}, so it can't be written over",
+    holdsFormula: "{cell} holds a formula, so it can't be written over",
+    lineNotRead:
+      "A line in row {row} would not count as part of your log. Write it there yourself, or move the log to a tab of its own",
+    linesAbove:
+      "{tab} has lines of yours above its header. Move them away, then {mendedBy, select, again {try again} refresh {choose Refresh the due list in the Nursery menu} setUp {make the tabs again in Set up} other {}}",
+    moved: "Somebody has just moved rows or columns of the table. Look again",
+    noBatch: 'The records no longer have a batch "{batch}". Look again',
+    noBox: 'Done holds "{found}". Tick the box instead',
+    noCells: '"{tab}" is a chart or a linked sheet. Rename it, then try again',
+    noColumn: "Your table has no column for {task}. Add one",
+    noOrders: 'There is no longer a tab "{tab}" with orders. Nothing is changed',
+    noStep: 'The timetable no longer has a step "{task}". Look again',
+    notACount: '"{found}" is not a count. Enter a whole number of plants, 0 or more',
+    notInLog: "The write log does not have this, or it is already taken back",
+    notOurs: 'You have a tab "{tab}" of your own. Rename it, then try again',
+    notPutBack: "{because}. Part of it may be written ({cells, list}). The write log will say",
+    noWorkbook: "Nothing can be written from here. Open the workbook and use its menu",
+    orderGone: 'There is no longer an order "{order}". Nothing is changed (it was {cells, list})',
+    rowsAlike: "Rows {rows, list} could each be {about}, {task}. Nothing is changed",
+    swallowed:
+      "{cell} did not take what was written. It may be part of a merged cell, or hidden by a filter",
+    tabMissing: "The tab {tab} is missing. Run Set up again",
+    taskGone:
+      'The records no longer have {task} of batch "{batch}". Nothing is changed (it was {cells, list})',
+    thereAlready: "Nothing to write. {task} of {batch} is already there: {cells, list}",
+    twoBatches:
+      'Two batches are called "{batch}" (rows {rows, list}). Give them names of their own first',
+    unreadable: "{name} can't be read. Enter it again",
   },
 } as const;

@@ -1,3 +1,4 @@
+import { notInSpreadsheet } from "../sentences/made/page";
 import { element } from "./controls/element";
 import { functionsList } from "./functions-list";
 import { type ScriptRunner, scriptCall } from "./script-call";
@@ -16,9 +17,7 @@ if (functionsButton instanceof HTMLButtonElement && functions !== null) {
   functionsList(functionsButton, functions);
 }
 if (typeof google === "undefined") {
-  const hint =
-    "Open this page from the Nursery menu of a spreadsheet: alone it has nothing to show.";
-  holder?.append(element("p", {}, hint));
+  holder?.append(element("p", {}, notInSpreadsheet()));
 } else {
   const note = versionNote();
   versionHolder?.append(note.element);

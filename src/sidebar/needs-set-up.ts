@@ -1,16 +1,12 @@
+import * as text from "../sentences/made/page";
 import { element } from "./controls/element";
 import { type Section, type SidebarContext, setUpOf } from "./section";
 
 /** A section that has nothing to show before the workbook is set up, and then says so. */
 export function needsSetUp(context: SidebarContext, section: Section): Section {
-  const toSetUp = element("button", { type: "button", class: "main" }, "Go to Set up");
+  const toSetUp = element("button", { type: "button", class: "main" }, text.goToSetUp());
   toSetUp.addEventListener("click", () => context.go("set-up"));
-  const hint = element(
-    "div",
-    {},
-    element("p", {}, "The workbook is not set up yet: say first which tab holds your records."),
-    toSetUp,
-  );
+  const hint = element("div", {}, element("p", {}, text.notSetUp()), toSetUp);
   const holder = element("div", {}, hint);
   return {
     element: holder,

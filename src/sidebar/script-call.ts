@@ -1,3 +1,5 @@
+import * as text from "../sentences/made/page";
+import { faultSentence } from "../wording/writing";
 import type { AnswerOf, CallResult, RequestOf, SidebarCallName } from "../workbook/sidebar-calls";
 
 /** `google.script.run`: every function of the script under its name, and two builders. */
@@ -12,9 +14,6 @@ export type Call = <Name extends SidebarCallName>(
   name: Name,
   request: RequestOf<Name>,
 ) => Promise<AnswerOf<Name>>;
-
-const NO_ANSWER =
-  "The script gave no answer. Try again; if it stays so, close this page and open it again from the menu.";
 
 /**
  * The runner as a function that returns promises and knows what each call is asked and answers.
@@ -39,11 +38,7 @@ export function scriptCall(
         .withFailureHandler((error) => reject(new Error(failureSentence(error))));
       const ask = run[name];
       if (typeof ask !== "function") {
-        reject(
-          new Error(
-            `The script has no ${name}: it is older than this page. Put in all files of one release, then reload the workbook.`,
-          ),
-        );
+        reject(new Error(text.scriptLacks({ name })));
       } else if (request === null) ask.call(run);
       else ask.call(run, request);
     });
@@ -57,21 +52,25 @@ function versionOf(result: object): string | null {
 
 /** The data of a result. Null comes where a value can't pass to the page: that is a failure too. */
 export function unwrapped<Answer>(result: unknown): Answer {
-  if (typeof result !== "object" || result === null) throw new Error(NO_ANSWER);
+  if (typeof result !== "object" || result === null) throw new Error(text.noAnswer());
   const envelope = result as CallResult<Answer>;
-  if (!envelope.ok) throw new Error(envelope.error || NO_ANSWER);
-  if (envelope.data === null || envelope.data === undefined) throw new Error(NO_ANSWER);
+  if (!envelope.ok) throw new Error(refusal(envelope) || text.noAnswer());
+  if (envelope.data === null || envelope.data === undefined) throw new Error(text.noAnswer());
   return envelope.data;
+}
+
+function refusal(refused: Extract<CallResult<unknown>, { ok: false }>): string {
+  return "fault" in refused ? faultSentence(refused.fault) : refused.error;
 }
 
 /** What a failure of the way to the script says, with what to do where the cause is known. */
 export function failureSentence(error: unknown): string {
   const message =
     typeof error === "object" && error !== null && "message" in error ? error.message : error;
-  if (typeof message !== "string" || message === "") return NO_ANSWER;
+  if (typeof message !== "string" || message === "") return text.noAnswer();
   // Seen where a browser is signed in with several accounts at once.
   if (message.includes("PERMISSION_DENIED")) {
-    return `${message} If this browser is signed in with several accounts, sign out of all but the one that owns the workbook, then open this page again.`;
+    return text.severalAccounts({ message });
   }
   return message;
 }

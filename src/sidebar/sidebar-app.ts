@@ -1,3 +1,4 @@
+import * as text from "../sentences/made/page";
 import type { OpenAnswer } from "../workbook/sidebar-calls";
 import { aheadSection } from "./ahead/ahead-section";
 import { checkSection } from "./check/check-section";
@@ -55,16 +56,16 @@ export function sidebarApp(call: Call): SidebarApp {
   };
   const needing = (section: Section) => needsSetUp(context, section);
   const entries: readonly Entry[] = [
-    { key: "today", title: "Today", section: needing(todaySection(context)) },
-    { key: "ahead", title: "Ahead", section: needing(aheadSection(context)) },
-    { key: "takes", title: "Takes", section: needing(takesSection(context)) },
-    { key: "orders", title: "Orders", section: needing(ordersSection(context)) },
-    { key: "check", title: "Check", section: needing(checkSection(context)) },
-    { key: "set-up", title: "Set up", section: setUpSection(context) },
+    { key: "today", title: text.today(), section: needing(todaySection(context)) },
+    { key: "ahead", title: text.ahead(), section: needing(aheadSection(context)) },
+    { key: "takes", title: text.takes(), section: needing(takesSection(context)) },
+    { key: "orders", title: text.orders(), section: needing(ordersSection(context)) },
+    { key: "check", title: text.check(), section: needing(checkSection(context)) },
+    { key: "set-up", title: text.setUp(), section: setUpSection(context) },
   ];
   const panels = entries.map(({ section }) => element("div", {}, section.element));
   const tabs = tabList(
-    "Sections",
+    text.sections(),
     entries.map(({ key, title }, index) => ({ key, title, panel: panels[index] as HTMLElement })),
     (key) => choose(key),
   );
@@ -76,7 +77,7 @@ export function sidebarApp(call: Call): SidebarApp {
   const sections = element("div", {}, start);
 
   const open = async () => {
-    const end = status.working("Reading the workbook");
+    const end = status.working(text.reading());
     try {
       const { setUp } = await context.reopen();
       sections.replaceChildren(inTheWay, tabs.element, ...panels);
@@ -89,10 +90,10 @@ export function sidebarApp(call: Call): SidebarApp {
     }
   };
   const tryAgain = actionButton({
-    label: "Try again",
+    label: text.tryAgain(),
     kind: "main",
     status,
-    doing: "Reading the workbook",
+    doing: text.reading(),
     work: open,
   });
   return { sections, status: status.element, open };

@@ -1,3 +1,4 @@
+import * as text from "../sentences/made/page";
 import { element } from "./controls/element";
 
 /** Put in by the build, from package.json. */
@@ -32,6 +33,5 @@ export function versionNote(): VersionNote {
 /** @returns null where both are the same */
 export function versionSentence(page: string, script: string | null): string | null {
   if (page === script) return null;
-  const other = script === null ? "the script is older" : `the script is version ${script}`;
-  return `This page is version ${page} and ${other}: reload the workbook, and if they still differ, put in all files of one release again.`;
+  return script === null ? text.olderScript({ page }) : text.otherScript({ page, script });
 }

@@ -1,11 +1,16 @@
+<<<<<<< HEAD
 import { type CivilDay, cellText, type OrderField, sentenceDay, shortened } from "../core";
+=======
+import { type CivilDay, cellText, type OrderField, sentenceDay } from "../core";
+>>>>>>> 7dd53fd (Writing answers with codes and facts; the page and the due list say them)
 import { wantedArgument } from "../door/index";
 import * as text from "../sentences/made/order-writes";
 import { orderColumn } from "../wording/order-fields";
+import type { Asked } from "../wording/writing-codes";
 import { cellName } from "./cell-name";
 import { ChangedMeanwhile } from "./changed-meanwhile";
 import { dayLike, type Sample } from "./column-form";
-import { tooLong } from "./doubts";
+import { question, tooLong } from "./doubts";
 import { withLock } from "./lock";
 import { nextOrderName } from "./next-order-name";
 import type { AddOrderAnswer, AddOrderRequest } from "./order-calls";
@@ -48,9 +53,9 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
       throw new Error(text.farAway({ column: orderColumn("by"), day: sentenceDay(by) }));
     }
     const texts = {
-      [orderColumn("order")]: pageText(orderColumn("order"), request.order),
-      [orderColumn("customer")]: pageText(orderColumn("customer"), request.customer),
-      [orderColumn("variety")]: pageText(orderColumn("variety"), request.variety),
+      order: pageText(orderColumn("order"), request.order),
+      customer: pageText(orderColumn("customer"), request.customer),
+      variety: pageText(orderColumn("variety"), request.variety),
     };
     const [order = "", customer = "", variety = ""] = Object.values(texts).map(fittingText);
     const names = namesIn(table);
@@ -65,13 +70,20 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
     ];
     const writes = plannedCells(table, row, entered);
     mustBeRead(now, { table, row, writes });
-    const asked = [
+    const asked: readonly Asked[] = [
       ...sameName(table, names, order),
+<<<<<<< HEAD
       ...(by < asOf ? [text.dayBefore({ day: sentenceDay(by), asOf: sentenceDay(asOf) })] : []),
+=======
+      ...(by < asOf
+        ? [{ code: "beforeToday", day: sentenceDay(by), today: sentenceDay(asOf) } as const]
+        : []),
+>>>>>>> 7dd53fd (Writing answers with codes and facts; the page and the due list say them)
       ...tooLong(texts),
     ];
+    const questions = asked.map((ask) => question(ask));
     const answered = new Set<unknown>(Array.isArray(request.sure) ? request.sure : []);
-    if (asked.some((question) => !answered.has(question))) return askedOnly(asked);
+    if (questions.some(({ id }) => !answered.has(id))) return askedOnly(questions);
     showDayAsAbove(table, row);
     const id = Utilities.getUuid();
     try {
@@ -89,7 +101,7 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
       ]);
     } catch (error) {
       if (!(error instanceof ChangedMeanwhile)) throw error;
-      return askedOnly([error.message]);
+      return askedOnly([question(error.asked)]);
     }
     return { written: writes.map((cell) => cellShown(now, cell)), asked: [], logId: id };
   });
@@ -128,8 +140,7 @@ function showDayAsAbove({ sheet, values, headerRow, columnOf: { by } }: OrdersTa
   }
 }
 
-function askedOnly(questions: readonly string[]): AddOrderAnswer {
-  const asked = questions.map((question): Question => ({ question, stands: null, would: null }));
+function askedOnly(asked: readonly Question[]): AddOrderAnswer {
   return { written: [], asked, logId: null };
 }
 
@@ -144,11 +155,15 @@ function sameName(
   { sheet }: OrdersTable,
   names: ReturnType<typeof namesIn>,
   order: string,
-): string[] {
+): Asked[] {
   const alike = (name: unknown) => cellText(String(name)).toLowerCase();
   const there = names.find(({ name }) => order !== "" && alike(name) === alike(order));
   if (there === undefined) return [];
+<<<<<<< HEAD
   return [text.sameName({ order: shortened(order), row: String(there.row), tab: sheet.getName() })];
+=======
+  return [{ code: "nameAlready", order, row: String(there.row), tab: sheet.getName() }];
+>>>>>>> 7dd53fd (Writing answers with codes and facts; the page and the due list say them)
 }
 
 /** @throws Error that names the header to add when the table has no column for something entered */

@@ -1,29 +1,35 @@
+import type { MeanwhileFault } from "../wording/writing-codes";
+import { WritingError } from "./writing-error";
+
 /** Cells whose content is not what it was when the write was thought out. */
-export class ChangedMeanwhile extends Error {}
+export class ChangedMeanwhile extends WritingError {
+  readonly asked: MeanwhileFault;
+
+  constructor(asked: MeanwhileFault) {
+    super(asked);
+    this.asked = asked;
+  }
+}
 
 /** Cells that were written and could not be put back, since rows have moved or a call failed. */
-export class NotPutBack extends Error {}
+export class NotPutBack extends WritingError {}
 
 export function moved(): ChangedMeanwhile {
-  return new ChangedMeanwhile("Rows or columns of the table were moved just now: look again");
+  return new ChangedMeanwhile({ code: "moved" });
 }
 
 export function changed(cell: string): ChangedMeanwhile {
-  return new ChangedMeanwhile(`${cell} was changed by somebody else just now: look again`);
+  return new ChangedMeanwhile({ code: "changed", cell });
 }
 
 export function swallowed(cell: string): ChangedMeanwhile {
-  return new ChangedMeanwhile(
-    `${cell} did not take what was written: it may be part of a merged cell, or hidden by a filter`,
-  );
+  return new ChangedMeanwhile({ code: "swallowed", cell });
 }
 
 export function filled(cell: string, filler: string): ChangedMeanwhile {
-  return new ChangedMeanwhile(
-    `${cell} is filled by the formula in ${filler}: it is not written over`,
-  );
+  return new ChangedMeanwhile({ code: "filled", cell, filler });
 }
 
 export function ownFormula(cell: string): ChangedMeanwhile {
-  return new ChangedMeanwhile(`${cell} holds a formula: it is not written over`);
+  return new ChangedMeanwhile({ code: "holdsFormula", cell });
 }

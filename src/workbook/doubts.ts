@@ -1,20 +1,28 @@
-import { type CivilDay, sentenceDay, shortened } from "../core";
+import { type CivilDay, sentenceDay } from "../core";
+import type { Asked, KeptFact, TooLong } from "../wording/writing-codes";
+import { KEPT_HEADER } from "./mark";
 import type { OwnWrites, RecordWish } from "./record-task";
 import { plainText, type RecordsNow } from "./records-tab";
 import { LONGEST_TEXT } from "./safe-text";
-import type { Question } from "./sidebar-calls";
+import type { PlainValue, Question } from "./sidebar-calls";
 import type { CellWrite } from "./table-write";
 import type { TaskTarget } from "./task-target";
 import type { LoggedCell } from "./write-log";
+import { WritingError } from "./writing-error";
 
-function plainQuestion(question: string): Question {
-  return { question, stands: null, would: null };
+/** A question about a cell with both values; about none where they are left out. */
+export function question(
+  ask: Asked,
+  stands: PlainValue = null,
+  would: PlainValue = null,
+): Question {
+  return { id: JSON.stringify(ask), ask, stands, would };
 }
 
 /**
  * What can hardly be meant; the person is asked.
  *
- * @throws Error when the count is none
+ * @throws WritingError when the count is none
  */
 export function doubtsAbout(
   now: RecordsNow,
@@ -24,36 +32,39 @@ export function doubtsAbout(
     day,
   }: { readonly target: TaskTarget; readonly request: RecordWish; readonly day: CivilDay },
 ): Question[] {
-  const asked: string[] = [];
+  const asked: Asked[] = [];
   if (secondLine !== null) asked.push(secondLine);
+  const step = stepName;
   if (day > now.asOf) {
-    asked.push(`${sentenceDay(day)} lies after today, ${sentenceDay(now.asOf)}. Is it right?`);
+    asked.push({ code: "afterToday", day: sentenceDay(day), today: sentenceDay(now.asOf) });
   }
   if (earlierDay !== null && day < earlierDay.day) {
-    asked.push(
-      `${stepName} on ${sentenceDay(day)} would be before ${earlierDay.name} on ${sentenceDay(earlierDay.day)}. Is it right?`,
-    );
+    const [earlier, before] = [earlierDay.name, sentenceDay(earlierDay.day)];
+    asked.push({
+      code: "beforeStep",
+      step,
+      day: sentenceDay(day),
+      earlier,
+      earlierDay: before,
+    });
   }
   if (count !== null && (!Number.isInteger(count) || count < 0)) {
-    throw new Error(`The count must be a whole number of plants, 0 or more; found ${count}`);
+    throw new WritingError({ code: "notACount", found: String(count) });
   }
   if (count !== null && before !== null && count > before.count) {
-    asked.push(
-      `${count} are more than the ${before.count} at ${before.name} of ${shortened(batch)}. Is it right?`,
-    );
+    const { count: most, name } = before;
+    asked.push({ code: "moreThanBefore", count, before: most, step: name, batch });
   }
-  asked.push(...tooLong({ "The note": note, "Who did it": who }));
-  return asked.map(plainQuestion);
+  asked.push(...tooLong({ note, who }));
+  return asked.map((ask) => question(ask));
 }
 
 /** Texts, by what they are, that a cell does not hold whole. */
-export function tooLong(texts: Readonly<Record<string, string>>): string[] {
-  return Object.entries(texts)
-    .filter(([, { length }]) => length > LONGEST_TEXT)
-    .map(
-      ([what, { length }]) =>
-        `${what} has ${length} characters, and a cell holds ${LONGEST_TEXT}: write it without its end?`,
-    );
+export function tooLong(texts: { readonly [What in TooLong["what"]]?: string }): TooLong[] {
+  return (Object.keys(texts) as TooLong["what"][]).flatMap((what): TooLong[] => {
+    const { length } = texts[what] ?? "";
+    return length > LONGEST_TEXT ? [{ code: "tooLong", what, length, most: LONGEST_TEXT }] : [];
+  });
 }
 
 /** Cells that hold something already. */
@@ -65,20 +76,20 @@ export function occupied(
     .filter(({ before }) => before !== "")
     .map(({ cell, header, before, after }) => {
       const [stands, would] = [plainText(door, before), plainText(door, after)];
-      // What the log can't hold whole could not be put back whole.
-      const cut =
-        stands.length > LONGEST_TEXT
-          ? `; it is too long to be put back whole, should you take that back`
-          : "";
-      return {
-        question: `${shortened(header)} (${cell}) holds ${short(stands)} already. Write ${short(would)} over it${cut}?`,
-        stands,
-        would,
+      const ask: Asked = {
+        // What the log can't hold whole can't be put back whole.
+        code: stands.length > LONGEST_TEXT ? "holdsTooMuch" : "holdsAlready",
+        header,
+        cell,
+        stands: short(stands),
+        would: short(would),
       };
+      return question(ask, stands, would);
     });
 }
 
-function short(text: string): string {
+/** A text as a question repeats it. */
+export function short(text: string): string {
   return text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text;
 }
 
@@ -92,28 +103,34 @@ export function withoutColumn(
     request,
     own,
   }: { readonly target: TaskTarget; readonly request: RecordWish; readonly own: OwnWrites },
-): { readonly kept: readonly LoggedCell[]; readonly questions: readonly Question[] } {
+): {
+  readonly kept: readonly LoggedCell[];
+  /** What the log alone holds then, and what it holds by now. */
+  readonly inLog: readonly KeptFact[];
+  readonly questions: readonly Question[];
+} {
   const kept: LoggedCell[] = [];
-  const keep = (header: string, after: LoggedCell["after"]) => {
+  const inLog: KeptFact[] = [];
+  const questions: Question[] = [];
+  const { batch, task } = request;
+  const keep = (what: KeptFact, after: LoggedCell["after"]) => {
+    const header = KEPT_HEADER[what];
     const cell: LoggedCell = {
       tab: now.tab,
       cell: "",
       header,
       before: "",
       after,
-      batch: request.batch,
-      task: request.task,
+      batch,
+      task,
     };
-    if (!own.keeps(cell)) kept.push(cell);
+    inLog.push(what);
+    if (own.keeps(cell)) return;
+    kept.push(cell);
+    const value = short(plainText(now.door, after));
+    questions.push(question({ code: "columnLacks", what, task, value }));
   };
-  if (count === null && request.count !== null) keep("(count)", request.count);
-  if (note === null && request.note !== "") keep("(note)", request.note);
-  return {
-    kept,
-    questions: kept.map(({ header, after }) =>
-      plainQuestion(
-        `Your table has no column for the ${header.slice(1, -1)} of ${request.task}: ${short(plainText(now.door, after))} would stand in the write log only. Go on?`,
-      ),
-    ),
-  };
+  if (count === null && request.count !== null) keep("count", request.count);
+  if (note === null && request.note !== "") keep("note", request.note);
+  return { kept, inLog, questions };
 }

@@ -45,7 +45,7 @@ export function dueLayout(): OwnLayout {
     title: text.title(),
     header: dueHeader(),
     filled: [text.task(), text.batch()],
-    mendedBy: text.mendedBy(),
+    mendedBy: "refresh",
   };
 }
 
@@ -135,7 +135,7 @@ function dueTab(
     ],
     frozenRows: 2,
     frozenColumns: DUE_FROZEN,
-    mendedBy: text.mendedBy(),
+    mendedBy: "refresh",
     filled: dueLayout().filled,
     widths: DUE_WIDTHS,
     formats: {

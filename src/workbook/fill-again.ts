@@ -1,5 +1,6 @@
+import { ifThisStays } from "../sentences/made/own-tabs";
 import { sameFormula } from "./formula-text";
-import { MARK } from "./mark";
+import { BEING_MADE, MARK, STILL } from "./mark";
 import { isBlocked, type MovedNote, moveNotesAway } from "./notes-in-the-way";
 import { safeText } from "./safe-text";
 import { isStraight, type OwnLayout, straightValues } from "./straighten";
@@ -21,15 +22,10 @@ import { topCells } from "./top-cells";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
-/** Stands in a tab's first cell while it is filled again, and until the next run if that is cut off. */
-const BEING_MADE = ", being made. If this stays, ";
-
 /** Whether a first cell says that its tab was left half made. */
 export function isHalfMade(first: unknown): boolean {
   return String(first).startsWith(MARK) && String(first).includes(BEING_MADE);
 }
-
-const SET_UP = "make the tabs again in Set up";
 
 /**
  * Fills a tab of ours again in the same sheet. Its first cell says so meanwhile; the new rows are
@@ -144,8 +140,6 @@ function fillStill(sheet: Sheet, content: TabContent): void {
   guarded({ first: sheet.getRange(first.row, first.column), content, work, isStill: true });
 }
 
-/** What a title says of a tab whose table is values, not what a formula answers. */
-export const STILL = " with initials";
 const IS_STILL = new RegExp(`^[^,.;]*${STILL},`);
 
 /** How many columns of values stand below a title; 0 where it is none of such a tab. */
@@ -273,13 +267,13 @@ function putTitleBack(first: GoogleAppsScript.Spreadsheet.Range, before: string)
   }
 }
 
-function halfMade({ madeBy, mendedBy = SET_UP }: TabContent, isStill: boolean): string {
+function halfMade({ madeBy, mendedBy = "setUp" }: TabContent, isStill: boolean): string {
   const [what = ""] = /^[^,.;]*/.exec(madeBy) ?? [];
   const still = isStill && !what.endsWith(STILL) ? STILL : "";
-  return safeText(`${MARK} ${what}${still}${BEING_MADE}${mendedBy}.`);
+  return safeText(`${MARK} ${what}${still}${BEING_MADE} ${ifThisStays({ mendedBy })}`);
 }
 
-function layoutOf({ rows, madeBy, filled = null, mendedBy = SET_UP }: TabContent): OwnLayout {
+function layoutOf({ rows, madeBy, filled = null, mendedBy = "setUp" }: TabContent): OwnLayout {
   const header = (rows[0] ?? []).map((cell) => (cell && "text" in cell ? cell.text : ""));
   return { title: madeBy, header, filled, mendedBy };
 }

@@ -1,10 +1,11 @@
-import { linesOf, quoted, shortened } from "../core";
+import { linesOf } from "../core";
 import { cellName, rowAndColumn } from "./cell-name";
 import type { RecordsNow } from "./records-tab";
 import { stepKeyOf } from "./step-of-task";
 import { columnReadAs } from "./table-columns";
 import { type CellWrite, type Landmark, sameValue, type TableMarks } from "./table-write";
 import type { LogEntry } from "./write-log";
+import { WritingError } from "./writing-error";
 
 /** The cells of a write, where they stand by now. */
 export interface FoundAgain extends TableMarks {
@@ -31,27 +32,25 @@ interface Candidate {
  * Of several lines that a log has for one job, the one that holds what was written is taken.
  *
  * @param entries the cells of one write, all of one tab
- * @throws Error in a sentence when the batch or a column is not there any more, or two could be meant
+ * @throws WritingError when the batch or a column is not there any more, or two could be meant
  */
 export function findAgain(now: RecordsNow, entries: readonly LogEntry[]): FoundAgain {
   const first = entries[0];
   if (first === undefined) return NOTHING_FOUND;
   const candidates = candidatesFor(now, first);
   if (candidates.length === 0) {
-    throw new Error(
-      `There is no batch ${quoted(first.batch)} with ${first.task} in the records any more: ${wasWritten(entries)}`,
-    );
+    const { task, batch } = first;
+    throw new WritingError({ code: "taskGone", task, batch, cells: cellsOf(entries) });
   }
   const placed = candidates.flatMap((candidate) => {
     const cells = cellsIn(now, candidate, entries);
     return cells === null ? [] : [{ ...candidate, cells }];
   });
   if (placed.length === 0) {
-    throw new Error(
-      `The table has no column ${entries.map(({ header }) => quoted(header)).join(" and ")} any more, or more than one: ${wasWritten(entries)}`,
-    );
+    const headers = entries.map(({ header }) => header);
+    throw new WritingError({ code: "columnsGone", headers, cells: cellsOf(entries) });
   }
-  const chosen = chosenRow(placed, first, `${first.task} of ${shortened(first.batch)}`);
+  const chosen = chosenRow(placed, first);
   const header = now.records.tables[chosen.table];
   return {
     cells: chosen.cells,
@@ -77,11 +76,11 @@ export const NOTHING_FOUND: FoundAgain = {
  * Of several rows the one that holds what was written, else the one in which it was.
  *
  * @param placed at least one, each with its cells in the order of the log's lines
- * @throws Error in a sentence when two could be meant
+ * @throws WritingError when two could be meant
  */
 export function chosenRow<
   Row extends { readonly row: number; readonly cells: FoundAgain["cells"] },
->(placed: readonly Row[], first: LogEntry, what: string): Row {
+>(placed: readonly Row[], first: LogEntry): Row {
   const whole = placed.filter(({ cells }) =>
     cells.every(({ entry, holds }) => sameValue(holds, entry.after)),
   );
@@ -89,13 +88,14 @@ export function chosenRow<
   const inPlace = likely.filter(({ cells }) => cells[0]?.cell === first.cell);
   const chosen = likely.length === 1 ? likely[0] : inPlace[0];
   if (chosen !== undefined) return chosen;
-  throw new Error(
-    `Rows ${likely.map(({ row }) => row).join(" and ")} could both be ${what}: nothing is changed`,
-  );
+  const rows = likely.map(({ row }) => String(row));
+  const { task, batch: about } = first;
+  throw new WritingError({ code: "rowsAlike", rows, task, about });
 }
 
-export function wasWritten(entries: readonly LogEntry[]): string {
-  return `nothing is changed (it was ${entries.map(({ cell }) => cell).join(", ")})`;
+/** Where the cells of a write were. */
+export function cellsOf(entries: readonly LogEntry[]): readonly string[] {
+  return entries.map(({ cell }) => cell);
 }
 
 function candidatesFor({ records, timetable }: RecordsNow, entry: LogEntry): Candidate[] {

@@ -29,7 +29,7 @@ export function lastWrites(): LastWritesAnswer {
         task: first.task,
         about: first.batch,
         cells: cells.map(({ tab, cell, header, after }) => ({
-          where: cell === "" ? "the write log only" : `${tab}!${cell}`,
+          where: cell === "" ? null : `${tab}!${cell}`,
           header,
           value: plainText(door, after),
         })),

@@ -1,13 +1,14 @@
+import { troubleSentence, WritingError } from "./writing-error";
+
 const LONGEST_WAIT_MS = 10_000;
 
 /** Another run writes. */
-export class Busy extends Error {}
+export class Busy extends WritingError {}
 
 /** The spreadsheet failed when all was done. */
-export class DoneAnyway extends Error {
+export class DoneAnyway extends WritingError {
   constructor(cause: unknown) {
-    const why = cause instanceof Error ? cause.message : String(cause);
-    super(`All of it is written, but the spreadsheet failed right afterwards: look again (${why})`);
+    super({ code: "doneAnyway", because: troubleSentence(cause) });
   }
 }
 
@@ -23,10 +24,10 @@ export function withLock<Result>(work: () => Result): Result {
   // Typed as if it always were there; a script that runs outside a workbook is given none.
   const lock: GoogleAppsScript.Lock.Lock | null = LockService.getDocumentLock();
   if (lock === null) {
-    throw new Error("Nothing can be written from here: open the workbook and use its menu");
+    throw new WritingError({ code: "noWorkbook" });
   }
   if (!lock.tryLock(LONGEST_WAIT_MS)) {
-    throw new Busy("Somebody else is writing just now: try again in a moment");
+    throw new Busy({ code: "busy" });
   }
   let result: Result;
   try {

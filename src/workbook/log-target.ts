@@ -1,7 +1,9 @@
 import { type CivilDay, linesOf, sentenceDay } from "../core";
+import type { LineAlready } from "../wording/writing-codes";
 import type { RecordsNow } from "./records-tab";
 import { columnReadAs, type TableCell } from "./table-columns";
 import type { TaskCells } from "./task-target";
+import { WritingError } from "./writing-error";
 
 /**
  * Where a task is recorded in records of one line a job: in the line that it has on that day
@@ -9,7 +11,7 @@ import type { TaskCells } from "./task-target";
  *
  * All cells are null when the tab holds no log.
  *
- * @throws Error when a line below the log would not be read as one
+ * @throws WritingError when a line below the log would not be read as one
  */
 export function logTarget(
   now: RecordsNow,
@@ -57,7 +59,7 @@ export function logTarget(
     secondLine:
       last === undefined
         ? null
-        : `${step.name} of ${batch} stands in row ${last.row} already: ${lineWords(last)}. Write another line?`,
+        : lineAlready({ step: step.name, batch, row: String(last.row) }, last),
   };
 }
 
@@ -72,15 +74,15 @@ const NOWHERE: TaskCells = {
   secondLine: null,
 };
 
-function lineWords({
-  day,
-  count,
-}: {
-  readonly day: CivilDay | null;
-  readonly count: number | null;
-}) {
-  const when = day === null ? "without a day" : sentenceDay(day);
-  return count === null ? when : `${when}, ${count} plants`;
+function lineAlready(
+  line: { readonly step: string; readonly batch: string; readonly row: string },
+  { day, count }: { readonly day: CivilDay | null; readonly count: number | null },
+): LineAlready {
+  if (day === null) return { code: "lineUndated", ...line };
+  const dated = { ...line, day: sentenceDay(day) };
+  return count === null
+    ? { code: "lineAlready", ...dated }
+    : { code: "lineCounted", ...dated, count };
 }
 
 /** Last row, from 1, in which a column of the table holds something. */
@@ -103,7 +105,5 @@ function mustBeRead(now: RecordsNow, cells: TaskCells["alsoWrite"], key: string)
   const values = [...now.values];
   values[at.row - 1] = row;
   if (linesOf(now.readAs(values), text, key).some((line) => line.row === at.row)) return;
-  throw new Error(
-    `A line in row ${at.row} would not be read as one of your log: write it there yourself, or move the log to a tab of its own`,
-  );
+  throw new WritingError({ code: "lineNotRead", row: String(at.row) });
 }

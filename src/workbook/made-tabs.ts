@@ -1,4 +1,5 @@
-import { STILL } from "./fill-again";
+import * as text from "../sentences/made/own-tabs";
+import { STILL } from "./mark";
 import { minuteNow } from "./minute-now";
 import type { TabCell, TabContent } from "./tab-content";
 
@@ -23,7 +24,15 @@ export function live({
   const rows: TabCell[][] = [[], [{ formula }]];
   // Some rows more than it takes today: an answer that finds no room is an error.
   const tall = Math.ceil(answered * 1.5) + 20;
-  return { name, tall, madeBy: `live, ${formula.slice(1)}`, rows, frozenRows: 3, widths, formats };
+  return {
+    name,
+    tall,
+    madeBy: text.live({ formula: formula.slice(1) }),
+    rows,
+    frozenRows: 3,
+    widths,
+    formats,
+  };
 }
 
 export interface ValuesOf {
@@ -43,7 +52,7 @@ export function valuesTab({ workbook, name, what, rows, widths, formats }: Value
     name,
     widths,
     formats,
-    madeBy: `${what}${STILL}, made ${minuteNow(workbook)}. Refresh the due list in the menu makes it anew.`,
+    madeBy: `${what}${STILL}, ${text.made({ at: minuteNow(workbook) })}`,
     rows: [[], ...rows.map((row) => row.map(valueCell))],
     frozenRows: 3,
   };
@@ -55,14 +64,14 @@ export function standsStill({ rows }: TabContent): boolean {
 }
 
 /** What a tab holds that has no answer: why. */
-export function sentenceTab(name: string, text: string): TabContent {
+export function sentenceTab(name: string, sentence: string): TabContent {
   return {
     name,
     madeBy: name.toLowerCase(),
     frozenRows: 1,
     widths: [420],
     formats: {},
-    rows: [[], [{ text }]],
+    rows: [[], [{ text: sentence }]],
   };
 }
 

@@ -1,2 +1,32 @@
+/*
+ * What the add-in writes into workbooks to know its own things by, and reads again years later: a format,
+ * in no language, and no sentences. Whatever changes here has to go on being read.
+ */
+
 /** Every tab of ours begins with these words, so that a tab of the person's own is never taken for it. */
 export const MARK = "Nursery batches:";
+
+/** Stands in a tab's first cell, after the first words of its title, while it is filled again. */
+export const BEING_MADE = ", being made.";
+
+/** Ends the first words of a title whose table is values, not what a formula answers. */
+export const STILL = " with initials";
+
+/** What the log's column *Column* holds where the table has no column for it. */
+export const KEPT_HEADER = { count: "(count)", note: "(note)" } as const;
+
+/**
+ * What a row of the due tab says of itself begins with one of these, and a phone shows it beside the box.
+ * What comes after it is for people.
+ */
+export const SIGNS = {
+  written: "✓",
+  asks: "?",
+  refused: "!",
+  waits: "…",
+  takenBack: "↶",
+  still: "!!",
+} as const;
+
+/** What the same began with in older workbooks, where it differs. */
+export const OLDER_STILL = "! still";

@@ -1,3 +1,4 @@
+import * as text from "../sentences/made/menu";
 import { freeBlockedTabs } from "./blocked-tabs";
 import { keepDayGoing } from "./day-kept-going";
 import { refreshDueTab } from "./due-tab";
@@ -10,6 +11,7 @@ import { movedWords } from "./notes-in-the-way";
 import { recordsNow } from "./records-tab";
 import { recordTicked, recordTickedUnderLock } from "./ticked-tasks";
 import { straightenTimetable } from "./timetable-tab";
+import { troubleSentence } from "./writing-error";
 
 /**
  * The add-in's menu, made when the spreadsheet opens or the add-on is installed. Nothing else may
@@ -19,11 +21,11 @@ import { straightenTimetable } from "./timetable-tab";
  */
 export function addMenu(): void {
   const ui = SpreadsheetApp.getUi();
-  const menu = isPublishedAddOn() ? ui.createAddonMenu() : ui.createMenu("Nursery");
+  const menu = isPublishedAddOn() ? ui.createAddonMenu() : ui.createMenu(text.menu());
   menu
-    .addItem("Open the sidebar", "showSidebar")
-    .addItem("Refresh the due list", "refreshDueList")
-    .addItem("Write ticked tasks", "writeTicked")
+    .addItem(text.open(), "showSidebar")
+    .addItem(text.refresh(), "refreshDueList")
+    .addItem(text.writeTicked(), "writeTicked")
     .addToUi();
 }
 
@@ -46,32 +48,45 @@ export function openSidebar(): void {
     // Whoever may not write, or comes while another does, is shown the page all the same.
   }
   SpreadsheetApp.getUi().showSidebar(
-    HtmlService.createHtmlOutputFromFile("Sidebar").setTitle("Nursery batches"),
+    HtmlService.createHtmlOutputFromFile("Sidebar").setTitle(text.title()),
   );
 }
 
 /** Writes what is ticked, then makes the due list anew; the other tabs are live. */
 export function refreshDueList(): void {
-  const moved = withLock(() => {
-    const workbook = SpreadsheetApp.getActiveSpreadsheet();
-    sweepLeftovers(workbook);
-    keepDayGoing(workbook);
-    const written = dueTabOf(workbook) === null ? undefined : recordTickedUnderLock().inRecords;
-    straightenTimetable(workbook);
-    return keepingView(workbook, () => {
-      const now = recordsNow();
-      const list = refreshDueTab(now, written);
-      refreshStillTabs(now);
-      return [...list.moved, ...freeBlockedTabs(now)];
+  fromMenu(() => {
+    const moved = withLock(() => {
+      const workbook = SpreadsheetApp.getActiveSpreadsheet();
+      sweepLeftovers(workbook);
+      keepDayGoing(workbook);
+      const written = dueTabOf(workbook) === null ? undefined : recordTickedUnderLock().inRecords;
+      straightenTimetable(workbook);
+      return keepingView(workbook, () => {
+        const now = recordsNow();
+        const list = refreshDueTab(now, written);
+        refreshStillTabs(now);
+        return [...list.moved, ...freeBlockedTabs(now)];
+      });
     });
+    return `${text.dueListRefreshed()}${movedWords(moved)}`;
   });
-  SpreadsheetApp.getActiveSpreadsheet().toast(`The due list is made anew${movedWords(moved)}`);
 }
 
 export function writeTicked(): void {
-  const { recorded, takenBack, refused } = recordTicked();
-  const written = recorded === 1 ? "1 task written" : `${recorded} tasks written`;
-  const back = takenBack === 0 ? "" : `; ${takenBack} taken back`;
-  const not = refused === 0 ? "" : `; ${refused} not written: the due list says why`;
-  SpreadsheetApp.getActiveSpreadsheet().toast(`${written}${back}${not}`);
+  fromMenu(() => text.written(recordTicked()));
+}
+
+/**
+ * Does what a menu item stands for, and says what it says.
+ *
+ * @throws Error with a sentence: the spreadsheet shows it in a box of its own
+ */
+function fromMenu(work: () => string): void {
+  let done: string;
+  try {
+    done = work();
+  } catch (error) {
+    throw new Error(troubleSentence(error));
+  }
+  SpreadsheetApp.getActiveSpreadsheet().toast(done);
 }

@@ -1,4 +1,5 @@
 import { quoted } from "../core";
+import { notMadeAnew } from "../sentences/made/due-rows";
 import { DUE_COLUMN, DUE_FIRST_ROW, DUE_TOP } from "./due-columns";
 import { isTicked } from "./due-entries";
 import { readOwnDueList } from "./due-list";
@@ -13,7 +14,7 @@ import { notWritten, notYet, type RowState, saysWritten } from "./row-state";
 import { safeText } from "./safe-text";
 import { sayInRows } from "./say-in-rows";
 import { recordTicksOf } from "./ticked-tasks";
-import { sentenceOf } from "./untick";
+import { troubleSentence } from "./writing-error";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
@@ -23,8 +24,6 @@ interface Edited {
   readonly rowEnd?: number;
   readonly columnStart?: number;
 }
-
-const WAITS = "another edit is being written. The next tick writes this one too";
 
 /**
  * The edit trigger, for an edit in a tab that begins as our due list does: it records what is
@@ -45,13 +44,13 @@ export function dueListEdited(event: GoogleAppsScript.Events.SheetsOnEdit, sheet
       withLock(() => dueListWork(sheet));
     } catch (error) {
       if (!(error instanceof Busy)) throw error;
-      sayOfEdited(sheet, edited, (row) => notYet(WAITS, row));
+      sayOfEdited(sheet, edited, notYet);
       withLock(() => dueListWork(sheet));
     }
   } catch (error) {
     // What could not be said is found in the records by the next run.
     if (error instanceof Busy || error instanceof DoneAnyway) return;
-    sayOfEdited(sheet, edited, (row) => notWritten(sentenceOf(error), row));
+    sayOfEdited(sheet, edited, (row) => notWritten(troubleSentence(error), row));
   }
 }
 
@@ -86,6 +85,6 @@ function sayOfEdited(
   sayInRows(sheet, range, { states: new Map(rows.map((row) => [row, state(row)])) });
   if (rowStart < DUE_FIRST_ROW && isTicked(values[0]?.[DUE_TOP.anew - 1])) {
     const why = state({ memory: { writes: [], asked: "" } }).text;
-    sheet.getRange(1, 1).setValue(safeText(`${MARK} due list, not made anew. ${why}`));
+    sheet.getRange(1, 1).setValue(safeText(`${MARK} ${notMadeAnew({ why })}`));
   }
 }

@@ -1,11 +1,12 @@
-import { cellText, quoted, shortened } from "../core";
+import { cellText } from "../core";
 import type { Door } from "../door/index";
 import { cellName, rowAndColumn } from "./cell-name";
-import { chosenRow, type FoundAgain, NOTHING_FOUND, wasWritten } from "./find-again";
+import { cellsOf, chosenRow, type FoundAgain, NOTHING_FOUND } from "./find-again";
 import { columnsSpanned } from "./orders-end";
 import type { OrdersTable } from "./orders-tab";
 import type { Landmark } from "./table-write";
 import type { LogEntry } from "./write-log";
+import { WritingError } from "./writing-error";
 
 /** Stands as the task in the log's lines of an order; in brackets, since no step is called so. */
 export const NEW_ORDER = "(new order)";
@@ -14,7 +15,7 @@ export const NEW_ORDER = "(new order)";
  * Finds the row of an order that we wrote again: by its name, and the columns by their headers.
  *
  * @param entries the cells of one write, the name first
- * @throws Error in a sentence when it is not there any more, or two could be meant
+ * @throws WritingError when it is not there any more, or two could be meant
  */
 export function orderRowAgain(
   table: OrdersTable,
@@ -27,9 +28,8 @@ export function orderRowAgain(
   const columns = entries.map((entry) => columnIn(table, door, entry));
   const missing = entries.filter((_, at) => columns[at] === null);
   if (missing.length > 0) {
-    throw new Error(
-      `The table has no column ${missing.map(({ header }) => quoted(header)).join(" and ")} any more, or more than one: ${wasWritten(entries)}`,
-    );
+    const headers = missing.map(({ header }) => header);
+    throw new WritingError({ code: "columnsGone", headers, cells: cellsOf(entries) });
   }
   const placed = values.flatMap((cells, at) => {
     const name = cellText(door.cell(cells[columns[0] as number]));
@@ -37,9 +37,9 @@ export function orderRowAgain(
     return [{ row: at + 1, cells: cellsIn(at + 1) }];
   });
   if (placed.length === 0) {
-    throw new Error(`There is no order ${quoted(first.batch)} any more: ${wasWritten(entries)}`);
+    throw new WritingError({ code: "orderGone", order: first.batch, cells: cellsOf(entries) });
   }
-  const { row, cells } = chosenRow(placed, first, `the order ${shortened(first.batch)}`);
+  const { row, cells } = chosenRow(placed, first);
   return {
     // The name last: without it a row that is blanked in part could not be found.
     cells: [...cells].reverse(),

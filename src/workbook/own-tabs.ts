@@ -1,7 +1,7 @@
-import { quoted } from "../core";
 import { gridTab, hasCells } from "./grid-tabs";
 import { MARK } from "./mark";
 import { isOursWithoutTitle } from "./own-heads";
+import { WritingError } from "./writing-error";
 
 /** The tabs that the add-in makes. It writes to these, and to cells that a person has confirmed. */
 export const OWN_TABS = {
@@ -113,10 +113,8 @@ export function mustBeFree(
 export function mustBeOurs(sheet: GoogleAppsScript.Spreadsheet.Sheet): void {
   const name = sheet.getName();
   if (!hasCells(sheet)) {
-    throw new Error(`${quoted(name)} is a chart or a linked sheet: rename it, then try again`);
+    throw new WritingError({ code: "noCells", tab: name });
   }
   if (isOurs(sheet)) return;
-  throw new Error(
-    `There is a tab ${quoted(name)} that is not the add-in's: rename it, then try again`,
-  );
+  throw new WritingError({ code: "notOurs", tab: name });
 }

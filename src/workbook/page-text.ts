@@ -1,3 +1,5 @@
+import { WritingError } from "./writing-error";
+
 /**
  * A text that the page sent; '' where it sent nothing.
  *
@@ -7,7 +9,7 @@ export function pageText(name: string, value: unknown): string {
   if (value === undefined || value === null) return "";
   if (typeof value === "string") return value.trim();
   if (typeof value === "number") return String(value);
-  throw new Error(`${name} can't be read: enter it again`);
+  throw new WritingError({ code: "unreadable", name });
 }
 
 /** A number that the page sent; '' where it sent anything else. */

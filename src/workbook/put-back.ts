@@ -7,6 +7,7 @@ import { safeText } from "./safe-text";
 import type { Snapshot } from "./spilled-cells";
 import { isAlike, sameValue, type WriteGroup } from "./table-write";
 import type { CellContent } from "./write-log";
+import { troubleSentence } from "./writing-error";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
@@ -47,8 +48,7 @@ export function putBack(
     };
   },
 ): void {
-  const why = because instanceof Error ? because.message : String(because);
-  const cells = groups.flatMap(({ writes }) => writes.map(({ cell }) => cell)).join(", ");
+  const cells = groups.flatMap(({ writes }) => writes.map(({ cell }) => cell));
   try {
     const range = sheet.getDataRange();
     const now = range.getValues();
@@ -72,7 +72,7 @@ export function putBack(
     if (hits.some(({ was }) => was === undefined)) throw new Error("not known");
     noteRight?.();
   } catch {
-    throw new NotPutBack(`${why}. Only part may be written (${cells}): the write log will say`);
+    throw new NotPutBack({ code: "notPutBack", because: troubleSentence(because), cells });
   }
 }
 

@@ -1,9 +1,10 @@
 import type { CivilDay } from "../core";
+import type { KeptFact } from "../wording/writing-codes";
 import { cellName } from "./cell-name";
 import { ChangedMeanwhile } from "./changed-meanwhile";
 import { countLike, dayLike } from "./column-form";
 import { countsIn, daysIn } from "./column-samples";
-import { doubtsAbout, occupied, withoutColumn } from "./doubts";
+import { doubtsAbout, occupied, question, short, withoutColumn } from "./doubts";
 import { headerCells } from "./find-again";
 import { withLock } from "./lock";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
@@ -15,6 +16,7 @@ import { type CellWrite, type Landmark, sameValue, type TableMarks } from "./tab
 import { type TaskTarget, taskTarget } from "./task-target";
 import { writeGroups } from "./write-groups";
 import { type LoggedCell, openLog } from "./write-log";
+import { WritingError } from "./writing-error";
 
 /** A request that may leave the day open: then the day that stands there, else the as-of day. */
 export type RecordWish = Omit<RecordRequest, "day" | "sure"> & { readonly day: string | null };
@@ -27,6 +29,8 @@ export interface RecordPlan {
   readonly writes: readonly PlannedCell[];
   /** What the table has no column for. */
   readonly kept: readonly LoggedCell[];
+  /** What the log alone holds once it is written. */
+  readonly inLog: readonly KeptFact[];
   /** Every cell that the task has to do with, those too that hold what they were to hold. */
   readonly planned: readonly PlannedCell[];
   readonly asked: readonly Question[];
@@ -51,7 +55,7 @@ const NOTHING_OWN: OwnWrites = { wroteCell: () => false, keeps: () => false };
  * Records that a task was done, in the person's own table: the day, the plants counted, the note.
  * Nothing is written while something about it has to be asked.
  *
- * @throws Error with the values when all of it stands there already
+ * @throws WritingError with the values when all of it stands there already
  */
 export function recordTask(request: RecordRequest): RecordAnswer {
   return withLock(() => {
@@ -60,15 +64,14 @@ export function recordTask(request: RecordRequest): RecordAnswer {
     const now = settleLog(read, log);
     const { writes, kept, planned, asked, marks } = planRecord(now, request);
     if (writes.length === 0 && kept.length === 0) {
+      const { task, batch } = request;
       const cells = planned.map(({ header, tab, cell, after }) => {
-        return `${header} (${tab}!${cell}) ${plainText(now.door, after)}`;
+        return `${header} (${tab}!${cell}) ${short(plainText(now.door, after))}`;
       });
-      throw new Error(
-        `Nothing to write: ${request.task} of ${request.batch} is there already, ${cells.join(", ")}`,
-      );
+      throw new WritingError({ code: "thereAlready", task, batch, cells });
     }
     const answered = new Set(request.sure);
-    if (asked.some(({ question }) => !answered.has(question))) {
+    if (asked.some(({ id }) => !answered.has(id))) {
       return { written: [], asked, logId: null };
     }
     const id = Utilities.getUuid();
@@ -77,8 +80,7 @@ export function recordTask(request: RecordRequest): RecordAnswer {
       writeGroups(into, [{ id, who: request.who, writes, kept, ...marks }]);
     } catch (error) {
       if (!(error instanceof ChangedMeanwhile)) throw error;
-      const question: Question = { question: error.message, stands: null, would: null };
-      return { written: [], asked: [question], logId: null };
+      return { written: [], asked: [question(error.asked)], logId: null };
     }
     return { written: writes.map((cell) => cellShown(now, cell)), asked: [], logId: id };
   });
@@ -87,7 +89,7 @@ export function recordTask(request: RecordRequest): RecordAnswer {
 /**
  * What is to be written that a task is recorded, and what has to be asked first.
  *
- * @throws Error in a sentence when it can't be recorded
+ * @throws WritingError when it can't be recorded
  */
 export function planRecord(
   now: RecordsNow,
@@ -99,15 +101,16 @@ export function planRecord(
   const day = dayAsked ?? target.recordedDay ?? now.asOf;
   const planned = plannedCells(now, { target, request: wish, day, own });
   if (target.day === null && target.count === null) {
-    throw new Error(`Your table has no column for ${wish.task}: add one`);
+    throw new WritingError({ code: "noColumn", task: wish.task });
   }
   const writes = planned.filter(({ before, after }) => !sameValue(before, after));
-  const { kept, questions } = withoutColumn(now, { target, request: wish, own });
+  const { kept, inLog, questions } = withoutColumn(now, { target, request: wish, own });
   const isNothing = writes.length === 0 && kept.length === 0;
   const { counted, count, recordedCount } = target;
   return {
     writes,
     kept,
+    inLog,
     planned,
     asked: isNothing
       ? []

@@ -61,7 +61,7 @@ const LAYOUT: OwnLayout = {
   header: SETTINGS_HEADER,
   // Every line may be the person's, and all are found by their labels.
   filled: [],
-  mendedBy: "make the tabs again in Set up",
+  mendedBy: "setUp",
 };
 
 /** @returns null when the workbook has not been set up */

@@ -1,11 +1,12 @@
-import { errorSentence } from "../wording/errors";
 import { sidebarAnswers } from "./sidebar-answers";
 import type { CallResult, SidebarCallName } from "./sidebar-calls";
 import { scriptVersion } from "./version";
+import { writingFault } from "./writing-error";
 
 /**
  * Answers a call of the sidebar. What goes back is plain text and numbers, since anything else would
- * arrive as nothing at all; what goes wrong is one sentence.
+ * arrive as nothing at all; what goes wrong is a code with its
+ * facts, or one sentence of another room.
  */
 export function sidebarCall(name: SidebarCallName, request: unknown): CallResult<unknown> {
   const version = scriptVersion();
@@ -14,10 +15,17 @@ export function sidebarCall(name: SidebarCallName, request: unknown): CallResult
     const plain = typeof request === "object" && request !== null ? request : {};
     return { ok: true, data: JSON.parse(JSON.stringify(answer(plain))), version };
   } catch (error) {
+<<<<<<< HEAD
     return {
       ok: false,
       error: errorSentence(error, "page"),
       version,
     };
+=======
+    const fault = writingFault(error, "page");
+    return fault.code === "said"
+      ? { ok: false, error: sidebarWords(fault.sentence), version }
+      : { ok: false, fault, version };
+>>>>>>> 7dd53fd (Writing answers with codes and facts; the page and the due list say them)
   }
 }

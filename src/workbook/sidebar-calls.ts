@@ -6,6 +6,7 @@
  */
 
 import type { DueStatus, LeftOut, ReadyRow } from "../core";
+import type { WritingFault } from "../wording/writing-codes";
 import type {
   AddOrderAnswer,
   AddOrderRequest,
@@ -102,6 +103,8 @@ export type CallResult<Answer> = (
   | { readonly ok: true; readonly data: Answer }
   /** One sentence for the person: what is wrong and what to do. */
   | { readonly ok: false; readonly error: string }
+  /** The same where the page says it. */
+  | { readonly ok: false; readonly fault: WritingFault }
 ) & {
   /** The script's version, which the page compares with its own. */
   readonly version: string;

@@ -1,5 +1,7 @@
+import type { MendedBy } from "../wording/writing-codes";
 import { MARK } from "./mark";
 import { safeText } from "./safe-text";
+import { WritingError } from "./writing-error";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Values = readonly (readonly unknown[])[];
@@ -15,7 +17,7 @@ export interface OwnLayout {
    */
   readonly filled: readonly string[] | null;
   /** What a person does once they have moved away what is in the way. */
-  readonly mendedBy: string;
+  readonly mendedBy: MendedBy;
 }
 
 /** Title and header stand within these rows, or a person has put a table of their own above. */
@@ -129,9 +131,7 @@ export function headFirst(sheet: Sheet, title: number, header: number): void {
 
 function mustBeBlank(sheet: Sheet, rows: Values, { mendedBy }: OwnLayout): void {
   if (rows.every((row) => row.every((cell) => cell === ""))) return;
-  throw new Error(
-    `${sheet.getName()} has lines of yours above its header: move them away, then ${mendedBy}`,
-  );
+  throw new WritingError({ code: "linesAbove", tab: sheet.getName(), mendedBy });
 }
 
 /** Every column of ours in its place, one that is gone as a new one. */

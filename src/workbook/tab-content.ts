@@ -1,3 +1,4 @@
+import type { MendedBy } from "../wording/writing-codes";
 import { MARK } from "./mark";
 import { safeText } from "./safe-text";
 import type { OwnLayout } from "./straighten";
@@ -41,8 +42,8 @@ export interface TabContent {
   readonly tall?: number;
   /** Headers of columns that every row fills; none is known if left out. */
   readonly filled?: OwnLayout["filled"];
-  /** What mends the tab if it is left half made, such as "choose Refresh in the menu". */
-  readonly mendedBy?: string;
+  /** What mends the tab if it is left half made; making the tabs again if left out. */
+  readonly mendedBy?: MendedBy;
 }
 
 /** How our tabs show a day. */

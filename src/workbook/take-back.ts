@@ -1,5 +1,6 @@
-import { shortened } from "../core";
+import type { Asked } from "../wording/writing-codes";
 import { NotPutBack } from "./changed-meanwhile";
+import { question, short } from "./doubts";
 import type { FoundAgain } from "./find-again";
 import { withLock } from "./lock";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
@@ -9,6 +10,7 @@ import { type CellWrite, sameValue } from "./table-write";
 import { allOrNone } from "./write-cells";
 import { hitNotes } from "./write-groups";
 import { type LogEntry, type LogState, openLog, type WriteLog } from "./write-log";
+import { WritingError } from "./writing-error";
 import { type WrittenTable, writtenTable } from "./written-table";
 
 /**
@@ -22,7 +24,7 @@ export function takeBack(logId: string): TakeBackAnswer {
     const records = settleLog(read, log);
     const lines = writtenLines(log.entries(), logId);
     if (lines.length === 0) {
-      throw new Error("That write is not in the log, or was taken back already");
+      throw new WritingError({ code: "notInLog" });
     }
     const plan = planTakeBack(records, lines);
     if (plan.asked.length > 0) return { restored: [], asked: plan.asked };
@@ -51,7 +53,7 @@ export interface TakeBackPlan {
 export function planTakeBack(now: RecordsNow, lines: readonly LogEntry[]): TakeBackPlan {
   const entries = lines.filter(({ state }) => state === "written");
   const [first] = entries;
-  if (first === undefined) throw new Error("That write is not in the log");
+  if (first === undefined) throw new WritingError({ code: "notInLog" });
   const table = writtenTable(now, first);
   const found = table.findCells(entries);
   return { lines, table, found, asked: changedSince(table, found) };
@@ -65,28 +67,23 @@ export function restoredCells({ table, found }: TakeBackPlan): readonly CellWrit
   }));
 }
 
-/** Cells that no longer hold what was written, each in a sentence with both values. */
+/** Cells that no longer hold what was written, each with both values. */
 function changedSince({ door, sheet }: WrittenTable, { cells, ownBeside }: FoundAgain): Question[] {
   const filled = ownBeside.map(({ header, cell, holds }): Question => {
     const stands = plainText(door, holds);
-    return {
-      question: `${shortened(header)} (${cell}) holds ${shortened(stands)} by now, which was blank: the row is left as it is`,
-      stands,
-      would: null,
-    };
+    return question({ code: "filledSince", header, cell, stands: short(stands) }, stands);
   });
   const changed = cells.flatMap(({ entry, cell, row, column, holds }): Question[] => {
     const formula = sheet.getRange(row, column).getFormula();
     if (formula === "" && sameValue(holds, entry.after)) return [];
     const stands = formula === "" ? plainText(door, holds) : formula;
-    const shown = stands === "" ? "is blank" : `holds ${shortened(stands)}`;
-    return [
-      {
-        question: `${shortened(entry.header)} (${cell}) ${shown} by now, where ${shortened(plainText(door, entry.after))} was written: it is left as it is, and so is the rest`,
-        stands,
-        would: plainText(door, entry.before),
-      },
-    ];
+    const { header } = entry;
+    const wrote = short(plainText(door, entry.after));
+    const asked: Asked =
+      stands === ""
+        ? { code: "blankSince", header, cell, wrote }
+        : { code: "changedSince", header, cell, stands: short(stands), wrote };
+    return [question(asked, stands, plainText(door, entry.before))];
   });
   return [...changed, ...filled];
 }

@@ -1,7 +1,9 @@
-import { type CivilDay, methodFinder, quoted } from "../core";
+import { type CivilDay, methodFinder } from "../core";
+import type { LineAlready } from "../wording/writing-codes";
 import { logTarget } from "./log-target";
 import type { RecordsNow } from "./records-tab";
 import { columnReadAs, type TableCell } from "./table-columns";
+import { WritingError } from "./writing-error";
 
 type Batch = RecordsNow["records"]["batches"][number];
 type Method = NonNullable<ReturnType<ReturnType<typeof methodFinder>>>;
@@ -33,7 +35,7 @@ export interface TaskCells {
   /** Further cells of a new line in a log. */
   readonly alsoWrite: readonly { readonly at: TableCell; readonly text: string }[];
   /** What has to be asked before a further line is written for the same job; null when nothing. */
-  readonly secondLine: string | null;
+  readonly secondLine: LineAlready | null;
 }
 
 /**
@@ -59,7 +61,7 @@ export function taskTarget(
   const method = has(own) ? own : timetable.methods.find(has);
   const step = method?.steps.find(({ name }) => name === task);
   if (!method || step === undefined) {
-    throw new Error(`The timetable has no step ${quoted(task)} any more: look again`);
+    throw new WritingError({ code: "noStep", task });
   }
   const dayOf = (key: string) => batch.days[records.stepKeys.indexOf(key)] ?? null;
   const countOf = (key: string) => batch.counts[records.stepKeys.indexOf(key)] ?? null;
@@ -86,12 +88,14 @@ function batchNamed({ records }: RecordsNow, name: string): Batch {
   const named = records.batches.filter((batch) => batch.name === name);
   const batch = named[0];
   if (batch === undefined) {
-    throw new Error(`There is no batch ${quoted(name)} in the records any more: look again`);
+    throw new WritingError({ code: "noBatch", batch: name });
   }
   if (named.length > 1) {
-    throw new Error(
-      `Two batches are called ${quoted(name)} (rows ${named.map(({ row }) => row).join(" and ")}): give them names of their own first`,
-    );
+    throw new WritingError({
+      code: "twoBatches",
+      batch: name,
+      rows: named.map(({ row }) => String(row)),
+    });
   }
   return batch;
 }

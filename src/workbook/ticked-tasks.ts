@@ -1,4 +1,5 @@
-import { quoted } from "../core";
+import { faultSentence } from "../wording/writing";
+import type { WritingFault } from "../wording/writing-codes";
 import { sumOf } from "./due-age";
 import { dueKey } from "./due-entries";
 import { type DueList, readDueList } from "./due-list";
@@ -6,16 +7,26 @@ import { markOf } from "./due-memory";
 import { type DueRow, dueRows } from "./due-rows";
 import { dueTabOf } from "./due-tab-found";
 import { DoneAnyway, withLock } from "./lock";
+import { OWN_TABS } from "./own-tabs";
 import { ownWrites } from "./own-writes";
 import { planRecord, type RecordPlan } from "./record-task";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
-import { asks, cleared, notWritten, type RowState, saysWritten, there, written } from "./row-state";
+import {
+  asks,
+  cleared,
+  type InRecords,
+  notWritten,
+  type RowState,
+  there,
+  written,
+} from "./row-state";
 import { sayInRows } from "./say-in-rows";
 import { settleLog } from "./settle-log";
 import type { CellWrite } from "./table-write";
-import { sentenceOf, takeBackUnticked } from "./untick";
+import { takeBackUnticked } from "./untick";
 import { type LoggedGroup, writeGroups } from "./write-groups";
 import { type LogEntry, openLog, type WriteLog } from "./write-log";
+import { troubleSentence, WritingError } from "./writing-error";
 
 export interface Ticked {
   /** How many tasks were written now. */
@@ -41,7 +52,7 @@ export function recordTicked(): Ticked {
 /** The same with the lock held. */
 export function recordTickedUnderLock(): Ticked {
   const sheet = dueTabOf(SpreadsheetApp.getActiveSpreadsheet());
-  if (sheet === null) throw new Error("The due list is missing: run Set up again");
+  if (sheet === null) throw new WritingError({ code: "tabMissing", tab: OWN_TABS.due });
   return recordTicksOf(readDueList(sheet));
 }
 
@@ -76,7 +87,7 @@ export function recordTicksOf({ sheet, range, values }: DueList): Ticked {
     sayAgain(() => sayInRows(sheet, range, { states, changes }), changes.size > 0);
   }
   const refused = [...states].filter(
-    ([{ box }, { text }]) => box !== "clear" && !saysWritten(text),
+    ([{ box }, { code }]) => box !== "clear" && code !== "written",
   );
   const stuck = [...unticked.states.values()].filter(({ memory }) => memory.writes.length > 0);
   return {
@@ -84,7 +95,7 @@ export function recordTicksOf({ sheet, range, values }: DueList): Ticked {
     takenBack: unticked.states.size - stuck.length,
     refused: refused.length + stuck.length,
     inRecords: new Set(
-      [...recorded.states].filter(([, { text }]) => saysWritten(text)).map(([row]) => dueKey(row)),
+      [...recorded.states].filter(([, { code }]) => code === "written").map(([row]) => dueKey(row)),
     ),
   };
 }
@@ -128,7 +139,7 @@ function recordRows(rows: readonly DueRow[], now: RecordsNow, log: WriteLog): Re
       touched.clear();
     }
     const outcome = outcomeOf(row, mind, logged);
-    if ("text" in outcome) {
+    if ("code" in outcome) {
       states.set(row, outcome);
       continue;
     }
@@ -153,7 +164,7 @@ function recordRows(rows: readonly DueRow[], now: RecordsNow, log: WriteLog): Re
   } catch (error) {
     const [only] = planned;
     if (planned.length === 1 && only !== undefined) {
-      states.set(only.row, notWritten(sentenceOf(error), only.row));
+      states.set(only.row, notWritten(troubleSentence(error), only.row));
     } else {
       for (const [at, one] of planned.entries()) recordAlone(one, groups[at]?.id ?? id);
     }
@@ -165,7 +176,7 @@ function recordRows(rows: readonly DueRow[], now: RecordsNow, log: WriteLog): Re
     try {
       const fresh = recordsNow();
       const outcome = outcomeOf(row, fresh, logged);
-      if ("text" in outcome) {
+      if ("code" in outcome) {
         states.set(row, outcome);
         return;
       }
@@ -175,7 +186,7 @@ function recordRows(rows: readonly DueRow[], now: RecordsNow, log: WriteLog): Re
       writeGroups(into, [groupOf(fresh, outcome, secondId)]);
       done(outcome, secondId);
     } catch (error) {
-      states.set(row, notWritten(sentenceOf(error), row));
+      states.set(row, notWritten(troubleSentence(error), row));
     }
   }
 }
@@ -187,10 +198,10 @@ function outcomeOf(
   logged: () => readonly LogEntry[],
 ): RowState | PlannedRow {
   if (row.box === "text") {
-    return notWritten(`Done holds ${quoted(plainText(now.door, row.done))}: tick the box`, row);
+    return refused({ code: "noBox", found: plainText(now.door, row.done) }, row);
   }
   const count = countIn(now, row.count);
-  if (typeof count === "object" && count !== null) return notWritten(count.unread, row);
+  if (typeof count === "object" && count !== null) return refused(count, row);
   const text = (value: unknown) => plainText(now.door, value);
   // The box says that it is done, not when: a day that stands there is the day.
   const wish = { batch: row.batch, task: row.task, day: null, count };
@@ -202,40 +213,35 @@ function outcomeOf(
       plan = planRecord(now, all, ownWrites(now, logged(), row));
     }
     if (plan.writes.length + plan.kept.length === 0) return standing(row, plan);
-    const questions = plan.asked.map(({ question }) => question);
-    if (questions.length === 0) return { row, plan };
-    const mark = markOf(questions);
+    if (plan.asked.length === 0) return { row, plan };
+    const mark = markOf(plan.asked.map(({ id }) => id));
     if (row.yes && row.memory.asked === mark) return { row, plan };
-    return asks(questions, mark, row);
+    return asks(
+      plan.asked.map(({ ask }) => ask),
+      mark,
+      row,
+    );
   } catch (error) {
-    return notWritten(sentenceOf(error), row);
+    return notWritten(troubleSentence(error), row);
   }
 }
 
 /** Of a row of which everything is in the records. */
 function standing(row: DueRow, plan: RecordPlan): RowState {
   const { writes } = row.memory;
-  const state =
-    writes.length > 0
-      ? written(cellsOf(plan), moreOf(plan), writes)
-      : there(cellsOf(plan), moreOf(plan));
-  return row.state.startsWith(`${state.text}${LOG_ONLY}`) ? { ...state, text: row.state } : state;
+  return writes.length > 0 ? written(whereOf(plan), writes) : there(whereOf(plan));
 }
-
-const LOG_ONLY = ". In the write log only: ";
 
 function writtenState({ row, plan }: PlannedRow, id: string): RowState {
-  const kept = plan.kept.map(({ header }) => header.slice(1, -1)).join(" and ");
-  const more = kept === "" ? "" : `${LOG_ONLY}${kept}`;
-  return written(cellsOf(plan), `${moreOf(plan)}${more}`, [...row.memory.writes, id]);
+  return written(whereOf(plan), [...row.memory.writes, id]);
 }
 
-function cellsOf({ planned }: RecordPlan): string {
-  return planned.map(({ tab, cell }) => `${tab}!${cell}`).join(", ");
+function whereOf({ planned, missesCount, inLog }: RecordPlan): InRecords {
+  return { cells: planned.map(({ tab, cell }) => `${tab}!${cell}`), missesCount, inLog };
 }
 
-function moreOf({ missesCount }: RecordPlan): string {
-  return missesCount ? ". Count is blank: fill it to add it" : "";
+function refused(fault: WritingFault, row: DueRow): RowState {
+  return notWritten(faultSentence(fault), row);
 }
 
 function groupOf(now: RecordsNow, { row, plan }: PlannedRow, id: string): LoggedGroup {
@@ -243,14 +249,11 @@ function groupOf(now: RecordsNow, { row, plan }: PlannedRow, id: string): Logged
   return { id, who: plainText(now.door, row.who), writes, kept, ...marks };
 }
 
-function countIn(
-  { door }: RecordsNow,
-  value: unknown,
-): number | null | { readonly unread: string } {
+function countIn({ door }: RecordsNow, value: unknown): number | null | WritingFault {
   const text = plainText(door, value).trim();
   if (text === "") return null;
   if (typeof value === "number" || /^\d+$/.test(text)) return Number(text);
-  return { unread: `${quoted(text)} is no count` };
+  return { code: "notACount", found: text };
 }
 
 function hasLog({ records }: RecordsNow): boolean {

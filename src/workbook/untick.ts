@@ -1,3 +1,4 @@
+import { askedSentence } from "../wording/writing";
 import type { DueRow } from "./due-rows";
 import { ownLines } from "./own-writes";
 import type { RecordsNow } from "./records-tab";
@@ -5,6 +6,7 @@ import { notTakenBack, type RowState, takenBack } from "./row-state";
 import type { CellWrite } from "./table-write";
 import { planTakeBack, restore, restoredCells, type TakeBackPlan, writtenLines } from "./take-back";
 import type { WriteLog } from "./write-log";
+import { troubleSentence } from "./writing-error";
 
 export interface Unticked {
   readonly states: ReadonlyMap<DueRow, RowState>;
@@ -43,14 +45,13 @@ export function takeBackUnticked(
     if (round > 1) read = reread();
     for (const { row, plan } of allOrEach(open)) {
       cells.set(row, [...(cells.get(row) ?? []), ...plan.found.cells]);
-      const where = restoredCells(plan).map((cell) => cell.where);
+      const where = restoredCells(plan).flatMap((cell) => cell.where ?? []);
       names.set(row, [...(names.get(row) ?? []), ...where]);
     }
   }
   for (const row of rows) {
     if (states.has(row)) continue;
-    const put = [...new Set(names.get(row) ?? [])];
-    states.set(row, takenBack(put.length === 0 ? "it was not there any more" : put.join(", ")));
+    states.set(row, takenBack([...new Set(names.get(row) ?? [])]));
   }
   return { states, cells };
 
@@ -80,7 +81,7 @@ export function takeBackUnticked(
           restore(log, plan.table, [plan]);
           return true;
         } catch (error) {
-          states.set(row, notTakenBack(sentenceOf(error), row));
+          states.set(row, notTakenBack(troubleSentence(error), row));
           return false;
         }
       }),
@@ -92,14 +93,10 @@ export function takeBackUnticked(
       const plan = planTakeBack(at, lines);
       const [question] = plan.asked;
       if (question === undefined) return [{ row, plan }];
-      states.set(row, notTakenBack(question.question, row));
+      states.set(row, notTakenBack(askedSentence(question.ask), row));
     } catch (error) {
-      states.set(row, notTakenBack(sentenceOf(error), row));
+      states.set(row, notTakenBack(troubleSentence(error), row));
     }
     return [];
   }
-}
-
-export function sentenceOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

@@ -1,7 +1,9 @@
+import * as text from "../sentences/made/own-tabs";
 import { OWN_TABS, ownTab } from "./own-tabs";
 import { safeText } from "./safe-text";
 import { isStraight, type OwnLayout, straightValues } from "./straighten";
 import type { TabContent } from "./tab-content";
+import { WritingError } from "./writing-error";
 
 /** One cell that was, or is to be, written. */
 export interface LoggedCell {
@@ -75,21 +77,19 @@ const HEADER = [
 const FIRST_ROW = 3;
 const CELL_COLUMN = HEADER.indexOf("Cell") + 1;
 const STATE_COLUMN = HEADER.length;
-const MADE_BY =
-  "every cell that was written, and what stood there. Who is what was typed, not who had signed in";
 const LAYOUT: OwnLayout = {
-  title: MADE_BY,
+  title: text.log(),
   header: HEADER,
   filled: ["Write", "State"],
-  mendedBy: "try again",
+  mendedBy: "again",
 };
 
 /** The log tab as it is first made; never again, since it is the memory of all writes. */
 export function logContent(): TabContent {
   return {
     name: OWN_TABS.log,
-    madeBy: MADE_BY,
-    rows: [HEADER.map((text) => ({ text }))],
+    madeBy: text.log(),
+    rows: [HEADER.map((header) => ({ text: header }))],
     frozenRows: 2,
     widths: [90, 120, 110, 90, 50, 120, 90, 120, 120, 120, 90],
     formats: {},
@@ -111,7 +111,7 @@ export function openLog(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet): Wri
   const states = values.slice(FIRST_ROW - 1).map((row) => row[STATE_COLUMN - 1]);
   const write = (column: number, cells: readonly { row: number; text: string }[]) => {
     for (const { first, texts } of neighbours(cells)) {
-      sheet.getRange(first, column, texts.length, 1).setValues(texts.map((text) => [text]));
+      sheet.getRange(first, column, texts.length, 1).setValues(texts.map((one) => [one]));
     }
   };
   return {
@@ -147,7 +147,7 @@ function logTab(
   const called = workbook.getSheetByName(OWN_TABS.log);
   if (called !== null && isStraight(topOf(called), LAYOUT)) return called;
   const sheet = ownTab(workbook, OWN_TABS.log);
-  if (sheet === null) throw new Error("The write log is missing: run Set up again");
+  if (sheet === null) throw new WritingError({ code: "tabMissing", tab: OWN_TABS.log });
   straightValues(sheet, LAYOUT);
   return sheet;
 }

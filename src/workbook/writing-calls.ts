@@ -1,3 +1,5 @@
+import type { Asked } from "../wording/writing-codes";
+
 /** What the sidebar asks to have written into the person's own tabs or taken back, and what it is told. */
 
 /** A cell's value as it may pass between script and page; a day is ISO text. */
@@ -12,8 +14,7 @@ export interface RecordRequest {
   readonly who: string;
   readonly note: string;
   /**
-   * The questions, word for word, that the person has seen and answered with "write anyway"; empty
-   * at first. A question that came up since is asked again, so nobody's edit is overwritten unseen.
+   * Ids of the questions that the person has seen and answered with "write anyway"; empty at first. A question that came up since is asked again, so nobody's edit is overwritten unseen.
    */
   readonly sure: readonly string[];
 }
@@ -28,14 +29,16 @@ export interface RecordAnswer {
 }
 
 export interface CellWritten {
-  /** Tab and cell, as "Records!N12". */
-  readonly where: string;
+  /** Tab and cell, as "Records!N12"; null where the write log alone holds it. */
+  readonly where: string | null;
   readonly header: string;
   readonly value: PlainValue;
 }
 
 export interface Question {
-  readonly question: string;
+  /** The same for the same question with the same facts. */
+  readonly id: string;
+  readonly ask: Asked;
   /** What stands in the cell now; null for a blank cell or where no cell is meant. */
   readonly stands: PlainValue;
   /** What would stand there. */

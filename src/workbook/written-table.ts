@@ -1,10 +1,10 @@
-import { quoted } from "../core";
 import { type FoundAgain, findAgain } from "./find-again";
 import { gridTab } from "./grid-tabs";
 import { NEW_ORDER, orderRowAgain } from "./order-row-again";
 import { ordersIn } from "./orders-tab";
 import { type RecordsNow, recordsNow } from "./records-tab";
 import type { LogEntry } from "./write-log";
+import { WritingError } from "./writing-error";
 
 /** The table that a write went into, as it stands now. */
 export interface WrittenTable extends Pick<RecordsNow, "workbook" | "sheet" | "door" | "values"> {
@@ -28,9 +28,7 @@ export function writtenTable(now: RecordsNow, entry: LogEntry): WrittenTable {
   const sheet = gridTab(workbook, entry.tab);
   const table = sheet === null ? null : ordersIn(sheet, door);
   if (table === null) {
-    throw new Error(
-      `There is no tab ${quoted(entry.tab)} with orders any more: nothing is changed`,
-    );
+    throw new WritingError({ code: "noOrders", tab: entry.tab });
   }
   return { workbook, door, ...table, findCells: (entries) => orderRowAgain(table, door, entries) };
 }

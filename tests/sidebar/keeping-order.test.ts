@@ -1,10 +1,13 @@
 import { describe, expect, it } from "vitest";
 import * as text from "../../src/sentences/made/orders-page";
+import * as writing from "../../src/sentences/made/writing";
+import { askedSentence } from "../../src/wording/writing";
 import type {
   AddOrderRequest,
   OrderRow,
   OrdersAnswer,
   OrderTabRequest,
+  Question,
 } from "../../src/workbook/sidebar-calls";
 import { axeViolations } from "./axe-violations";
 import { fixedAnswers } from "./fixed-answers";
@@ -82,10 +85,13 @@ describe("adding it to the orders", () => {
   });
 
   it("shows what is asked with both values, and writes only on the person's word", async () => {
-    const question = {
-      question: "O-07 is an order already. Add another of this name?",
-      ...{ stands: "O-07", would: "O-07" },
+    const question: Question = {
+      id: "a",
+      ask: { code: "nameAlready", order: "O-07", row: "4", tab: "Orders" },
+      stands: "O-07",
+      would: "O-07",
     };
+    const words = askedSentence(question.ask);
     await form.planned({
       sidebarAddOrder: (request: AddOrderRequest) =>
         request.sure.length === 0
@@ -94,35 +100,35 @@ describe("adding it to the orders", () => {
     });
     await form.order().fill("O-07");
     await add();
-    await form.page().getByText(question.question).waitFor();
+    await form.page().getByText(words).waitFor();
     expect(await form.focused()).toMatch(/^Nothing is written yet\./);
     expect(await form.page().locator(".asked .pairs > *").allTextContents()).toEqual([
-      ...["Stands now", "O-07", "Would be", "O-07"],
+      ...[writing.stands(), "O-07", writing.would(), "O-07"],
     ]);
     expect(await axeViolations(form.page())).toEqual([]);
-    await form.button("Leave as it is").click();
+    await form.button(writing.leave()).click();
     expect(await form.status()).toContain(text.leftUnwritten());
     expect(await form.focused()).toBe(text.addOrder());
     await add();
-    await form.page().getByText(question.question).waitFor();
+    await form.page().getByText(words).waitFor();
     // What was asked about is what is written, whatever is typed since.
     await form.page().getByLabel(text.customer()).fill("someone else");
-    await form.button("Write anyway").click();
+    await form.button(writing.writeAnyway()).click();
     await form.page().getByText("Added to the orders: ").waitFor();
     const requests = form.asked("sidebarAddOrder") as AddOrderRequest[];
-    expect(requests.map(({ sure }) => sure)).toEqual([[], [], [question.question]]);
+    expect(requests.map(({ sure }) => sure)).toEqual([[], [], [question.id]]);
     expect(requests.at(-1)?.customer).toBe("");
   });
 
   it("forgets what was asked when the form is changed", async () => {
-    const question = { question: "Sure?", stands: null, would: null };
+    const question = { id: "a", ask: { code: "moved" }, stands: null, would: null } as const;
     await form.planned({
       sidebarAddOrder: () => ({ written: [], asked: [question], logId: null }),
     });
     await add();
-    await form.page().getByText("Sure?").waitFor();
+    await form.page().getByText(askedSentence(question.ask)).waitFor();
     await form.wanted().fill("1500");
-    expect(await form.button("Write anyway").count()).toBe(0);
+    expect(await form.button(writing.writeAnyway()).count()).toBe(0);
   });
 
   it("is not lost from sight to an older answer that comes late", async () => {

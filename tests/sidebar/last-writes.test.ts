@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { expect, it } from "vitest";
+import * as text from "../../src/sentences/made/writing";
 import { fixedAnswers } from "./fixed-answers";
 import { sidebarTests } from "./sidebar-tests";
 
@@ -12,17 +13,19 @@ it("lists the last writes when it is opened, and takes one back days later", asy
   const { page } = sidebar;
   const asked = (name: string) => sidebar.asked.filter((one) => one.name === name);
   expect(asked("sidebarLastWrites")).toHaveLength(0);
-  await page.getByText("Last writes").click();
+  await page.getByText(text.title()).click();
   const grafting = item(page, "Grafting, H26-044");
   await grafting.getByText("2026-11-24 16:20, Orrin").waitFor();
-  expect(await grafting.textContent()).toContain("Grafts made: 92 in Records!O45");
+  expect(await grafting.textContent()).toContain(
+    `Grafts made: 92 ${text.inCell({ where: "Records!O45" })}`,
+  );
   // What was taken back already can't be once more.
   expect(
-    await item(page, "Take count, H26-031").getByRole("button", { name: "Take back" }).count(),
+    await item(page, "Take count, H26-031").getByRole("button", { name: text.takeBack() }).count(),
   ).toBe(0);
-  await page.getByText("Older ones stand in the tab Write log.").waitFor();
-  await grafting.getByRole("button", { name: "Take back" }).click();
-  await page.getByText("Taken back: Grafting, H26-044").waitFor();
+  await page.getByText(text.older()).waitFor();
+  await grafting.getByRole("button", { name: text.takeBack() }).click();
+  await page.getByText(`${text.taken()}: Grafting, H26-044`).waitFor();
   expect(asked("sidebarTakeBack").map(({ request }) => request)).toEqual([{ logId: "log-9" }]);
   // The list of tasks is read anew.
   expect(asked("sidebarToday").length).toBeGreaterThan(1);
@@ -33,6 +36,6 @@ it("says that nothing was written yet", async () => {
     ...fixedAnswers,
     sidebarLastWrites: () => ({ writes: [], isMore: false }),
   });
-  await page.getByText("Last writes").click();
-  await page.getByText("Nothing was written yet.").waitFor();
+  await page.getByText(text.title()).click();
+  await page.getByText(text.nothingWritten()).waitFor();
 });

@@ -1,6 +1,9 @@
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import type { RecordAnswer, RecordRequest } from "../../src/workbook/sidebar-calls";
+import { blank } from "../../src/sentences/made/controls";
+import * as text from "../../src/sentences/made/writing";
+import { askedSentence } from "../../src/wording/writing";
+import type { Question, RecordAnswer, RecordRequest } from "../../src/workbook/sidebar-calls";
 import { fixedAnswers } from "./fixed-answers";
 import type { OpenSidebar } from "./open-sidebar";
 import type { Answers, NoAnswer } from "./script-runner";
@@ -86,8 +89,8 @@ describe("marking a task done", () => {
     expect(written).toContain("Take count day: 25 Nov 2026 in Records!Q40");
     expect(written).toContain("Takes: 88 in Records!R40");
     expect(written).not.toContain("Coming");
-    await task("H26-044").getByRole("button", { name: "Take back" }).click();
-    await task("H26-044").getByText("Taken back: ").waitFor();
+    await task("H26-044").getByRole("button", { name: text.takeBack() }).click();
+    await task("H26-044").getByText(`${text.taken()}: `).waitFor();
     expect(await task("H26-044").textContent()).toContain("Take count day: blank in Records!Q40");
     expect(await task("H26-044").textContent()).toContain("Coming");
     expect(sidebar.asked.at(-1)).toEqual({ name: "sidebarTakeBack", request: { logId: "log-1" } });
@@ -112,16 +115,21 @@ describe("marking a task done", () => {
     await task("H26-044").getByText("Done and written").waitFor();
     await page.getByRole("button", { name: "Read again" }).click();
     await page.getByText("1 task marked done since this page opened").waitFor();
-    await page.getByRole("button", { name: "Take back" }).click();
-    await page.getByText("Taken back: ").waitFor();
+    await page.getByRole("button", { name: text.takeBack() }).click();
+    await page.getByText(`${text.taken()}: `).waitFor();
     expect(sidebar.asked.at(-1)?.name).toBe("sidebarTakeBack");
   });
 });
 
 describe("what the script asks", () => {
-  const question = { question: "Takes (R40) holds 80 already.", stands: 80, would: 88 };
+  const question: Question = {
+    id: "takes",
+    ask: { code: "holdsAlready", header: "Takes", cell: "R40", stands: "80", would: "88" },
+    stands: 80,
+    would: 88,
+  };
   const asking: Recorder = (request) =>
-    request.sure.includes(question.question)
+    request.sure.includes(question.id)
       ? { written: [{ where: "Records!R40", header: "Takes", value: 88 }], asked: [], logId: "a" }
       : { written: [], asked: [question], logId: null };
 
@@ -129,17 +137,18 @@ describe("what the script asks", () => {
     await open(asking);
     await begin("H26-044");
     await save("H26-044");
-    await page.getByText("Nothing is written yet.").waitFor();
+    await page.getByText(text.notYet()).waitFor();
     const values = await page.locator(".pairs > *").allTextContents();
-    expect(values).toEqual(["Stands now", "80", "Would be", "88"]);
-    await page.getByRole("button", { name: "Write anyway" }).click();
+    expect(values).toEqual([text.stands(), "80", text.would(), "88"]);
+    await page.getByRole("button", { name: text.writeAnyway() }).click();
     await page.getByText("Done and written").waitFor();
-    expect(requests().map(({ sure }) => sure)).toEqual([[], [question.question]]);
+    expect(requests().map(({ sure }) => sure)).toEqual([[], [question.id]]);
   });
 
   it("is asked again where something else came up, with what was answered kept", async () => {
-    const second = {
-      question: "Take count day (Q40) holds a day.",
+    const second: Question = {
+      id: "day",
+      ask: { code: "filled", cell: "Q40", filler: "Q2" },
       stands: "2026-11-24",
       would: "",
     };
@@ -150,14 +159,14 @@ describe("what the script asks", () => {
     );
     await begin("H26-044");
     await save("H26-044");
-    await page.getByRole("button", { name: "Write anyway" }).click();
-    await page.getByText(second.question).waitFor();
+    await page.getByRole("button", { name: text.writeAnyway() }).click();
+    await page.getByText(askedSentence(second.ask)).waitFor();
     expect(await page.locator(".pairs > *").allTextContents()).toEqual([
-      ...["Stands now", "24 Nov 2026", "Would be", "blank"],
+      ...[text.stands(), "24 Nov 2026", text.would(), blank()],
     ]);
-    await page.getByRole("button", { name: "Write anyway" }).click();
+    await page.getByRole("button", { name: text.writeAnyway() }).click();
     await page.getByText("Done and written").waitFor();
-    expect(requests().at(-1)?.sure).toEqual([question.question, second.question]);
+    expect(requests().at(-1)?.sure).toEqual([question.id, second.id]);
   });
 
   it("can be left as it is; the entries are still there after that", async () => {
@@ -165,7 +174,7 @@ describe("what the script asks", () => {
     await begin("H26-044");
     await task("H26-044").getByLabel("Note").fill("second round");
     await save("H26-044");
-    await page.getByRole("button", { name: "Leave as it is" }).click();
+    await page.getByRole("button", { name: text.leave() }).click();
     expect(await page.locator("#status").textContent()).toContain("Nothing was written.");
     expect(requests()).toHaveLength(1);
     await begin("H26-044");
@@ -173,25 +182,30 @@ describe("what the script asks", () => {
   });
 
   it("has no pair of values where it is about no cell", async () => {
-    const plain = { question: "12 Dec 2026 lies after today.", stands: null, would: null };
+    const plain: Question = { id: "moved", ask: { code: "moved" }, stands: null, would: null };
     await open(() => ({ written: [], asked: [plain], logId: null }));
     await begin("H26-044");
     await save("H26-044");
-    await page.getByText(plain.question).waitFor();
+    await page.getByText(askedSentence(plain.ask)).waitFor();
     expect(await page.locator(".pairs").count()).toBe(0);
   });
 });
 
 describe("taking back", () => {
   it("says what was left because someone changed it since", async () => {
-    const changed = { question: "Takes (R40) was changed since.", stands: 90, would: 80 };
+    const changed: Question = {
+      id: "changed",
+      ask: { code: "changedSince", header: "Takes", cell: "R40", stands: "90", wrote: "88" },
+      stands: 90,
+      would: 80,
+    };
     await open(undefined, { sidebarTakeBack: () => ({ restored: [], asked: [changed] }) });
     await begin("H26-044");
     await save("H26-044");
-    await page.getByRole("button", { name: "Take back" }).click();
-    await page.getByText("Not taken back: ").first().waitFor();
+    await page.getByRole("button", { name: text.takeBack() }).click();
+    await page.getByText(`${text.notTakenBack()}: `).first().waitFor();
     expect(await page.locator(".pairs > *").allTextContents()).toEqual([
-      ...["Stands now", "90", "Would be", "80"],
+      ...[text.stands(), "90", text.would(), "80"],
     ]);
     expect(await task("H26-044").getByRole("button", { name: "Mark done" }).count()).toBe(0);
   });

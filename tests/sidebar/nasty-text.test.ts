@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { planNew } from "../../src/sentences/made/orders-page";
-import type { AddOrderAnswer } from "../../src/workbook/sidebar-calls";
+import * as writing from "../../src/sentences/made/writing";
+import type { AddOrderAnswer, Question } from "../../src/workbook/sidebar-calls";
 import { fixedAnswers } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
 import type { Answers } from "./script-runner";
@@ -19,7 +20,7 @@ const TEXTS: Readonly<Record<string, string>> = {
 
 /** Where only one of a few words may stand, or a day. */
 const FIXED =
-  /^(code|status|sure|reading|asOf|doOn|doBy|fullBy|from|to|by|day|month|ready.*|choices|recordsTab|logId)$/;
+  /^(code|state|status|sure|reading|asOf|doOn|doBy|fullBy|from|to|by|day|month|ready.*|choices|recordsTab|logId)$/;
 
 /** The same data with another text in every place that may hold a person's text. */
 function withText<Value>(value: Value, text: string, key = ""): Value {
@@ -106,7 +107,12 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
       ...answersWith(text),
       sidebarAddOrder: async (request) => {
         const added = (await fixedAnswers.sidebarAddOrder?.(request)) as AddOrderAnswer;
-        const question = { question: text, stands: text, would: text };
+        const question: Question = {
+          id: "a",
+          ask: { code: "nameAlready", order: text, row: "4", tab: text },
+          stands: text,
+          would: text,
+        };
         return request.sure.length === 0
           ? { written: [], asked: [question], logId: null }
           : withText(added, text);
@@ -125,9 +131,9 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
     expect(await page.getByRole("group", { name: "The plan" }).textContent()).toContain(start);
     await page.getByLabel(/^Customer/).fill(start);
     await page.getByRole("button", { name: "Add to the orders" }).click();
-    await page.getByText("Stands now").waitFor();
+    await page.getByText(writing.stands()).waitFor();
     expect(await page.locator(".asked").textContent()).toContain(start);
-    await page.getByRole("button", { name: "Write anyway" }).click();
+    await page.getByRole("button", { name: writing.writeAnyway() }).click();
     await page.getByText("Added to the orders: ").waitFor();
     await page.getByRole("button", { name: "Make a tab" }).click();
     await page.getByText("Made the tab: ").waitFor();

@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
+import * as text from "../../src/sentences/made/page";
 import {
   failureSentence,
   type ScriptRunner,
   scriptCall,
   unwrapped,
 } from "../../src/sidebar/script-call";
+import { faultSentence } from "../../src/wording/writing";
 
 /** A runner that hands each call's handlers and arguments to a function. */
 function runner(
@@ -54,6 +56,12 @@ describe("scriptCall", () => {
     await expect(call("sidebarCheck", null)).rejects.toThrow(/^Say why\.$/);
   });
 
+  it("says the reason that the script gives as a code", async () => {
+    const fault = { code: "tabMissing", tab: "Write log" } as const;
+    const call = scriptCall(runner((_, succeed) => succeed({ ok: false, fault })));
+    await expect(call("sidebarCheck", null)).rejects.toThrow(faultSentence(fault));
+  });
+
   it("fails where the way to the script fails", async () => {
     const call = scriptCall(runner((_, __, fail) => fail(new Error("Lost"))));
     await expect(call("sidebarCheck", null)).rejects.toThrow(/^Lost$/);
@@ -65,7 +73,9 @@ describe("scriptCall", () => {
         throw new Error("Failed due to illegal value in property: by");
       }),
     );
-    await expect(call("sidebarOpen", null)).rejects.toThrow("The script has no sidebarOpen");
+    await expect(call("sidebarOpen", null)).rejects.toThrow(
+      text.scriptLacks({ name: "sidebarOpen" }),
+    );
     await expect(call("sidebarTakes", { by: "" })).rejects.toThrow("illegal value");
   });
 });
@@ -73,7 +83,7 @@ describe("scriptCall", () => {
 describe("unwrapped", () => {
   it.each([null, undefined, "", 0, "text", { ok: true }, { ok: true, data: null }, {}])(
     "takes %j for no answer",
-    (result) => expect(() => unwrapped(result)).toThrow("The script gave no answer"),
+    (result) => expect(() => unwrapped(result)).toThrow(text.noAnswer()),
   );
 });
 
@@ -85,7 +95,7 @@ describe("failureSentence", () => {
 
   it("says what to do where the cause is known", () => {
     const message = "We're sorry, a server error occurred. Error code PERMISSION_DENIED.";
-    expect(failureSentence({ message })).toContain("sign out of all but the one");
+    expect(failureSentence({ message })).toBe(text.severalAccounts({ message }));
   });
 
   it.each([null, undefined, "", {}])("says something for %j", (error) =>

@@ -1,5 +1,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import * as text from "../../src/sentences/made/writing";
+import type { Question } from "../../src/workbook/sidebar-calls";
 import { axeViolations } from "./axe-violations";
 import { fixedAnswers } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
@@ -65,8 +67,9 @@ describe.each(SECTIONS)("the section %s", (title) => {
 
 describe("the states between", () => {
   it("have nothing that axe-core finds wrong: form, question, notice, failure, progress", async () => {
-    const question = {
-      question: "Takes (R40) holds 80 already. Write 88 over it?",
+    const question: Question = {
+      id: "takes",
+      ask: { code: "holdsAlready", header: "Takes", cell: "R40", stands: "80", would: "88" },
       stands: "80",
       would: "88",
     };
@@ -88,20 +91,20 @@ describe("the states between", () => {
     await group.getByLabel(/^Count/).fill("88");
     expectGolden("done-form", await markupOf(page, "form"));
     await group.getByRole("button", { name: "Save" }).click();
-    await group.getByText("Stands now").waitFor();
+    await group.getByText(text.stands()).waitFor();
     expect(await axeViolations(page)).toEqual([]);
     expectGolden("asked", await markupOf(page, ".asked"));
-    await group.getByRole("button", { name: "Write anyway" }).click();
+    await group.getByRole("button", { name: text.writeAnyway() }).click();
     await group.getByText("Done and written").waitFor();
     expect(await axeViolations(page)).toEqual([]);
     expectGolden("written", await markupOf(page, ".written"));
-    await group.getByRole("button", { name: "Take back" }).click();
+    await group.getByRole("button", { name: text.takeBack() }).click();
     await page.getByText("The records are locked").waitFor();
     expect(await axeViolations(page)).toEqual([]);
     expectGolden("failed", await markupOf(page, "#status"));
     failing = false;
-    await group.getByRole("button", { name: "Take back" }).click();
-    await page.getByText("Taking it back …").waitFor();
+    await group.getByRole("button", { name: text.takeBack() }).click();
+    await page.getByText(`${text.taking()} …`).waitFor();
     expect(await axeViolations(page)).toEqual([]);
     expectGolden("working", await markupOf(page, "#status"));
     await page.close();

@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { sidebarPage } from "../../src/build/sidebar-page";
 import { projectVersion } from "../../src/build/version";
 import { registry } from "../../src/functions/index";
+import * as text from "../../src/sentences/made/page";
 import { versionSentence } from "../../src/sidebar/version-note";
 import { oneBrowser } from "../support/one-browser";
 import { fakeRunner } from "./script-runner";
@@ -34,7 +35,7 @@ describe("the sidebar's version", () => {
   it("stands at its foot", async () => {
     const page = await opened();
     expect(await page.locator("footer").textContent()).toContain(
-      `Nursery batches ${projectVersion()}`,
+      `${text.nursery()} ${projectVersion()}`,
     );
     expect(await page.locator("#version-note").textContent()).toBe("");
     await page.close();
@@ -43,7 +44,7 @@ describe("the sidebar's version", () => {
   it("and the script's, where they differ, are said with what to do", async () => {
     const page = await opened("0.1.7");
     expect(await page.locator("#version-note").textContent()).toBe(
-      `This page is version ${projectVersion()} and the script is version 0.1.7: reload the workbook, and if they still differ, put in all files of one release again.`,
+      text.otherScript({ page: projectVersion(), script: "0.1.7" }),
     );
     await page.close();
   });
@@ -55,6 +56,6 @@ describe("versionSentence", () => {
   });
 
   it("says of a script that names no version that it is older", () => {
-    expect(versionSentence("0.2.0", null)).toContain("the script is older");
+    expect(versionSentence("0.2.0", null)).toBe(text.olderScript({ page: "0.2.0" }));
   });
 });

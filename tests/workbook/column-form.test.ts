@@ -64,7 +64,7 @@ it("a task is recorded in the form of its columns, and taken back", () => {
   const before = nursery.snapshot("Records");
   const { logId } = nursery.ask("sidebarRecord", takesOf("B1"));
   expect(nursery.sheet("Records").getRange("L2:M2").getValues()).toEqual([["2026-11-24", "60"]]);
-  expect(nursery.refusal("sidebarRecord", takesOf("B1"))).toMatch(/is there already/);
+  expect(nursery.fault("sidebarRecord", takesOf("B1")).code).toBe("thereAlready");
   nursery.ask("sidebarTakeBack", { logId: logId ?? "" });
   expect(nursery.snapshot("Records")).toBe(before);
 });

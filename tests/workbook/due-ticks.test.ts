@@ -1,6 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { countBlank } from "../../src/sentences/made/due-rows";
+import { written as tasksWritten } from "../../src/sentences/made/menu";
+import type { Asked } from "../../src/wording/writing-codes";
+import { rowCode } from "../../src/workbook/row-state";
 import { dueCell, dueRow, dueRows, dueValue, enterDue, setDue } from "./due-list";
 import { type Nursery, openNursery, smallRecords, tab, takesOf } from "./nursery";
+import { asksText, notTakenBackText, takenBackText, writtenText } from "./row-texts";
 
 const small = () => openNursery([smallRecords()]).ready();
 const state = (nursery: Nursery, row: number) => dueValue(nursery, "Written", row);
@@ -23,6 +28,21 @@ async function ticked(nursery: Nursery, count = "60"): Promise<number> {
   return row;
 }
 
+const moreThan = (count: number): Asked => ({
+  code: "moreThanBefore",
+  count,
+  before: 80,
+  step: "Grafting",
+  batch: "B1",
+});
+const holding = (stands: string, would: string): Asked => ({
+  code: "holdsAlready",
+  header: "Takes",
+  cell: "M2",
+  stands,
+  would,
+});
+
 describe("clearing the box of a task that the list wrote", () => {
   it("takes that write back, and no other", async () => {
     const nursery = small();
@@ -32,7 +52,7 @@ describe("clearing the box of a task that the list wrote", () => {
     await enterDue(nursery, row, { Done: "FALSE" });
     expect(nursery.w.editErrors).toEqual([]);
     expect(takes(nursery)).toEqual([BLANK, ["2026-11-24", 60]]);
-    expect(state(nursery, row)).toBe("↶ taken back: Records!L2, Records!M2");
+    expect(state(nursery, row)).toBe(takenBackText("Records!L2", "Records!M2"));
     expect(dueValue(nursery, "Write", row)).toBe("");
     nursery.ask("sidebarTakeBack", { logId: String(nursery.value("Write log", "A3")) });
     expect(nursery.snapshot("Records")).toBe(before);
@@ -47,10 +67,17 @@ describe("clearing the box of a task that the list wrote", () => {
     nursery.sheet("Records").getRange("M2").setValue(62);
     await enterDue(nursery, row, { Done: "FALSE" });
     expect(takes(nursery)[0]).toEqual([DAY, 62]);
-    expect(state(nursery, row)).toMatch(/^! not taken back: Takes \(M2\) holds 62 by now/);
+    const why = notTakenBackText({
+      code: "changedSince",
+      header: "Takes",
+      cell: "M2",
+      stands: "62",
+      wrote: "60",
+    });
+    expect(state(nursery, row)).toBe(why);
     // It is not forgotten when the list is made anew.
     nursery.w.call("refreshDueList");
-    expect(dueRows(nursery, ["Written"]).flat().join()).toMatch(/not taken back/);
+    expect(dueRows(nursery, ["Written"]).flat()).toContain(why);
   });
 
   it("leaves what the sidebar wrote, and says so", async () => {
@@ -60,13 +87,13 @@ describe("clearing the box of a task that the list wrote", () => {
     await enterDue(nursery, row, { Done: "TRUE", Count: "60" });
     await enterDue(nursery, row, { Done: "FALSE" });
     expect(takes(nursery)[0]).toEqual([DAY, 60]);
-    expect(state(nursery, row)).toBe("! still in the records: this list did not write it");
+    expect(rowCode(String(state(nursery, row)))).toBe("still");
   });
 
   it("forgets what was asked or refused", async () => {
     const nursery = small();
     const row = await ticked(nursery, "99");
-    expect(state(nursery, row)).toMatch(/^\? not written: 99 are more/);
+    expect(state(nursery, row)).toBe(asksText(moreThan(99)));
     await enterDue(nursery, row, { Done: "FALSE" });
     expect([state(nursery, row), dueValue(nursery, "Write", row)]).toEqual(["", ""]);
   });
@@ -77,10 +104,14 @@ describe("clearing the box of a task that the list wrote", () => {
     const rows = [dueRow(nursery, "B1"), dueRow(nursery, "B2")];
     for (const row of rows) setDue(nursery, row, { Done: true, Count: 60 });
     nursery.w.call("writeTicked");
-    expect(nursery.w.desk.toasts.at(-1)?.message).toBe("2 tasks written");
+    expect(nursery.w.desk.toasts.at(-1)?.message).toBe(
+      tasksWritten({ recorded: 2, takenBack: 0, refused: 0 }),
+    );
     for (const row of rows) setDue(nursery, row, { Done: false });
     nursery.w.call("writeTicked");
-    expect(nursery.w.desk.toasts.at(-1)?.message).toBe("0 tasks written; 2 taken back");
+    expect(nursery.w.desk.toasts.at(-1)?.message).toBe(
+      tasksWritten({ recorded: 0, takenBack: 2, refused: 0 }),
+    );
     expect(nursery.snapshot("Records")).toBe(before);
   });
 
@@ -107,7 +138,7 @@ describe("a count that is changed after the tick", () => {
     const row = await ticked(nursery, "6");
     await enterDue(nursery, row, { Count: "60" });
     expect(takes(nursery)[0]).toEqual([DAY, 60]);
-    expect(state(nursery, row)).toBe("✓ written: Records!L2, Records!M2");
+    expect(state(nursery, row)).toBe(writtenText("Records!L2", "Records!M2"));
     expect(logged(nursery)).toEqual([
       ["L2", "", DAY, "written"],
       ["M2", "", 6, "written"],
@@ -123,17 +154,17 @@ describe("a count that is changed after the tick", () => {
     const row = await ticked(nursery);
     await enterDue(nursery, row, { Count: "" });
     expect(takes(nursery)[0]).toEqual([DAY, ""]);
-    expect(state(nursery, row)).toMatch(/Count is blank/);
+    expect(state(nursery, row)).toContain(countBlank());
   });
 
   it("is asked about where it is hardly meant, and where the cell is somebody else's by now", async () => {
     const nursery = small();
     const row = await ticked(nursery);
     await enterDue(nursery, row, { Count: "500" });
-    expect(state(nursery, row)).toMatch(/^\? not written: 500 are more than the 80 at Grafting/);
+    expect(state(nursery, row)).toBe(asksText(moreThan(500)));
     nursery.sheet("Records").getRange("M2").setValue(61);
     await enterDue(nursery, row, { Count: "70" });
-    expect(state(nursery, row)).toMatch(/^\? not written: Takes \(M2\) holds 61 already/);
+    expect(state(nursery, row)).toBe(asksText(holding("61", "70")));
     expect(takes(nursery)[0]).toEqual([DAY, 61]);
     // The first write is not forgotten by the question.
     nursery.sheet("Records").getRange("M2").setValue(60);
@@ -147,10 +178,10 @@ describe("a question in the list", () => {
     const nursery = small();
     const row = await ticked(nursery, "500");
     expect(takes(nursery)[0]).toEqual(BLANK);
-    expect(state(nursery, row)).toMatch(/Is it right\? Tick "Yes, write it" if it is\.$/);
+    expect(state(nursery, row)).toBe(asksText(moreThan(500)));
     await enterDue(nursery, row, { "Yes, write it": "TRUE" });
     expect(takes(nursery)[0]).toEqual([DAY, 500]);
-    expect(state(nursery, row)).toMatch(/^✓ written/);
+    expect(rowCode(String(state(nursery, row)))).toBe("written");
     expect(dueValue(nursery, "Yes, write it", row)).toBe(false);
   });
 
@@ -163,14 +194,14 @@ describe("a question in the list", () => {
     setDue(nursery, row, { Count: 600, "Yes, write it": true });
     nursery.w.call("writeTicked");
     expect(takes(nursery)[0]).toEqual(BLANK);
-    expect(state(nursery, row)).toMatch(/^\? not written: 600 are more/);
+    expect(state(nursery, row)).toBe(asksText(moreThan(600)));
   });
 
   it("is kept for a batch that is asked about twice, with all its questions", async () => {
     const nursery = small();
     nursery.sheet("Records").getRange("M2").setValue(55);
     const row = await ticked(nursery, "500");
-    expect(state(nursery, row)).toMatch(/500 are more.*holds 55 already/);
+    expect(state(nursery, row)).toBe(asksText(moreThan(500), holding("55", "500")));
     await enterDue(nursery, row, { "Yes, write it": "TRUE" });
     expect(takes(nursery)[0]).toEqual([DAY, 500]);
     await enterDue(nursery, row, { Done: "FALSE" });

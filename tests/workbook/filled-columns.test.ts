@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { filledFrom, fillers, type Snapshot } from "../../src/workbook/spilled-cells";
 import { dueRow, dueValue, enterDue } from "./due-list";
 import { openNursery, smallRecords, takesOf } from "./nursery";
+import { notWrittenText } from "./row-texts";
 
 /** A column of ten cells with a formula in its second row. */
 function column(formula: string, shown: unknown = 1, more: Record<number, string> = {}): Snapshot {
@@ -73,9 +74,7 @@ describe("a column that a formula fills", () => {
     const before = nursery.snapshot("Records");
     const { written, asked } = nursery.ask("sidebarRecord", takesOf("B2"));
     expect(written).toEqual([]);
-    expect(asked.map(({ question }) => question)).toEqual([
-      "M3 is filled by the formula in M2: it is not written over",
-    ]);
+    expect(asked.map(({ ask }) => ask)).toEqual([{ code: "filled", cell: "M3", filler: "M2" }]);
     await nursery.w.settled();
     expect(nursery.snapshot("Records")).toBe(before);
   });
@@ -86,7 +85,7 @@ describe("a column that a formula fills", () => {
     const row = dueRow(nursery, "B2");
     await enterDue(nursery, row, { Count: "60", Done: "TRUE" });
     expect(dueValue(nursery, "Written", row)).toBe(
-      "! not written: M3 is filled by the formula in M2: it is not written over",
+      notWrittenText({ code: "filled", cell: "M3", filler: "M2" }),
     );
   });
 });

@@ -45,11 +45,16 @@ describe("records that are one line a job", () => {
   it("do not get the same job twice unasked", () => {
     const nursery = log();
     nursery.ask("sidebarRecord", takesOf("B1"));
-    expect(nursery.refusal("sidebarRecord", takesOf("B1"))).toMatch(/is there already/);
+    expect(nursery.fault("sidebarRecord", takesOf("B1")).code).toBe("thereAlready");
     const [asked] = nursery.ask("sidebarRecord", takesOf("B1", { day: "2026-11-25" })).asked;
-    expect(asked?.question).toBe(
-      "Take count of B1 stands in row 5 already: 24 Nov 2026, 60 plants. Write another line?",
-    );
+    expect(asked?.ask).toEqual({
+      code: "lineCounted",
+      step: "Take count",
+      batch: "B1",
+      row: "5",
+      day: "24 Nov 2026",
+      count: 60,
+    });
     expect(nursery.values("Records")).toHaveLength(LINES.length + 2);
   });
 
@@ -77,7 +82,7 @@ describe("records that are one line a job", () => {
     ];
     const nursery = openNursery([tab("Records", [HEADER, ...LINES, ...below])]).ready();
     const before = nursery.snapshot("Records");
-    expect(nursery.refusal("sidebarRecord", takesOf("B1"))).toMatch(/would not be read as one/);
+    expect(nursery.fault("sidebarRecord", takesOf("B1")).code).toBe("lineNotRead");
     expect(nursery.snapshot("Records")).toBe(before);
   });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { askedSentence, faultSentence } from "../../src/wording/writing";
 import { dueRow, dueValue, setDue } from "./due-list";
 import { openNursery, smallRecords, smallRow, takesOf } from "./nursery";
 
@@ -26,9 +27,9 @@ describe("a sentence repeats a line of somebody's text at most", () => {
   it("where a batch is gone that was written to", () => {
     const { nursery, logId } = recorded();
     nursery.sheet("Records").deleteRows(4, 1);
-    const said = nursery.refusal("sidebarTakeBack", { logId });
-    expect(said).toContain("There is no batch");
-    expect(said.length).toBeLessThan(MOST);
+    const fault = nursery.fault("sidebarTakeBack", { logId });
+    expect(fault.code).toBe("taskGone");
+    expect(faultSentence(fault).length).toBeLessThan(MOST);
   });
 
   it("where a cell was changed since", () => {
@@ -36,7 +37,7 @@ describe("a sentence repeats a line of somebody's text at most", () => {
     nursery.sheet("Records").getRange("P4").setValue("y".repeat(400));
     const { asked } = nursery.ask("sidebarTakeBack", { logId });
     expect(asked.length).toBeGreaterThan(0);
-    for (const { question } of asked) expect(question.length).toBeLessThan(MOST);
+    for (const { ask } of asked) expect(askedSentence(ask).length).toBeLessThan(MOST);
   });
 
   it("where a count in the due list is none", () => {
@@ -45,13 +46,12 @@ describe("a sentence repeats a line of somebody's text at most", () => {
     setDue(nursery, row, { Count: LONG, Done: true });
     nursery.w.call("writeTicked");
     const said = String(dueValue(nursery, "Written", row));
-    expect(said).toContain("is no count");
     expect(said.length).toBeLessThan(MOST);
   });
 
   it("where a count is more than there are", () => {
     const { nursery } = recorded();
     const { asked } = nursery.ask("sidebarRecord", takesOf(LONG, { count: 500 }));
-    for (const { question } of asked) expect(question.length).toBeLessThan(MOST);
+    for (const { ask } of asked) expect(askedSentence(ask).length).toBeLessThan(MOST);
   });
 });

@@ -1,5 +1,6 @@
 import vm from "node:vm";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import * as text from "../../src/sentences/made/menu";
 import { type BuiltAddIn, buildAddIn } from "../support/built-add-in";
 
 let built: BuiltAddIn;
@@ -11,8 +12,10 @@ beforeAll(() => {
 afterAll(() => built.remove());
 
 const ITEMS = [
-  ...["Open the sidebar: showSidebar", "Refresh the due list: refreshDueList"],
-  ...["Write ticked tasks: writeTicked", "added"],
+  `${text.open()}: showSidebar`,
+  `${text.refresh()}: refreshDueList`,
+  `${text.writeTicked()}: writeTicked`,
+  "added",
 ];
 
 /**
@@ -67,7 +70,7 @@ function menuMadeBy(trigger: "onOpen" | "onInstall", source: () => unknown): rea
 
 describe.each(["onOpen", "onInstall"] as const)("%s", (trigger) => {
   it("makes a menu in the bar where the script belongs to the workbook", () => {
-    expect(menuMadeBy(trigger, () => "NONE")).toEqual(["menu Nursery", ...ITEMS]);
+    expect(menuMadeBy(trigger, () => "NONE")).toEqual([`menu ${text.menu()}`, ...ITEMS]);
   });
 
   it.each(["WEB_STORE_ADD_ON", "APPS_MARKETPLACE_DOMAIN_ADD_ON"])(
@@ -81,6 +84,6 @@ describe.each(["onOpen", "onInstall"] as const)("%s", (trigger) => {
     const refused = () => {
       throw new Error("You do not have permission to call ScriptApp.getInstallationSource");
     };
-    expect(menuMadeBy(trigger, refused)).toEqual(["menu Nursery", ...ITEMS]);
+    expect(menuMadeBy(trigger, refused)).toEqual([`menu ${text.menu()}`, ...ITEMS]);
   });
 });

@@ -59,8 +59,11 @@ describe("text that a sheet would take for something else", () => {
   it("that is too long for a cell is shortened with a sign once that was said, and can be taken back", () => {
     const nursery = openNursery([smallRecords()]).ready();
     const request = takesOf("B1", { note: LONG, who: LONG });
-    const sure = nursery.ask("sidebarRecord", request).asked.map(({ question }) => question);
-    expect(sure.map((question) => /has 50000 characters/.test(question))).toEqual([true, true]);
+    const { asked } = nursery.ask("sidebarRecord", request);
+    const sure = asked.map(({ id }) => id);
+    expect(asked.map(({ ask }) => ask)).toMatchObject(
+      ["note", "who"].map((what) => ({ code: "tooLong", what, length: 50_000 })),
+    );
     expect(nursery.value("Records", "M2")).toBe("");
     const { logId } = nursery.ask("sidebarRecord", { ...request, sure });
     expect(nursery.value("Records", "P2")).toMatch(/^x{40000,}…$/);
@@ -73,7 +76,7 @@ describe("text that a sheet would take for something else", () => {
     const standing = "y".repeat(49_999);
     nursery.sheet("Records").getRange("P2").setValue(`'${standing}`);
     const request = takesOf("B1", { note: "dry" });
-    const sure = nursery.ask("sidebarRecord", request).asked.map(({ question }) => question);
+    const sure = nursery.ask("sidebarRecord", request).asked.map(({ id }) => id);
     const { logId } = nursery.ask("sidebarRecord", { ...request, sure });
     nursery.ask("sidebarTakeBack", { logId: logId ?? "" });
     expect(String(nursery.value("Records", "P2")).length).toBe(standing.length);

@@ -8,7 +8,14 @@ import {
 } from "../../src/local/script-workbook";
 import { serialOfIso } from "../../src/local/serial-day";
 import { numberCell, type SheetDraft, textCell, workbookData } from "../../src/local/workbook-data";
-import type { AnswerOf, RequestOf, SidebarCallName } from "../../src/workbook/sidebar-calls";
+import { faultSentence } from "../../src/wording/writing";
+import type { WritingFault } from "../../src/wording/writing-codes";
+import type {
+  AnswerOf,
+  CallResult,
+  RequestOf,
+  SidebarCallName,
+} from "../../src/workbook/sidebar-calls";
 import { buildAddIn } from "../support/built-add-in";
 
 /** The day from which every test looks. */
@@ -27,7 +34,9 @@ export interface Nursery {
   readonly w: ScriptWorkbook;
   /** What a sidebar call answers. @throws Error with the sentence where it fails */
   ask<Name extends SidebarCallName>(name: Name, request: RequestOf<Name>): AnswerOf<Name>;
-  /** The sentence of a call that fails. */
+  /** What a call that fails gives as its reason; a sentence of another room as "said". */
+  fault<Name extends SidebarCallName>(name: Name, request: RequestOf<Name>): WritingFault;
+  /** The same as the page says it. */
   refusal<Name extends SidebarCallName>(name: Name, request: RequestOf<Name>): string;
   /** A tab for looking and acting without being counted. @throws Error where there is none */
   sheet(tab: string): Sheet;
@@ -42,6 +51,10 @@ export interface Nursery {
   saved(): IWorkbookData;
   /** Set up with everything guessed, seen from AS_OF. */
   ready(tab?: string): Nursery;
+}
+
+function faultIn(refused: Extract<CallResult<never>, { ok: false }>): WritingFault {
+  return "fault" in refused ? refused.fault : { code: "said", sentence: refused.error };
 }
 
 let code: string | null = null;
@@ -144,20 +157,23 @@ export function openNursery(
       ? services().Utilities.formatDate(value, zone, "yyyy-MM-dd")
       : (value as Value);
   const result = (name: string, request: unknown) =>
-    touched().run(name, request) as { ok: boolean; data: never; error: string };
+    touched().run(name, request) as CallResult<never>;
   const nursery: Nursery = {
     get w() {
       return touched();
     },
     ask(name, request) {
-      const { ok, data, error } = result(name, request);
-      if (!ok) throw new Error(error);
-      return data;
+      const answer = result(name, request);
+      if (answer.ok) return answer.data;
+      throw new Error(faultSentence(faultIn(answer)));
     },
     refusal(name, request) {
-      const { ok, data, error } = result(name, request);
-      if (ok) throw new Error(`it did not refuse but answered ${JSON.stringify(data)}`);
-      return error;
+      return faultSentence(nursery.fault(name, request));
+    },
+    fault(name, request) {
+      const answer = result(name, request);
+      if (!answer.ok) return faultIn(answer);
+      throw new Error(`it did not refuse but answered ${JSON.stringify(answer.data)}`);
     },
     sheet,
     remove: (tab) => book().deleteSheet(sheet(tab)),

@@ -1,6 +1,10 @@
 import { describe, expect, it } from "vitest";
+<<<<<<< HEAD
 import * as text from "../../src/sentences/made/order-writes";
 import { orderColumn } from "../../src/wording/order-fields";
+=======
+import { faultSentence } from "../../src/wording/writing";
+>>>>>>> 7dd53fd (Writing answers with codes and facts; the page and the due list say them)
 import type { AddOrderRequest } from "../../src/workbook/sidebar-calls";
 import { refusalText } from "../support/refusal";
 import { type Made, type Nursery, tab } from "./nursery";
@@ -124,18 +128,27 @@ describe("what can hardly be meant", () => {
     const doubtful = { by: "2026-11-24", customer: "x".repeat(60_000) };
     const { written, asked, logId } = add(nursery, doubtful);
     expect([written, logId]).toEqual([[], null]);
+<<<<<<< HEAD
     const questions = asked.map(({ question }) => question);
     expect(questions).toEqual([
       text.sameName({ order: "N-1", row: "2", tab: "Orders" }),
       text.dayBefore({ day: "24 Nov 2026", asOf: "25 Nov 2026" }),
       "Customer has 60000 characters, and a cell holds 49999: write it without its end?",
+=======
+    expect(asked.map(({ ask }) => ask)).toEqual([
+      { code: "nameAlready", order: "N-1", row: "2", tab: "Orders" },
+      { code: "beforeToday", day: "24 Nov 2026", today: "25 Nov 2026" },
+      { code: "tooLong", what: "customer", length: 60_000, most: 49_999 },
+>>>>>>> 7dd53fd (Writing answers with codes and facts; the page and the due list say them)
     ]);
+    const questions = asked.map(({ id }) => id);
     expect(nursery.snapshot("Orders")).toBe(before);
     expect(add(nursery, { ...doubtful, sure: questions.slice(0, 2) }).asked).toHaveLength(3);
     expect(add(nursery, { ...doubtful, sure: questions }).written).toHaveLength(5);
     expect(String(nursery.values("Orders")[2]?.[1])).toHaveLength(49_999);
   });
 
+  const unread = (name: string) => faultSentence({ code: "unreadable", name });
   it.each<[string, Partial<Record<keyof AddOrderRequest, unknown>>, RegExp | string]>([
     ["no number", { wanted: "40" }, outOfRange(0)],
     ["half a plant", { wanted: 1.5 }, unreadable("number", "Wanted", 1.5)],
@@ -150,8 +163,8 @@ describe("what can hardly be meant", () => {
       { by: "1027-02-03" },
       new RegExp(escaped(text.farAway({ column: orderColumn("by"), day: "3 Feb 1027" }))),
     ],
-    ["a record as a name", { order: { name: "x" } }, /^Order can't be read: enter it again$/],
-    ["yes as a customer", { customer: true }, /^Customer can't be read/],
+    ["a record as a name", { order: { name: "x" } }, unread("Order")],
+    ["yes as a customer", { customer: true }, unread("Customer")],
   ])("is refused in a sentence: %s", (_, more, sentence) => {
     expect(refused(opened(orders(one("O1"))), more as Partial<AddOrderRequest>)).toMatch(sentence);
   });
@@ -255,10 +268,11 @@ describe("another person meanwhile", () => {
     // biome-ignore lint/suspicious/noExplicitAny: a script has no types either
     (other.globals as any).LockService.getDocumentLock().tryLock(1);
     const before = nursery.snapshot("Orders");
-    expect(nursery.refusal("sidebarAddOrder", ORDER)).toMatch(/try again/);
-    expect(nursery.refusal("sidebarMakeOrders", null)).toMatch(/try again/);
+    const busy = { code: "busy" };
+    expect(nursery.fault("sidebarAddOrder", ORDER)).toEqual(busy);
+    expect(nursery.fault("sidebarMakeOrders", null)).toEqual(busy);
     const plan = { ...ORDER, assurance: 0.8, method: "", harvest: "" };
-    expect(nursery.refusal("sidebarOrderTab", plan)).toMatch(/try again/);
+    expect(nursery.fault("sidebarOrderTab", plan)).toEqual(busy);
     expect(nursery.snapshot("Orders")).toBe(before);
     other.end();
     expect(add(nursery).written).toHaveLength(5);

@@ -18,7 +18,9 @@ describe("taking an order back", () => {
       "",
       "N-2",
     ]);
-    expect(nursery.refusal("sidebarTakeBack", { logId: first.logId ?? "" })).toMatch(/already/);
+    expect(nursery.fault("sidebarTakeBack", { logId: first.logId ?? "" })).toEqual({
+      code: "notInLog",
+    });
     takeBack(nursery, second);
     expect(nursery.values("Orders")).toHaveLength(4);
     expect(new Set(states(nursery))).toEqual(new Set(["taken back"]));
@@ -27,41 +29,47 @@ describe("taking an order back", () => {
   it("tells two of one name apart", () => {
     const nursery = opened(orders(one("O1")));
     add(nursery);
-    const sure = add(nursery, { wanted: 60 }).asked.map(({ question }) => question);
+    const sure = add(nursery, { wanted: 60 }).asked.map(({ id }) => id);
     takeBack(nursery, add(nursery, { wanted: 60, sure }));
     expect(nursery.values("Orders").map((row) => row[3])).toEqual(["Wanted", 10, 40]);
   });
 
   it.each([
-    ["D3", 41, "Wanted (D3) holds 41 by now, where 40 was written"],
-    ["F3", 5, "Delivered (F3) holds 5 by now, which was blank"],
-  ])("is refused whole when %s was changed since", (cell, value, sentence) => {
+    ["D3", 41, { code: "changedSince", header: "Wanted", stands: "41", wrote: "40" }],
+    ["F3", 5, { code: "filledSince", header: "Delivered", stands: "5" }],
+  ])("is refused whole when %s was changed since", (cell, value, reason) => {
     const nursery = opened(orders(one("O1")));
     const answer = add(nursery);
     nursery.sheet("Orders").getRange(cell).setValue(value);
     const before = nursery.snapshot("Orders");
     const { restored, asked } = takeBack(nursery, answer);
     expect(restored).toEqual([]);
-    expect(asked[0]?.question).toContain(sentence);
+    expect(asked[0]?.ask).toEqual({ ...reason, cell });
     expect(nursery.snapshot("Orders")).toBe(before);
   });
 
   it("says when the order, a column or the tab is gone", () => {
-    const refusal = (action: (nursery: Nursery) => void) => {
+    const faultAfter = (action: (nursery: Nursery) => void) => {
       const nursery = opened(orders(one("O1")));
       const { logId } = add(nursery);
       action(nursery);
-      return nursery.refusal("sidebarTakeBack", { logId: logId ?? "" });
+      return nursery.fault("sidebarTakeBack", { logId: logId ?? "" });
     };
-    expect(refusal(({ w }) => w.type("Orders", "A3", "Other"))).toMatch(
-      /^There is no order "N-1" any more/,
-    );
-    expect(refusal(({ w }) => w.type("Orders", "C1", "Kind"))).toMatch(
-      /^The table has no column "Variety" any more/,
-    );
-    expect(refusal((nursery) => nursery.remove("Orders"))).toMatch(
-      /^There is no tab "Orders" with orders any more/,
-    );
+    const cells = ["A3", "B3", "C3", "D3", "E3"];
+    expect(faultAfter(({ w }) => w.type("Orders", "A3", "Other"))).toEqual({
+      code: "orderGone",
+      order: "N-1",
+      cells,
+    });
+    expect(faultAfter(({ w }) => w.type("Orders", "C1", "Kind"))).toEqual({
+      code: "columnsGone",
+      headers: ["Variety"],
+      cells,
+    });
+    expect(faultAfter((nursery) => nursery.remove("Orders"))).toEqual({
+      code: "noOrders",
+      tab: "Orders",
+    });
   });
 });
 

@@ -15,9 +15,7 @@ const small = (more?: readonly Made[]) =>
 describe("recording a task", () => {
   it("says a sentence where the script belongs to no workbook", () => {
     const nursery = openNursery([smallRecords()], { hasDocumentLock: false });
-    expect(nursery.refusal("sidebarRecord", takesOf("B1"))).toBe(
-      "Nothing can be written from here: open the workbook and use its menu",
-    );
+    expect(nursery.fault("sidebarRecord", takesOf("B1"))).toEqual({ code: "noWorkbook" });
   });
 
   it("writes day and count into the batch's row, into blank cells only", () => {
@@ -91,23 +89,27 @@ describe("recording a task", () => {
   });
 
   it.each([
-    ["an unknown batch", { batch: "B9" }, /no batch "B9"/],
-    ["an unknown task", { task: "Dancing" }, /no step "Dancing"/],
-    ["half a plant", { count: 1.5 }, /whole number/],
-    ["fewer than none", { count: -1 }, /whole number/],
-    ["no day", { day: "" }, /day/i],
-    ["no such day", { day: "2026-02-30" }, /day/i],
-  ])("refuses %s with a sentence", (_, more, sentence) => {
+    ["an unknown batch", { batch: "B9" }, { code: "noBatch", batch: "B9" }],
+    ["an unknown task", { task: "Dancing" }, { code: "noStep", task: "Dancing" }],
+    ["half a plant", { count: 1.5 }, { code: "notACount", found: "1.5" }],
+    ["fewer than none", { count: -1 }, { code: "notACount", found: "-1" }],
+    ["no day", { day: "" }, { code: "said" }],
+    ["no such day", { day: "2026-02-30" }, { code: "said" }],
+  ])("refuses %s with its reason", (_, more, reason) => {
     const nursery = small();
     const before = nursery.snapshot("Records");
-    expect(nursery.refusal("sidebarRecord", takesOf("B1", more))).toMatch(sentence);
+    expect(nursery.fault("sidebarRecord", takesOf("B1", more))).toMatchObject(reason);
     expect(nursery.snapshot("Records")).toBe(before);
     expect(nursery.w.lock.isFree()).toBe(true);
   });
 
   it("refuses a name that two batches bear", () => {
     const nursery = small(smallRow({ Batch: "B1", Sown: "2026-07-01" }));
-    expect(nursery.refusal("sidebarRecord", takesOf("B1"))).toMatch(/rows 2 and 4/);
+    expect(nursery.fault("sidebarRecord", takesOf("B1"))).toEqual({
+      code: "twoBatches",
+      batch: "B1",
+      rows: ["2", "4"],
+    });
   });
 
   it("asks about a count or a note for which the table has no column, and keeps both in the log", () => {
@@ -119,12 +121,13 @@ describe("recording a task", () => {
     const request = takesOf("B1", { note: "dry" });
     const { asked, written } = nursery.ask("sidebarRecord", request);
     expect(written).toEqual([]);
-    expect(asked.map(({ question }) => question)).toEqual([
-      "Your table has no column for the count of Take count: 60 would stand in the write log only. Go on?",
-      "Your table has no column for the note of Take count: dry would stand in the write log only. Go on?",
+    const lacks = { code: "columnLacks", task: "Take count" };
+    expect(asked.map(({ ask }) => ask)).toEqual([
+      { ...lacks, what: "count", value: "60" },
+      { ...lacks, what: "note", value: "dry" },
     ]);
     expect(nursery.snapshot("Records")).toBe(before);
-    const sure = asked.map(({ question }) => question);
+    const sure = asked.map(({ id }) => id);
     const { logId } = nursery.ask("sidebarRecord", { ...request, sure });
     const lines = () =>
       nursery
@@ -145,9 +148,12 @@ describe("recording a task", () => {
     const nursery = small();
     nursery.ask("sidebarRecord", takesOf("B1"));
     const before = nursery.snapshot("Records");
-    expect(nursery.refusal("sidebarRecord", takesOf("B1"))).toBe(
-      "Nothing to write: Take count of B1 is there already, Take count day (Records!L2) 2026-11-24, Takes (Records!M2) 60",
-    );
+    expect(nursery.fault("sidebarRecord", takesOf("B1"))).toEqual({
+      code: "thereAlready",
+      task: "Take count",
+      batch: "B1",
+      cells: ["Take count day (Records!L2) 2026-11-24", "Takes (Records!M2) 60"],
+    });
     expect(nursery.snapshot("Records")).toBe(before);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Conditions } from "../../src/local/spreadsheet-app/conditions";
+import { rowCode } from "../../src/workbook/row-state";
 import { dueRow, dueValue, enterDue } from "./due-list";
 import { type Nursery, openNursery, smallRecords, takesOf } from "./nursery";
 
@@ -42,7 +43,7 @@ describe.each(["alone", "rest"] as const)("a cell that is refused late (%s)", (l
     await enterDue(nursery, row, { Count: "60", Done: "TRUE" });
     expect(nursery.w.editErrors).toEqual([]);
     expect(nursery.snapshot("Records")).toBe(before);
-    expect(dueValue(nursery, "Written", row)).toMatch(/not written: /);
+    expect(rowCode(String(dueValue(nursery, "Written", row)))).toBe("refused");
     expect(states(nursery).join()).not.toMatch(/: (?:written|writing)/);
   });
 });

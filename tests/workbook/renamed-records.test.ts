@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import * as setUp from "../../src/sentences/made/set-up";
 import { dueRow, dueValue, enterDue } from "./due-list";
 import { openNursery, smallRecords, tab, takesOf } from "./nursery";
+import { writtenText } from "./row-texts";
 
 // People renamed the tab; their ticks were written nowhere, and nothing said so.
 it.each(["Our batches", "Lot's book", "Records_2027"])(
@@ -17,7 +18,7 @@ it.each(["Our batches", "Lot's book", "Records_2027"])(
     await enterDue(nursery, row, { Count: "60", Done: "TRUE" });
     expect(nursery.w.editErrors).toEqual([]);
     expect(nursery.value(name, "M2")).toBe(60);
-    expect(dueValue(nursery, "Written", row)).toBe(`✓ written: ${name}!L2, ${name}!M2`);
+    expect(dueValue(nursery, "Written", row)).toBe(writtenText(`${name}!L2`, `${name}!M2`));
     expect(nursery.ask("sidebarToday", { daysAhead: 7 }).tasks.length).toBeGreaterThan(0);
     // What was written under the old name is taken back as well.
     nursery.ask("sidebarTakeBack", { logId: logId ?? "" });

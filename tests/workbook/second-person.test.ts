@@ -32,7 +32,7 @@ describe("another person's edit between reading and writing", () => {
   it("is not overwritten though the person was sure of what stood there before", () => {
     const nursery = small();
     nursery.sheet("Records").getRange("M2").setValue(55);
-    const sure = nursery.ask("sidebarRecord", takesOf("B1")).asked.map(({ question }) => question);
+    const sure = nursery.ask("sidebarRecord", takesOf("B1")).asked.map(({ id }) => id);
     afterTheRead(nursery, () => nursery.w.type("Records", "M2", "56"));
     expect(nursery.ask("sidebarRecord", takesOf("B1", { sure })).written).toEqual([]);
     expect(nursery.value("Records", "M2")).toBe(56);
@@ -86,7 +86,7 @@ describe("another person's edit between reading and writing", () => {
     // biome-ignore lint/suspicious/noExplicitAny: a script has no types either
     (other.globals as any).LockService.getDocumentLock().tryLock(1);
     const before = nursery.snapshot("Records");
-    expect(nursery.refusal("sidebarRecord", takesOf("B1"))).toMatch(/try again/);
+    expect(nursery.fault("sidebarRecord", takesOf("B1"))).toEqual({ code: "busy" });
     expect(nursery.snapshot("Records")).toBe(before);
     other.end();
     expect(nursery.ask("sidebarRecord", takesOf("B1")).written).toHaveLength(2);

@@ -202,10 +202,7 @@ describe("Set up", () => {
   it.each(OURS)("never touches a person's own tab called %s, and says so", (name) => {
     const nursery = openNursery([smallRecords(), tab(name, [["my own things", 1]])]);
     const before = [nursery.snapshot(name), nursery.snapshot("Records")];
-    const sentence = nursery.refusal("sidebarSetUp", ONCE);
-    expect(sentence).toBe(
-      `There is a tab "${name}" that is not the add-in's: rename it, then try again`,
-    );
+    expect(nursery.fault("sidebarSetUp", ONCE)).toEqual({ code: "notOurs", tab: name });
     expect([nursery.snapshot(name), nursery.snapshot("Records")]).toEqual(before);
     // Half a set up would answer as if it were done.
     expect(nursery.tabs()).toEqual(["Records", name]);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as setUp from "../../src/sentences/made/set-up";
+import { noCells } from "../../src/sentences/made/writing-faults";
 import { type Nursery, openNursery, type Sheet, smallRecords, takesOf } from "./nursery";
 
 const ONCE = { tab: "Records", columns: [], methods: ["Cocoa cleft graft"] };
@@ -54,9 +55,7 @@ describe("a workbook with a chart, a timeline and a connected sheet", () => {
     (name) => {
       const nursery = withSheets([name, "OBJECT"]);
       expect(nursery.ask("sidebarOpen", null).setUp).toBeNull();
-      expect(nursery.refusal("sidebarSetUp", ONCE)).toBe(
-        `"${name}" is a chart or a linked sheet: rename it, then try again`,
-      );
+      expect(nursery.fault("sidebarSetUp", ONCE)).toEqual({ code: "noCells", tab: name });
       expect(nursery.tabs()).toEqual([name, "Records"]);
     },
   );
@@ -68,8 +67,8 @@ describe("a workbook with a chart, a timeline and a connected sheet", () => {
       ["Plan O-1", "OBJECT"],
     );
     nursery.ready();
-    expect(nursery.refusal("sidebarMakeOrders", null)).toMatch(/^"Orders" is a chart or a linked/);
-    expect(nursery.refusal("sidebarMakeCrew", null)).toMatch(/^"crew" is a chart or a linked/);
+    expect(nursery.fault("sidebarMakeOrders", null)).toEqual({ code: "noCells", tab: "Orders" });
+    expect(nursery.fault("sidebarMakeCrew", null)).toEqual({ code: "noCells", tab: "crew" });
     expect(nursery.refusal("sidebarAddOrder", ORDER)).toMatch(/no tab of orders yet/);
     expect(nursery.ask("sidebarOrderTab", PLAN).tab).toBe("Plan O-1 2");
   });
@@ -93,8 +92,6 @@ it("where a person has put up a chart by the name of the due list since", () => 
   const nursery = openNursery([smallRecords()], { newRows: 60 }).ready();
   nursery.remove("Due list");
   nursery.w.conditions.tabWithoutCells("Due list");
-  expect(() => nursery.w.call("refreshDueList")).toThrow(
-    /^"Due list" is a chart or a linked sheet/,
-  );
+  expect(() => nursery.w.call("refreshDueList")).toThrow(noCells({ tab: "Due list" }));
   expect(nursery.ask("sidebarToday", { daysAhead: 7 }).tasks).not.toEqual([]);
 });

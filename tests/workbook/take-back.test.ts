@@ -14,7 +14,7 @@ describe("taking a write back", () => {
     nursery.sheet("Records").getRange("P2").setValue("'=as it was");
     const before = nursery.snapshot("Records");
     const request = takesOf("B1", { note: "dry" });
-    const sure = nursery.ask("sidebarRecord", request).asked.map(({ question }) => question);
+    const sure = nursery.ask("sidebarRecord", request).asked.map(({ id }) => id);
     const { logId } = nursery.ask("sidebarRecord", { ...request, sure });
     expect(nursery.value("Records", "P2")).toBe("dry");
     const { restored, asked } = nursery.ask("sidebarTakeBack", { logId: logId ?? "" });
@@ -22,10 +22,9 @@ describe("taking a write back", () => {
     expect(restored.map(({ where }) => where)).toEqual(["Records!L2", "Records!M2", "Records!P2"]);
     expect(nursery.snapshot("Records")).toBe(before);
     expect(states(nursery)).toEqual(["taken back", "taken back", "taken back"]);
-    expect(nursery.refusal("sidebarTakeBack", { logId: logId ?? "" })).toMatch(
-      /taken back already/,
-    );
-    expect(nursery.refusal("sidebarTakeBack", { logId: "no such" })).toMatch(/not in the log/);
+    for (const gone of [logId ?? "", "no such"]) {
+      expect(nursery.fault("sidebarTakeBack", { logId: gone })).toEqual({ code: "notInLog" });
+    }
     expect(nursery.w.lock.isFree()).toBe(true);
   });
 
@@ -37,7 +36,13 @@ describe("taking a write back", () => {
     const { restored, asked } = nursery.ask("sidebarTakeBack", { logId: logId ?? "" });
     expect(restored).toEqual([]);
     expect(asked.map(({ stands }) => stands)).toEqual(["62"]);
-    expect(asked[0]?.question).toMatch(/Takes \(M2\) holds 62 by now, where 60 was written/);
+    expect(asked[0]?.ask).toEqual({
+      code: "changedSince",
+      header: "Takes",
+      cell: "M2",
+      stands: "62",
+      wrote: "60",
+    });
     expect(nursery.snapshot("Records")).toBe(before);
     expect(states(nursery)).toEqual(["written", "written"]);
   });
@@ -68,9 +73,12 @@ describe("taking a write back", () => {
     nursery.sheet("Records").insertColumnsAfter(1, 1);
     nursery.sheet("Records").getRange("A2").setValue("B1-renamed");
     const before = nursery.snapshot("Records");
-    expect(nursery.refusal("sidebarTakeBack", { logId: logId ?? "" })).toMatch(
-      /no batch "B1" with Take count in the records any more: nothing is changed/,
-    );
+    expect(nursery.fault("sidebarTakeBack", { logId: logId ?? "" })).toEqual({
+      code: "taskGone",
+      task: "Take count",
+      batch: "B1",
+      cells: ["L2", "M2"],
+    });
     expect(nursery.snapshot("Records")).toBe(before);
     nursery.sheet("Records").getRange("A2").setValue("B1");
     nursery.ask("sidebarTakeBack", { logId: logId ?? "" });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { linesAbove, notOurs } from "../../src/sentences/made/writing-faults";
 import { type Nursery, openNursery, SETTINGS, smallRecords, tab } from "./nursery";
 import { atWork, DUE, goesOn, KINDS, LOG, ONCE, OURS, PLAN } from "./tabs-at-work";
 
@@ -176,7 +177,7 @@ describe("lines of the person's own above a table of ours", () => {
     nursery.sheet(name).insertRowsBefore(1, 1);
     nursery.sheet(name).getRange("A1").setValue("For Ana: read this first");
     expect(() => nursery.w.call("refreshDueList")).toThrow(
-      new RegExp(`^${name} has lines of yours above its header: move them away, then `),
+      linesAbove({ tab: name, mendedBy: name === DUE ? "refresh" : "again" }),
     );
     nursery.sheet(name).deleteRows(1, 1);
     goesOn(nursery);
@@ -200,7 +201,7 @@ it("leaves a person's own tab alone that looks a little like one of ours", () =>
     const before = nursery.snapshot(mine.name);
     const run = () => nursery.ask("sidebarSetUp", ONCE);
     if (mine.name === "Plan B") run();
-    else expect(run).toThrow(`There is a tab "${mine.name}" that is not the add-in's`);
+    else expect(run).toThrow(notOurs({ tab: mine.name }));
     expect(nursery.snapshot(mine.name)).toBe(before);
   }
 });

@@ -173,7 +173,7 @@ export function job(work: Emulated, today: string): JobStep[] {
           note: "=1+1",
           sure: [],
         });
-        must(asked.length === 0, `it asks: ${asked.map(({ question }) => question).join(" ")}`);
+        must(asked.length === 0, `it asks: ${asked.map(({ id }) => id).join(" ")}`);
         marked = { written, logId: found(logId, "it gave nothing to take it back by") };
         mustHold(record(batch), dayHeader, `day ${today}`);
         mustHold(record(batch), countHeader, plants);
@@ -199,7 +199,7 @@ export function job(work: Emulated, today: string): JobStep[] {
         const { batch, countHeader, dayHeader } = task(1);
         const { logId, written } = found(marked, "nothing was marked");
         const { restored, asked } = ask(work, "sidebarTakeBack", { logId });
-        must(asked.length === 0, `it asks: ${asked.map(({ question }) => question).join(" ")}`);
+        must(asked.length === 0, `it asks: ${asked.map(({ id }) => id).join(" ")}`);
         must(restored.length === written.length, `only ${restored.length} cells came back`);
         mustHold(record(batch), dayHeader, "");
         mustHold(record(batch), countHeader, "");

@@ -1,4 +1,9 @@
-import type { AnswerOf, RequestOf, SidebarCallName } from "../../workbook/sidebar-calls";
+import type {
+  AnswerOf,
+  CallResult,
+  RequestOf,
+  SidebarCallName,
+} from "../../workbook/sidebar-calls";
 import type { Emulated } from "./emulator";
 import { found, must } from "./steps";
 
@@ -47,12 +52,8 @@ export function ask<Name extends SidebarCallName>(
   name: Name,
   request: RequestOf<Name>,
 ): AnswerOf<Name> {
-  const result = work.run(name, request) as
-    | { readonly ok: true; readonly data: AnswerOf<Name> }
-    | { readonly ok: false; readonly error: string }
-    | null
-    | undefined;
+  const result = work.run(name, request) as CallResult<AnswerOf<Name>> | null | undefined;
   const answer = found(result, `${name} answered nothing`);
-  if (!answer.ok) throw new Error(answer.error);
+  if (!answer.ok) throw new Error("fault" in answer ? JSON.stringify(answer.fault) : answer.error);
   return answer.data;
 }

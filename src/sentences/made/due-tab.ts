@@ -53,9 +53,6 @@ export const madeBy = (d: { readonly day: string | number }): string =>
 export const memory = (): string =>
   "Write";
 
-export const mendedBy = (): string =>
-  "choose Refresh the due list in the Nursery menu";
-
 export const note = (): string =>
   "Note";
 

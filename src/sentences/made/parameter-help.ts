@@ -7,7 +7,7 @@ export const asOfOrNone = (): string =>
   "The day to look from. Leave it out to skip what needs a day.";
 
 export const columns = (): string =>
-  "Two columns, our name and the header in your sheet, for headers that we can't guess. Blank rows are skipped.";
+  "Two columns, our name and your header, where we can't guess it. Blank rows are skipped.";
 
 export const ifLeftOut = (d: { readonly sentence: string | number; readonly usual: string | number }): string =>
   d.sentence + " Left out, it is " + d.usual + ".";
@@ -19,4 +19,4 @@ export const records = (): string =>
   "Your table of batches with its header.";
 
 export const timetable = (): string =>
-  "Your table of steps with its header. Leave it blank for the built-in steps.";
+  "Your table of steps. Leave it blank for the built-in steps.";

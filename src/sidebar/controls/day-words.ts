@@ -1,4 +1,4 @@
-import { countText } from "./count-words";
+import { away } from "../../sentences/made/controls";
 
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
@@ -59,9 +59,7 @@ export function daysBetween(from: string, to: string): number | null {
 /** How far a day is away; empty where it is not known. @example awayText(51) // "in 51 days" */
 export function awayText(days: number | null): string {
   if (days === null) return "";
-  if (days === 0) return "today";
-  if (Math.abs(days) === 1) return days === 1 ? "tomorrow" : "yesterday";
-  return days > 0 ? `in ${countText(days)} days` : `${countText(-days)} days ago`;
+  return away({ days: Math.abs(days), when: days < 0 ? "ago" : "ahead" });
 }
 
 /** @example monthText("2026-11") // "Nov 2026" */

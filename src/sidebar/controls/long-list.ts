@@ -1,4 +1,4 @@
-import { countText } from "./count-words";
+import { showMore as moreWords } from "../../sentences/made/controls";
 import { element } from "./element";
 
 /** As many at a time as can be drawn without a pause and read without losing the place. */
@@ -19,7 +19,7 @@ export function longList<Item>(
     shown += next.length;
     const left = items.length - shown;
     more.hidden = left === 0;
-    more.textContent = `Show ${countText(Math.min(left, atOnce))} more of ${countText(left)}`;
+    more.textContent = moreWords({ next: Math.min(left, atOnce), left });
     return next[0];
   };
   more.addEventListener("click", () => {

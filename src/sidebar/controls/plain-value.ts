@@ -1,3 +1,4 @@
+import * as text from "../../sentences/made/controls";
 import type { PlainValue } from "../../workbook/sidebar-calls";
 import { dayText } from "./day-words";
 import { element } from "./element";
@@ -5,8 +6,8 @@ import { wholeText } from "./user-text";
 
 /** A cell's value in words: a blank cell is named, a day is said as a day. */
 export function plainValue(value: PlainValue): HTMLElement {
-  if (value === null || value === "") return element("span", { class: "quiet" }, "blank");
-  if (typeof value === "boolean") return element("span", {}, value ? "yes" : "no");
+  if (value === null || value === "") return element("span", { class: "quiet" }, text.blank());
+  if (typeof value === "boolean") return element("span", {}, value ? text.yes() : text.no());
   if (typeof value === "number") return element("span", {}, String(value));
   return wholeText(dayText(value));
 }

@@ -1,4 +1,4 @@
-import { countText } from "./count-words";
+import { cut } from "../../sentences/made/controls";
 
 /** Longer text is cut where it is one of many things shown. */
 const SHOWN = 160;
@@ -13,7 +13,7 @@ export function shortened(text: string, most: number = SHOWN): string {
   if (text.length <= most) return text;
   // Half of a character of two units is no text.
   const end = isFirstHalf(text.charCodeAt(most - 1)) ? most - 1 : most;
-  return `${text.slice(0, end)}… (${countText(text.length)} characters in all)`;
+  return cut({ text: text.slice(0, end), length: text.length });
 }
 
 function isFirstHalf(unit: number): boolean {

@@ -1,3 +1,4 @@
+import * as text from "../../sentences/made/controls";
 import { type Child, element } from "./element";
 
 /** Sooner than this a call is over before anyone wonders: nothing is shown. Milliseconds. */
@@ -17,7 +18,11 @@ export interface StatusLine {
 /** The one line that tells what happens, also to those who hear the page. */
 export function statusLine(): StatusLine {
   const words = element("p", { role: "status", "aria-live": "polite", class: "status-words" });
-  const dismiss = element("button", { type: "button", class: "link", hidden: true }, "Dismiss");
+  const dismiss = element(
+    "button",
+    { type: "button", class: "link", hidden: true },
+    text.dismiss(),
+  );
   const line = element("div", { class: "status" }, words, dismiss);
   /** What is under way and told; the last one begun is shown. */
   const told: string[] = [];
@@ -38,7 +43,7 @@ export function statusLine(): StatusLine {
       const timer = setTimeout(() => {
         shown = true;
         told.push(doing);
-        show("working", [`${doing} …`]);
+        show("working", [text.doing({ doing })]);
       }, PATIENCE);
       return () => {
         clearTimeout(timer);
@@ -47,7 +52,7 @@ export function statusLine(): StatusLine {
         if (line.dataset.kind !== "working") return;
         const before = told[told.length - 1];
         if (before === undefined) clear();
-        else show("working", [`${before} …`]);
+        else show("working", [text.doing({ doing: before })]);
       };
     },
     say: (...shown) => show("said", shown),

@@ -1,3 +1,4 @@
+import { allOfIt } from "../../sentences/made/controls";
 import { disclosure } from "./disclosure";
 import { element } from "./element";
 import { shortened } from "./shortened";
@@ -15,6 +16,6 @@ export function wholeText(text: string): HTMLElement {
     "div",
     {},
     element("bdi", {}, short),
-    disclosure({ summary: "All of it", content: () => element("bdi", {}, text) }),
+    disclosure({ summary: allOfIt(), content: () => element("bdi", {}, text) }),
   );
 }

@@ -69,7 +69,7 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
       const asked = askedList({
         questions: answer.asked,
         status: context.status,
-        onAnyway: () => record(entry, [...sure, ...answer.asked.map(({ question }) => question)]),
+        onAnyway: () => record(entry, [...sure, ...answer.asked.map(({ id }) => id)]),
         onLeave: () => {
           showButton();
           context.status.say(text.nothingWritten());

@@ -1,3 +1,5 @@
+import * as text from "../../sentences/made/writing";
+import { askedSentence } from "../../wording/writing";
 import type { Question } from "../../workbook/sidebar-calls";
 import { actionButton } from "../controls/action-button";
 import { element } from "../controls/element";
@@ -14,21 +16,21 @@ export interface AskedOptions {
 
 /** What the script wants to know before it writes, each with what stands and what would. */
 export function askedList({ questions, status, onAnyway, onLeave }: AskedOptions): HTMLElement {
-  const leave = element("button", { type: "button", class: "plain" }, "Leave as it is");
+  const leave = element("button", { type: "button", class: "plain" }, text.leave());
   leave.addEventListener("click", onLeave);
   return element(
     "div",
-    { class: "asked", role: "group", "aria-label": "Before it is written", tabindex: -1 },
-    element("p", {}, element("strong", {}, "Nothing is written yet.")),
+    { class: "asked", role: "group", "aria-label": text.before(), tabindex: -1 },
+    element("p", {}, element("strong", {}, text.notYet())),
     ...questions.map(questionAsked),
     element(
       "div",
       { class: "buttons" },
       actionButton({
-        label: "Write anyway",
+        label: text.writeAnyway(),
         kind: "main",
         status,
-        doing: "Writing to the records",
+        doing: text.writing(),
         work: onAnyway,
       }),
       leave,
@@ -37,19 +39,19 @@ export function askedList({ questions, status, onAnyway, onLeave }: AskedOptions
 }
 
 /** A question with both values; those about no cell have none. */
-export function questionAsked({ question, stands, would }: Question): HTMLElement {
+export function questionAsked({ ask, stands, would }: Question): HTMLElement {
   return element(
     "div",
     { class: "question" },
-    wholeText(question),
+    wholeText(askedSentence(ask)),
     stands === null && would === null
       ? null
       : element(
           "dl",
           { class: "pairs" },
-          element("dt", {}, "Stands now"),
+          element("dt", {}, text.stands()),
           element("dd", {}, plainValue(stands)),
-          element("dt", {}, "Would be"),
+          element("dt", {}, text.would()),
           element("dd", {}, plainValue(would)),
         ),
   );

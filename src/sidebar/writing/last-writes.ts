@@ -1,3 +1,4 @@
+import * as text from "../../sentences/made/writing";
 import type { LastWrite, LastWritesAnswer } from "../../workbook/sidebar-calls";
 import { actionButton } from "../controls/action-button";
 import { disclosure } from "../controls/disclosure";
@@ -6,10 +7,10 @@ import { whileWorking } from "../controls/while-working";
 import type { SidebarContext } from "../section";
 import { writtenNotice } from "./written-notice";
 
-const TITLES: Readonly<Record<LastWrite["state"], string>> = {
-  written: "Written",
-  "taken back": "Taken back",
-  "not known": "Cut off, look at the cells",
+const TITLES: Readonly<Record<LastWrite["state"], () => string>> = {
+  written: text.written,
+  "taken back": text.taken,
+  "not known": text.cutOff,
 };
 
 /**
@@ -22,21 +23,19 @@ export function lastWritesPart(
 ): HTMLElement {
   const list = element("div");
   const { status } = context;
-  const doing = "Reading the write log";
+  const doing = text.reading();
   const read = async () => show(await context.call("sidebarLastWrites", null));
   const show = ({ writes, isMore }: LastWritesAnswer) => {
     list.replaceChildren(
-      ...(writes.length === 0 ? [element("p", {}, "Nothing was written yet.")] : []),
+      ...(writes.length === 0 ? [element("p", {}, text.nothingWritten())] : []),
       ...writes.map((write) => item(context, write, onTakenBack)),
-      ...(isMore
-        ? [element("p", { class: "quiet" }, "Older ones stand in the tab Write log.")]
-        : []),
+      ...(isMore ? [element("p", { class: "quiet" }, text.older())] : []),
     );
   };
-  const readAgain = actionButton({ label: "Read again", status, doing, work: read });
+  const readAgain = actionButton({ label: text.readAgain(), status, doing, work: read });
   return disclosure({
     kind: "group",
-    summary: element("h3", {}, "Last writes"),
+    summary: element("h3", {}, text.title()),
     content: () => {
       void whileWorking({ status, doing, controls: [readAgain], work: read });
       return element("div", {}, list, readAgain);
@@ -50,11 +49,11 @@ function item(
   onTakenBack: () => Promise<void>,
 ): HTMLElement {
   const { logId, task, about, when, who, state, cells } = write;
-  const detail = who === "" ? when : `${when}, ${who}`;
+  const detail = who === "" ? when : text.when({ when, who });
   return writtenNotice({
     context,
-    title: TITLES[state],
-    what: `${task}, ${about}`,
+    title: TITLES[state](),
+    what: text.what({ task, about }),
     detail,
     onTakenBack,
     answer: { written: cells, logId: state === "written" ? logId : null },

@@ -1,7 +1,10 @@
+import * as text from "../../sentences/made/writing";
+import { faultSentence } from "../../wording/writing";
 import type { CellWritten, RecordAnswer } from "../../workbook/sidebar-calls";
 import { actionButton } from "../controls/action-button";
 import { element } from "../controls/element";
 import { plainValue } from "../controls/plain-value";
+import { sentenceNodes } from "../controls/sentence-nodes";
 import { isolated } from "../controls/shortened";
 import { userText } from "../controls/user-text";
 import type { SidebarContext } from "../section";
@@ -26,27 +29,32 @@ export function writtenNotice(options: WrittenOptions): HTMLElement {
   const { logId, written } = answer;
   const notice = element(
     "div",
-    { class: "written", role: "group", "aria-label": `Written: ${isolated(what)}`, tabindex: -1 },
+    {
+      class: "written",
+      role: "group",
+      "aria-label": text.writtenNamed({ what: isolated(what) }),
+      tabindex: -1,
+    },
     element("p", {}, element("strong", {}, `${title}: `), userText(what)),
     detail === undefined ? null : element("p", { class: "quiet" }, userText(detail)),
     cellList(written),
   );
   if (logId === null) return notice;
   const takeBack = actionButton({
-    label: "Take back",
+    label: text.takeBack(),
     status: context.status,
-    doing: "Taking it back",
+    doing: text.taking(),
     work: async () => {
       const { restored, asked } = await context.call("sidebarTakeBack", { logId });
       if (restored.length === 0 && asked.length === 0) {
-        throw new Error("Nothing was taken back: the log has no such writing any more.");
+        throw new Error(faultSentence({ code: "notInLog" }));
       }
       const done = restored.length > 0;
       notice.replaceChildren(
         element(
           "p",
           {},
-          element("strong", {}, done ? "Taken back: " : "Not taken back: "),
+          element("strong", {}, `${done ? text.taken() : text.notTakenBack()}: `),
           userText(what),
         ),
         cellList(restored),
@@ -54,7 +62,7 @@ export function writtenNotice(options: WrittenOptions): HTMLElement {
       );
       notice.focus();
       if (done) await onTakenBack();
-      context.status.say(done ? "Taken back." : "Not taken back: see why above.");
+      context.status.say(done ? text.takenDone() : text.notTakenBackSee());
     },
   });
   notice.append(takeBack);
@@ -73,7 +81,13 @@ function cellList(cells: readonly CellWritten[]): HTMLElement {
         ": ",
         plainValue(value),
         " ",
-        element("span", { class: "quiet" }, "in ", userText(where)),
+        element(
+          "span",
+          { class: "quiet" },
+          ...(where === null
+            ? [text.inLogOnly()]
+            : sentenceNodes(text.inCell, { where: userText(where) })),
+        ),
       ),
     ),
   );

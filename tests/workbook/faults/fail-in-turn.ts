@@ -1,4 +1,5 @@
 import { expect } from "vitest";
+import { BEING_MADE } from "../../../src/workbook/mark";
 import { type Nursery, openNursery, smallRecords, withoutMinute } from "../nursery";
 
 /** An action that writes, and what it must leave behind whatever call fails. */
@@ -99,7 +100,7 @@ function tabWrongs(nursery: Nursery, { before, after }: Contents, mayBeHalf: boo
 
 /** Whether a tab says in its first cell that it is not whole, and what makes it so. */
 export function isHalfMade(nursery: Nursery, tab: string): boolean {
-  return /, being made\. If this stays, .+\.$/.test(String(nursery.value(tab, "A1")));
+  return String(nursery.value(tab, "A1")).includes(`${BEING_MADE} `);
 }
 
 /** Calls without an effect, which leave the same whether they fail before or after. */

@@ -63,7 +63,7 @@ export function orderAdder(options: AddOrderOptions): AddOrder {
       const asked = askedList({
         questions: answer.asked,
         status,
-        onAnyway: () => write(order, [...sure, ...answer.asked.map(({ question }) => question)]),
+        onAnyway: () => write(order, [...sure, ...answer.asked.map(({ id }) => id)]),
         onLeave: () => {
           holder.replaceChildren();
           button.focus();

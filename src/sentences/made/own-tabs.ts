@@ -1,0 +1,15 @@
+// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+
+import { select } from "../runtime";
+
+export const ifThisStays = (d: { readonly mendedBy: "again" | "refresh" | "setUp" }): string =>
+  "If this stays, " + select(d.mendedBy, { again: "try again", refresh: "choose Refresh the due list in the Nursery menu", setUp: "make the tabs again in Set up", other: "" }) + ".";
+
+export const live = (d: { readonly formula: string | number }): string =>
+  "live, " + d.formula;
+
+export const log = (): string =>
+  "every cell that was written, and what stood there. Who is what was typed, not who had signed in";
+
+export const made = (d: { readonly at: string | number }): string =>
+  "made " + d.at + ". Refresh the due list in the menu updates it.";
