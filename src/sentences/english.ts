@@ -593,12 +593,10 @@ export const english = {
   orderWrites: {
     below:
       "Row {row} of {tab} ({shown}) stands below the orders, but is not an order we can read. Correct it or move it away, then try again",
-    dayBefore: "{day} is before today, {asOf}. Is that right?",
     farAway: "{column} is {day}. Give a day within a hundred years",
     noColumn: "{tab} has no column {column}. Write that header into row {row}, then try again",
     noTab: "There is no tab of orders yet. Make one first",
     notRead: "We could not read an order in row {row} of {tab}. Write it there yourself",
-    sameName: 'An order "{order}" is in row {row} of {tab} already. Write another of that name?',
   },
 
   ownTabs: {

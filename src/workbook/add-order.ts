@@ -1,8 +1,4 @@
-<<<<<<< HEAD
-import { type CivilDay, cellText, type OrderField, sentenceDay, shortened } from "../core";
-=======
 import { type CivilDay, cellText, type OrderField, sentenceDay } from "../core";
->>>>>>> 7dd53fd (Writing answers with codes and facts; the page and the due list say them)
 import { wantedArgument } from "../door/index";
 import * as text from "../sentences/made/order-writes";
 import { orderColumn } from "../wording/order-fields";
@@ -72,13 +68,9 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
     mustBeRead(now, { table, row, writes });
     const asked: readonly Asked[] = [
       ...sameName(table, names, order),
-<<<<<<< HEAD
-      ...(by < asOf ? [text.dayBefore({ day: sentenceDay(by), asOf: sentenceDay(asOf) })] : []),
-=======
       ...(by < asOf
         ? [{ code: "beforeToday", day: sentenceDay(by), today: sentenceDay(asOf) } as const]
         : []),
->>>>>>> 7dd53fd (Writing answers with codes and facts; the page and the due list say them)
       ...tooLong(texts),
     ];
     const questions = asked.map((ask) => question(ask));
@@ -159,11 +151,7 @@ function sameName(
   const alike = (name: unknown) => cellText(String(name)).toLowerCase();
   const there = names.find(({ name }) => order !== "" && alike(name) === alike(order));
   if (there === undefined) return [];
-<<<<<<< HEAD
-  return [text.sameName({ order: shortened(order), row: String(there.row), tab: sheet.getName() })];
-=======
   return [{ code: "nameAlready", order, row: String(there.row), tab: sheet.getName() }];
->>>>>>> 7dd53fd (Writing answers with codes and facts; the page and the due list say them)
 }
 
 /** @throws Error that names the header to add when the table has no column for something entered */

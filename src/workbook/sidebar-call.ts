@@ -15,17 +15,9 @@ export function sidebarCall(name: SidebarCallName, request: unknown): CallResult
     const plain = typeof request === "object" && request !== null ? request : {};
     return { ok: true, data: JSON.parse(JSON.stringify(answer(plain))), version };
   } catch (error) {
-<<<<<<< HEAD
-    return {
-      ok: false,
-      error: errorSentence(error, "page"),
-      version,
-    };
-=======
     const fault = writingFault(error, "page");
     return fault.code === "said"
-      ? { ok: false, error: sidebarWords(fault.sentence), version }
+      ? { ok: false, error: fault.sentence, version }
       : { ok: false, fault, version };
->>>>>>> 7dd53fd (Writing answers with codes and facts; the page and the due list say them)
   }
 }

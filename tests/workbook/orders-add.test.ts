@@ -1,10 +1,7 @@
 import { describe, expect, it } from "vitest";
-<<<<<<< HEAD
 import * as text from "../../src/sentences/made/order-writes";
 import { orderColumn } from "../../src/wording/order-fields";
-=======
 import { faultSentence } from "../../src/wording/writing";
->>>>>>> 7dd53fd (Writing answers with codes and facts; the page and the due list say them)
 import type { AddOrderRequest } from "../../src/workbook/sidebar-calls";
 import { refusalText } from "../support/refusal";
 import { type Made, type Nursery, tab } from "./nursery";
@@ -128,18 +125,10 @@ describe("what can hardly be meant", () => {
     const doubtful = { by: "2026-11-24", customer: "x".repeat(60_000) };
     const { written, asked, logId } = add(nursery, doubtful);
     expect([written, logId]).toEqual([[], null]);
-<<<<<<< HEAD
-    const questions = asked.map(({ question }) => question);
-    expect(questions).toEqual([
-      text.sameName({ order: "N-1", row: "2", tab: "Orders" }),
-      text.dayBefore({ day: "24 Nov 2026", asOf: "25 Nov 2026" }),
-      "Customer has 60000 characters, and a cell holds 49999: write it without its end?",
-=======
     expect(asked.map(({ ask }) => ask)).toEqual([
       { code: "nameAlready", order: "N-1", row: "2", tab: "Orders" },
       { code: "beforeToday", day: "24 Nov 2026", today: "25 Nov 2026" },
       { code: "tooLong", what: "customer", length: 60_000, most: 49_999 },
->>>>>>> 7dd53fd (Writing answers with codes and facts; the page and the due list say them)
     ]);
     const questions = asked.map(({ id }) => id);
     expect(nursery.snapshot("Orders")).toBe(before);

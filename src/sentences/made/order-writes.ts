@@ -3,9 +3,6 @@
 export const below = (d: { readonly row: string | number; readonly tab: string | number; readonly shown: string | number }): string =>
   "Row " + d.row + " of " + d.tab + " (" + d.shown + ") stands below the orders, but is not an order we can read. Correct it or move it away, then try again";
 
-export const dayBefore = (d: { readonly day: string | number; readonly asOf: string | number }): string =>
-  d.day + " is before today, " + d.asOf + ". Is that right?";
-
 export const farAway = (d: { readonly column: string | number; readonly day: string | number }): string =>
   d.column + " is " + d.day + ". Give a day within a hundred years";
 
@@ -17,6 +14,3 @@ export const noTab = (): string =>
 
 export const notRead = (d: { readonly row: string | number; readonly tab: string | number }): string =>
   "We could not read an order in row " + d.row + " of " + d.tab + ". Write it there yourself";
-
-export const sameName = (d: { readonly order: string | number; readonly row: string | number; readonly tab: string | number }): string =>
-  "An order \"" + d.order + "\" is in row " + d.row + " of " + d.tab + " already. Write another of that name?";
