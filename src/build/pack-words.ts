@@ -13,7 +13,7 @@ const OWN = ["language", "locales", "months", "weekdays"];
 /** What undoes pair-codes.ts, and puts the texts of a language under the keys, in their order. */
 const refill = ({ pairs, codes }: PairCoded) => `
 const spelt = {};
-const isCode = /[${codes}]/g;
+const isCode = /[${codes.replace(/[\]^]/g, "\\$&")}]/g;
 const spellOut = (text) => text.replace(isCode, (code) => spelt[code]);
 [...${JSON.stringify(codes)}].forEach((code, at) => {
   spelt[code] = spellOut(${JSON.stringify(pairs)}.slice(2 * at, 2 * at + 2));

@@ -1,5 +1,5 @@
-/** Characters that stand in no word: small letters, numbers, spaces, commas and the signs of "nothing". */
-const CODES = "ABCDEFGHIJKLMNOPQRSTUVWXYZ!#$%&()*+/:;<=>@_{}~";
+/** Characters that stand in no word: those have small letters, 1, 0, spaces, commas and the signs of "nothing". */
+const CODES = "ABCDEFGHIJKLMNOPQRSTUVWXYZ23456789!#$%&'()*+./:;<=>@[]^_{}~";
 
 /** Texts in which a code stands for a pair of characters, of which each may be a code again. */
 export interface PairCoded {
