@@ -10,8 +10,13 @@ const MADE = /[\\/]sentences[\\/]made[\\/]([a-z-]+)\.ts$/;
 export function nonsenseModule(path: string): string | null {
   const group = MADE.exec(path)?.[1];
   if (group === undefined) return null;
-  const messages = readFileSync(path, "utf8").matchAll(/^export const (\w+) = \((.*)\): string/gm);
-  return [...messages]
+  const made = readFileSync(path, "utf8");
+  const messages = [...made.matchAll(/^export const (\w+) = \((.*)\): string/gm)];
+  const headers = messages.map(([, key]) => `${key}: ${key}(),`).join(" ");
+  const all = made.includes("export const headers")
+    ? `\nexport const headers = () => ({ ${headers} });`
+    : "";
+  const functions = messages
     .map(([, key, parameter = ""]) => {
       // A caller may hand over more than a message is about.
       const facts = [...parameter.matchAll(/readonly (\w+):/g)].map(
@@ -21,6 +26,7 @@ export function nonsenseModule(path: string): string | null {
       return `export const ${key} = (d) => "⟦${group}.${key}"${words} + "⟧";`;
     })
     .join("\n");
+  return functions + all;
 }
 
 /** The same in a build where NONSENSE is set: npm run check:nonsense. */

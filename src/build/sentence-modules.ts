@@ -14,6 +14,7 @@ export type FactTypes = Readonly<Record<string, string>>;
 const MADE = "// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.\n";
 const FOLDER = "src/sentences/made";
 const LANGUAGE = "en";
+const HEADERS = "headers";
 
 /** How a fact may be written, as in {rate, share}: the type of such a fact, and what writes it. */
 const FORMATTERS: Readonly<Record<string, { readonly type: string; readonly write: unknown }>> = {
@@ -61,11 +62,18 @@ function moduleOf(group: string, texts: Readonly<Record<string, string>>): strin
     );
     return `export const ${key} = (${parameter(facts)}): string =>\n  ${body};\n`;
   });
+  if (group.endsWith("Columns")) functions.push(headersOf(texts));
   const all = functions.join("\n");
   const used = Object.keys(runtime).filter((name) => new RegExp(`\\b${name}\\(`).test(all));
   const imports =
     used.length === 0 ? "" : `import { ${used.sort().join(", ")} } from "../runtime";\n\n`;
   return `${MADE}\n${imports}${all}`;
+}
+
+/** All headers of a table at once: a bundle that lays tables out needs no function for each. */
+function headersOf(texts: Readonly<Record<string, string>>): string {
+  const lines = Object.entries(texts).map(([key, text]) => `  ${key}: ${JSON.stringify(text)},\n`);
+  return `export const ${HEADERS} = () => ({\n${lines.join("")}});\n`;
 }
 
 /** The expression that the compiler makes of a message. */

@@ -14,7 +14,7 @@ import {
   STEP_COLUMNS,
   type Task,
 } from "../core";
-import * as headers from "../sentences/made/batch-columns";
+import { headers } from "../sentences/made/batch-columns";
 import * as text from "../sentences/made/batches";
 import { BALANCE_REMARKS, DUE_WORDS, STAGE_REMARKS } from "./batches";
 import { recordsRemarks } from "./records";
@@ -26,7 +26,7 @@ import { groupText } from "./takes";
 export function stagesTable({ rows, remarks }: BatchStages): Answer {
   return tableOf({
     columns: STAGE_COLUMNS,
-    headers,
+    headers: headers(),
     rows: rows.map((row) => {
       const remark = row.remark === null ? null : sentenceOf(STAGE_REMARKS, row.remark);
       return { cells: { ...row, remark } };
@@ -39,7 +39,7 @@ export function stagesTable({ rows, remarks }: BatchStages): Answer {
 export function stepsTable({ rows, remarks }: BatchSteps): Answer {
   return tableOf({
     columns: STEP_COLUMNS,
-    headers,
+    headers: headers(),
     rows: rows.map((cells) => ({ cells })),
     remark: recordsRemarks(remarks, "cell"),
   });
@@ -49,7 +49,7 @@ export function stepsTable({ rows, remarks }: BatchSteps): Answer {
 export function readyTable({ rows, remarks }: Omit<ReadyPlants, "batches">): Answer {
   return tableOf({
     columns: READY_COLUMNS,
-    headers,
+    headers: headers(),
     rows: rows.map(({ variety, ...row }) => ({
       cells: { ...row, variety: variety === null ? text.all() : groupText(variety) },
     })),
@@ -78,7 +78,7 @@ export function lookbackTable({ rows, remarks }: Lookback): Answer {
   };
   return tableOf({
     columns: LOOKBACK_COLUMNS,
-    headers,
+    headers: headers(),
     rows: [
       ...rows.map((row) => ({
         cells: { ...row, dayHeld: word(row.dayHeld), countHeld: word(row.countHeld) },
@@ -96,7 +96,7 @@ export function dueTable(due: {
 }): Answer {
   return tableOf({
     columns: DUE_COLUMNS,
-    headers,
+    headers: headers(),
     rows: due.rows.map(({ step, place, hours, status, ...task }) => ({
       cells: {
         ...task,
@@ -115,7 +115,7 @@ export function dueTable(due: {
 export function balanceTable({ rows, remarks }: Balances): Answer {
   return tableOf({
     columns: BALANCE_COLUMNS,
-    headers,
+    headers: headers(),
     rows: rows.map((row) => ({
       cells: {
         ...row,

@@ -10,7 +10,7 @@ import {
   type Trouble,
 } from "../core";
 import * as text from "../sentences/made/check";
-import * as headers from "../sentences/made/check-columns";
+import { headers } from "../sentences/made/check-columns";
 import * as trouble from "../sentences/made/troubles";
 import { capital } from "./capital";
 import { dayWords } from "./days";
@@ -166,7 +166,7 @@ export function checkTable({ troubles, rows }: CheckedRecords): Answer {
   };
   return tableOf({
     columns: CHECK_COLUMNS,
-    headers,
+    headers: headers(),
     rows: [...(listed.length === 0 ? [noTrouble] : listed), tally].map((cells) => ({ cells })),
     remark: null,
   });

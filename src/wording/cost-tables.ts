@@ -6,7 +6,7 @@ import {
   type CostsSoFar,
   type UnpricedItem,
 } from "../core";
-import * as headers from "../sentences/made/cost-columns";
+import { headers } from "../sentences/made/cost-columns";
 import * as text from "../sentences/made/costs";
 import { fewNames } from "./names";
 import { RECORDS_REMARKS } from "./records";
@@ -48,9 +48,9 @@ const ROW_NAMES: Readonly<Record<CostRow["of"], (name: string) => string>> = {
 /** Costs: a row a batch, and below it the sums of each method. */
 export function costTable({ rows, remarks }: CostsSoFar): Answer {
   return tableOf({
-    own: [headers.batch()],
+    own: [headers().batch],
     columns: COST_COLUMNS,
-    headers,
+    headers: headers(),
     rows: rows.map((row) => ({ own: [ROW_NAMES[row.of](row.name)], cells: row })),
     remark: together(remarks.map((one) => sentenceOf(REMARKS, one))),
   });

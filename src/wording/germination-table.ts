@@ -1,7 +1,7 @@
 import type { SamplesReading } from "../core";
 import { type Answer, GERMINATION_COLUMNS, type GerminationSummary } from "../core";
 import * as text from "../sentences/made/germination";
-import * as headers from "../sentences/made/germination-columns";
+import { headers } from "../sentences/made/germination-columns";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
 import { tableOf } from "./table-of";
 
@@ -23,7 +23,7 @@ export function germinationTable({ sown, measures, samples }: GerminationSummary
   ];
   return tableOf({
     columns: GERMINATION_COLUMNS,
-    headers,
+    headers: headers(),
     rows: rows.map(([measure, value, unit]) => ({ cells: { measure, value, unit } })),
     remark: samples === null ? null : samplesSentence(samples),
   });

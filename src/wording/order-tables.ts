@@ -6,7 +6,7 @@ import {
   PLAN_COLUMNS,
   type PlannedOrder,
 } from "../core";
-import * as headers from "../sentences/made/order-columns";
+import { headers } from "../sentences/made/order-columns";
 import * as text from "../sentences/made/orders";
 import { needsWords, planFact, planWarning } from "./order-plan";
 import { orderAction, orderName, orderRows } from "./orders";
@@ -29,7 +29,7 @@ export function ordersRemarks(remarks: readonly OrdersRemark[], where: Where): s
 export function outlookTable({ outlooks, remarks }: OutlookOfOrders): Answer {
   return tableOf({
     columns: OUTLOOK_COLUMNS,
-    headers,
+    headers: headers(),
     rows: outlooks.map(({ order, whatToDo, ...expected }) => ({
       cells: {
         ...expected,
@@ -49,7 +49,7 @@ export function planTable({ steps, needs, remarks }: PlannedOrder): Answer {
   const all = { step: text.all(), doBy: null, plants: null, remarks: null };
   return tableOf({
     columns: PLAN_COLUMNS,
-    headers,
+    headers: headers(),
     rows: [
       ...steps.map(({ step, doBy, plants, ...details }) => ({
         cells: {

@@ -1,5 +1,5 @@
 import { type Answer, LOAD_COLUMNS, type PlaceLoads, type PlaceRemark } from "../core";
-import * as headers from "../sentences/made/place-columns";
+import { headers } from "../sentences/made/place-columns";
 import * as text from "../sentences/made/places";
 import { fewNames } from "./names";
 import { RECORDS_REMARKS } from "./records";
@@ -27,7 +27,7 @@ const REMARKS: SentencesOf<PlaceRemark> = {
 export function placeTable({ weeks, remarks }: PlaceLoads): Answer {
   return tableOf({
     columns: LOAD_COLUMNS,
-    headers,
+    headers: headers(),
     rows: weeks.map((one) => ({ cells: { ...one, place: one.place || text.noPlace() } })),
     remark: together(remarks.map((one) => sentenceOf(REMARKS, one))),
   });

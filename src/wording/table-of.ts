@@ -5,8 +5,8 @@ export interface Table<Columns extends Kinds> {
   /** Headers of leading columns of texts that the records name, such as those of groups. */
   readonly own?: readonly string[];
   readonly columns: Columns;
-  /** A module of headers, one by each column's key; one that is lacking does not compile. */
-  readonly headers: { readonly [Key in keyof Columns]: () => string };
+  /** Of each column by its key; one that is lacking does not compile. */
+  readonly headers: { readonly [Key in keyof Columns]: string };
   readonly rows: readonly TableRow<Columns>[];
   /** A closing row. */
   readonly remark: string | null;
@@ -24,7 +24,7 @@ export function tableOf<Columns extends Kinds>(table: Table<Columns>): Answer {
   return {
     columns: [
       ...own.map((name) => ({ name, kind: "text" as const })),
-      ...keys.map((key) => ({ name: headers[key](), kind: columns[key] as Columns[typeof key] })),
+      ...keys.map((key) => ({ name: headers[key], kind: columns[key] as Columns[typeof key] })),
     ],
     rows: rows.map((row) => [...(row.own ?? []), ...keys.map((key) => row.cells[key])]),
     remark,

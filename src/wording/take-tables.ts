@@ -12,7 +12,7 @@ import {
   type TakeTrend,
   TREND_COLUMNS,
 } from "../core";
-import * as headers from "../sentences/made/take-columns";
+import { headers } from "../sentences/made/take-columns";
 import { together } from "./sentence-of";
 import { tableOf } from "./table-of";
 import {
@@ -31,7 +31,7 @@ export function summaryTable({ by, groups, spread, remarks }: SummedTakes): Answ
   return tableOf({
     own: by.map(({ name }) => name),
     columns: SUMMARY_COLUMNS,
-    headers,
+    headers: headers(),
     rows: groups.map((one) => ({
       own: one.group.map(groupText),
       cells: { ...one, spread, remarks: takesRemarks(one.remarks, "cell") },
@@ -57,7 +57,7 @@ export function comparedTable(takes: ComparedTakes, called?: Initials): Answer {
   return tableOf({
     own: by.map(({ name }) => name),
     columns: COMPARED_COLUMNS,
-    headers,
+    headers: headers(),
     rows: groups.map((one) => ({
       own: labels(one.group, by, called),
       cells: { ...one, reading: COMPARED_WORDS[one.reading]() },
@@ -81,9 +81,9 @@ function labels(
 /** Take rates by period of grafting: a row a period. */
 export function trendTable({ by, periods, remarks }: TakeTrend): Answer {
   return tableOf({
-    own: [headers.period(), ...by.map(({ name }) => name)],
+    own: [headers().period, ...by.map(({ name }) => name)],
     columns: TREND_COLUMNS,
-    headers,
+    headers: headers(),
     rows: periods.map((one) => ({
       own: [periodWords(one), ...one.group.map(groupText)],
       cells: { ...one, reading: one.reading === null ? null : TREND_WORDS[one.reading]() },
@@ -107,7 +107,7 @@ export function reasonsTable({ reasons, remarks }: TakeReasons): Answer {
   ];
   return tableOf({
     columns: REASON_COLUMNS,
-    headers,
+    headers: headers(),
     rows: reasons.map(({ people, best, worst, ...one }) => ({
       cells: {
         ...one,

@@ -5,7 +5,7 @@ import {
   WORK_COLUMNS,
   type WorkNeeds,
 } from "../core";
-import * as headers from "../sentences/made/work-columns";
+import { headers } from "../sentences/made/work-columns";
 import { fewNames } from "./names";
 import { tableOf } from "./table-of";
 import { neededForWords, partRemarks, tooMuchDays, tooMuchSum } from "./work";
@@ -24,7 +24,7 @@ export function workTable({ proofs, leftOver, placed, remarks }: PlannedWork): A
   const nothing = { day: null, place: null, plants: null, hours: null };
   return tableOf({
     columns: WORK_COLUMNS,
-    headers,
+    headers: headers(),
     rows: [
       ...proofs.map((proof) => ({
         cells: {
@@ -55,7 +55,7 @@ export function workTable({ proofs, leftOver, placed, remarks }: PlannedWork): A
 export function needsTable({ needs, remarks }: WorkNeeds): Answer {
   return tableOf({
     columns: NEEDS_COLUMNS,
-    headers,
+    headers: headers(),
     rows: needs.map((one) => ({ cells: { ...one, neededFor: neededForWords(one.steps) } })),
     remark: workRemarks(remarks, "cell"),
   });

@@ -17,3 +17,12 @@ export const whatHappens = (): string =>
 
 export const whatToDo = (): string =>
   "What to do";
+
+export const headers = () => ({
+  column: "Column",
+  found: "Found",
+  row: "Row",
+  trouble: "Trouble",
+  whatHappens: "What happens",
+  whatToDo: "What to do",
+});

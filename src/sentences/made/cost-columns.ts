@@ -14,3 +14,11 @@ export const hours = (): string =>
 
 export const materials = (): string =>
   "Materials";
+
+export const headers = () => ({
+  batch: "Batch",
+  cost: "Cost",
+  costOfReady: "Cost per ready plant",
+  hours: "Hours",
+  materials: "Materials",
+});

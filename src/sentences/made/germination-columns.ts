@@ -8,3 +8,9 @@ export const unit = (): string =>
 
 export const value = (): string =>
   "Value";
+
+export const headers = () => ({
+  measure: "Measure",
+  unit: "Unit",
+  value: "Value",
+});

@@ -41,3 +41,20 @@ export const wanted = (): string =>
 
 export const whatToDo = (): string =>
   "What to do";
+
+export const headers = () => ({
+  by: "By",
+  chance: "Chance in full",
+  doBy: "Do by",
+  fullBy: "Full by",
+  likely: "Likely set aside",
+  needs: "Needs",
+  order: "Order",
+  plants: "Plants",
+  remarks: "Remark",
+  shortBy: "Short by",
+  step: "Step",
+  variety: "Variety",
+  wanted: "Wanted",
+  whatToDo: "What to do",
+});

@@ -20,3 +20,13 @@ export const variety = (): string =>
 
 export const wanted = (): string =>
   "Wanted";
+
+export const headers = () => ({
+  by: "By",
+  closed: "Closed",
+  customer: "Customer",
+  delivered: "Delivered",
+  order: "Order",
+  variety: "Variety",
+  wanted: "Wanted",
+});

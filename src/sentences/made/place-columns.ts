@@ -14,3 +14,11 @@ export const plants = (): string =>
 
 export const week = (): string =>
   "Week";
+
+export const headers = () => ({
+  holds: "Holds",
+  overBy: "Over by",
+  place: "Place",
+  plants: "Plants",
+  week: "Week",
+});

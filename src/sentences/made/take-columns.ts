@@ -59,3 +59,26 @@ export const usualRate = (): string =>
 
 export const worst = (): string =>
   "Worst";
+
+export const headers = () => ({
+  batches: "Batches",
+  best: "Best",
+  column: "Column",
+  evenedRate: "Evened rate",
+  expectedRate: "Expected rate",
+  explained: "Spread explained",
+  from: "From",
+  grafted: "Grafted",
+  groups: "Groups",
+  high: "Upper limit",
+  low: "Lower limit",
+  period: "Period",
+  reading: "Reading",
+  remarks: "Remark",
+  spread: "Batch spread",
+  taken: "Taken",
+  takeRate: "Take rate",
+  to: "To",
+  usualRate: "Usual rate",
+  worst: "Worst",
+});

@@ -41,3 +41,20 @@ export const task = (): string =>
 
 export const unit = (): string =>
   "Unit";
+
+export const headers = () => ({
+  amount: "Amount",
+  batch: "Batch",
+  by: "By",
+  day: "Day",
+  firstNeeded: "First needed",
+  hours: "Hours",
+  item: "Item",
+  neededFor: "For",
+  person: "Person",
+  place: "Place",
+  plants: "Plants",
+  remarks: "Remark",
+  task: "Task",
+  unit: "Unit",
+});
