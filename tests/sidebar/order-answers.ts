@@ -1,4 +1,6 @@
 import type { Amount, OrderAction } from "../../src/core";
+import { ordersRemarks } from "../../src/wording/order-tables";
+import { recordsRemarks } from "../../src/wording/records";
 import type {
   OrderRow,
   OrdersAnswer,
@@ -82,7 +84,15 @@ export const orders: OrdersAnswer = {
   ],
   varieties: ["Amberlow", "Brindlecap", "Corvane", "Duskpod", "Ellowen"],
   methods: ["Cocoa cleft graft", "Mango seedlings"],
-  remark: "row 12 (Wanted is blank)",
+  remark: ordersRemarks(
+    [
+      {
+        code: "orders-left-out",
+        rows: [{ row: 12, troubles: [{ code: "cell-blank", field: "wanted" }] }],
+      },
+    ],
+    "page",
+  ),
 };
 
 /** No tab with orders. */
@@ -213,7 +223,7 @@ export const plan: PlanOrderAnswer = {
   method: "Cocoa cleft graft",
   steps: STEPS,
   needs: amounts("seed 473; pod 14; bag 473; potting mix 676.4 l; scion 340; wrap strip 129.6 m"),
-  remark: "2 rows are left out: see Check.",
+  remark: recordsRemarks([{ code: "rows-left-out", rows: 2 }], "page"),
 };
 
 /** The same by 1 Feb 2027: the start is past. */
