@@ -114,6 +114,14 @@ const TROUBLES: SentencesOf<Trouble, TroubleWords> = {
     words(trouble.outsideTables(), trouble.rowNotRead(), trouble.outsideTablesToDo()),
   "no-such-method": () =>
     words(trouble.noSuchMethod(), trouble.noSuchMethodHappens(), trouble.noSuchMethodToDo()),
+  "several-methods": (one) =>
+    words(trouble.severalMethods(one), trouble.noSuchMethodHappens(), trouble.severalMethodsToDo()),
+  "near-alike": ({ name, ...counts }) =>
+    words(
+      trouble.nearAlike({ ...counts, name: shortened(name) }),
+      trouble.nearAlikeHappens(counts),
+      trouble.nearAlikeToDo(),
+    ),
   "count-rises": (one) =>
     words(trouble.countRises(one), trouble.bothCounts(), trouble.checkCounts()),
   "before-step": ({ step, stepDay }) => days(trouble.beforeStep({ step, day: dayWords(stepDay) })),

@@ -1,3 +1,4 @@
+import { shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import { isoDay } from "../dates/day-text";
 import type { Batch } from "../records/batch";
@@ -5,7 +6,8 @@ import { likeName } from "../records/batch-names";
 import type { Records } from "../records/records";
 import { FACT_NAMES } from "../records/target-names";
 import type { Trouble } from "../records/trouble";
-import { methodFinder } from "../timetable/method-of-batch";
+import { batchMethods } from "../timetable/method-of-batch";
+import type { MethodUnread } from "../timetable/read-method";
 import type { Method, Timetable } from "../timetable/timetable";
 
 /**
@@ -22,15 +24,15 @@ export function batchTroubles(
 ): Trouble[] {
   const troubles: Trouble[] = [];
   const firstOf = new Map<string, Batch>();
-  const methodOf = methodFinder(timetable);
+  const methodOf = batchMethods(timetable);
   for (const batch of records.batches) {
     const key = likeName(batch.name);
     const first = firstOf.get(key);
     if (first === undefined) firstOf.set(key, batch);
     else troubles.push(sameName(batch, first));
-    const method = methodOf(batch);
-    if (method === null) troubles.push(noMethod(batch, records));
-    else troubles.push(...alongTheSteps(batch, method, records));
+    const reading = methodOf(batch);
+    if (reading.code !== "method") troubles.push(noMethod(batch, reading, records));
+    else troubles.push(...alongTheSteps(batch, reading.method, records));
     if (asOf !== null) troubles.push(...inTheFuture(batch, records, asOf));
   }
   return troubles;
@@ -48,16 +50,15 @@ function sameName(batch: Batch, first: Batch): Trouble {
   };
 }
 
-function noMethod(batch: Batch, records: Records): Trouble {
+function noMethod(batch: Batch, reading: MethodUnread, records: Records): Trouble {
+  const fact = batch.method === "" ? "crop" : "method";
   const column = records.columns.find(
-    ({ target }) => target?.kind === "fact" && target.fact === "method",
+    ({ target }) => target?.kind === "fact" && target.fact === fact,
   );
-  return {
-    row: batch.row,
-    column: column?.header ?? FACT_NAMES.method,
-    found: batch.method,
-    code: "no-such-method",
-  };
+  const at = { row: batch.row, column: column?.header ?? FACT_NAMES[fact], found: batch[fact] };
+  return reading.code === "no-such-method"
+    ? { ...at, code: reading.code }
+    : { ...at, code: reading.code, methods: reading.methods.map(({ name }) => shortened(name)) };
 }
 
 function alongTheSteps(batch: Batch, method: Method, records: Records): Trouble[] {

@@ -3,6 +3,7 @@ import type { Records, RowTally } from "../records/records";
 import { byCost, type Trouble } from "../records/trouble";
 import type { BuiltTimetable } from "../timetable/build-methods";
 import { batchTroubles } from "./batch-troubles";
+import { nearNames } from "./near-names";
 
 /** The columns of a list of troubles. */
 export const CHECK_COLUMNS = {
@@ -38,6 +39,7 @@ export function checkedRecords(
     ...ofTimetable,
     ...records.troubles,
     ...batchTroubles(records, timetable, asOf),
+    ...nearNames(records),
   ];
   return { troubles: troubles.sort(byCost), rows: records.rows };
 }

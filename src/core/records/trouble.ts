@@ -66,6 +66,14 @@ type Amiss =
     }
   | { readonly code: "outside-tables" }
   | { readonly code: "no-such-method" }
+  | { readonly code: "several-methods"; readonly methods: readonly string[] }
+  /** Of so many batches; another name of so many others is spelt nearly so. */
+  | {
+      readonly code: "near-alike";
+      readonly batches: number;
+      readonly name: string;
+      readonly others: number;
+    }
   | { readonly code: "count-rises"; readonly before: number; readonly step: string }
   | { readonly code: "before-step"; readonly step: string; readonly stepDay: CivilDay }
   /** Sooner after the step than half of the fewest days by the timetable. */
@@ -89,6 +97,7 @@ const COSTS: Readonly<Partial<Record<Trouble["code"], Cost>>> = {
   timetable: COST.column,
   "cell-unread": COST.cell,
   "no-such-method": COST.cell,
+  "several-methods": COST.cell,
   "batch-spelt-otherwise": COST.reading,
   "cell-read-as": COST.reading,
   "ditto-marks": COST.reading,

@@ -10,8 +10,8 @@ export interface MethodTexts {
 }
 
 /** How the texts were read: as one method, as none of the timetable's, or as any of several. */
-export type MethodReading =
-  | { readonly code: "method"; readonly method: Method }
+export type MethodReading = { readonly code: "method"; readonly method: Method } | MethodUnread;
+export type MethodUnread =
   | { readonly code: "no-such-method" }
   | { readonly code: "several-methods"; readonly methods: readonly Method[] };
 

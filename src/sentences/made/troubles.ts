@@ -1,6 +1,6 @@
 // Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
 
-import { count, plural } from "../runtime";
+import { count, list, plural } from "../runtime";
 
 export const addDay = (): string =>
   "Write the day";
@@ -170,6 +170,15 @@ export const lotsInACircleToDo = (): string =>
 export const methodUnusable = (): string =>
   "The method can't be used";
 
+export const nearAlike = (d: { readonly name: string | number; readonly others: number }): string =>
+  "Nearly the same as " + d.name + " (" + plural(d.others, { one: count(d.others) + " batch", other: count(d.others) + " batches" }) + ")";
+
+export const nearAlikeHappens = (d: { readonly batches: number }): string =>
+  "Each counts as a name of its own, this one for " + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" });
+
+export const nearAlikeToDo = (): string =>
+  "If they are one, spell them alike";
+
 export const nearlySameName = (d: { readonly name: string | number; readonly firstRow: string | number }): string =>
   "Nearly the same name as \"" + d.name + "\" in row " + d.firstRow;
 
@@ -241,6 +250,12 @@ export const sameName = (d: { readonly firstRow: string | number }): string =>
 
 export const sameNameToDo = (): string =>
   "Give each batch a name that can't be mistaken";
+
+export const severalMethods = (d: { readonly methods: readonly string[] }): string =>
+  "More than one method fits: " + list(d.methods);
+
+export const severalMethodsToDo = (): string =>
+  "Write crop and method, as the timetable names them";
 
 export const sums = (): string =>
   "A row of sums";

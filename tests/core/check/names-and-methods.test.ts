@@ -1,0 +1,55 @@
+import { describe, expect, it } from "vitest";
+import { checkedRecords } from "../../../src/core/check/checked-records";
+import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
+import { reading } from "../records/reading";
+
+const checked = (rows: Parameters<typeof reading>[0]) =>
+  checkedRecords(reading(rows), { timetable: builtInTimetable(), faults: [] }, null).troubles;
+const grafted = ["2026-09-03", 100];
+
+describe("names that may be one", () => {
+  const table = (column: string, names: readonly string[]) => [
+    ["Batch", column, "Grafted on", "Grafts made"],
+    ...names.map((name, at) => [`B${at + 1}`, name, ...grafted]),
+  ];
+
+  it.each([
+    ["Clone", "Amberlow", "Amberlo"],
+    ["Done by", "Kesto", "Kestos"],
+    ["Bed", "North", "Nroth"],
+    ["Rootstock", "K 82", "K 8Z"],
+  ])("are a trouble of %s, with how many batches bear each", (column, common, rare) => {
+    const header = column === "Done by" ? "Grafter" : column;
+    expect(checked(table(header, [common, common, rare, common.toUpperCase()]))).toEqual([
+      {
+        ...{ row: 4, column: header, found: rare, code: "near-alike" },
+        ...{ batches: 1, name: common, others: 3 },
+      },
+    ]);
+  });
+
+  it("are none where only digits differ, or the spelling alone", () => {
+    expect(checked(table("Variety", ["Amel 3", "Amel 4", "AMEL-3", "amel3"]))).toEqual([]);
+  });
+});
+
+describe("methods that can't be read", () => {
+  const table = (...batches: readonly (readonly string[])[]) => [
+    ["Batch", "Crop", "Graft type", "Grafted on", "Grafts made"],
+    ...batches.map(([crop = "", method = ""], at) => [`B${at + 1}`, crop, method, ...grafted]),
+  ];
+
+  it("are none, or several, which are named", () => {
+    const found = checked(
+      table(["", "Cleft"], ["Mango", "Stone"], ["Mango", "marcot"], ["Kiwi", ""]),
+    );
+    expect(found.filter(({ row }) => row !== null)).toEqual([
+      {
+        ...{ row: 2, column: "Graft type", found: "Cleft", code: "several-methods" },
+        methods: ["Cocoa cleft graft", "Mango cleft graft", "Avocado cleft graft"],
+      },
+      { row: 4, column: "Graft type", found: "marcot", code: "no-such-method" },
+      { row: 5, column: "Crop", found: "Kiwi", code: "no-such-method" },
+    ]);
+  });
+});
