@@ -32,7 +32,7 @@ export {
   germinationSummary,
 } from "./germination/germination-summary";
 export type { SamplesReading } from "./germination/samples";
-export { InputError, type InputFault, type SaidCode } from "./input-error";
+export { InputError, type InputFault } from "./input-error";
 export { foldName } from "./names/fold-name";
 export { type HarvestMonths, readHarvestMonths } from "./orders/harvest-months";
 export type { Amount } from "./orders/needs-for";

@@ -18,16 +18,7 @@ export type InputFault =
   | TimetableRefusal
   | WorkFault;
 
-/** Codes of mistakes whose sentence still stands in core. */
-export type SaidCode =
-  | "argument-missing"
-  | "argument-unreadable"
-  | "no-header"
-  | "not-ready-yet"
-  | "unknown-column"
-  | "unknown-method";
-
-export type InputErrorCode = SaidCode | InputFault["code"];
+export type InputErrorCode = InputFault["code"];
 
 /**
  * A caller's mistake: which it is, and what was found. Anything else that is thrown from core is a
@@ -36,15 +27,12 @@ export type InputErrorCode = SaidCode | InputFault["code"];
  */
 export class InputError extends Error {
   readonly code: InputErrorCode;
-  /** Null where the message still is the sentence. */
-  readonly fault: InputFault | null;
+  readonly fault: InputFault;
 
-  constructor(fault: InputFault);
-  constructor(code: SaidCode, sentence: string);
-  constructor(given: InputFault | SaidCode, sentence = JSON.stringify(given)) {
-    super(sentence);
+  constructor(fault: InputFault) {
+    super(JSON.stringify(fault));
     this.name = "InputError";
-    this.fault = typeof given === "string" ? null : given;
-    this.code = typeof given === "string" ? given : given.code;
+    this.fault = fault;
+    this.code = fault.code;
   }
 }

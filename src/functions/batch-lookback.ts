@@ -20,7 +20,7 @@ const daysBefore: Parameter<number> = {
   read: (given) => {
     const days = neededNumber.read(given);
     if (days >= 1) return days;
-    throw new InputError("argument-unreadable", "daysBefore must be 1 or more whole days");
+    throw new InputError({ code: "below-one-day", argument: given.name, found: days });
   },
 };
 

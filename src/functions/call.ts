@@ -1,5 +1,6 @@
 import { InputError } from "../core";
 import { type Host, openDoor } from "../door/index";
+import { ownFault } from "../sentences/made/function-faults";
 import { errorSentence } from "../wording/errors";
 import type { FunctionEntry, FunctionResult, RawArguments } from "./entry";
 
@@ -17,6 +18,6 @@ export function callFunction(
   } catch (error) {
     const message = errorSentence(error);
     if (error instanceof InputError) throw new Error(`${name}: ${message}`);
-    throw new Error(`${name} failed by a fault of its own, please report it: ${message}`);
+    throw new Error(ownFault({ name, why: message }));
   }
 }

@@ -35,6 +35,7 @@ export const english = {
 
   argumentFaults: {
     aBlankCell: "a blank cell",
+    belowOneDay: "{argument} must be a whole number of days, 1 or more. Found {found}",
     cellInColumn: "{argument} row {row}, column {column},",
     columnsUnreadable:
       "columns must be two columns of text, our name and the header in your sheet. Found {name} beside {header}",
@@ -222,7 +223,10 @@ export const english = {
     doing: "{doing} …",
     hours: "{hours} {form, select, one {hour} many {hours} other {}}",
     hoursOf: "{asked} of {hours}",
+    names: "{names, list}",
     no: "no",
+    number: "{number, count}",
+    percent: "{part, share}",
     showMore: "Show {next, count} more of {left, count}",
     underTenth: "under 0.1",
     yes: "yes",
@@ -254,7 +258,12 @@ export const english = {
 
   days: {
     day: "{day} {month} {year}",
+    dayMonth: "{day} {month}",
+    month: "{month} {year}",
     months: "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec",
+    weekdayDay: "{weekday} {day} {month}",
+    weekdays: "Sun Mon Tue Wed Thu Fri Sat",
+    window: "{from} – {by}",
   },
 
   dueCalendar: {
@@ -266,6 +275,7 @@ export const english = {
 
   dueRows: {
     asks: 'not written yet: {asked} Tick "Yes, write it" to go on.',
+    copy: 'this tab is a copy. Tick in the tab "{tab}"',
     countBlank: "Count is blank: fill it to add it",
     goneAlready: "taken back: it was no longer there",
     inLogOnly: "In the write log only: {what, list}",
@@ -317,6 +327,10 @@ export const english = {
     yes: "Yes, write it",
   },
 
+  functionFaults: {
+    ownFault: "{name} failed by a fault of its own. Please report it: {why}",
+  },
+
   germination: {
     cameUp: "Came up",
     days: "days",
@@ -362,8 +376,11 @@ export const english = {
   },
 
   menu: {
-    dueListRefreshed: "Due list refreshed",
+    dueListRefreshed:
+      "Due list refreshed{some, plural, =0 {} other {. Moved out of the way: {moved, list}}}",
     menu: "Nursery",
+    moreMoved: "{more, count} more",
+    moved: "{from} to {to}",
     open: "Open the sidebar",
     refresh: "Refresh the due list",
     title: "Nursery batches",

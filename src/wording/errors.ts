@@ -36,6 +36,7 @@ const FAULTS: SentencesOf<InputFault> = {
   "level-out-of-range": ({ argument, found }) =>
     text.levelOutOfRange({ argument, found: cellWords(found) }),
   "wanted-out-of-range": text.wantedOutOfRange,
+  "below-one-day": ({ argument, found }) => text.belowOneDay({ argument, found: String(found) }),
   "not-a-count": ({ argument, why }) => text.notACount({ argument, why: unreadWords(why) }),
   "no-plants": text.noPlants,
   "sizes-differ": ({ taken, grafted }) =>
@@ -69,7 +70,7 @@ const FAULTS: SentencesOf<InputFault> = {
 
 /** What went wrong, as a person is told. */
 export function errorSentence(error: unknown, where: Where = "cell"): string {
-  if (error instanceof InputError && error.fault !== null) {
+  if (error instanceof InputError) {
     return sentenceOf(FAULTS, shortFacts(error.fault), where);
   }
   return error instanceof Error ? error.message : String(error);

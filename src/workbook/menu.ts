@@ -7,7 +7,7 @@ import { refreshStillTabs } from "./formula-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { keepingView } from "./make-tab";
-import { movedWords } from "./notes-in-the-way";
+import { movedNames } from "./notes-in-the-way";
 import { recordsNow } from "./records-tab";
 import { recordTicked, recordTickedUnderLock } from "./ticked-tasks";
 import { straightenTimetable } from "./timetable-tab";
@@ -68,7 +68,7 @@ export function refreshDueList(): void {
         return [...list.moved, ...freeBlockedTabs(now)];
       });
     });
-    return `${text.dueListRefreshed()}${movedWords(moved)}`;
+    return text.dueListRefreshed({ some: moved.length, moved: movedNames(moved) });
   });
 }
 

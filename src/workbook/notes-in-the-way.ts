@@ -1,3 +1,4 @@
+import * as text from "../sentences/made/menu";
 import { cellName } from "./cell-name";
 import { safeText } from "./safe-text";
 
@@ -57,12 +58,11 @@ export function cellsInTheWay(
     });
 }
 
-/** Notes that were moved, as a sentence ends with them; '' for none. */
-export function movedWords(moved: readonly MovedNote[]): string {
-  if (moved.length === 0) return "";
-  const named = moved.slice(0, MOST_NAMED).map(({ from, to }) => `${from} to ${to}`);
-  const more = moved.length > MOST_NAMED ? ` and ${moved.length - MOST_NAMED} more` : "";
-  return `. Moved out of the way: ${named.join(", ")}${more}`;
+/** Notes that were moved, the first ones each by where it was and is, the others as a number. */
+export function movedNames(moved: readonly MovedNote[]): readonly string[] {
+  const named = moved.slice(0, MOST_NAMED).map(text.moved);
+  const more = moved.length - named.length;
+  return more === 0 ? named : [...named, text.moreMoved({ more })];
 }
 
 /** More would not be read while a message is shown. */

@@ -1,5 +1,4 @@
-import { quoted } from "../core";
-import { notMadeAnew } from "../sentences/made/due-rows";
+import { copy, notMadeAnew } from "../sentences/made/due-rows";
 import { DUE_COLUMN, DUE_FIRST_ROW, DUE_TOP } from "./due-columns";
 import { isTicked } from "./due-entries";
 import { readOwnDueList } from "./due-list";
@@ -36,7 +35,7 @@ export function dueListEdited(event: GoogleAppsScript.Events.SheetsOnEdit, sheet
   try {
     const list = listBeside(sheet);
     if (list !== null) {
-      const why = `this tab is a copy. Tick in the tab ${quoted(list)}`;
+      const why = copy({ tab: list });
       sayOfEdited(sheet, edited, (row) => notWritten(why, row));
       return;
     }

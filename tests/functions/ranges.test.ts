@@ -144,7 +144,7 @@ describe("arguments that make no answer possible", () => {
     expect(() => look("", 30)).toThrow(refusal("BATCH_LOOKBACK", NO_DAY));
     for (const none of [undefined, "", 0]) {
       expect(() => look(AS_OF, none)).toThrow(
-        "BATCH_LOOKBACK: daysBefore must be 1 or more whole days",
+        refusal("BATCH_LOOKBACK", { code: "below-one-day", argument: "daysBefore", found: 0 }),
       );
     }
     for (const value of [-1, 2.5, "soon"]) {

@@ -1,4 +1,6 @@
 import { expect, it } from "vitest";
+import * as text from "../../src/sentences/made/menu";
+import { cellName } from "../../src/workbook/cell-name";
 import { type Nursery, openNursery, smallRecords } from "./nursery";
 
 const DUE = "Due list";
@@ -38,14 +40,24 @@ it("a live tab and a plan that show no answer are named when the sidebar opens, 
   nursery.w.call("refreshDueList");
   await nursery.w.settled();
   expect(said(nursery)).toEqual([]);
-  const [, stages = "", first = "", second = ""] =
-    /^The due list is made anew\. Moved out of the way: Stages!C5 to Stages!([A-Z]+5), Plan O-1!B7 to Plan O-1!([A-Z]+7), Plan O-1!C8 to Plan O-1!([A-Z]+8)$/.exec(
-      toast(nursery) ?? "",
-    ) ?? [];
-  expect(nursery.value("Stages", stages)).toBe("ask Orrin");
-  expect(nursery.value(PLAN, first)).toBe("too late?");
-  expect(nursery.sheet(PLAN).getRange(second).getFormula()).toBe("=1+1");
+  const [stages, first] = [cellWith("Stages", "ask Orrin"), cellWith(PLAN, "too late?")];
+  const row8 = nursery.sheet(PLAN).getDataRange().getFormulas()[7] ?? [];
+  const second = cellName({ row: 8, column: row8.indexOf("=1+1") + 1 });
+  expect(stages).toMatch(/^[A-Z]+5$/);
+  expect(first).toMatch(/^[A-Z]+7$/);
+  const moved = [
+    { from: "Stages!C5", to: `Stages!${stages}` },
+    { from: "Plan O-1!B7", to: `Plan O-1!${first}` },
+    { from: "Plan O-1!C8", to: `Plan O-1!${second}` },
+  ].map(text.moved);
+  expect(toast(nursery)).toBe(text.dueListRefreshed({ some: 3, moved }));
   expect(answers(nursery)).toEqual(before);
+
+  function cellWith(tab: string, note: string): string {
+    const values = nursery.values(tab);
+    const at = values.findIndex((cells) => cells.includes(note));
+    return cellName({ row: at + 1, column: (values[at]?.indexOf(note) ?? -1) + 1 });
+  }
 });
 
 it("a note in the way of a plan is moved beside it by Set up, which names it", async () => {
@@ -97,10 +109,15 @@ it("lines of one's own below the due list stay below the new one, and are named"
   expect(values[at]?.[13]).toBe("all of bay 2");
   expect(due.getRange(`E${at + 2}`).getFormula()).toBe(`=SUM(E3:E${below - 1})+E${at + 2}*0`);
   expect(values[at + 2]?.[3]).toBe("mine");
+  const named = [
+    { from: `Due list!M${below}`, to: `Due list!M${at}` },
+    { from: `Due list!N${below + 1}`, to: `Due list!N${at + 1}` },
+    { from: `Due list!E${below + 2}`, to: `Due list!E${at + 2}` },
+  ].map(text.moved);
   expect(toast(nursery)).toBe(
-    `The due list is made anew. Moved out of the way: Due list!M${below} to Due list!M${at}, Due list!N${below + 1} to Due list!N${at + 1}, Due list!E${below + 2} to Due list!E${at + 2} and 1 more`,
+    text.dueListRefreshed({ some: 4, moved: [...named, text.moreMoved({ more: 1 })] }),
   );
   nursery.w.call("refreshDueList");
-  expect(toast(nursery)).toBe("The due list is made anew");
+  expect(toast(nursery)).toBe(text.dueListRefreshed({ some: 0, moved: [] }));
   expect(nursery.values(DUE).filter((row) => row[12] === "Weed")).toHaveLength(1);
 });

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import * as text from "../../src/sentences/made/due-rows";
 import { openNursery, type Sheet, smallRecords, tab } from "./nursery";
 
 const RENAMED = "This week";
@@ -83,6 +84,6 @@ it("a copy beside the due list writes nothing, and its row says which tab does",
   expect(nursery.w.editErrors).toEqual([]);
   expect(nursery.value("Records", "L2")).toBe("");
   expect(copy.getRange(`J${row}`).getValue()).toBe(
-    '! not written: this tab is a copy. Tick in the tab "Due list"',
+    `! ${text.notWritten({ why: text.copy({ tab: "Due list" }) })}`,
   );
 });

@@ -21,6 +21,7 @@ export type ArgumentFault =
       readonly most: number;
       readonly found: number;
     }
+  | { readonly code: "below-one-day"; readonly argument: string; readonly found: number }
   | { readonly code: "not-a-count"; readonly argument: string; readonly why: Unread }
   | { readonly code: "no-plants"; readonly successes: number; readonly trials: number }
   /** Two ranges that go together, each as rows and columns. */

@@ -5,6 +5,9 @@ import { select } from "../runtime";
 export const aBlankCell = (): string =>
   "a blank cell";
 
+export const belowOneDay = (d: { readonly argument: string | number; readonly found: string | number }): string =>
+  d.argument + " must be a whole number of days, 1 or more. Found " + d.found;
+
 export const cellInColumn = (d: { readonly argument: string | number; readonly row: string | number; readonly column: string | number }): string =>
   d.argument + " row " + d.row + ", column " + d.column + ",";
 

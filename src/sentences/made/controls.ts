@@ -1,6 +1,6 @@
 // Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
 
-import { count, plural, select } from "../runtime";
+import { count, list, plural, select, share } from "../runtime";
 
 export const allOfIt = (): string =>
   "All of it";
@@ -26,8 +26,17 @@ export const hours = (d: { readonly hours: string | number; readonly form: "one"
 export const hoursOf = (d: { readonly asked: string | number; readonly hours: string | number }): string =>
   d.asked + " of " + d.hours;
 
+export const names = (d: { readonly names: readonly string[] }): string =>
+  list(d.names);
+
 export const no = (): string =>
   "no";
+
+export const number = (d: { readonly number: number }): string =>
+  count(d.number);
+
+export const percent = (d: { readonly part: number }): string =>
+  share(d.part);
 
 export const showMore = (d: { readonly next: number; readonly left: number }): string =>
   "Show " + count(d.next) + " more of " + count(d.left);

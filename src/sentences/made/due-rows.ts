@@ -5,6 +5,9 @@ import { list } from "../runtime";
 export const asks = (d: { readonly asked: string | number }): string =>
   "not written yet: " + d.asked + " Tick \"Yes, write it\" to go on.";
 
+export const copy = (d: { readonly tab: string | number }): string =>
+  "this tab is a copy. Tick in the tab \"" + d.tab + "\"";
+
 export const countBlank = (): string =>
   "Count is blank: fill it to add it";
 

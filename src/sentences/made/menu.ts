@@ -1,12 +1,18 @@
 // Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
 
-import { count, plural } from "../runtime";
+import { count, list, plural } from "../runtime";
 
-export const dueListRefreshed = (): string =>
-  "Due list refreshed";
+export const dueListRefreshed = (d: { readonly some: number; readonly moved: readonly string[] }): string =>
+  "Due list refreshed" + plural(d.some, { "0": "", other: ". Moved out of the way: " + list(d.moved) });
 
 export const menu = (): string =>
   "Nursery";
+
+export const moreMoved = (d: { readonly more: number }): string =>
+  count(d.more) + " more";
+
+export const moved = (d: { readonly from: string | number; readonly to: string | number }): string =>
+  d.from + " to " + d.to;
 
 export const open = (): string =>
   "Open the sidebar";

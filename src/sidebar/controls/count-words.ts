@@ -1,21 +1,15 @@
+import * as text from "../../sentences/made/controls";
+
 /** A whole number with its thousands apart. @example countText(50000) // "50,000" */
-export function countText(count: number): string {
-  const digits = String(Math.abs(Math.round(count)));
-  return (count < 0 ? "−" : "") + digits.replace(/\B(?=(\d{3})+$)/g, ",");
-}
+export const countText = (number: number): string => text.number({ number });
 
 /** @example counted(1, "batch", "batches") // "1 batch" */
 export function counted(count: number, one: string, many: string): string {
   return `${countText(count)} ${count === 1 ? one : many}`;
 }
 
-/** A share as a percentage without decimals. @param share 0 to 1 */
-export function percentText(share: number): string {
-  return `${Math.round(share * 100)} %`;
-}
+/** A share as a percentage without decimals. @param part 0 to 1 */
+export const percentText = (part: number): string => text.percent({ part });
 
-/** Words one after another. @example listed(["a", "b", "c"]) // "a, b and c" */
-export function listed(words: readonly string[]): string {
-  if (words.length < 2) return words.join("");
-  return `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`;
-}
+/** Names one after another. @example listed(["a", "b", "c"]) // "a, b and c" */
+export const listed = (names: readonly string[]): string => text.names({ names });

@@ -1,6 +1,5 @@
 import { away } from "../../sentences/made/controls";
-
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+import * as text from "../../sentences/made/days";
 
 interface DayParts {
   readonly year: string;
@@ -11,24 +10,26 @@ interface DayParts {
 /** ISO 8601 text in parts; null for anything else, which is then shown as it is. */
 function partsOf(iso: string): DayParts | null {
   const [, year, monthNumber, day] = /^(\d{4})-(\d\d)-(\d\d)$/.exec(iso) ?? [];
-  const month = MONTHS[Number(monthNumber) - 1];
+  const month = monthName(monthNumber);
   if (year === undefined || month === undefined || day === undefined) return null;
   return { year, month, day: String(Number(day)) };
 }
 
+/** @param number from "01" */
+const monthName = (number: string | undefined): string | undefined =>
+  text.months().split(" ")[Number(number) - 1];
+
 /** @example dayText("2026-11-05") // "5 Nov 2026" */
 export function dayText(iso: string): string {
   const parts = partsOf(iso);
-  return parts === null ? iso : `${parts.day} ${parts.month} ${parts.year}`;
+  return parts === null ? iso : text.day(parts);
 }
-
-const WEEKDAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
 
 /** A day of the weeks around now, by its weekday. @example weekdayText("2026-11-25") // "Wed 25 Nov" */
 export function weekdayText(iso: string): string {
   const parts = partsOf(iso);
-  const weekday = WEEKDAYS[new Date(`${iso}T00:00:00Z`).getUTCDay()];
-  return parts === null || weekday === undefined ? iso : `${weekday} ${parts.day} ${parts.month}`;
+  const weekday = text.weekdays().split(" ")[new Date(`${iso}T00:00:00Z`).getUTCDay()];
+  return parts === null || weekday === undefined ? iso : text.weekdayDay({ ...parts, weekday });
 }
 
 /**
@@ -39,12 +40,14 @@ export function weekdayText(iso: string): string {
 export function windowText(from: string, by: string): string {
   const first = partsOf(from);
   const last = partsOf(by);
-  if (first === null || last === null || from === by) {
-    return from === by ? dayText(from) : `${dayText(from)} – ${dayText(by)}`;
-  }
-  if (first.year !== last.year) return `${dayText(from)} – ${dayText(by)}`;
-  if (first.month !== last.month) return `${first.day} ${first.month} – ${dayText(by)}`;
-  return `${first.day} – ${dayText(by)}`;
+  if (from === by) return dayText(from);
+  return text.window({ from: beginning(first, last) ?? dayText(from), by: dayText(by) });
+}
+
+/** The first day without what it shares with the last; null where nothing is shared. */
+function beginning(first: DayParts | null, last: DayParts | null): string | null {
+  if (first === null || last === null || first.year !== last.year) return null;
+  return first.month === last.month ? first.day : text.dayMonth(first);
 }
 
 const DAY_MS = 86_400_000;
@@ -65,6 +68,6 @@ export function awayText(days: number | null): string {
 /** @example monthText("2026-11") // "Nov 2026" */
 export function monthText(iso: string): string {
   const [, year, monthNumber] = /^(\d{4})-(\d\d)$/.exec(iso) ?? [];
-  const month = MONTHS[Number(monthNumber) - 1];
-  return year === undefined || month === undefined ? iso : `${month} ${year}`;
+  const month = monthName(monthNumber);
+  return year === undefined || month === undefined ? iso : text.month({ month, year });
 }
