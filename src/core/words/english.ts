@@ -44,7 +44,8 @@ export const english: LanguageText = {
     rootstock: `
       rootstock, stock, rootstock variety, root stock, rootstock type, rootstock clone, understock`,
     crop: "crop, crops, species, kind of crop",
-    method: "method, graft method, grafting method, type of graft, graft type, technique",
+    method:
+      "method, graft method, grafting method, type of graft, graft type, technique, propagation method",
     place: `
       place, location, bay, bed, bench, site, position, greenhouse, g house, glasshouse,
       shade house, block, house, tunnel, net house, stands in`,

@@ -44,7 +44,7 @@ export const french: LanguageText = {
     crop: "culture, espece, essence, especes",
     method: `
       methode, methode de greffage, mode de greffage, type de greffe, technique,
-      technique de greffage, type de greffage, mode de greffe`,
+      technique de greffage, type de greffage, mode de greffe, mode de multiplication`,
     place: `
       emplacement, planche, serre, tablette, ombriere, lieu, parcelle, chassis, localisation, carre,
       bloc, tunnel, banquette, site`,

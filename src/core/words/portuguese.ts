@@ -44,7 +44,8 @@ export const portuguese: LanguageText = {
       variedade do porta enxerto, tipo de porta enxerto, clone do porta enxerto`,
     crop: "cultura, especie, especies",
     method: `
-      metodo, metodo de enxertia, tipo de enxertia, tipo de enxerto, tecnica, tecnica de enxertia`,
+      metodo, metodo de enxertia, tipo de enxertia, tipo de enxerto, tipo enx, tecnica,
+      tecnica de enxertia, forma de propagacao, tipo de propagacao, metodo de propagacao`,
     place: `
       local, localizacao, canteiro, estufa, bancada, viveiro, telado, sombrite, casa de vegetacao,
       bloco, ripado, posicao, setor`,

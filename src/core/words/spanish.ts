@@ -42,7 +42,8 @@ export const spanish: LanguageText = {
       variedad del patron, tipo de patron, clon patron`,
     crop: "cultivo, especie, especies",
     method: `
-      metodo, metodo de injerto, metodo de injertacion, tipo de injerto, tecnica, forma de injerto`,
+      metodo, metodo de injerto, metodo de injertacion, tipo de injerto, tecnica, forma de injerto,
+      metodo de propagacion, forma de propagacion`,
     place: `
       lugar, ubicacion, cama, invernadero, vivero, mesa, banco, nave, era, sombreadero, bancal,
       bloque, umbraculo, casa sombra, sitio, cantero`,
