@@ -1,4 +1,3 @@
-import { foldName } from "../names/fold-name";
 import { commonestSpellings } from "../names/spellings";
 import type { Batch, TextFact } from "./batch";
 
@@ -15,11 +14,7 @@ export const NAMED_FACTS = [
 /** The batches with each name in its commonest spelling, so that nobody else has to compare names. */
 export function oneSpelling(batches: readonly Batch[]): readonly Batch[] {
   return NAMED_FACTS.reduce((all, fact) => {
-    const written = new Set(all.map((batch) => batch[fact]));
-    const spellings = commonestSpellings(all.map((batch) => batch[fact]));
-    const spellingOf = new Map(
-      [...written].map((name) => [name, spellings.get(foldName(name))?.spelling ?? name]),
-    );
+    const spellingOf = commonestSpellings(all.map((batch) => batch[fact]));
     // Most nurseries spell a fact in one way, and then no batch is copied.
     if ([...spellingOf].every(([name, spelling]) => name === spelling)) return all;
     return all.map((batch) => ({ ...batch, [fact]: spellingOf.get(batch[fact]) ?? "" }));
