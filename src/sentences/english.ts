@@ -214,6 +214,28 @@ export const english = {
     whatToDo: "What to do",
   },
 
+  checkPage: {
+    cellLost: "The cell is not used",
+    checking: "Checking the records",
+    column: "Column {column}",
+    columnLost: "A column is not used",
+    found: "Found:",
+    going: "Going to the cell",
+    inDoubt: "Used, but please check",
+    noTrouble: "No trouble found.",
+    press: "Press a row or column to go to it in the sheet.",
+    readAgain: "Read again",
+    readAsSaid: "Used, read as said here",
+    row: "Row {row}",
+    rowColumn: "Row {row}, {column}",
+    rowLost: "The row is not used",
+    selected: "Selected in the sheet: {cell}",
+    title: "Troubles in the records",
+    whatHappens: "What happens:",
+    whatToDo: "What to do:",
+    wholeTable: "The whole table",
+  },
+
   controls: {
     allOfIt: "All of it",
     away: "{days, plural, =0 {today} one {{when, select, ahead {tomorrow} ago {yesterday} other {}}} other {{when, select, ahead {in # days} ago {# days ago} other {}}}}",
@@ -617,11 +639,14 @@ export const english = {
   },
 
   ownTabs: {
+    howCrew:
+      "a row a person. {tasks}: steps with ; between, blank for all. {from}, {to}: days away.",
     ifThisStays:
       "If this stays, {mendedBy, select, again {try again} refresh {choose Refresh the due list in the Nursery menu} setUp {make the tabs again in Set up} other {}}.",
     live: "live, {formula}",
     log: "every cell that was written, and what stood there. Who is what was typed, not who had signed in",
     made: "made {at}. Refresh the due list in the menu updates it.",
+    toFill: "{what}, made {at}: {how}",
   },
 
   page: {
@@ -724,6 +749,87 @@ export const english = {
       'There is no tab "{tab}" any more: give it its name back, or choose the records tab in Set up',
     timetableTab: "timetable, copied {madeAt} from the built-in steps. It is yours to change.",
     tooManyColumns: "You can name at most {most, count} columns. Found {found, count}",
+  },
+
+  settingsTab: {
+    asOf: "Every answer looks from this day. =TODAY() moves with the calendar",
+    columns: "Only where we can't guess a header",
+    compareBy: 'A header in your sheet, or "{noTab}". Used when Set up makes the tabs',
+    daysAhead: "How far the due list looks ahead",
+    level: "How many of 100 ranges should hold, as a share",
+    line: "settings, last set up {at} by version {version}. Change the second column.",
+    lineLost:
+      '{settings} has lost its line "{label}". Make the tabs again in Set up to get it back',
+    people:
+      'How to call grafters and crew: "{initials}" or "{names}". Customers, and Who in the write log, stay as written',
+    recordsTab: "The tab with your table of batches",
+    timetableTab: "Your own tab with steps and days. Blank for {timetable}",
+  },
+
+  setUpPage: {
+    builtIn: "A tab made from the built-in steps",
+    cantUse:
+      "{tab} looks like a timetable of yours, but it can't be used: {why}. Correct it there, then read again.",
+    changedByYou: "Changed by you.",
+    compareBy: "Make a tab of takes compared by",
+    compareNone: "Nothing, make no such tab",
+    couldBe: "Could also be: {others}.",
+    everybodySees:
+      "Everybody who can open this workbook will see that tab. Talk with your people first.",
+    forgotten: "Not read as you chose any more, because the header or the step is gone:",
+    giveHeader: "To have it read, give it a header in the sheet.",
+    goToToday: "Go to Today",
+    groupGuessed: "Please check",
+    groupLeft: "Left alone",
+    groupSure: "Sure",
+    inTabsToo: "The tabs will say it that way too, once they are made.",
+    kept: "Kept as they were:",
+    leaveAlone: "leave alone",
+    lost: "You chose this before, but the header or the step is gone. Choose again:",
+    lostColumn: "{header}: {readAs}",
+    made: "Made:",
+    makeTabs: "Make the tabs",
+    making: "Making the tabs",
+    methods: "Methods used here",
+    moved: "Moved out of the way:",
+    movedTo: "{from} to {to}",
+    noBatches:
+      "No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, with one batch in each row below, then read again. We know headers in {languages}. In another language, write Batch and one more header in English, read again, and choose here what the others are.",
+    noHeader: "Column {column} has no header",
+    noMethod: "Tick at least one method. Its steps make the timetable.",
+    notSetUp: "Not set up yet. Your own table stays as it is. The new tabs come beside it.",
+    noValues: "No values yet.",
+    otherTabs:
+      "Only the tab chosen above is read. Batches are also in {tabs, list}. If {number, plural, one {it holds} other {they hold}} other batches, such as another season's, copy {number, plural, one {that table} other {those tables}}, header and all, below the last row of the tab that is read, then read again.",
+    ranksPeople: "{header} (ranks people)",
+    readAgain: "Read again",
+    readAs: "Read as",
+    readAsOf: "Read as: {header}",
+    readingColumns: "Reading the columns",
+    readTwice:
+      "{number, count} columns are read as {readAs}: {headers, list}. Should one be left alone?",
+    recordsTab: "Tab with your records",
+    setUp:
+      "Set up. The records are in {records}, and the as-of day is {asOf}. Make the tabs again to renew them.",
+    setUpTimetable:
+      "Set up. The records are in {records}, the timetable is in {timetable}, and the as-of day is {asOf}. Make the tabs again to renew them.",
+    sureGuessed: "A guess, please check.",
+    sureLeft: "Left alone.",
+    sureLikely: "Likely.",
+    sureSure: "Sure.",
+    sureTold: "As you chose.",
+    tabRows: "{tab} ({rows, plural, one {# row} other {# rows}})",
+    tabsAreMade: "The tabs are made.",
+    tabsMade: "Tabs made",
+    timetable: "Timetable: the steps and their days",
+    timetableHint: "Your own tab is only read, never changed.",
+    understood:
+      "{batches, plural, one {# batch} other {# batches}}. {used, count} of {columns, plural, one {# column} other {# columns}} understood.",
+    usualMethod: "A batch that names no method counts as {method}.",
+    values: "Values",
+    yours: "{tab} (yours, {methods, plural, one {# method} other {# methods}})",
+    zones:
+      "The workbook's time zone is {workbook}, and the script's is {script}. Days go by the workbook's.",
   },
 
   smallTables: {
@@ -1355,6 +1461,8 @@ export const english = {
     swallowed:
       "{cell} did not take what was written. It may be part of a merged cell, or hidden by a filter",
     tabMissing: "The tab {tab} is missing. Run Set up again",
+    tabThere:
+      'You already have a tab "{tab}". Give it the columns {columns, list}, or rename it, then try again',
     taskGone:
       'The records no longer have {task} of batch "{batch}". Nothing is changed (it was {cells, list})',
     thereAlready: "Nothing to write. {task} of {batch} is already there: {cells, list}",

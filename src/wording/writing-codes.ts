@@ -32,6 +32,8 @@ export type WritingFault =
       readonly cells: Cells;
     }
   | { readonly code: "lineNotRead"; readonly row: string }
+  /** A tab of the person's own has the name, but not the columns. */
+  | { readonly code: "tabThere"; readonly tab: string; readonly columns: readonly string[] }
   | {
       readonly code: "taskGone";
       readonly task: string;

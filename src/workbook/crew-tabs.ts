@@ -1,5 +1,7 @@
 import { CREW_HEADER, crewColumns, isClosedDays, tabNames } from "../core";
 import { type Door, openDoor } from "../door/index";
+import * as own from "../sentences/made/own-tabs";
+import * as text from "../sentences/made/small-tables";
 import { otherTabs, tableTab } from "./find-tab";
 import { CREW_TAB } from "./own-tabs";
 import { readSettings } from "./settings";
@@ -39,12 +41,13 @@ export function crewTabs(workbook: Workbook, door: Door, recordsTab: string): Cr
 
 /** Makes an empty tab of persons; where there is one already, it is shown. */
 export function makeCrewTab(): { tab: string } {
+  const [, tasks, , from, to] = CREW_HEADER;
   return makeTabToFill(
     {
       name: CREW_TAB,
       header: CREW_HEADER,
-      what: "crew",
-      how: "a row a person. Tasks: names of steps with ; between, blank for all. Off from and Off to: days away.",
+      what: text.crew(),
+      how: own.howCrew({ tasks, from, to }),
       widths: [130, 260, 90, 90, 90],
       formats: { 3: DAY_FORMAT, 4: DAY_FORMAT },
     },

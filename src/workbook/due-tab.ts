@@ -28,6 +28,7 @@ import {
 import { dueTabOf } from "./due-tab-found";
 import { isHalfMade } from "./fill-again";
 import { cellsPart, formulaCall } from "./formula-text";
+import { LABEL } from "./found-settings";
 import { type LinesBelow, linesBelow, type RowCells } from "./lines-below";
 import { makeTab } from "./make-tab";
 import { movedFormula } from "./moved-formula";
@@ -57,7 +58,7 @@ export function tasksNow(now: RecordsNow, daysAhead?: number): readonly Task[] {
     asOf: now.asOf,
     daysAhead:
       daysAhead ??
-      wholeNumberArgument("Days ahead", now.door.cell(now.settings.daysAhead), USUAL_DAYS_AHEAD),
+      wholeNumberArgument(LABEL.daysAhead, now.door.cell(now.settings.daysAhead), USUAL_DAYS_AHEAD),
   });
 }
 

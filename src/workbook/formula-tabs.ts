@@ -79,7 +79,7 @@ function takesTabs(
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     const text = noTakeRates({ why: errorSentence(error) });
-    return [{ ...sentenceTab(OWN_TABS.takes, text), madeBy: "take rates", widths }];
+    return [{ ...sentenceTab(OWN_TABS.takes, text), widths }];
   }
   return [
     live({
@@ -114,7 +114,7 @@ function workTab(
   if (settings.initials) {
     const rows = planRows(now, crew, closed);
     const name = OWN_TABS.workPlan;
-    return [valuesTab({ workbook, name, what: "work plan", rows, widths, formats })];
+    return [valuesTab({ workbook, name, rows, widths, formats })];
   }
   const persons = columnsPart(crew.getName(), crew.getLastColumn());
   const days = closed === null ? LEFT_OUT : columnsPart(closed.getName(), closed.getLastColumn());

@@ -1,7 +1,10 @@
 import { TOLD_HEADER } from "../door/index";
 import { headerRowIn } from "./straighten";
 
-/** Labels of the settings, in their order in the tab as we make it. */
+/**
+ * Labels of the settings, in their order in the tab as we make it. They and the header are read back:
+ * a format, in no language. Troubles of a setting call it by its label, so that it is found.
+ */
 export const LABEL = {
   recordsTab: "Records tab",
   asOf: "As-of day",

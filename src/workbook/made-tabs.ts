@@ -38,8 +38,6 @@ export function live({
 export interface ValuesOf {
   readonly workbook: GoogleAppsScript.Spreadsheet.Spreadsheet;
   readonly name: string;
-  /** What stands in it, for its first cell. */
-  readonly what: string;
   /** The header first. */
   readonly rows: readonly (readonly (string | number | boolean | Date)[])[];
   readonly widths: readonly number[];
@@ -47,12 +45,12 @@ export interface ValuesOf {
 }
 
 /** What a tab holds that a formula would fill with names: the same rows as values, with initials. */
-export function valuesTab({ workbook, name, what, rows, widths, formats }: ValuesOf): TabContent {
+export function valuesTab({ workbook, name, rows, widths, formats }: ValuesOf): TabContent {
   return {
     name,
     widths,
     formats,
-    madeBy: `${what}${STILL}, ${text.made({ at: minuteNow(workbook) })}`,
+    madeBy: `${name.toLowerCase()}${STILL}, ${text.made({ at: minuteNow(workbook) })}`,
     rows: [[], ...rows.map((row) => row.map(valueCell))],
     frozenRows: 3,
   };

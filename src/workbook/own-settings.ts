@@ -1,6 +1,7 @@
 import { InputError } from "../core";
 import { levelArgument, openDoor, wholeNumberArgument } from "../door/index";
 import { sameAs } from "./formula-text";
+import { LABEL } from "./found-settings";
 import { gridTabs } from "./grid-tabs";
 import { isOurs } from "./own-tabs";
 import { workbookHost } from "./workbook-host";
@@ -29,11 +30,13 @@ export function ownSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet):
   const formulas = range?.getFormulas() ?? [];
   const door = openDoor(workbookHost());
   const follow = (
-    label: string,
+    name: string,
     read: (value: unknown) => unknown,
     moving = false,
   ): string | null => {
-    const row = values.findIndex(([name]) => String(name).trim().toLowerCase() === label);
+    const row = values.findIndex(
+      ([label]) => String(label).trim().toLowerCase() === name.toLowerCase(),
+    );
     if (sheet === undefined || row === -1) return null;
     const value: unknown = values[row]?.[1] ?? "";
     // What a formula makes may not be calculated yet.
@@ -43,10 +46,10 @@ export function ownSettings(workbook: GoogleAppsScript.Spreadsheet.Spreadsheet):
     return sameAs(sheet.getName(), `$B$${row + 1}`);
   };
   return {
-    asOf: follow("as-of day", (value) => door.day("As-of day", value), true),
-    level: follow("level", (value) => levelArgument("Level", door.cell(value), 0)),
-    daysAhead: follow("days ahead", (value) =>
-      wholeNumberArgument("Days ahead", door.cell(value), 0),
+    asOf: follow(LABEL.asOf, (value) => door.day(LABEL.asOf, value), true),
+    level: follow(LABEL.level, (value) => levelArgument(LABEL.level, door.cell(value), 0)),
+    daysAhead: follow(LABEL.daysAhead, (value) =>
+      wholeNumberArgument(LABEL.daysAhead, door.cell(value), 0),
     ),
   };
 }

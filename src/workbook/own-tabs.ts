@@ -29,8 +29,12 @@ export const ORDERS_TAB = "Orders";
 /** Plans of orders are tabs of ours, and are named after their orders. */
 export const PLAN_TAB = "Plan";
 
-/** What a tab that is the person's to fill begins with, and a plan of an order. */
-const TO_FILL = `${MARK} your `;
+/**
+ * What the first cells of a tab that is the person's to fill, and of a plan of an order, begin with after
+ * the mark. They are read back: a format, in no language.
+ */
+export const YOUR = "your ";
+const TO_FILL = `${MARK} ${YOUR}`;
 export const PLAN_WORDS = "plan of an order";
 
 /** Whether a first cell is that of a tab that we make and the person does not fill. */

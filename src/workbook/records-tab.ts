@@ -9,6 +9,7 @@ import {
 } from "../core";
 import { type Door, openDoor } from "../door/index";
 import * as text from "../sentences/made/set-up";
+import { LABEL } from "./found-settings";
 import { minuteOf } from "./minute-now";
 import { OWN_TABS, tabCells } from "./own-tabs";
 import { renamedTab } from "./renamed-tab";
@@ -132,7 +133,7 @@ export function columnsArgument(columns: Settings["columns"]): unknown {
 
 /** The day of the settings; where its cell is blank, or its formula not calculated yet, today. */
 export function asOfDay(door: Door, cell: unknown): CivilDay {
-  return door.day("As-of day", cell === "" || cell === undefined ? new Date() : cell);
+  return door.day(LABEL.asOf, cell === "" || cell === undefined ? new Date() : cell);
 }
 
 /** A cell's content in words: a day as ISO text, '' for a blank. */

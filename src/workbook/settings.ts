@@ -1,4 +1,5 @@
 import { TOLD_HEADER } from "../door/index";
+import * as text from "../sentences/made/settings-tab";
 import { columnLetters } from "./cell-name";
 import { type FormulaPart, TODAY, tabPart } from "./formula-text";
 import {
@@ -39,6 +40,7 @@ export interface Settings {
   readonly columns: readonly (readonly [name: string, header: string])[];
 }
 
+// What the settings may hold is read back: a format, in no language.
 /** Stands for a column where takes are to be compared in no tab. */
 export const NO_TAB = "no tab";
 const NAMES = "names";
@@ -46,8 +48,8 @@ const INITIALS = "initials";
 
 /** What stands beside the settings that the tab of an older add-in lacks. */
 const WHAT_FOR = {
-  compareBy: `A header in your sheet, or "${NO_TAB}"; read when the tabs are made in Set up`,
-  people: `How grafters and crew are called: "${INITIALS}" or "${NAMES}". Customers, and Who in the write log, stay as written`,
+  compareBy: () => text.compareBy({ noTab: NO_TAB }),
+  people: () => text.people({ initials: INITIALS, names: NAMES }),
 } as const;
 
 const USUAL_LEVEL = 0.8;
@@ -57,7 +59,8 @@ const USUAL_DAYS_AHEAD = 7;
 export const COLUMN_ROWS = 40;
 
 const LAYOUT: OwnLayout = {
-  title: "settings. Change the second column.",
+  // Overwritten at once by the settings' own line.
+  title: OWN_TABS.settings,
   header: SETTINGS_HEADER,
   // Every line may be the person's, and all are found by their labels.
   filled: [],
@@ -125,9 +128,8 @@ export function settingCells(workbook: Workbook): SettingCells {
   const row = (one: keyof FoundSettings["row"]): number => {
     const at = found.row[one];
     if (at !== null) return at + 1;
-    throw new Error(
-      `${OWN_TABS.settings} has lost a line ("${one === "columnsHeader" ? TOLD_HEADER[0] : LABEL[one]}"): make the tabs again in Set up, which puts it back`,
-    );
+    const label = one === "columnsHeader" ? TOLD_HEADER[0] : LABEL[one];
+    throw new Error(text.lineLost({ settings: OWN_TABS.settings, label }));
   };
   const told = row("columnsHeader");
   return {
@@ -195,13 +197,13 @@ function withNewerRows(sheet: Sheet, found: FoundSettings): FoundSettings {
   sheet.insertRowsBefore(told + 1, NEWER_NAMES.length);
   sheet
     .getRange(told + 1, 1, NEWER_NAMES.length, SETTINGS_HEADER.length)
-    .setValues(NEWER_NAMES.map((name) => [LABEL[name], "", WHAT_FOR[name]]));
+    .setValues(NEWER_NAMES.map((name) => [LABEL[name], "", WHAT_FOR[name]()]));
   return findSettings(sheet.getDataRange().getValues());
 }
 
 /** What the tab's first line says, written anew by each Set up. */
 export function settingsLine(setUpAt: string): string {
-  return `settings, last set up ${setUpAt} by version ${scriptVersion()}. Change the second column.`;
+  return text.line({ at: setUpAt, version: scriptVersion() });
 }
 
 function makeRoom(sheet: Sheet, rows: number, columns: number): void {
@@ -252,37 +254,33 @@ export function settingsTab(
   own: OwnSettings,
   madeAt: string,
 ): TabContent {
-  const text = (value: string): TabCell => ({ text: value });
+  const cell = (value: string): TabCell => ({ text: value });
   return {
     name: OWN_TABS.settings,
     madeBy: settingsLine(madeAt),
     rows: [
-      SETTINGS_HEADER.map(text),
-      [text(LABEL.recordsTab), text(recordsTab), text("The tab with your table of batches")],
+      SETTINGS_HEADER.map(cell),
+      [cell(LABEL.recordsTab), cell(recordsTab), cell(text.recordsTab())],
+      [cell(LABEL.asOf), { formula: own.asOf ?? TODAY }, cell(text.asOf())],
       [
-        text(LABEL.asOf),
-        { formula: own.asOf ?? TODAY },
-        text("The day every answer looks from; =TODAY() follows the calendar"),
-      ],
-      [
-        text(LABEL.level),
+        cell(LABEL.level),
         own.level === null ? { number: USUAL_LEVEL } : { formula: own.level },
-        text("How many of 100 ranges should hold, as a share"),
+        cell(text.level()),
       ],
       [
-        text(LABEL.daysAhead),
+        cell(LABEL.daysAhead),
         own.daysAhead === null ? { number: USUAL_DAYS_AHEAD } : { formula: own.daysAhead },
-        text("How far the due list looks ahead"),
+        cell(text.daysAhead()),
       ],
       [
-        text(LABEL.timetableTab),
-        text(timetableTab ?? ""),
-        text(`Your own tab with steps and days; blank for ${OWN_TABS.timetable}`),
+        cell(LABEL.timetableTab),
+        cell(timetableTab ?? ""),
+        cell(text.timetableTab({ timetable: OWN_TABS.timetable })),
       ],
-      [text(LABEL.compareBy), text(compareBy), text(WHAT_FOR.compareBy)],
-      [text(LABEL.people), text(initials ? INITIALS : NAMES), text(WHAT_FOR.people)],
-      [...TOLD_HEADER.map(text), text("Only where a header can't be guessed")],
-      ...columns.map(([name, header]) => [text(name), text(header)]),
+      [cell(LABEL.compareBy), cell(compareBy), cell(WHAT_FOR.compareBy())],
+      [cell(LABEL.people), cell(initials ? INITIALS : NAMES), cell(WHAT_FOR.people())],
+      [...TOLD_HEADER.map(cell), cell(text.columns())],
+      ...columns.map(([name, header]) => [cell(name), cell(header)]),
     ],
     frozenRows: 2,
     widths: [150, 170, 360],

@@ -22,6 +22,7 @@ import { columnGuesses } from "./column-guesses";
 import { compareTakes, trendRow } from "./compare-takes";
 import { makeCrewTab } from "./crew-tabs";
 import { tasksNow } from "./due-tab";
+import { LABEL } from "./found-settings";
 import { groupHeaders } from "./group-headers";
 import { lastWrites } from "./last-writes";
 import { initialsIn, namedTexts } from "./named-text";
@@ -51,18 +52,17 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
   sidebarOpen: () => {
     const workbook = SpreadsheetApp.getActiveSpreadsheet();
     const settings = readSettings(workbook);
-    const zone = workbook.getSpreadsheetTimeZone();
-    const scriptZone = Session.getScriptTimeZone();
+    const zones = {
+      workbook: workbook.getSpreadsheetTimeZone(),
+      script: Session.getScriptTimeZone(),
+    };
     const tabs = personTabs(workbook);
     const timetables = timetableCandidates(tabs);
     const usable = timetables.find(({ trouble }) => trouble === null)?.tab ?? null;
     const guessBy = settings === null ? usable : settings.timetableTab;
     return {
       workbook: workbook.getName(),
-      zoneWarning:
-        zone === scriptZone
-          ? null
-          : `The workbook's time zone is ${zone}, the script's ${scriptZone}. Days are read by the workbook's.`,
+      zones: zones.workbook === zones.script ? null : zones,
       inTheWay: settings === null ? [] : blockedSentences(workbook),
       setUp:
         settings === null
@@ -269,9 +269,9 @@ function wholeDays(value: unknown): number {
 }
 
 function levelOf(value: unknown): number {
-  return levelArgument("Level", openDoor(workbookHost()).cell(value), 0.8);
+  return levelArgument(LABEL.level, openDoor(workbookHost()).cell(value), 0.8);
 }
 
 function daysAheadOf(value: unknown): number {
-  return wholeNumberArgument("Days ahead", openDoor(workbookHost()).cell(value), 7);
+  return wholeNumberArgument(LABEL.daysAhead, openDoor(workbookHost()).cell(value), 7);
 }

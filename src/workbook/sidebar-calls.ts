@@ -146,8 +146,8 @@ export type AnswerOf<Name extends SidebarCallName> = SidebarCalls[Name]["answer"
 export interface OpenAnswer {
   /** The workbook's name. */
   readonly workbook: string;
-  /** A sentence where the zones of script and workbook differ. */
-  readonly zoneWarning: string | null;
+  /** Time zones by their IANA names where they differ, else null: days go by the workbook's. */
+  readonly zones: { readonly workbook: string; readonly script: string } | null;
   /** A sentence for every live tab whose answer finds no room, with what mends it. */
   readonly inTheWay: readonly string[];
   /** Null until the tabs are made. */

@@ -1,11 +1,12 @@
-import { quoted } from "../core";
+import * as text from "../sentences/made/own-tabs";
 import { hasCells } from "./grid-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { makeTab } from "./make-tab";
 import { minuteNow } from "./minute-now";
-import { isOurs, mustBeOurs } from "./own-tabs";
+import { isOurs, mustBeOurs, YOUR } from "./own-tabs";
 import type { TabContent } from "./tab-content";
+import { WritingError } from "./writing-error";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -43,7 +44,9 @@ export function makeTabToFill(
       .getSheets()
       .find((sheet) => sheet.getName().toLowerCase() === tab.name.toLowerCase());
     if (alike !== undefined && !hasCells(alike)) mustBeOurs(alike);
-    if (alike !== undefined && !isOurs(alike)) throw new Error(thereSentence(alike, tab));
+    if (alike !== undefined && !isOurs(alike)) {
+      throw new WritingError({ code: "tabThere", tab: alike.getName(), columns: tab.header });
+    }
     if (alike === undefined) makeTab(workbook, emptyTab(tab, minuteNow(workbook)));
     return shown(alike ?? (workbook.getSheetByName(tab.name) as Sheet));
   });
@@ -54,11 +57,6 @@ function shown(sheet: Sheet): { tab: string } {
   return { tab: sheet.getName() };
 }
 
-function thereSentence(sheet: Sheet, { header }: TabToFill): string {
-  return `There is a tab ${quoted(sheet.getName())} already: give it the columns ${header.join(", ")}, or rename it, then try again`;
-}
-
-/** The word "your" in its first cell tells it from the tabs that are ours alone. */
 function emptyTab(
   { name, header, what, how, widths, formats }: TabToFill,
   madeAt: string,
@@ -67,8 +65,8 @@ function emptyTab(
     name,
     widths,
     formats,
-    madeBy: `your ${what}, made ${madeAt}; ${how}`,
-    rows: [header.map((text) => ({ text }))],
+    madeBy: `${YOUR}${text.toFill({ what, at: madeAt, how })}`,
+    rows: [header.map((one) => ({ text: one }))],
     frozenRows: 2,
   };
 }

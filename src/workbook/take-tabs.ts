@@ -69,7 +69,7 @@ export function comparedTab(
   if (people && initials) {
     const takes = comparedTakes({ records, by, evenFor, level: TAKES_LEVEL });
     const rows = door.out(comparedTable(takes, initialsIn(records)));
-    return valuesTab({ workbook, name, what: "takes compared", rows, widths, formats });
+    return valuesTab({ workbook, name, rows, widths, formats });
   }
   return live({
     name,

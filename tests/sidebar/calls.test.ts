@@ -1,6 +1,7 @@
 import { readFile } from "node:fs/promises";
 import type { Page } from "playwright-core";
 import { afterEach, beforeAll, describe, expect, it } from "vitest";
+import * as checkPage from "../../src/sentences/made/check-page";
 import type { TodayAnswer } from "../../src/workbook/sidebar-calls";
 import { ahead, fixedAnswers, opened, takeCount, today } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
@@ -202,13 +203,15 @@ describe("the sections", () => {
   it("Check selects the cell of a trouble, and tells which", async () => {
     await open();
     await sidebar.section("Check");
-    await page.getByRole("button", { name: "Row 1407, Ready plants" }).click();
-    await page.getByText("Selected in the sheet: ").waitFor();
+    await page
+      .getByRole("button", { name: checkPage.rowColumn({ row: "1407", column: "Ready plants" }) })
+      .click();
+    await page.getByText(checkPage.selected({ cell: "Records!Ready plants1407" })).waitFor();
     expect(sidebar.asked.at(-1)?.request).toEqual({ row: 1407, column: "Ready plants" });
-    await page.getByRole("button", { name: "Column Takes" }).click();
+    await page.getByRole("button", { name: checkPage.column({ column: "Takes" }) }).click();
     await page.waitForFunction(() => document.querySelector(":disabled") === null);
     expect(sidebar.asked.at(-1)?.request).toEqual({ row: null, column: "Takes" });
     // What is about the whole table leads nowhere.
-    expect(await page.getByRole("button", { name: /whole table/ }).count()).toBe(0);
+    expect(await page.getByRole("button", { name: checkPage.wholeTable() }).count()).toBe(0);
   });
 });

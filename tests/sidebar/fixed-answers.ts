@@ -16,7 +16,7 @@ import { FIRST_RELEASE_CAUTION, work } from "./work-answers";
 
 export const opened: OpenAnswer = {
   workbook: "Hillside nursery (invented)",
-  zoneWarning: null,
+  zones: null,
   inTheWay: [],
   setUp: {
     ...{ recordsTab: "Records", timetableTab: null },

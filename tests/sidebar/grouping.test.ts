@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { coming, late } from "../../src/sentences/made/batches";
+import * as checkPage from "../../src/sentences/made/check-page";
+import * as setUp from "../../src/sentences/made/set-up-page";
 import { tally } from "../../src/sentences/made/today-page";
 import { batchesBehind, monthsOf, varietyChoices } from "../../src/sidebar/ahead/month-ranges";
 import { groupedByCost } from "../../src/sidebar/check/costs";
@@ -74,11 +76,11 @@ describe("months ahead", () => {
 
 describe("troubles", () => {
   it("stand worst first by what they cost, without empty groups", () => {
-    expect(groupedByCost(check.rows).map(({ title, rows }) => [title, rows.length])).toEqual([
-      ["The row is not used", 1],
-      ["A column is not used", 1],
-      ["The cell is not used", 1],
-      ["Used, read as said here", 1],
+    expect(groupedByCost(check.rows).map(({ title, rows }) => [title(), rows.length])).toEqual([
+      [checkPage.rowLost(), 1],
+      [checkPage.columnLost(), 1],
+      [checkPage.cellLost(), 1],
+      [checkPage.readAsSaid(), 1],
     ]);
   });
 });
@@ -86,7 +88,9 @@ describe("troubles", () => {
 describe("columns", () => {
   it("to look at come first, and no column is lost", () => {
     const groups = columnGroups(columns.columns);
-    expect(groups.map(({ title }) => title)).toEqual(["Please look", "Left alone", "Sure"]);
+    expect(groups.map(({ title }) => title)).toEqual([
+      ...[setUp.groupGuessed(), setUp.groupLeft(), setUp.groupSure()],
+    ]);
     expect(groups.flatMap((group) => group.columns)).toHaveLength(columns.columns.length);
   });
 

@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import * as setUp from "../../src/sentences/made/set-up-page";
 import { groupAlone } from "../../src/sentences/made/takes";
 import * as takesPage from "../../src/sentences/made/takes-page";
 import type { Nursery } from "../workbook/nursery";
@@ -127,10 +128,10 @@ describe("initials instead of names", () => {
     await openTakes(nursery);
     await sidebar.section("Set up");
     await page.getByRole("tabpanel", { name: "Set up" }).getByLabel("Initials instead").check();
-    await page.getByLabel("Takes compared, in a tab by").selectOption("Grafter");
-    await page.getByText("Everybody who can open this workbook").waitFor();
-    await page.getByRole("button", { name: "Make the tabs" }).click();
-    await page.getByText("The tabs are made.").waitFor();
+    await page.getByLabel(setUp.compareBy()).selectOption("Grafter");
+    await page.getByText(setUp.everybodySees()).waitFor();
+    await page.getByRole("button", { name: setUp.makeTabs() }).click();
+    await page.getByText(setUp.tabsAreMade()).waitFor();
     expect(namedIn(JSON.stringify(nursery.values("Takes compared")))).toEqual([]);
     await page.close();
     await openTakes(nursery);

@@ -1,5 +1,9 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import * as pageText from "../../src/sentences/made/page";
+import * as text from "../../src/sentences/made/set-up-page";
+import { isolated } from "../../src/sidebar/controls/shortened";
+import { LANGUAGES_READ } from "../../src/sidebar/set-up/languages-read.table";
 import type { OpenAnswer } from "../../src/workbook/sidebar-calls";
 import { columns, opened } from "./fixed-answers";
 import type { OpenSidebar } from "./open-sidebar";
@@ -26,7 +30,10 @@ async function openNew(more: Partial<OpenAnswer> = {}, answers: Answers = {}): P
 }
 const chosenTab = () => page.locator("[role=tab][aria-selected=true]").textContent();
 const panel = () => page.locator("[role=tabpanel]:not([hidden])");
-const makeTabs = () => page.getByRole("button", { name: "Make the tabs" }).click();
+const makeTabs = () => page.getByRole("button", { name: text.makeTabs() }).click();
+const readAs = (header: string) => text.readAsOf({ header });
+const others = (tab: string, rows: number) =>
+  text.otherTabs({ number: 1, tabs: [text.tabRows({ tab: isolated(tab), rows })] });
 /** Where the person chooses nothing of it: nobody is ranked. */
 const USUAL = { compareBy: "Var.", initials: false };
 const requestsOf = (call: string) =>
@@ -36,41 +43,43 @@ describe("a workbook that is not set up", () => {
   it("opens on Set up, with the likeliest tab and how its columns are read", async () => {
     await openNew();
     expect(await chosenTab()).toBe("Set up");
-    expect(await page.getByLabel("Tab with your records").inputValue()).toBe("Records");
-    expect(await page.getByLabel("Read as: Grafted").inputValue()).toBe("Grafted on");
+    expect(await page.getByLabel(text.recordsTab()).inputValue()).toBe("Records");
+    expect(await page.getByLabel(readAs("Grafted")).inputValue()).toBe("Grafted on");
     const shown = await panel().textContent();
     for (const sample of columns.columns[2]?.samples ?? []) expect(shown).toContain(sample.text);
-    expect(shown).toContain("How sure: a guess, please look. Could also be: Grafts made.");
+    expect(shown).toContain(`${text.sureGuessed()} ${text.couldBe({ others: "Grafts made" })}`);
   });
 
   it("says as what a batch without a method is reckoned, of the methods ticked", async () => {
     await openNew({ methods: ["Cocoa cleft graft", "Citrus T-bud"] });
     expect(await panel().textContent()).toContain(
-      "A batch that names no method counts as Cocoa cleft graft.",
+      text.usualMethod({ method: "Cocoa cleft graft" }),
     );
     await page.getByLabel("Cocoa cleft graft").uncheck();
-    expect(await panel().textContent()).toContain("names no method counts as Citrus T-bud.");
+    expect(await panel().textContent()).toContain(text.usualMethod({ method: "Citrus T-bud" }));
     await page.getByLabel("Citrus T-bud").uncheck();
-    expect(await panel().textContent()).not.toContain("names no method");
+    expect(await panel().textContent()).not.toContain(
+      text.usualMethod({ method: "" }).slice(0, 20),
+    );
   });
 
   it("says so in the other sections, and leads back", async () => {
     await openNew();
     await sidebar.section("Ahead");
-    expect(await panel().textContent()).toContain("not set up yet");
+    expect(await panel().textContent()).toContain(pageText.notSetUp());
     expect(requestsOf("sidebarAhead")).toEqual([]);
-    await page.getByRole("button", { name: "Go to Set up" }).first().click();
+    await page.getByRole("button", { name: pageText.goToSetUp() }).first().click();
     expect(await chosenTab()).toBe("Set up");
   });
 
   it("sends only what was changed, and leads to Today when the tabs are made", async () => {
     await openNew();
-    await page.getByLabel("Read as: Var.").selectOption("Rootstock");
-    await page.getByLabel("Read as: Grafted").selectOption("leave alone");
-    await page.getByLabel("Read as: Takes").selectOption("Grafts made");
-    await page.getByLabel("Read as: Takes").selectOption("Takes");
+    await page.getByLabel(readAs("Var.")).selectOption("Rootstock");
+    await page.getByLabel(readAs("Grafted")).selectOption(text.leaveAlone());
+    await page.getByLabel(readAs("Takes")).selectOption("Grafts made");
+    await page.getByLabel(readAs("Takes")).selectOption("Takes");
     await makeTabs();
-    await page.getByText("Kept as they were:").waitFor();
+    await page.getByText(text.kept()).waitFor();
     expect(requestsOf("sidebarSetUp")).toEqual([
       {
         tab: "Records",
@@ -83,34 +92,34 @@ describe("a workbook that is not set up", () => {
         ...USUAL,
       },
     ]);
-    expect(await page.locator(".written").textContent()).toContain("Made:DueReady");
-    await page.getByRole("button", { name: "Go to Today" }).click();
+    expect(await page.locator(".written").textContent()).toContain(`${text.made()}DueReady`);
+    await page.getByRole("button", { name: text.goToToday() }).click();
     await page.getByText("25 Nov 2026").first().waitFor();
     expect(await chosenTab()).toBe("Today");
   });
 
   it("tells of a column's meaning given twice", async () => {
     await openNew();
-    await page.getByLabel("Read as: Weather").selectOption("Takes");
-    expect(await panel().textContent()).toMatch(
-      /2 columns are read as \W*Takes\W*: \W*Weather\W* and \W*Takes/,
-    );
-    await page.getByLabel("Read as: Weather").selectOption("leave alone");
-    expect(await panel().textContent()).not.toContain("2 columns are read as");
+    const headers = ["Weather", "Takes"].map((one) => isolated(one));
+    const twice = text.readTwice({ number: 2, readAs: isolated("Takes"), headers });
+    await page.getByLabel(readAs("Weather")).selectOption("Takes");
+    expect(await panel().textContent()).toContain(twice);
+    await page.getByLabel(readAs("Weather")).selectOption(text.leaveAlone());
+    expect(await panel().textContent()).not.toContain(twice);
   });
 
   it("keeps corrections while the person looks at another section", async () => {
     await openNew();
-    await page.getByLabel("Read as: Var.").selectOption("Rootstock");
+    await page.getByLabel(readAs("Var.")).selectOption("Rootstock");
     await sidebar.section("Orders");
     await sidebar.section("Set up");
-    expect(await page.getByLabel("Read as: Var.").inputValue()).toBe("Rootstock");
+    expect(await page.getByLabel(readAs("Var.")).inputValue()).toBe("Rootstock");
     expect(requestsOf("sidebarColumns")).toHaveLength(1);
   });
 
   it("reads the columns of another tab when it is chosen", async () => {
     await openNew();
-    await page.getByLabel("Tab with your records").selectOption("Old list");
+    await page.getByLabel(text.recordsTab()).selectOption("Old list");
     await page.waitForFunction(() => document.querySelector(":disabled") === null);
     expect(requestsOf("sidebarColumns")).toEqual([
       { tab: "Records", timetable: null },
@@ -122,15 +131,16 @@ describe("a workbook that is not set up", () => {
   it("says which tabs with batches are not read, and what to do about it", async () => {
     await openNew();
     const note = () => panel().locator(".note").first().textContent();
-    expect(await note()).toMatch(/Only the tab chosen above is read.*\WOld list\W \(12 rows\)/);
-    expect(await note()).toContain("put its table, header and all, below the last row");
-    await page.getByLabel("Tab with your records").selectOption("Old list");
-    expect(await note()).toMatch(/\WRecords\W \(64 rows\): it is not read/);
+    expect(await note()).toBe(others("Old list", 12));
+    await page.getByLabel(text.recordsTab()).selectOption("Old list");
+    expect(await note()).toBe(others("Records", 64));
   });
 
   it("says nothing of the kind where there is but one", async () => {
     await openNew({ candidates: [{ tab: "Records", rows: 64 }] });
-    expect(await panel().textContent()).not.toContain("Only the tab chosen");
+    expect(await panel().textContent()).not.toContain(
+      text.otherTabs({ number: 1, tabs: [] }).slice(0, 20),
+    );
   });
 
   // People who keep a timetable got a second one that they had not written.
@@ -138,12 +148,14 @@ describe("a workbook that is not set up", () => {
     const ours = { tab: "Our steps", methods: ["Hill way"], trouble: null };
     const faulty = { tab: "Old plan", methods: [], trouble: "timetable row 3, Step: no name" };
     await openNew({ timetables: [faulty, ours] });
-    const chosen = page.getByLabel("Timetable: the steps and their days");
+    const chosen = page.getByLabel(text.timetable());
     expect(await chosen.inputValue()).toBe("Our steps");
-    expect(await panel().textContent()).toMatch(/Old plan\W looks like a timetable of yours, but/);
+    expect(await panel().textContent()).toContain(
+      text.cantUse({ tab: isolated("Old plan"), why: faulty.trouble }),
+    );
     expect(await page.getByLabel("Cocoa cleft graft").count()).toBe(0);
     await makeTabs();
-    await page.getByText("Kept as they were:").waitFor();
+    await page.getByText(text.kept()).waitFor();
     expect(requestsOf("sidebarColumns")).toEqual([{ tab: "Records", timetable: "Our steps" }]);
     expect(requestsOf("sidebarSetUp")).toEqual([
       { tab: "Records", timetable: "Our steps", columns: [], methods: [], ...USUAL },
@@ -152,10 +164,10 @@ describe("a workbook that is not set up", () => {
 
   it("makes a timetable from the built-in steps where the person chooses so", async () => {
     await openNew({ timetables: [{ tab: "Our steps", methods: ["Hill way"], trouble: null }] });
-    await page.getByLabel("Timetable: the steps and their days").selectOption("");
+    await page.getByLabel(text.timetable()).selectOption("");
     await page.getByLabel("Cocoa cleft graft").waitFor();
     await makeTabs();
-    await page.getByText("Kept as they were:").waitFor();
+    await page.getByText(text.kept()).waitFor();
     expect(requestsOf("sidebarSetUp")).toEqual([
       { tab: "Records", timetable: null, columns: [], methods: ["Cocoa cleft graft"], ...USUAL },
     ]);
@@ -165,14 +177,15 @@ describe("a workbook that is not set up", () => {
     await openNew();
     await page.getByLabel("Cocoa cleft graft").uncheck();
     await makeTabs();
-    await page.getByText("Tick at least one method").waitFor();
+    await page.getByText(text.noMethod()).waitFor();
     expect(requestsOf("sidebarSetUp")).toEqual([]);
   });
 
   it("warns of zones that differ, and says what to do where no tab holds batches", async () => {
-    await openNew({ zoneWarning: "The zones of script and workbook differ.", candidates: [] });
-    expect(await panel().textContent()).toContain("The zones of script and workbook differ.");
-    expect(await panel().textContent()).toContain("No tab with batches was found. Give a tab");
+    const zones = { workbook: "Asia/Jakarta", script: "Europe/Paris" };
+    await openNew({ zones, candidates: [] });
+    expect(await panel().textContent()).toContain(text.zones(zones));
+    expect(await panel().textContent()).toContain(text.noBatches({ languages: LANGUAGES_READ }));
     expect(requestsOf("sidebarColumns")).toEqual([]);
   });
 
@@ -190,6 +203,6 @@ describe("a workbook that is not set up", () => {
     );
     await makeTabs();
     await page.getByText("The workbook is busy. Try again.").waitFor();
-    expect(await page.locator(".written").textContent()).toContain("Made:DueReady");
+    expect(await page.locator(".written").textContent()).toContain(`${text.made()}DueReady`);
   });
 });

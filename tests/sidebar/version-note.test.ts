@@ -22,7 +22,7 @@ async function opened(version?: string) {
     route.fulfill({ contentType: "text/html; charset=utf-8", body: html }),
   );
   const opening = {
-    ...{ workbook: "Nursery", zoneWarning: null, inTheWay: [], setUp: null, candidates: [] },
+    ...{ workbook: "Nursery", zones: null, inTheWay: [], setUp: null, candidates: [] },
     ...{ timetables: [], methods: [] },
   };
   await fakeRunner(page, { sidebarOpen: () => opening }, version);

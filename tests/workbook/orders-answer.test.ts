@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { SheetDraft } from "../../src/local/workbook-data";
 import { rowLoading } from "../../src/sentences/made/table-faults";
+import { tabThere } from "../../src/sentences/made/writing-faults";
+import { orderHeader } from "../../src/wording/order-fields";
 import { type Made, type Nursery, openNursery, smallRecords, tab } from "./nursery";
 
 const HEADER = ["Order", "Customer", "Variety", "Wanted", "By", "Delivered", "Closed"];
@@ -236,8 +238,8 @@ describe("an empty tab of orders", () => {
     expect(own.tabs()).not.toContain("Orders");
     const other = opened(tab("orders", [["What to buy"]]));
     const before = other.snapshot("orders");
-    expect(other.refusal("sidebarMakeOrders", null)).toMatch(
-      /^There is a tab "orders" already: give it the columns Order, Customer, Variety, Wanted, By/,
+    expect(other.refusal("sidebarMakeOrders", null)).toBe(
+      tabThere({ tab: "orders", columns: orderHeader() }),
     );
     expect(other.snapshot("orders")).toBe(before);
   });

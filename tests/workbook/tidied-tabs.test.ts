@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import * as settingsTab from "../../src/sentences/made/settings-tab";
 import { linesAbove, notOurs } from "../../src/sentences/made/writing-faults";
 import { type Nursery, openNursery, SETTINGS, smallRecords, tab } from "./nursery";
 import { atWork, DUE, goesOn, KINDS, LOG, ONCE, OURS, PLAN } from "./tabs-at-work";
@@ -107,7 +108,7 @@ describe("the settings", () => {
     sheetOf(nursery).deleteRows(5, 1);
     expect(nursery.ask("sidebarOpen", null).setUp?.level).toBe(0.8);
     expect(nursery.refusal("sidebarOrderTab", PLAN)).toBe(
-      'Nursery settings has lost a line ("Level"): make the tabs again in Set up, which puts it back',
+      settingsTab.lineLost({ settings: SETTINGS, label: "Level" }),
     );
     nursery.ask("sidebarSetUp", ONCE);
     expect(nursery.value(SETTINGS, "A5")).toBe("Level");
@@ -165,7 +166,9 @@ describe("the settings", () => {
       ["Our column", "Header in your sheet"],
       ["Leave alone", "Note"],
     ]);
-    expect(sheet.getRange("C9").getValue()).toContain("How grafters and crew are called");
+    expect(sheet.getRange("C9").getValue()).toBe(
+      settingsTab.people({ initials: "initials", names: "names" }),
+    );
     expect(nursery.sheet("Records").getRange("Z1").getValue()).toBe("Leave alone");
     expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain("$A$10:$B$50");
   });

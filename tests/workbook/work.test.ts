@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { CREW_HEADER } from "../../src/core";
 import type { SheetDraft } from "../../src/local/workbook-data";
 import { crew as crewName, notHours, rowLeftOut } from "../../src/sentences/made/small-tables";
 import { noHeaderRow, rowShows } from "../../src/sentences/made/table-faults";
+import { tabThere } from "../../src/sentences/made/writing-faults";
 import {
   AS_OF,
   type Made,
@@ -127,8 +129,8 @@ describe("without a tab of persons", () => {
   it("never makes one over a tab that is there", () => {
     const nursery = opened(tab("crew", [["Who is on holiday"], ["Ana"]]));
     const before = nursery.snapshot("crew");
-    expect(nursery.refusal("sidebarMakeCrew", null)).toMatch(
-      /^There is a tab "crew" already: give it the columns Person, Tasks, Hours a day/,
+    expect(nursery.refusal("sidebarMakeCrew", null)).toBe(
+      tabThere({ tab: "crew", columns: CREW_HEADER }),
     );
     expect(nursery.snapshot("crew")).toBe(before);
   });

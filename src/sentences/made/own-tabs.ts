@@ -2,6 +2,9 @@
 
 import { select } from "../runtime";
 
+export const howCrew = (d: { readonly tasks: string | number; readonly from: string | number; readonly to: string | number }): string =>
+  "a row a person. " + d.tasks + ": steps with ; between, blank for all. " + d.from + ", " + d.to + ": days away.";
+
 export const ifThisStays = (d: { readonly mendedBy: "again" | "refresh" | "setUp" }): string =>
   "If this stays, " + select(d.mendedBy, { again: "try again", refresh: "choose Refresh the due list in the Nursery menu", setUp: "make the tabs again in Set up", other: "" }) + ".";
 
@@ -13,3 +16,6 @@ export const log = (): string =>
 
 export const made = (d: { readonly at: string | number }): string =>
   "made " + d.at + ". Refresh the due list in the menu updates it.";
+
+export const toFill = (d: { readonly what: string | number; readonly at: string | number; readonly how: string | number }): string =>
+  d.what + ", made " + d.at + ": " + d.how;

@@ -74,6 +74,9 @@ export const swallowed = (d: { readonly cell: string | number }): string =>
 export const tabMissing = (d: { readonly tab: string | number }): string =>
   "The tab " + d.tab + " is missing. Run Set up again";
 
+export const tabThere = (d: { readonly tab: string | number; readonly columns: readonly string[] }): string =>
+  "You already have a tab \"" + d.tab + "\". Give it the columns " + list(d.columns) + ", or rename it, then try again";
+
 export const taskGone = (d: { readonly task: string | number; readonly batch: string | number; readonly cells: readonly string[] }): string =>
   "The records no longer have " + d.task + " of batch \"" + d.batch + "\". Nothing is changed (it was " + list(d.cells) + ")";
 

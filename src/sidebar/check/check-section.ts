@@ -1,3 +1,4 @@
+import * as text from "../../sentences/made/check-page";
 import type { CheckAnswer } from "../../workbook/sidebar-calls";
 import { countText } from "../controls/count-words";
 import { disclosure } from "../controls/disclosure";
@@ -16,11 +17,11 @@ const TROUBLES_UNFOLDED = 20;
 export function checkSection(context: SidebarContext): Section {
   const { call, status } = context;
   const body = element("div");
-  const readAgain = element("button", { type: "button", class: "plain" }, "Read again");
+  const readAgain = element("button", { type: "button", class: "plain" }, text.readAgain());
   const load = () =>
     whileWorking({
       status,
-      doing: "Checking the records",
+      doing: text.checking(),
       controls: [readAgain],
       work: async () => show(await call("sidebarCheck", null)),
     });
@@ -32,7 +33,8 @@ export function checkSection(context: SidebarContext): Section {
         summary: element(
           "h3",
           {},
-          `${group.title} `,
+          group.title(),
+          " ",
           element("span", { class: "tally" }, countText(group.rows.length)),
         ),
         content: () => longList(group.rows, (row) => troubleItem(context, row)),
@@ -40,13 +42,11 @@ export function checkSection(context: SidebarContext): Section {
     );
     body.replaceChildren(
       element("div", {}, wholeText(tally)),
-      rows.length === 0
-        ? element("p", {}, "No trouble found.")
-        : element("p", {}, "Press a place to select its cell in the sheet."),
+      rows.length === 0 ? element("p", {}, text.noTrouble()) : element("p", {}, text.press()),
       ...groups,
     );
   };
   readAgain.addEventListener("click", () => void load());
-  const heading = element("h2", {}, "Troubles in the records");
+  const heading = element("h2", {}, text.title());
   return { element: element("section", {}, heading, body, readAgain), load };
 }

@@ -1,20 +1,21 @@
+import * as text from "../../sentences/made/check-page";
 import type { CheckRow } from "../../workbook/sidebar-calls";
 
 type Cost = CheckRow["cost"];
 
 /** What is lost because of a trouble, worst first. */
-const COSTS: readonly { readonly cost: Cost; readonly title: string }[] = [
-  { cost: 1, title: "The row is not used" },
-  { cost: 2, title: "A column is not used" },
-  { cost: 3, title: "The cell is not used" },
-  { cost: 4, title: "Used, but in doubt" },
-  { cost: 5, title: "Used, read as said here" },
+const COSTS: readonly { readonly cost: Cost; readonly title: () => string }[] = [
+  { cost: 1, title: text.rowLost },
+  { cost: 2, title: text.columnLost },
+  { cost: 3, title: text.cellLost },
+  { cost: 4, title: text.inDoubt },
+  { cost: 5, title: text.readAsSaid },
 ];
 
 /** Troubles by what they cost; no empty groups. */
 export function groupedByCost(
   rows: readonly CheckRow[],
-): readonly { readonly title: string; readonly rows: readonly CheckRow[] }[] {
+): readonly { readonly title: () => string; readonly rows: readonly CheckRow[] }[] {
   return COSTS.map(({ cost, title }) => ({
     title,
     rows: rows.filter((row) => row.cost === cost),

@@ -1,6 +1,8 @@
+import * as text from "../../sentences/made/check-page";
 import type { CheckRow } from "../../workbook/sidebar-calls";
 import { actionButton } from "../controls/action-button";
 import { element } from "../controls/element";
+import { sentenceNodes } from "../controls/sentence-nodes";
 import { userText, wholeText } from "../controls/user-text";
 import type { SidebarContext } from "../section";
 
@@ -12,30 +14,34 @@ export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HT
     "article",
     { class: "trouble" },
     cell === null
-      ? element("p", {}, element("strong", {}, "The whole table"))
+      ? element("p", {}, element("strong", {}, text.wholeTable()))
       : actionButton({
           label: cell,
           status,
-          doing: "Going to the cell",
+          doing: text.going(),
           work: async () => {
             const { selected } = await call("sidebarSelect", { row: row.row, column: row.column });
-            status.say("Selected in the sheet: ", userText(selected));
+            status.say(...sentenceNodes(text.selected, { cell: userText(selected) }));
           },
         }),
     element(
       "div",
       { class: "trouble-words" },
       element("div", {}, wholeText(trouble)),
-      found === "" ? null : element("div", {}, element("b", {}, "Found: "), wholeText(found)),
-      element("div", {}, element("b", {}, "What happens: "), wholeText(whatHappens)),
-      element("div", {}, element("b", {}, "What to do: "), wholeText(whatToDo)),
+      found === ""
+        ? null
+        : element("div", {}, element("b", {}, text.found()), " ", wholeText(found)),
+      element("div", {}, element("b", {}, text.whatHappens()), " ", wholeText(whatHappens)),
+      element("div", {}, element("b", {}, text.whatToDo()), " ", wholeText(whatToDo)),
     ),
   );
 }
 
 /** Where the trouble is; null where it is about the whole table. */
 function cellLabel({ row, column }: CheckRow): HTMLElement | null {
-  if (row === null && column === "") return null;
-  const words = row === null ? "Column " : `Row ${row}${column === "" ? "" : ", "}`;
-  return element("span", {}, words, column === "" ? null : userText(column));
+  const at = String(row);
+  if (column === "") return row === null ? null : element("span", {}, text.row({ row: at }));
+  const say = (header: { readonly column: string }) =>
+    row === null ? text.column(header) : text.rowColumn({ row: at, ...header });
+  return element("span", {}, ...sentenceNodes(say, { column: userText(column) }));
 }

@@ -1,3 +1,4 @@
+import * as text from "../../sentences/made/set-up-page";
 import type { ColumnGuess } from "../../workbook/sidebar-calls";
 
 /** Columns that want the same of the person. */
@@ -16,19 +17,19 @@ export function columnGroups(columns: readonly ColumnGuess[]): readonly ColumnGr
     columns.filter(({ sure }) => kinds.includes(sure));
   const few = columns.length <= ALL_SHOWN;
   return [
-    { title: "Please look", columns: of("guessed", "likely"), open: true },
-    { title: "Left alone", columns: of("not used"), open: few },
-    { title: "Sure", columns: of("told", "sure"), open: few },
+    { title: text.groupGuessed(), columns: of("guessed", "likely"), open: true },
+    { title: text.groupLeft(), columns: of("not used"), open: few },
+    { title: text.groupSure(), columns: of("told", "sure"), open: few },
   ].filter((group) => group.columns.length > 0);
 }
 
 /** How sure the reading is, in words. */
-export const SURE_WORDS: Readonly<Record<ColumnGuess["sure"], string>> = {
-  told: "as you told it",
-  sure: "sure",
-  likely: "likely",
-  guessed: "a guess, please look",
-  "not used": "left alone",
+export const SURE_WORDS: Readonly<Record<ColumnGuess["sure"], () => string>> = {
+  told: text.sureTold,
+  sure: text.sureSure,
+  likely: text.sureLikely,
+  guessed: text.sureGuessed,
+  "not used": text.sureLeft,
 };
 
 /** What more than one column is read as, each with the headers. */

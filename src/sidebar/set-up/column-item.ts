@@ -1,3 +1,4 @@
+import * as text from "../../sentences/made/set-up-page";
 import type { ColumnGuess, NamedText } from "../../workbook/sidebar-calls";
 import { choice } from "../controls/choice";
 import { element } from "../controls/element";
@@ -27,42 +28,37 @@ export function columnItem({ guess, choices, people, onChange }: ColumnItemOptio
       element(
         "strong",
         {},
-        header === "" ? `Column ${guess.column + 1}, without a header` : userText(header),
+        header === "" ? text.noHeader({ column: String(guess.column + 1) }) : userText(header),
       ),
     ),
     sampleLine(samples, people),
   );
   if (header === "") {
-    item.append(element("p", { class: "quiet" }, "Give it a header in the sheet to have it read."));
+    item.append(element("p", { class: "quiet" }, text.giveHeader()));
     return item;
   }
   const known = readAs === null || choices.includes(readAs) ? choices : [readAs, ...choices];
   const select = choice(
-    [{ value: "", label: "leave alone" }, ...known.map((one) => ({ value: one, label: one }))],
+    [{ value: "", label: text.leaveAlone() }, ...known.map((one) => ({ value: one, label: one }))],
     readAs ?? "",
   );
   select.addEventListener("change", () => {
     const now = select.value === "" ? null : select.value;
-    surety.textContent = now === readAs ? sureWords(sure, others) : "Changed by you.";
+    surety.textContent = now === readAs ? sureWords(sure, others) : text.changedByYou();
     onChange(now);
   });
-  const label = element(
-    "span",
-    {},
-    "Read as",
-    element("span", { class: "unseen" }, `: ${shortened(header)}`),
-  );
-  item.append(field(label, select), surety);
+  select.setAttribute("aria-label", text.readAsOf({ header: shortened(header) }));
+  item.append(field(text.readAs(), select), surety);
   return item;
 }
 
 function sampleLine(samples: readonly NamedText[], people: PeopleShown): HTMLElement {
-  const filled = samples.filter(({ text }) => text !== "");
-  if (filled.length === 0) return element("p", { class: "quiet" }, "No values yet.");
-  const list = element("ul", { class: "samples", "aria-label": "Values" });
+  const filled = samples.filter((sample) => sample.text !== "");
+  if (filled.length === 0) return element("p", { class: "quiet" }, text.noValues());
+  const list = element("ul", { class: "samples", "aria-label": text.values() });
   const draw = () => {
     const shown = filled.map((sample) => shortened(people.called([sample]), 60));
-    list.replaceChildren(...shown.map((text) => element("li", {}, element("bdi", {}, text))));
+    list.replaceChildren(...shown.map((one) => element("li", {}, element("bdi", {}, one))));
   };
   draw();
   people.onChange(draw);
@@ -70,6 +66,6 @@ function sampleLine(samples: readonly NamedText[], people: PeopleShown): HTMLEle
 }
 
 function sureWords(sure: ColumnGuess["sure"], others: readonly string[]): string {
-  const also = others.length === 0 ? "" : ` Could also be: ${shortened(others.join(", "))}.`;
-  return `How sure: ${SURE_WORDS[sure]}.${also}`;
+  const also = others.length === 0 ? [] : [text.couldBe({ others: shortened(others.join(", ")) })];
+  return [SURE_WORDS[sure](), ...also].join(" ");
 }

@@ -1,5 +1,6 @@
+import * as text from "../../sentences/made/set-up-page";
 import type { ColumnChoice, ColumnsAnswer } from "../../workbook/sidebar-calls";
-import { counted, countText, listed } from "../controls/count-words";
+import { countText } from "../controls/count-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
 import { isolated } from "../controls/shortened";
@@ -32,7 +33,11 @@ export function columnsForm(
         element(
           "p",
           { class: "note" },
-          `${headers.length} columns are read as ${isolated(readAs)}: ${listed(headers.map((one) => isolated(one)))}. Is one of them to be left alone?`,
+          text.readTwice({
+            number: headers.length,
+            readAs: isolated(readAs),
+            headers: headers.map((one) => isolated(one)),
+          }),
         ),
       ),
     );
@@ -44,7 +49,8 @@ export function columnsForm(
       summary: element(
         "h3",
         {},
-        `${group.title} `,
+        group.title,
+        " ",
         element("span", { class: "tally" }, countText(group.columns.length)),
       ),
       content: () =>
@@ -72,15 +78,8 @@ export function columnsForm(
     element: element(
       "div",
       {},
-      element(
-        "p",
-        {},
-        `${counted(batches, "batch", "batches")}; ${countText(used)} of ${counted(columns.length, "column", "columns")} understood.`,
-      ),
-      lostColumnsNote(
-        "You told this before, but the header or the step is gone; choose again",
-        lost,
-      ),
+      element("p", {}, text.understood({ batches, used, columns: columns.length })),
+      lostColumnsNote(text.lost(), lost),
       ...groups,
       doubled,
     ),

@@ -1,4 +1,5 @@
-import type { ColumnsAnswer } from "../../workbook/sidebar-calls";
+import * as text from "../../sentences/made/set-up-page";
+import type { ColumnsAnswer, ComparableColumn } from "../../workbook/sidebar-calls";
 import { choice } from "../controls/choice";
 import { element } from "../controls/element";
 import { field } from "../controls/field";
@@ -21,17 +22,13 @@ export function compareChoice(
     [
       ...comparable.map((one) => ({
         value: one.header,
-        label: `${shortened(one.header, 40)}${one.people ? " (ranks people)" : ""}`,
+        label: nameOf(one),
       })),
-      { value: "", label: "Nothing: make no such tab" },
+      { value: "", label: text.compareNone() },
     ],
     compareBy,
   );
-  const warning = element(
-    "p",
-    { class: "note" },
-    "Everybody who can open this workbook will see that tab. Speak with your people first.",
-  );
+  const warning = element("p", { class: "note" }, text.everybodySees());
   const warn = () => {
     warning.hidden = !comparable.some((one) => one.people && one.header === select.value);
   };
@@ -39,11 +36,16 @@ export function compareChoice(
   warn();
   return {
     elements: [
-      field("Takes compared, in a tab by", select),
+      field(text.compareBy(), select),
       warning,
       initialsTick(people),
-      element("small", {}, "In the tabs too, once they are made."),
+      element("small", {}, text.inTabsToo()),
     ],
     compareBy: () => select.value,
   };
+}
+
+function nameOf({ header: whole, people }: ComparableColumn): string {
+  const header = shortened(whole, 40);
+  return people ? text.ranksPeople({ header }) : header;
 }

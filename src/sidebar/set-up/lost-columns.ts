@@ -1,5 +1,7 @@
+import * as text from "../../sentences/made/set-up-page";
 import type { ColumnChoice } from "../../workbook/sidebar-calls";
 import { element } from "../controls/element";
+import { sentenceNodes } from "../controls/sentence-nodes";
 import { userText } from "../controls/user-text";
 
 /** What was told of columns and leads nowhere by now, each with what it was told; null when none. */
@@ -8,12 +10,19 @@ export function lostColumnsNote(title: string, lost: readonly ColumnChoice[]): H
   return element(
     "div",
     { class: "note" },
-    element("p", {}, `${title}:`),
+    element("p", {}, title),
     element(
       "ul",
       { class: "cells" },
       ...lost.map(({ header, readAs }) =>
-        element("li", {}, userText(header), ": ", userText(readAs ?? "leave alone")),
+        element(
+          "li",
+          {},
+          ...sentenceNodes(text.lostColumn, {
+            header: userText(header),
+            readAs: userText(readAs ?? text.leaveAlone()),
+          }),
+        ),
       ),
     ),
   );

@@ -1,3 +1,4 @@
+import * as text from "../../sentences/made/set-up-page";
 import type { SetUpAnswer } from "../../workbook/sidebar-calls";
 import { element } from "../controls/element";
 import { userText } from "../controls/user-text";
@@ -8,18 +9,15 @@ export function madeNotice(
   { made, kept, forgotten, moved }: SetUpAnswer,
   onToday: () => void,
 ): HTMLElement {
-  const today = element("button", { type: "button", class: "main" }, "Go to Today");
+  const today = element("button", { type: "button", class: "main" }, text.goToToday());
   today.addEventListener("click", onToday);
   return element(
     "div",
-    { class: "written", role: "group", "aria-label": "Tabs made", tabindex: -1 },
-    tabNames("Made", made),
-    tabNames("Kept as they were", kept),
-    tabNames(
-      "Moved out of the way",
-      moved.map(({ from, to }) => `${from} to ${to}`),
-    ),
-    lostColumnsNote("No longer read as you told, since the header or the step is gone", forgotten),
+    { class: "written", role: "group", "aria-label": text.tabsMade(), tabindex: -1 },
+    tabNames(text.made(), made),
+    tabNames(text.kept(), kept),
+    tabNames(text.moved(), moved.map(text.movedTo)),
+    lostColumnsNote(text.forgotten(), forgotten),
     today,
   );
 }
@@ -29,7 +27,7 @@ function tabNames(title: string, names: readonly string[]): HTMLElement | null {
   return element(
     "div",
     {},
-    element("p", {}, element("strong", {}, `${title}:`)),
+    element("p", {}, element("strong", {}, title)),
     element("ul", { class: "cells" }, ...names.map((name) => element("li", {}, userText(name)))),
   );
 }

@@ -1,4 +1,6 @@
+import * as text from "../../sentences/made/set-up-page";
 import { element } from "../controls/element";
+import { sentenceNodes } from "../controls/sentence-nodes";
 import { userText } from "../controls/user-text";
 
 export interface MethodChoice {
@@ -21,16 +23,14 @@ export function methodChoice(methods: readonly string[]): MethodChoice {
   const sayUsual = () => {
     const [first] = chosen();
     usual.replaceChildren(
-      ...(first === undefined
-        ? []
-        : ["A batch that names no method counts as ", userText(first), "."]),
+      ...(first === undefined ? [] : sentenceNodes(text.usualMethod, { method: userText(first) })),
     );
   };
   sayUsual();
   const fieldset = element(
     "fieldset",
     {},
-    element("legend", {}, "Methods raised here"),
+    element("legend", {}, text.methods()),
     ...boxes.map(({ method, box }) =>
       element("label", { class: "tick" }, box, element("span", {}, userText(method))),
     ),

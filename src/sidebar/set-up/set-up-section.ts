@@ -1,10 +1,12 @@
-import type { OpenAnswer } from "../../workbook/sidebar-calls";
+import * as page from "../../sentences/made/page";
+import * as text from "../../sentences/made/set-up-page";
+import type { OpenAnswer, SetUpState } from "../../workbook/sidebar-calls";
 import { actionButton } from "../controls/action-button";
 import { choice } from "../controls/choice";
-import { counted } from "../controls/count-words";
 import { dayText } from "../controls/day-words";
 import { element } from "../controls/element";
 import { field } from "../controls/field";
+import { sentenceNodes } from "../controls/sentence-nodes";
 import { shortened } from "../controls/shortened";
 import { userText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
@@ -33,7 +35,7 @@ export function setUpSection(context: SidebarContext): Section {
   const readColumns = () =>
     whileWorking({
       status,
-      doing: "Reading the columns",
+      doing: text.readingColumns(),
       controls: [fields],
       work: async () => {
         form = null;
@@ -68,22 +70,22 @@ export function setUpSection(context: SidebarContext): Section {
     fields.replaceChildren(
       ...(tabs.length === 0
         ? []
-        : [field("Tab with your records", select), others, ...timetable.elements]),
+        : [field(text.recordsTab(), select), others, ...timetable.elements]),
       readAgain,
     );
     columns.replaceChildren();
   };
   const make = actionButton({
-    label: "Make the tabs",
+    label: text.makeTabs(),
     kind: "main",
     status,
-    doing: "Making the tabs",
+    doing: text.making(),
     work: async () => {
       const own = timetable.chosen();
       const chosen = own === null ? methods.chosen() : [];
       if (form === null || compare === null) return;
       if (own === null && methods.element.querySelector("input") !== null && chosen.length === 0) {
-        throw new Error("Tick at least one method: its steps make the timetable.");
+        throw new Error(text.noMethod());
       }
       const answer = await call("sidebarSetUp", {
         tab,
@@ -97,14 +99,14 @@ export function setUpSection(context: SidebarContext): Section {
       result.replaceChildren(notice);
       notice.focus();
       head.replaceChildren(...openingWords(await context.reopen()));
-      status.say("The tabs are made.");
+      status.say(text.tabsAreMade());
     },
   });
-  const readAgain = element("button", { type: "button", class: "plain" }, "Read again");
+  const readAgain = element("button", { type: "button", class: "plain" }, text.readAgain());
   readAgain.addEventListener("click", () => {
     void whileWorking({
       status,
-      doing: "Reading the workbook",
+      doing: page.reading(),
       controls: [readAgain],
       work: async () => show(await context.reopen()),
     }).then(() => (tab === "" ? undefined : readColumns()));
@@ -117,35 +119,27 @@ export function setUpSection(context: SidebarContext): Section {
     show(opened);
     if (tab !== "") await readColumns();
   };
-  const heading = element("h2", {}, "Set up");
+  const heading = element("h2", {}, page.setUp());
   return { element: element("section", {}, heading, head, fields, columns, result), load };
 }
 
-function openingWords({ setUp, zoneWarning, candidates }: OpenAnswer): HTMLElement[] {
-  const words =
-    setUp === null
-      ? element("p", {}, "Not set up yet. Your own table stays as it is; tabs are added beside it.")
-      : element(
-          "p",
-          {},
-          "Set up: the records are in ",
-          userText(setUp.recordsTab),
-          ...(setUp.timetableTab === null
-            ? []
-            : [", the timetable in ", userText(setUp.timetableTab)]),
-          `, the as-of day is ${dayText(setUp.asOf)}. Made again, the tabs are renewed.`,
-        );
-  const found =
-    candidates.length > 0
-      ? null
-      : element(
-          "p",
-          { class: "note" },
-          `No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, put one batch in each row below, and read again. Headers are known in ${LANGUAGES_READ}; in another language, write Batch and one more of them in English, read again, and choose here what the others are.`,
-        );
-  const zones =
-    zoneWarning === null ? null : element("p", { class: "note" }, shortened(zoneWarning, 400));
-  return [words, found, zones].filter((one) => one !== null);
+function openingWords({ setUp, zones, candidates }: OpenAnswer): HTMLElement[] {
+  const note = (sentence: string) => element("p", { class: "note" }, sentence);
+  return [
+    element("p", {}, ...(setUp === null ? [text.notSetUp()] : setUpWords(setUp))),
+    ...(candidates.length > 0 ? [] : [note(text.noBatches({ languages: LANGUAGES_READ }))]),
+    ...(zones === null ? [] : [note(text.zones(zones))]),
+  ];
+}
+
+function setUpWords({ recordsTab, timetableTab, asOf: day }: SetUpState): (Node | string)[] {
+  const asOf = dayText(day);
+  const records = userText(recordsTab);
+  if (timetableTab === null) {
+    return sentenceNodes((facts) => text.setUp({ asOf, ...facts }), { records });
+  }
+  const nodes = { records, timetable: userText(timetableTab) };
+  return sentenceNodes((facts) => text.setUpTimetable({ asOf, ...facts }), nodes);
 }
 
 /** The tab in use first, then the others as they come. */
@@ -153,6 +147,6 @@ function tabsOf({ candidates, setUp }: OpenAnswer): { value: string; label: stri
   const inUse = candidates.filter(({ tab }) => tab === setUp?.recordsTab);
   return [...inUse, ...candidates.filter((one) => !inUse.includes(one))].map(({ tab, rows }) => ({
     value: tab,
-    label: `${shortened(tab, 40)} (${counted(rows, "row", "rows")})`,
+    label: text.tabRows({ tab: shortened(tab, 40), rows }),
   }));
 }

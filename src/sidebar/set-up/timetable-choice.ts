@@ -1,6 +1,6 @@
+import * as text from "../../sentences/made/set-up-page";
 import type { OpenAnswer } from "../../workbook/sidebar-calls";
 import { choice } from "../controls/choice";
-import { counted } from "../controls/count-words";
 import { element } from "../controls/element";
 import { field } from "../controls/field";
 import { isolated, shortened } from "../controls/shortened";
@@ -25,7 +25,7 @@ export function timetableChoice(
       element(
         "p",
         { class: "note" },
-        `${isolated(tab)} looks like a timetable of yours, but can't be used: ${shortened(trouble ?? "")}. Correct it there and read again.`,
+        text.cantUse({ tab: isolated(tab), why: shortened(trouble ?? "") }),
       ),
     );
   if (usable.length === 0) return { elements: notes, chosen: () => null };
@@ -33,9 +33,9 @@ export function timetableChoice(
     [
       ...usable.map(({ tab, methods }) => ({
         value: tab,
-        label: `${shortened(tab, 30)} (yours, ${counted(methods.length, "method", "methods")})`,
+        label: text.yours({ tab: shortened(tab, 30), methods: methods.length }),
       })),
-      { value: "", label: "A tab made from the built-in steps" },
+      { value: "", label: text.builtIn() },
     ],
     // Once set up, what was chosen stays; before, what the person keeps comes first.
     setUp === null
@@ -46,10 +46,7 @@ export function timetableChoice(
   );
   select.addEventListener("change", onChange);
   return {
-    elements: [
-      field("Timetable: the steps and their days", select, "Yours is only read."),
-      ...notes,
-    ],
+    elements: [field(text.timetable(), select, text.timetableHint()), ...notes],
     chosen: () => select.value || null,
   };
 }

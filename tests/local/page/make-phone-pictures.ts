@@ -4,10 +4,12 @@
  *
  * It is the local page's own grid, 360 pixels wide; nobody has seen it on a phone.
  */
+
 import { mkdirSync } from "node:fs";
 import { launchChromium } from "../../../src/build/chromium";
 import { type LocalPageServer, runPage } from "../../../src/local/page/page-run";
 import { projectRoot } from "../../../src/local/project-root";
+import * as setUp from "../../../src/sentences/made/set-up-page";
 import type { LocalPage } from "./opened-page";
 
 declare const localPage: LocalPage;
@@ -33,8 +35,8 @@ await page.click("#menus .opener");
 await page.click("#menus .item:text('Open the sidebar')");
 const side = await (await page.waitForSelector("#sidebar iframe")).contentFrame();
 if (side === null) throw new Error("The sidebar did not open");
-await side.getByRole("button", { name: "Make the tabs" }).click({ timeout: 60_000 });
-await side.getByText("Made:").waitFor({ timeout: 120_000 });
+await side.getByRole("button", { name: setUp.makeTabs() }).click({ timeout: 60_000 });
+await side.getByText(setUp.made()).waitFor({ timeout: 120_000 });
 await page.evaluate(() => localPage.settled());
 // The samples' own day, so that the picture is the same whenever it is made.
 await page.evaluate(() => localPage.type("Nursery settings", "B4", "2026-11-25"));

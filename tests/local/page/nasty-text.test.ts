@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import ICAL from "ical.js";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import * as setUp from "../../../src/sentences/made/set-up-page";
 import { isChromiumMissing } from "./chromium";
 import { type NurseryPage, openNurseryPage } from "./nursery-page";
 import type { LocalPage } from "./opened-page";
@@ -42,8 +43,8 @@ describe.skipIf(isChromiumMissing)("text that would be more than text, in the lo
     writeFileSync(file, table());
     nursery = await openNurseryPage(file);
     await nursery.openSidebar();
-    await nursery.side().getByRole("button", { name: "Make the tabs" }).click();
-    await nursery.side().getByText("Made:").waitFor();
+    await nursery.side().getByRole("button", { name: setUp.makeTabs() }).click();
+    await nursery.side().getByText(setUp.made()).waitFor();
     await nursery.settled();
   });
   // Closing checks that nothing was asked of a network.

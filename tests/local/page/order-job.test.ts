@@ -1,5 +1,6 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { planNew as planNewTitle } from "../../../src/sentences/made/orders-page";
+import * as setUp from "../../../src/sentences/made/set-up-page";
 import { isChromiumMissing } from "./chromium";
 import { type NurseryPage, openNurseryPage } from "./nursery-page";
 import type { LocalPage } from "./opened-page";
@@ -22,8 +23,8 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
   beforeAll(async () => {
     nursery = await openNurseryPage(SAMPLE);
     await nursery.openSidebar();
-    await nursery.side().getByRole("button", { name: "Make the tabs" }).click();
-    await nursery.side().getByText("Made:").waitFor();
+    await nursery.side().getByRole("button", { name: setUp.makeTabs() }).click();
+    await nursery.side().getByText(setUp.made()).waitFor();
     await nursery.settled();
   });
   afterAll(() => nursery?.close());
@@ -187,8 +188,8 @@ describe.skipIf(isChromiumMissing)("an order where no tab holds orders", () => {
   beforeAll(async () => {
     nursery = await openNurseryPage(NO_ORDERS);
     await nursery.openSidebar();
-    await nursery.side().getByRole("button", { name: "Make the tabs" }).click();
-    await nursery.side().getByText("Made:").waitFor();
+    await nursery.side().getByRole("button", { name: setUp.makeTabs() }).click();
+    await nursery.side().getByText(setUp.made()).waitFor();
     await nursery.settled();
   });
   afterAll(() => nursery?.close());

@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
 import ICAL from "ical.js";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import * as checkPage from "../../../src/sentences/made/check-page";
+import * as setUp from "../../../src/sentences/made/set-up-page";
 import { isChromiumMissing } from "./chromium";
 import { type NurseryPage, openNurseryPage } from "./nursery-page";
 import type { LocalPage } from "./opened-page";
@@ -75,16 +77,20 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
   it("sets up on a messy table, one column corrected", async () => {
     const side = nursery.side();
     const panel = side.locator("#section-set-up");
-    expect(await panel.textContent()).toContain("19 batches; 16 of 17 columns understood.");
-    await panel.getByText("Left alone").first().click();
-    const readAs = side.getByRole("combobox", { name: /^Read as\s*: Cinta/ });
+    expect(await panel.textContent()).toContain(
+      setUp.understood({ batches: 19, used: 16, columns: 17 }),
+    );
+    await panel.getByText(setUp.groupLeft()).first().click();
+    const readAs = side.getByRole("combobox", {
+      name: setUp.readAsOf({ header: "Cinta" }),
+    });
     const offered = (await readAs.locator("option").allTextContents()).map((one) =>
       one.toLowerCase(),
     );
     expect(new Set(offered).size).toBe(offered.length);
     await readAs.selectOption("First release day");
-    await side.getByRole("button", { name: "Make the tabs" }).click();
-    await side.getByText("Made:").waitFor();
+    await side.getByRole("button", { name: setUp.makeTabs() }).click();
+    await side.getByText(setUp.made()).waitFor();
     await nursery.settled();
     const tabs = await nursery.page.evaluate(() =>
       localPage
@@ -191,7 +197,10 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
   it("follows a trouble to its cell", async () => {
     const check = await nursery.section("Check");
     await check.getByRole("button", { name: "Row 17, Fecha injerto" }).click();
-    await nursery.side().getByText("Selected in the sheet: Lotes!H17").waitFor();
+    await nursery
+      .side()
+      .getByText(checkPage.selected({ cell: "Lotes!H17" }))
+      .waitFor();
     const selected = await nursery.page.evaluate(() => {
       const cell = localPage.app().getActive().getActiveCell();
       return [cell.getSheet().getName(), cell.getA1Notation(), cell.getDisplayValue()];
