@@ -1,3 +1,4 @@
+import { asOfTab } from "../sentences/made/report";
 import { oneCell } from "./references";
 import { findSetting } from "./settings-tab";
 import { numberCell, type SheetDraft, textCell } from "./workbook-data";
@@ -25,7 +26,7 @@ export function withAsOf(
 ): WithAsOf {
   const setting = findSetting(drafts, "As-of day");
   if (!setting) {
-    const sheet = freeName("As of", drafts);
+    const sheet = freeName(asOfTab(), drafts);
     const added: SheetDraft = { name: sheet, rows: [[textCell("As-of day"), day(asked ?? today)]] };
     return cellOf([...drafts, added], sheet, 0);
   }

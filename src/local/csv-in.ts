@@ -1,4 +1,5 @@
 import type { ICellData } from "@univerjs/core";
+import { empty } from "../sentences/made/file-faults";
 import { MOST_ROWS } from "./file-limits";
 import { PersonError } from "./person-error";
 import { isFilled, readingLimits, withoutBlankEnd } from "./reading-limits";
@@ -35,7 +36,7 @@ export function readCsv(bytes: Uint8Array, fileName: string, tabName: string): S
     if (rows.length < MOST_ROWS) rows.push(row);
   }
   const filled = withoutBlankEnd(rows);
-  if (filled.length === 0) throw new PersonError(`${fileName} is empty`);
+  if (filled.length === 0) throw new PersonError(empty({ file: fileName }));
   return { name: tabName, rows: filled };
 }
 

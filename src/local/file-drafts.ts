@@ -1,3 +1,4 @@
+import { empty, otherKind } from "../sentences/made/file-faults";
 import { readCsv } from "./csv-in";
 import { MOST_FILE_BYTES } from "./file-limits";
 import { tooLarge } from "./file-sentences";
@@ -18,9 +19,9 @@ export function fileDrafts(
 ): SheetDraft[] {
   const [, name = fileName, kind = ""] = /^(.*?)(\.[^.]*)?$/s.exec(fileName) ?? [];
   if (!/^\.(?:xlsx|csv)$/i.test(kind)) {
-    throw new PersonError(`${fileName} is neither an .xlsx workbook nor a .csv table`);
+    throw new PersonError(otherKind({ file: fileName }));
   }
-  if (bytes.length === 0) throw new PersonError(`${fileName} is empty`);
+  if (bytes.length === 0) throw new PersonError(empty({ file: fileName }));
   if (bytes.length > MOST_FILE_BYTES) throw new PersonError(tooLarge(fileName));
   if (kind.toLowerCase() === ".xlsx" || isWorkbook(bytes)) {
     return readXlsx(bytes, fileName, addInNames);

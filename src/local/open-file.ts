@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, statSync } from "node:fs";
 import path from "node:path";
+import { noFile, notAFile } from "../sentences/made/file-faults";
 import { fileDrafts } from "./file-drafts";
 import { MOST_FILE_BYTES } from "./file-limits";
 import { tooLarge } from "./file-sentences";
@@ -13,9 +14,9 @@ import type { SheetDraft } from "./workbook-data";
  * @throws PersonError when it is missing, of another kind, damaged, empty or too large
  */
 export function openFile(file: string, addInNames: ReadonlySet<string>): SheetDraft[] {
-  if (!existsSync(file)) throw new PersonError(`There is no file ${file}`);
+  if (!existsSync(file)) throw new PersonError(noFile({ file }));
   const about = statSync(file);
-  if (!about.isFile()) throw new PersonError(`${file} is not a file but a folder or the like`);
+  if (!about.isFile()) throw new PersonError(notAFile({ file }));
   if (about.size > MOST_FILE_BYTES) throw new PersonError(tooLarge(path.basename(file)));
   return fileDrafts(readFileSync(file), path.basename(file), addInNames);
 }

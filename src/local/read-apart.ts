@@ -1,8 +1,8 @@
 import { spawn } from "node:child_process";
 import path from "node:path";
 import { text } from "node:stream/consumers";
+import { tooHungry, tooSlow, unreadable } from "../sentences/made/file-faults";
 import { LONGEST_READING_MS, MOST_MEMORY_BYTES } from "./file-limits";
-import { tooHungry, tooSlow, unreadable } from "./file-sentences";
 import { PersonError } from "./person-error";
 import { projectRoot } from "./project-root";
 import type { SheetDraft } from "./workbook-data";
@@ -78,9 +78,9 @@ export async function readApart(
 }
 
 function whyNot(fileName: string, complaint: string): Error {
-  if (/^over time$/m.test(complaint)) return new PersonError(tooSlow(fileName));
+  if (/^over time$/m.test(complaint)) return new PersonError(tooSlow({ file: fileName }));
   if (/^over memory$|out of memory|allocation failed/im.test(complaint)) {
-    return new PersonError(tooHungry(fileName));
+    return new PersonError(tooHungry({ file: fileName }));
   }
-  return new PersonError(unreadable(fileName));
+  return new PersonError(unreadable({ file: fileName }));
 }

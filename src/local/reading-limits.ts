@@ -1,4 +1,5 @@
 import type { ICellData } from "@univerjs/core";
+import * as text from "../sentences/made/file-faults";
 import { LONGEST_TEXT, MOST_CELLS, MOST_CHARACTERS, MOST_COLUMNS, MOST_ROWS } from "./file-limits";
 import { PersonError } from "./person-error";
 
@@ -15,45 +16,34 @@ export interface ReadingLimits {
   ): void;
 }
 
-/** @param fileName for the message */
-export function readingLimits(fileName: string): ReadingLimits {
+/** @param file its name, for the message */
+export function readingLimits(file: string): ReadingLimits {
   let cells = 0;
   let characters = 0;
   return {
     cell(tab, { row, column }, cell) {
+      const at = { file, where: tab === null ? "file" : "tab", tab: tab ?? "" } as const;
       if (row >= MOST_ROWS) {
-        throw new PersonError(
-          `${fileName} is too long: ${tab ?? "it"} has a value in row ${grouped(row + 1)}, and at most ${grouped(MOST_ROWS)} rows are read`,
-        );
+        throw new PersonError(text.tooLong({ ...at, row: row + 1, most: MOST_ROWS }));
       }
       if (column >= MOST_COLUMNS) {
-        throw new PersonError(
-          `${fileName} is too wide: ${tab ?? "it"} has a value in column ${grouped(column + 1)}, and at most ${grouped(MOST_COLUMNS)} columns are read`,
-        );
+        throw new PersonError(text.tooWide({ ...at, column: column + 1, most: MOST_COLUMNS }));
       }
       const length = typeof cell.v === "string" ? cell.v.length : 0;
       if (length > LONGEST_TEXT) {
-        throw new PersonError(
-          `${fileName} has a text of more than ${grouped(LONGEST_TEXT)} characters in row ${grouped(row + 1)}${tab === null ? "" : ` of ${tab}`}: is a quotation mark left open there?`,
-        );
+        throw new PersonError(text.longText({ ...at, row: row + 1, most: LONGEST_TEXT }));
       }
       cells += 1;
       if (cells > MOST_CELLS) {
-        throw new PersonError(
-          `${fileName} is too large: it has more than ${grouped(MOST_CELLS)} filled cells`,
-        );
+        throw new PersonError(text.tooManyCells({ file, most: MOST_CELLS }));
       }
       characters += length + (cell.f?.length ?? 0);
       if (characters > MOST_CHARACTERS) {
-        throw new PersonError(
-          `${fileName} is too large: its texts have more than ${grouped(MOST_CHARACTERS)} characters`,
-        );
+        throw new PersonError(text.tooManyCharacters({ file, most: MOST_CHARACTERS }));
       }
     },
   };
 }
-
-const grouped = (count: number) => count.toLocaleString("en-GB");
 
 /**
  * Rows down to the last value and up to the column of the last value: a cell with a border, or a

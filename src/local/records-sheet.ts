@@ -1,4 +1,5 @@
 import type { ICellData } from "@univerjs/core";
+import * as text from "../sentences/made/report";
 import { freeName } from "./as-of-cell";
 import type { Bundle } from "./bundle";
 import { PersonError } from "./person-error";
@@ -32,12 +33,12 @@ export function recordsTabs(
   bundle: Bundle,
   { sheet, columns }: Pick<ReportOptions, "sheet" | "columns"> = { columns: [] },
 ): RecordsTabs {
-  const names = drafts.map(({ name }) => name).join(", ");
+  const tabs = drafts.map(({ name }) => name);
   if (sheet !== undefined) {
     const wanted = sheet.trim().toLowerCase();
     const named = drafts.find(({ name }) => name.trim().toLowerCase() === wanted);
     if (named) return { drafts, records: named, from: [named.name] };
-    throw new PersonError(`There is no tab named "${sheet}"; the tabs are: ${names}`);
+    throw new PersonError(text.noTab({ tab: sheet, tabs }));
   }
   const readable = withoutCopies(
     drafts
@@ -47,13 +48,11 @@ export function recordsTabs(
   );
   const [first, ...more] = readable.map(({ draft }) => draft);
   if (!first) {
-    throw new PersonError(
-      `No tab looks like the records of batches (a header with Batch, Variety, Sown, Grafted on ...); say what its headers mean with --column "Batch=YOUR HEADER", or which tab it is with --sheet NAME: ${names}`,
-    );
+    throw new PersonError(text.noRecords({ tabs }));
   }
   if (more.length === 0) return { drafts, records: first, from: [first.name] };
   const together: SheetDraft = {
-    name: freeName("All records", drafts),
+    name: freeName(text.allRecords(), drafts),
     rows: [first, ...more].flatMap(({ rows }) => rows),
   };
   return {

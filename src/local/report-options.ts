@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import * as text from "../sentences/made/program-faults";
 import { PersonError } from "./person-error";
 import { serialOfIso } from "./serial-day";
 
@@ -22,31 +23,13 @@ export interface ReportOptions {
   readonly out: string;
 }
 
-export const REPORT_HELP = `Usage: npm run report -- [FILE] [options]
-
-Opens a workbook (.xlsx) or a table (.csv) with the records of batches, calculates the due
-list, the stages, the take rates and the check of the records with the add-in's own sheet
-functions, prints them, and writes the calculated workbook beside them. FILE itself is only
-read. Without FILE an invented nursery is opened.
-
-  --as-of YYYY-MM-DD   the day to look from (else the workbook's As-of day, else today)
-  --sheet NAME         the tab that holds the records (else it is found by its header)
-  --column "OUR NAME=THEIR HEADER"   how to read a column whose header can't be guessed, such as
-                       "Takes=Living in May"; once for each such column
-  --days-ahead N       how far the due list looks ahead (else the workbook's Days ahead, else 7)
-  --locale CODE        how dates and decimals are written: en_GB (usual), en_US, fr_FR ...
-  --people             also the take rates of each grafter, by name
-  --out DIR            folder for the calculated workbook (out)
-  --help               this text
-`;
-
 const MOST_DAYS_AHEAD = 3660;
 
 /** @throws PersonError when the words make no sense */
 export function readReportOptions(words: readonly string[]): ReportOptions {
   const { values, positionals } = parse(words);
   if (positionals.length > 1) {
-    throw new PersonError(`One file at a time: got ${positionals.join(" and ")}`);
+    throw new PersonError(text.oneFile({ files: positionals }));
   }
   const daysAhead = values["days-ahead"];
   if (
@@ -54,16 +37,20 @@ export function readReportOptions(words: readonly string[]): ReportOptions {
     (!/^\d+$/.test(daysAhead) || Number(daysAhead) > MOST_DAYS_AHEAD)
   ) {
     throw new PersonError(
-      `--days-ahead needs a whole number of days from 0 to ${MOST_DAYS_AHEAD}, got "${daysAhead}"`,
+      text.needsNumber({
+        option: "--days-ahead",
+        most: String(MOST_DAYS_AHEAD),
+        found: daysAhead,
+      }),
     );
   }
   const asOf = values["as-of"] === undefined ? undefined : serialOfIso(values["as-of"]);
   if (asOf === null || (asOf !== undefined && !Number.isInteger(asOf))) {
-    throw new PersonError(`--as-of needs a day as YYYY-MM-DD, got "${values["as-of"]}"`);
+    throw new PersonError(text.needsDay({ found: values["as-of"] ?? "" }));
   }
   const locale = values.locale ?? "en_GB";
   if (!/^[a-z]{2,3}(?:[_-][A-Za-z]{2,4})?$/.test(locale)) {
-    throw new PersonError(`--locale needs a code such as en_GB or fr_FR, got "${locale}"`);
+    throw new PersonError(text.needsLocale({ found: locale }));
   }
   return {
     help: values.help ?? false,
@@ -83,7 +70,7 @@ function toldColumn(words: string): readonly [name: string, header: string] {
   const at = words.indexOf("=");
   const [name, header] = [words.slice(0, at).trim(), words.slice(at + 1).trim()];
   if (at < 0 || name === "" || header === "") {
-    throw new PersonError(`--column needs "our name=their header", got "${words}"`);
+    throw new PersonError(text.needsColumn({ found: words }));
   }
   return [name, header];
 }
@@ -105,7 +92,7 @@ function parse(words: readonly string[]) {
       },
     });
   } catch (error) {
-    const [sentence] = (error as Error).message.split(/[.\n]/);
-    throw new PersonError(`${sentence} (--help lists the options)`);
+    const [why = ""] = (error as Error).message.split(/[.\n]/);
+    throw new PersonError(text.unknownWords({ why }));
   }
 }

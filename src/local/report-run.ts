@@ -1,5 +1,9 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
+import { noFile } from "../sentences/made/file-faults";
+import { cantWriteCopy, notBuilt } from "../sentences/made/program-faults";
+import { report as reportHelp } from "../sentences/made/program-help";
+import * as text from "../sentences/made/report";
 import { freeName, withAsOf } from "./as-of-cell";
 import { type Bundle, loadBundle } from "./bundle";
 import { shownText } from "./cell-text";
@@ -10,7 +14,7 @@ import { PersonError } from "./person-error";
 import { readApart } from "./read-apart";
 import { recordsTabs, timetableSheet } from "./records-sheet";
 import { filledCells, wholeColumns } from "./references";
-import { REPORT_HELP, type ReportOptions, readReportOptions } from "./report-options";
+import { type ReportOptions, readReportOptions } from "./report-options";
 import { answerOf, draftOf, type ResultTab, resultTabs, withFormats } from "./result-tabs";
 import { serialOfIso } from "./serial-day";
 import { settingReference } from "./settings-tab";
@@ -49,10 +53,10 @@ const LINE_WIDTH = 120;
  */
 export async function runReport(words: readonly string[], at: ReportSurroundings): Promise<void> {
   const options = readReportOptions(words);
-  if (options.help) return at.print(REPORT_HELP);
+  if (options.help) return at.print(reportHelp());
 
   const file = findFile(options.file, at);
-  at.progress(`Calculating ${path.basename(file)} ...`);
+  at.progress(text.calculating({ file: path.basename(file) }));
   const bundle = loadBuiltFile(at, options.locale);
   const addInNames = new Set(bundle.functions.map(({ name }) => name.toUpperCase()));
   const opened = await readApart(file, addInNames);
@@ -96,12 +100,19 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
   const day = shownText(
     results.find(({ name }) => name === asOf.sheet)?.rows[asOf.row]?.[asOf.column],
   );
-  const ownTimetable = timetable ? `tab ${timetable.name}` : "the built-in one";
   at.print(
-    `${path.basename(file)} as of ${day}\nRecords: ${saidTabs(from, records.name)}. Timetable: ${ownTimetable}.\n`,
+    text.asOf({
+      file: path.basename(file),
+      day,
+      tabs: from.length,
+      names: from,
+      records: records.name,
+      own: timetable ? "yes" : "no",
+      timetable: timetable?.name ?? "",
+    }),
   );
   for (const tab of tabs) at.print(section(tab, results));
-  at.print(`Calculated workbook: ${save(results, { file, options, at, addInNames })}\n`);
+  at.print(text.made({ file: save(results, { file, options, at, addInNames }) }));
 }
 
 /** The columns of the tab with such a table by its name, '' where there is none or it has nothing under its header. */
@@ -115,23 +126,18 @@ function withoutAccents(name: string): string {
   return name.trim().toLowerCase().normalize("NFD").replace(/\p{M}/gu, "");
 }
 
-function saidTabs(from: readonly string[], name: string): string {
-  if (from.length === 1) return `tab ${name}`;
-  return `tabs ${from.join(", ")}, under one another in tab ${name}`;
-}
-
 function findFile(named: string | undefined, at: ReportSurroundings): string {
   if (named === undefined) return path.join(at.root, SAMPLE);
   const candidates = at.folders.map((folder) => path.resolve(folder, named));
   const found = candidates.find((candidate) => existsSync(candidate));
-  if (!found) throw new PersonError(`There is no file ${named}`);
+  if (!found) throw new PersonError(noFile({ file: named }));
   return found;
 }
 
 function loadBuiltFile(at: ReportSurroundings, locale: string): Bundle {
   const file = path.join(at.root, BUILT_FILE);
   if (!existsSync(file)) {
-    throw new PersonError(`The add-in is not built: ${BUILT_FILE} is missing (npm run build)`);
+    throw new PersonError(notBuilt({ file: BUILT_FILE }));
   }
   return loadBundle(readFileSync(file, "utf8"), {
     spreadsheetZone: at.zone,
@@ -152,7 +158,9 @@ function refuseIfNothingWorked(tabs: readonly ResultTab[], results: readonly She
 
 function section(tab: ResultTab, results: readonly SheetCells[]): string {
   const sheet = results.find(({ name }) => name === tab.name);
-  const { rows: all, trouble } = sheet ? answerOf(sheet) : { rows: [], trouble: "not calculated" };
+  const { rows: all, trouble } = sheet
+    ? answerOf(sheet)
+    : { rows: [], trouble: text.notCalculated() };
   const title = `${tab.heading}\n${"═".repeat(tab.heading.length)}\n`;
   if (trouble) return `${title}${trouble}\n`;
   const open = tab.closing ? all.slice(0, -1) : all;
@@ -207,9 +215,7 @@ function save(
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
     if (!code) throw error;
-    throw new PersonError(
-      `${path.join(options.out, name)} can't be written (${code}): is it open in another program?`,
-    );
+    throw new PersonError(cantWriteCopy({ name: path.join(options.out, name), why: code }));
   }
   return path.join(options.out, name);
 }

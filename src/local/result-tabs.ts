@@ -1,4 +1,12 @@
-import * as takeColumns from "../sentences/made/take-columns";
+import * as batch from "../sentences/made/batch-columns";
+import * as check from "../sentences/made/check-columns";
+import * as costColumns from "../sentences/made/cost-columns";
+import * as costs from "../sentences/made/costs";
+import * as order from "../sentences/made/order-columns";
+import * as place from "../sentences/made/place-columns";
+import * as text from "../sentences/made/report";
+import * as take from "../sentences/made/take-columns";
+import * as work from "../sentences/made/work-columns";
 import { shownText } from "./cell-text";
 import type { Foremost } from "./foremost-rows";
 import type { ColumnBelow } from "./lines-below";
@@ -51,6 +59,12 @@ export interface FormulaParts {
   readonly people: boolean;
 }
 
+/** The columns of records by which takes are compared, as the function is asked for them. */
+const TAKES_BY = [
+  { by: "Variety", name: text.takesByVariety, heading: text.takesByVarietyHeading },
+  { by: "Grafter", name: text.takesByGrafter, heading: text.takesByGrafterHeading },
+];
+
 /** The answers of the report, in the order in which a grower's day needs them. */
 export function resultTabs(parts: FormulaParts): ResultTab[] {
   const { records, filledRecords, timetable, asOf, daysAhead, level, places, prices } = parts;
@@ -60,23 +74,43 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
     `${name}(${[...given, told].join(",").replace(/,+$/, "")})`;
   return [
     {
-      name: "Due list",
-      heading: "Due list: what is late, due and coming",
+      name: text.dueList(),
+      heading: text.dueListHeading(),
       formula: call("BATCH_DUE", records, timetable, asOf, daysAhead),
       shares: [],
-      columns: ["Do on", "Task", "Batch", "Place", "Plants", "From", "By", "Status", "Days late"],
+      columns: [
+        batch.doOn(),
+        batch.task(),
+        batch.batch(),
+        batch.place(),
+        batch.plants(),
+        batch.from(),
+        batch.by(),
+        batch.status(),
+        batch.daysLate(),
+      ],
       limit: 40,
-      below: { heading: "Cautions", column: "Caution", of: "Task" },
+      below: { heading: text.cautions(), column: batch.caution(), of: batch.task() },
     },
     ...(crew === ""
       ? []
       : [
           {
-            name: "Work plan",
-            heading: "Work plan: who does what on which day of the fortnight",
+            name: text.workPlan(),
+            heading: text.workPlanHeading(),
             formula: call("WORK_PLAN", records, timetable, crew, asOf, "", closedDays),
             shares: [],
-            columns: ["Day", "Person", "Task", "Batch", "Place", "Plants", "Hours", "By", "Remark"],
+            columns: [
+              work.day(),
+              work.person(),
+              work.task(),
+              work.batch(),
+              work.place(),
+              work.plants(),
+              work.hours(),
+              work.by(),
+              work.remarks(),
+            ],
             limit: 20,
           },
         ]),
@@ -84,87 +118,99 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
       ? []
       : [
           {
-            name: "Order outlook",
-            heading: "Orders: how likely each is full by its day, and what to do",
+            name: text.orderOutlook(),
+            heading: text.orderOutlookHeading(),
             formula: call("ORDER_OUTLOOK", orders, records, timetable, asOf, assurance),
-            shares: ["Chance in full"],
+            shares: [order.chance()],
             columns: [
-              "Order",
-              "Variety",
-              "Wanted",
-              "By",
-              "Chance in full",
-              "Short by",
-              "Full by",
-              "What to do",
+              order.order(),
+              order.variety(),
+              order.wanted(),
+              order.by(),
+              order.chance(),
+              order.shortBy(),
+              order.fullBy(),
+              order.whatToDo(),
             ],
             limit: 20,
           },
         ]),
     {
-      name: "Stages",
-      heading: "Stages: where every open batch stands and when it is likely ready",
+      name: text.stages(),
+      heading: text.stagesHeading(),
       formula: call("BATCH_STAGES", records, timetable, asOf, level),
       shares: [],
       columns: [
-        "Batch",
-        "Variety",
-        "Last step",
-        "Plants",
-        "Next step",
-        "Next from",
-        "Next by",
-        "Ready likely",
-        "Fewest ready",
-        "Likely ready",
-        "Most ready",
+        batch.batch(),
+        batch.variety(),
+        batch.lastStep(),
+        batch.plants(),
+        batch.nextStep(),
+        batch.nextFrom(),
+        batch.nextBy(),
+        batch.readyLikely(),
+        batch.fewestReady(),
+        batch.likelyReady(),
+        batch.mostReady(),
       ],
       limit: 40,
-      below: { heading: "Remarks", column: "Remark", of: "Batch" },
+      below: { heading: text.remarks(), column: batch.remark(), of: batch.batch() },
     },
-    ...["Variety", ...(parts.people ? ["Grafter"] : [])].map((by) => ({
-      name: `Takes by ${by.toLowerCase()}`,
-      heading: `Take rates by ${by.toLowerCase()} (batch spread: 1 is chance alone)`,
-      formula: call("TAKE_SUMMARY", records, `"${by}"`, ""),
-      shares: [takeColumns.takeRate(), takeColumns.from(), takeColumns.to()],
-      limit: 20,
-    })),
+    ...TAKES_BY.filter(({ by }) => by === "Variety" || parts.people).map(
+      ({ by, name, heading }) => ({
+        name: name(),
+        heading: heading(),
+        formula: call("TAKE_SUMMARY", records, `"${by}"`, ""),
+        shares: [take.takeRate(), take.from(), take.to()],
+        limit: 20,
+      }),
+    ),
     ...(places === ""
       ? []
       : [
           {
-            name: "Place load",
-            heading:
-              "Places: how many plants stand in each, week by week; first where it is too full",
+            name: text.placeLoad(),
+            heading: text.placeLoadHeading(),
             formula: call("PLACE_LOAD", records, timetable, places, asOf),
             shares: [],
             limit: 40,
-            foremost: { column: "Over by", like: /[1-9]/ },
+            foremost: { column: place.overBy(), isOne: (over: string) => /[1-9]/.test(over) },
           },
         ]),
     ...(prices === ""
       ? []
       : [
           {
-            name: "Cost",
-            heading: "Cost: what each batch has cost so far, losses included",
+            name: text.cost(),
+            heading: text.costHeading(),
             formula: call("BATCH_COST", records, timetable, prices, asOf),
             shares: [],
             limit: 20,
-            foremost: { column: "Batch", like: /^(?:All|A started plant): / },
+            foremost: { column: costColumns.batch(), isOne: isSum },
           },
         ]),
     {
-      name: "Check",
-      heading: "Check: what in the records could not be used or looks wrong",
+      name: text.check(),
+      heading: text.checkHeading(),
       formula: call("BATCH_CHECK", filledRecords, timetable, asOf),
       shares: [],
-      columns: ["Row", "Column", "Found", "Trouble", "What to do"],
+      columns: [check.row(), check.column(), check.found(), check.trouble(), check.whatToDo()],
       limit: 10,
-      closing: ["Trouble", "What happens"],
+      closing: [check.trouble(), check.whatHappens()],
     },
   ];
 }
+
+/** Whether a row of the costs sums up a method: its name is one of two messages around the method's. */
+function isSum(name: string): boolean {
+  return [costs.allOf, costs.startedPlant].some((message) => {
+    const [before = "", after = ""] = message({ method: ANY_NAME }).split(ANY_NAME);
+    return name.startsWith(before) && name.endsWith(after);
+  });
+}
+
+/** No name holds it. */
+const ANY_NAME = "\uFFFF";
 
 /** Told columns as a formula writes a small table; '' where nothing was told. */
 function toldArray(columns: FormulaParts["columns"]): string {
@@ -187,7 +233,7 @@ export function draftOf(tab: ResultTab, name: string): SheetDraft {
     rows: [
       [textCell(tab.heading)],
       // Text, not a formula: it is what the written copy keeps (see xlsx-out.ts).
-      [textCell(`made by ${tab.formula}`)],
+      [textCell(text.madeBy({ formula: tab.formula }))],
       [],
       [formulaCell(`=${tab.formula}`)],
     ],

@@ -1,3 +1,4 @@
+import * as said from "../sentences/made/report";
 import { isDatePattern } from "./cell-kinds";
 import { shownText } from "./cell-text";
 import type { SheetCell } from "./sheet-cells";
@@ -73,11 +74,11 @@ export function textTable(rows: readonly Row[], options: TableOptions = {}): str
       ),
     );
   });
-  if (body.length === 0) lines.push("(none)");
+  if (body.length === 0) lines.push(said.none());
   if (shown.length < body.length) {
-    const where =
-      options.tab === undefined ? "" : ` in the tab "${options.tab}" of the calculated workbook`;
-    lines.push(`… and ${body.length - shown.length} more${where}`);
+    const more = body.length - shown.length;
+    const { tab } = options;
+    lines.push(tab === undefined ? said.more({ more }) : said.moreInTab({ more, tab }));
   }
   if (remark) lines.push(...wrapText(remark, options.width ?? 120));
   return lines.join("\n");

@@ -1,3 +1,4 @@
+import { notATable } from "../sentences/made/file-faults";
 import { PersonError } from "./person-error";
 
 /** So many bytes tell how a text is written. */
@@ -13,7 +14,7 @@ export function readText(bytes: Uint8Array, fileName: string): string {
   const text = decoded(bytes);
   // No text holds a zero character; pictures, programs and packed files do.
   if (text.includes("\0")) {
-    throw new PersonError(`${fileName} is not a table but something else, whatever its name says`);
+    throw new PersonError(notATable({ file: fileName }));
   }
   return text;
 }

@@ -1,5 +1,6 @@
 import { type CellObject, read, SSF, utils, type WorkBook, type WorkSheet } from "@e965/xlsx";
 import type { ICellData, IRange } from "@univerjs/core";
+import * as text from "../sentences/made/file-faults";
 import {
   LONGEST_FORMAT,
   LONGEST_FORMULA,
@@ -49,7 +50,7 @@ export function readXlsx(
   const drafts = book.SheetNames.map((name, index): SheetDraft => {
     const sheet = book.Sheets[name];
     // The library leaves out a tab that it can't read, and says nothing.
-    if (!sheet) throw new PersonError(`${fileName} is damaged: its tab ${name} can't be read`);
+    if (!sheet) throw new PersonError(text.tabUnread({ file: fileName, tab: name }));
     const rows = readRows(sheet, { name, from1904, addInNames, limits });
     const columns = rows.reduce((most, { length }) => Math.max(most, length), 0);
     return {
@@ -63,12 +64,13 @@ export function readXlsx(
       merges: readMerges(sheet, {
         rows: rows.length,
         columns,
-        tooLarge: `${fileName} is too large: ${name}`,
+        file: fileName,
+        tab: name,
       }),
     };
   });
   if (!drafts.some(({ rows }) => rows.length > 0)) {
-    throw new PersonError(`${fileName} is empty: no tab has a filled cell`);
+    throw new PersonError(text.emptyTabs({ file: fileName }));
   }
   return drafts;
 }
@@ -86,11 +88,11 @@ function openBook(parts: Uint8Array, fileName: string): WorkBook {
       xlfn: true,
     });
   } catch {
-    throw new PersonError(`${fileName} is damaged: it can't be opened as an .xlsx workbook`);
+    throw new PersonError(text.badWorkbook({ file: fileName }));
   }
   if (book.SheetNames.length > MOST_TABS) {
     throw new PersonError(
-      `${fileName} is too large: it has ${book.SheetNames.length.toLocaleString("en-GB")} tabs, and at most ${MOST_TABS} are read`,
+      text.tooManyTabs({ file: fileName, tabs: book.SheetNames.length, most: MOST_TABS }),
     );
   }
   return book;
@@ -101,11 +103,9 @@ function refuseOtherKinds(bytes: Uint8Array, fileName: string): void {
   if (first === 0x50 && second === 0x4b) return;
   // The container of old .xls files, and of workbooks with a password.
   if (first === 0xd0 && second === 0xcf) {
-    throw new PersonError(
-      `${fileName} is an old .xls workbook or has a password: save it as a plain .xlsx workbook first`,
-    );
+    throw new PersonError(text.oldOrLocked({ file: fileName }));
   }
-  throw new PersonError(`${fileName} is not an .xlsx workbook, whatever its name says`);
+  throw new PersonError(text.notAWorkbook({ file: fileName }));
 }
 
 interface TabReading {
@@ -179,13 +179,18 @@ function readMerges(
   {
     rows,
     columns,
-    tooLarge,
-  }: { readonly rows: number; readonly columns: number; readonly tooLarge: string },
+    file,
+    tab,
+  }: {
+    readonly rows: number;
+    readonly columns: number;
+    readonly file: string;
+    readonly tab: string;
+  },
 ): IRange[] {
   const merges = sheet["!merges"] ?? [];
   if (merges.length > MOST_MERGES) {
-    const most = MOST_MERGES.toLocaleString("en-GB");
-    throw new PersonError(`${tooLarge} has more than ${most} merged areas`);
+    throw new PersonError(text.tooManyMerges({ file, tab, most: MOST_MERGES }));
   }
   const lastRow = Math.max(rows, LEAST_ROWS) - 1;
   const lastColumn = Math.max(columns, LEAST_COLUMNS) - 1;

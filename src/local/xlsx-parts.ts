@@ -1,4 +1,5 @@
 import { zipSync } from "fflate";
+import { notAWorkbook, tabDamaged } from "../sentences/made/file-faults";
 import { MOST_FILLING_FORMULAS } from "./file-limits";
 import { PersonError } from "./person-error";
 import { zipParts } from "./zip-parts";
@@ -31,7 +32,7 @@ export function valueParts(bytes: Uint8Array, fileName: string): Uint8Array {
     !names.includes("[Content_Types].xml") ||
     !names.some((name) => /workbook\w*\.xml$/i.test(name))
   ) {
-    throw new PersonError(`${fileName} is not an .xlsx workbook, whatever its name says`);
+    throw new PersonError(notAWorkbook({ file: fileName }));
   }
   for (const name of names) {
     const part = parts[name] as Uint8Array;
@@ -42,7 +43,7 @@ export function valueParts(bytes: Uint8Array, fileName: string): Uint8Array {
 
 function calmTab(part: Uint8Array, fileName: string): Uint8Array {
   const text = new TextDecoder().decode(part);
-  const damaged = new PersonError(`${fileName} is damaged: one of its tabs can't be read`);
+  const damaged = new PersonError(tabDamaged({ file: fileName }));
   if (!/<(?:\w+:)?\w+sheet[\s>]/.test(text)) throw damaged;
   if (/<(?:\w+:)?sheetData\s*>/.test(text) && !/<\/(?:\w+:)?sheetData\s*>/.test(text))
     throw damaged;

@@ -1,5 +1,6 @@
 import crc32 from "crc-32";
 import { Inflate } from "fflate";
+import { badWorkbook, hasPassword, unpackedTooLarge } from "../sentences/made/file-faults";
 import { MOST_PARTS, MOST_UNPACKED_BYTES } from "./file-limits";
 import { PersonError } from "./person-error";
 
@@ -30,20 +31,22 @@ export function zipParts(
   fileName: string,
   isWanted: (name: string) => boolean,
 ): Record<string, Uint8Array> {
-  const damaged = new PersonError(
-    `${fileName} is damaged: it can't be opened as an .xlsx workbook`,
-  );
+  const damaged = new PersonError(badWorkbook({ file: fileName }));
   try {
     const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
     const wanted = directory(view).filter(({ name }) => isWanted(name));
     if (new Set(wanted.map(({ name }) => name)).size < wanted.length) throw damaged;
     if (wanted.some(({ isLocked }) => isLocked)) {
-      throw new PersonError(`${fileName} has a password: save it without one first`);
+      throw new PersonError(hasPassword({ file: fileName }));
     }
     const size = wanted.reduce((sum, entry) => sum + entry.size, 0);
     if (size > MOST_UNPACKED_BYTES) {
       throw new PersonError(
-        `${fileName} is too large: unpacked it has ${megabytes(size)} MB, and at most ${megabytes(MOST_UNPACKED_BYTES)} are read`,
+        unpackedTooLarge({
+          file: fileName,
+          size: megabytes(size),
+          most: megabytes(MOST_UNPACKED_BYTES),
+        }),
       );
     }
     const parts: Record<string, Uint8Array> = Object.create(null);
@@ -54,7 +57,7 @@ export function zipParts(
   }
 }
 
-const megabytes = (bytes: number) => Math.ceil(bytes / 2 ** 20).toLocaleString("en-GB");
+const megabytes = (bytes: number) => Math.ceil(bytes / 2 ** 20);
 
 const END_MARK = 0x06054b50;
 const END_LENGTH = 22;

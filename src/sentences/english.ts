@@ -349,6 +349,39 @@ export const english = {
     yes: "Yes, write it",
   },
 
+  fileFaults: {
+    badWorkbook: "{file} is damaged. It can't be opened as an .xlsx workbook",
+    empty: "{file} is empty",
+    emptyTabs: "{file} is empty. No tab has a filled cell",
+    hasPassword: "{file} has a password. Save it without one first",
+    longText:
+      "{file} has a text of more than {most, count} characters in row {row, count}{where, select, tab { of {tab}} file {} other {}}. Is a quotation mark left open there?",
+    noFile: "There is no file {file}",
+    notAFile: "{file} is not a file but a folder or the like",
+    notATable: "{file} is not a table but something else, whatever its name says",
+    notAWorkbook: "{file} is not an .xlsx workbook, whatever its name says",
+    oldOrLocked:
+      "{file} is an old .xls workbook or has a password. Save it as a plain .xlsx workbook first",
+    otherKind: "{file} is neither an .xlsx workbook nor a .csv table",
+    tabDamaged: "{file} is damaged. One of its tabs can't be read",
+    tabUnread: "{file} is damaged. Its tab {tab} can't be read",
+    tooHungry: "{file} is too large or damaged. Reading it takes too much memory",
+    tooLarge: "{file} is too large. We read files of at most {most, count} MB",
+    tooLong:
+      "{file} is too long. {where, select, tab {Tab {tab}} file {It} other {}} has a value in row {row, count}, and we read at most {most, count} rows",
+    tooManyCells: "{file} is too large. It has more than {most, count} filled cells",
+    tooManyCharacters: "{file} is too large. Its texts have more than {most, count} characters",
+    tooManyMerges: "{file} is too large. {tab} has more than {most, count} merged areas",
+    tooManyTabs:
+      "{file} is too large. It has {tabs, count} tabs, and we read at most {most, count}",
+    tooSlow: "{file} is too large or damaged. Reading it takes too long",
+    tooWide:
+      "{file} is too wide. {where, select, tab {Tab {tab}} file {It} other {}} has a value in column {column, count}, and we read at most {most, count} columns",
+    unpackedTooLarge:
+      "{file} is too large. Unpacked it has {size, count} MB, and we read at most {most, count}",
+    unreadable: "{file} can't be read. It is damaged, or made in a way that we don't know",
+  },
+
   functionFaults: {
     ownFault: "{name} failed by a fault of its own. Please report it: {why}",
   },
@@ -395,6 +428,42 @@ export const english = {
     days: "Days since sowing of each inspection, one column.",
     sentence: "How well and how fast seed came up: share, days to half, mean time, speed.",
     sown: "Seeds sown in all.",
+  },
+
+  localPage: {
+    askOrLose: "{file} has changes here that are not saved.\n\nOpen {other} and lose them?",
+    askYesNo: "{prompt}\n\n(OK for yes, Cancel for no)",
+    askYesNoCancelFirst: "{prompt}\n\n(OK for yes, Cancel for the other answers)",
+    askYesNoCancelThen: "{prompt}\n\n(OK for no, Cancel to do nothing)",
+    beingBuilt: "The add-in is being built anew just now. Try again.",
+    cantStart: "The page can't start. {why}",
+    cantWrite: "{name} can't be written beside {file} ({why}). Take Download as xlsx",
+    close: "Close",
+    copy: "A copy",
+    downloaded: "Given to the browser to download as {name}.",
+    fromElsewhere:
+      "Another page asked for this. Type or paste the address into the browser yourself.",
+    isOpen: "{file} is open at {address}\nPress Ctrl+C to end.",
+    isThere: "{name} is there already",
+    making: "Making the page ready (once) ...",
+    noAnswer: "The program that serves this page does not answer ({why}). Take Download as xlsx",
+    notHere: "Not here.",
+    nothingHere: "Nothing is here.",
+    nothingOfThisKind: "Nothing of this kind.",
+    nothingTaken: "Nothing is taken here.",
+    notSaved:
+      "Not saved. What you type here, and what the sidebar writes to the records, is in this page only until you save a copy. {file} itself is never changed.",
+    noWorkbook: "This is no workbook.",
+    onlyAt: "This page is at {address} and nowhere else.",
+    savedBeside: "Saved as {name}, beside {file}.",
+    scriptFails: "Code.js does not load. {why}",
+    scriptUnread: "Code.js can't be read",
+    sidebar: "Sidebar",
+    title: "{file} – local page",
+    titleUnsaved: "● {file} – local page",
+    tooMuch: "This is too much.",
+    working: "Working …",
+    wrongAddress: "Nothing is here. The page is at the address that the program printed.",
   },
 
   menu: {
@@ -720,6 +789,57 @@ export const english = {
     withoutPlace: "Batches without a place stand under (no place).",
   },
 
+  programFaults: {
+    cantWriteCopy: "{name} can't be written ({why}). Is it open in another program?",
+    forReport: "{word} belongs to the report in the terminal: npm run report -- {words}",
+    needsColumn: '--column needs "our name=their header". Found "{found}"',
+    needsDay: '--as-of needs a day as YYYY-MM-DD. Found "{found}"',
+    needsLocale: '--locale needs a code such as en_GB or fr_FR. Found "{found}"',
+    needsNumber: '{option} needs a whole number from 0 to {most}. Found "{found}"',
+    needsZone: '--zone needs a name such as Asia/Kolkata. Found "{found}"',
+    notBuilt: "The add-in is not built. {file} is missing (npm run build)",
+    oneFile: "Name one file at a time. Found {files, list}",
+    portTaken: "Port {port} can't be used. Leave out --port to get a free one",
+    unknownWords: "{why} (--help lists the options)",
+  },
+
+  programHelp: {
+    page: `Usage: npm start -- [FILE] [options]
+
+Opens a workbook (.xlsx) or a table (.csv) in a page of your browser, with the add-in at work in
+it: its sheet functions, its menu and its sidebar. Nothing leaves this computer. The file itself
+is only read: Save in the page writes a copy beside it, under a new name each time. Without FILE
+an invented nursery is opened.
+
+  --no-open        print the address and leave the browser alone
+  --port N         the port to use (else a free one)
+  --locale CODE    how dates and decimals are written: en_GB (usual), en_US, fr_FR ...
+  --zone NAME      the spreadsheet's time zone, such as Asia/Kolkata (else the browser's)
+  --seed N         draw the order of answers to the sidebar from this number (else any order)
+  --dist DIR       folder of the built add-in (dist)
+  --help           this text
+
+It runs until you press Ctrl+C.
+`,
+    report: `Usage: npm run report -- [FILE] [options]
+
+Opens a workbook (.xlsx) or a table (.csv) with the records of batches, calculates the due
+list, the stages, the take rates and the check of the records with the add-in's own sheet
+functions, prints them, and writes the calculated workbook beside them. FILE itself is only
+read. Without FILE an invented nursery is opened.
+
+  --as-of YYYY-MM-DD   the day to look from (else the workbook's As-of day, else today)
+  --sheet NAME         the tab that holds the records (else it is found by its header)
+  --column "OUR NAME=THEIR HEADER"   how to read a column whose header can't be guessed, such as
+                       "Takes=Living in May"; once for each such column
+  --days-ahead N       how far the due list looks ahead (else the workbook's Days ahead, else 7)
+  --locale CODE        how dates and decimals are written: en_GB (usual), en_US, fr_FR ...
+  --people             also the take rates of each grafter, by name
+  --out DIR            folder for the calculated workbook (out)
+  --help               this text
+`,
+  },
+
   records: {
     moreOfCell: "{batches, count} more (see BATCH_CHECK)",
     moreOfPage: "{batches, count} more (see Check)",
@@ -728,6 +848,43 @@ export const english = {
       "{rows, plural, one {# row is} other {# rows are}} left out: see BATCH_CHECK.",
     rowsLeftOutOfPage: "{rows, plural, one {# row is} other {# rows are}} left out: see Check.",
     severalMethods: "Left out because more than one method fits: {batches, list}.",
+  },
+
+  report: {
+    allRecords: "All records",
+    asOf: "{file} as of {day}\nRecords: {tabs, plural, one {tab {names, list}} other {tabs {names, list}, under one another in tab {records}}}. Timetable: {own, select, yes {tab {timetable}} no {the built-in one} other {}}.\n",
+    asOfTab: "As of",
+    calculating: "Calculating {file} ...",
+    cautions: "Cautions",
+    check: "Check",
+    checkHeading: "Check: what in the records could not be used or looks wrong",
+    cost: "Cost",
+    costHeading: "Cost: what each batch has cost so far, losses included",
+    dueList: "Due list",
+    dueListHeading: "Due list: what is late, due and coming",
+    made: "Calculated workbook: {file}\n",
+    madeBy: "made by {formula}",
+    more: "… and {more, count} more",
+    moreInTab: '… and {more, count} more in the tab "{tab}" of the calculated workbook',
+    none: "(none)",
+    noRecords:
+      'No tab looks like the records of batches (a header with Batch, Variety, Sown, Grafted on ...). Say what its headers mean with --column "Batch=YOUR HEADER", or which tab it is with --sheet NAME. The tabs are {tabs, list}',
+    noTab: 'There is no tab "{tab}". The tabs are {tabs, list}',
+    notCalculated: "not calculated",
+    orderOutlook: "Order outlook",
+    orderOutlookHeading: "Orders: how likely each is full by its day, and what to do",
+    placeLoad: "Place load",
+    placeLoadHeading:
+      "Places: how many plants stand in each, week by week, those that are too full first",
+    remarks: "Remarks",
+    stages: "Stages",
+    stagesHeading: "Stages: where every open batch stands and when it is likely ready",
+    takesByGrafter: "Takes by grafter",
+    takesByGrafterHeading: "Take rates by grafter (batch spread: 1 is chance alone)",
+    takesByVariety: "Takes by variety",
+    takesByVarietyHeading: "Take rates by variety (batch spread: 1 is chance alone)",
+    workPlan: "Work plan",
+    workPlanHeading: "Work plan: who does what on which day of the fortnight",
   },
 
   setUp: {

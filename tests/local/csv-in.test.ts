@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readCsv } from "../../src/local/csv-in";
+import { empty } from "../../src/sentences/made/file-faults";
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 /** The cells as value, or value and pattern. */
@@ -79,6 +80,6 @@ describe("readCsv", () => {
   });
 
   it("says when nothing is in it", () => {
-    expect(() => read(" , \n\n")).toThrow("x.csv is empty");
+    expect(() => read(" , \n\n")).toThrow(empty({ file: "x.csv" }));
   });
 });

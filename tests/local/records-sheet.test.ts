@@ -5,6 +5,7 @@ import { recordsTabs, timetableSheet } from "../../src/local/records-sheet";
 import { filledCells, oneCell, wholeColumns } from "../../src/local/references";
 import { settingReference } from "../../src/local/settings-tab";
 import { numberCell, type SheetDraft, textCell } from "../../src/local/workbook-data";
+import * as text from "../../src/sentences/made/report";
 
 const tab = (name: string, ...rows: string[][]): SheetDraft => ({
   name,
@@ -52,7 +53,7 @@ describe("recordsTabs", () => {
     const lots = withCounts("Lots", "L1", "L2");
     const { records: together, from, drafts } = recordsTabs([lots, orders, season], bundle);
     expect(from).toEqual(["Lots", "2026"]);
-    expect(together.name).toBe("All records");
+    expect(together.name).toBe(text.allRecords());
     expect(together.rows).toEqual([...lots.rows, ...season.rows]);
     expect(drafts).toEqual([lots, orders, season, together]);
   });
@@ -70,7 +71,7 @@ describe("recordsTabs", () => {
   it("reads tabs by what was told of columns, each by what is told of it", () => {
     const trays = tab("Trays", ["Tray no", "Seeds"], ["T1", ""]);
     const told = { columns: [["Batch", "Tray no"]] as const };
-    expect(() => recordsTabs([trays], bundle)).toThrow(/--sheet NAME/);
+    expect(() => recordsTabs([trays], bundle)).toThrow(text.noRecords({ tabs: [trays.name] }));
     expect(recordsTabs([orders, trays], bundle, told).from).toEqual(["Trays"]);
     expect(recordsTabs([season, trays], bundle, told).from).toEqual(["2026", "Trays"]);
   });
@@ -84,7 +85,9 @@ describe("recordsTabs", () => {
     const batch = ["Batch", "Charge"] as const;
     const variety = ["Variety", "Sorte"] as const;
     expect(recordsTabs([foreign], strict, { columns: [batch, variety] }).from).toEqual(["Liste"]);
-    expect(() => recordsTabs([foreign], strict, { columns: [batch] })).toThrow(/--column/);
+    expect(() => recordsTabs([foreign], strict, { columns: [batch] })).toThrow(
+      text.noRecords({ tabs: [foreign.name] }),
+    );
   });
 
   it("takes the tab that the person names, small or capital letters", () => {
@@ -94,9 +97,11 @@ describe("recordsTabs", () => {
   });
 
   it("says which tabs there are when it can't tell", () => {
-    expect(() => recordsTabs([orders, places], bundle)).toThrow(/--sheet NAME: Orders, Places$/);
+    expect(() => recordsTabs([orders, places], bundle)).toThrow(
+      text.noRecords({ tabs: ["Orders", "Places"] }),
+    );
     expect(() => recordsTabs([orders], bundle, { sheet: "Records", columns: [] })).toThrow(
-      'There is no tab named "Records"; the tabs are: Orders',
+      text.noTab({ tab: "Records", tabs: ["Orders"] }),
     );
   });
 });

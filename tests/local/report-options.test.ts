@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { readReportOptions } from "../../src/local/report-options";
+import * as text from "../../src/sentences/made/program-faults";
+
+const noDays = (found: string) => text.needsNumber({ option: "--days-ahead", most: "3660", found });
+/** In Node's own words. */
+const NO_SHEET = "Option '--sheet <value>' argument missing";
 
 describe("readReportOptions", () => {
   it("reads the file and every option", () => {
@@ -45,21 +50,18 @@ describe("readReportOptions", () => {
   });
 
   it.each([
-    [["--as-of", "14/3/2026"], '--as-of needs a day as YYYY-MM-DD, got "14/3/2026"'],
-    [["--as-of", "2026-02-30"], '--as-of needs a day as YYYY-MM-DD, got "2026-02-30"'],
-    [["--as-of", "2026-03-14 10:00"], "--as-of needs a day"],
-    [
-      ["--days-ahead", "1.5"],
-      '--days-ahead needs a whole number of days from 0 to 3660, got "1.5"',
-    ],
-    [["--days-ahead", "9999"], "--days-ahead needs"],
-    [["--days-ahead=-1"], "--days-ahead needs"],
-    [["a.csv", "b.csv"], "One file at a time: got a.csv and b.csv"],
-    [["--locale", "French"], '--locale needs a code such as en_GB or fr_FR, got "French"'],
-    [["--colour"], "Unknown option '--colour' (--help lists the options)"],
-    [["--column", "Takes"], '--column needs "our name=their header", got "Takes"'],
-    [["--column", "=Living"], '--column needs "our name=their header", got "=Living"'],
-    [["--sheet"], "--help lists the options"],
+    [["--as-of", "14/3/2026"], text.needsDay({ found: "14/3/2026" })],
+    [["--as-of", "2026-02-30"], text.needsDay({ found: "2026-02-30" })],
+    [["--as-of", "2026-03-14 10:00"], text.needsDay({ found: "2026-03-14 10:00" })],
+    [["--days-ahead", "1.5"], noDays("1.5")],
+    [["--days-ahead", "9999"], noDays("9999")],
+    [["--days-ahead=-1"], noDays("-1")],
+    [["a.csv", "b.csv"], text.oneFile({ files: ["a.csv", "b.csv"] })],
+    [["--locale", "French"], text.needsLocale({ found: "French" })],
+    [["--colour"], text.unknownWords({ why: "Unknown option '--colour'" })],
+    [["--column", "Takes"], text.needsColumn({ found: "Takes" })],
+    [["--column", "=Living"], text.needsColumn({ found: "=Living" })],
+    [["--sheet"], text.unknownWords({ why: NO_SHEET })],
   ])("refuses %j in one sentence", (words, sentence) => {
     expect(() => readReportOptions(words)).toThrow(sentence);
     try {

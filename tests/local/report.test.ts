@@ -8,7 +8,22 @@ import { runReport } from "../../src/local/report-run";
 import { numberCell, type SheetDraft, textCell, workbookData } from "../../src/local/workbook-data";
 import { readXlsx } from "../../src/local/xlsx-in";
 import { writeXlsx } from "../../src/local/xlsx-out";
+import * as batch from "../../src/sentences/made/batch-columns";
+import * as check from "../../src/sentences/made/check-columns";
+import * as cost from "../../src/sentences/made/cost-columns";
+import * as costs from "../../src/sentences/made/costs";
+import * as files from "../../src/sentences/made/file-faults";
+import * as place from "../../src/sentences/made/place-columns";
+import * as programs from "../../src/sentences/made/program-faults";
+import * as said from "../../src/sentences/made/report";
+import * as take from "../../src/sentences/made/take-columns";
 import { fakeBundle } from "./fake-bundle";
+
+/** The rows that sum up a method. */
+const SUMS = [costs.allOf({ method: "Plain" }), costs.startedPlant({ method: "Plain" })];
+/** Headers of an answer, as a script holds them. */
+const heads = (...messages: readonly (() => string)[]) =>
+  JSON.stringify(messages.map((message) => message()));
 
 /** Stands for the built add-in: each answer shows which arguments arrived. */
 const CODE = `
@@ -17,19 +32,19 @@ function day(value) { return Object.prototype.toString.call(value) === '[object 
 /** @customfunction */
 function BATCH_DUE(records, timetable, asOf, daysAhead) {
   if (records[0].indexOf('Batch') < 0) throw new Error('BATCH_DUE: no header in records');
-  return [['Do on', 'Task', 'Batch', 'Place', 'Status', 'Caution'],
+  return [${heads(batch.doOn, batch.task, batch.batch, batch.place, batch.status, batch.caution)},
     [day(asOf), 'Grafting', '=' + records[1][records[0].indexOf('Batch')], shape(records), daysAhead + ' ahead', 'Blades cut: wear gloves']];
 }
 /** @customfunction */
 function BATCH_STAGES(records, timetable, asOf, level) {
   if (records[0].indexOf('Batch') < 0) throw new Error('BATCH_STAGES: no header in records');
-  return [['Batch', 'Variety', 'Last step', 'Remark'], [shape(timetable), 'level ' + level, '', 'Planned']];
+  return [${heads(batch.batch, batch.variety, batch.lastStep, batch.remark)}, [shape(timetable), 'level ' + level, '', 'Planned']];
 }
 /** @customfunction */
 function TAKE_SUMMARY(records, by, level, columns) {
   if (columns) return [['told ' + columns.map(function (pair) { return pair.join('='); }).join(';')]];
   if (records[0].indexOf(by) < 0) throw new Error('TAKE_SUMMARY: no column ' + by);
-  return [[by, 'Grafted', 'Taken', 'Take rate', 'Batch spread'], ['Amber', 100, 81, 0.8125, 15.26881], ['2 rows left out: see BATCH_CHECK', '', '', '', '']];
+  return [[by, 'Grafted', 'Taken', ${JSON.stringify(take.takeRate())}, 'Batch spread'], ['Amber', 100, 81, 0.8125, 15.26881], ['2 rows left out: see BATCH_CHECK', '', '', '', '']];
 }
 /** @customfunction */
 function BATCH_BALANCE(records) {
@@ -39,20 +54,20 @@ function BATCH_BALANCE(records) {
 }
 /** @customfunction */
 function PLACE_LOAD() {
-  var rows = [['Place', 'Week', 'Plants', 'Holds', 'Over by']];
+  var rows = [${heads(place.place, place.week, place.plants, place.holds, place.overBy)}];
   for (var i = 1; i <= 90; i++) rows.push(['Bay ' + i, 'W1', 10, i === 80 ? 7 : 20, i === 80 ? 3 : 0]);
   return rows.concat([['not in it: B9', '', '', '', '']]);
 }
 /** @customfunction */
 function BATCH_COST() {
-  var rows = [['Batch', 'Cost']];
+  var rows = [${heads(cost.batch, cost.cost)}];
   for (var i = 1; i <= 90; i++) rows.push(['B' + i, i]);
-  return rows.concat([['All: Plain', 4095], ['A started plant: Plain', 0.5]]);
+  return rows.concat([[${JSON.stringify(SUMS[0])}, 4095], [${JSON.stringify(SUMS[1])}, 0.5]]);
 }
 /** @customfunction */
 function BATCH_CHECK(records, timetable, asOf) {
   if (records[0].indexOf('Batch') < 0) throw new Error('BATCH_CHECK: no header in records');
-  var head = [['Row', 'Column', 'Found', 'Trouble', 'What happens', 'What to do']];
+  var head = [${heads(check.row, check.column, check.found, check.trouble, check.whatHappens, check.whatToDo)}];
   if (records.length < 2000) return head.concat([['', '', '', records.length + ' rows in the range', '1 used, 0 left out', '']]);
   return head.concat(records.slice(1).map(function (row, i) { return [i + 2, 'Batch', row[0], '', '', '']; }));
 }
@@ -120,20 +135,22 @@ describe("report", () => {
   it("prints every answer of a csv table, as of today", async () => {
     const text = await report("mine.csv", "--people");
     expect(text).toContain(
-      "mine.csv as of 2026-03-14\nRecords: tab mine. Timetable: the built-in one.",
+      said.asOf({
+        ...{ file: "mine.csv", day: "2026-03-14", tabs: 1, names: ["mine"], records: "mine" },
+        ...{ own: "no", timetable: "" },
+      }),
     );
     expect(text).toMatch(/2026-03-14 {2}Grafting {2}=B1 +1000 x 5 +7 ahead/);
-    expect(text).toContain("Cautions\nGrafting: Blades cut: wear gloves");
+    expect(text).toContain(`${said.cautions()}\nGrafting: Blades cut: wear gloves`);
     expect(text).toMatch(/none +level undefined/);
     expect(text).toMatch(/Amber +100 +81 +81.3% +15.269\n2 rows left out: see BATCH_CHECK/);
-    expect(text).toContain("Take rates by grafter (batch spread: 1 is chance alone)\n═════");
+    expect(text).toContain(`${said.takesByGrafterHeading()}\n═════`);
     expect(text).toContain("═\nTAKE_SUMMARY: no column Grafter");
     // People read "1000 rows in the range" of a table of two, and not what became of them.
-    expect(text).toContain(
-      "What to do\n───  ──────  ─────  ───────  ──────────\n(none)\n2 rows in the range: 1 used, 0 left out\n",
-    );
+    expect(text).toContain(`─\n${said.none()}\n2 rows in the range: 1 used, 0 left out\n`);
     // Why a batch has no dates stood in the tab only.
-    expect(text).toMatch(/none +level undefined\n\nRemarks\nnone: Planned\n/);
+    expect(text).toMatch(/none +level undefined\n\n/);
+    expect(text).toContain(`\n${said.remarks()}\nnone: Planned\n`);
     for (const line of text.split("\n")) expect(line.length).toBeLessThanOrEqual(120);
   });
 
@@ -169,9 +186,7 @@ describe("report", () => {
     expect(second).toMatch(/^Bay 1 /);
     expect(places).toContain("not in it: B9");
     const lines = cost.split("\n").slice(3, 6);
-    expect(lines.map((line) => line.split(/ {2,}/)[0])).toEqual([
-      ...["All: Plain", "A started plant: Plain", "B1"],
-    ]);
+    expect(lines.map((line) => line.split(/ {2,}/)[0])).toEqual([...[...SUMS, "B1"]]);
   });
 
   it("reads columns as told, in every answer that reads records", async () => {
@@ -239,23 +254,26 @@ describe("report", () => {
   });
 
   it.each([
-    [["nowhere.xlsx"], "There is no file nowhere.xlsx"],
-    [["notes.txt"], "notes.txt is neither an .xlsx workbook nor a .csv table"],
-    [["fake.xlsx"], "fake.xlsx is not an .xlsx workbook, whatever its name says"],
-    [["empty.csv"], "empty.csv is empty"],
-    [["dist"], /is not a file but a folder or the like$/],
-    [["mine.csv", "--sheet", "Other"], 'There is no tab named "Other"; the tabs are: mine'],
-    [["mine.csv", "--as-of", "soon"], '--as-of needs a day as YYYY-MM-DD, got "soon"'],
-    [["orders.csv"], /^No tab looks like the records of batches/],
+    [["nowhere.xlsx"], files.noFile({ file: "nowhere.xlsx" })],
+    [["notes.txt"], files.otherKind({ file: "notes.txt" })],
+    [["fake.xlsx"], files.notAWorkbook({ file: "fake.xlsx" })],
+    [["empty.csv"], files.empty({ file: "empty.csv" })],
+    [["dist"], files.notAFile({ file: "DIST" })],
+    [["mine.csv", "--sheet", "Other"], said.noTab({ tab: "Other", tabs: ["mine"] })],
+    [["mine.csv", "--as-of", "soon"], programs.needsDay({ found: "soon" })],
+    [["orders.csv"], said.noRecords({ tabs: ["orders"] })],
     [["book.xlsx", "--sheet", "Settings"], "BATCH_DUE: no header in records"],
-    [["mine.csv", "--out", "notes.txt"], /can't be written/],
+    [
+      ["mine.csv", "--out", "notes.txt"],
+      programs.cantWriteCopy({ name: "notes.txt/mine-calculated.xlsx", why: "EEXIST" }),
+    ],
   ])("refuses %j in one sentence", async (words, sentence) => {
     const error = await report(...words).then(
       () => null,
       (reason: Error) => reason,
     );
     expect(error?.name).toBe("PersonError");
-    expect(error?.message).toMatch(sentence);
+    expect(error?.message).toBe(sentence.replace("DIST", at("dist")));
     expect(error?.message).not.toContain("\n");
   });
 
@@ -271,7 +289,7 @@ describe("report", () => {
         print: () => {},
         progress: () => {},
       }),
-    ).rejects.toThrow("dist/Code.js is missing");
+    ).rejects.toThrow(programs.notBuilt({ file: "dist/Code.js" }));
     rmSync(bare, { recursive: true });
   });
 });

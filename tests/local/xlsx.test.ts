@@ -12,6 +12,7 @@ import {
 } from "../../src/local/workbook-data";
 import { readXlsx } from "../../src/local/xlsx-in";
 import { writeXlsx } from "../../src/local/xlsx-out";
+import * as text from "../../src/sentences/made/file-faults";
 import { fakeBundle } from "./fake-bundle";
 
 const bundle = fakeBundle();
@@ -193,9 +194,11 @@ describe("readXlsx", () => {
 
   it("refuses what is not an .xlsx workbook, in one sentence", () => {
     const no = (bytes: number[]) => () => readXlsx(new Uint8Array(bytes), "t.xlsx", addInNames);
-    expect(no([0x41, 0x2c, 0x42])).toThrow("t.xlsx is not an .xlsx workbook");
-    expect(no([0xd0, 0xcf, 0x11, 0xe0])).toThrow("old .xls workbook or has a password");
-    expect(no([0x50, 0x4b, 3, 4, 0, 0])).toThrow("t.xlsx is damaged");
-    expect(() => readXlsx(file({ "!ref": "A1" }), "t.xlsx", addInNames)).toThrow("t.xlsx is empty");
+    expect(no([0x41, 0x2c, 0x42])).toThrow(text.notAWorkbook({ file: "t.xlsx" }));
+    expect(no([0xd0, 0xcf, 0x11, 0xe0])).toThrow(text.oldOrLocked({ file: "t.xlsx" }));
+    expect(no([0x50, 0x4b, 3, 4, 0, 0])).toThrow(text.badWorkbook({ file: "t.xlsx" }));
+    expect(() => readXlsx(file({ "!ref": "A1" }), "t.xlsx", addInNames)).toThrow(
+      text.emptyTabs({ file: "t.xlsx" }),
+    );
   });
 });

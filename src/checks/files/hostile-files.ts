@@ -1,6 +1,8 @@
 import { utils, write } from "@e965/xlsx";
 import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from "fflate";
+import * as text from "../../sentences/made/file-faults";
 import { zipOf } from "./raw-zip";
+import { saidLike } from "./said-like";
 
 /** A file that is damaged or made to do harm, or merely unusual, and what has to come of it. */
 export interface HostileFile {
@@ -24,9 +26,20 @@ const CSV = TABLE.map((row) => row.join(",")).join("\n");
 const TAB = "xl/worksheets/sheet1.xml";
 const LAST_ROW = 1_048_576;
 
-const DAMAGED = /is damaged/;
-const TOO_LARGE = /is too (?:large|long|wide)/;
-const NO_WORKBOOK = /is not an \.xlsx workbook, whatever its name says/;
+const DAMAGED = saidLike(text.badWorkbook, text.tabDamaged, text.tabUnread);
+const TOO_LARGE = saidLike(
+  text.tooLarge,
+  text.tooLong,
+  text.tooWide,
+  text.tooManyCells,
+  text.tooManyCharacters,
+  text.tooManyMerges,
+  text.tooManyTabs,
+  text.tooSlow,
+  text.tooHungry,
+  text.unpackedTooLarge,
+);
+const NO_WORKBOOK = saidLike(text.notAWorkbook);
 
 function workbook(): Uint8Array {
   const sheet = utils.aoa_to_sheet(TABLE.map((row) => [...row]));
@@ -104,12 +117,12 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
   },
   {
     name: "last-cell-value.xlsx",
-    says: /has a value in row 1,048,576/,
+    says: saidLike(text.tooLong),
     bytes: () => withRow(`<row r="${LAST_ROW}"><c r="XFD${LAST_ROW}"><v>1</v></c></row>`),
   },
   {
     name: "last-column-value.xlsx",
-    says: /has a value in column 16,384/,
+    says: saidLike(text.tooWide),
     bytes: () => withRow('<row r="9"><c r="XFD9"><v>1</v></c></row>'),
   },
   {
@@ -161,11 +174,19 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
     bytes: () => withRow(`<row r="9"><c r="H9"><f>${"a".repeat(1_000_000)}</f><v>1</v></c></row>`),
   },
   { name: "every-997th-byte.xlsx", says: DAMAGED, bytes: () => flipped(997) },
-  { name: "every-13th-byte.xlsx", says: /is damaged|is not an \.xlsx/, bytes: () => flipped(13) },
+  {
+    name: "every-13th-byte.xlsx",
+    says: saidLike(text.badWorkbook, text.tabDamaged, text.tabUnread, text.notAWorkbook),
+    bytes: () => flipped(13),
+  },
   { name: "one-byte-in-a-tab.xlsx", says: DAMAGED, bytes: () => flipped(701) },
   { name: "cut-in-half.xlsx", says: DAMAGED, bytes: () => workbook().slice(0, 3000) },
   { name: "only-the-start.xlsx", says: DAMAGED, bytes: () => workbook().slice(0, 4) },
-  { name: "nothing.xlsx", says: /is empty/, bytes: () => new Uint8Array() },
+  {
+    name: "nothing.xlsx",
+    says: saidLike(text.empty, text.emptyTabs),
+    bytes: () => new Uint8Array(),
+  },
   { name: "missing-tab.xlsx", says: DAMAGED, bytes: () => changed(() => ({ [TAB]: null })) },
   {
     name: "missing-texts.xlsx",
@@ -213,14 +234,14 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
         ),
       ),
   },
-  { name: "password.xlsx", says: /has a password/, bytes: () => lockedWorkbook() },
+  { name: "password.xlsx", says: saidLike(text.hasPassword), bytes: () => lockedWorkbook() },
   {
     name: "old-or-password.xlsx",
-    says: /old \.xls workbook or has a password/,
+    says: saidLike(text.oldOrLocked),
     bytes: () => new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1]),
   },
   { name: "bomb-that-lies.xlsx", says: DAMAGED, bytes: () => bomb(2_000_000, 1000) },
-  { name: "text-repeated.xlsx", says: /texts have more than/, bytes: repeatedText },
+  { name: "text-repeated.xlsx", says: saidLike(text.tooManyCharacters), bytes: repeatedText },
   { name: "too-many-tabs.xlsx", says: TOO_LARGE, bytes: () => manyTabs(300) },
   {
     name: "other-zip.xlsx",
@@ -231,12 +252,12 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
   { name: "workbook-named.csv", says: null, bytes: workbook },
   {
     name: "old-workbook-named.csv",
-    says: /old \.xls workbook/,
+    says: saidLike(text.oldOrLocked),
     bytes: () => new Uint8Array([0xd0, 0xcf, 0x11, 0xe0]),
   },
   {
     name: "picture-named.csv",
-    says: /is not a table/,
+    says: saidLike(text.notATable),
     bytes: () => new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 0x0d]),
   },
   { name: "utf-16-le-with-mark.csv", says: null, bytes: () => utf16(`\ufeff${CSV}`, true) },
@@ -251,17 +272,17 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
   { name: "blank-columns.csv", says: null, bytes: () => strToU8(`${CSV}${",".repeat(2_000_000)}`) },
   {
     name: "million-columns.csv",
-    says: /is too wide/,
+    says: saidLike(text.tooWide),
     bytes: () => strToU8(`${CSV}\n${"x,".repeat(1_000_000)}`),
   },
   {
     name: "open-quote.csv",
-    says: /is a quotation mark left open/,
+    says: saidLike(text.longText),
     bytes: () => strToU8(`${CSV}\n"${CSV.repeat(1000)}`),
   },
   {
     name: "only-quotes.csv",
-    says: /is a quotation mark left open|is empty/,
+    says: saidLike(text.longText, text.empty),
     bytes: () => strToU8('"'.repeat(1_000_001)),
   },
   {
@@ -301,31 +322,31 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
   },
   {
     name: "million-rows.csv",
-    says: /at most 100,000 rows are read/,
+    says: saidLike(text.tooLong),
     isLarge: true,
     bytes: () => rows(1_000_000),
   },
   {
     name: "two-hundred-thousand-rows.csv",
-    says: /at most 100,000 rows are read/,
+    says: saidLike(text.tooLong),
     isLarge: true,
     bytes: () => rows(200_000),
   },
   {
     name: "open-quote-of-40-MB.csv",
-    says: /quotation mark left open/,
+    says: saidLike(text.longText),
     isLarge: true,
     bytes: () => strToU8(`${CSV}\n"${"x".repeat(40_000_000)}`),
   },
   {
     name: "60-MB.csv",
-    says: /files of at most 50 MB/,
+    says: saidLike(text.tooLarge),
     isLarge: true,
     bytes: () => strToU8("x".repeat(60 * 2 ** 20)),
   },
   {
     name: "bomb-of-700-MB.xlsx",
-    says: /unpacked it has 7\d\d MB/,
+    says: saidLike(text.unpackedTooLarge),
     isLarge: true,
     bytes: () => bomb(700 * 2 ** 20),
   },

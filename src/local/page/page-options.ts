@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import * as text from "../../sentences/made/program-faults";
 import { PersonError } from "../person-error";
 
 /** What the person asked of the local page. */
@@ -19,36 +20,18 @@ export interface PageOptions {
   readonly dist: string;
 }
 
-export const PAGE_HELP = `Usage: npm start -- [FILE] [options]
-
-Opens a workbook (.xlsx) or a table (.csv) in a page of your browser, with the add-in at work in
-it: its sheet functions, its menu and its sidebar. Nothing leaves this computer. The file itself
-is only read: Save in the page writes a copy beside it, under a new name each time. Without FILE
-an invented nursery is opened.
-
-  --no-open        print the address and leave the browser alone
-  --port N         the port to use (else a free one)
-  --locale CODE    how dates and decimals are written: en_GB (usual), en_US, fr_FR ...
-  --zone NAME      the spreadsheet's time zone, such as Asia/Kolkata (else the browser's)
-  --seed N         draw the order of answers to the sidebar from this number (else any order)
-  --dist DIR       folder of the built add-in (dist)
-  --help           this text
-
-It runs until you press Ctrl+C.
-`;
-
 /** @throws PersonError when the words make no sense */
 export function readPageOptions(words: readonly string[]): PageOptions {
   const { values, positionals } = parse(words);
   if (positionals.length > 1) {
-    throw new PersonError(`One file at a time: got ${positionals.join(" and ")}`);
+    throw new PersonError(text.oneFile({ files: positionals }));
   }
   const locale = values.locale ?? "en_GB";
   if (!/^[a-z]{2,3}(?:[_-][A-Za-z]{2,4})?$/.test(locale)) {
-    throw new PersonError(`--locale needs a code such as en_GB or fr_FR, got "${locale}"`);
+    throw new PersonError(text.needsLocale({ found: locale }));
   }
   if (values.zone !== undefined && !isZone(values.zone)) {
-    throw new PersonError(`--zone needs a name such as Asia/Kolkata, got "${values.zone}"`);
+    throw new PersonError(text.needsZone({ found: values.zone }));
   }
   const seed = wholeNumber("--seed", values.seed, 2 ** 31);
   return {
@@ -69,9 +52,7 @@ const REPORT_WORDS = /^--(?:as-of|sheet|days-ahead|out)(?:=|$)/;
 function parse(words: readonly string[]) {
   const forReport = words.find((word) => REPORT_WORDS.test(word));
   if (forReport !== undefined) {
-    throw new PersonError(
-      `${forReport} belongs to the report in the terminal: npm run report -- ${words.join(" ")}`,
-    );
+    throw new PersonError(text.forReport({ word: forReport, words: words.join(" ") }));
   }
   try {
     return parseArgs({
@@ -88,15 +69,15 @@ function parse(words: readonly string[]) {
       },
     });
   } catch (error) {
-    const [sentence] = (error as Error).message.split(/[.\n]/);
-    throw new PersonError(`${sentence} (--help lists the options)`);
+    const [why = ""] = (error as Error).message.split(/[.\n]/);
+    throw new PersonError(text.unknownWords({ why }));
   }
 }
 
-function wholeNumber(name: string, text: string | undefined, most: number): number | undefined {
-  if (text === undefined) return undefined;
-  if (/^\d+$/.test(text) && Number(text) <= most) return Number(text);
-  throw new PersonError(`${name} needs a whole number from 0 to ${most}, got "${text}"`);
+function wholeNumber(option: string, found: string | undefined, most: number): number | undefined {
+  if (found === undefined) return undefined;
+  if (/^\d+$/.test(found) && Number(found) <= most) return Number(found);
+  throw new PersonError(text.needsNumber({ option, most: String(most), found }));
 }
 
 function isZone(name: string): boolean {

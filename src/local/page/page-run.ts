@@ -1,11 +1,15 @@
 import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
+import { noFile } from "../../sentences/made/file-faults";
+import { isOpen, making } from "../../sentences/made/local-page";
+import { notBuilt, portTaken } from "../../sentences/made/program-faults";
+import { page as pageHelp } from "../../sentences/made/program-help";
 import { readCatalogue } from "../catalogue";
 import { PersonError } from "../person-error";
 import { readApart } from "../read-apart";
 import { pageBundle } from "./page-bundle";
 import { pageFiles, sidebarFiles } from "./page-files";
-import { PAGE_HELP, readPageOptions } from "./page-options";
+import { readPageOptions } from "./page-options";
 import { type PageServer, type PageSite, servePage } from "./page-server";
 import { saveIntake } from "./save-intake";
 import { SAVE_ADDRESS } from "./saved-copy";
@@ -41,7 +45,7 @@ export async function runPage(
 ): Promise<LocalPageServer | null> {
   const options = readPageOptions(words);
   if (options.help) {
-    at.print(PAGE_HELP);
+    at.print(pageHelp());
     return null;
   }
   const file = options.file === undefined ? path.join(at.root, SAMPLE) : find(options.file, at);
@@ -49,7 +53,7 @@ export async function runPage(
   const catalogue = readCatalogue(readFileSync(path.join(dist, "Code.js"), "utf8"));
   const addInNames = new Set(catalogue.map(({ name }) => name.toUpperCase()));
   const drafts = await readApart(file, addInNames);
-  const bundle = await pageBundle(at.root, () => at.progress("Making the page ready (once) ..."));
+  const bundle = await pageBundle(at.root, () => at.progress(making()));
   // Another port is another origin: the sidebar is kept apart from the page, as in the cloud.
   let pageOrigin = "'none'";
   const sidebar = await servePage(
@@ -78,7 +82,7 @@ export async function runPage(
     },
   );
   pageOrigin = new URL(server.address).origin;
-  at.print(`${path.basename(file)} is open at ${server.address}\nPress Ctrl+C to end.`);
+  at.print(isOpen({ file: path.basename(file), address: server.address }));
   if (options.opensBrowser) at.openBrowser(server.address);
   return {
     address: server.address,
@@ -95,14 +99,14 @@ async function serve(site: PageSite, port: number): Promise<PageServer> {
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
     if (code !== "EADDRINUSE" && code !== "EACCES") throw error;
-    throw new PersonError(`Port ${port} can't be used: leave out --port to get a free one`);
+    throw new PersonError(portTaken({ port: String(port) }));
   }
 }
 
 function find(named: string, at: PageSurroundings): string {
   const candidates = at.folders.map((folder) => path.resolve(folder, named));
   const found = candidates.find((candidate) => existsSync(candidate));
-  if (!found) throw new PersonError(`There is no file ${named}`);
+  if (!found) throw new PersonError(noFile({ file: named }));
   return found;
 }
 
@@ -110,9 +114,7 @@ function findDist(named: string, at: PageSurroundings): string {
   const dist = path.resolve(at.root, named);
   for (const name of ["Code.js", "Sidebar.html"]) {
     if (existsSync(path.join(dist, name))) continue;
-    throw new PersonError(
-      `The add-in is not built: ${path.join(named, name)} is missing (npm run build)`,
-    );
+    throw new PersonError(notBuilt({ file: path.join(named, name) }));
   }
   return dist;
 }

@@ -1,6 +1,7 @@
 import { createHash, randomBytes } from "node:crypto";
 import { createServer, type IncomingMessage } from "node:http";
 import type { AddressInfo } from "node:net";
+import * as text from "../../sentences/made/local-page";
 import type { PageFile, PageFiles } from "./page-files";
 import { receivedBytes } from "./received-bytes";
 import { refusal, type ShownIn } from "./visitors";
@@ -93,18 +94,18 @@ async function answer(
   if (refused) return plain(refused.status, refused.sentence);
   const [whole = "/"] = (request.url ?? "/").split("?");
   if (!whole.startsWith(`${secret}/`)) {
-    return plain(404, "Nothing is here: the page is at the address that the program printed.");
+    return plain(404, text.wrongAddress());
   }
   const address = whole.slice(secret.length);
   if (request.method === "POST") return take(site.takes ?? {}, address, request);
-  if (request.method !== "GET" && request.method !== "HEAD") return plain(405, "Not here.");
+  if (request.method !== "GET" && request.method !== "HEAD") return plain(405, text.notHere());
   const make = Object.hasOwn(site.files, address) ? site.files[address] : undefined;
-  if (!make) return plain(404, "Nothing is here.");
+  if (!make) return plain(404, text.nothingHere());
   let file: PageFile;
   try {
     file = make();
   } catch {
-    return plain(503, "The add-in is being built anew just now: try again.");
+    return plain(503, text.beingBuilt());
   }
   if (file.isPrivate) return sent(file, { "cache-control": "no-store" });
   // A browser that has the file already keeps it, and what it has compiled of it.
@@ -119,10 +120,10 @@ async function take(
   request: IncomingMessage,
 ): Promise<Answer> {
   const intake = Object.hasOwn(intakes, address) ? intakes[address] : undefined;
-  if (!intake) return plain(405, "Nothing is taken here.");
-  if (request.headers["content-type"] !== intake.type) return plain(415, "Nothing of this kind.");
+  if (!intake) return plain(405, text.nothingTaken());
+  if (request.headers["content-type"] !== intake.type) return plain(415, text.nothingOfThisKind());
   const bytes = await receivedBytes(request, intake.most);
-  if (!bytes) return plain(413, "This is too much.");
+  if (!bytes) return plain(413, text.tooMuch());
   try {
     return sent(intake.take(bytes), { "cache-control": "no-store" });
   } catch (error) {

@@ -1,5 +1,6 @@
 import { closeSync, openSync, readdirSync, rmSync, writeSync } from "node:fs";
 import path from "node:path";
+import * as text from "../../sentences/made/local-page";
 import { MOST_SAVED_BYTES } from "../file-limits";
 import type { PageIntake } from "./page-server";
 import { type SavedCopy, XLSX_TYPE } from "./saved-copy";
@@ -18,7 +19,7 @@ export function saveIntake(file: string): PageIntake {
     most: MOST_SAVED_BYTES,
     take(bytes) {
       // The first bytes of a zip file; nothing else is a workbook.
-      if (bytes[0] !== 0x50 || bytes[1] !== 0x4b) throw new Error("This is no workbook.");
+      if (bytes[0] !== 0x50 || bytes[1] !== 0x4b) throw new Error(text.noWorkbook());
       const saved: SavedCopy = { name: writeBeside(path.resolve(file), bytes) };
       return { type: "application/json", content: JSON.stringify(saved) };
     },
@@ -40,13 +41,11 @@ function writeBeside(file: string, bytes: Uint8Array): string {
         writeWhole(opened, path.join(folder, name), bytes);
         return name;
       }
-      if (tries === TRIES) throw new Error(`${name} is there already`);
+      if (tries === TRIES) throw new Error(text.isThere({ name }));
     }
   } catch (error) {
     const why = (error as NodeJS.ErrnoException).code ?? (error as Error).message;
-    throw new Error(
-      `${name || "A copy"} can't be written beside ${path.basename(file)} (${why}): take Download as xlsx`,
-    );
+    throw new Error(text.cantWrite({ name: name || text.copy(), file: path.basename(file), why }));
   }
 }
 

@@ -1,4 +1,5 @@
 import type { IncomingMessage } from "node:http";
+import * as text from "../../sentences/made/local-page";
 
 /** Where a site of the local page is shown: in a tab of its own, or in a frame of the page. */
 export type ShownIn = "tab" | "frame";
@@ -23,20 +24,17 @@ export function refusal(
 ): Refusal | null {
   // A name elsewhere could be made to point to this computer; then the name does not fit.
   if (headers.host !== new URL(origin).host) {
-    return { status: 403, sentence: `This page is at ${origin} and nowhere else.` };
+    return { status: 403, sentence: text.onlyAt({ address: origin }) };
   }
-  if (headers.origin !== undefined && headers.origin !== origin) return FROM_ELSEWHERE;
+  if (headers.origin !== undefined && headers.origin !== origin) return fromElsewhere();
   // Programs that are no browsers do not say from where; they know the secret or get nothing.
   const from = headers["sec-fetch-site"];
   const isFrame = shownIn === "frame" && headers["sec-fetch-dest"] === "iframe";
   const fits = from === undefined || from === "same-origin" || from === "none" || isFrame;
-  if (!fits) return FROM_ELSEWHERE;
+  if (!fits) return fromElsewhere();
   // What changes something has to say that it is the page: every browser names the origin then.
-  if (method === "POST" && headers.origin !== origin) return FROM_ELSEWHERE;
+  if (method === "POST" && headers.origin !== origin) return fromElsewhere();
   return null;
 }
 
-const FROM_ELSEWHERE: Refusal = {
-  status: 403,
-  sentence: "Another page asked for this: type or paste the address into the browser yourself.",
-};
+const fromElsewhere = (): Refusal => ({ status: 403, sentence: text.fromElsewhere() });

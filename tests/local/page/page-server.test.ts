@@ -6,6 +6,7 @@ import type { PageFiles } from "../../../src/local/page/page-files";
 import { readPageOptions } from "../../../src/local/page/page-options";
 import { type PageIntake, type PageServer, servePage } from "../../../src/local/page/page-server";
 import { PersonError } from "../../../src/local/person-error";
+import * as text from "../../../src/sentences/made/program-faults";
 
 const KIND = "application/x-kept";
 const taken: string[] = [];
@@ -204,12 +205,15 @@ describe("readPageOptions", () => {
   });
 
   it.each([
-    [["a.csv", "b.csv"], /One file at a time/],
-    [["--port", "99999"], /--port needs a whole number from 0 to 65535, got "99999"/],
-    [["--zone", "Moon/Base"], /--zone needs a name/],
-    [["--locale", "!"], /--locale needs a code/],
-    [["a.csv", "--as-of", "2026-11-25"], /npm run report -- a\.csv --as-of 2026-11-25$/],
-    [["--nonsense"], /--help lists the options/],
+    [["a.csv", "b.csv"], text.oneFile({ files: ["a.csv", "b.csv"] })],
+    [["--port", "99999"], text.needsNumber({ option: "--port", most: "65535", found: "99999" })],
+    [["--zone", "Moon/Base"], text.needsZone({ found: "Moon/Base" })],
+    [["--locale", "!"], text.needsLocale({ found: "!" })],
+    [
+      ["a.csv", "--as-of", "2026-11-25"],
+      text.forReport({ word: "--as-of", words: "a.csv --as-of 2026-11-25" }),
+    ],
+    [["--nonsense"], text.unknownWords({ why: "Unknown option '--nonsense'" })],
   ])("says what is wrong with %j", (words, message) => {
     const read = () => readPageOptions(words);
     expect(read).toThrow(PersonError);

@@ -12,6 +12,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { saveIntake } from "../../../src/local/page/save-intake";
+import * as text from "../../../src/sentences/made/local-page";
 
 let folder: string;
 const at = (name: string) => path.join(folder, name);
@@ -53,9 +54,9 @@ describe("a copy saved beside the file", () => {
   });
 
   it("is a workbook or nothing, and says in one sentence when it can't be written", () => {
-    expect(() => save("mine.csv", "Batch")).toThrow("This is no workbook.");
+    expect(() => save("mine.csv", "Batch")).toThrow(text.noWorkbook());
     expect(() => save("gone/mine.csv")).toThrow(
-      "A copy can't be written beside mine.csv (ENOENT): take Download as xlsx",
+      text.cantWrite({ name: text.copy(), file: "mine.csv", why: "ENOENT" }),
     );
     expect(readdirSync(folder)).toEqual(["mine.csv"]);
   });

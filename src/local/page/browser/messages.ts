@@ -1,3 +1,5 @@
+import * as text from "../../../sentences/made/local-page";
+
 /** Short messages at the edge of the page. */
 export interface Messages {
   /** @param seconds how long it stays; negative for until it is closed */
@@ -22,14 +24,14 @@ export function messages(holder: HTMLElement): Messages {
       heading.textContent = title;
       box.append(heading);
     }
-    const text = document.createElement("p");
-    text.textContent = message;
+    const paragraph = document.createElement("p");
+    paragraph.textContent = message;
     const closer = document.createElement("button");
     closer.type = "button";
     closer.className = "plain-button";
-    closer.textContent = "Close";
+    closer.textContent = text.close();
     closer.addEventListener("click", () => box.remove());
-    box.append(text, closer);
+    box.append(paragraph, closer);
     holder.append(box);
     if (seconds >= 0) setTimeout(() => box.remove(), seconds * 1000);
   };

@@ -1,3 +1,4 @@
+import * as text from "../../../sentences/made/local-page";
 import type { AlertAnswer, AlertButtons, Desk } from "../../spreadsheet-app/desk";
 import type { MenuButtons } from "./menu-buttons";
 import type { Messages } from "./messages";
@@ -24,17 +25,17 @@ export function pageDesk({ menus, messages, sidebar, reveal }: DeskParts): Desk 
 
 /** With the browser's own boxes: only they let a script stand still until the person has answered. */
 function ask(title: string, prompt: string, buttons: AlertButtons): AlertAnswer {
-  const text = title === "" ? prompt : `${title}\n\n${prompt}`;
+  const whole = title === "" ? prompt : `${title}\n\n${prompt}`;
   switch (buttons) {
     case "OK":
-      window.alert(text);
+      window.alert(whole);
       return "OK";
     case "OK_CANCEL":
-      return window.confirm(text) ? "OK" : "CANCEL";
+      return window.confirm(whole) ? "OK" : "CANCEL";
     case "YES_NO":
-      return window.confirm(`${text}\n\n(OK for yes, Cancel for no)`) ? "YES" : "NO";
+      return window.confirm(text.askYesNo({ prompt: whole })) ? "YES" : "NO";
     case "YES_NO_CANCEL":
-      if (window.confirm(`${text}\n\n(OK for yes, Cancel for the other answers)`)) return "YES";
-      return window.confirm(`${text}\n\n(OK for no, Cancel to do nothing)`) ? "NO" : "CANCEL";
+      if (window.confirm(text.askYesNoCancelFirst({ prompt: whole }))) return "YES";
+      return window.confirm(text.askYesNoCancelThen({ prompt: whole })) ? "NO" : "CANCEL";
   }
 }

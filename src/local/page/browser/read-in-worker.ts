@@ -1,5 +1,6 @@
+import { tooSlow, unreadable } from "../../../sentences/made/file-faults";
 import { LONGEST_READING_IN_BROWSER_MS, MOST_FILE_BYTES } from "../../file-limits";
-import { tooLarge, tooSlow, unreadable } from "../../file-sentences";
+import { tooLarge } from "../../file-sentences";
 import { PersonError } from "../../person-error";
 import type { SheetDraft } from "../../workbook-data";
 import type { ReadAnswer, ReadTask } from "../file-messages";
@@ -21,7 +22,7 @@ export async function readInWorker(
   const worker = new Worker("file-worker.js");
   try {
     const answer = await new Promise<ReadAnswer>((resolve, reject) => {
-      const stop = () => reject(new PersonError(tooSlow(file.name)));
+      const stop = () => reject(new PersonError(tooSlow({ file: file.name })));
       const timer = setTimeout(stop, LONGEST_READING_IN_BROWSER_MS);
       worker.onmessage = ({ data }: MessageEvent<ReadAnswer>) => {
         clearTimeout(timer);
@@ -30,7 +31,7 @@ export async function readInWorker(
       worker.onerror = (event) => {
         event.preventDefault();
         clearTimeout(timer);
-        reject(new PersonError(unreadable(file.name)));
+        reject(new PersonError(unreadable({ file: file.name })));
       };
       const task: ReadTask = { bytes, fileName: file.name, addInNames };
       worker.postMessage(task, [bytes.buffer]);

@@ -1,3 +1,4 @@
+import { noAnswer } from "../../../sentences/made/local-page";
 import { errorWords } from "../call-answerer";
 import { SAVE_ADDRESS, type SavedCopy, XLSX_TYPE } from "../saved-copy";
 
@@ -12,9 +13,7 @@ export async function saveBeside(bytes: Uint8Array<ArrayBuffer>): Promise<string
     headers: { "content-type": XLSX_TYPE },
     body: bytes,
   }).catch((error: unknown) => {
-    throw new Error(
-      `The program that serves this page does not answer (${errorWords(error).text}): take Download as xlsx`,
-    );
+    throw new Error(noAnswer({ why: errorWords(error).text }));
   });
   if (!answer.ok) throw new Error(await answer.text());
   const { name }: SavedCopy = await answer.json();

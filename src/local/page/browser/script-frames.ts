@@ -1,3 +1,4 @@
+import { scriptFails, scriptUnread } from "../../../sentences/made/local-page";
 import type { ScriptRealm } from "../../spreadsheet-app/script-realm";
 
 /** A context of its own that the add-in's script can be loaded into: a frame that nobody sees. */
@@ -71,10 +72,10 @@ export async function openScriptFrame(): Promise<ScriptFrame> {
         const script = document_.createElement("script");
         script.src = "Code.js";
         script.addEventListener("load", () => resolve());
-        script.addEventListener("error", () => reject(new Error("Code.js can't be read")));
+        script.addEventListener("error", () => reject(new Error(scriptUnread())));
         document_.head.append(script);
       });
-      if (problem) throw new Error(`Code.js does not load: ${problem}`);
+      if (problem) throw new Error(scriptFails({ why: problem }));
     },
     functionNamed(name) {
       const found = before.has(name) ? undefined : inside[name];

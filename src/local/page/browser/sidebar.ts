@@ -1,3 +1,4 @@
+import { sidebar as sidebarTitle } from "../../../sentences/made/local-page";
 import type { ScriptPage } from "../../spreadsheet-app/desk";
 import { callAnswerer, type ScriptCall } from "../call-answerer";
 import type { CallMessage, CloseMessage, StartMessage } from "../sidebar-messages";
@@ -57,7 +58,7 @@ export function sidebarFrame(
       close();
       const opened = document.createElement("iframe");
       opened.setAttribute("sandbox", SANDBOX);
-      opened.title = page.title || "Sidebar";
+      opened.title = page.title || sidebarTitle();
       opened.src = address;
       opened.addEventListener(
         "load",
@@ -77,7 +78,7 @@ export function sidebarFrame(
         },
         { once: true },
       );
-      title.textContent = page.title || "Sidebar";
+      title.textContent = page.title || sidebarTitle();
       holder.hidden = false;
       holder.append(opened);
       frame = opened;

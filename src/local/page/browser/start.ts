@@ -2,6 +2,7 @@
  * The local page: the grid, the add-in's menu and sidebar around it, and its functions in the
  * formulas. Everything that it needs comes from its own server (see page-start.ts).
  */
+import * as text from "../../../sentences/made/local-page";
 import { registerCustomFunctions } from "../../custom-function";
 import { PersonError } from "../../person-error";
 import { type ScriptSettings, scriptServices } from "../../script-services";
@@ -64,7 +65,7 @@ async function startPage(given: PageStart): Promise<void> {
   const sidebar = sidebarFrame(part("sidebar"), {
     address: given.sidebarAddress,
     functions: () => Array.from(functions).filter((name) => !name.endsWith("_")),
-    call: (name, text) => working((session as Session).answer(name, text)),
+    call: (name, argumentsText) => working((session as Session).answer(name, argumentsText)),
     random,
     resized,
   });
@@ -125,12 +126,14 @@ async function startPage(given: PageStart): Promise<void> {
     {
       open: (file) => void act(() => openFile(file)),
       save: () =>
-        void saveCopy(async (bytes) => `Saved as ${await saveBeside(bytes)}, beside ${fileName}.`),
+        void saveCopy(async (bytes) =>
+          text.savedBeside({ name: await saveBeside(bytes), file: fileName }),
+        ),
       download: () =>
         void saveCopy((bytes) => {
           const name = `${fileName.replace(/\.[^.]*$/, "")}.xlsx`;
           download(bytes, name);
-          return `Given to the browser to download as ${name}.`;
+          return text.downloaded({ name });
         }),
     },
   );
@@ -150,6 +153,6 @@ givenStart()
     line.textContent =
       error instanceof PersonError
         ? error.message
-        : `The page can't start: ${errorWords(error).text}`;
+        : text.cantStart({ why: errorWords(error).text });
     console.error(error);
   });

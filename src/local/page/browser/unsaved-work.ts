@@ -1,3 +1,5 @@
+import * as text from "../../../sentences/made/local-page";
+
 /** Whether the open workbook has changes that are nowhere but in this page, and the signs of it. */
 export interface UnsavedWork {
   /** A workbook has been opened. */
@@ -24,7 +26,7 @@ export function unsavedWork(line: HTMLElement, resized: () => void): UnsavedWork
   const isUnsaved = () => changes > kept;
 
   const show = (words: string) => {
-    document.title = `${isUnsaved() ? "● " : ""}${fileName} – local page`;
+    document.title = (isUnsaved() ? text.titleUnsaved : text.title)({ file: fileName });
     line.classList.toggle("unsaved", isUnsaved());
     if (line.textContent === words) return;
     const wasHidden = line.hidden;
@@ -47,21 +49,14 @@ export function unsavedWork(line: HTMLElement, resized: () => void): UnsavedWork
     },
     changed() {
       changes += 1;
-      if (changes === kept + 1) show(notSaved(fileName));
+      if (changes === kept + 1) show(text.notSaved({ file: fileName }));
     },
     now: () => changes,
     saved(at, words) {
       kept = Math.max(kept, at);
-      show(isUnsaved() ? notSaved(fileName) : words);
+      show(isUnsaved() ? text.notSaved({ file: fileName }) : words);
     },
     mayBeLost: (otherFile) =>
-      !isUnsaved() ||
-      window.confirm(
-        `${fileName} has changes here that are not saved.\n\nOpen ${otherFile} and lose them?`,
-      ),
+      !isUnsaved() || window.confirm(text.askOrLose({ file: fileName, other: otherFile })),
   };
-}
-
-function notSaved(fileName: string): string {
-  return `Not saved. What you type here, and what the sidebar writes to the records, is in this page only until you save a copy. ${fileName} itself is never changed.`;
 }

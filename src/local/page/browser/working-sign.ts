@@ -1,3 +1,5 @@
+import { working } from "../../../sentences/made/local-page";
+
 /** Work shorter than this needs no sign. */
 const PATIENCE_MS = 400;
 
@@ -7,7 +9,7 @@ export function workingSign(line: HTMLElement): <Result>(work: Promise<Result>) 
   return async (work) => {
     running += 1;
     const timer = setTimeout(() => {
-      line.textContent = "Working …";
+      line.textContent = working();
     }, PATIENCE_MS);
     try {
       return await work;
