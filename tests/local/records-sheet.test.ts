@@ -132,8 +132,9 @@ describe("withAsOf", () => {
     tab("Settings", ["Level", "0.8"], ["As-of day", ...value]);
 
   it("adds a tab when the workbook has no such setting, beside one of the same name", () => {
-    const made = withAsOf([records, tab("As of")], undefined, 46095);
-    expect(made).toMatchObject({ reference: "'As of 2'!$B$1", sheet: "As of 2", row: 0 });
+    const made = withAsOf([records, tab(text.asOfTab())], undefined, 46095);
+    const sheet = `${text.asOfTab()} 2`;
+    expect(made).toMatchObject({ reference: oneCell(sheet, 0, 1), sheet, row: 0 });
     expect(made.drafts[2]?.rows[0]).toEqual([textCell("As-of day"), numberCell(46095, DAY)]);
   });
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { linesBelow } from "../../src/local/lines-below";
 import type { SheetCell } from "../../src/local/sheet-cells";
 import { textTable } from "../../src/local/tables";
+import * as said from "../../src/sentences/made/report";
 
 const cell = (value: string | number | boolean, pattern = ""): SheetCell => ({ value, pattern });
 const row = (...values: (string | number | null)[]) =>
@@ -53,7 +54,7 @@ describe("textTable", () => {
     expect(lines).toHaveLength(2 + 6 + 2);
     expect(lines.slice(-3)).toEqual([
       "B5          5",
-      "… and 34 more",
+      said.more({ more: 34 }),
       "3 rows left out: see BATCH_CHECK",
     ]);
   });
@@ -64,7 +65,7 @@ describe("textTable", () => {
   });
 
   it("says when there is no row", () => {
-    expect(textTable([row("A", "B")])).toBe("A  B\n─  ─\n(none)");
+    expect(textTable([row("A", "B")])).toBe(`A  B\n─  ─\n${said.none()}`);
   });
 
   it("does not change its input", () => {
