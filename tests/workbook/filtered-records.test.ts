@@ -1,15 +1,14 @@
 import { expect, it } from "vitest";
+import { notWritten } from "../../src/sentences/made/due-rows";
+import { swallowed } from "../../src/sentences/made/writing-faults";
+import { SIGNS } from "../../src/workbook/mark";
 import { dueRow, dueValue, enterDue } from "./due-list";
 import { openNursery, smallRecords } from "./nursery";
 
 // Whether rows that a filter hides take what a script writes, nobody has looked.
 it.each([
-  [false, /^✓ written: Records!L2, Records!M2/, 60],
-  [
-    true,
-    /^! not written: L2 did not take what was written: it may be part of a merged cell, or hidden by a filter$/,
-    "",
-  ],
+  [false, `${SIGNS.written} `, 60],
+  [true, `${SIGNS.refused} ${notWritten({ why: swallowed({ cell: "L2" }) })}`, ""],
 ])(
   "a tick of a batch that a filter hides in the records is written or said (%s)",
   async (keepsFiltered, said, takes) => {
@@ -21,7 +20,7 @@ it.each([
     const row = dueRow(nursery, "B1");
     await enterDue(nursery, row, { Count: "60", Done: "TRUE" });
     expect(nursery.w.editErrors).toEqual([]);
-    expect(dueValue(nursery, "Written", row)).toMatch(said);
+    expect(String(dueValue(nursery, "Written", row)).startsWith(said)).toBe(true);
     expect(nursery.value("Records", "M2")).toBe(takes);
     expect(filter.getRange().getA1Notation()).toBe("A1:P3");
   },

@@ -11,7 +11,7 @@ const TEXTS = [
 
 /** The age of the due list, and the sign of each of its rows: the whole formula, with no text of anybody's. */
 const OWN_FORMULA =
-  /^=(?:LEFT\(J\d+\)|IFERROR\(IF\(OR\(\$O\$1<TODAY\(\)[^"]*"Of 25 Nov 2026: [^"]*"[^"]*"Of 25 Nov 2026: [^"]*",\s*"Of 25 Nov 2026"\)\),\s*"Of 25 Nov 2026: [^"]*"\))$/;
+  /^=(?:LEFT\(J\d+\)|IFERROR\(IF\(OR\(\$O\$1<TODAY\(\)[^"]*"[^"]*\b25 Nov 2026\b[^"]*"[^"]*"[^"]*\b25 Nov 2026\b[^"]*",\s*"[^"]*\b25 Nov 2026"\)\),\s*"[^"]*\b25 Nov 2026\b[^"]*"\))$/;
 
 /** Formulas in any tab but those that are live. */
 function formulas(nursery: Nursery): string[] {

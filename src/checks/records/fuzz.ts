@@ -14,6 +14,7 @@ import {
 import type { RowTally } from "../../core/records/records";
 import { balanceTable } from "../../wording/batch-tables";
 import { checkTable } from "../../wording/check";
+import { errorSentence } from "../../wording/errors";
 import { type Dice, dice } from "./dice";
 import { randomGrid } from "./random-grid";
 
@@ -44,7 +45,7 @@ export function fuzz({ from, grids }: { from: number; grids: number }): FuzzResu
       batches += readOnce(grid, how);
       read += 1;
     } catch (error) {
-      if (!(error instanceof InputError) || !isSentence(error.message)) {
+      if (!(error instanceof InputError) || !isSentence(errorSentence(error))) {
         faults.push(`seed ${seed}: ${error instanceof Error ? error.message : String(error)}`);
       }
     }

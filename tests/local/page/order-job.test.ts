@@ -1,5 +1,5 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { planNew as planNewTitle } from "../../../src/sentences/made/orders-page";
+import { planNew as planNewTitle, tabMadeFirst } from "../../../src/sentences/made/orders-page";
 import * as setUp from "../../../src/sentences/made/set-up-page";
 import { isChromiumMissing } from "./chromium";
 import { type NurseryPage, openNurseryPage } from "./nursery-page";
@@ -98,7 +98,7 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
       ...["O-03", "O-04", "O-05", "O-07", "O-06", "O-08"],
     ]);
     expect(await order("O-03").textContent()).toMatch(
-      /Late: all stand ready, deliver now.*120 of 180 still to deliver.*no, late by 5 days/,
+      /Late, but all are ready: deliver now.*120 of 180 still to deliver.*no, 5 days late/,
     );
   });
 
@@ -196,14 +196,14 @@ describe.skipIf(isChromiumMissing)("an order where no tab holds orders", () => {
 
   it("is planned, and written into a tab that is made for it", async () => {
     const orders = await nursery.section("Orders");
-    expect(await orders.textContent()).toContain("keep them in a tab with a row an order");
+    expect(await orders.textContent()).toContain("keep them in a tab: a row an order");
     await orders.getByText(planNewTitle()).click();
     await orders.getByLabel("Plants wanted").fill("90");
     await orders.getByLabel("Ready by").fill("2028-01-31");
     await orders.getByRole("button", { name: "Plan", exact: true }).click();
     await orders.getByText("Needed in all").waitFor();
     await nursery.settled();
-    await orders.getByText("The tab Orders is made first").waitFor();
+    await orders.getByText(tabMadeFirst()).waitFor();
     await orders.getByRole("button", { name: "Add to the orders" }).click();
     await orders.getByText("Added to the orders: ").waitFor();
     await nursery.settled();

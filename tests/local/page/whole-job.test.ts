@@ -233,12 +233,12 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
     }, `M${row}`);
     await markDone("Ready", "V07/26", { Count: "301" });
     const asked = nursery.side().locator(".asked");
-    expect(await asked.textContent()).toMatch(/Nothing is written yet.*look again/);
+    expect(await asked.textContent()).toMatch(/Nothing is written yet.*Look again/);
     expect(await cells("Lotes", `L${row}:M${row}`)).toEqual(["", "299"]);
     await asked.getByRole("button", { name: "Leave as it is" }).click();
     // Asked again, both values are shown, and only the person's word overwrites.
     await markDone("Ready", "V07/26", { Count: "301" });
-    expect(await asked.textContent()).toMatch(/Stands now.*299.*Would be.*301/);
+    expect(await asked.textContent()).toMatch(/Now there.*299.*Would be.*301/);
     expect(await cells("Lotes", `M${row}`)).toEqual(["299"]);
     expect(await nursery.page.evaluate(() => localPage.isLockFree)).toBe(true);
   });
