@@ -2,7 +2,7 @@
  * All that a person reads, in English, as ICU messages. Change any text in quotation marks; what
  * stands in braces are facts, filled in later. How: README.md beside this file. Then npm run sentences.
  *
- * Groups stand in the order of letters, with a blank line between.
+ * Groups stand in the order of letters, with a blank line between. It is long since a language is one file.
  */
 export const english = {
   aheadPage: {

@@ -1,3 +1,7 @@
+/*
+ * Longer than most: the three kinds of tabs (a table, one formula, values in a formula's place) share how
+ * their first cell is guarded, and the order of the writes can be judged only side by side.
+ */
 import { ifThisStays } from "../sentences/made/own-tabs";
 import { sameFormula } from "./formula-text";
 import { BEING_MADE, MARK, STILL } from "./mark";

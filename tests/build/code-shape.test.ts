@@ -94,3 +94,12 @@ describe("literals", () => {
     );
   });
 });
+
+describe("the folders of src", () => {
+  it("hold no declarations that the compiler made of a file beside them", () => {
+    const made = FILES.filter((file) => file.endsWith(".d.ts")).filter((file) =>
+      FILES.includes(file.replace(/\.d\.ts$/, ".ts")),
+    );
+    expect(made).toEqual([]);
+  });
+});

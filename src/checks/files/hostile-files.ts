@@ -1,3 +1,4 @@
+/* Longer than most: a list, one entry a file, each with the bytes that make it harmful. */
 import { utils, write } from "@e965/xlsx";
 import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from "fflate";
 import * as text from "../../sentences/made/file-faults";

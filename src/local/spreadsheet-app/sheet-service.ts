@@ -1,3 +1,7 @@
+/*
+ * Longer than most: one object of the platform, with a short method for each of its own; what takes more
+ * than a few lines stands in files beside.
+ */
 import { Direction, RANGE_TYPE } from "@univerjs/core";
 import {
   InsertColByRangeCommand,

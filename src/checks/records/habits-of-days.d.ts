@@ -1,2 +1,0 @@
-import type { Habit } from "./habit";
-export declare const habitsOfDays: readonly Habit[];
