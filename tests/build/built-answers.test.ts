@@ -1,5 +1,5 @@
 import vm from "node:vm";
-import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { afterEach, beforeAll, describe, expect, it } from "vitest";
 import { capital } from "../../src/wording/capital";
 import { unreadWords } from "../../src/wording/unread";
 import { ask } from "../support/ask";
@@ -14,7 +14,6 @@ beforeAll(() => {
   built = buildAddIn();
   script = new vm.Script(built.read("Code.js"));
 });
-afterAll(() => built.remove());
 
 const zoneBefore = process.env.TZ;
 afterEach(() => {

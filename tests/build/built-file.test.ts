@@ -1,6 +1,6 @@
 import vm from "node:vm";
 import { type Comment, type Node, type Program, parse } from "acorn";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { registry } from "../../src/functions/registry";
 import { type BuiltAddIn, buildAddIn } from "../support/built-add-in";
 import { freeNames } from "../support/free-names";
@@ -17,7 +17,6 @@ beforeAll(() => {
   // private names don't parse.
   program = parse(code, { ecmaVersion: 2020, sourceType: "script", onComment: comments });
 });
-afterAll(() => built.remove());
 
 const declared = (name: string) =>
   program.body.find((one) => one.type === "FunctionDeclaration" && one.id.name === name);

@@ -4,9 +4,7 @@ import { generatedPages } from "../../src/build/generated-pages";
 import { registry } from "../../src/functions/index";
 import { buildAddIn } from "../support/built-add-in";
 
-const built = buildAddIn();
-const pages = await generatedPages(built.read("Code.js"));
-built.remove();
+const pages = await generatedPages(buildAddIn().read("Code.js"));
 const page = pages.get("src/functions/README.md") ?? "";
 
 // A formatter had been at two pages, so that whoever ran npm run docs got 606 changed lines.

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { build } from "esbuild";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { bundledPackages } from "../../src/build/licences/bundled-packages";
 import { fullNotices, shortNotices } from "../../src/build/licences/notices";
 import { sourceNotices } from "../../src/build/licences/source-notices";
@@ -13,7 +13,6 @@ describe("the built files", () => {
   beforeAll(() => {
     built = buildAddIn();
   });
-  afterAll(() => built.remove());
 
   it("carry our own licence", () => {
     for (const name of ["Code.js", "Sidebar.html"]) {

@@ -1,16 +1,15 @@
 import { spawnSync } from "node:child_process";
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { registry } from "../../src/functions/registry";
-import { type BuiltAddIn, buildAddIn } from "../support/built-add-in";
+import { type BuiltAddIn, buildAnew } from "../support/built-add-in";
 
 const FILES = ["Code.js", "Sidebar.html", "appsscript.json"];
 let built: BuiltAddIn;
 beforeAll(() => {
-  built = buildAddIn();
+  built = buildAnew();
 });
-afterAll(() => built.remove());
 
 describe("what is pushed", () => {
   it("is three files", () => {

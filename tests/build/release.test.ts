@@ -10,7 +10,7 @@ import { installPage } from "../../src/build/install/install-page";
 import { releaseFiles } from "../../src/build/install/release-files";
 import { zipFile } from "../../src/build/install/zip-file";
 import { projectVersion } from "../../src/build/version";
-import { type BuiltAddIn, buildAddIn } from "../support/built-add-in";
+import { type BuiltAddIn, buildAnew } from "../support/built-add-in";
 
 const VERSION = projectVersion();
 const FOLDER = `nursery-batches-${VERSION}`;
@@ -19,14 +19,13 @@ const PASTED = ["Code.js", "Sidebar.html", "appsscript.json"];
 let built: BuiltAddIn;
 let browser: Browser;
 beforeAll(async () => {
-  built = buildAddIn();
+  built = buildAnew();
   for (const name of ["LICENSE", "sample-sheets"])
     symlinkSync(resolve(name), join(built.root, name));
   browser = await launchChromium();
 });
 afterAll(async () => {
   await browser.close();
-  built.remove();
 });
 
 describe("the release", () => {

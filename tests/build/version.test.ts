@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { projectVersion } from "../../src/build/version";
 import { type BuiltAddIn, buildAddIn } from "../support/built-add-in";
 
@@ -7,7 +7,6 @@ let built: BuiltAddIn;
 beforeAll(() => {
   built = buildAddIn();
 });
-afterAll(() => built.remove());
 
 describe("the version", () => {
   it("is one and the same in package.json, the lock file and the built files", () => {

@@ -145,7 +145,7 @@ describe("the page", () => {
     const none = { compared: [], alone: [], aloneBatches: 0, trend: [], reasons: [], remarks: [] };
     await open({ sidebarCompareTakes: () => ({ ...compared, ...none }) });
     expect(await page.getByText(text.noneCounted()).count()).toBe(2);
-    await page.close();
+    await sidebar.close();
     sidebar = await openSidebar({
       sidebarCompareTakes: () => {
         throw new Error("records has no column for Takes");

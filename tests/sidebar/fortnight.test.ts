@@ -148,7 +148,7 @@ describe("the fortnight in Today", () => {
     const said = async (parts: WorkAnswer["parts"]) => {
       await open({ sidebarWork: () => ({ ...fitting, parts }) });
       const text = (await page.locator(PART).textContent()) ?? "";
-      await page.close();
+      await sidebar.close();
       return text;
     };
     const all = await said(rated);

@@ -52,7 +52,7 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
   beforeAll(async () => {
     sidebar = await test.open(answersWith(text));
   });
-  afterAll(() => sidebar.page.close());
+  afterAll(() => sidebar.close());
 
   const isPlain = () =>
     sidebar.page.evaluate(() => ({
@@ -98,12 +98,12 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
     });
     expect(await failing.page.locator("#status").textContent()).toContain(text);
     expect(await failing.page.evaluate(() => "hurt" in window)).toBe(false);
-    await failing.page.close();
+    await failing.close();
     expect(await isPlain()).toEqual(PLAIN);
   });
 
   it("is text in a plan, in what is asked and written, and in the tab's name", async () => {
-    const { page } = await test.open({
+    const { page, close } = await test.open({
       ...answersWith(text),
       sidebarAddOrder: async (request) => {
         const added = (await fixedAnswers.sidebarAddOrder?.(request)) as AddOrderAnswer;
@@ -147,7 +147,7 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
       wide: document.documentElement.scrollWidth - document.documentElement.clientWidth,
     }));
     expect(seen).toEqual(PLAIN);
-    await page.close();
+    await close();
   });
 
   it("is text on the printed round sheet", async () => {
@@ -165,7 +165,7 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
 describe("a text of 50,000 characters", () => {
   it("is cut where it is one of many, and whole on demand", async () => {
     const text = TEXTS["50,000 characters"] ?? "";
-    const { page, section } = await test.open(answersWith(text));
+    const { page, section, close } = await test.open(answersWith(text));
     await section("Check");
     const trouble = page.locator(".trouble").first();
     const cut = (await trouble.textContent()) ?? "";
@@ -176,6 +176,6 @@ describe("a text of 50,000 characters", () => {
       (whole) => [...document.querySelectorAll("bdi")].some((one) => one.textContent === whole),
       text,
     );
-    await page.close();
+    await close();
   });
 });

@@ -3,7 +3,7 @@ import { sidebarPage } from "../../src/build/sidebar-page";
 import { registry } from "../../src/functions/index";
 import { oneBrowser } from "../support/one-browser";
 import { PATIENCE_MS } from "../support/patience";
-import { type Answers, type AskedCall, fakeRunner } from "./script-runner";
+import { type Answers, type AskedCall, type FakeRunner, fakeRunner } from "./script-runner";
 
 /** Any address will do: nothing is asked of a network. */
 const ADDRESS = "http://127.0.0.1/sidebar";
@@ -26,12 +26,15 @@ interface View {
 }
 
 export interface OpenSidebar {
+  /** The browser's page. A test that gives it a clock or scripts of its own closes it itself. */
   readonly page: Page;
   readonly asked: readonly AskedCall[];
   /** Whatever the page asked of a network, threw, or complained of. */
   readonly complaints: readonly string[];
   /** Goes to a section by its tab. */
   section(title: string): Promise<void>;
+  /** Ends the sidebar; the browser's page is kept for the next one. */
+  close(): Promise<void>;
 }
 
 let built: Promise<string> | null = null;
@@ -51,32 +54,30 @@ export async function startSidebarTest(): Promise<SidebarTest> {
   };
 }
 
+/** A page of the browser, and what it serves at the moment. Making one takes longer than most tests. */
+interface Stage {
+  readonly page: Page;
+  readonly runner: FakeRunner;
+  html: string;
+  complaints: string[];
+}
+
+/** Pages that no sidebar is open in. */
+const atRest: Stage[] = [];
+
+const USUAL: View = { width: 300, height: 800 };
+
 async function begin(
   browser: Browser,
   html: string,
   answers: Answers,
-  { width, height, scale = 1 }: View = { width: 300, height: 800 },
+  view: View = USUAL,
 ): Promise<OpenSidebar> {
-  const page = await browser.newPage({
-    viewport: { width, height },
-    deviceScaleFactor: scale,
-    locale: "en-US",
-    reducedMotion: "reduce",
-  });
-  page.setDefaultTimeout(PATIENCE_MS);
+  const stage = (view === USUAL ? freeStage() : undefined) ?? (await newStage(browser, view));
+  const { page, runner } = stage;
   const complaints: string[] = [];
-  page.on("pageerror", (error) => complaints.push(`thrown: ${error.message}`));
-  page.on("console", (message) => {
-    if (message.type() === "error") complaints.push(`console: ${message.text()}`);
-  });
-  await page.route("**/*", (route) => {
-    if (route.request().url() === ADDRESS) {
-      return route.fulfill({ contentType: "text/html; charset=utf-8", body: html });
-    }
-    complaints.push(`asked for: ${route.request().url()}`);
-    return route.abort();
-  });
-  const asked = await fakeRunner(page, answers);
+  Object.assign(stage, { html, complaints });
+  const asked = runner.play(answers);
   await page.goto(ADDRESS);
   return {
     page,
@@ -86,5 +87,40 @@ async function begin(
       await page.getByRole("tab", { name: title }).click();
       await page.waitForFunction(() => document.querySelector(":disabled") === null);
     },
+    async close() {
+      if (view !== USUAL || page.isClosed()) return page.close();
+      await page.goto("about:blank");
+      await page.setViewportSize(view);
+      await page.mouse.move(0, 0);
+      atRest.push(stage);
+    },
   };
+}
+
+function freeStage(): Stage | undefined {
+  const stage = atRest.pop();
+  return stage?.page.isClosed() ? freeStage() : stage;
+}
+
+async function newStage(browser: Browser, { width, height, scale = 1 }: View): Promise<Stage> {
+  const page = await browser.newPage({
+    viewport: { width, height },
+    deviceScaleFactor: scale,
+    locale: "en-US",
+    reducedMotion: "reduce",
+  });
+  page.setDefaultTimeout(PATIENCE_MS);
+  const stage: Stage = { page, runner: await fakeRunner(page), html: "", complaints: [] };
+  page.on("pageerror", (error) => stage.complaints.push(`thrown: ${error.message}`));
+  page.on("console", (message) => {
+    if (message.type() === "error") stage.complaints.push(`console: ${message.text()}`);
+  });
+  await page.route("**/*", (route) => {
+    if (route.request().url() === ADDRESS) {
+      return route.fulfill({ contentType: "text/html; charset=utf-8", body: stage.html });
+    }
+    stage.complaints.push(`asked for: ${route.request().url()}`);
+    return route.abort();
+  });
+  return stage;
 }

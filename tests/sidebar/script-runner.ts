@@ -17,25 +17,34 @@ export interface AskedCall {
   readonly request: unknown;
 }
 
+export interface FakeRunner {
+  /**
+   * Answers from now on for a page that is loaded next.
+   * @returns every call made, in order
+   */
+  play(answers: Answers, version?: string): readonly AskedCall[];
+}
+
 /**
  * Gives a page a `google.script.run` that is answered from here. It refuses what may not pass from
  * a page to the script, answers later than asked, and reports failures as the real one does.
- *
- * @returns every call made, in order
  */
-export async function fakeRunner(
-  page: Page,
-  answers: Answers,
-  version = projectVersion(),
-): Promise<readonly AskedCall[]> {
-  const asked: AskedCall[] = [];
+export async function fakeRunner(page: Page): Promise<FakeRunner> {
+  let playing: { answers: Answers; version: string; asked: AskedCall[] } | null = null;
   await page.exposeFunction("answerCall", async (name: string, requestText: string) => {
+    if (!playing) throw new Error(`Nothing is played yet, and the page asks for ${name}`);
+    const { answers, version, asked } = playing;
     const request = requestText === "" ? null : JSON.parse(requestText);
     asked.push({ name, request });
     return JSON.stringify(await resultOf(answers, name as SidebarCallName, request, version));
   });
   await page.addInitScript(installRunner);
-  return asked;
+  return {
+    play(answers, version = projectVersion()) {
+      playing = { answers, version, asked: [] };
+      return playing.asked;
+    },
+  };
 }
 
 async function resultOf(

@@ -14,7 +14,7 @@ export function sidebarTests(): (answers?: Answers) => Promise<OpenSidebar> {
   beforeAll(async () => {
     test = await startSidebarTest();
   });
-  afterEach(() => sidebar.page.close());
+  afterEach(() => sidebar.close());
   return async (answers = {}) => {
     sidebar = await test.open({ ...fixedAnswers, ...answers });
     return sidebar;

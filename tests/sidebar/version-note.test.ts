@@ -25,7 +25,7 @@ async function opened(version?: string) {
     ...{ workbook: "Nursery", zones: null, inTheWay: [], setUp: null, candidates: [] },
     ...{ timetables: [], methods: [] },
   };
-  await fakeRunner(page, { sidebarOpen: () => opening }, version);
+  (await fakeRunner(page)).play({ sidebarOpen: () => opening }, version);
   await page.goto("http://127.0.0.1/sidebar");
   await page.waitForSelector("[role=tabpanel]:not([hidden])");
   return page;

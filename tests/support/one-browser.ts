@@ -1,5 +1,6 @@
-import type { Browser } from "playwright-core";
-import { launchChromium } from "../../src/build/chromium";
+import type { Browser, BrowserContext } from "playwright-core";
+import { launchChromium, launchProfile } from "../../src/build/chromium";
+import { PATIENCE_MS } from "./patience";
 
 let launched: Promise<Browser> | null = null;
 
@@ -10,4 +11,18 @@ let launched: Promise<Browser> | null = null;
 export function oneBrowser(): Promise<Browser> {
   launched ??= launchChromium();
   return launched;
+}
+
+let profile: Promise<BrowserContext> | null = null;
+
+/**
+ * Where the tests of the local page open their pages, as wide as a small laptop; a test closes its own
+ * pages only. Its script is large, and this browser keeps it compiled.
+ */
+export function oneProfile(): Promise<BrowserContext> {
+  profile ??= launchProfile(1280, 800).then((made) => {
+    made.setDefaultTimeout(PATIENCE_MS);
+    return made;
+  });
+  return profile;
 }

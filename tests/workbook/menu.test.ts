@@ -1,5 +1,5 @@
 import vm from "node:vm";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import * as text from "../../src/sentences/made/menu";
 import { type BuiltAddIn, buildAddIn } from "../support/built-add-in";
 
@@ -9,7 +9,6 @@ beforeAll(() => {
   built = buildAddIn();
   script = new vm.Script(built.read("Code.js"));
 });
-afterAll(() => built.remove());
 
 const ITEMS = [
   `${text.open()}: showSidebar`,

@@ -1,5 +1,5 @@
 import vm from "node:vm";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { noWorkbook } from "../../src/sentences/made/writing-faults";
 import { type BuiltAddIn, buildAddIn } from "../support/built-add-in";
 
@@ -7,7 +7,6 @@ let built: BuiltAddIn;
 beforeAll(() => {
   built = buildAddIn();
 });
-afterAll(() => built.remove());
 
 describe("a script outside a workbook, which is given no lock", () => {
   it("writes nothing and says from where to", () => {

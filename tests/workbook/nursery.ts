@@ -58,13 +58,9 @@ function faultIn(refused: Extract<CallResult<never>, { ok: false }>): WritingFau
 }
 
 let code: string | null = null;
-/** The text of the built script; built once for all tests of a process. */
+/** The text of the built script, read once for all tests of a process. */
 function builtCode(): string {
-  if (code === null) {
-    const built = buildAddIn();
-    code = built.read("Code.js");
-    built.remove();
-  }
+  code ??= buildAddIn().read("Code.js");
   return code;
 }
 

@@ -1,10 +1,9 @@
-import type { Browser, Download, Frame, Locator, Page, Request } from "playwright-core";
+import type { Download, Frame, Locator, Page, Request } from "playwright-core";
 import { expect } from "vitest";
-import { launchChromium } from "../../../src/build/chromium";
 import { type LocalPageServer, runPage } from "../../../src/local/page/page-run";
 import { projectRoot } from "../../../src/local/project-root";
 import { buildAddIn } from "../../support/built-add-in";
-import { PATIENCE_MS } from "../../support/patience";
+import { oneProfile } from "../../support/one-browser";
 import type { LocalPage } from "./opened-page";
 
 declare const localPage: LocalPage;
@@ -33,11 +32,10 @@ export interface NurseryPage {
 export async function openNurseryPage(file: string): Promise<NurseryPage> {
   const addIn = buildAddIn();
   let server: LocalPageServer | null = null;
-  let browser: Browser | null = null;
+  let page: Page | null = null;
   const end = async () => {
-    await browser?.close();
+    await page?.close();
     await server?.close();
-    addIn.remove();
   };
   try {
     server = await runPage([file, "--no-open", "--dist", `${addIn.root}/dist`], {
@@ -48,8 +46,7 @@ export async function openNurseryPage(file: string): Promise<NurseryPage> {
       openBrowser: () => {},
     });
     const { address, sidebarAddress } = server as LocalPageServer;
-    browser = await launchChromium();
-    const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+    page = await (await oneProfile()).newPage();
     return await opened(page, [address, sidebarAddress], end);
   } catch (error) {
     await end();
@@ -66,7 +63,6 @@ async function opened(
   const problems: string[] = [];
   page.on("request", (request) => requests.push(request));
   page.on("pageerror", (error) => problems.push(error.message));
-  page.setDefaultTimeout(PATIENCE_MS);
   await page.addInitScript(turnClock, MORNING);
   await page.goto(address);
   await page.waitForFunction(() => "localPage" in window);

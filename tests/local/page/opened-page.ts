@@ -1,9 +1,8 @@
-import type { Browser, BrowserContext, Frame, Page, Request } from "playwright-core";
+import type { Frame, Page, Request } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
-import { launchChromium } from "../../../src/build/chromium";
 import { type LocalPageServer, runPage } from "../../../src/local/page/page-run";
 import { projectRoot } from "../../../src/local/project-root";
-import { PATIENCE_MS } from "../../support/patience";
+import { oneProfile } from "../../support/one-browser";
 import { fakeAddIn } from "./fake-add-in";
 
 /** The page as its test-handle.ts gives it, for code that runs in the page. */
@@ -32,8 +31,6 @@ export function openedPage() {
   let addIn: ReturnType<typeof fakeAddIn> | null = null;
   const printed: string[] = [];
   let server: LocalPageServer | null = null;
-  let browser: Browser | null = null;
-  let context: BrowserContext;
   let page: Page;
   let requests: Request[];
   let problems: string[];
@@ -50,17 +47,13 @@ export function openedPage() {
         openBrowser: (address) => printed.push(`opened ${address}`),
       },
     );
-    browser = await launchChromium();
-    context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-    context.setDefaultTimeout(PATIENCE_MS);
   });
   afterAll(async () => {
-    await browser?.close();
     await server?.close();
     addIn?.remove();
   });
   beforeEach(async () => {
-    page = await context.newPage();
+    page = await (await oneProfile()).newPage();
     requests = [];
     problems = [];
     page.on("request", (request) => requests.push(request));

@@ -34,9 +34,9 @@ export async function tickAtOnce(
   { lockWaitMs, isHeld = () => false }: Waiting,
 ): Promise<number> {
   let waits = 0;
-  const built = buildAddIn();
-  const code = built.read("Code.js").replace(/@customfunction/g, "");
-  built.remove();
+  const code = buildAddIn()
+    .read("Code.js")
+    .replace(/@customfunction/g, "");
   await Promise.all(persons.map((rows) => person(rows)));
   return waits;
 
