@@ -14,8 +14,10 @@ const WEEKDAYS: readonly Day[] = [1, 2, 3, 4, 5, 6, 0];
  * The names of months and weekdays of every language, in full and cut short, in normal form.
  * A weekday's short name that is a month's, too ("mar"), is left to the month.
  *
+ * A language that date-fns lacks (Swahili) has none here: its file of words writes them all.
+ *
  * Source: the locales of date-fns.
- * @throws Error when a language's file names a locale that date-fns lacks
+ * @throws Error when a language's file names a locale that there is not
  */
 export function calendarNames(): Readonly<Record<string, CalendarNames>> {
   const locales = new Map(languageTexts.map((text) => [text, localesOf(text)]));
@@ -56,15 +58,25 @@ export function calendarNames(): Readonly<Record<string, CalendarNames>> {
 }
 
 function localesOf({ language, locales }: LanguageText): readonly Locale[] {
-  return locales.split(",").map((code) => {
-    const found = LOCALES.find((locale) => locale.code === code.trim());
-    if (found === undefined) {
+  return locales.split(",").flatMap((text) => {
+    const code = text.trim();
+    const found = LOCALES.filter((locale) => locale.code === code);
+    if (found.length === 0 && !isLocale(code)) {
       throw new Error(
-        `src/core/words/${language.toLowerCase()}.ts, locales: date-fns has no locale "${code.trim()}"; it has ${LOCALES.map((one) => one.code).join(", ")}`,
+        `src/core/words/${language.toLowerCase()}.ts, locales: there is no locale "${code}"; date-fns has ${LOCALES.map((one) => one.code).join(", ")}`,
       );
     }
     return found;
   });
+}
+
+/** Whether the machine's language data (Unicode CLDR) has it. */
+function isLocale(code: string): boolean {
+  try {
+    return Intl.DateTimeFormat.supportedLocalesOf(code).length > 0;
+  } catch {
+    return false;
+  }
 }
 
 function each(
@@ -75,5 +87,6 @@ function each(
 }
 
 function written(lists: readonly (readonly string[])[]): string {
+  if (lists.every((names) => names.length === 0)) return "";
   return lists.map((names) => names.join(", ")).join("; ");
 }

@@ -3,10 +3,10 @@
 /** What the tab of each smaller table may be called: small letters, no accents, a comma between. */
 export const TAB_NAMES = {
   orders:
-    "orders, order, open orders, order book, order list, commandes, commande, pedidos, encomendas, pesanan, daftar pesanan",
-  crew: "crew, equipe, personnel, equipo, personal, equipa, pekerja, tim",
+    "orders, order, open orders, order book, order list, commandes, commande, pesanan, daftar pesanan, encomendas, pedidos",
+  crew: "crew, equipe, personnel, pekerja, tim, equipa, equipo, personal",
   closedDays:
-    "closed days, days closed, jours fermes, jours de fermeture, dias cerrados, dias fechados, hari libur",
-  places: "places, emplacements, lugares, locais, tempat",
-  prices: "prices, prix, precios, precos, harga",
+    "closed days, days closed, jours fermes, jours de fermeture, hari libur, dias fechados, dias cerrados",
+  places: "places, emplacements, tempat, locais, lugares",
+  prices: "prices, prix, harga, precos, precios",
 };

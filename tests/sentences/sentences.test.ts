@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { languageSlips, type Messages, sentenceModules } from "../../src/build/sentence-modules";
+import { fileOf, languageSlips, sentenceLanguages } from "../../src/build/sentence-languages";
+import { sentenceModules } from "../../src/build/sentence-modules";
 import { english } from "../../src/sentences/english";
 import * as runtime from "../../src/sentences/runtime";
 
@@ -20,15 +21,17 @@ describe("the modules that are made from the files of sentences", () => {
   it("are no more than that", () => {
     expect(filesBelow("src/sentences/made").sort()).toEqual([...modules.keys()].sort());
   });
-
-  it("name the message that can't be compiled", () => {
-    const slip = (text: string) => () => sentenceModules({ takes: { said: text } });
-    expect(slip("{batches, plural, one {# batch}")).toThrow(/^takes\.said: /);
-    expect(slip("{batches, plural, one {# batch}}")).toThrow(/^takes\.said: /);
-    expect(slip("{rate, percent}")).toThrow(/^takes\.said: /);
-    expect(slip("{rate} and {rate, share}")).toThrow(/^takes\.said: /);
-  });
 });
+
+describe.each(sentenceLanguages().map((language) => [fileOf(language.name), language] as const))(
+  "%s",
+  (_, language) => {
+    it("has a message for each of English's, with the same facts and the language's own plurals", () => {
+      const [english] = sentenceLanguages();
+      expect(languageSlips(language, english ?? language)).toEqual([]);
+    });
+  },
+);
 
 describe("every message", () => {
   const sources = filesBelow("src")
@@ -61,38 +64,6 @@ describe("every message", () => {
       const inOrder = [...keys].sort((a, b) => (a.toLowerCase() < b.toLowerCase() ? -1 : 1));
       expect(keys, group).toEqual(inOrder);
     }
-  });
-});
-
-describe("a further language", () => {
-  const own: Messages = {
-    takes: {
-      blank: "(kosong)",
-      notCountedYet: "{batches, plural, other {# batch}} belum dihitung.",
-    },
-  };
-  const wanted: Messages = {
-    takes: {
-      blank: "(blank)",
-      notCountedYet: "{batches, plural, one {# batch is} other {# batches are}} not counted yet.",
-    },
-  };
-
-  it("may word a message otherwise, with other forms", () => {
-    expect(languageSlips("indonesian.ts", own, wanted)).toEqual([]);
-  });
-
-  it("is told, with file and key, of a message that lacks, of one too many and of other facts", () => {
-    const { blank, ...rest } = own.takes as Record<string, string>;
-    const slips = (takes: Record<string, string>) =>
-      languageSlips("indonesian.ts", { takes }, wanted);
-    expect(slips(rest)).toEqual(["indonesian.ts: takes.blank is missing"]);
-    expect(slips({ ...rest, blank: blank as string, more: "x" })).toEqual([
-      "indonesian.ts: takes.more is not in english.ts",
-    ]);
-    expect(slips({ ...rest, blank: "{name}" })).toEqual([
-      "indonesian.ts: takes.blank has the facts {name: string | number}, not {}",
-    ]);
   });
 });
 

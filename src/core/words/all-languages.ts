@@ -1,20 +1,11 @@
 import { english } from "./english";
-import { french } from "./french";
-import { indonesian } from "./indonesian";
+import { wordFiles } from "./language-files.table";
 import type { LanguageText, TabKind, TablesText } from "./language-text";
 import { type LanguageWords, languageWords } from "./language-words";
 import { lazily } from "./lazy-value";
-import { portuguese } from "./portuguese";
-import { spanish } from "./spanish";
 
-/** The file of every language, as people edit it. */
-export const languageTexts: readonly LanguageText[] = [
-  english,
-  french,
-  spanish,
-  portuguese,
-  indonesian,
-];
+/** The file of every language, as people edit it; listed by npm run words. */
+export const languageTexts: readonly LanguageText[] = Object.values(wordFiles);
 
 /** Every language whose words are known. A table may mix them. */
 export const everyLanguage = lazily<readonly LanguageWords[]>(() =>

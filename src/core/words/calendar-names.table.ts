@@ -17,11 +17,11 @@ export const CALENDAR_NAMES: Readonly<Record<string, CalendarNames>> = {
     weekdays: "lundi; mardi; mercredi; jeudi; vendredi; samedi; dimanche",
     shortWeekdays: "lun, mer, jeu, ven, sam, dim",
   },
-  Spanish: {
+  Indonesian: {
     months:
-      "enero, ene; febrero, feb; marzo, mar; abril, abr; mayo, may; junio, jun; julio, jul; agosto, ago; septiembre, sep; octubre, oct; noviembre, nov; diciembre, dic",
-    weekdays: "lunes; martes; miercoles; jueves; viernes; sabado; domingo",
-    shortWeekdays: "lun, mie, jue, vie, sab, dom",
+      "januari, jan; februari, feb; maret, mar; april, apr; mei; juni, jun; juli, jul; agustus, agt; september, sep; oktober, okt; november, nov; desember, des",
+    weekdays: "senin; selasa; rabu; kamis; jumat; sabtu; minggu",
+    shortWeekdays: "sen, sel, rab, kam, jum, sab, min",
   },
   Portuguese: {
     months:
@@ -30,10 +30,10 @@ export const CALENDAR_NAMES: Readonly<Record<string, CalendarNames>> = {
       "segunda feira; terca feira; quarta feira; quinta feira; sexta feira; sabado; domingo",
     shortWeekdays: "seg, ter, qua, qui, sex, sab, dom",
   },
-  Indonesian: {
+  Spanish: {
     months:
-      "januari, jan; februari, feb; maret, mar; april, apr; mei; juni, jun; juli, jul; agustus, agt; september, sep; oktober, okt; november, nov; desember, des",
-    weekdays: "senin; selasa; rabu; kamis; jumat; sabtu; minggu",
-    shortWeekdays: "sen, sel, rab, kam, jum, sab, min",
+      "enero, ene; febrero, feb; marzo, mar; abril, abr; mayo, may; junio, jun; julio, jul; agosto, ago; septiembre, sep; octubre, oct; noviembre, nov; diciembre, dic",
+    weekdays: "lunes; martes; miercoles; jueves; viernes; sabado; domingo",
+    shortWeekdays: "lun, mie, jue, vie, sab, dom",
   },
 };

@@ -7,9 +7,9 @@
  * - A word may mean one thing only in its table. Languages are mixed within a table, so this holds
  *   between them too.
  * - Names of months and weekdays come from the language's `locales`; only further spellings are
- *   written here.
+ *   written here, or all of them where date-fns lacks the language.
  *
- * To add a language: copy a file, put its words in, list it in all-languages.ts, `npm run words`.
+ * To add a language: copy a file, put its words in, `npm run words`.
  * `npm run types` and tests/core/words name whatever is missing or wrong, with its file and key.
  */
 export interface LanguageText {

@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 import { select } from "../runtime";
 
@@ -29,7 +29,7 @@ export const isLoading = (d: { readonly cell: string | number }): string =>
 export const levelOutOfRange = (d: { readonly argument: string | number; readonly found: string | number }): string =>
   d.argument + " must lie between 0 and 1, such as 0.8 or 80%. Found " + d.found;
 
-export const missing = (d: { readonly argument: string | number; readonly needs: "day" | "name" | "crew" | "places" | "table" }): string =>
+export const missing = (d: { readonly argument: string | number; readonly needs: "crew" | "day" | "name" | "places" | "table" }): string =>
   d.argument + " is missing: give " + select(d.needs, { day: "a day", name: "a name", crew: "a table with Person and Hours a day", places: "a table with Place and Holds", table: "the range of your table", other: "" });
 
 export const moreUpThanSown = (d: { readonly up: string | number; readonly sown: string | number }): string =>
@@ -56,7 +56,7 @@ export const notACount = (d: { readonly argument: string | number; readonly why:
 export const nothingSown = (d: { readonly sown: string | number }): string =>
   "sown must be 1 or more. Found " + d.sown;
 
-export const notWanted = (d: { readonly argument: string | number; readonly wanted: "day" | "text" | "number"; readonly found: string | number }): string =>
+export const notWanted = (d: { readonly argument: string | number; readonly wanted: "day" | "number" | "text"; readonly found: string | number }): string =>
   d.argument + " must be " + select(d.wanted, { day: "a day", text: "a text", number: "a whole number, 0 or more", other: "" }) + ". Found " + d.found;
 
 export const shows = (d: { readonly cell: string | number; readonly shown: string | number }): string =>

@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const answers = (): string =>
   "One row a batch. Unexplained is what should stand less what stands by the last count; below 0 when more stand than can.";

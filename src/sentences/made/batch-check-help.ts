@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const answers = (): string =>
   "One row a trouble, costliest first. Row counts from 1 at the top of the range. The last row counts the rows of the range.";

@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const answers = (): string =>
   "One row a begun batch: Materials from the timetable's Needs, Hours from its work rates, Cost of both, and Cost over the plants counted as ready or likely to be. A lot passes its cost on to the batches taken from it, by their plants. Below, for each method, all batches together, and what a started plant carries. What has no price is never 0: the last row names it.";

@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const answers = (): string =>
   "One row a month and variety, and All. Plants ready already stand in the month of the as-of day. Batches counts those whose likely day lies in the month. All is not the sum of the rows above it: ranges don't add, since hardly ever do all varieties have their fewest, or all their most, in the same month.";

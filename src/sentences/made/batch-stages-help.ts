@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const answers = (): string =>
   "One row an open batch: the last step, the next with its days, and the days and plants when ready, each as a range.";

@@ -1,11 +1,11 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 import { count, list, plural, select, share } from "../runtime";
 
 export const allOfIt = (): string =>
   "All of it";
 
-export const away = (d: { readonly days: number; readonly when: "ahead" | "ago" }): string =>
+export const away = (d: { readonly days: number; readonly when: "ago" | "ahead" }): string =>
   plural(d.days, { "0": "today", one: select(d.when, { ahead: "tomorrow", ago: "yesterday", other: "" }), other: select(d.when, { ahead: "in " + count(d.days) + " days", ago: count(d.days) + " days ago", other: "" }) });
 
 export const blank = (): string =>
@@ -20,7 +20,7 @@ export const dismiss = (): string =>
 export const doing = (d: { readonly doing: string | number }): string =>
   d.doing + " …";
 
-export const hours = (d: { readonly hours: string | number; readonly form: "one" | "many" }): string =>
+export const hours = (d: { readonly hours: string | number; readonly form: "many" | "one" }): string =>
   d.hours + " " + select(d.form, { one: "hour", many: "hours", other: "" });
 
 export const hoursOf = (d: { readonly asked: string | number; readonly hours: string | number }): string =>

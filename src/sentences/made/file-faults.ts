@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 import { count, select } from "../runtime";
 
@@ -14,7 +14,7 @@ export const emptyTabs = (d: { readonly file: string | number }): string =>
 export const hasPassword = (d: { readonly file: string | number }): string =>
   d.file + " has a password. Save it without one first";
 
-export const longText = (d: { readonly file: string | number; readonly most: number; readonly row: number; readonly where: "tab" | "file"; readonly tab: string | number }): string =>
+export const longText = (d: { readonly file: string | number; readonly most: number; readonly row: number; readonly where: "file" | "tab"; readonly tab: string | number }): string =>
   d.file + " has a text of more than " + count(d.most) + " characters in row " + count(d.row) + select(d.where, { tab: " of " + d.tab, file: "", other: "" }) + ". Is a quotation mark left open there?";
 
 export const noFile = (d: { readonly file: string | number }): string =>
@@ -47,7 +47,7 @@ export const tooHungry = (d: { readonly file: string | number }): string =>
 export const tooLarge = (d: { readonly file: string | number; readonly most: number }): string =>
   d.file + " is too large. We read files of at most " + count(d.most) + " MB";
 
-export const tooLong = (d: { readonly file: string | number; readonly where: "tab" | "file"; readonly tab: string | number; readonly row: number; readonly most: number }): string =>
+export const tooLong = (d: { readonly file: string | number; readonly where: "file" | "tab"; readonly tab: string | number; readonly row: number; readonly most: number }): string =>
   d.file + " is too long. " + select(d.where, { tab: "Tab " + d.tab, file: "It", other: "" }) + " has a value in row " + count(d.row) + ", and we read at most " + count(d.most) + " rows";
 
 export const tooManyCells = (d: { readonly file: string | number; readonly most: number }): string =>
@@ -65,7 +65,7 @@ export const tooManyTabs = (d: { readonly file: string | number; readonly tabs: 
 export const tooSlow = (d: { readonly file: string | number }): string =>
   d.file + " is too large or damaged. Reading it takes too long";
 
-export const tooWide = (d: { readonly file: string | number; readonly where: "tab" | "file"; readonly tab: string | number; readonly column: number; readonly most: number }): string =>
+export const tooWide = (d: { readonly file: string | number; readonly where: "file" | "tab"; readonly tab: string | number; readonly column: number; readonly most: number }): string =>
   d.file + " is too wide. " + select(d.where, { tab: "Tab " + d.tab, file: "It", other: "" }) + " has a value in column " + count(d.column) + ", and we read at most " + count(d.most) + " columns";
 
 export const unpackedTooLarge = (d: { readonly file: string | number; readonly size: number; readonly most: number }): string =>

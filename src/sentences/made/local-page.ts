@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const askOrLose = (d: { readonly file: string | number; readonly other: string | number }): string =>
   d.file + " has changes here that are not saved.\n\nOpen " + d.other + " and lose them?";

@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const answers = (): string =>
   "One row a step, and All with the needs added up. Plants is never less than the plain division by what is kept. Remark says both, and when it is too late.";

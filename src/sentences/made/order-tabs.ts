@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const howOrders = (d: { readonly variety: string | number; readonly closed: string | number }): string =>
   "a row an order. " + d.variety + ": \"A or B\" where either will do, blank for any. " + d.closed + ": a day or yes.";

@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const below = (d: { readonly row: string | number; readonly tab: string | number; readonly shown: string | number }): string =>
   "Row " + d.row + " of " + d.tab + " (" + d.shown + ") stands below the orders, but is not an order we can read. Correct it or move it away, then try again";

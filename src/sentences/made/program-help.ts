@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const page = (): string =>
   "Usage: npm start -- [FILE] [options]\n\nOpens a workbook (.xlsx) or a table (.csv) in a page of your browser, with the add-in at work in\nit: its sheet functions, its menu and its sidebar. Nothing leaves this computer. The file itself\nis only read: Save in the page writes a copy beside it, under a new name each time. Without FILE\nan invented nursery is opened.\n\n  --no-open        print the address and leave the browser alone\n  --port N         the port to use (else a free one)\n  --locale CODE    how dates and decimals are written: en_GB (usual), en_US, fr_FR ...\n  --zone NAME      the spreadsheet's time zone, such as Asia/Kolkata (else the browser's)\n  --seed N         draw the order of answers to the sidebar from this number (else any order)\n  --dist DIR       folder of the built add-in (dist)\n  --help           this text\n\nIt runs until you press Ctrl+C.\n";

@@ -1,11 +1,11 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 import { count, list, plural, select } from "../runtime";
 
 export const allRecords = (): string =>
   "All records";
 
-export const asOf = (d: { readonly file: string | number; readonly day: string | number; readonly tabs: number; readonly names: readonly string[]; readonly records: string | number; readonly own: "yes" | "no"; readonly timetable: string | number }): string =>
+export const asOf = (d: { readonly file: string | number; readonly day: string | number; readonly tabs: number; readonly names: readonly string[]; readonly records: string | number; readonly own: "no" | "yes"; readonly timetable: string | number }): string =>
   d.file + " as of " + d.day + "\nRecords: " + plural(d.tabs, { one: "tab " + list(d.names), other: "tabs " + list(d.names) + ", under one another in tab " + d.records }) + ". Timetable: " + select(d.own, { yes: "tab " + d.timetable, no: "the built-in one", other: "" }) + ".\n";
 
 export const asOfTab = (): string =>

@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 import { count, list, plural, select, share } from "../runtime";
 
@@ -86,10 +86,10 @@ export const fairTitle = (): string =>
 export const fairWait = (): string =>
   "Too few to tell means just that. Wait for more batches.";
 
-export const lastMonthSignal = (d: { readonly rate: number; readonly grafted: number; readonly period: string | number; readonly counted: "open" | "all"; readonly usual: number; readonly reading: string | number }): string =>
+export const lastMonthSignal = (d: { readonly rate: number; readonly grafted: number; readonly period: string | number; readonly counted: "all" | "open"; readonly usual: number; readonly reading: string | number }): string =>
   share(d.rate) + " of " + count(d.grafted) + " grafts made in " + d.period + " took" + select(d.counted, { open: " so far", all: "", other: "" }) + ". Usual is " + share(d.usual) + ". This month is " + d.reading + ".";
 
-export const lastMonthUsual = (d: { readonly rate: number; readonly grafted: number; readonly period: string | number; readonly counted: "open" | "all"; readonly usual: number }): string =>
+export const lastMonthUsual = (d: { readonly rate: number; readonly grafted: number; readonly period: string | number; readonly counted: "all" | "open"; readonly usual: number }): string =>
   share(d.rate) + " of " + count(d.grafted) + " grafts made in " + d.period + " took" + select(d.counted, { open: " so far", all: "", other: "" }) + ". Usual is " + share(d.usual) + ". Nothing out of the ordinary.";
 
 export const noBatch = (): string =>

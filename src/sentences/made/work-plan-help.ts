@@ -1,4 +1,4 @@
-// Made by npm run sentences from src/sentences/english.ts; a test holds it equal.
+// Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const answers = (): string =>
   "First what doesn't fit, with the sum that proves it and the fewest hours more that would do. Then one row a person and part of a task, as near to the usual days as the hands allow. A task without known hours is a reminder on its usual day.";

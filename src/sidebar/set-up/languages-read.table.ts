@@ -1,4 +1,4 @@
 // Made by npm run words; a test holds it equal.
 
 /** The languages in which headers are read. */
-export const LANGUAGES_READ = "English, French, Spanish, Portuguese and Indonesian";
+export const LANGUAGES_READ = "English, French, Indonesian, Portuguese and Spanish";
