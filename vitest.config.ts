@@ -1,5 +1,5 @@
 import { defineConfig } from "vitest/config";
-import { nonsenseModule } from "./src/build/nonsense.ts";
+import { nonsenseModule } from "./src/local/nonsense.ts";
 import { DearFilesFirst } from "./tests/support/dear-files-first.ts";
 
 export default defineConfig(({ mode }) => ({
@@ -11,6 +11,8 @@ export default defineConfig(({ mode }) => ({
     },
   ],
   test: {
+    // What the tests bundle and start says nonsense too.
+    env: mode === "nonsense" ? { NONSENSE: "1" } : {},
     include: ["tests/**/*.test.ts"],
     setupFiles: ["tests/support/seeded-properties.ts"],
     server: { deps: { inline: [/@univerjs\//] } },

@@ -1,11 +1,11 @@
-import { copyFileSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { registry } from "../functions/index";
+import { NONSENSE_BRACKET, nonsense } from "../local/nonsense";
 import { bundledPackages } from "./licences/bundled-packages";
 import { fullNotices, shortNotices } from "./licences/notices";
 import { LOADED, loaderHead, loaderTail } from "./loader";
-import { nonsense } from "./nonsense";
 import { packWords } from "./pack-words";
 import { builtSidebar } from "./sidebar-page";
 import { smaller } from "./smaller";
@@ -55,9 +55,16 @@ async function makeDist(): Promise<void> {
   writeFileSync(NOTICES, fullNotices([...packages, ...sidebar.packages]));
 }
 
+/** Whether dist/ says nonsense: after a check of that which was cut off, it may. */
+function isNonsense(): boolean {
+  const code = join(DIST, "Code.js");
+  return existsSync(code) && readFileSync(code, "utf8").includes(NONSENSE_BRACKET);
+}
+
 if (
   !process.argv.includes("--if-stale") ||
-  isStale(join(DIST, "Code.js"), ["src", "appsscript.json", "package.json", "package-lock.json"])
+  isStale(join(DIST, "Code.js"), ["src", "appsscript.json", "package.json", "package-lock.json"]) ||
+  isNonsense() !== Boolean(process.env.NONSENSE)
 ) {
   await makeDist();
 }

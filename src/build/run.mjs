@@ -11,16 +11,20 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 const root = fileURLToPath(new URL("../../", import.meta.url));
 /** Packages count by the lock file alone, and this file decides how a bundle is made. */
 const ALWAYS_INPUTS = ["package-lock.json", "src/build/run.mjs"];
+/** Where it is set, programs say nonsense (nonsense.ts), and their bundles bear another name. */
+const { NONSENSE } = process.env;
 
 /** The bundle of a program, made anew if it is stale. @param entry path from the project's folder */
 async function bundled(entry) {
-  const name = entry.replace(/\.[^.]*$/, "").replace(/[\\/]+/g, "-");
+  const name =
+    entry.replace(/\.[^.]*$/, "").replace(/[\\/]+/g, "-") + (NONSENSE ? ".nonsense" : "");
   const bundle = path.join(root, ".build", `${name}.mjs`);
   const list = path.join(root, ".build", `${name}.inputs.json`);
   if (isFresh(bundle, list)) return bundle;
 
   const started = Date.now();
-  const { build } = await import("esbuild");
+  const { build, transformSync } = await import("esbuild");
+  const plugins = NONSENSE ? [await nonsense(transformSync)] : [];
   const result = await build({
     absWorkingDir: root,
     entryPoints: [entry],
@@ -34,6 +38,7 @@ async function bundled(entry) {
       js: 'import { createRequire as makeRequire } from "node:module"; const require = makeRequire(import.meta.url);',
     },
     external: ["@swc/core", "esbuild", "playwright-core"],
+    plugins,
     metafile: true,
     write: false,
     logLevel: "warning",
@@ -46,6 +51,14 @@ async function bundled(entry) {
   writeFileSync(list, JSON.stringify({ started, inputs: [...ALWAYS_INPUTS, ...inputs] }, null, 1));
   renameSync(half, bundle);
   return bundle;
+}
+
+/** The plugin of a file of TypeScript, which Node can't load, though nothing of ours is bundled yet. */
+async function nonsense(transformSync) {
+  const { code } = transformSync(readFileSync(path.join(root, "src/local/nonsense.ts"), "utf8"), {
+    loader: "ts",
+  });
+  return (await import(`data:text/javascript,${encodeURIComponent(code)}`)).nonsense;
 }
 
 function isFresh(bundle, list) {

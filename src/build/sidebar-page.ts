@@ -2,10 +2,10 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import type { FunctionEntry } from "../functions/index";
+import { nonsense } from "../local/nonsense";
 import * as text from "../sentences/made/page";
 import { type BundledPackage, bundledPackages } from "./licences/bundled-packages";
 import { shortNotices } from "./licences/notices";
-import { nonsense } from "./nonsense";
 import { smaller } from "./smaller";
 import { projectVersion, versionDefined } from "./version";
 

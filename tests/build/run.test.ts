@@ -15,8 +15,9 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 describe("run.mjs", () => {
   let root: string;
+  const { NONSENSE: _, ...env } = process.env;
   const run = (...words: string[]) =>
-    spawnSync("node", ["src/build/run.mjs", ...words], { cwd: root, encoding: "utf8" });
+    spawnSync("node", ["src/build/run.mjs", ...words], { cwd: root, encoding: "utf8", env });
   const bundle = () => statSync(path.join(root, ".build/src-hello.mjs")).mtimeMs;
   const write = (name: string, text: string) => writeFileSync(path.join(root, name), text);
 

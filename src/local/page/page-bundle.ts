@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import type { Plugin } from "esbuild";
+import { nonsense } from "../nonsense";
 
 /** The files of the page that are made from its sources. */
 export interface PageBundle {
@@ -32,7 +33,7 @@ export async function pageBundle(
   root: string,
   onStale: () => void = () => {},
 ): Promise<PageBundle> {
-  const folder = path.join(root, ".build", "local-page");
+  const folder = path.join(root, ".build", bundleFolder());
   const made: PageBundle = {
     script: path.join(folder, "page.js"),
     styles: path.join(folder, "page.css"),
@@ -56,7 +57,7 @@ export async function pageBundle(
     minify: true,
     define: { "process.env.NODE_ENV": '"production"' },
     loader: { ".woff2": "dataurl", ".svg": "dataurl", ".ttf": "dataurl", ".png": "dataurl" },
-    plugins: [withoutTextEditor],
+    plugins: [nonsense, withoutTextEditor],
     legalComments: "none",
     metafile: true,
     write: false,
@@ -73,6 +74,11 @@ export async function pageBundle(
   }
   writeFileSync(list, JSON.stringify({ started, inputs: [...ALWAYS_INPUTS, ...inputs] }, null, 1));
   return made;
+}
+
+/** A page of nonsense stands beside the plain one, so that neither is ever taken for the other. */
+function bundleFolder(): string {
+  return process.env.NONSENSE ? "local-page-nonsense" : "local-page";
 }
 
 function isFresh(root: string, made: readonly string[], list: string): boolean {

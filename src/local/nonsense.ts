@@ -1,6 +1,14 @@
 import { readFileSync } from "node:fs";
 import type { Plugin } from "esbuild";
 
+/*
+ * Beside the local page, which is bundled here and sees nothing of the build's folder; the build and the
+ * tests take it from here.
+ */
+
+/** Every message of nonsense begins with it, and nothing else holds it. */
+export const NONSENSE_BRACKET = "⟦";
+
 const MADE = /[\\/]sentences[\\/]made[\\/]([a-z-]+)\.ts$/;
 
 /**
@@ -23,13 +31,13 @@ export function nonsenseModule(path: string): string | null {
         ([, fact]) => `${fact}: d.${fact}`,
       );
       const words = facts.length === 0 ? "" : ` + " " + JSON.stringify({ ${facts.join(", ")} })`;
-      return `export const ${key} = (d) => "⟦${group}.${key}"${words} + "⟧";`;
+      return `export const ${key} = (d) => "${NONSENSE_BRACKET}${group}.${key}"${words} + "⟧";`;
     })
     .join("\n");
   return functions + all;
 }
 
-/** The same in a build where NONSENSE is set: npm run check:nonsense. */
+/** The same in a bundle that is made where NONSENSE is set: npm run check:nonsense. */
 export const nonsense: Plugin = {
   name: "nonsense",
   setup({ onLoad }) {
