@@ -37,7 +37,7 @@ export { foldName } from "./names/fold-name";
 export { type HarvestMonths, readHarvestMonths } from "./orders/harvest-months";
 export type { Amount } from "./orders/needs-for";
 export { type Order, type Orders, writtenVarieties } from "./orders/order";
-export { ORDER_FIELDS, type OrderField } from "./orders/order-columns";
+export { ORDER_HEADER, type OrderField } from "./orders/order-columns";
 export {
   OUTLOOK_COLUMNS,
   type OutlookOfOrders,

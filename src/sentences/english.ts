@@ -194,6 +194,13 @@ export const english = {
     sentence: "Every step of every batch: what is recorded, and what is expected of steps to come.",
   },
 
+  blockedTabs: {
+    inTheWay:
+      "{tab} shows no answer, since {more, plural, =0 {{cell} is} one {{cell} and # more cell are} other {{cell} and # more cells are}} in its way: choose Refresh the due list in the Nursery menu, which moves {more, plural, =0 {it} other {them}} beside",
+    noRoom:
+      "{tab} shows no answer, since it has no room or what it reads is gone: make the tabs again in Set up",
+  },
+
   check: {
     correctTab: "Correct the tab {tab}",
     nothingToDo: "Nothing",
@@ -245,6 +252,7 @@ export const english = {
     doing: "{doing} …",
     hours: "{hours} {form, select, one {hour} many {hours} other {}}",
     hoursOf: "{asked} of {hours}",
+    initials: "Initials instead of names",
     names: "{names, list}",
     no: "no",
     number: "{number, count}",
@@ -282,9 +290,11 @@ export const english = {
     day: "{day} {month} {year}",
     dayMonth: "{day} {month}",
     month: "{month} {year}",
-    months: "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec",
+    monthName:
+      "{number, select, 1 {Jan} 2 {Feb} 3 {Mar} 4 {Apr} 5 {May} 6 {Jun} 7 {Jul} 8 {Aug} 9 {Sep} 10 {Oct} 11 {Nov} 12 {Dec} other {}}",
     weekdayDay: "{weekday} {day} {month}",
-    weekdays: "Sun Mon Tue Wed Thu Fri Sat",
+    weekdayName:
+      "{number, select, 0 {Sun} 1 {Mon} 2 {Tue} 3 {Wed} 4 {Thu} 5 {Fri} 6 {Sat} other {}}",
     window: "{from} – {by}",
   },
 
@@ -303,7 +313,7 @@ export const english = {
     inLogOnly: "In the write log only: {what, list}",
     nameCount: "count",
     nameNote: "note",
-    notMadeAnew: "due list, not refreshed. {why}",
+    notMadeAnew: "not refreshed. {why}",
     notTakenBack: "not taken back: {why}",
     notWritten: "not written: {why}",
     still: "still in the records: this list did not write it",
@@ -331,7 +341,7 @@ export const english = {
     lateBy: "late by {days, plural, one {# day} other {# days}}",
     lateMark: "LATE {days, plural, one {# day} other {# days}}",
     madeBy:
-      "due list of {day}. Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back.",
+      "of {day}. Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back.",
     memory: "Write",
     note: "Note",
     offTheList: "not on the list any more. Clear the row to drop it",
@@ -341,7 +351,6 @@ export const english = {
     state: "Written",
     status: "Status",
     task: "Task",
-    title: "due list",
     what: "What",
     who: "Who",
     writtenDaily:
@@ -508,16 +517,6 @@ export const english = {
       "orders has no header row with Wanted and By in its first ten rows. It starts with {start}",
     quoted: '"{start}"',
     severalHarvests: "harvest holds {places} places or crops. Give only the rows of yours",
-  },
-
-  orderFieldColumns: {
-    by: "By",
-    closed: "Closed",
-    customer: "Customer",
-    delivered: "Delivered",
-    order: "Order",
-    variety: "Variety",
-    wanted: "Wanted",
   },
 
   orderOutlookHelp: {
@@ -695,7 +694,7 @@ export const english = {
       'a row an order. {variety}: "A or B" where either will do, blank for any. {closed}: a day or yes.',
     noWorkPlan: "No work plan: {why}",
     orders: "orders",
-    planLive: "{plan}, live. Change row {row} and the plan follows.",
+    planLive: "live. Change row {row} and the plan follows.",
   },
 
   orderWrites: {

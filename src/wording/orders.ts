@@ -1,6 +1,11 @@
-import { type OrderAction, type OrderRowTroubles, type OrderTrouble, sentenceDay } from "../core";
+import {
+  ORDER_HEADER,
+  type OrderAction,
+  type OrderRowTroubles,
+  type OrderTrouble,
+  sentenceDay,
+} from "../core";
 import * as text from "../sentences/made/orders";
-import { orderColumn } from "./order-fields";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
 import { readAsSentence, unreadWords } from "./unread";
 
@@ -35,12 +40,12 @@ export function orderName(name: string): string {
 
 const TROUBLES: SentencesOf<OrderTrouble> = {
   "cell-unread": ({ field, why }) =>
-    text.cellTrouble({ column: orderColumn(field), what: unreadWords(why) }),
+    text.cellTrouble({ column: ORDER_HEADER[field], what: unreadWords(why) }),
   "cell-read-as": ({ field, readAs }) =>
-    text.cellTrouble({ column: orderColumn(field), what: readAsSentence(readAs) }),
-  "cell-blank": ({ field }) => text.cellBlank({ column: orderColumn(field) }),
-  "cell-shows": ({ field, shown }) => text.cellShows({ column: orderColumn(field), shown }),
-  "none-wanted": () => text.noneWanted({ column: orderColumn("wanted") }),
+    text.cellTrouble({ column: ORDER_HEADER[field], what: readAsSentence(readAs) }),
+  "cell-blank": ({ field }) => text.cellBlank({ column: ORDER_HEADER[field] }),
+  "cell-shows": ({ field, shown }) => text.cellShows({ column: ORDER_HEADER[field], shown }),
+  "none-wanted": () => text.noneWanted({ column: ORDER_HEADER.wanted }),
 };
 
 /** So many rows are said with their reason; of more the row alone. */

@@ -1,7 +1,6 @@
-import { type CivilDay, cellText, type OrderField, sentenceDay } from "../core";
+import { type CivilDay, cellText, ORDER_HEADER, type OrderField, sentenceDay } from "../core";
 import { wantedArgument } from "../door/index";
 import * as text from "../sentences/made/order-writes";
-import { orderColumn } from "../wording/order-fields";
 import type { Asked } from "../wording/writing-codes";
 import { cellName } from "./cell-name";
 import { ChangedMeanwhile } from "./changed-meanwhile";
@@ -46,12 +45,12 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
     const wanted = wantedArgument(NAMED_ON_PAGE.wanted, door.cell(pageNumber(request.wanted)));
     const by = door.day(NAMED_ON_PAGE.readyBy, pageText(NAMED_ON_PAGE.readyBy, request.by));
     if (Math.abs(by - asOf) > MOST_DAYS_AWAY) {
-      throw new Error(text.farAway({ column: orderColumn("by"), day: sentenceDay(by) }));
+      throw new Error(text.farAway({ column: ORDER_HEADER.by, day: sentenceDay(by) }));
     }
     const texts = {
-      order: pageText(orderColumn("order"), request.order),
-      customer: pageText(orderColumn("customer"), request.customer),
-      variety: pageText(orderColumn("variety"), request.variety),
+      order: pageText(ORDER_HEADER.order, request.order),
+      customer: pageText(ORDER_HEADER.customer, request.customer),
+      variety: pageText(ORDER_HEADER.variety, request.variety),
     };
     const [order = "", customer = "", variety = ""] = Object.values(texts).map(fittingText);
     const names = namesIn(table);
@@ -108,7 +107,7 @@ function daysBy(
     const value = by === undefined || at <= headerRow ? "" : (cells[by] ?? "");
     if (value === "") return [];
     try {
-      return [{ row: at + 1, value, read: door.day(orderColumn("by"), value) }];
+      return [{ row: at + 1, value, read: door.day(ORDER_HEADER.by, value) }];
     } catch {
       // What is no day tells nothing of how days are written.
       return [];
@@ -167,7 +166,7 @@ function plannedCells(
     if (after === "") return [];
     if (at === undefined) {
       throw new Error(
-        text.noColumn({ tab, column: orderColumn(field), row: String(headerRow + 1) }),
+        text.noColumn({ tab, column: ORDER_HEADER[field], row: String(headerRow + 1) }),
       );
     }
     const column = at + 1;

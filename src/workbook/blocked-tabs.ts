@@ -1,4 +1,5 @@
 import { quoted } from "../core";
+import * as text from "../sentences/made/blocked-tabs";
 import { cellName } from "./cell-name";
 import { formulaTabs } from "./formula-tabs";
 import { hasCells } from "./grid-tabs";
@@ -40,20 +41,13 @@ function blockedTabs(workbook: Workbook): readonly BlockedTab[] {
 
 const isOurFormula = (text: string): boolean => /^=[A-Z]+_[A-Z]+\(/.test(text);
 
-const MENU = "choose Refresh the due list in the Nursery menu";
-
 /** A sentence for every live tab that shows no answer: what is in its way, and what mends it. */
 export function blockedSentences(workbook: Workbook): readonly string[] {
   return blockedTabs(workbook).map(({ sheet, name, anchor }) => {
     const [first, ...others] = cellsInTheWay(sheet, anchor);
-    if (first === undefined) {
-      return `${name} shows no answer, since it has no room or what it reads is gone: make the tabs again in Set up`;
-    }
+    if (first === undefined) return text.noRoom({ tab: name });
     const cell = `${cellName(first)} (${quoted(String(first.shown))})`;
-    const more = others.length === 1 ? "1 more cell" : `${others.length} more cells`;
-    return others.length === 0
-      ? `${name} shows no answer, since ${cell} is in its way: ${MENU}, which moves it beside`
-      : `${name} shows no answer, since ${cell} and ${more} are in its way: ${MENU}, which moves them beside`;
+    return text.inTheWay({ tab: name, cell, more: others.length });
   });
 }
 

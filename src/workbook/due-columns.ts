@@ -47,6 +47,11 @@ export function dueHeader(): readonly string[] {
   return COLUMNS.map(({ header }) => header());
 }
 
+/** The header of a column. */
+export function dueHeaderOf(key: DueKey): string {
+  return dueHeader()[DUE_COLUMN[key] - 1] ?? "";
+}
+
 export const DUE_WIDTHS: readonly number[] = COLUMNS.map(({ width }) => width);
 
 /** Columns that stay in view. */

@@ -1,6 +1,6 @@
-import { done, title } from "../sentences/made/due-tab";
+import { done } from "../sentences/made/due-tab";
 import { gridTabs } from "./grid-tabs";
-import { MARK } from "./mark";
+import { FIRST_WORDS, MARK } from "./mark";
 import { isOursWithoutTitle, ROWS_LOOKED_AT } from "./own-heads";
 import { OWN_TABS, ownTab } from "./own-tabs";
 
@@ -9,10 +9,13 @@ type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** What the due list's first cell begins with, whatever its tab is called. */
 export function dueTitle(): string {
-  return `${MARK} ${title()}`;
+  return `${MARK} ${FIRST_WORDS.due}`;
 }
 
-/** Stands in the due list's first cell where a person has taken its title row away. */
+/**
+ * Stands in the due list's first cell where a person has taken its title row away. A header is read back in
+ * the words in which it is written: the stub takes it from the same message.
+ */
 export const firstHeader = done;
 
 /**

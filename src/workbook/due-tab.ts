@@ -31,6 +31,7 @@ import { cellsPart, formulaCall } from "./formula-text";
 import { LABEL } from "./found-settings";
 import { type LinesBelow, linesBelow, type RowCells } from "./lines-below";
 import { makeTab } from "./make-tab";
+import { FIRST_WORDS } from "./mark";
 import { movedFormula } from "./moved-formula";
 import type { MovedNote } from "./notes-in-the-way";
 import { OWN_TABS } from "./own-tabs";
@@ -43,7 +44,7 @@ const USUAL_DAYS_AHEAD = 7;
 /** How the due tab stands, whatever a person has moved or renamed in it. */
 export function dueLayout(): OwnLayout {
   return {
-    title: text.title(),
+    title: FIRST_WORDS.due,
     header: dueHeader(),
     filled: [text.task(), text.batch()],
     mendedBy: "refresh",
@@ -124,7 +125,8 @@ function dueTab(
   const all = [...rows, ...below];
   const { what, place, note, who, from, by, state } = DUE_COLUMN;
   return {
-    madeBy: text.madeBy({ day: sentenceDay(now.asOf) }),
+    firstWords: FIRST_WORDS.due,
+    madeBy: `${FIRST_WORDS.due} ${text.madeBy({ day: sentenceDay(now.asOf) })}`,
     top: ageCells(now),
     topHeight: 112,
     rows: [

@@ -271,10 +271,12 @@ function putTitleBack(first: GoogleAppsScript.Spreadsheet.Range, before: string)
   }
 }
 
-function halfMade({ madeBy, mendedBy = "setUp" }: TabContent, isStill: boolean): string {
-  const [what = ""] = /^[^,.;]*/.exec(madeBy) ?? [];
-  const still = isStill && !what.endsWith(STILL) ? STILL : "";
-  return safeText(`${MARK} ${what}${still}${BEING_MADE} ${ifThisStays({ mendedBy })}`);
+function halfMade(
+  { name, firstWords = name.toLowerCase(), mendedBy = "setUp" }: TabContent,
+  isStill: boolean,
+): string {
+  const still = isStill ? STILL : "";
+  return safeText(`${MARK} ${firstWords}${still}${BEING_MADE} ${ifThisStays({ mendedBy })}`);
 }
 
 function layoutOf({ rows, madeBy, filled = null, mendedBy = "setUp" }: TabContent): OwnLayout {

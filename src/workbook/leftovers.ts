@@ -1,15 +1,12 @@
 import { hasCells } from "./grid-tabs";
+import { COMING, GOING } from "./mark";
 import { CREW_TAB, isOurs, isPlan, ORDERS_TAB, OWN_TABS, PLAN_TAB } from "./own-tabs";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
-/** Stands after a tab's name while it is made: words that nobody gives to a copy of their own. */
-export const COMING = "(being made)";
-/** Stood after the name of a tab while an older add-in replaced it. */
-const GOING = "(being replaced)";
-
-const ASIDE = /^(.+) (\((?:being made|being replaced)\))(?: \d+)?$/;
+const SIDES = [COMING, GOING].map((side) => side.replace(/[()]/g, "\\$&"));
+const ASIDE = new RegExp(`^(.+) (${SIDES.join("|")})(?: \\d+)?$`);
 
 /**
  * Puts right what a run that was cut off has left: half made tabs go, and a tab of ours that an older

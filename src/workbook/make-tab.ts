@@ -1,5 +1,5 @@
 import { fillAgain } from "./fill-again";
-import { COMING } from "./leftovers";
+import { COMING } from "./mark";
 import type { MovedNote } from "./notes-in-the-way";
 import { mustBeOurs } from "./own-tabs";
 import { fillTab, type TabContent } from "./tab-content";

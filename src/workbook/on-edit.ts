@@ -6,7 +6,7 @@ import { type DueRow, dueRows } from "./due-rows";
 import { refreshDueTab } from "./due-tab";
 import { dueTabOf } from "./due-tab-found";
 import { Busy, DoneAnyway, withLock } from "./lock";
-import { MARK } from "./mark";
+import { FIRST_WORDS, MARK } from "./mark";
 import { beginsWithMark, OWN_TABS } from "./own-tabs";
 import { recordsNow } from "./records-tab";
 import { notWritten, notYet, type RowState, saysWritten } from "./row-state";
@@ -84,6 +84,6 @@ function sayOfEdited(
   sayInRows(sheet, range, { states: new Map(rows.map((row) => [row, state(row)])) });
   if (rowStart < DUE_FIRST_ROW && isTicked(values[0]?.[DUE_TOP.anew - 1])) {
     const why = state({ memory: { writes: [], asked: "" } }).text;
-    sheet.getRange(1, 1).setValue(safeText(`${MARK} ${notMadeAnew({ why })}`));
+    sheet.getRange(1, 1).setValue(safeText(`${MARK} ${FIRST_WORDS.due}, ${notMadeAnew({ why })}`));
   }
 }

@@ -7,9 +7,10 @@ import { hasCells } from "./grid-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { makeTab } from "./make-tab";
+import { FIRST_WORDS, PLAN_HEADER as HEADER } from "./mark";
 import { isBlocked, type MovedNote, moveNotesAway } from "./notes-in-the-way";
 import type { MakeTabAnswer, OrderTabRequest } from "./order-calls";
-import { isPlan, PLAN_TAB, PLAN_WORDS } from "./own-tabs";
+import { isPlan, PLAN_TAB } from "./own-tabs";
 import { pageText } from "./page-text";
 import { orderAsked } from "./planned-order";
 import { type RecordsNow, recordsNow } from "./records-tab";
@@ -19,8 +20,6 @@ import { DAY_FORMAT, type TabContent } from "./tab-content";
 import { timetablePart } from "./timetable-source";
 import { topCells } from "./top-cells";
 
-/** What the formula refers to, in one row, for the person to change. */
-const HEADER = ["Order", "By", "Wanted", "Method", "Variety", "Assurance", "Harvest months"];
 const PLAN_FUNCTION = "ORDER_PLAN";
 const ASKED_ROW = 3;
 const FORMULA_ROW = 5;
@@ -96,7 +95,8 @@ function planContent(
 ): Omit<TabContent, "name"> {
   const { wanted, readyBy, timetable, methodName, variety, assurance } = orderAsked(now, request);
   return {
-    madeBy: planLive({ plan: PLAN_WORDS, row: String(ASKED_ROW) }),
+    firstWords: FIRST_WORDS.plan,
+    madeBy: `${FIRST_WORDS.plan}, ${planLive({ row: String(ASKED_ROW) })}`,
     rows: [
       HEADER.map((text) => ({ text })),
       [
@@ -156,7 +156,10 @@ function plannedOrder(sheet: GoogleAppsScript.Spreadsheet.Sheet): string {
 }
 
 /** Row and column, from 1, of what is asked under a header. */
-type AskedCells = (header: string) => { readonly row: number; readonly column: number };
+type AskedCells = (header: (typeof HEADER)[number]) => {
+  readonly row: number;
+  readonly column: number;
+};
 
 const AS_MADE: AskedCells = (header) => ({ row: ASKED_ROW, column: HEADER.indexOf(header) + 1 });
 
@@ -164,7 +167,7 @@ function planFormula(
   { workbook, sheet, settings, values }: RecordsNow,
   cells: AskedCells = AS_MADE,
 ): string {
-  const asked = (header: string) => {
+  const asked = (header: (typeof HEADER)[number]) => {
     const { row, column } = cells(header);
     return cellsPart(`$${columnLetters(column)}$${row}`);
   };

@@ -2,13 +2,13 @@ import {
   foldName,
   isoDay,
   leftOutByMethod,
+  ORDER_HEADER,
   type Order,
   outlookOfOrders,
   USUAL_ASSURANCE,
   usualMethod,
   writtenVarieties,
 } from "../core";
-import { orderHeader } from "../wording/order-fields";
 import { ordersRemarks } from "../wording/order-tables";
 import { orderName } from "../wording/orders";
 import type { OrderRow, OrdersAnswer } from "./order-calls";
@@ -30,7 +30,7 @@ export function ordersAnswer(now: RecordsNow): OrdersAnswer {
   return {
     asOf: isoDay(asOf),
     ordersTab: table?.sheet.getName() ?? null,
-    orderHeader: orderHeader(),
+    orderHeader: Object.values(ORDER_HEADER),
     assurance: USUAL_ASSURANCE,
     orders: outlooks.map(
       ({ order, fullBy, ...expected }): OrderRow => ({

@@ -1,7 +1,6 @@
-import { ORDER_FIELDS, type OrderField, orderTable, tabNames } from "../core";
+import { ORDER_HEADER, type OrderField, orderTable, tabNames } from "../core";
 import { type Door, openDoor } from "../door/index";
 import * as text from "../sentences/made/order-tabs";
-import { orderColumn, orderHeader } from "../wording/order-fields";
 import { otherTabs, tableTab } from "./find-tab";
 import { ORDERS_TAB } from "./own-tabs";
 import type { RecordsNow } from "./records-tab";
@@ -57,11 +56,11 @@ export function makeOrdersTab(): { tab: string } {
   return makeTabToFill(
     {
       name: ORDERS_TAB,
-      header: orderHeader(),
+      header: Object.values(ORDER_HEADER),
       what: text.orders(),
-      how: text.howOrders({ variety: orderColumn("variety"), closed: orderColumn("closed") }),
+      how: text.howOrders({ variety: ORDER_HEADER.variety, closed: ORDER_HEADER.closed }),
       widths: [100, 150, 170, 80, 100, 80, 90],
-      formats: { [ORDER_FIELDS.indexOf("by")]: DAY_FORMAT },
+      formats: { [Object.keys(ORDER_HEADER).indexOf("by")]: DAY_FORMAT },
     },
     (workbook) =>
       ordersTab(workbook, openDoor(workbookHost()), readSettings(workbook)?.recordsTab ?? ""),

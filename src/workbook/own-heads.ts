@@ -1,23 +1,58 @@
+import { TIMETABLE_HEADER } from "../core";
+import { dueHeaderOf } from "./due-columns";
 import { isCallOf } from "./formula-text";
-import { MARK } from "./mark";
+import type { SETTINGS_HEADER } from "./found-settings";
+import { type LOG_HEADER, MARK, type PLAN_HEADER } from "./mark";
 import { topCells } from "./top-cells";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** Of the timetable's header; a person may have put theirs in their place. */
-export const TIMETABLE_WORDS = ["Method", "Step", "After", "From day", "Usual day", "Kept of 100"];
+export const TIMETABLE_WORDS: readonly string[] = (
+  ["method", "step", "after", "from", "usual", "kept"] as const
+).map((field) => TIMETABLE_HEADER[field]);
+const SETTINGS_WORDS: readonly (typeof SETTINGS_HEADER)[number][] = [
+  "Setting",
+  "Value",
+  "What it is for",
+];
+/** Without those that an older log called otherwise. */
+const LOG_WORDS: readonly (typeof LOG_HEADER)[number][] = [
+  "Write",
+  "When",
+  "Tab",
+  "Cell",
+  "Column",
+  "Before",
+  "After",
+  "State",
+];
+const PLAN_WORDS: readonly (typeof PLAN_HEADER)[number][] = [
+  "Order",
+  "By",
+  "Wanted",
+  "Method",
+  "Assurance",
+  "Harvest months",
+];
+const DUE_KEYS = ["done", "count", "who", "state", "task", "batch", "status", "caution"] as const;
 
 /**
  * By what a tab of ours is known whose first line a person has taken away or moved: words that stand
- * together in its header, and that hardly anybody has together in a table of their own.
+ * together in its header, and that hardly anybody has together in a table of their own. Those of formats
+ * are held to them by type; the due list's come from what writes them.
  */
+function wordsOf(name: string): readonly string[] | undefined {
+  if (name.startsWith("Plan ")) return PLAN_WORDS;
+  if (name === "Due list") return DUE_KEYS.map(dueHeaderOf);
+  return WORDS[name];
+}
+
 const WORDS: Readonly<Record<string, readonly string[]>> = {
-  "Nursery settings": ["Setting", "Value", "What it is for"],
+  "Nursery settings": SETTINGS_WORDS,
   "Nursery timetable": TIMETABLE_WORDS,
-  "Due list": ["Done", "Count", "Who", "Written", "Task", "Batch", "Status", "Caution"],
-  "Write log": ["Write", "When", "Tab", "Cell", "Column", "Before", "After", "State"],
+  "Write log": LOG_WORDS,
 };
-const PLAN_WORDS = ["Order", "By", "Wanted", "Method", "Assurance", "Harvest months"];
 
 /** The functions of the tabs that are one formula each. */
 const FUNCTIONS: Readonly<Record<string, string>> = {
@@ -57,7 +92,7 @@ export function isOursWithoutTitle(
   }: { readonly name?: string; readonly mark?: string; readonly rows?: number } = {},
 ): boolean {
   const called = FUNCTIONS[name];
-  const words = name.startsWith("Plan ") ? PLAN_WORDS : WORDS[name];
+  const words = wordsOf(name);
   if (called === undefined && words === undefined) return false;
   const high = rowsLookedAt ?? Math.max(ROWS_LOOKED_AT, sheet.getLastRow());
   const top = topCells(sheet, high, COLUMNS_LOOKED_AT);

@@ -1,5 +1,5 @@
 import { gridTab, hasCells } from "./grid-tabs";
-import { MARK } from "./mark";
+import { FIRST_WORDS, MARK } from "./mark";
 import { isOursWithoutTitle } from "./own-heads";
 import { WritingError } from "./writing-error";
 
@@ -29,13 +29,7 @@ export const ORDERS_TAB = "Orders";
 /** Plans of orders are tabs of ours, and are named after their orders. */
 export const PLAN_TAB = "Plan";
 
-/**
- * What the first cells of a tab that is the person's to fill, and of a plan of an order, begin with after
- * the mark. They are read back: a format, in no language.
- */
-export const YOUR = "your ";
-const TO_FILL = `${MARK} ${YOUR}`;
-export const PLAN_WORDS = "plan of an order";
+const TO_FILL = `${MARK} ${FIRST_WORDS.toFill} `;
 
 /** Whether a first cell is that of a tab that we make and the person does not fill. */
 export function beginsAsOurs(first: unknown): boolean {
@@ -46,7 +40,7 @@ export function beginsAsOurs(first: unknown): boolean {
 /** Whether a tab is a plan of an order that we made. */
 export function isPlan(sheet: GoogleAppsScript.Spreadsheet.Sheet): boolean {
   const first = String(sheet.getRange(1, 1).getValue());
-  if (first.startsWith(MARK)) return first.startsWith(`${MARK} ${PLAN_WORDS}`);
+  if (first.startsWith(MARK)) return first.startsWith(`${MARK} ${FIRST_WORDS.plan}`);
   return sheet.getName().startsWith(`${PLAN_TAB} `) && isOursWithoutTitle(sheet);
 }
 

@@ -16,8 +16,10 @@ export type TabCell =
 
 export interface TabContent {
   readonly name: string;
-  /** What made it and when, in words; stands in the first cell. */
+  /** What made it and when; stands in the first cell. */
   readonly madeBy: string;
+  /** What that begins with while the tab is half made; its name in small letters if left out. */
+  readonly firstWords?: string;
   /** Rows below the first, the header first. */
   readonly rows: readonly (readonly TabCell[])[];
   /** Cells of the first row beside the title, by their columns from 1. */

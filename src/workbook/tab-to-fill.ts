@@ -3,8 +3,9 @@ import { hasCells } from "./grid-tabs";
 import { sweepLeftovers } from "./leftovers";
 import { withLock } from "./lock";
 import { makeTab } from "./make-tab";
+import { FIRST_WORDS } from "./mark";
 import { minuteNow } from "./minute-now";
-import { isOurs, mustBeOurs, YOUR } from "./own-tabs";
+import { isOurs, mustBeOurs } from "./own-tabs";
 import type { TabContent } from "./tab-content";
 import { WritingError } from "./writing-error";
 
@@ -65,7 +66,7 @@ function emptyTab(
     name,
     widths,
     formats,
-    madeBy: `${YOUR}${text.toFill({ what, at: madeAt, how })}`,
+    madeBy: `${FIRST_WORDS.toFill} ${text.toFill({ what, at: madeAt, how })}`,
     rows: [header.map((one) => ({ text: one }))],
     frozenRows: 2,
   };

@@ -1,4 +1,4 @@
-import { builtInTimetable, timetableRows } from "../core";
+import { builtInTimetable, TIMETABLE_HEADER, timetableRows } from "../core";
 import { timetableTab as text } from "../sentences/made/set-up";
 import { timetableTable } from "../wording/timetable";
 import { TIMETABLE_WORDS } from "./own-heads";
@@ -26,7 +26,7 @@ export function straightenTimetable(workbook: GoogleAppsScript.Spreadsheet.Sprea
   if (own !== null && head !== null) headFirst(own.sheet, head.title, head.header);
 }
 
-const TABLE = { header: TIMETABLE_WORDS, filled: ["Step", "Usual day"] };
+const TABLE = { header: TIMETABLE_WORDS, filled: [TIMETABLE_HEADER.step, TIMETABLE_HEADER.usual] };
 
 /**
  * The timetable as a tab: the built-in steps, for the person to change.

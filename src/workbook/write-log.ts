@@ -1,4 +1,5 @@
 import * as text from "../sentences/made/own-tabs";
+import { LOG_HEADER as HEADER } from "./mark";
 import { OWN_TABS, ownTab } from "./own-tabs";
 import { safeText } from "./safe-text";
 import { isStraight, type OwnLayout, straightValues } from "./straighten";
@@ -61,19 +62,6 @@ export interface WriteLog {
   setCells(cells: readonly { readonly row: number; readonly cell: string }[]): void;
 }
 
-const HEADER = [
-  "Write",
-  "When",
-  "Who (as typed)",
-  "Tab",
-  "Cell",
-  "Column",
-  "Batch",
-  "Task",
-  "Before",
-  "After",
-  "State",
-];
 const FIRST_ROW = 3;
 const CELL_COLUMN = HEADER.indexOf("Cell") + 1;
 const STATE_COLUMN = HEADER.length;

@@ -103,3 +103,80 @@ describe("the folders of src", () => {
     expect(made).toEqual([]);
   });
 });
+
+/** Three words in a row, as in a sentence. */
+const WORDS = /\p{L}[\p{Ll}']* [\p{Ll}']+ [\p{Ll}']+/u;
+
+/** Rooms of what people use; words that are read, and methods with their sources, are data. */
+const SPEAKING =
+  /^src\/(core\/(?!words\/|timetable\/methods\/)|door|functions|workbook|sidebar|main\.ts)/;
+
+/** Texts of three words in a row in a file's code; 0 stands for what is filled in. */
+function wordy(code: string): string[] {
+  return nodesOf(code).flatMap(({ node }) => {
+    if (node.type === "Literal" && typeof node.value === "string") {
+      return WORDS.test(node.value) ? [node.value] : [];
+    }
+    if (node.type !== "TemplateLiteral") return [];
+    const text = node.quasis.map(({ value }) => value.cooked ?? "").join("0");
+    return WORDS.test(text) ? [text] : [];
+  });
+}
+
+/** What is no sentence for people, though it looks like one. */
+const NO_SENTENCES = {
+  codes: [
+    "no clear link",
+    "not told apart",
+    "others may be behind",
+    "sums by numbers",
+    "too few to tell",
+  ],
+  "names of columns, settings and tabs, which are read back": [
+    "Header in your sheet",
+    "Hours a day",
+    "Plants counted at 0",
+    "Ready by month",
+    "Rootstock age in weeks",
+    "Scion days stored",
+    "Take count day",
+    "Takes by month",
+    "Takes compared by",
+    "This nursery's method",
+    "What it is for",
+    "What takes go with",
+    "d mmm yyyy",
+    "plan of an order",
+  ],
+  "faults of ours, which nobody meets": [
+    "0 is no whole number",
+    "0 must not reach a cell",
+    "a fit with a ridge has an answer",
+    "a table that needs a day stands before it",
+    "more flows than was asked for",
+    "more flows to a team than it has",
+    "row 0 was neither used nor listed",
+    "the clock of 0 could not be read",
+    "wall time not understood: 0",
+  ],
+  "examples of cells": ['=TIMETABLE("Cocoa cleft graft")'],
+};
+/** Whole tables of examples. */
+const EXAMPLES = "src/functions/example-workbook.ts";
+
+describe("sentences", () => {
+  it("are messages, in no file but those of src/sentences", () => {
+    const found = FILES.filter((file) => SPEAKING.test(file) && file !== EXAMPLES).flatMap((file) =>
+      wordy(readFileSync(file, "utf8")),
+    );
+    expect([...new Set(found)].sort()).toEqual(Object.values(NO_SENTENCES).flat().sort());
+  });
+
+  it("would be named where they stand, and nothing else would", () => {
+    expect(wordy('say("Choose another tab.");')).toEqual(["Choose another tab."]);
+    expect(wordy(["const words = `", "{tab} has no answer`;"].join("$"))).toEqual([
+      "0 has no answer",
+    ]);
+    expect(wordy('call("sidebarOpen", "Due list", "#N/A");')).toEqual([]);
+  });
+});

@@ -8,6 +8,7 @@ import { runReport } from "../../src/local/report-run";
 import { numberCell, type SheetDraft, textCell, workbookData } from "../../src/local/workbook-data";
 import { readXlsx } from "../../src/local/xlsx-in";
 import { writeXlsx } from "../../src/local/xlsx-out";
+import { english } from "../../src/sentences/english";
 import * as batch from "../../src/sentences/made/batch-columns";
 import * as check from "../../src/sentences/made/check-columns";
 import * as cost from "../../src/sentences/made/cost-columns";
@@ -15,12 +16,16 @@ import * as costs from "../../src/sentences/made/costs";
 import * as files from "../../src/sentences/made/file-faults";
 import * as place from "../../src/sentences/made/place-columns";
 import * as programs from "../../src/sentences/made/program-faults";
+import { report as reportHelp } from "../../src/sentences/made/program-help";
 import * as said from "../../src/sentences/made/report";
 import * as take from "../../src/sentences/made/take-columns";
 import { fakeBundle } from "./fake-bundle";
 
 /** The rows that sum up a method. */
 const SUMS = [costs.allOf({ method: "Plain" }), costs.startedPlant({ method: "Plain" })];
+/** What the first lines are told of the workbook and of a table alone. */
+const ofBook = { tabs: 1, names: ["Batches"], records: "Batches", own: "yes" } as const;
+const ofTable = { tabs: 1, own: "no", timetable: "" } as const;
 /** Headers of an answer, as a script holds them. */
 const heads = (...messages: readonly (() => string)[]) =>
   JSON.stringify(messages.map((message) => message()));
@@ -95,7 +100,7 @@ async function report(...words: string[]): Promise<string> {
 async function saveWorkbook(name: string, ...more: readonly SheetDraft[]): Promise<void> {
   const workbook = openWorkbook(
     workbookData("t", [
-      { name: "Due list", rows: [[textCell("my own due list")]] },
+      { name: said.dueList(), rows: [[textCell("my own due list")]] },
       { name: "Batches", rows: TABLE.split("\n").map((line) => line.split(",").map(textCell)) },
       {
         name: "Timetable",
@@ -134,13 +139,15 @@ afterAll(() => rmSync(root, { recursive: true, force: true }));
 describe("report", () => {
   it("prints every answer of a csv table, as of today", async () => {
     const text = await report("mine.csv", "--people");
-    expect(text).toContain(
-      said.asOf({
-        ...{ file: "mine.csv", day: "2026-03-14", tabs: 1, names: ["mine"], records: "mine" },
-        ...{ own: "no", timetable: "" },
-      }),
-    );
-    expect(text).toMatch(/2026-03-14 {2}Grafting {2}=B1 +1000 x 5 +7 ahead/);
+    const asOf = said.asOf({
+      ...ofTable,
+      file: "mine.csv",
+      day: "2026-03-14",
+      names: ["mine"],
+      records: "mine",
+    });
+    expect(text).toContain(asOf);
+    expect(text).toMatch(/2026-03-14 +Grafting +=B1 +1000 x 5 +7 ahead/);
     expect(text).toContain(`${said.cautions()}\nGrafting: Blades cut: wear gloves`);
     expect(text).toMatch(/none +level undefined/);
     expect(text).toMatch(/Amber +100 +81 +81.3% +15.269\n2 rows left out: see BATCH_CHECK/);
@@ -151,14 +158,23 @@ describe("report", () => {
     // Why a batch has no dates stood in the tab only.
     expect(text).toMatch(/none +level undefined\n\n/);
     expect(text).toContain(`\n${said.remarks()}\nnone: Planned\n`);
-    for (const line of text.split("\n")) expect(line.length).toBeLessThanOrEqual(120);
+    for (const line of text.replace(asOf, "").split("\n"))
+      expect(line.length).toBeLessThanOrEqual(120);
   });
 
   it("has room for an answer with more rows than a new sheet", async () => {
     const rows = Array.from({ length: 3000 }, (_, index) => `B${index},Amber,2026-01-05,,`);
     writeFileSync(at("long.csv"), `${TABLE}${rows.join("\n")}\n`);
     const text = await report("long.csv", "--people");
-    expect(text).toMatch(/long\.csv as of/);
+    expect(text).toContain(
+      said.asOf({
+        ...ofTable,
+        file: "long.csv",
+        day: "2026-03-14",
+        names: ["long"],
+        records: "long",
+      }),
+    );
     const copy = readXlsx(readFileSync(at("out/long-calculated.xlsx")), "copy", new Set());
     expect(copy[4]?.rows).toHaveLength(4 + 3001);
   });
@@ -166,7 +182,7 @@ describe("report", () => {
   it("takes day, level and days ahead from the workbook's Settings, and its timetable", async () => {
     const text = await report("book.xlsx");
     expect(text).toContain(
-      "book.xlsx as of 2025-12-09\nRecords: tab Batches. Timetable: tab Timetable.",
+      said.asOf({ ...ofBook, file: "book.xlsx", day: "2025-12-09", timetable: "Timetable" }),
     );
     expect(text).toMatch(/2025-12-09 .* 21 ahead/);
     expect(text).toMatch(/1000 x 3 +level 0.9/);
@@ -180,7 +196,9 @@ describe("report", () => {
       { name: "Prices", rows: [[textCell("Item"), textCell("Price")], [textCell("Bag")]] },
     );
     const text = await report("places.xlsx");
-    const [, places = "", cost = ""] = text.split(/(?:Places|Cost): .*\n/);
+    const [places = "", cost = ""] = [said.placeLoadHeading(), said.costHeading()].map(
+      (heading) => text.split(`${heading}\n`)[1],
+    );
     const [, , , first, second] = places.split("\n");
     expect(first).toMatch(/^Bay 80 +W1 +10 +7 +3$/);
     expect(second).toMatch(/^Bay 1 /);
@@ -204,17 +222,22 @@ describe("report", () => {
     const told = '{"Variety","Kind of tree";"Note","the ""other"" one"}';
     const copy = readXlsx(readFileSync(at("out/own-calculated.xlsx")), "copy", new Set());
     const made = copy.slice(0, 5).map(({ rows }) => rows[1]?.[0]?.v);
-    expect(made.map((text) => String(text).endsWith(`,${told})`))).toEqual(Array(5).fill(true));
+    const end = said.madeBy({ formula: `…,${told})` }).split("…")[1] as string;
+    expect(made.map((text) => String(text).endsWith(end))).toEqual(Array(5).fill(true));
     expect(text).toContain('told Variety=Kind of tree;Note=the "other" one');
   });
 
   it("lets options win over the workbook", async () => {
     const text = await report("book.xlsx", "--as-of", "2026-05-01", "--days-ahead", "3");
-    expect(text).toContain("as of 2026-05-01");
+    expect(text).toContain(
+      said.asOf({ ...ofBook, file: "book.xlsx", day: "2026-05-01", timetable: "Timetable" }),
+    );
     expect(text).toMatch(/2026-05-01 .* 3 ahead/);
   });
 
   it("writes a calculated copy with the answers in tabs of their own, and not the file", async () => {
+    // The file has a tab of the due list's name.
+    const dueList = `${said.dueList()} 2`;
     const before = readFileSync(at("book.xlsx"));
     expect(await report("book.xlsx", "--people", "--out", "here")).toContain(
       "here/book-calculated.xlsx",
@@ -222,19 +245,23 @@ describe("report", () => {
     expect(readFileSync(at("book.xlsx"))).toEqual(before);
     const copy = readXlsx(readFileSync(at("here/book-calculated.xlsx")), "copy", new Set());
     expect(copy.map(({ name }) => name)).toEqual([
-      "Due list 2",
-      "Stages",
-      "Takes by variety",
-      "Takes by grafter",
-      "Check",
-      "Due list",
+      dueList,
+      said.stages(),
+      said.takesByVariety(),
+      said.takesByGrafter(),
+      said.check(),
+      said.dueList(),
       "Batches",
       "Timetable",
       "Settings",
     ]);
     expect(copy[5]?.rows).toEqual([[textCell("my own due list")]]);
     expect(copy[0]?.rows[1]?.[0]).toEqual(
-      textCell("made by BATCH_DUE(Batches!A:E,Timetable!A:C,Settings!$B$1,Settings!$B$2)"),
+      textCell(
+        said.madeBy({
+          formula: "BATCH_DUE(Batches!A:E,Timetable!A:C,Settings!$B$1,Settings!$B$2)",
+        }),
+      ),
     );
     expect(copy[0]?.rows[4]?.slice(0, 3)).toEqual([
       numberCell(46000, "yyyy-mm-dd"),
@@ -247,9 +274,9 @@ describe("report", () => {
   });
 
   it("prints how it is used", async () => {
-    const help = await report("--help");
+    expect(await report("--help")).toBe(`${reportHelp()}\n`);
     for (const option of ["--as-of", "--sheet", "--days-ahead", "--column", "--out", "--help"]) {
-      expect(help).toContain(option);
+      expect(english.programHelp.report).toContain(option);
     }
   });
 
@@ -300,12 +327,16 @@ describe("the program", () => {
 
   it("ends with 1 and one sentence on stderr when the person can mend it", () => {
     const { status, stdout, stderr } = run("nowhere.xlsx");
-    expect([status, stdout, stderr]).toEqual([1, "", "There is no file nowhere.xlsx\n"]);
+    expect([status, stdout, stderr]).toEqual([
+      1,
+      "",
+      `${files.noFile({ file: "nowhere.xlsx" })}\n`,
+    ]);
   });
 
   it("ends with 0 and nothing on stderr for --help", () => {
     const { status, stdout, stderr } = run("--help");
     expect([status, stderr]).toEqual([0, ""]);
-    expect(stdout).toMatch(/^Usage: /);
+    expect(stdout).toBe(`${reportHelp()}\n`);
   });
 });

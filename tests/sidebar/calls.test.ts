@@ -1,7 +1,15 @@
 import { readFile } from "node:fs/promises";
 import type { Page } from "playwright-core";
 import { afterEach, beforeAll, describe, expect, it } from "vitest";
+import * as aheadPageText from "../../src/sentences/made/ahead-page";
 import * as checkPage from "../../src/sentences/made/check-page";
+import * as controlsText from "../../src/sentences/made/controls";
+import * as pageText from "../../src/sentences/made/page";
+import * as takesPageText from "../../src/sentences/made/takes-page";
+import * as todayPageText from "../../src/sentences/made/today-page";
+import { countText } from "../../src/sidebar/controls/count-words";
+import { dayText, monthText } from "../../src/sidebar/controls/day-words";
+import { statusTally } from "../../src/sidebar/today/places";
 import type { TodayAnswer } from "../../src/workbook/sidebar-calls";
 import { ahead, fixedAnswers, opened, takeCount, today } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
@@ -45,22 +53,22 @@ describe("while the script works", () => {
         return reads === 1 ? today : slow.answer;
       },
     });
-    await page.getByText("25 Nov 2026").first().waitFor();
+    await page.getByText(dayText("2026-11-25")).first().waitFor();
     await page.clock.install({ time: 0 });
     await page.clock.pauseAt(3_600_000);
-    const again = page.getByRole("button", { name: "Read again" });
+    const again = page.getByRole("button", { name: todayPageText.readAgain() });
     await again.click();
     await page.waitForFunction(() => document.querySelector("fieldset:disabled") !== null);
     expect(await again.isDisabled()).toBe(true);
-    await page.getByRole("tab", { name: "Today" }).click();
+    await page.getByRole("tab", { name: pageText.today() }).click();
     await page.clock.runFor(400);
     expect(await statusKind()).toBe("idle");
     await page.clock.runFor(200);
     expect(await statusKind()).toBe("working");
-    expect(await status()).toContain("Reading the due list …");
+    expect(await status()).toContain(controlsText.doing({ doing: todayPageText.loading() }));
     expect(countOf("sidebarToday")).toBe(2);
     slow.letGo({ ...today, tasks: [] });
-    await page.getByText("Nothing is late, due or coming in the next 14 days.").waitFor();
+    await page.getByText(todayPageText.nothingDue({ days: 14 })).waitFor();
     await page.waitForFunction(() => document.querySelector(":disabled") === null);
     expect(await statusKind()).toBe("idle");
   });
@@ -78,20 +86,20 @@ describe("what goes wrong", () => {
     });
     await page.getByText("The tab Records is gone. Set up again.").waitFor();
     expect(await statusKind()).toBe("failed");
-    await page.getByRole("button", { name: "Read again" }).click();
-    await page.getByText("1 late, 1 due, 3 coming.").waitFor();
+    await page.getByRole("button", { name: todayPageText.readAgain() }).click();
+    await page.getByText(todayPageText.tallyAll({ tally: statusTally(today.tasks) })).waitFor();
     expect(await statusKind()).toBe("idle");
   });
 
   it("counts an answer of null as a failure", async () => {
     await open({ sidebarToday: () => "no answer" });
-    await page.getByText("The script gave no answer. Try again").waitFor();
+    await page.getByText(pageText.noAnswer()).waitFor();
   });
 
   it("can be dismissed", async () => {
     await open({ sidebarToday: () => "no answer" });
-    await page.getByRole("button", { name: "Dismiss" }).click();
-    expect(await status()).not.toContain("no answer");
+    await page.getByRole("button", { name: controlsText.dismiss() }).click();
+    expect(await status()).not.toContain(pageText.noAnswer());
   });
 
   it("keeps what a form holds", async () => {
@@ -100,12 +108,12 @@ describe("what goes wrong", () => {
         throw new Error("Someone else is writing. Try again in a moment.");
       },
     });
-    await page.getByRole("button", { name: "Mark done" }).first().click();
-    await page.getByLabel("Note").fill("kept");
-    await page.getByRole("button", { name: "Save" }).click();
+    await page.getByText(todayPageText.markDone(), { exact: true }).first().click();
+    await page.getByLabel(todayPageText.note()).fill("kept");
+    await page.getByRole("button", { name: todayPageText.save() }).click();
     await page.getByText("Someone else is writing.").waitFor();
-    expect(await page.getByLabel("Note").inputValue()).toBe("kept");
-    expect(await page.getByRole("button", { name: "Save" }).isEnabled()).toBe(true);
+    expect(await page.getByLabel(todayPageText.note()).inputValue()).toBe("kept");
+    expect(await page.getByRole("button", { name: todayPageText.save() }).isEnabled()).toBe(true);
   });
 
   it("leaves a way on when the first call fails", async () => {
@@ -120,8 +128,8 @@ describe("what goes wrong", () => {
     });
     page = sidebar.page;
     await page.getByText("The workbook is busy.").waitFor();
-    await page.getByRole("button", { name: "Try again" }).click();
-    await page.getByText("1 late, 1 due, 3 coming.").waitFor();
+    await page.getByRole("button", { name: pageText.tryAgain() }).click();
+    await page.getByText(todayPageText.tallyAll({ tally: statusTally(today.tasks) })).waitFor();
   });
 });
 
@@ -129,12 +137,12 @@ describe("the sections", () => {
   it("Today reads as far ahead as the person says, from what was set up on", async () => {
     await open();
     expect(sidebar.asked.at(-1)).toEqual({ name: "sidebarToday", request: { daysAhead: 14 } });
-    await page.getByLabel("Days ahead").fill("30");
-    await page.getByLabel("Days ahead").press("Tab");
+    await page.getByLabel(todayPageText.ahead()).fill("30");
+    await page.getByLabel(todayPageText.ahead()).press("Tab");
     await page.waitForFunction(() => document.querySelector(":disabled") === null);
     expect(sidebar.asked.at(-1)).toEqual({ name: "sidebarToday", request: { daysAhead: 30 } });
-    await page.getByLabel("Days ahead").fill("-1");
-    await page.getByLabel("Days ahead").press("Tab");
+    await page.getByLabel(todayPageText.ahead()).fill("-1");
+    await page.getByLabel(todayPageText.ahead()).press("Tab");
     expect(countOf("sidebarToday")).toBe(2);
   });
 
@@ -142,7 +150,7 @@ describe("the sections", () => {
     const text = "BEGIN:VCALENDAR\r\nSUMMARY:été שלום\r\nEND:VCALENDAR\r\n";
     await open({ sidebarCalendar: () => ({ fileName: "due.ics", text }) });
     const saving = page.waitForEvent("download");
-    await page.getByRole("button", { name: "Calendar file" }).click();
+    await page.getByRole("button", { name: todayPageText.calendarFile() }).click();
     const download = await saving;
     expect(download.suggestedFilename()).toBe("due.ics");
     expect(await readFile(await download.path(), "utf8")).toBe(text);
@@ -155,10 +163,10 @@ describe("the sections", () => {
       place: `Bay ${index % 3}`,
     }));
     await open({ sidebarToday: () => ({ ...today, tasks }) });
-    await page.getByText("2,000 coming.").waitFor();
+    await page.getByText(todayPageText.tallyAll({ tally: statusTally(tasks) })).waitFor();
     expect(await page.getByRole("article").count()).toBe(0);
     await page.getByText("Bay 1").click();
-    await page.getByText("Show 40 more of 627").click();
+    await page.getByText(controlsText.showMore({ next: 40, left: 627 })).click();
     expect(await page.getByRole("article").count()).toBe(80);
   });
 
@@ -167,23 +175,27 @@ describe("the sections", () => {
     const none = { month: "2027-01", variety: null, batches: 0, fewest: 0, likely: 0, most: 0 };
     await open({ sidebarAhead: () => ({ ...ahead, rows: [...ahead.rows, none] }) });
     await sidebar.section("Ahead");
-    const month = page.getByRole("button", { name: /Jan 2027/ });
-    expect(await month.textContent()).toBe("Jan 2027none likely");
+    const month = page.getByRole("button", { name: monthText("2027-01") });
+    expect(await month.textContent()).toBe(`${monthText("2027-01")}${aheadPageText.noneLikely()}`);
     expect(await month.locator("svg").count()).toBe(0);
     await month.click();
     expect(await page.locator(".behind:not([hidden])").textContent()).toContain(
-      "No batch is likely in this month",
+      aheadPageText.noBatch(),
     );
   });
 
   it("Ahead shows one variety, and the batches behind a month", async () => {
     await open();
     await sidebar.section("Ahead");
-    await page.getByRole("button", { name: /Nov 2026/ }).click();
-    await page.getByText("No batch is likely in this month").waitFor();
-    await page.getByLabel("Variety").selectOption("Brindlecap");
-    expect(await page.getByRole("button", { name: /Nov 2026/ }).count()).toBe(0);
-    await page.getByRole("button", { name: /Dec 2026.*0 – 94 – 104/ }).click();
+    await page.getByRole("button", { name: monthText("2026-11") }).click();
+    await page.getByText(aheadPageText.noBatch()).waitFor();
+    await page.getByLabel(aheadPageText.variety()).selectOption("Brindlecap");
+    expect(await page.getByRole("button", { name: monthText("2026-11") }).count()).toBe(0);
+    await page
+      .getByRole("button", {
+        name: [monthText("2026-12"), [0, 94, 104].map(countText).join(" – ")].join(" "),
+      })
+      .click();
     expect(await page.locator(".behind .batch strong").allTextContents()).toEqual(["B-01"]);
   });
 
@@ -191,13 +203,15 @@ describe("the sections", () => {
   it("Takes leaves the first column to the script, then asks by the column chosen", async () => {
     await open();
     await sidebar.section("Takes");
-    await page.getByRole("combobox", { name: "By", exact: true }).selectOption("Grafter");
+    await page
+      .getByRole("combobox", { name: takesPageText.by(), exact: true })
+      .selectOption("Grafter");
     await page.waitForFunction(() => document.querySelector(":disabled") === null);
     const requests = sidebar.asked.filter(({ name }) => name === "sidebarTakes");
     expect(requests.map(({ request }) => request)).toEqual([{ by: "" }, { by: "Grafter" }]);
-    expect(await page.getByRole("combobox", { name: "By", exact: true }).inputValue()).toBe(
-      "Grafter",
-    );
+    expect(
+      await page.getByRole("combobox", { name: takesPageText.by(), exact: true }).inputValue(),
+    ).toBe("Grafter");
   });
 
   it("Check selects the cell of a trouble, and tells which", async () => {

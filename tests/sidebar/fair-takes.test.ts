@@ -1,6 +1,8 @@
 import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import * as controlsText from "../../src/sentences/made/controls";
+import * as pageText from "../../src/sentences/made/page";
 import * as text from "../../src/sentences/made/takes-page";
 import { type Called, calledBy } from "../../src/sidebar/people/people-shown";
 import { comparedSentence } from "../../src/sidebar/takes/fair/compared-list";
@@ -100,14 +102,14 @@ describe("the page", () => {
     await open();
     const panel = page.locator("[role=tabpanel]:not([hidden])");
     expect(await panel.textContent()).toContain(ratedWords({ name: "Kesto", takeRate: 0.64 }));
-    await page.getByLabel("Initials instead of names").check();
+    await page.getByLabel(controlsText.initials()).check();
     const shown = await panel.textContent();
     for (const name of ["Kesto", "Mirel", "Orrin", "Kito"]) expect(shown).not.toContain(name);
     expect(plain(shown ?? "")).toContain(ratedWords({ name: "K.", takeRate: 0.64 }));
     expect(plain(shown ?? "")).toContain("K. 2");
     // Varieties are nobody's name.
     expect(shown).toContain(ratedWords({ name: "Duskpod", takeRate: 0.55 }));
-    await page.getByLabel("Initials instead of names").uncheck();
+    await page.getByLabel(controlsText.initials()).uncheck();
     expect(await panel.textContent()).toContain(ratedWords({ name: "Kesto", takeRate: 0.64 }));
   });
 
@@ -152,7 +154,7 @@ describe("the page", () => {
       },
     });
     page = sidebar.page;
-    await page.getByRole("tab", { name: "Takes" }).click();
+    await page.getByRole("tab", { name: pageText.takes() }).click();
     await page.getByText("records has no column for Takes").waitFor();
   });
 

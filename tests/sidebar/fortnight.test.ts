@@ -1,12 +1,17 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import * as controls from "../../src/sentences/made/controls";
+import * as todayPageText from "../../src/sentences/made/today-page";
 import * as words from "../../src/sentences/made/work";
 import * as text from "../../src/sentences/made/work-page";
+import { weekdayText } from "../../src/sidebar/controls/day-words";
 import { hoursCounted, hoursOfHours } from "../../src/sidebar/controls/hours-words";
 import { isolated } from "../../src/sidebar/controls/shortened";
+import { statusTally } from "../../src/sidebar/today/places";
 import { partRemarks, tooMuchDays, tooMuchSum } from "../../src/wording/work";
 import type { WorkAnswer } from "../../src/workbook/sidebar-calls";
 import { axeViolations } from "./axe-violations";
+import { today } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
 import type { OpenSidebar } from "./open-sidebar";
 import type { Answers } from "./script-runner";
@@ -23,9 +28,14 @@ const none: WorkAnswer = {
 
 it("says hours without needless decimals", () => {
   expect([0, 0.02, 1, 0.1 + 0.2, 6.5, 16.73].map(hoursCounted)).toEqual([
-    ...["0 hours", "under 0.1 hours", "1 hour", "0.3 hours", "6.5 hours", "16.7 hours"],
+    controls.hours({ hours: "0", form: "many" }),
+    controls.hours({ hours: controls.underTenth(), form: "many" }),
+    controls.hours({ hours: "1", form: "one" }),
+    ...["0.3", "6.5", "16.7"].map((number) => controls.hours({ hours: number, form: "many" })),
   ]);
-  expect(hoursOfHours(6.5, 8)).toBe("6.5 of 8 hours");
+  expect(hoursOfHours(6.5, 8)).toBe(
+    controls.hoursOf({ asked: "6.5", hours: controls.hours({ hours: "8", form: "many" }) }),
+  );
 });
 
 describe("the fortnight in Today", () => {
@@ -36,7 +46,7 @@ describe("the fortnight in Today", () => {
   async function begin(answers: Answers = {}): Promise<void> {
     sidebar = await openSidebar(answers);
     page = sidebar.page;
-    await page.getByText("1 late, 1 due, 3 coming.").waitFor();
+    await page.getByText(todayPageText.tallyAll({ tally: statusTally(today.tasks) })).waitFor();
   }
   async function open(answers: Answers = {}): Promise<void> {
     await begin(answers);
@@ -55,11 +65,11 @@ describe("the fortnight in Today", () => {
     await page.locator(PART).waitFor();
     expect(asked()).toEqual([{ name: "sidebarWork", request: { days: 14, initials: false } }]);
     // Open, it is read anew with the list.
-    await page.getByRole("button", { name: "Read again" }).click();
+    await page.getByRole("button", { name: todayPageText.readAgain() }).click();
     await settled();
     await expect.poll(() => asked().length).toBe(2);
     await page.getByText(LINE).click();
-    await page.getByRole("button", { name: "Read again" }).click();
+    await page.getByRole("button", { name: todayPageText.readAgain() }).click();
     await settled();
     expect(asked()).toHaveLength(2);
   });
@@ -72,31 +82,37 @@ describe("the fortnight in Today", () => {
     if (overload === undefined) return;
     expect(await note.textContent()).toContain(`${tooMuchDays(overload)} ${tooMuchSum(overload)}`);
     expect(await note.textContent()).toContain("H26-051, H26-052");
-    expect(await day("Thu 26 Nov").textContent()).toBe(`Thu 26 Nov14 of 14 hours${text.tooMuch()}`);
-    expect(await day("Wed 25 Nov").textContent()).toBe(
-      `Wed 25 Nov8.6 of 14 hours${text.unratedTasks({ tasks: 1 })}`,
+    expect(await day(weekdayText("2026-11-26")).textContent()).toBe(
+      `${weekdayText("2026-11-26")}${hoursOfHours(14, 14)}${text.tooMuch()}`,
     );
-    expect(await day("Sun 29 Nov").textContent()).toBe(`Sun 29 Nov${text.closed()}`);
+    expect(await day(weekdayText("2026-11-25")).textContent()).toBe(
+      `${weekdayText("2026-11-25")}${hoursOfHours(8.6, 14)}${text.unratedTasks({ tasks: 1 })}`,
+    );
+    expect(await day(weekdayText("2026-11-29")).textContent()).toBe(
+      `${weekdayText("2026-11-29")}${text.closed()}`,
+    );
     expect(await page.locator(".day").count()).toBe(14);
   });
 
   it("shows who does what on a day that is opened, who is free and who is not there", async () => {
     await open();
-    await day("Wed 25 Nov").locator("summary").click();
-    const plan = day("Wed 25 Nov").locator(".behind");
+    await day(weekdayText("2026-11-25")).locator("summary").click();
+    const plan = day(weekdayText("2026-11-25")).locator(".behind");
     await plan.waitFor();
     const hands = await plan.locator(".hands").allTextContents();
     const plants = (count: number) => text.plants({ plants: count });
     expect(hands[0]).toContain(
-      `Kesto · 2.6 of 6 hoursFirst release · H26-039Bay 2 north · ${plants(104)}`,
+      `Kesto · ${hoursOfHours(2.6, 6)}First release · H26-039Bay 2 north · ${plants(104)}`,
     );
-    expect(hands[1]).toContain("Mirel · 6 of 8 hoursGrafting · H26-051");
+    expect(hands[1]).toContain(`Mirel · ${hoursOfHours(6, 8)}Grafting · H26-051`);
     expect(hands[1]).toContain(words.partOf({ plants: 420 }));
     expect(hands[2]).toContain(`${text.hoursUnknown()}Union closed · H26-028`);
     expect(hands[2]).toContain(plants(1090));
-    await day("Mon 30 Nov").locator("summary").click();
-    await day("Mon 30 Nov").getByText(`${text.awayHands()} Kesto`).waitFor();
-    expect(await day("Mon 30 Nov").textContent()).toContain(`${text.freeHands()} Mirel (8 hours)`);
+    await day(weekdayText("2026-11-30")).locator("summary").click();
+    await day(weekdayText("2026-11-30")).getByText(`${text.awayHands()} Kesto`).waitFor();
+    expect(await day(weekdayText("2026-11-30")).textContent()).toContain(
+      `${text.freeHands()} Mirel (${hoursCounted(8)})`,
+    );
   });
 
   it("lists what is set into none of these days, and says what could not be read", async () => {
@@ -110,7 +126,7 @@ describe("the fortnight in Today", () => {
 
   it("has the markup that was looked at, and nothing that axe-core finds wrong with days open", async () => {
     await open();
-    for (const name of ["Wed 25 Nov", "Thu 26 Nov", "Mon 30 Nov"]) {
+    for (const name of ["2026-11-25", "2026-11-26", "2026-11-30"].map(weekdayText)) {
       await day(name).locator("summary").click();
       await day(name).locator(".behind").waitFor();
     }
@@ -128,7 +144,7 @@ describe("the fortnight in Today", () => {
   it("is opened, and a day in it, by keyboard alone", async () => {
     await begin();
     const focused = () => page.evaluate(() => document.activeElement?.textContent ?? "");
-    await page.getByRole("button", { name: "Calendar file" }).focus();
+    await page.getByRole("button", { name: todayPageText.calendarFile() }).focus();
     await page.keyboard.press("Tab");
     expect(await focused()).toBe(LINE);
     await page.keyboard.press("Enter");
@@ -136,9 +152,9 @@ describe("the fortnight in Today", () => {
     await settled();
     expect(await focused()).toBe(LINE);
     await page.keyboard.press("Tab");
-    expect(await focused()).toContain("Wed 25 Nov");
+    expect(await focused()).toContain(weekdayText("2026-11-25"));
     await page.keyboard.press("Space");
-    await day("Wed 25 Nov").locator(".behind").waitFor();
+    await day(weekdayText("2026-11-25")).locator(".behind").waitFor();
   });
 
   it("says plainly when everything fits, and promises nothing where hours are not known", async () => {
@@ -152,10 +168,10 @@ describe("the fortnight in Today", () => {
       return text;
     };
     const all = await said(rated);
-    expect(all).toContain(text.fits({ hours: "61.9 of 162 hours" }));
+    expect(all).toContain(text.fits({ hours: hoursOfHours(61.9, 162) }));
     expect(all).not.toContain(text.allUnrated());
     const some = await said([...rated, ...unrated]);
-    expect(some).toContain(text.fitsRated({ hours: "61.9 of 162 hours" }));
+    expect(some).toContain(text.fitsRated({ hours: hoursOfHours(61.9, 162) }));
     expect(some).toContain(text.unrated({ tasks: 1 }));
     const none = await said(unrated);
     expect(none).toContain(text.allUnrated());
@@ -206,12 +222,12 @@ describe("the fortnight in Today", () => {
       parts: work.parts.map((part) => ({ ...part, person: nasty, batch: nasty })),
     };
     await open({ sidebarWork: () => nastyWork });
-    await day("Wed 25 Nov").locator("summary").click();
-    await day("Wed 25 Nov").locator(".behind").waitFor();
+    await day(weekdayText("2026-11-25")).locator("summary").click();
+    await day(weekdayText("2026-11-25")).locator(".behind").waitFor();
     expect(await page.locator("[role=tabpanel] img").count()).toBe(0);
     expect(await page.getByText(nasty).count()).toBeGreaterThan(0);
-    await page.getByLabel("Round sheet").selectOption("person");
-    await page.getByRole("button", { name: "Print round sheet" }).click();
+    await page.getByLabel(todayPageText.roundSheet()).selectOption("person");
+    await page.getByRole("button", { name: todayPageText.print() }).click();
     const sheet = page.frameLocator("iframe.print-frame").locator("main");
     await sheet.waitFor({ state: "attached" });
     expect(await sheet.locator("img, script").count()).toBe(0);

@@ -1,11 +1,15 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import * as controlsText from "../../src/sentences/made/controls";
+import * as pageText from "../../src/sentences/made/page";
 import * as setUp from "../../src/sentences/made/set-up-page";
 import { groupAlone } from "../../src/sentences/made/takes";
 import * as takesPage from "../../src/sentences/made/takes-page";
+import * as todayPageText from "../../src/sentences/made/today-page";
 import type { Nursery } from "../workbook/nursery";
 import { answersOf, namedIn, namedNursery } from "./named-nursery";
 import type { OpenSidebar } from "./open-sidebar";
+import { SECTION, type SectionTitle } from "./open-sidebar";
 import { sidebarTests } from "./sidebar-tests";
 
 const openSidebar = sidebarTests();
@@ -48,7 +52,7 @@ describe("who stands alone", () => {
     await openTakes(namedNursery());
     await compare("Grafter", "Variety");
     expect(await shown()).toContain(groupAlone({ group: "Mary Ann", stratum: "Nera" }));
-    await page.getByLabel("Initials instead of names").check();
+    await page.getByLabel(controlsText.initials()).check();
     expect(await shown()).toContain(groupAlone({ group: "M. A.", stratum: "Nera" }));
     expect(await named()).toEqual([]);
   });
@@ -56,7 +60,7 @@ describe("who stands alone", () => {
   it("keeps the variety's name where varieties are evened for grafters", async () => {
     await openTakes(namedNursery());
     await compare("Variety", "Grafter");
-    await page.getByLabel("Initials instead of names").check();
+    await page.getByLabel(controlsText.initials()).check();
     const groups = [
       groupAlone({ group: "Amberlow", stratum: "M. A. 2" }),
       groupAlone({ group: "Nera", stratum: "M. A." }),
@@ -69,11 +73,11 @@ describe("who stands alone", () => {
 /** Looks at every section in turn, everything unfolded. */
 async function everySection(): Promise<Record<string, readonly string[]>> {
   const found: Record<string, readonly string[]> = {};
-  for (const title of ["Today", "Ahead", "Takes", "Orders", "Check", "Set up"]) {
+  for (const title of Object.keys(SECTION) as SectionTitle[]) {
     await sidebar.section(title);
     for (const by of title === "Takes" ? ["Grafter", "Variety"] : [""]) {
       if (by !== "") {
-        await page.getByRole("combobox", { name: "By", exact: true }).selectOption(by);
+        await page.getByRole("combobox", { name: takesPage.by(), exact: true }).selectOption(by);
         await settled();
         await compare(by, by === "Grafter" ? "Variety" : "Grafter");
       }
@@ -97,8 +101,8 @@ async function unfold(): Promise<void> {
 }
 
 async function printed(by: "place" | "person"): Promise<readonly string[]> {
-  await page.getByLabel("Round sheet").selectOption(by);
-  await page.getByRole("button", { name: "Print round sheet" }).click();
+  await page.getByLabel(todayPageText.roundSheet()).selectOption(by);
+  await page.getByRole("button", { name: todayPageText.print() }).click();
   await settled();
   const sheet = page.frameLocator("iframe.print-frame").locator("main");
   await sheet.waitFor({ state: "attached" });
@@ -108,7 +112,7 @@ async function printed(by: "place" | "person"): Promise<readonly string[]> {
 describe("initials instead of names", () => {
   it("name nobody in full in any section or print", async () => {
     await openTakes(namedNursery());
-    await page.getByLabel("Initials instead of names").check();
+    await page.getByLabel(controlsText.initials()).check();
     const found = await everySection();
     expect(Object.values(found).flat()).toEqual([]);
     await sidebar.section("Today");
@@ -131,7 +135,10 @@ describe("initials instead of names", () => {
     const nursery = namedNursery();
     await openTakes(nursery);
     await sidebar.section("Set up");
-    await page.getByRole("tabpanel", { name: "Set up" }).getByLabel("Initials instead").check();
+    await page
+      .getByRole("tabpanel", { name: pageText.setUp() })
+      .getByLabel(controlsText.initials())
+      .check();
     await page.getByLabel(setUp.compareBy()).selectOption("Grafter");
     await page.getByText(setUp.everybodySees()).waitFor();
     await page.getByRole("button", { name: setUp.makeTabs() }).click();
@@ -139,7 +146,7 @@ describe("initials instead of names", () => {
     expect(namedIn(JSON.stringify(nursery.values("Takes compared")))).toEqual([]);
     await sidebar.close();
     await openTakes(nursery);
-    expect(await page.getByLabel("Initials instead of names").isChecked()).toBe(true);
+    expect(await page.getByLabel(controlsText.initials()).isChecked()).toBe(true);
     expect(await named()).toEqual([]);
   });
 });

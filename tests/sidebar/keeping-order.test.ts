@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import * as text from "../../src/sentences/made/orders-page";
+import { noAnswer } from "../../src/sentences/made/page";
 import * as writing from "../../src/sentences/made/writing";
+import { dayText } from "../../src/sidebar/controls/day-words";
 import { askedSentence } from "../../src/wording/writing";
 import type {
   AddOrderRequest,
@@ -9,6 +11,7 @@ import type {
   OrderTabRequest,
   Question,
 } from "../../src/workbook/sidebar-calls";
+import { escaped } from "../support/escaped";
 import { axeViolations } from "./axe-violations";
 import { fixedAnswers } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
@@ -16,6 +19,7 @@ import { noOrders, orders } from "./order-answers";
 import { orderForm, REQUEST } from "./order-form";
 
 const form = orderForm();
+const beginning = (words: string) => new RegExp(`^${escaped(words)}`);
 
 describe("adding it to the orders", () => {
   const add = () => form.button(text.addOrder()).click();
@@ -35,10 +39,18 @@ describe("adding it to the orders", () => {
       },
     ]);
     expect(await form.page().locator(".written").textContent()).toMatch(
-      /Added to the orders: O-12.*Wanted: 150 in Orders!D13.*By: 1 Dec 2027 in Orders!E13/,
+      new RegExp(
+        [
+          `${text.addedTitle()}: O-12`,
+          `Wanted: 150 ${writing.inCell({ where: "Orders!D13" })}`,
+          `By: ${dayText("2027-12-01")} ${writing.inCell({ where: "Orders!E13" })}`,
+        ]
+          .map(escaped)
+          .join(".*"),
+      ),
     );
     expect(form.asked("sidebarOrders").length).toBe(before + 1);
-    expect(await form.focused()).toMatch(/^Added to the orders: O-12/);
+    expect(await form.focused()).toMatch(beginning(`${text.addedTitle()}: O-12`));
     expect(await form.button(text.addOrder()).isVisible()).toBe(false);
     expect(await axeViolations(form.page())).toEqual([]);
     expectGolden("order-kept", await markupOf(form.page(), ".plan ~ div:last-child"));
@@ -49,8 +61,8 @@ describe("adding it to the orders", () => {
     await add();
     await form.page().getByText(text.added()).waitFor();
     const before = form.asked("sidebarOrders").length;
-    await form.button("Take back").click();
-    await form.page().getByText("Taken back: ").waitFor();
+    await form.button(writing.takeBack()).click();
+    await form.page().getByText(`${writing.taken()}: `).waitFor();
     expect(form.asked("sidebarTakeBack")).toEqual([{ logId: "log-2" }]);
     await expect.poll(() => form.asked("sidebarOrders").length).toBe(before + 1);
     expect(await form.button(text.addOrder()).isVisible()).toBe(true);
@@ -76,11 +88,11 @@ describe("adding it to the orders", () => {
     await form.page().getByText(text.added()).waitFor();
     const shown = () => form.page().locator("article.order").filter({ hasText: "O-12" }).count();
     expect(await shown()).toBe(1);
-    await form.button("Take back").click();
+    await form.button(writing.takeBack()).click();
     await form.page().getByText(text.workingOut()).waitFor();
-    expect(await form.status()).not.toContain("Taken back.");
+    expect(await form.status()).not.toContain(writing.takenDone());
     letGo(orders);
-    await form.page().locator("#status").getByText("Taken back.").waitFor();
+    await form.page().locator("#status").getByText(writing.takenDone()).waitFor();
     expect(await shown()).toBe(0);
   });
 
@@ -101,7 +113,7 @@ describe("adding it to the orders", () => {
     await form.order().fill("O-07");
     await add();
     await form.page().getByText(words).waitFor();
-    expect(await form.focused()).toMatch(/^Nothing is written yet\./);
+    expect(await form.focused()).toMatch(beginning(writing.notYet()));
     expect(await form.page().locator(".asked .pairs > *").allTextContents()).toEqual([
       ...[writing.stands(), "O-07", writing.would(), "O-07"],
     ]);
@@ -114,7 +126,7 @@ describe("adding it to the orders", () => {
     // What was asked about is what is written, whatever is typed since.
     await form.page().getByLabel(text.customer()).fill("someone else");
     await form.button(writing.writeAnyway()).click();
-    await form.page().getByText("Added to the orders: ").waitFor();
+    await form.page().getByText(`${text.addedTitle()}: `).waitFor();
     const requests = form.asked("sidebarAddOrder") as AddOrderRequest[];
     expect(requests.map(({ sure }) => sure)).toEqual([[], [], [question.id]]);
     expect(requests.at(-1)?.customer).toBe("");
@@ -149,10 +161,18 @@ describe("adding it to the orders", () => {
     await form.button(text.readAgain()).click();
     await expect.poll(() => reads).toBe(2);
     await add();
-    await form.page().getByText("5 of 9 orders need something done.").waitFor();
+    await form
+      .page()
+      .getByText(text.pressing({ pressing: 5, all: 9 }))
+      .waitFor();
     letGo(orders);
     await form.settled();
-    expect(await form.page().getByText("5 of 9 orders need something done.").count()).toBe(1);
+    expect(
+      await form
+        .page()
+        .getByText(text.pressing({ pressing: 5, all: 9 }))
+        .count(),
+    ).toBe(1);
   });
 
   it("makes the tab first where there is none", async () => {
@@ -166,7 +186,7 @@ describe("adding it to the orders", () => {
     });
     await form.page().getByText(text.tabMadeFirst()).waitFor();
     await add();
-    await form.page().getByText("Added to the orders: O-12").waitFor();
+    await form.page().getByText(`${text.addedTitle()}: O-12`).waitFor();
     await form.settled();
     expect(
       form
@@ -205,7 +225,7 @@ describe("adding it to the orders", () => {
     await add();
     await form.page().getByText(text.written()).waitFor();
     expect(await form.status()).toContain("orders row 3 is still loading.");
-    expect(await form.page().locator(".written").textContent()).toContain("Added to the orders");
+    expect(await form.page().locator(".written").textContent()).toContain(text.addedTitle());
     expect(await form.button(text.addOrder()).isVisible()).toBe(false);
   });
 });
@@ -225,13 +245,13 @@ describe("making a tab", () => {
     expect(await form.status()).toContain(text.madeTab({ tab: "Plan O-12" }));
     expect(await form.focused()).toBe(text.makeTab());
     // What was written before can still be taken back.
-    expect(await form.button("Take back").isVisible()).toBe(true);
+    expect(await form.button(writing.takeBack()).isVisible()).toBe(true);
   });
 
   it("tells what went wrong", async () => {
     await form.planned({ sidebarOrderTab: () => "no answer" });
     await form.button(text.makeTab()).click();
-    await form.page().getByText("The script gave no answer.").waitFor();
+    await form.page().getByText(noAnswer()).waitFor();
     expect(await form.button(text.makeTab()).isEnabled()).toBe(true);
   });
 });
@@ -258,16 +278,18 @@ describe("without a mouse", () => {
     await form.page().getByText(text.neededInAll()).waitFor();
     await form.settled();
     expect(form.asked("sidebarPlanOrder")).toEqual([{ ...REQUEST, harvest: "" }]);
-    expect(await form.focused()).toMatch(/^Plan: 150/);
+    expect(await form.focused()).toMatch(
+      beginning(text.planOfVariety({ wanted: 150, by: dayText("2027-12-01"), variety: "Corvane" })),
+    );
     await tabTo(text.addOrder());
     await press("Enter");
     await form.page().getByText(text.added()).waitFor();
     await form.settled();
     await press("Tab");
-    expect(await form.focused()).toBe("Take back");
+    expect(await form.focused()).toBe(writing.takeBack());
     await press("Enter");
-    await form.page().getByText("Taken back: ").waitFor();
-    expect(await form.focused()).toMatch(/^Taken back: /);
+    await form.page().getByText(`${writing.taken()}: `).waitFor();
+    expect(await form.focused()).toMatch(beginning(`${writing.taken()}: `));
     await form.page().keyboard.press("Shift+Tab");
     expect(await form.focused()).toBe(text.makeTab());
     await press("Enter");

@@ -1,7 +1,18 @@
 import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
+import { allFunctions } from "../../src/sentences/made/page";
+import * as text from "../../src/sentences/made/today-page";
+import { fortnight } from "../../src/sentences/made/work-page";
+import { taken } from "../../src/sentences/made/writing";
+import { DUE_WORDS } from "../../src/wording/batches";
 import { fixedAnswers } from "./fixed-answers";
-import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import {
+  type OpenSidebar,
+  SECTION,
+  type SectionTitle,
+  type SidebarTest,
+  startSidebarTest,
+} from "./open-sidebar";
 
 let test: SidebarTest;
 let sidebar: OpenSidebar;
@@ -28,43 +39,49 @@ const settled = () => page.waitForFunction(() => document.querySelector(":disabl
 describe("the tabs", () => {
   it("are one stop of the Tab key; arrows, Home and End move along them, round at the ends", async () => {
     await press("Tab");
-    expect(await focused()).toBe("Today");
+    expect(await focused()).toBe(SECTION.Today());
     await press("ArrowRight");
-    expect(await focused()).toBe("Ahead");
+    expect(await focused()).toBe(SECTION.Ahead());
     await press("ArrowLeft", "ArrowLeft");
-    expect(await focused()).toBe("Set up");
+    expect(await focused()).toBe(SECTION["Set up"]());
     await press("ArrowRight");
-    expect(await focused()).toBe("Today");
+    expect(await focused()).toBe(SECTION.Today());
     await press("End");
-    expect(await focused()).toBe("Set up");
+    expect(await focused()).toBe(SECTION["Set up"]());
     await press("Home");
-    expect(await focused()).toBe("Today");
-    expect(await page.locator("[role=tab][tabindex='0']").allTextContents()).toEqual(["Today"]);
+    expect(await focused()).toBe(SECTION.Today());
+    expect(await page.locator("[role=tab][tabindex='0']").allTextContents()).toEqual([
+      SECTION.Today(),
+    ]);
   });
 
   it("choose by Enter or space only, so that moving along asks nothing of the script", async () => {
     const before = sidebar.asked.length;
     await press("ArrowRight", "ArrowRight");
-    expect([await chosen(), sidebar.asked.length]).toEqual([["Today"], before]);
+    expect([await chosen(), sidebar.asked.length]).toEqual([[SECTION.Today()], before]);
     await press("Enter");
     await settled();
-    expect([await chosen(), await focused()]).toEqual([["Takes"], "Takes"]);
+    expect([await chosen(), await focused()]).toEqual([[SECTION.Takes()], SECTION.Takes()]);
     await press("Home", "Space");
     await settled();
-    expect([await chosen(), await focused()]).toEqual([["Today"], "Today"]);
+    expect([await chosen(), await focused()]).toEqual([[SECTION.Today()], SECTION.Today()]);
   });
 });
 
 describe("a task", () => {
   it("is marked done and taken back without a mouse", async () => {
     const stops: string[] = [];
-    while ((await focused()) !== "Mark done" && stops.length < 20) {
+    while ((await focused()) !== text.markDone() && stops.length < 20) {
       await press("Tab");
       stops.push(await focused());
     }
     expect(stops).toEqual([
-      ...["number", "Read again", "Round sheet", "Print round sheet", "Calendar file"],
-      ...["The fortnight, day by day", "Bay 1 south 1 coming", "Mark done"],
+      ...["number", text.readAgain(), text.roundSheet(), text.print(), text.calendarFile()],
+      ...[
+        fortnight(),
+        `Bay 1 south ${text.tally({ tasks: 1, status: DUE_WORDS.coming() })}`,
+        text.markDone(),
+      ],
     ]);
     await press("Enter");
     expect(await page.evaluate(() => document.activeElement?.getAttribute("type"))).toBe("date");
@@ -74,7 +91,7 @@ describe("a task", () => {
     await press("Tab");
     await page.keyboard.type("Tavi");
     await press("Enter");
-    await page.getByText("Done and written").waitFor();
+    await page.getByText(text.doneAndWritten()).waitFor();
     await settled();
     const { request } = sidebar.asked.find(({ name }) => name === "sidebarRecord") ?? {};
     expect(request).toEqual({
@@ -86,26 +103,26 @@ describe("a task", () => {
       note: "",
       sure: [],
     });
-    expect(await focused()).toContain("Done and written: Take count, H26-044");
+    expect(await focused()).toContain(`${text.doneAndWritten()}: Take count, H26-044`);
     await press("Tab", "Enter");
-    await page.getByText("Taken back: ").waitFor();
+    await page.getByText(`${taken()}: `).waitFor();
     await press("Tab");
-    expect(await focused()).toBe("Mark done");
+    expect(await focused()).toBe(text.markDone());
   });
 
   it("gives the focus back when the form is cancelled", async () => {
     await press("Enter");
-    await page.getByRole("button", { name: "Cancel" }).press("Enter");
-    expect(await focused()).toBe("Mark done");
+    await page.getByRole("button", { name: text.cancel() }).press("Enter");
+    expect(await focused()).toBe(text.markDone());
   });
 });
 
 describe("every stop of every section", () => {
-  it.each(["Today", "Ahead", "Takes", "Orders", "Check", "Set up"])(
+  it.each(Object.keys(SECTION) as SectionTitle[])(
     "in %s shows that it has the focus, and is in sight",
     async (title) => {
       await sidebar.section(title);
-      await page.getByRole("tab", { name: title }).focus();
+      await page.getByRole("tab", { name: SECTION[title]() }).focus();
       let stops = 0;
       for (; stops < 60; stops += 1) {
         await press("Tab");
@@ -129,7 +146,7 @@ describe("every stop of every section", () => {
 
 describe("the foot", () => {
   it("opens and closes the list of functions", async () => {
-    const button = page.getByRole("button", { name: "Functions" });
+    const button = page.getByRole("button", { name: allFunctions() });
     await button.press("Enter");
     expect(await button.getAttribute("aria-expanded")).toBe("true");
     expect(await page.locator("#functions dt").first().isVisible()).toBe(true);

@@ -8,13 +8,13 @@ import type { Page } from "playwright-core";
 import { planNew } from "../../src/sentences/made/orders-page";
 import { oneBrowser } from "../support/one-browser";
 import { fixedAnswers, opened } from "./fixed-answers";
-import { startSidebarTest } from "./open-sidebar";
+import { type SectionTitle, startSidebarTest } from "./open-sidebar";
 
 const FOLDER = "src/sidebar/pictures";
 
 interface Picture {
   readonly name: string;
-  readonly section: string;
+  readonly section: SectionTitle;
   readonly before?: (page: Page) => Promise<void>;
   readonly zoomed?: boolean;
 }

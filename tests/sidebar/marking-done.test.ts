@@ -1,14 +1,18 @@
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { blank } from "../../src/sentences/made/controls";
+import * as today from "../../src/sentences/made/today-page";
 import * as text from "../../src/sentences/made/writing";
+import { dayText } from "../../src/sidebar/controls/day-words";
 import { askedSentence } from "../../src/wording/writing";
 import type { Question, RecordAnswer, RecordRequest } from "../../src/workbook/sidebar-calls";
+import { escaped } from "../support/escaped";
 import { fixedAnswers } from "./fixed-answers";
 import type { OpenSidebar } from "./open-sidebar";
 import type { Answers, NoAnswer } from "./script-runner";
 import { sidebarTests } from "./sidebar-tests";
 
+const beginning = (words: string) => new RegExp(`^${escaped(words)}`);
 const openSidebar = sidebarTests();
 let sidebar: OpenSidebar;
 let page: Page;
@@ -23,9 +27,9 @@ async function open(record?: Recorder, more: Answers = {}): Promise<void> {
   page = sidebar.page;
 }
 const task = (batch: string): Locator => page.getByRole("article").filter({ hasText: batch });
-const save = (batch: string) => task(batch).getByRole("button", { name: "Save" }).click();
-const begin = (batch: string) =>
-  task(batch).getByRole("button", { name: "Mark done" }).first().click();
+const save = (batch: string) => task(batch).getByRole("button", { name: today.save() }).click();
+const marking = (one: Locator) => one.getByText(today.markDone(), { exact: true });
+const begin = (batch: string) => marking(task(batch)).first().click();
 const requests = () =>
   sidebar.asked
     .filter(({ name }) => name === "sidebarRecord")
@@ -35,43 +39,37 @@ describe("marking a task done", () => {
   it("offers the as-of day, and a count only where the step is counted", async () => {
     await open();
     await begin("H26-044");
-    expect(await task("H26-044").getByLabel(/^Day/).inputValue()).toBe("2026-11-25");
-    expect(
-      await task("H26-044")
-        .getByLabel(/^Count/)
-        .count(),
-    ).toBe(1);
+    expect(await task("H26-044").getByLabel(beginning(today.day())).inputValue()).toBe(
+      "2026-11-25",
+    );
+    expect(await task("H26-044").getByLabel(beginning(today.counted())).count()).toBe(1);
     const release = page.getByRole("article").filter({ hasText: "First release" });
-    await release.getByRole("button", { name: "Mark done" }).click();
-    expect(await release.getByLabel(/^Count/).count()).toBe(0);
+    await marking(release).click();
+    expect(await release.getByLabel(beginning(today.counted())).count()).toBe(0);
   });
 
   it("is not offered where the records have no column for the step", async () => {
     await open();
-    expect(await task("H26-028").textContent()).toContain("the records have no column");
-    expect(await task("H26-028").getByRole("button", { name: "Mark done" }).count()).toBe(0);
+    expect(await task("H26-028").textContent()).toContain(today.reminder());
+    expect(await marking(task("H26-028")).count()).toBe(0);
   });
 
   it("keeps a blank count and none apart", async () => {
     await open();
     await begin("H26-044");
     await save("H26-044");
-    await task("H26-044").getByText("Done and written").waitFor();
+    await task("H26-044").getByText(today.doneAndWritten()).waitFor();
     await begin("H26-045");
-    await task("H26-045")
-      .getByLabel(/^Count/)
-      .fill("0");
+    await task("H26-045").getByLabel(beginning(today.counted())).fill("0");
     await save("H26-045");
-    await task("H26-045").getByText("Done and written").waitFor();
+    await task("H26-045").getByText(today.doneAndWritten()).waitFor();
     expect(requests().map(({ count }) => count)).toEqual([null, 0]);
   });
 
   it.each(["-1", "1.5"])("asks nothing of the script with a count of %s", async (count) => {
     await open();
     await begin("H26-044");
-    await task("H26-044")
-      .getByLabel(/^Count/)
-      .fill(count);
+    await task("H26-044").getByLabel(beginning(today.counted())).fill(count);
     await save("H26-044");
     expect(await page.locator("form:invalid").count()).toBe(1);
     expect(requests()).toEqual([]);
@@ -80,19 +78,21 @@ describe("marking a task done", () => {
   it("shows what was written where, takes it back, and offers the task again", async () => {
     await open();
     await begin("H26-044");
-    await task("H26-044")
-      .getByLabel(/^Count/)
-      .fill("88");
+    await task("H26-044").getByLabel(beginning(today.counted())).fill("88");
     await save("H26-044");
-    await task("H26-044").getByText("Done and written").waitFor();
+    await task("H26-044").getByText(today.doneAndWritten()).waitFor();
     const written = await task("H26-044").textContent();
-    expect(written).toContain("Take count day: 25 Nov 2026 in Records!Q40");
-    expect(written).toContain("Takes: 88 in Records!R40");
-    expect(written).not.toContain("Coming");
+    expect(written).toContain(
+      `Take count day: ${dayText("2026-11-25")} ${text.inCell({ where: "Records!Q40" })}`,
+    );
+    expect(written).toContain(`Takes: 88 ${text.inCell({ where: "Records!R40" })}`);
+    expect(written).not.toContain(today.coming());
     await task("H26-044").getByRole("button", { name: text.takeBack() }).click();
     await task("H26-044").getByText(`${text.taken()}: `).waitFor();
-    expect(await task("H26-044").textContent()).toContain("Take count day: blank in Records!Q40");
-    expect(await task("H26-044").textContent()).toContain("Coming");
+    expect(await task("H26-044").textContent()).toContain(
+      `Take count day: ${blank()} ${text.inCell({ where: "Records!Q40" })}`,
+    );
+    expect(await task("H26-044").textContent()).toContain(today.coming());
     expect(sidebar.asked.at(-1)).toEqual({ name: "sidebarTakeBack", request: { logId: "log-1" } });
     await begin("H26-044");
     expect(await page.locator("form").count()).toBe(1);
@@ -101,20 +101,20 @@ describe("marking a task done", () => {
   it("offers the name given before", async () => {
     await open();
     await begin("H26-044");
-    await task("H26-044").getByLabel("Who").fill("Tavi");
+    await task("H26-044").getByLabel(today.who()).fill("Tavi");
     await save("H26-044");
-    await task("H26-044").getByText("Done and written").waitFor();
+    await task("H26-044").getByText(today.doneAndWritten()).waitFor();
     await begin("H26-045");
-    expect(await task("H26-045").getByLabel("Who").inputValue()).toBe("Tavi");
+    expect(await task("H26-045").getByLabel(today.who()).inputValue()).toBe("Tavi");
   });
 
   it("keeps what was written in sight when the list is read again", async () => {
     await open();
     await begin("H26-044");
     await save("H26-044");
-    await task("H26-044").getByText("Done and written").waitFor();
-    await page.getByRole("button", { name: "Read again" }).click();
-    await page.getByText("1 task marked done since this page opened").waitFor();
+    await task("H26-044").getByText(today.doneAndWritten()).waitFor();
+    await page.getByRole("button", { name: today.readAgain() }).click();
+    await page.getByText(today.markedDone({ tasks: 1 })).waitFor();
     await page.getByRole("button", { name: text.takeBack() }).click();
     await page.getByText(`${text.taken()}: `).waitFor();
     expect(sidebar.asked.at(-1)?.name).toBe("sidebarTakeBack");
@@ -141,7 +141,7 @@ describe("what the script asks", () => {
     const values = await page.locator(".pairs > *").allTextContents();
     expect(values).toEqual([text.stands(), "80", text.would(), "88"]);
     await page.getByRole("button", { name: text.writeAnyway() }).click();
-    await page.getByText("Done and written").waitFor();
+    await page.getByText(today.doneAndWritten()).waitFor();
     expect(requests().map(({ sure }) => sure)).toEqual([[], [question.id]]);
   });
 
@@ -162,23 +162,23 @@ describe("what the script asks", () => {
     await page.getByRole("button", { name: text.writeAnyway() }).click();
     await page.getByText(askedSentence(second.ask)).waitFor();
     expect(await page.locator(".pairs > *").allTextContents()).toEqual([
-      ...[text.stands(), "24 Nov 2026", text.would(), blank()],
+      ...[text.stands(), dayText("2026-11-24"), text.would(), blank()],
     ]);
     await page.getByRole("button", { name: text.writeAnyway() }).click();
-    await page.getByText("Done and written").waitFor();
+    await page.getByText(today.doneAndWritten()).waitFor();
     expect(requests().at(-1)?.sure).toEqual([question.id, second.id]);
   });
 
   it("can be left as it is; the entries are still there after that", async () => {
     await open(asking);
     await begin("H26-044");
-    await task("H26-044").getByLabel("Note").fill("second round");
+    await task("H26-044").getByLabel(today.note()).fill("second round");
     await save("H26-044");
     await page.getByRole("button", { name: text.leave() }).click();
-    expect(await page.locator("#status").textContent()).toContain("Nothing was written.");
+    expect(await page.locator("#status").textContent()).toContain(today.nothingWritten());
     expect(requests()).toHaveLength(1);
     await begin("H26-044");
-    expect(await task("H26-044").getByLabel("Note").inputValue()).toBe("second round");
+    expect(await task("H26-044").getByLabel(today.note()).inputValue()).toBe("second round");
   });
 
   it("has no pair of values where it is about no cell", async () => {
@@ -207,6 +207,6 @@ describe("taking back", () => {
     expect(await page.locator(".pairs > *").allTextContents()).toEqual([
       ...[text.stands(), "90", text.would(), "80"],
     ]);
-    expect(await task("H26-044").getByRole("button", { name: "Mark done" }).count()).toBe(0);
+    expect(await marking(task("H26-044")).count()).toBe(0);
   });
 });

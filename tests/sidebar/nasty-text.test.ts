@@ -1,9 +1,21 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import * as controlsText from "../../src/sentences/made/controls";
+import * as ordersPageText from "../../src/sentences/made/orders-page";
 import { planNew } from "../../src/sentences/made/orders-page";
+import * as pageText from "../../src/sentences/made/page";
+import * as todayPageText from "../../src/sentences/made/today-page";
 import * as writing from "../../src/sentences/made/writing";
+import { monthText } from "../../src/sidebar/controls/day-words";
 import type { AddOrderAnswer, Question } from "../../src/workbook/sidebar-calls";
+import { escaped } from "../support/escaped";
 import { fixedAnswers } from "./fixed-answers";
-import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import {
+  type OpenSidebar,
+  SECTION,
+  type SectionTitle,
+  type SidebarTest,
+  startSidebarTest,
+} from "./open-sidebar";
 import type { Answers } from "./script-runner";
 
 const TEXTS: Readonly<Record<string, string>> = {
@@ -63,29 +75,26 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
     }));
   const PLAIN = { hurt: false, scripts: 1, images: 0, wide: 0 };
 
-  it.each(["Today", "Ahead", "Takes", "Orders", "Check", "Set up"])(
-    "is text in %s",
-    async (title) => {
-      const { page, section } = sidebar;
-      await section(title);
-      if (title === "Ahead") await page.getByRole("button", { name: /Dec 2026/ }).click();
-      await page.evaluate(() => {
-        for (const details of document.querySelectorAll("details")) details.open = true;
-      });
-      const shown = await page.locator("[role=tabpanel]:not([hidden])").textContent();
-      expect(shown).toContain(start);
-      expect(shown).not.toContain("\ufffd");
-      expect(await isPlain()).toEqual(PLAIN);
-      expect(sidebar.complaints).toEqual([]);
-    },
-  );
+  it.each(Object.keys(SECTION) as SectionTitle[])("is text in %s", async (title) => {
+    const { page, section } = sidebar;
+    await section(title);
+    if (title === "Ahead") await page.getByRole("button", { name: monthText("2026-12") }).click();
+    await page.evaluate(() => {
+      for (const details of document.querySelectorAll("details")) details.open = true;
+    });
+    const shown = await page.locator("[role=tabpanel]:not([hidden])").textContent();
+    expect(shown).toContain(start);
+    expect(shown).not.toContain("\ufffd");
+    expect(await isPlain()).toEqual(PLAIN);
+    expect(sidebar.complaints).toEqual([]);
+  });
 
   it("is text when written, and in an error", async () => {
     const { page, section } = sidebar;
     await section("Today");
-    await page.getByRole("button", { name: "Mark done" }).first().click();
-    await page.getByRole("button", { name: "Save" }).click();
-    await page.getByText("Done and written").waitFor();
+    await page.getByText(todayPageText.markDone(), { exact: true }).first().click();
+    await page.getByRole("button", { name: todayPageText.save() }).click();
+    await page.getByText(todayPageText.doneAndWritten()).waitFor();
     // The notice, and the list of last writes, which is open too.
     const told = await page.locator(".written").allTextContents();
     expect(told.length).toBeGreaterThan(1);
@@ -118,25 +127,29 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
           : withText(added, text);
       },
     });
-    await page.getByRole("tab", { name: "Orders" }).click();
+    await page.getByRole("tab", { name: pageText.orders() }).click();
     await page.getByText(planNew()).click();
-    await page.getByRole("combobox", { name: /^Variety/ }).fill(start);
-    await page.getByLabel("Plants wanted").fill("150");
-    await page.getByLabel("Ready by").fill("2027-12-01");
-    await page.getByRole("button", { name: "Plan", exact: true }).click();
-    await page.getByText("Needed in all").waitFor();
+    await page
+      .getByRole("combobox", { name: new RegExp(`^${escaped(ordersPageText.variety())}`) })
+      .fill(start);
+    await page.getByLabel(ordersPageText.plantsWanted()).fill("150");
+    await page.getByLabel(ordersPageText.readyBy()).fill("2027-12-01");
+    await page.getByRole("button", { name: ordersPageText.plan(), exact: true }).click();
+    await page.getByText(ordersPageText.neededInAll()).waitFor();
     await page.evaluate(() => {
       for (const details of document.querySelectorAll("details")) details.open = true;
     });
-    expect(await page.getByRole("group", { name: "The plan" }).textContent()).toContain(start);
-    await page.getByLabel(/^Customer/).fill(start);
-    await page.getByRole("button", { name: "Add to the orders" }).click();
+    expect(
+      await page.getByRole("group", { name: ordersPageText.thePlan() }).textContent(),
+    ).toContain(start);
+    await page.getByLabel(new RegExp(`^${escaped(ordersPageText.customer())}`)).fill(start);
+    await page.getByRole("button", { name: ordersPageText.addOrder() }).click();
     await page.getByText(writing.stands()).waitFor();
     expect(await page.locator(".asked").textContent()).toContain(start);
     await page.getByRole("button", { name: writing.writeAnyway() }).click();
-    await page.getByText("Added to the orders: ").waitFor();
-    await page.getByRole("button", { name: "Make a tab" }).click();
-    await page.getByText("Made the tab: ").waitFor();
+    await page.getByText(`${ordersPageText.addedTitle()}: `).waitFor();
+    await page.getByRole("button", { name: ordersPageText.makeTab() }).click();
+    await page.getByText(`${ordersPageText.madeTabTitle()} `).waitFor();
     for (const notice of await page.locator(".written").allTextContents()) {
       expect(notice).toContain(start);
     }
@@ -152,7 +165,7 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
 
   it("is text on the printed round sheet", async () => {
     const { page } = sidebar;
-    await page.getByRole("button", { name: "Print round sheet" }).click();
+    await page.getByRole("button", { name: todayPageText.print() }).click();
     const frame = page.frameLocator("iframe.print-frame");
     await frame.locator("table").first().waitFor({ state: "attached" });
     expect(await frame.locator("main").textContent()).toContain(start);
@@ -168,10 +181,10 @@ describe("a text of 50,000 characters", () => {
     const { page, section, close } = await test.open(answersWith(text));
     await section("Check");
     const trouble = page.locator(".trouble").first();
-    const cut = (await trouble.textContent()) ?? "";
-    expect(cut).toContain("(50,000 characters in all)");
-    expect(cut.length).toBeLessThan(2000);
-    await trouble.getByText("All of it").first().click();
+    const shown = (await trouble.textContent()) ?? "";
+    expect(shown).toContain(controlsText.cut({ text: text.slice(0, 160), length: text.length }));
+    expect(shown.length).toBeLessThan(2000);
+    await trouble.getByText(controlsText.allOfIt()).first().click();
     await page.waitForFunction(
       (whole) => [...document.querySelectorAll("bdi")].some((one) => one.textContent === whole),
       text,

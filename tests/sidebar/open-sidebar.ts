@@ -1,6 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { sidebarPage } from "../../src/build/sidebar-page";
 import { registry } from "../../src/functions/index";
+import * as text from "../../src/sentences/made/page";
 import { oneBrowser } from "../support/one-browser";
 import { PATIENCE_MS } from "../support/patience";
 import { type Answers, type AskedCall, type FakeRunner, fakeRunner } from "./script-runner";
@@ -32,10 +33,21 @@ export interface OpenSidebar {
   /** Whatever the page asked of a network, threw, or complained of. */
   readonly complaints: readonly string[];
   /** Goes to a section by its tab. */
-  section(title: string): Promise<void>;
+  section(title: SectionTitle): Promise<void>;
   /** Ends the sidebar; the browser's page is kept for the next one. */
   close(): Promise<void>;
 }
+
+/** The sections' tabs, as a person knows them. */
+export const SECTION = {
+  Today: text.today,
+  Ahead: text.ahead,
+  Takes: text.takes,
+  Orders: text.orders,
+  Check: text.check,
+  "Set up": text.setUp,
+};
+export type SectionTitle = keyof typeof SECTION;
 
 let built: Promise<string> | null = null;
 
@@ -84,7 +96,7 @@ async function begin(
     asked,
     complaints,
     section: async (title) => {
-      await page.getByRole("tab", { name: title }).click();
+      await page.getByRole("tab", { name: SECTION[title]() }).click();
       await page.waitForFunction(() => document.querySelector(":disabled") === null);
     },
     async close() {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import * as controlsText from "../../src/sentences/made/controls";
 import * as text from "../../src/sentences/made/orders-page";
+import { dayText } from "../../src/sidebar/controls/day-words";
 import { needsWords, needWords, planFact, planWarning } from "../../src/wording/order-plan";
 import type { PlanOrderAnswer } from "../../src/workbook/sidebar-calls";
 import { axeViolations } from "./axe-violations";
@@ -15,7 +17,7 @@ describe("a plan", () => {
     expect(form.asked("sidebarPlanOrder")).toEqual([REQUEST]);
     const first = form.shown().locator(".first");
     expect(await first.locator(".to-do").textContent()).toBe(
-      `Sowing ${text.byAway({ by: "22 Apr 2027", away: "in 148 days" })}`,
+      `Sowing ${text.byAway({ by: dayText("2027-04-22"), away: controlsText.away({ days: 148, when: "ahead" }) })}`,
     );
     expect(await first.textContent()).toContain(text.plants({ plants: 473 }));
     for (const one of plan.steps[0]?.warnings ?? []) {
@@ -25,7 +27,7 @@ describe("a plan", () => {
       expect(await first.textContent()).not.toContain(planFact(one));
     }
     const { variety, harvest } = REQUEST;
-    const title = text.planOfVariety({ wanted: 150, variety, by: "1 Dec 2027" });
+    const title = text.planOfVariety({ wanted: 150, variety, by: dayText("2027-12-01") });
     expect((await form.focused()).startsWith(title)).toBe(true);
     const cases = text.ofTen({ tenths: "8" });
     expect(await form.shown().textContent()).toContain(
@@ -40,7 +42,7 @@ describe("a plan", () => {
       plan.steps.map(({ step }) => step),
     );
     expect(await steps.nth(2).textContent()).toContain(
-      `Grafting${text.by({ by: "1 Aug 2027" })}${text.plants({ plants: 340 })}`,
+      `Grafting${text.by({ by: dayText("2027-08-01") })}${text.plants({ plants: 340 })}`,
     );
     expect(await steps.nth(2).textContent()).toContain(needsWords(plan.steps[2]?.needs ?? []));
     await steps
@@ -101,7 +103,7 @@ describe("a plan", () => {
     await form.planned({ sidebarPlanOrder: () => latePlan });
     const first = form.shown().locator(".first");
     expect(await first.locator(".to-do").textContent()).toBe(
-      `Sowing ${text.wasDue({ day: "155 days ago" })}`,
+      `Sowing ${text.wasDue({ day: controlsText.away({ days: 155, when: "ago" }) })}`,
     );
     expect(await first.locator(".warning p").allTextContents()).toEqual(
       latePlan.steps[0]?.warnings.map(planWarning),

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import * as controlsText from "../../src/sentences/made/controls";
 import * as text from "../../src/sentences/made/orders-page";
-import { awayText, daysBetween } from "../../src/sidebar/controls/day-words";
+import { awayText, daysBetween, dayText } from "../../src/sidebar/controls/day-words";
 import { chanceWords, ofTen } from "../../src/sidebar/orders/chance-words";
 import {
   byWords,
@@ -42,12 +43,12 @@ describe("a chance", () => {
 
 describe("how far a day is away", () => {
   it.each([
-    ["2026-11-25", "today"],
-    ["2026-11-26", "tomorrow"],
-    ["2026-11-24", "yesterday"],
-    ["2027-01-15", "in 51 days"],
-    ["2026-11-20", "5 days ago"],
-    ["2036-11-25", "in 3,653 days"],
+    ["2026-11-25", controlsText.away({ days: 0, when: "ahead" })],
+    ["2026-11-26", controlsText.away({ days: 1, when: "ahead" })],
+    ["2026-11-24", controlsText.away({ days: 1, when: "ago" })],
+    ["2027-01-15", controlsText.away({ days: 51, when: "ahead" })],
+    ["2026-11-20", controlsText.away({ days: 5, when: "ago" })],
+    ["2036-11-25", controlsText.away({ days: 3653, when: "ahead" })],
     ["soon", ""],
     ["2026-13-01", ""],
   ])("%s is %s", (day, words) => expect(awayText(daysBetween(AS_OF, day))).toBe(words));
@@ -74,9 +75,14 @@ describe("an order in words", () => {
       text.allDelivered(),
     );
     expect(byWords(of({ by: "2026-11-25" }), AS_OF)).toBe(
-      text.byAway({ by: "25 Nov 2026", away: "today" }),
+      text.byAway({
+        by: dayText("2026-11-25"),
+        away: controlsText.away({ days: 0, when: "ahead" }),
+      }),
     );
-    expect(byWords(of({ by: "2026-11-20" }), AS_OF)).toBe(text.wasDue({ day: "20 Nov 2026" }));
+    expect(byWords(of({ by: "2026-11-20" }), AS_OF)).toBe(
+      text.wasDue({ day: dayText("2026-11-20") }),
+    );
   });
 
   it("counts those that need something done", () => {
@@ -108,7 +114,7 @@ describe("what is entered of a new order", () => {
 
   it.each([
     ["", text.sayBy()],
-    ["2026-11-24", text.dayIsPast({ asOf: "25 Nov 2026" })],
+    ["2026-11-24", text.dayIsPast({ asOf: dayText("2026-11-25") })],
     ["2026-11-25", null],
     ["2047-01-01", text.yearRight()],
     ["20270-01-01", text.yearRight()],

@@ -1,7 +1,10 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import * as controlsText from "../../src/sentences/made/controls";
 import * as headers from "../../src/sentences/made/order-columns";
 import * as text from "../../src/sentences/made/orders-page";
+import { countText } from "../../src/sidebar/controls/count-words";
+import { dayText } from "../../src/sidebar/controls/day-words";
 import { ofTen } from "../../src/sidebar/orders/chance-words";
 import { orderAction } from "../../src/wording/orders";
 import { axeViolations } from "./axe-violations";
@@ -36,7 +39,7 @@ describe("the outlook of the orders", () => {
     expect(await panel().locator("h2, h2 ~ p").allTextContents()).toEqual([
       text.title(),
       text.pressing({ pressing: 5, all: 8 }),
-      text.fromTab({ tab: "Orders", asOf: "25 Nov 2026" }),
+      text.fromTab({ tab: "Orders", asOf: dayText("2026-11-25") }),
     ]);
     expect(await panel().locator(".order h4").allTextContents()).toEqual([
       "O-03 · Growers' table C",
@@ -50,8 +53,8 @@ describe("the outlook of the orders", () => {
     ]);
     expect(await panel().locator("h3").allTextContents()).toEqual([
       text.planNew(),
-      `${text.somethingToDo()} 5`,
-      `${text.fine()} 3`,
+      `${text.somethingToDo()} ${countText(5)}`,
+      `${text.fine()} ${countText(3)}`,
     ]);
     expect(await panel().locator(".note").textContent()).toContain(orders.remark);
   });
@@ -61,13 +64,18 @@ describe("the outlook of the orders", () => {
     expect(await order("O-11").locator(".to-do").textContent()).toBe(toDo("O-11"));
     const words = await order("O-11").textContent();
     expect(words).toContain(`Ellowen · ${text.stillToDeliver({ left: 460, wanted: 500 })}`);
-    expect(words).toContain(text.byAway({ by: "15 Aug 2027", away: "in 263 days" }));
+    expect(words).toContain(
+      text.byAway({
+        by: dayText("2027-08-15"),
+        away: controlsText.away({ days: 263, when: "ahead" }),
+      }),
+    );
     expect(words).toContain(
       `${text.fullByThen()} ${text.of100({ word: text.ratherLikely(), chance: 75 })}`,
     );
     expect(await order("O-03").textContent()).toContain(
       text.stillToDeliver({ left: 120, wanted: 180 }) +
-        text.wasDue({ day: "20 Nov 2026" }) +
+        text.wasDue({ day: dayText("2026-11-20") }) +
         `${text.fullByThen()} ${text.lateBy({ days: 5 })}`,
     );
     expect(await order("O-10").textContent()).toContain(text.allDelivered());
@@ -86,7 +94,7 @@ describe("the outlook of the orders", () => {
       text.shortBy(),
       text.shortPlants({ plants: 24 }),
       headers.fullBy(),
-      "4 Mar 2027",
+      dayText("2027-03-04"),
     ]);
     expect(await order("O-07").locator(".behind").textContent()).toContain(
       text.lastTwoHold({ cases: ofTen(0.8) }),
@@ -123,9 +131,9 @@ describe("the outlook of the orders", () => {
     });
     expect(await panel().textContent()).toContain(text.pressing({ pressing: 100, all: 300 }));
     expect(await page.getByRole("article").count()).toBe(40);
-    await page.getByRole("button", { name: "Show 40 more of 60" }).click();
+    await page.getByRole("button", { name: controlsText.showMore({ next: 40, left: 60 }) }).click();
     expect(await page.getByRole("article").count()).toBe(80);
-    await page.getByText(`${text.fine()} 200`).click();
+    await page.getByText(`${text.fine()} ${countText(200)}`).click();
     await order("N-100").waitFor();
   });
 

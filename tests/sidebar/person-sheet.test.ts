@@ -1,6 +1,11 @@
 import type { Browser, Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
+import * as text from "../../src/sentences/made/today-page";
+import * as sheetText from "../../src/sentences/made/today-sheet";
 import { noCrew } from "../../src/sentences/made/work-page";
+import { weekdayText } from "../../src/sidebar/controls/day-words";
+import { hoursCounted } from "../../src/sidebar/controls/hours-words";
+import { partRemarks } from "../../src/wording/work";
 import { fixedAnswers } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
 import { work } from "./work-answers";
@@ -13,11 +18,11 @@ beforeAll(async () => {
   test = await startSidebarTest();
   sidebar = await test.open({ ...fixedAnswers, sidebarWork: () => answer });
   page = sidebar.page;
-  await page.getByLabel("Round sheet").selectOption("person");
+  await page.getByLabel(text.roundSheet()).selectOption("person");
 });
 
 const sheet = () => page.frameLocator("iframe.print-frame").locator("main");
-const print = () => page.getByRole("button", { name: "Print round sheet" }).click();
+const print = () => page.getByRole("button", { name: text.print() }).click();
 
 describe("the round sheet by person", () => {
   it("plans the days of the list, a page a person, and what is given to nobody last", async () => {
@@ -28,7 +33,7 @@ describe("the round sheet by person", () => {
       request: { days: 15, initials: false },
     });
     expect(await sheet().locator(".place").allTextContents()).toEqual([
-      ...["Kesto", "Mirel", "Not given to anybody"],
+      ...["Kesto", "Mirel", sheetText.unassigned()],
     ]);
     const breaks = await sheet()
       .locator("section.person")
@@ -39,19 +44,28 @@ describe("the round sheet by person", () => {
   it("has for each task day, batch, place, plants, hours and blanks", async () => {
     const rows = sheet().locator("section.person").first().locator("tbody tr");
     expect(await rows.first().locator("td, th").allTextContents()).toEqual([
-      ...["Wed 25 Nov", "First release9 days late", "H26-039", "Bay 2 north", "104", "2.6"],
+      ...[
+        weekdayText("2026-11-25"),
+        `First release${partRemarks([{ code: "days-late", days: 9 }])}`,
+        "H26-039",
+        "Bay 2 north",
+        "104",
+        "2.6",
+      ],
       ...["", "–", ""],
     ]);
     // Grafting is counted: its count is a blank.
     expect(await rows.nth(1).locator("td.blank").count()).toBe(3);
     const nobodys = sheet().locator("section.person").last();
     expect(await nobodys.locator("tbody tr").count()).toBe(2);
-    expect(await nobodys.textContent()).toContain("by Tue 1 Dec");
+    expect(await nobodys.textContent()).toContain(
+      sheetText.byDay({ day: weekdayText("2026-12-01") }),
+    );
   });
 
   it("says on each page its own cautions and hours", async () => {
     const pages = await sheet().locator("section.person").allTextContents();
-    expect(pages[0]).toContain("8.6 hours");
+    expect(pages[0]).toContain(hoursCounted(8.6));
     expect(pages[0]).toContain("First release: Blades: slit the wrap");
     expect(pages[1]).not.toContain("slit the wrap");
   });
@@ -72,7 +86,7 @@ describe("the round sheet by person", () => {
     await page.getByText(noCrew({ columns: work.crewHeader })).waitFor();
     answer = { ...work, parts: [], unassigned: [] };
     await print();
-    await page.getByText("Nothing to print: the list is empty.").waitFor();
+    await page.getByText(text.nothingToPrint()).waitFor();
     expect(sidebar.complaints).toEqual([]);
   });
 });

@@ -1,6 +1,9 @@
 import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
-import { fixedAnswers } from "./fixed-answers";
+import * as text from "../../src/sentences/made/today-page";
+import { fileTitle } from "../../src/sentences/made/today-sheet";
+import { statusTally } from "../../src/sidebar/today/places";
+import { fixedAnswers, today } from "./fixed-answers";
 import { expectGolden } from "./golden";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
 
@@ -19,14 +22,14 @@ beforeAll(async () => {
     };
   });
   await page.reload();
-  await page.getByText("1 late, 1 due, 3 coming.").waitFor();
+  await page.getByText(text.tallyAll({ tally: statusTally(today.tasks) })).waitFor();
 });
 
 const frame = () => page.frameLocator("iframe.print-frame");
 const printed = () =>
   page.evaluate(() => (window as Window & { printed?: string[] }).printed ?? []);
 const print = async (times: number) => {
-  await page.getByRole("button", { name: "Print round sheet" }).click();
+  await page.getByRole("button", { name: text.print() }).click();
   await page.waitForFunction(
     (wanted) => (window as Window & { printed?: string[] }).printed?.length === wanted,
     times,
@@ -36,9 +39,9 @@ const print = async (times: number) => {
 describe("the round sheet", () => {
   it("prints a page of its own, by place, in the order that is walked", async () => {
     await print(1);
-    expect(await printed()).toEqual(["Round sheet 2026-11-25"]);
+    expect(await printed()).toEqual([fileTitle({ day: "2026-11-25" })]);
     expect(await frame().locator(".place").allTextContents()).toEqual([
-      ...["Bay 1 south", "Bay 2 north", "No place named"],
+      ...["Bay 1 south", "Bay 2 north", text.noPlace()],
     ]);
     expectGolden("round-sheet", `${await frame().locator("main").evaluate(outer)}\n`);
   });
@@ -46,7 +49,7 @@ describe("the round sheet", () => {
   it("leaves blanks for day, count, who and note, and none for a count that nobody makes", async () => {
     const row = (batch: string) => frame().locator("tr").filter({ hasText: batch }).first();
     expect(await row("H26-044").locator("td.blank").count()).toBe(4);
-    const late = row("Late by 9 days");
+    const late = row(text.lateBy({ days: 9 }));
     expect(await late.locator("td.blank").count()).toBe(3);
     expect(await late.locator("td").nth(4).textContent()).toBe("–");
   });

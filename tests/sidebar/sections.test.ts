@@ -1,13 +1,21 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import * as todayPageText from "../../src/sentences/made/today-page";
 import * as text from "../../src/sentences/made/writing";
 import type { Question } from "../../src/workbook/sidebar-calls";
+import { escaped } from "../support/escaped";
 import { axeViolations } from "./axe-violations";
 import { fixedAnswers } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
-import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import {
+  type OpenSidebar,
+  SECTION,
+  type SectionTitle,
+  type SidebarTest,
+  startSidebarTest,
+} from "./open-sidebar";
 
-const SECTIONS = ["Today", "Ahead", "Takes", "Orders", "Check", "Set up"];
+const SECTIONS = Object.keys(SECTION) as SectionTitle[];
 const PANEL = "[role=tabpanel]:not([hidden])";
 
 let test: SidebarTest;
@@ -87,16 +95,16 @@ describe("the states between", () => {
     });
     const { page } = failingOnce;
     const group = page.getByRole("article").filter({ hasText: "H26-044" });
-    await group.getByRole("button", { name: "Mark done" }).click();
+    await group.getByText(todayPageText.markDone(), { exact: true }).click();
     expect(await axeViolations(page)).toEqual([]);
-    await group.getByLabel(/^Count/).fill("88");
+    await group.getByLabel(new RegExp(`^${escaped(todayPageText.counted())}`)).fill("88");
     expectGolden("done-form", await markupOf(page, "form"));
-    await group.getByRole("button", { name: "Save" }).click();
+    await group.getByRole("button", { name: todayPageText.save() }).click();
     await group.getByText(text.stands()).waitFor();
     expect(await axeViolations(page)).toEqual([]);
     expectGolden("asked", await markupOf(page, ".asked"));
     await group.getByRole("button", { name: text.writeAnyway() }).click();
-    await group.getByText("Done and written").waitFor();
+    await group.getByText(todayPageText.doneAndWritten()).waitFor();
     expect(await axeViolations(page)).toEqual([]);
     expectGolden("written", await markupOf(page, ".written"));
     await group.getByRole("button", { name: text.takeBack() }).click();

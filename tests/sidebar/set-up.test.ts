@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import * as pageText from "../../src/sentences/made/page";
 import * as text from "../../src/sentences/made/set-up-page";
+import { dayText } from "../../src/sidebar/controls/day-words";
 import { isolated } from "../../src/sidebar/controls/shortened";
 import { LANGUAGES_READ } from "../../src/sidebar/set-up/languages-read.table";
 import type { OpenAnswer } from "../../src/workbook/sidebar-calls";
@@ -42,7 +43,7 @@ const requestsOf = (call: string) =>
 describe("a workbook that is not set up", () => {
   it("opens on Set up, with the likeliest tab and how its columns are read", async () => {
     await openNew();
-    expect(await chosenTab()).toBe("Set up");
+    expect(await chosenTab()).toBe(pageText.setUp());
     expect(await page.getByLabel(text.recordsTab()).inputValue()).toBe("Records");
     expect(await page.getByLabel(readAs("Grafted")).inputValue()).toBe("Grafted on");
     const shown = await panel().textContent();
@@ -69,7 +70,7 @@ describe("a workbook that is not set up", () => {
     expect(await panel().textContent()).toContain(pageText.notSetUp());
     expect(requestsOf("sidebarAhead")).toEqual([]);
     await page.getByRole("button", { name: pageText.goToSetUp() }).first().click();
-    expect(await chosenTab()).toBe("Set up");
+    expect(await chosenTab()).toBe(pageText.setUp());
   });
 
   it("sends only what was changed, and leads to Today when the tabs are made", async () => {
@@ -94,8 +95,8 @@ describe("a workbook that is not set up", () => {
     ]);
     expect(await page.locator(".written").textContent()).toContain(`${text.made()}DueReady`);
     await page.getByRole("button", { name: text.goToToday() }).click();
-    await page.getByText("25 Nov 2026").first().waitFor();
-    expect(await chosenTab()).toBe("Today");
+    await page.getByText(dayText("2026-11-25")).first().waitFor();
+    expect(await chosenTab()).toBe(pageText.today());
   });
 
   it("tells of a column's meaning given twice", async () => {

@@ -1,6 +1,10 @@
 import { describe, expect, it } from "vitest";
+import * as controlsText from "../../src/sentences/made/controls";
+import { cut } from "../../src/sentences/made/controls";
+import * as days from "../../src/sentences/made/days";
 import * as takesPage from "../../src/sentences/made/takes-page";
 import * as todayPage from "../../src/sentences/made/today-page";
+import { count, list, share } from "../../src/sentences/runtime";
 import { counted, countText, listed, percentText } from "../../src/sidebar/controls/count-words";
 import { dayText, monthText, windowText } from "../../src/sidebar/controls/day-words";
 import { isolated, shortened } from "../../src/sidebar/controls/shortened";
@@ -17,34 +21,58 @@ describe("countText", () => {
     [50_000, "50,000"],
     [1_234_567, "1,234,567"],
     [-1500, "−1,500"],
-  ])("%d is %s", (count, text) => expect(countText(count)).toBe(text));
+  ])("%d is %s", (number, text) => {
+    expect(countText(number)).toBe(controlsText.number({ number }));
+    expect(count(number)).toBe(text);
+  });
 });
 
 describe("counted, listed and percentText", () => {
   it("say one and many", () => {
     expect([0, 1, 2].map((count) => counted(count, "batch", "batches"))).toEqual([
-      ...["0 batches", "1 batch", "2 batches"],
+      ...[`${countText(0)} batches`, `${countText(1)} batch`, `${countText(2)} batches`],
     ]);
   });
 
   it("join words", () => {
-    expect([[], ["a"], ["a", "b"], ["a", "b", "c"]].map(listed)).toEqual([
-      ...["", "a", "a and b", "a, b and c"],
-    ]);
+    const all = [[], ["a"], ["a", "b"], ["a", "b", "c"]];
+    expect(all.map(listed)).toEqual(all.map((names) => controlsText.names({ names })));
+    expect(all.map(list)).toEqual(["", "a", "a and b", "a, b and c"]);
   });
 
   it("say a share of 1 in hundredths", () => {
-    expect([0, 0.784, 0.995, 1].map(percentText)).toEqual(["0 %", "78 %", "100 %", "100 %"]);
+    const all = [0, 0.784, 0.995, 1];
+    expect(all.map(percentText)).toEqual(all.map((part) => controlsText.percent({ part })));
+    expect(all.map(share)).toEqual(["0 %", "78 %", "100 %", "100 %"]);
   });
 });
 
 describe("days", () => {
+  const nov = days.monthName({ number: "11" });
+  const dec = days.monthName({ number: "12" });
+  const day = (number: string, month: string, year: string) =>
+    days.day({ day: number, month, year });
+
   it.each([
-    ["2026-11-05", "2026-11-05", "5 Nov 2026"],
-    ["2026-11-10", "2026-11-16", "10 – 16 Nov 2026"],
-    ["2026-11-26", "2026-12-03", "26 Nov – 3 Dec 2026"],
-    ["2026-12-30", "2027-01-02", "30 Dec 2026 – 2 Jan 2027"],
-    ["soon", "2026-12-03", "soon – 3 Dec 2026"],
+    ["2026-11-05", "2026-11-05", day("5", nov, "2026")],
+    ["2026-11-10", "2026-11-16", days.window({ from: "10", by: day("16", nov, "2026") })],
+    [
+      "2026-11-26",
+      "2026-12-03",
+      days.window({
+        from: days.dayMonth({ day: "26", month: nov }),
+        by: day("3", dec, "2026"),
+      }),
+    ],
+    [
+      "2026-12-30",
+      "2027-01-02",
+      days.window({
+        from: day("30", dec, "2026"),
+        by: day("2", days.monthName({ number: "1" }), "2027"),
+      }),
+    ],
+    ["soon", "2026-12-03", days.window({ from: "soon", by: day("3", dec, "2026") })],
   ])("from %s by %s is %s", (from, by, text) => expect(windowText(from, by)).toBe(text));
 
   it("that are none stay as they are", () => {
@@ -55,7 +83,9 @@ describe("days", () => {
 
   it("have months", () => {
     expect(["2026-11", "2027-01", "2026-00", "All"].map(monthText)).toEqual([
-      ...["Nov 2026", "Jan 2027", "2026-00", "All"],
+      days.month({ month: days.monthName({ number: "11" }), year: "2026" }),
+      days.month({ month: days.monthName({ number: "1" }), year: "2027" }),
+      ...["2026-00", "All"],
     ]);
   });
 });
@@ -63,12 +93,12 @@ describe("days", () => {
 describe("shortened", () => {
   it("keeps short text, and says how long cut text is", () => {
     expect(shortened("Lorem", 5)).toBe("Lorem");
-    expect(shortened("Lorem ipsum", 5)).toBe("Lorem… (11 characters in all)");
+    expect(shortened("Lorem ipsum", 5)).toBe(cut({ text: "Lorem", length: 11 }));
   });
 
   it("does not cut a character in two", () => {
-    expect(shortened("ab\u{1F331}cd", 3)).toBe("ab… (6 characters in all)");
-    expect(shortened("ab\u{1F331}cd", 4)).toBe("ab\u{1F331}… (6 characters in all)");
+    expect(shortened("ab\u{1F331}cd", 3)).toBe(cut({ text: "ab", length: 6 }));
+    expect(shortened("ab\u{1F331}cd", 4)).toBe(cut({ text: "ab\u{1F331}", length: 6 }));
   });
 
   it("keeps the direction of a text to itself, even if the text opens one and never closes it", () => {
@@ -96,7 +126,7 @@ describe("a task", () => {
     [0.04, todayPage.minutes()],
     [1, todayPage.hours({ number: "1", rounded: 1 })],
     [1.26, todayPage.hours({ number: "1.3", rounded: 1.3 })],
-    [1234, todayPage.hours({ number: "1,234", rounded: 1234 })],
+    [1234, todayPage.hours({ number: countText(1234), rounded: 1234 })],
   ])("of %s hours says %s", (hours, words) =>
     expect(hoursWords({ ...takeCount, hours })).toBe(words),
   );

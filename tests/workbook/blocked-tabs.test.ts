@@ -1,5 +1,7 @@
 import { expect, it } from "vitest";
+import * as blocked from "../../src/sentences/made/blocked-tabs";
 import * as text from "../../src/sentences/made/menu";
+import { step } from "../../src/sentences/made/order-columns";
 import { cellName } from "../../src/workbook/cell-name";
 import { type Nursery, openNursery, smallRecords } from "./nursery";
 
@@ -34,8 +36,8 @@ it("a live tab and a plan that show no answer are named when the sidebar opens, 
   nursery.sheet(PLAN).getRange("C8").setFormula("=1+1");
   await nursery.w.settled();
   expect(said(nursery)).toEqual([
-    'Stages shows no answer, since C5 ("ask Orrin") is in its way: choose Refresh the due list in the Nursery menu, which moves it beside',
-    'Plan O-1 shows no answer, since B7 ("too late?") and 1 more cell are in its way: choose Refresh the due list in the Nursery menu, which moves them beside',
+    blocked.inTheWay({ tab: "Stages", cell: 'C5 ("ask Orrin")', more: 0 }),
+    blocked.inTheWay({ tab: PLAN, cell: 'B7 ("too late?")', more: 1 }),
   ]);
   nursery.w.call("refreshDueList");
   await nursery.w.settled();
@@ -68,7 +70,7 @@ it("a note in the way of a plan is moved beside it by Set up, which names it", a
   const { moved } = nursery.ask("sidebarSetUp", AGAIN);
   await nursery.w.settled();
   expect(moved).toEqual([{ from: "Plan O-1!A7", to: expect.stringMatching(/^Plan O-1![A-Z]+7$/) }]);
-  expect(nursery.value(PLAN, "A5")).toBe("Step");
+  expect(nursery.value(PLAN, "A5")).toBe(step());
   expect(nursery.value(PLAN, moved[0]?.to.split("!")[1] ?? "")).toBe("mine");
 });
 
@@ -79,9 +81,7 @@ it("a live tab without room for its answer is named with what makes it again", a
   stages.deleteRows(5, stages.getMaxRows() - 4);
   await nursery.w.settled();
   expect(nursery.value("Stages", "A3")).toMatch(/^#(REF|SPILL)!$/);
-  expect(said(nursery)).toEqual([
-    "Stages shows no answer, since it has no room or what it reads is gone: make the tabs again in Set up",
-  ]);
+  expect(said(nursery)).toEqual([blocked.noRoom({ tab: "Stages" })]);
   nursery.ask("sidebarSetUp", AGAIN);
   await nursery.w.settled();
   expect(answers(nursery)).toEqual(before);

@@ -1,8 +1,9 @@
 import { expect, it } from "vitest";
 import { sentenceDay } from "../../src/core/dates/day-text";
-import { notMadeAnew } from "../../src/sentences/made/due-rows";
+import { notMadeAnew, notWritten } from "../../src/sentences/made/due-rows";
 import * as text from "../../src/sentences/made/due-tab";
-import { MARK } from "../../src/workbook/mark";
+import * as setUp from "../../src/sentences/made/set-up";
+import { FIRST_WORDS, MARK } from "../../src/workbook/mark";
 import { day as dayNumber } from "../support/days";
 import { dueRow, dueRows, enterDue } from "./due-list";
 import { type Nursery, openNursery, SETTINGS, smallRecords } from "./nursery";
@@ -26,7 +27,9 @@ const age = (nursery: Nursery) => String(nursery.value("Due list", "C1"));
 it("says in its first row of what day it is, and when something has changed since", async () => {
   const nursery = await today();
   const day = dayOf(nursery);
-  expect(nursery.value("Due list", "A1")).toBe(`${MARK} ${text.madeBy({ day })}`);
+  expect(nursery.value("Due list", "A1")).toBe(
+    `${MARK} ${FIRST_WORDS.due} ${text.madeBy({ day })}`,
+  );
   expect(age(nursery)).toBe(text.age({ day }));
   nursery.sheet("Records").getRange("C2").setValue("Bay 12");
   await nursery.w.settled();
@@ -81,8 +84,10 @@ it("says in its first cell why it could not be made anew", async () => {
   nursery.remove("Records");
   nursery.w.type("Due list", "D1", "TRUE");
   await nursery.w.settled();
-  const [begin = ""] = notMadeAnew({ why: "|" }).split("|");
-  expect(nursery.value("Due list", "A1")).toContain(`${MARK} ${begin}`);
+  const why = setUp.tabGone({ tab: "Records" });
+  expect(nursery.value("Due list", "A1")).toBe(
+    `${MARK} ${FIRST_WORDS.due}, ${notMadeAnew({ why: `! ${notWritten({ why })}` })}`,
+  );
 });
 
 it("shows late tasks first, and says in words that they are", () => {

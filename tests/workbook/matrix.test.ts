@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import * as orders from "../../src/sentences/made/orders";
 import { dueRow, dueValue, enterDue } from "./due-list";
 import { type Nursery, openNursery, smallRecords, takesOf } from "./nursery";
 
@@ -53,7 +54,7 @@ it.each([
   const { tab } = nursery.ask("sidebarOrderTab", PLAN);
   await nursery.w.settled();
   const steps = nursery.values(tab).map(([step]) => step);
-  expect(steps).toEqual(expect.arrayContaining(["Sowing", "Grafting", "Ready", "All"]));
+  expect(steps).toEqual(expect.arrayContaining(["Sowing", "Grafting", "Ready", orders.all()]));
   const ready = nursery.values(tab).find(([step]) => step === "Ready");
   expect(ready?.slice(1, 3)).toEqual(["2027-10-01", 20]);
 });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { compareOther } from "../../src/sentences/made/set-up";
 import { noHours } from "../../src/sentences/made/small-tables";
 import * as takeTabs from "../../src/sentences/made/take-tabs";
-import { groupAlone } from "../../src/sentences/made/takes";
+import { groupAlone, peopleNotNamed } from "../../src/sentences/made/takes";
 import { namedIn, namedNursery } from "../sidebar/named-nursery";
 import { type Nursery, SETTINGS } from "./nursery";
 
@@ -27,7 +28,7 @@ describe("tabs that Set up makes", () => {
     const nursery = namedNursery(true);
     await nursery.w.settled();
     expect(text(nursery, "Takes compared")).toContain('\\"Variety\\";\\"Season\\"');
-    expect(text(nursery, "What takes go with")).toContain("People are not named here");
+    expect(text(nursery, "What takes go with")).toContain(peopleNotNamed());
     // Who does what on which day is asked for by keeping a tab of persons.
     expect(Object.keys(named(nursery))).toEqual(["Work plan"]);
   });
@@ -71,7 +72,7 @@ describe("tabs that Set up makes", () => {
     nursery.ask("sidebarSetUp", ONCE);
     expect(nursery.value("Takes compared", "A3")).toBe(takeTabs.columnGone({ name: "Place" }));
     expect(nursery.refusal("sidebarSetUp", { ...ONCE, compareBy: "Place" })).toBe(
-      'Takes can\'t be compared by "Place": read the columns again',
+      compareOther({ header: "Place" }),
     );
   });
 });

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { ORDER_HEADER } from "../../src/core";
 import * as text from "../../src/sentences/made/order-writes";
-import { orderColumn } from "../../src/wording/order-fields";
 import { faultSentence } from "../../src/wording/writing";
 import type { AddOrderRequest } from "../../src/workbook/sidebar-calls";
+import { escaped } from "../support/escaped";
 import { refusalText } from "../support/refusal";
 import { type Made, type Nursery, tab } from "./nursery";
 import {
@@ -21,7 +22,6 @@ const outOfRange = (found: number) =>
   refusalText({ code: "wanted-out-of-range", argument: "Wanted", most: 1_000_000, found });
 const unreadable = (wanted: "day" | "number", argument: string, found: string | number) =>
   refusalText({ code: "argument-unreadable", argument, wanted, found });
-const escaped = (words: string) => words.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 
 describe("adding an order", () => {
   it("writes a row below the last one, as text, number and day, and says which cells", () => {
@@ -150,7 +150,7 @@ describe("what can hardly be meant", () => {
     [
       "a day of another age",
       { by: "1027-02-03" },
-      new RegExp(escaped(text.farAway({ column: orderColumn("by"), day: "3 Feb 1027" }))),
+      new RegExp(escaped(text.farAway({ column: ORDER_HEADER.by, day: "3 Feb 1027" }))),
     ],
     ["a record as a name", { order: { name: "x" } }, unread("Order")],
     ["yes as a customer", { customer: true }, unread("Customer")],
@@ -190,12 +190,12 @@ describe("what can hardly be meant", () => {
       tab("Orders", [["Orders of mine"], ["Order", "Wanted", "By"], ["O1", 10, "2027-09-01"]]),
     );
     expect(refused(nursery)).toBe(
-      text.noColumn({ tab: "Orders", column: orderColumn("customer"), row: "2" }),
+      text.noColumn({ tab: "Orders", column: ORDER_HEADER.customer, row: "2" }),
     );
     expect(add(nursery, { customer: "", variety: "" }).written).toHaveLength(3);
     const nameless = opened(tab("Orders", [["Customer", "Wanted", "By"]]));
     expect(refused(nameless, { variety: "" })).toContain(
-      text.noColumn({ tab: "Orders", column: orderColumn("order"), row: "1" }),
+      text.noColumn({ tab: "Orders", column: ORDER_HEADER.order, row: "1" }),
     );
   });
 });

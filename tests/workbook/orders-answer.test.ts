@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { ORDER_HEADER } from "../../src/core";
 import type { SheetDraft } from "../../src/local/workbook-data";
 import { rowLoading } from "../../src/sentences/made/table-faults";
 import { tabThere } from "../../src/sentences/made/writing-faults";
-import { orderHeader } from "../../src/wording/order-fields";
 import { type Made, type Nursery, openNursery, smallRecords, tab } from "./nursery";
 
 const HEADER = ["Order", "Customer", "Variety", "Wanted", "By", "Delivered", "Closed"];
@@ -239,7 +239,7 @@ describe("an empty tab of orders", () => {
     const other = opened(tab("orders", [["What to buy"]]));
     const before = other.snapshot("orders");
     expect(other.refusal("sidebarMakeOrders", null)).toBe(
-      tabThere({ tab: "orders", columns: orderHeader() }),
+      tabThere({ tab: "orders", columns: Object.values(ORDER_HEADER) }),
     );
     expect(other.snapshot("orders")).toBe(before);
   });

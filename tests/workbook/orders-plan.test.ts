@@ -3,6 +3,7 @@ import { builtInTimetable } from "../../src/core";
 import * as headers from "../../src/sentences/made/order-columns";
 import * as faults from "../../src/sentences/made/order-faults";
 import { all } from "../../src/sentences/made/orders";
+import { notSetUp } from "../../src/sentences/made/set-up";
 import { needsWords, planFact, planWarning } from "../../src/wording/order-plan";
 import { faultSentence } from "../../src/wording/writing";
 import type { OrderTabRequest, PlanOrderRequest } from "../../src/workbook/sidebar-calls";
@@ -241,7 +242,7 @@ describe("a plan as a tab", () => {
 
   it("needs the tabs of Set up first", () => {
     const nursery = openNursery([smallRecords()]);
-    expect(nursery.refusal("sidebarOrderTab", ORDER)).toMatch(/not set up yet/);
-    expect(nursery.refusal("sidebarOrders", null)).toMatch(/not set up yet/);
+    expect(nursery.refusal("sidebarOrderTab", ORDER)).toBe(notSetUp());
+    expect(nursery.refusal("sidebarOrders", null)).toBe(notSetUp());
   });
 });

@@ -29,7 +29,9 @@ it("ticks and counts in a due list of another name are written, and said in its 
   await nursery.w.settled();
   expect(nursery.w.editErrors).toEqual([]);
   expect(nursery.value("Records", "M2")).toBe(60);
-  expect(list.getRange(`J${row}`).getValue()).toMatch(/^✓ written: Records!L2, Records!M2/);
+  expect(list.getRange(`J${row}`).getValue()).toBe(
+    `✓ ${text.written({ cells: "Records!L2, Records!M2" })}`,
+  );
   nursery.w.type(RENAMED, `A${row}`, "FALSE");
   await nursery.w.settled();
   expect(nursery.value("Records", "M2")).toBe("");

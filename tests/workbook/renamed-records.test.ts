@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { notWritten } from "../../src/sentences/made/due-rows";
 import * as setUp from "../../src/sentences/made/set-up";
 import { dueRow, dueValue, enterDue } from "./due-list";
 import { openNursery, smallRecords, tab, takesOf } from "./nursery";
@@ -37,7 +38,7 @@ it("records that are gone are said to be, in the row that was ticked", async () 
   nursery.remove("Records");
   await enterDue(nursery, row, { Count: "60", Done: "TRUE" });
   expect(dueValue(nursery, "Written", row)).toBe(
-    '! not written: There is no tab "Records" any more: give it its name back, or choose the records tab in Set up',
+    `! ${notWritten({ why: setUp.tabGone({ tab: "Records" }) })}`,
   );
   expect(nursery.values("Notes")).toEqual([["mine"]]);
 });

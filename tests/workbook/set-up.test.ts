@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import * as stages from "../../src/sentences/made/batch-columns";
 import * as setUp from "../../src/sentences/made/set-up";
 import { noGrafts } from "../../src/sentences/made/take-faults";
 import { noTakeRates } from "../../src/sentences/made/take-tabs";
@@ -62,7 +63,7 @@ describe("Set up", () => {
       expect(nursery.sheet(name).getRange("A3").getFormula()).toMatch(/^=[A-Z_]+\(/);
       expect(nursery.values(name).length).toBeGreaterThan(3);
     }
-    expect(nursery.value("Stages", "A3")).toBe("Batch");
+    expect(nursery.value("Stages", "A3")).toBe(stages.batch());
   });
 
   it("follows the calendar through one cell that every formula points to", async () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { noTab } from "../../src/sentences/made/order-writes";
 import * as setUp from "../../src/sentences/made/set-up";
 import { noCells } from "../../src/sentences/made/writing-faults";
 import { type Nursery, openNursery, type Sheet, smallRecords, takesOf } from "./nursery";
@@ -69,7 +70,7 @@ describe("a workbook with a chart, a timeline and a connected sheet", () => {
     nursery.ready();
     expect(nursery.fault("sidebarMakeOrders", null)).toEqual({ code: "noCells", tab: "Orders" });
     expect(nursery.fault("sidebarMakeCrew", null)).toEqual({ code: "noCells", tab: "crew" });
-    expect(nursery.refusal("sidebarAddOrder", ORDER)).toMatch(/no tab of orders yet/);
+    expect(nursery.refusal("sidebarAddOrder", ORDER)).toBe(noTab());
     expect(nursery.ask("sidebarOrderTab", PLAN).tab).toBe("Plan O-1 2");
   });
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { nameList } from "../../src/core/cells/quoted";
+import { live } from "../../src/sentences/made/own-tabs";
 import { noSuchColumn, noSuchPeriod } from "../../src/sentences/made/take-faults";
 import * as text from "../../src/sentences/made/takes-page";
 import { lastMonthSentence } from "../../src/sidebar/takes/take-words";
@@ -14,7 +15,7 @@ describe("the sample nursery, set up", () => {
     await nursery.w.settled();
     const compared = nursery.values("Takes compared");
     expect(String(compared[0]?.[0])).toContain(
-      'TAKE_COMPARED(\'Records\'!A:AB;"Grafter";"Variety"',
+      live({ formula: 'TAKE_COMPARED(\'Records\'!A:AB;"Grafter";"Variety"…' }).split("…")[0],
     );
     const rowOf = (tab: string, name: string) =>
       nursery.values(tab).find((row) => row.includes(name));

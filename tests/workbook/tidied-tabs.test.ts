@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import * as stages from "../../src/sentences/made/batch-columns";
+import * as setUp from "../../src/sentences/made/set-up";
 import * as settingsTab from "../../src/sentences/made/settings-tab";
 import { linesAbove, notOurs } from "../../src/sentences/made/writing-faults";
 import { type Nursery, openNursery, SETTINGS, smallRecords, tab } from "./nursery";
@@ -100,7 +102,7 @@ describe("the settings", () => {
     ]);
     expect(sheet.getRange("B4").getFormula()).toBe("=DATE(2026,11,25)");
     expect(sheet.getRange("B5").getValue()).toBe(0.9);
-    expect(nursery.values("Stages")[2]?.[0]).toBe("Batch");
+    expect(nursery.values("Stages")[2]?.[0]).toBe(stages.batch());
   });
 
   it("say in a sentence which line is gone, and Set up puts it back", () => {
@@ -116,7 +118,7 @@ describe("the settings", () => {
     nursery.ask("sidebarOrderTab", PLAN);
     sheetOf(nursery).deleteRows(3, 1);
     expect(nursery.refusal("sidebarToday", { daysAhead: 7 })).toBe(
-      "Nursery settings names no records tab: choose it in Set up",
+      setUp.noRecordsTab({ settings: SETTINGS }),
     );
     nursery.ask("sidebarSetUp", ONCE);
     expect(nursery.ask("sidebarToday", { daysAhead: 7 }).asOf).toBe("2026-11-25");
@@ -136,7 +138,7 @@ describe("the settings", () => {
     );
     expect(nursery.sheet("Plan O-1").getRange("A5").getFormula()).toContain("$B$5");
     expect(nursery.ask("sidebarOpen", null).setUp?.asOf).toBe("2026-11-25");
-    expect(nursery.values("Stages")[2]?.[0]).toBe("Batch");
+    expect(nursery.values("Stages")[2]?.[0]).toBe(stages.batch());
   });
 
   it("of an older add-in are read, and brought up to date by Set up", () => {

@@ -8,13 +8,16 @@ export type OrderField = keyof TablesText["orders"];
 /** Headers by which each column of an orders table is known, in normal form. */
 export const orderWords = lazily(() => tableWords("orders"));
 
-/** All of them, in the order in which a tab of orders has them. */
-export const ORDER_FIELDS: readonly OrderField[] = [
-  "order",
-  "customer",
-  "variety",
-  "wanted",
-  "by",
-  "delivered",
-  "closed",
-];
+/**
+ * The header of a tab of orders as we make it, in the order of its columns. It is read back by the words
+ * above as any other is: a format, in no language.
+ */
+export const ORDER_HEADER: Readonly<Record<OrderField, string>> = {
+  order: "Order",
+  customer: "Customer",
+  variety: "Variety",
+  wanted: "Wanted",
+  by: "By",
+  delivered: "Delivered",
+  closed: "Closed",
+};

@@ -26,6 +26,9 @@ export const hours = (d: { readonly hours: string | number; readonly form: "many
 export const hoursOf = (d: { readonly asked: string | number; readonly hours: string | number }): string =>
   d.asked + " of " + d.hours;
 
+export const initials = (): string =>
+  "Initials instead of names";
+
 export const names = (d: { readonly names: readonly string[] }): string =>
   list(d.names);
 

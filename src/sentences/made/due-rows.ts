@@ -24,7 +24,7 @@ export const nameNote = (): string =>
   "note";
 
 export const notMadeAnew = (d: { readonly why: string | number }): string =>
-  "due list, not refreshed. " + d.why;
+  "not refreshed. " + d.why;
 
 export const notTakenBack = (d: { readonly why: string | number }): string =>
   "not taken back: " + d.why;

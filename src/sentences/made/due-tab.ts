@@ -48,7 +48,7 @@ export const lateMark = (d: { readonly days: number }): string =>
   "LATE " + plural(d.days, { one: count(d.days) + " day", other: count(d.days) + " days" });
 
 export const madeBy = (d: { readonly day: string | number }): string =>
-  "due list of " + d.day + ". Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back.";
+  "of " + d.day + ". Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back.";
 
 export const memory = (): string =>
   "Write";
@@ -76,9 +76,6 @@ export const status = (): string =>
 
 export const task = (): string =>
   "Task";
-
-export const title = (): string =>
-  "due list";
 
 export const what = (): string =>
   "What";

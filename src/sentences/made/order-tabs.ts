@@ -9,5 +9,5 @@ export const noWorkPlan = (d: { readonly why: string | number }): string =>
 export const orders = (): string =>
   "orders";
 
-export const planLive = (d: { readonly plan: string | number; readonly row: string | number }): string =>
-  d.plan + ", live. Change row " + d.row + " and the plan follows.";
+export const planLive = (d: { readonly row: string | number }): string =>
+  "live. Change row " + d.row + " and the plan follows.";

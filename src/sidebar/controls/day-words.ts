@@ -17,7 +17,12 @@ function partsOf(iso: string): DayParts | null {
 
 /** @param number from "01" */
 const monthName = (number: string | undefined): string | undefined =>
-  text.months().split(" ")[Number(number) - 1];
+  /^(0[1-9]|1[0-2])$/.test(number ?? "")
+    ? text.monthName({ number: String(Number(number)) as MonthNumber })
+    : undefined;
+
+type MonthNumber = Parameters<typeof text.monthName>[0]["number"];
+type WeekdayNumber = Parameters<typeof text.weekdayName>[0]["number"];
 
 /** @example dayText("2026-11-05") // "5 Nov 2026" */
 export function dayText(iso: string): string {
@@ -28,8 +33,10 @@ export function dayText(iso: string): string {
 /** A day of the weeks around now, by its weekday. @example weekdayText("2026-11-25") // "Wed 25 Nov" */
 export function weekdayText(iso: string): string {
   const parts = partsOf(iso);
-  const weekday = text.weekdays().split(" ")[new Date(`${iso}T00:00:00Z`).getUTCDay()];
-  return parts === null || weekday === undefined ? iso : text.weekdayDay({ ...parts, weekday });
+  const number = new Date(`${iso}T00:00:00Z`).getUTCDay();
+  if (parts === null || Number.isNaN(number)) return iso;
+  const weekday = text.weekdayName({ number: String(number) as WeekdayNumber });
+  return text.weekdayDay({ ...parts, weekday });
 }
 
 /**

@@ -1,3 +1,4 @@
+import { initials } from "../../sentences/made/controls";
 import { element } from "../controls/element";
 import type { PeopleShown } from "./people-shown";
 
@@ -9,5 +10,5 @@ export function initialsTick(people: PeopleShown): HTMLElement {
   people.onChange(() => {
     box.checked = people.byInitials();
   });
-  return element("label", { class: "tick" }, box, " Initials instead of names");
+  return element("label", { class: "tick" }, box, ` ${initials()}`);
 }

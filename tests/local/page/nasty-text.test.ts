@@ -3,7 +3,11 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import ICAL from "ical.js";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { cut } from "../../../src/sentences/made/controls";
+import * as pageText from "../../../src/sentences/made/page";
 import * as setUp from "../../../src/sentences/made/set-up-page";
+import * as text from "../../../src/sentences/made/today-page";
+import { escaped } from "../../support/escaped";
 import { isChromiumMissing } from "./chromium";
 import { type NurseryPage, openNurseryPage } from "./nursery-page";
 import type { LocalPage } from "./opened-page";
@@ -98,14 +102,14 @@ describe.skipIf(isChromiumMissing)("text that would be more than text, in the lo
   });
 
   it("is text in the sidebar, and stays text when it is written", async () => {
-    const today = await nursery.section("Today");
+    const today = await nursery.section(pageText.today());
     const shown = await today.textContent();
-    for (const text of TEXTS) expect(shown).toContain(text);
+    for (const one of TEXTS) expect(shown).toContain(one);
     const first = today.getByRole("article").filter({ hasText: "Take count · =IMPORTXML" });
-    await first.getByRole("button", { name: "Mark done" }).click();
-    await first.getByLabel(/^Count/).fill("60");
-    await first.getByLabel("Note").fill(TEXTS[1] ?? "");
-    await first.getByRole("button", { name: "Save" }).click();
+    await first.getByText(text.markDone(), { exact: true }).click();
+    await first.getByLabel(new RegExp(`^${escaped(text.counted())}`)).fill("60");
+    await first.getByLabel(text.note()).fill(TEXTS[1] ?? "");
+    await first.getByRole("button", { name: text.save() }).click();
     await nursery.settled();
     expect(await nursery.shown("records", "G2:H2")).toEqual([["60", TEXTS[1]]]);
     const [formulas] = await column("Write log", "D", 3);
@@ -114,25 +118,25 @@ describe.skipIf(isChromiumMissing)("text that would be more than text, in the lo
   });
 
   it("is text on the printed round sheet", async () => {
-    const today = await nursery.section("Today");
+    const today = await nursery.section(pageText.today());
     // A browser without a screen is done with printing at once: the sheet is kept to be looked at.
     await nursery.side().evaluate(() => {
       HTMLIFrameElement.prototype.remove = () => {};
     });
-    await today.getByRole("button", { name: "Print round sheet" }).click();
+    await today.getByRole("button", { name: text.print() }).click();
     const sheet = nursery.side().frameLocator("iframe.print-frame");
     await sheet.locator("table").first().waitFor({ state: "attached" });
     const printed = await sheet.locator("main").textContent();
-    for (const text of TEXTS.slice(1)) expect(printed).toContain(text);
-    expect(printed).toContain("(50,000 characters in all)");
+    for (const one of TEXTS.slice(1)) expect(printed).toContain(one);
+    expect(printed).toContain(cut({ text: LONG.slice(0, 160), length: LONG.length }));
     expect(await sheet.locator("script, img").count()).toBe(0);
     await isPlain();
   });
 
   it("is text in the calendar file", async () => {
-    const today = await nursery.section("Today");
+    const today = await nursery.section(pageText.today());
     const download = await nursery.download(() =>
-      today.getByRole("button", { name: "Calendar file" }).click(),
+      today.getByRole("button", { name: text.calendarFile() }).click(),
     );
     const file = readFileSync(await download.path(), "utf8");
     const calendar = new ICAL.Component(ICAL.parse(file) as never);

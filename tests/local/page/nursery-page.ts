@@ -2,6 +2,7 @@ import type { Download, Frame, Locator, Page, Request } from "playwright-core";
 import { expect } from "vitest";
 import { type LocalPageServer, runPage } from "../../../src/local/page/page-run";
 import { projectRoot } from "../../../src/local/project-root";
+import * as menu from "../../../src/sentences/made/menu";
 import { buildAddIn } from "../../support/built-add-in";
 import { oneProfile } from "../../support/one-browser";
 import type { LocalPage } from "./opened-page";
@@ -83,7 +84,7 @@ async function opened(
     settled,
     async openSidebar() {
       await page.click("#menus .opener");
-      await page.click("#menus .item:text('Open the sidebar')");
+      await page.locator("#menus .item").getByText(menu.open()).click();
       side = await (await page.waitForSelector("#sidebar iframe")).contentFrame();
       await frame().waitForSelector("[role=tabpanel]:not([hidden])");
       await settled();

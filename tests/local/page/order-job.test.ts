@@ -1,6 +1,17 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { planNew as planNewTitle, tabMadeFirst } from "../../../src/sentences/made/orders-page";
+import { ORDER_HEADER } from "../../../src/core";
+import * as batches from "../../../src/sentences/made/batches";
+import { away } from "../../../src/sentences/made/controls";
+import * as action from "../../../src/sentences/made/orders";
+import * as text from "../../../src/sentences/made/orders-page";
+import * as pageText from "../../../src/sentences/made/page";
 import * as setUp from "../../../src/sentences/made/set-up-page";
+import * as todayText from "../../../src/sentences/made/today-page";
+import * as writing from "../../../src/sentences/made/writing";
+import { dayText } from "../../../src/sidebar/controls/day-words";
+import { capital } from "../../../src/wording/capital";
+import { escaped } from "../../support/escaped";
+import { patternOf } from "../../support/pattern-of";
 import { isChromiumMissing } from "./chromium";
 import { type NurseryPage, openNurseryPage } from "./nursery-page";
 import type { LocalPage } from "./opened-page";
@@ -11,6 +22,9 @@ declare const localPage: LocalPage;
 const SAMPLE = "sample-sheets/hillside-nursery/hillside-nursery.xlsx";
 /** A table without orders, in two languages mixed. */
 const NO_ORDERS = "sample-sheets/spanish-portuguese/spanish-portuguese.xlsx";
+/** Name, day as ISO text, plants. */
+type LiveStep = readonly [step: string, day: string, plants: number];
+
 /** Number of the row below the last order. */
 const NEW_ROW = 10;
 
@@ -18,6 +32,12 @@ const NEW_ROW = 10;
  * An order from the question to the promise, in the built add-in, its sidebar and a real spreadsheet
  * engine: the tests go on from one another.
  */
+/** A chance in its word; WORD stands for any. */
+const chanceOf = (word: string) =>
+  patternOf(text.of100({ word, chance: 99 }), { WORD: ".*?", "99": "(\\d+)" });
+const numberIn = (pattern: RegExp, words: string | null | undefined) =>
+  Number(pattern.exec(words ?? "")?.[1]?.replaceAll(",", ""));
+
 describe.skipIf(isChromiumMissing)("an order in the local page", () => {
   let nursery: NurseryPage;
   beforeAll(async () => {
@@ -40,7 +60,7 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
   const side = () => nursery.side();
   const button = (name: string) => side().getByRole("button", { name, exact: true });
   const order = (name: string) => side().locator("article.order").filter({ hasText: name });
-  const plan = () => side().getByRole("group", { name: "The plan" });
+  const plan = () => side().getByRole("group", { name: text.thePlan() });
   const tabs = () =>
     nursery.page.evaluate(() =>
       localPage
@@ -49,7 +69,7 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
         .getSheets()
         .map((one: { getName(): string }) => one.getName()),
     );
-  /** What the sidebar's plan says, step by step: name, day, plants. */
+  /** What the sidebar's plan says, step by step: name, day, plants, each in its words. */
   const plannedSteps = () =>
     plan()
       .locator(".step")
@@ -59,21 +79,35 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
             (one) => one.textContent ?? "",
           );
           const plants = step.querySelector(".no-more, summary")?.textContent ?? "";
-          return [name, day.replace("by ", ""), plants.replace(/ plants|,/g, "")];
+          return [name, day, plants];
         }),
       );
-  /** The same of the live tab. */
-  const liveSteps = async (tab: string) => {
-    const rows = await nursery.shown(tab, "A5:C40");
-    const to = rows.findIndex(([step]) => step === "All");
-    return rows.slice(1, to).map(([step = "", day = "", plants = ""]) => [step, day, plants]);
+  /** A step as the sidebar says it. @param day ISO text */
+  const saidStep = ([step, day, plants]: LiveStep) => [
+    ...[step, text.by({ by: dayText(day) }), text.plants({ plants })],
+  ];
+  /** The steps of the live tab; a day as ISO text. */
+  const liveSteps = async (tab: string): Promise<LiveStep[]> => {
+    const rows = await nursery.page.evaluate((name) => {
+      const sheet = localPage.app().getActive().getSheetByName(name);
+      return sheet
+        .getRange("A5:C40")
+        .getValues()
+        .map(([step, day, plants]: [string, Date, number]) => [
+          step,
+          typeof day === "object" ? day.toLocaleDateString("sv") : day,
+          plants,
+        ]);
+    }, tab);
+    const to = rows.findIndex(([step]: LiveStep) => step === batches.all());
+    return rows.slice(1, to);
   };
-  const planNew = async (fields: Readonly<Record<string, string>>) => {
-    for (const [label, value] of Object.entries(fields)) {
+  const planNew = async (fields: readonly (readonly [label: string, value: string])[]) => {
+    for (const [label, value] of fields) {
       await side().locator("form.plan-form label", { hasText: label }).locator("input").fill(value);
     }
-    await button("Plan").click();
-    await plan().getByText("Needed in all").waitFor();
+    await button(text.plan()).click();
+    await plan().getByText(text.neededInAll()).waitFor();
     await nursery.settled();
   };
 
@@ -90,92 +124,118 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
     }, NEW_ROW);
 
   it("shows what becomes of the open orders, those with something to do first", async () => {
-    const orders = await nursery.section("Orders");
-    expect(await orders.textContent()).toContain("4 of 6 orders need something done.");
-    expect(await orders.textContent()).toContain("From the tab Orders, as of 25 Nov 2026.");
+    const orders = await nursery.section(pageText.orders());
+    expect(await orders.textContent()).toContain(text.pressing({ pressing: 4, all: 6 }));
+    expect(await orders.textContent()).toContain(
+      text.fromTab({ tab: "Orders", asOf: dayText("2026-11-25") }),
+    );
     const names = await orders.locator("article.order h4").allTextContents();
     expect(names.map((name) => name.slice(0, 4))).toEqual([
       ...["O-03", "O-04", "O-05", "O-07", "O-06", "O-08"],
     ]);
-    expect(await order("O-03").textContent()).toMatch(
-      /Late, but all are ready: deliver now.*120 of 180 still to deliver.*no, 5 days late/,
-    );
+    const said = [
+      ...[capital(action.deliverNow()), text.stillToDeliver({ left: 120, wanted: 180 })],
+      text.lateBy({ days: 5 }),
+    ];
+    expect(await order("O-03").textContent()).toMatch(new RegExp(said.map(escaped).join(".*")));
   });
 
   it("plans a new one back from its day, by what this nursery keeps", async () => {
-    await side().getByText(planNewTitle()).click();
-    await planNew({ Variety: "Amberlow", "Plants wanted": "400", "Ready by": "2027-07-31" });
+    await side().getByText(text.planNew()).click();
+    await planNew([
+      [text.variety(), "Amberlow"],
+      [text.plantsWanted(), "400"],
+      [text.readyBy(), "2027-07-31"],
+    ]);
     const steps = await plannedSteps();
     expect(steps.map(([step]) => step)).toEqual(
       expect.arrayContaining(["Sowing", "Grafting", "Take count", "Ready"]),
     );
-    expect(steps.at(-1)).toEqual(["Ready", "31 Jul 2027", "400"]);
-    expect(Number(steps[0]?.[2])).toBeGreaterThan(400);
+    expect(steps.at(-1)).toEqual(saidStep(["Ready", "2027-07-31", 400]));
+    const plants = patternOf(text.plants({ plants: 999 }), { "999": "([\\d,]+)" });
+    expect(numberIn(plants, steps[0]?.[2])).toBeGreaterThan(400);
+    const byAway = text.byAway({ by: "ON", away: away({ days: 999, when: "ahead" }) });
+    const december = patternOf(dayText("2026-12-31"), { "31": "\\d+" }).source;
+    const inSomeDays = { ON: december, "999": "\\d+" };
     expect(await plan().locator(".first .to-do").textContent()).toMatch(
-      /^Sowing by \d+ Dec 2026, in \d+ days$/,
+      new RegExp(`^Sowing ${patternOf(byAway, inSomeDays).source}$`),
     );
   });
 
   it("adds it below the others, and the outlook counts on it", async () => {
     await side()
-      .locator("fieldset label", { hasText: "Customer" })
+      .locator("fieldset label", { hasText: text.customer() })
       .locator("input")
       .fill("=Desk A");
-    await button("Add to the orders").click();
-    await side().getByText("Added to the orders.").waitFor();
+    await button(text.addOrder()).click();
+    await side().getByText(text.added()).waitFor();
     await nursery.settled();
     expect(await written()).toEqual(["O-09", "=Desk A", "Amberlow", "400", "2027-7-31"]);
     expect(await side().locator(".written").first().textContent()).toContain("O-09");
-    expect(await side().locator("#section-orders").textContent()).toContain("of 7 orders need");
-    expect(await order("O-09").textContent()).toMatch(/Amberlow · 400 plants to deliver/);
+    expect(await side().locator("#section-orders").textContent()).toMatch(
+      patternOf(text.pressing({ pressing: 4, all: 7 }), { "4": "\\d" }),
+    );
+    expect(await order("O-09").textContent()).toContain(
+      `Amberlow · ${text.toDeliver({ wanted: 400 })}`,
+    );
   });
 
   it("takes it back and adds it again", async () => {
-    await button("Take back").click();
-    await side().locator("#status").getByText("Taken back.").waitFor();
+    await button(writing.takeBack()).click();
+    await side().locator("#status").getByText(writing.takenDone()).waitFor();
     await nursery.settled();
     expect((await nursery.shown("Orders", `A${NEW_ROW}:G${NEW_ROW}`)).flat().join("")).toBe("");
     expect(await order("O-09").count()).toBe(0);
-    await button("Add to the orders").click();
-    await side().getByText("Added to the orders.").waitFor();
+    await button(text.addOrder()).click();
+    await side().getByText(text.added()).waitFor();
     await nursery.settled();
     expect(await written()).toEqual(["O-09", "=Desk A", "Amberlow", "400", "2027-7-31"]);
   });
 
   it("makes it a tab in which the same plan is alive", async () => {
-    await button("Make a tab").click();
-    await side().getByText("Made the tab: ").waitFor();
+    await button(text.makeTab()).click();
+    await side().getByText(`${text.madeTabTitle()} `).waitFor();
     await nursery.settled();
     const tab = (await tabs()).find((name: string) => name.includes("O-09")) ?? "";
-    expect(await side().locator("p.written").textContent()).toBe(`Made the tab: ${tab}`);
+    expect(await side().locator("p.written").textContent()).toBe(`${text.madeTabTitle()} ${tab}`);
     const live = await liveSteps(tab);
     const inSidebar = await plannedSteps();
-    expect(live).toEqual(inSidebar);
+    expect(live.map(saidStep)).toEqual(inSidebar);
     await nursery.page.evaluate((name) => localPage.type(name, "C3", "200"), tab);
     await nursery.page.evaluate(() => localPage.settled());
     const fewer = await liveSteps(tab);
-    expect(fewer.at(-1)?.[2]).toBe("200");
+    expect(fewer.at(-1)?.[2]).toBe(200);
     expect(Number(fewer[0]?.[2])).toBeLessThan(Number(live[0]?.[2]));
   });
 
   it("says what to do once a poor count is recorded", async () => {
     const before = await order("O-09").textContent();
-    expect(before).toMatch(/Full by then likely: \d\d of 100$/);
+    expect(before).toMatch(
+      new RegExp(`${escaped(text.fullByThen())} ${chanceOf(text.likely()).source}$`),
+    );
     expect(await order("O-09").locator(".to-do").count()).toBe(0);
-    const today = await nursery.section("Today");
+    const today = await nursery.section(pageText.today());
     await today.getByText("Bay 2 north").click();
     const task = today.getByRole("article").filter({ hasText: "Take count · H26-039" });
-    await task.getByRole("button", { name: "Mark done" }).click();
-    await task.getByLabel(/^Count/).fill("12");
-    await task.getByRole("button", { name: "Save" }).click();
+    await task.getByText(todayText.markDone(), { exact: true }).click();
+    await task.getByLabel(new RegExp(`^${escaped(todayText.counted())}`)).fill("12");
+    await task.getByRole("button", { name: todayText.save() }).click();
     await nursery.settled();
-    expect(await task.textContent()).toContain("Takes: 12 in Records!");
-    await nursery.section("Orders");
+    expect(await task.textContent()).toMatch(
+      new RegExp(
+        `Takes: 12 ${patternOf(writing.inCell({ where: "Records!WHERE" }), { WHERE: "\\w+" }).source}`,
+      ),
+    );
+    await nursery.section(pageText.orders());
     expect(await order("O-09").locator(".to-do").textContent()).toMatch(
-      /^Graft \d+ more of Amberlow by \d+ \w+ 2027$/,
+      patternOf(capital(action.graftOf({ plants: 999, variety: "Amberlow", by: "77 MON 2027" })), {
+        "999": "\\d+",
+        "77": "\\d+",
+        MON: "\\w+",
+      }),
     );
     const after = await order("O-09").textContent();
-    const chance = (words: string | null) => Number(/: (\d+) of 100/.exec(words ?? "")?.[1]);
+    const chance = (words: string | null) => numberIn(chanceOf("WORD"), words);
     expect(chance(after)).toBeLessThan(80);
     expect(chance(after)).toBeLessThan(chance(before) - 10);
     // The plan and its form are still there, to be kept or changed.
@@ -195,23 +255,34 @@ describe.skipIf(isChromiumMissing)("an order where no tab holds orders", () => {
   afterAll(() => nursery?.close());
 
   it("is planned, and written into a tab that is made for it", async () => {
-    const orders = await nursery.section("Orders");
-    expect(await orders.textContent()).toContain("keep them in a tab: a row an order");
-    await orders.getByText(planNewTitle()).click();
-    await orders.getByLabel("Plants wanted").fill("90");
-    await orders.getByLabel("Ready by").fill("2028-01-31");
-    await orders.getByRole("button", { name: "Plan", exact: true }).click();
-    await orders.getByText("Needed in all").waitFor();
+    const orders = await nursery.section(pageText.orders());
+    expect(await orders.textContent()).toContain(
+      text.keepOrders({ columns: Object.values(ORDER_HEADER) }),
+    );
+    await orders.getByText(text.planNew()).click();
+    await orders.getByLabel(text.plantsWanted()).fill("90");
+    await orders.getByLabel(text.readyBy()).fill("2028-01-31");
+    await orders.getByRole("button", { name: text.plan(), exact: true }).click();
+    await orders.getByText(text.neededInAll()).waitFor();
     await nursery.settled();
-    await orders.getByText(tabMadeFirst()).waitFor();
-    await orders.getByRole("button", { name: "Add to the orders" }).click();
-    await orders.getByText("Added to the orders: ").waitFor();
+    await orders.getByText(text.tabMadeFirst()).waitFor();
+    await orders.getByRole("button", { name: text.addOrder() }).click();
+    await orders.getByText(`${text.addedTitle()}: `).waitFor();
     await nursery.settled();
-    expect(await orders.textContent()).toContain("From the tab Orders");
+    expect(await orders.textContent()).toContain(
+      text.fromTab({ tab: "Orders", asOf: dayText("2026-11-25") }),
+    );
     expect(await orders.locator("article.order").count()).toBe(1);
     expect(await orders.locator("article.order").textContent()).toMatch(
-      /Any variety · 90 plants to deliver.*by 31 Jan 2028/,
+      new RegExp(
+        [
+          `${text.anyVariety()} · ${text.toDeliver({ wanted: 90 })}`,
+          text.by({ by: dayText("2028-01-31") }),
+        ]
+          .map(escaped)
+          .join(".*"),
+      ),
     );
-    expect(await orders.getByRole("button", { name: "Make an Orders tab" }).count()).toBe(0);
+    expect(await orders.getByRole("button", { name: text.makeOrders() }).count()).toBe(0);
   });
 });

@@ -4,13 +4,18 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { HOSTILE_FILES } from "../../../src/checks/files/hostile-files";
 import { readXlsx } from "../../../src/local/xlsx-in";
+import * as text from "../../../src/sentences/made/local-page";
 import { isChromiumMissing } from "./chromium";
 import { readCells, typeInGrid } from "./grid";
 import { type LocalPage, openedPage } from "./opened-page";
 
 declare const localPage: LocalPage;
 
-const NOT_SAVED = "Not saved. What you type here, and what the sidebar writes to the records";
+/** Waits until the line of the state says just so. */
+async function says(page: Page, sentence: string, isUnsaved: boolean): Promise<void> {
+  const state = isUnsaved ? ".unsaved" : ":not(.unsaved)";
+  await page.locator(`#saved-state${state}`, { hasText: sentence }).waitFor();
+}
 
 /** Hears the browser's questions and answers them; "beforeunload" is that of closing and reloading. */
 function questions(page: Page) {
@@ -45,19 +50,17 @@ describe.skipIf(isChromiumMissing)("unsaved work in the local page", () => {
   const opened = openedPage();
   const folder = () => path.dirname(opened.table());
   const saved = () => readdirSync(folder()).filter((name) => /\.xlsx$/.test(name));
-  const state = (page: Page) => page.textContent("#saved-state");
 
   it("is marked from the first change on, and is not there before", async () => {
     const page = opened.page();
     expect(await page.isVisible("#saved-state")).toBe(false);
-    expect(await page.title()).toBe("trial.csv – local page");
+    expect(await page.title()).toBe(text.title({ file: "trial.csv" }));
     await page.click("#menus .opener");
     await page.keyboard.press("Escape");
     expect(await page.isVisible("#saved-state")).toBe(false);
     await typeInGrid(page, "B2", "11");
-    await page.waitForSelector(`#saved-state.unsaved:has-text("${NOT_SAVED}")`);
-    expect(await state(page)).toContain("trial.csv itself is never changed");
-    expect(await page.title()).toBe("● trial.csv – local page");
+    await says(page, text.notSaved({ file: "trial.csv" }), true);
+    expect(await page.title()).toBe(text.titleUnsaved({ file: "trial.csv" }));
   });
 
   it("is marked when the sidebar writes, too", async () => {
@@ -65,7 +68,7 @@ describe.skipIf(isChromiumMissing)("unsaved work in the local page", () => {
     const frame = await opened.openSidebar();
     expect(await page.isVisible("#saved-state")).toBe(false);
     await frame.evaluate("run.writeAll([[1]])");
-    await page.waitForSelector(`#saved-state.unsaved:has-text("${NOT_SAVED}")`);
+    await says(page, text.notSaved({ file: "trial.csv" }), true);
   });
 
   it("is asked about when the page is reloaded, until it is saved under a new name each time", async () => {
@@ -78,10 +81,8 @@ describe.skipIf(isChromiumMissing)("unsaved work in the local page", () => {
     expect(await readCells(page, "trial", "B2")).toEqual([["11"]]);
 
     await page.click("#save-beside");
-    await page.waitForSelector(
-      "#saved-state:text('Saved as trial-saved-1.xlsx, beside trial.csv.')",
-    );
-    expect(await page.title()).toBe("trial.csv – local page");
+    await says(page, text.savedBeside({ name: "trial-saved-1.xlsx", file: "trial.csv" }), false);
+    expect(await page.title()).toBe(text.title({ file: "trial.csv" }));
     const [sheet] = readXlsx(
       readFileSync(path.join(folder(), "trial-saved-1.xlsx")),
       "trial-saved-1.xlsx",
@@ -92,9 +93,7 @@ describe.skipIf(isChromiumMissing)("unsaved work in the local page", () => {
     await typeInGrid(page, "B2", "12");
     await page.waitForSelector("#saved-state.unsaved");
     await page.keyboard.press("Control+s");
-    await page.waitForSelector(
-      "#saved-state:text('Saved as trial-saved-2.xlsx, beside trial.csv.')",
-    );
+    await says(page, text.savedBeside({ name: "trial-saved-2.xlsx", file: "trial.csv" }), false);
     expect(saved()).toEqual(["trial-saved-1.xlsx", "trial-saved-2.xlsx"]);
     expect(readFileSync(opened.table())).toEqual(before);
 
@@ -111,7 +110,7 @@ describe.skipIf(isChromiumMissing)("unsaved work in the local page", () => {
     await drop(page, "other.csv", other);
     await expect
       .poll(() => asked, { timeout: 20_000 })
-      .toEqual(["trial.csv has changes here that are not saved.\n\nOpen other.csv and lose them?"]);
+      .toEqual([text.askOrLose({ file: "trial.csv", other: "other.csv" })]);
     expect(await page.textContent("#file-name")).toBe("trial.csv");
     expect(await page.isVisible("#save-beside")).toBe(true);
 
@@ -127,7 +126,7 @@ describe.skipIf(isChromiumMissing)("unsaved work in the local page", () => {
       page.keyboard.press("Control+s"),
     ]);
     expect(download.suggestedFilename()).toBe("other.xlsx");
-    await page.waitForSelector("#saved-state:not(.unsaved):text('download as other.xlsx')");
+    await says(page, text.downloaded({ name: "other.xlsx" }), false);
   });
 
   it("is not lost to a file that is damaged or made to do harm", async () => {

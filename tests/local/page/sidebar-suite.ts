@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { describe, expect, it } from "vitest";
+import * as text from "../../../src/sentences/made/local-page";
 import { isChromiumMissing } from "./chromium";
 import { readCells } from "./grid";
 import { type LocalPage, openedPage } from "./opened-page";
@@ -125,7 +126,7 @@ describe.skipIf(isChromiumMissing)("the sidebar and the bar of the local page", 
     await page.click("#menus .opener");
     await page.click("#menus .item:text('Say hello')");
     await page.waitForSelector("#messages >> text=Hello there");
-    expect(asked[0]).toMatch(/^Greet\?\n\nA message will show\./);
+    expect(asked[0]).toBe(text.askYesNo({ prompt: "Greet?\n\nA message will show." }));
     await page.click("#messages button");
     await page.click("#menus .opener");
     await page.click("#menus .item:text('Break')");

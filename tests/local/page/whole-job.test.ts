@@ -1,8 +1,17 @@
 import { readFileSync } from "node:fs";
 import ICAL from "ical.js";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { readySince } from "../../../src/sentences/made/ahead-page";
 import * as checkPage from "../../../src/sentences/made/check-page";
+import * as pageText from "../../../src/sentences/made/page";
 import * as setUp from "../../../src/sentences/made/set-up-page";
+import * as takesPage from "../../../src/sentences/made/takes-page";
+import * as text from "../../../src/sentences/made/today-page";
+import * as writing from "../../../src/sentences/made/writing";
+import { dayText, monthText } from "../../../src/sidebar/controls/day-words";
+import { askedSentence } from "../../../src/wording/writing";
+import { escaped } from "../../support/escaped";
+import { patternOf } from "../../support/pattern-of";
 import { isChromiumMissing } from "./chromium";
 import { type NurseryPage, openNurseryPage } from "./nursery-page";
 import type { LocalPage } from "./opened-page";
@@ -41,14 +50,20 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
       .side()
       .getByRole("article")
       .filter({ hasText: `${name} · ${batch}` });
-  const markDone = async (name: string, batch: string, fields: Record<string, string>) => {
-    await task(name, batch).getByRole("button", { name: "Mark done" }).click();
-    for (const [label, value] of Object.entries(fields)) {
+  const marking = (name: string, batch: string) =>
+    task(name, batch).getByText(text.markDone(), { exact: true });
+  const markDone = async (
+    name: string,
+    batch: string,
+    fields: readonly (readonly [label: string, value: string])[],
+  ) => {
+    await marking(name, batch).click();
+    for (const [label, value] of fields) {
       await task(name, batch)
-        .getByLabel(new RegExp(`^${label}`))
+        .getByLabel(new RegExp(`^${escaped(label)}`))
         .fill(value);
     }
-    await task(name, batch).getByRole("button", { name: "Save" }).click();
+    await task(name, batch).getByRole("button", { name: text.save() }).click();
     await nursery.settled();
   };
   const cells = async (tab: string, range: string) => (await nursery.shown(tab, range)).flat();
@@ -109,23 +124,28 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
   });
 
   it("shows the due list, with the corrected column in it", async () => {
-    const today = await nursery.section("Today");
-    expect(await today.locator("h2").textContent()).toBe("25 Nov 2026");
+    const today = await nursery.section(pageText.today());
+    expect(await today.locator("h2").textContent()).toBe(dayText("2026-11-25"));
     for (const [name, batch] of [
       ["Ready", "V04/26"],
       ["Ready", "V14/26"],
       ["First release", "V19/26"],
     ] as const) {
-      expect(await task(name, batch).getByRole("button", { name: "Mark done" }).count()).toBe(1);
+      expect(await marking(name, batch).count()).toBe(1);
     }
-    expect(await task("First release", "V19/26").textContent()).toContain("390 plants");
+    expect(await task("First release", "V19/26").textContent()).toContain(
+      text.plants({ plants: 390 }),
+    );
   });
 
   it("marks three tasks done, one of them counted: they stand in the records", async () => {
-    await markDone("First release", "V19/26", { Who: "Davi" });
-    await markDone("Ready", "V04/26", { Count: "501", Note: "=no formula" });
-    await markDone("Ready", "V14/26", {});
-    expect(await nursery.side().getByText("Done and written: ").count()).toBe(3);
+    await markDone("First release", "V19/26", [[text.who(), "Davi"]]);
+    await markDone("Ready", "V04/26", [
+      [text.counted(), "501"],
+      [text.note(), "=no formula"],
+    ]);
+    await markDone("Ready", "V14/26", []);
+    expect(await nursery.side().getByText(`${text.doneAndWritten()}: `).count()).toBe(3);
     const days = await nursery.page.evaluate(
       (places) =>
         places.map((place) => {
@@ -147,7 +167,7 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
   it("answers anew: the live stages, and the list", async () => {
     expect((await stage("V04/26")).slice(0, 1)).toEqual(["Ready"]);
     expect((await stage("V19/26")).slice(0, 1)).toEqual(["First release"]);
-    await nursery.side().getByRole("button", { name: "Read again" }).first().click();
+    await nursery.side().getByRole("button", { name: text.readAgain() }).first().click();
     await nursery.settled();
     expect(await task("Ready", "V04/26").count()).toBe(0);
     expect(await task("First release", "V19/26").count()).toBe(0);
@@ -157,8 +177,8 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
   it("takes one back: the cells are blank, the log is true, the task is due again", async () => {
     const side = nursery.side();
     const notice = side.locator(".written").filter({ hasText: "V04/26" });
-    await notice.getByRole("button", { name: "Take back" }).click();
-    await side.getByText("Taken back: ").waitFor();
+    await notice.getByRole("button", { name: writing.takeBack() }).click();
+    await side.getByText(`${writing.taken()}: `).waitFor();
     await nursery.settled();
     expect(await cells("Lotes", `L${ROW["V04/26"]}:P${ROW["V04/26"]}`)).toEqual([
       ...["", "", "253", "", ""],
@@ -168,35 +188,41 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
       log.filter((line) => line.includes(batch)).map((line) => line.filter((one) => one).at(-1));
     expect(new Set(states("V04/26"))).toEqual(new Set(["taken back"]));
     expect(new Set(states("V14/26"))).toEqual(new Set(["written"]));
-    await side.getByRole("button", { name: "Read again" }).first().click();
+    await side.getByRole("button", { name: text.readAgain() }).first().click();
     await nursery.settled();
     expect(await task("Ready", "V04/26").count()).toBe(1);
     expect((await stage("V04/26"))[0]).toBe("Take count");
   });
 
   it("looks ahead by month, with the batches behind a bar", async () => {
-    const ahead = await nursery.section("Ahead");
-    const month = ahead.getByRole("button", { name: /Nov 2026/ });
+    const ahead = await nursery.section(pageText.ahead());
+    const month = ahead.getByRole("button", { name: monthText("2026-11") });
     expect(await month.textContent()).toMatch(/\d – \d/);
     await month.click();
     // V14/26 has been marked ready this morning.
     const behind = ahead.locator(".batch").filter({ hasText: "V14/26" });
-    expect(await behind.textContent()).toContain("ready since 25 Nov 2026");
+    expect(await behind.textContent()).toContain(readySince({ day: dayText("2026-11-25") }));
   });
 
   it("compares takes by a column of the person's own", async () => {
-    const takes = await nursery.section("Takes");
-    const by = takes.getByRole("combobox", { name: "By", exact: true });
+    const takes = await nursery.section(pageText.takes());
+    const by = takes.getByRole("combobox", { name: takesPage.by(), exact: true });
     expect(await by.inputValue()).toBe("Variedad");
     await by.selectOption("Enxertador");
     await takes.getByText("Ximena").first().waitFor();
     await nursery.settled();
-    expect(await takes.textContent()).toMatch(/Ximena.*taken of.*grafted/);
+    expect(await takes.textContent()).toMatch(
+      new RegExp(
+        `Ximena.*${patternOf(takesPage.counts({ taken: 7777, grafted: 8888, batches: 99 }), { "7,777": "[\\d,]+", "8,888": "[\\d,]+", "7777": "\\d+", "8888": "\\d+", "99 batches": "\\d+ batch(es)?", "99": "\\d+" }).source}`,
+      ),
+    );
   });
 
   it("follows a trouble to its cell", async () => {
-    const check = await nursery.section("Check");
-    await check.getByRole("button", { name: "Row 17, Fecha injerto" }).click();
+    const check = await nursery.section(pageText.check());
+    await check
+      .getByRole("button", { name: checkPage.rowColumn({ row: "17", column: "Fecha injerto" }) })
+      .click();
     await nursery
       .side()
       .getByText(checkPage.selected({ cell: "Lotes!H17" }))
@@ -209,10 +235,10 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
   });
 
   it("downloads the calendar of the due list", async () => {
-    const today = await nursery.section("Today");
+    const today = await nursery.section(pageText.today());
     const tasks = await today.getByRole("article").count();
     const download = await nursery.download(() =>
-      today.getByRole("button", { name: "Calendar file" }).click(),
+      today.getByRole("button", { name: text.calendarFile() }).click(),
     );
     expect(download.suggestedFilename()).toBe("due-list-2026-11-25.ics");
     const calendar = new ICAL.Component(
@@ -231,14 +257,20 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
       // The identity of a write is asked for once everything is read and thought out.
       localPage.meter.before("Utilities.getUuid", () => localPage.type("Lotes", cell, "299"));
     }, `M${row}`);
-    await markDone("Ready", "V07/26", { Count: "301" });
+    await markDone("Ready", "V07/26", [[text.counted(), "301"]]);
     const asked = nursery.side().locator(".asked");
-    expect(await asked.textContent()).toMatch(/Nothing is written yet.*Look again/);
+    expect(await asked.textContent()).toMatch(
+      new RegExp(
+        `${escaped(writing.notYet())}.*${patternOf(askedSentence({ code: "changed", cell: "CELL" }), { CELL: "\\S+" }).source}`,
+      ),
+    );
     expect(await cells("Lotes", `L${row}:M${row}`)).toEqual(["", "299"]);
-    await asked.getByRole("button", { name: "Leave as it is" }).click();
+    await asked.getByRole("button", { name: writing.leave() }).click();
     // Asked again, both values are shown, and only the person's word overwrites.
-    await markDone("Ready", "V07/26", { Count: "301" });
-    expect(await asked.textContent()).toMatch(/Now there.*299.*Would be.*301/);
+    await markDone("Ready", "V07/26", [[text.counted(), "301"]]);
+    expect(await asked.textContent()).toMatch(
+      new RegExp([writing.stands(), "299", writing.would(), "301"].map(escaped).join(".*")),
+    );
     expect(await cells("Lotes", `M${row}`)).toEqual(["299"]);
     expect(await nursery.page.evaluate(() => localPage.isLockFree)).toBe(true);
   });
