@@ -21,7 +21,7 @@ export type { CostRemark, UnpricedItem } from "./costs/cost-remark";
 export { COST_COLUMNS, type CostRow, type CostsSoFar, costsSoFar } from "./costs/costs-so-far";
 export { type PricesReading, readPrices } from "./costs/read-prices";
 export { type CivilDay, civilDay, daysLater, yearMonthDay } from "./dates/civil-day";
-export { isoDay, sentenceDay } from "./dates/day-text";
+export { isoDay } from "./dates/day-text";
 export { type DayOrder, dayColumnReader } from "./dates/read-day-column";
 export { dayOfSerial, serialOfDay } from "./dates/serial";
 export { calendarText } from "./due/calendar";
@@ -134,6 +134,7 @@ export {
 export type { TimetableFault } from "./timetable/timetable-fault";
 export { type TimetableRow, timetableRows } from "./timetable/timetable-rows";
 export { tabNames } from "./words/all-languages";
+export { MONTH_NAMES } from "./words/language-text";
 export { lazily } from "./words/lazy-value";
 export { normalText } from "./words/normal-text";
 export { type PlannedWork, plannedWork, WORK_COLUMNS, type WorkPart } from "./work/planned-work";

@@ -1,15 +1,16 @@
-import { type BalanceRemark, type DueStatus, type StageRemark, sentenceDay } from "../core";
+import type { BalanceRemark, DueStatus, StageRemark } from "../core";
 import * as text from "../sentences/made/batches";
+import { dayWords } from "./days";
 import type { SentencesOf } from "./sentence-of";
 
 /** What is to be said of where a batch stands. */
 export const STAGE_REMARKS: SentencesOf<StageRemark> = {
-  "set-aside": ({ since }) => text.setAside({ since: sentenceDay(since) }),
+  "set-aside": ({ since }) => text.setAside({ since: dayWords(since) }),
   planned: text.planned,
   "no-day-yet": text.noDayYet,
   "no-dates": text.noDates,
   "next-late": ({ step, by, since }) =>
-    text.nextLate({ step, by: sentenceDay(by), since: sentenceDay(since) }),
+    text.nextLate({ step, by: dayWords(by), since: dayWords(since) }),
   "no-plants-counted": text.noPlantsCounted,
   "no-such-method": text.noSuchMethod,
 };

@@ -1,5 +1,6 @@
-import { type CivilDay, calendarText, sentenceDay, type Task } from "../core";
+import { type CivilDay, calendarText, type Task } from "../core";
 import * as text from "../sentences/made/due-calendar";
+import { dayWords } from "./days";
 
 /** The due list as a calendar file, RFC 5545: an entry a task. */
 export function dueCalendar(tasks: readonly Task[], asOf: CivilDay): string {
@@ -16,7 +17,7 @@ function summary({ step, batch, plants }: Task): string {
 
 function description({ from, by, doOn, daysLate, step }: Task): string {
   return [
-    text.window({ from: sentenceDay(from), by: sentenceDay(by), usual: sentenceDay(doOn) }),
+    text.window({ from: dayWords(from), by: dayWords(by), usual: dayWords(doOn) }),
     ...(daysLate > 0 ? [text.daysLate({ days: daysLate })] : []),
     ...(step.caution === "" ? [] : [step.caution]),
   ].join("\n");

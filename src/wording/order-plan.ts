@@ -1,5 +1,6 @@
-import { type Amount, type PlanFact, type PlanWarning, sentenceDay } from "../core";
+import type { Amount, PlanFact, PlanWarning } from "../core";
 import * as text from "../sentences/made/order-plan";
+import { dayWords } from "./days";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
 
 /** A chance, 0 to 1. @example of100(0.892) // "89.2 of 100" */
@@ -21,15 +22,14 @@ const WARNINGS: SentencesOf<PlanWarning> = {
   "no-start-large-enough": text.noStart,
   "first-variety": text.firstVariety,
   "unknown-variety": text.unknownVariety,
-  "outside-harvest": ({ months, last }) => text.outsideHarvest({ months, last: sentenceDay(last) }),
-  "start-was-due": ({ day }) => text.startWasDue({ day: sentenceDay(day) }),
+  "outside-harvest": ({ months, last }) => text.outsideHarvest({ months, last: dayWords(last) }),
+  "start-was-due": ({ day }) => text.startWasDue({ day: dayWords(day) }),
   "asked-day-past": text.askedPast,
   "started-now": ({ asOf, wanted, earliest }) =>
-    text.startedNow({ asOf: sentenceDay(asOf), wanted, earliest: sentenceDay(earliest) }),
-  "larger-start": ({ by, wanted, start }) =>
-    text.largerStart({ by: sentenceDay(by), wanted, start }),
-  "new-start-none": ({ by }) => text.newStartNone({ by: sentenceDay(by) }),
-  "standing-can": ({ by, plants }) => text.standingCan({ by: sentenceDay(by), plants }),
+    text.startedNow({ asOf: dayWords(asOf), wanted, earliest: dayWords(earliest) }),
+  "larger-start": ({ by, wanted, start }) => text.largerStart({ by: dayWords(by), wanted, start }),
+  "new-start-none": ({ by }) => text.newStartNone({ by: dayWords(by) }),
+  "standing-can": ({ by, plants }) => text.standingCan({ by: dayWords(by), plants }),
   "day-past": text.dayPast,
 };
 

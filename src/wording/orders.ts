@@ -1,11 +1,6 @@
-import {
-  ORDER_HEADER,
-  type OrderAction,
-  type OrderRowTroubles,
-  type OrderTrouble,
-  sentenceDay,
-} from "../core";
+import { ORDER_HEADER, type OrderAction, type OrderRowTroubles, type OrderTrouble } from "../core";
 import * as text from "../sentences/made/orders";
+import { dayWords } from "./days";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
 import { readAsSentence, unreadWords } from "./unread";
 
@@ -14,7 +9,7 @@ type More = Extract<OrderAction, { code: "start-more" | "graft-more" }>;
 const moreWords =
   (any: typeof text.graft, named: typeof text.graftOf) =>
   ({ plants, variety, by: day }: More): string => {
-    const by = sentenceDay(day);
+    const by = dayWords(day);
     return variety === "" ? any({ plants, by }) : named({ plants, by, variety });
   };
 

@@ -1,6 +1,7 @@
-import { type CrewRemark, type NeedsRemark, sentenceDay, type WorkRemark } from "../core";
+import type { CrewRemark, NeedsRemark, WorkRemark } from "../core";
 import { noHours } from "../sentences/made/small-tables";
 import * as text from "../sentences/made/work";
+import { dayWords } from "./days";
 import { RECORDS_REMARKS } from "./records";
 import { type SentencesOf, sentenceOf, together, type Where } from "./sentence-of";
 import { ROW_TROUBLES } from "./small-tables";
@@ -10,7 +11,7 @@ const CREW_REMARKS: SentencesOf<CrewRemark> = { ...ROW_TROUBLES, "no-hours-a-day
 const REMARKS: SentencesOf<WorkRemark | NeedsRemark> = {
   ...RECORDS_REMARKS,
   ...CREW_REMARKS,
-  "planned-later": ({ tasks, end }) => text.plannedLater({ tasks, end: sentenceDay(end) }),
+  "planned-later": ({ tasks, end }) => text.plannedLater({ tasks, end: dayWords(end) }),
   "tasks-not-counted": text.tasksNotCounted,
 };
 

@@ -1,10 +1,11 @@
-import { type CivilDay, type NeedingStep, type PartRemark, type Proof, sentenceDay } from "../core";
+import type { CivilDay, NeedingStep, PartRemark, Proof } from "../core";
 import * as text from "../sentences/made/work";
+import { dayWords } from "./days";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
 
 const PART_REMARKS: SentencesOf<PartRemark> = {
   "does-not-fit": text.noFit,
-  "not-before": ({ day }) => text.notBefore({ day: sentenceDay(day) }),
+  "not-before": ({ day }) => text.notBefore({ day: dayWords(day) }),
   "days-late": text.daysLate,
   "part-of": text.partOf,
   "no-plants": text.noPlants,
@@ -19,7 +20,7 @@ export function partRemarks(remarks: readonly PartRemark[]): string {
 
 /** Which days ask for too much. */
 export function tooMuchDays({ from, to }: { readonly from: CivilDay; readonly to: CivilDay }) {
-  const [first, last] = [sentenceDay(from), sentenceDay(to)];
+  const [first, last] = [dayWords(from), dayWords(to)];
   return text.tooMuch({ days: from === to ? first : text.dayRange({ from: first, to: last }) });
 }
 

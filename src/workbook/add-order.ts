@@ -1,6 +1,7 @@
-import { type CivilDay, cellText, ORDER_HEADER, type OrderField, sentenceDay } from "../core";
+import { type CivilDay, cellText, ORDER_HEADER, type OrderField } from "../core";
 import { wantedArgument } from "../door/index";
 import * as text from "../sentences/made/order-writes";
+import { dayWords } from "../wording/days";
 import type { Asked } from "../wording/writing-codes";
 import { cellName } from "./cell-name";
 import { ChangedMeanwhile } from "./changed-meanwhile";
@@ -45,7 +46,7 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
     const wanted = wantedArgument(NAMED_ON_PAGE.wanted, door.cell(pageNumber(request.wanted)));
     const by = door.day(NAMED_ON_PAGE.readyBy, pageText(NAMED_ON_PAGE.readyBy, request.by));
     if (Math.abs(by - asOf) > MOST_DAYS_AWAY) {
-      throw new Error(text.farAway({ column: ORDER_HEADER.by, day: sentenceDay(by) }));
+      throw new Error(text.farAway({ column: ORDER_HEADER.by, day: dayWords(by) }));
     }
     const texts = {
       order: pageText(ORDER_HEADER.order, request.order),
@@ -68,7 +69,7 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
     const asked: readonly Asked[] = [
       ...sameName(table, names, order),
       ...(by < asOf
-        ? [{ code: "beforeToday", day: sentenceDay(by), today: sentenceDay(asOf) } as const]
+        ? [{ code: "beforeToday", day: dayWords(by), today: dayWords(asOf) } as const]
         : []),
       ...tooLong(texts),
     ];

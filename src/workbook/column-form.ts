@@ -1,4 +1,4 @@
-import { type CivilDay, yearMonthDay } from "../core";
+import { type CivilDay, MONTH_NAMES, yearMonthDay } from "../core";
 
 /** A cell of a column that is filled, and what it is read as. */
 export interface Sample<Read> {
@@ -54,21 +54,6 @@ function nearest<Read>(samples: readonly Sample<Read>[], row: number): readonly 
     .slice(0, LOOKED_AT);
 }
 
-const MONTHS = [
-  "january",
-  "february",
-  "march",
-  "april",
-  "may",
-  "june",
-  "july",
-  "august",
-  "september",
-  "october",
-  "november",
-  "december",
-];
-
 /** The text of one day turned into that of another; null where it can't be told which part is which. */
 function inPlaceOf(
   text: string,
@@ -117,12 +102,12 @@ function isYear(part: string, year: number): boolean {
 
 /** An English month, whole or its first letters; those of other languages are left to be days. */
 function isMonth(part: string, month: number): boolean {
-  const name = MONTHS[month - 1] ?? "";
+  const name = MONTH_NAMES[month - 1] ?? "";
   return part.length >= 3 && name.startsWith(part.toLowerCase());
 }
 
 function monthLike(part: string, month: number): string {
-  const name = MONTHS[month - 1] ?? "";
+  const name = MONTH_NAMES[month - 1] ?? "";
   const isShort = part.length === 3;
   const text = isShort ? name.slice(0, 3) : name;
   if (part === part.toUpperCase()) return text.toUpperCase();

@@ -1,4 +1,5 @@
-import { type CivilDay, sentenceDay } from "../core";
+import type { CivilDay } from "../core";
+import { dayWords } from "../wording/days";
 import type { Asked, KeptFact, TooLong } from "../wording/writing-codes";
 import { KEPT_HEADER } from "./mark";
 import type { OwnWrites, RecordWish } from "./record-task";
@@ -36,14 +37,14 @@ export function doubtsAbout(
   if (secondLine !== null) asked.push(secondLine);
   const step = stepName;
   if (day > now.asOf) {
-    asked.push({ code: "afterToday", day: sentenceDay(day), today: sentenceDay(now.asOf) });
+    asked.push({ code: "afterToday", day: dayWords(day), today: dayWords(now.asOf) });
   }
   if (earlierDay !== null && day < earlierDay.day) {
-    const [earlier, before] = [earlierDay.name, sentenceDay(earlierDay.day)];
+    const [earlier, before] = [earlierDay.name, dayWords(earlierDay.day)];
     asked.push({
       code: "beforeStep",
       step,
-      day: sentenceDay(day),
+      day: dayWords(day),
       earlier,
       earlierDay: before,
     });

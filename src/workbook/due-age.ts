@@ -1,5 +1,6 @@
-import { type CivilDay, sentenceDay } from "../core";
+import type { CivilDay } from "../core";
 import * as text from "../sentences/made/due-tab";
+import { dayWords } from "../wording/days";
 import { columnLetters, rowAndColumn } from "./cell-name";
 import { DUE_COLUMN, DUE_TOP } from "./due-columns";
 import {
@@ -32,7 +33,7 @@ function ageFormula(
 ): string {
   const [asOf, then] = [topCell(DUE_TOP.asOf), topCell(DUE_TOP.readThen)];
   // A cell that showed nothing but a day would be taken for one.
-  const made = { day: sentenceDay(now.asOf) };
+  const made = { day: dayWords(now.asOf) };
   const otherDay = callPart("OR", [
     betweenPart(asOf, "<", callPart("TODAY", [])),
     callPart("AND", [callPart("ISNUMBER", [set]), betweenPart(asOf, "<>", set)]),

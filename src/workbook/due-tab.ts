@@ -1,7 +1,8 @@
-import { type CivilDay, dueTasks, sentenceDay, type Task } from "../core";
+import { type CivilDay, dueTasks, type Task } from "../core";
 import { wholeNumberArgument } from "../door/index";
 import * as text from "../sentences/made/due-tab";
 import { DUE_WORDS } from "../wording/batches";
+import { dayWords } from "../wording/days";
 import { columnLetters } from "./cell-name";
 import { ageCells } from "./due-age";
 import {
@@ -126,7 +127,7 @@ function dueTab(
   const { what, place, note, who, from, by, state } = DUE_COLUMN;
   return {
     firstWords: FIRST_WORDS.due,
-    madeBy: `${FIRST_WORDS.due} ${text.madeBy({ day: sentenceDay(now.asOf) })}`,
+    madeBy: `${FIRST_WORDS.due} ${text.madeBy({ day: dayWords(now.asOf) })}`,
     top: ageCells(now),
     topHeight: 112,
     rows: [

@@ -1,4 +1,5 @@
-import { type CivilDay, linesOf, sentenceDay } from "../core";
+import { type CivilDay, linesOf } from "../core";
+import { dayWords } from "../wording/days";
 import type { LineAlready } from "../wording/writing-codes";
 import type { RecordsNow } from "./records-tab";
 import { columnReadAs, type TableCell } from "./table-columns";
@@ -79,7 +80,7 @@ function lineAlready(
   { day, count }: { readonly day: CivilDay | null; readonly count: number | null },
 ): LineAlready {
   if (day === null) return { code: "lineUndated", ...line };
-  const dated = { ...line, day: sentenceDay(day) };
+  const dated = { ...line, day: dayWords(day) };
   return count === null
     ? { code: "lineAlready", ...dated }
     : { code: "lineCounted", ...dated, count };

@@ -1,8 +1,8 @@
 import { expect, it } from "vitest";
-import { sentenceDay } from "../../src/core/dates/day-text";
 import { notMadeAnew, notWritten } from "../../src/sentences/made/due-rows";
 import * as text from "../../src/sentences/made/due-tab";
 import * as setUp from "../../src/sentences/made/set-up";
+import { dayWords } from "../../src/wording/days";
 import { FIRST_WORDS, MARK } from "../../src/workbook/mark";
 import { day as dayNumber } from "../support/days";
 import { dueRow, dueRows, enterDue } from "./due-list";
@@ -20,7 +20,7 @@ async function today(): Promise<Nursery> {
 
 /** The day that the list says it is of, which is the day on the clock. */
 const dayOf = (nursery: Nursery) =>
-  sentenceDay(dayNumber(nursery.ask("sidebarOpen", null).setUp?.asOf ?? ""));
+  dayWords(dayNumber(nursery.ask("sidebarOpen", null).setUp?.asOf ?? ""));
 
 const age = (nursery: Nursery) => String(nursery.value("Due list", "C1"));
 

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { readCatalogue } from "../catalogue";
+import { indexPage } from "./index-page";
 import type { PageBundle } from "./page-bundle";
 import type { PageStart } from "./page-start";
 
@@ -73,7 +74,9 @@ export function pageFiles({ root, dist, bundle, start }: PageSources): PageFiles
   return {
     "/": () => ({
       type: "text/html",
-      content: readFileSync(path.join(root, "src/local/page/browser/index.html")),
+      content: indexPage(
+        readFileSync(path.join(root, "src/local/page/browser/index.html"), "utf8"),
+      ),
       policy: pagePolicy(start.sidebarAddress),
     }),
     "/page.js": () => ({ type: "text/javascript", content: readFileSync(bundle.script) }),

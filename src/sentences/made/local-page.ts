@@ -27,11 +27,17 @@ export const close = (): string =>
 export const copy = (): string =>
   "A copy";
 
+export const download = (): string =>
+  "Download as xlsx";
+
 export const downloaded = (d: { readonly name: string | number }): string =>
   "Given to the browser to download as " + d.name + ".";
 
 export const fromElsewhere = (): string =>
   "Another page asked for this. Type or paste the address into the browser yourself.";
+
+export const grid = (): string =>
+  "Spreadsheet";
 
 export const isOpen = (d: { readonly file: string | number; readonly address: string | number }): string =>
   d.file + " is open at " + d.address + "\nPress Ctrl+C to end.";
@@ -39,8 +45,17 @@ export const isOpen = (d: { readonly file: string | number; readonly address: st
 export const isThere = (d: { readonly name: string | number }): string =>
   d.name + " is there already";
 
+export const letGo = (): string =>
+  "Let go to open the file. It is only read.";
+
 export const making = (): string =>
   "Making the page ready (once) ...";
+
+export const menus = (): string =>
+  "Menus of the add-in";
+
+export const messages = (): string =>
+  "Messages";
 
 export const noAnswer = (d: { readonly why: string | number }): string =>
   "The program that serves this page does not answer (" + d.why + "). Take Download as xlsx";
@@ -66,6 +81,15 @@ export const noWorkbook = (): string =>
 export const onlyAt = (d: { readonly address: string | number }): string =>
   "This page is at " + d.address + " and nowhere else.";
 
+export const openFile = (): string =>
+  "Open a file";
+
+export const page = (): string =>
+  "Local page";
+
+export const save = (): string =>
+  "Save";
+
 export const savedBeside = (d: { readonly name: string | number; readonly file: string | number }): string =>
   "Saved as " + d.name + ", beside " + d.file + ".";
 
@@ -77,6 +101,12 @@ export const scriptUnread = (): string =>
 
 export const sidebar = (): string =>
   "Sidebar";
+
+export const sidebarOf = (): string =>
+  "Sidebar of the add-in";
+
+export const starting = (): string =>
+  "Starting …";
 
 export const title = (d: { readonly file: string | number }): string =>
   d.file + " – local page";
