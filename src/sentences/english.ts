@@ -11,7 +11,7 @@ export const english = {
     batches:
       "{batches, plural, one {# batch is likely in this month:} other {# batches are likely in this month:}}",
     dayUnknown: "day not known",
-    holds: "{level, share} of such ranges should hold.",
+    holds: "{level, share} of such ranges should come true.",
     likely: "{window}, likely {day}",
     loading: "Working out what will be ready",
     noBatch: "No batch is likely in this month. Those of other months may still fall into it.",
@@ -42,7 +42,7 @@ export const english = {
     dayBelowZero: "days must be 0 or more. Found {day}",
     daysNotRising: "days must rise. Found {day} after {before}",
     inspectionsDiffer:
-      "days and counts must have one row for each inspection. Found {days} and {counts}",
+      "days and counts must have the same number of rows. Found {days} and {counts}",
     isLoading: "{cell} is still loading",
     levelOutOfRange: "{argument} must lie between 0 and 1, such as 0.8 or 80%. Found {found}",
     missing:
@@ -66,14 +66,14 @@ export const english = {
 
   batchBalanceHelp: {
     answers:
-      "One row a batch. Unexplained is what should stand less what stands by the last count; below 0 when more stand than can.",
+      "One row per batch. Unexplained: plants that should be there, less the last count; below 0 if there are more.",
     sentence:
-      "Where every plant of each batch went: culled, given, dispatched, standing or unexplained.",
+      "Where every plant of each batch went: culled, given, dispatched, still there or unexplained.",
   },
 
   batchCheckHelp: {
     answers:
-      "One row a trouble, costliest first. Row counts from 1 at the top of the range. The last row counts the rows of the range.",
+      "One row per trouble, costliest first. Row counts from 1 at the top of the range. The last row counts the rows of the range.",
     sentence: "What in your table can't be read or looks wrong, what happens, and what to do.",
   },
 
@@ -130,14 +130,14 @@ export const english = {
 
   batchCostHelp: {
     answers:
-      "One row a begun batch: Materials from the timetable's Needs, Hours from its work rates, Cost of both, and Cost over the plants counted as ready or likely to be. A lot passes its cost on to the batches taken from it, by their plants. Below, for each method, all batches together, and what a started plant carries. What has no price is never 0: the last row names it.",
+      "One row per begun batch: Materials from the timetable's Needs, Hours from its work rates, Cost of both, and Cost over the plants counted as ready or likely to be. A lot passes its cost on to the batches taken from it, by their plants. Below, for each method, all batches together, and what a started plant carries. What has no price is never 0: the last row names it.",
     prices:
       "Your table of prices: Item, Price, and Per, the unit it is for. The item hour is a person's work. Leave blank for hours alone.",
     sentence: "What each batch has cost so far in materials and hours, losses included.",
   },
 
   batchDueHelp: {
-    answers: "One row a task, soonest first. Status is late, due or coming.",
+    answers: "One row per task, soonest first. Status is late, due or coming.",
     daysAhead: "How many days to look ahead.",
     sentence: "What is to be done, for which batch, where, between which days, and what is late.",
   },
@@ -152,45 +152,45 @@ export const english = {
     heldOf: "{held, count} of {all, count}",
     late: "late",
     leftAfterCount:
-      "{left, count} left after the last count. {standing, plural, =0 {None stands} one {# stands} other {# stand}} now.",
+      "{left, count} gone since the last count. {standing, plural, =0 {None are} one {# is} other {# are}} there now.",
     moreLeft: "More plants left than came in.",
-    moreStand: "More plants stand than should.",
+    moreStand: "More plants than there should be.",
     nextLate: "{step} was due by {by}. Nothing recorded since {since}.",
     no: "no",
     noDates: "No day recorded, so we can't give dates.",
     noDayYet: "No day recorded yet.",
-    noneHeld: "No batch that was forecast then has an outcome yet",
+    noneHeld: "No batch forecast then has a result yet",
     noPlantsCounted: "No plants counted yet.",
     noSuchMethod: "The timetable doesn't have this method.",
     planned: "Planned.",
     setAside:
-      "Nothing recorded since {since}, so no forecast counts it. Close it, or record what happened.",
+      "Nothing recorded since {since}: left out of forecasts. Close it, or record what happened.",
     yes: "yes",
   },
 
   batchLookbackHelp: {
     answers:
-      "One row a batch that was under way then and whose outcome is known now; the last row counts how many ranges held.",
-    daysBefore: "How many days before the as-of day to stand, such as 180.",
+      "One row per batch under way then whose result is known now. The last row says how many ranges came true.",
+    daysBefore: "How many days back from the as-of day, such as 180.",
     sentence:
-      "What the forecast would have said some days ago, knowing only what was recorded then, and how it held.",
+      "What the forecast would have said some days ago, from the records of that day, and whether it was right.",
   },
 
   batchReadyHelp: {
     answers:
-      "One row a month and variety, and All. Plants ready already stand in the month of the as-of day. Batches counts those whose likely day lies in the month. All is not the sum of the rows above it: ranges don't add, since hardly ever do all varieties have their fewest, or all their most, in the same month.",
+      "One row per month and variety, and All. Plants ready already are in the month of the as-of day. Batches: how many are likely ready in that month. All is not the sum of the rows above: all varieties hardly ever do worst, or all best, in one month.",
     sentence: "How many plants will be ready, by month and variety and all together, as ranges.",
   },
 
   batchStagesHelp: {
     answers:
-      "One row an open batch: the last step, the next with its days, and the days and plants when ready, each as a range.",
+      "One row per open batch: the last step, the next with its days, and the days and plants when ready, each as a range.",
     sentence:
-      "Where each open batch stands, what comes next, and when how many plants will be ready.",
+      "How far each open batch is, what comes next, and how many plants will be ready when.",
   },
 
   batchStepsHelp: {
-    answers: "One row a batch and step. Steps of closed batches carry what was recorded only.",
+    answers: "One row per batch and step. Steps of closed batches carry what was recorded only.",
     sentence: "Every step of every batch: what is recorded, and what is expected of steps to come.",
   },
 
@@ -209,7 +209,7 @@ export const english = {
     rows: "{rows, plural, one {# row} other {# rows}} in the range",
     rowsAllUsed: "Every row is used",
     rowsUsed:
-      "{used, count} used, {leftOut, count} left out, {notBatches, count} set aside (sums, headings, notes), {heading, count} header and above, {blank, count} blank",
+      "{used, count} used, {leftOut, count} left out, {notBatches, count} skipped (sums, headings, notes), {heading, count} header or above it, {blank, count} blank",
   },
 
   checkColumns: {
@@ -309,7 +309,7 @@ export const english = {
     asks: 'not written yet: {asked} Tick "Yes, write it" to go on.',
     copy: 'this tab is a copy. Tick in the tab "{tab}"',
     countBlank: "Count is blank: fill it to add it",
-    goneAlready: "taken back: it was no longer there",
+    goneAlready: "taken back: it was gone already",
     inLogOnly: "In the write log only: {what, list}",
     nameCount: "count",
     nameNote: "note",
@@ -325,10 +325,10 @@ export const english = {
 
   dueTab: {
     age: "Of {day}",
-    ageChanged: "Of {day}: records have changed since. Tick the box beside for a new list",
-    ageOtherDay: "Of {day}: not today's list. Tick the box beside for a new one",
+    ageChanged: "List of {day}. Records have changed since. Tick this row's box for a new one",
+    ageOtherDay: "List of {day}, not today's. Tick this row's box for a new one",
     ageUnknown:
-      "Of {day}. We can't tell what has changed since. Tick the box beside for a new list",
+      "List of {day}. We can't tell what has changed since. Tick this row's box for a new one",
     batch: "Batch",
     by: "By",
     caution: "Caution",
@@ -353,8 +353,7 @@ export const english = {
     task: "Task",
     what: "What",
     who: "Who",
-    writtenDaily:
-      "Written by each refresh, because functions can't read TODAY() in this spreadsheet",
+    writtenDaily: "Put in at each refresh: functions can't use TODAY() in this spreadsheet",
     yes: "Yes, write it",
   },
 
@@ -367,7 +366,7 @@ export const english = {
       "{file} has a text of more than {most, count} characters in row {row, count}{where, select, tab { of {tab}} file {} other {}}. Is a quotation mark left open there?",
     noFile: "There is no file {file}",
     notAFile: "{file} is not a file but a folder or the like",
-    notATable: "{file} is not a table but something else, whatever its name says",
+    notATable: "{file} is not a table, whatever its name says",
     notAWorkbook: "{file} is not an .xlsx workbook, whatever its name says",
     oldOrLocked:
       "{file} is an old .xls workbook or has a password. Save it as a plain .xlsx workbook first",
@@ -432,10 +431,11 @@ export const english = {
 
   germinationSummaryHelp: {
     answers:
-      "One row a measure, with its unit. With two or four samples of 100 seeds a last line says whether they agree.",
+      "One row per figure, with its unit. With two or four samples of 100 seeds the last row says if they agree.",
     counts: "Seeds newly come up at each inspection. Two or four columns for samples sown alike.",
     days: "Days since sowing of each inspection, one column.",
-    sentence: "How well and how fast seed came up: share, days to half, mean time, speed.",
+    sentence:
+      "How well and how fast seed came up: share, days until half were up, mean time, speed.",
     sown: "Seeds sown in all.",
   },
 
@@ -444,7 +444,7 @@ export const english = {
     askYesNo: "{prompt}\n\n(OK for yes, Cancel for no)",
     askYesNoCancelFirst: "{prompt}\n\n(OK for yes, Cancel for the other answers)",
     askYesNoCancelThen: "{prompt}\n\n(OK for no, Cancel to do nothing)",
-    beingBuilt: "The add-in is being built anew just now. Try again.",
+    beingBuilt: "The add-in is being updated. Try again in a minute.",
     cantStart: "The page can't start. {why}",
     cantWrite: "{name} can't be written beside {file} ({why}). Take Download as xlsx",
     close: "Close",
@@ -526,12 +526,12 @@ export const english = {
     noHeader:
       "orders has no header row with Wanted and By in its first ten rows. It starts with {start}",
     quoted: '"{start}"',
-    severalHarvests: "harvest holds {places} places or crops. Give only the rows of yours",
+    severalHarvests: "harvest has {places} places or crops. Give only the rows of yours",
   },
 
   orderOutlookHelp: {
     answers:
-      "One row an open order, the earliest day first. Plants are set aside for the earliest day first; late ones fill an order where no other needs them in time. Short by and Full by hold with the assurance. Likely set aside, Short by and Full by are about plants still to be delivered.",
+      "One row per open order, earliest first. The earliest gets its plants first. Late plants fill an order if no other needs them in time. Short by and Full by are as sure as you asked. They and Likely set aside are about plants still to be delivered.",
     assurance: "Chance with which orders are to be met, as a share.",
     orders:
       'Your table of orders with its header: Order, Variety ("A or B" where either will do), Wanted, By, Delivered, Closed.',
@@ -548,13 +548,13 @@ export const english = {
     need: "{item} {amount} {unit}",
     needPieces: "{item} {amount}",
     newStartNone: "A new start can't make {by}.",
-    noStart: "No start is large enough to be that sure.",
+    noStart: "No start is big enough to be that sure.",
     of100: "{chance} of 100",
     outsideHarvest:
       "Seed would be taken outside the harvest months ({months}). The last day inside is {last}.",
     plain: "Plain division by what is kept: {plants, count}.",
     plainAndMore:
-      "Plain division by what is kept: {plants, count}. {more, count} more make it enough in {chance}.",
+      "By the usual losses alone: {plants, count}. {more, count} more make it enough in {chance}.",
     standingCan:
       "A new start can't make {by}. Plants you already have could fill {plants, count}, if not promised to others.",
     startedNow: "A start on {asOf} can make {wanted, count} by {earliest}.",
@@ -564,18 +564,19 @@ export const english = {
 
   orderPlanHelp: {
     answers:
-      "One row a step, and All with the needs added up. Plants is never less than the plain division by what is kept. Remark says both, and when it is too late.",
-    asOf: "The day you plan on. Left out, it is the latest day in the records, so give it where they hold days to come.",
+      "One row per step, and All with the needs added up. Plants is never less than the plain division by what is kept. Remark says both, and when it is too late.",
+    asOf: "The day you plan on. Left out, it is the latest day in the records, so give it if they have days to come.",
     assurance: "Chance with which the order is to be met, as a share.",
     harvest:
       'Months in which seed is harvested, such as "Oct-Mar, May-Aug", or a table of crops with such months.',
     method: "Name of the method. Leave blank for the first of the timetable.",
     readyBy: "The day by which they are to be ready.",
     records:
-      "Your table of batches with its header, to plan by what your nursery keeps and how long it takes.",
+      "Your table of batches with its header, so the plan uses your own losses and growing times.",
     sentence:
       "An order planned backwards: by which day to do each step, from how many plants, with what needs.",
-    variety: 'The variety wanted. Of "A or B" the first is planned. Left out, one like the others.',
+    variety:
+      'The variety wanted. With "A or B" the first is planned. Left out, one like your others.',
     wanted: "Plants wanted, a whole number.",
   },
 
@@ -630,14 +631,14 @@ export const english = {
     howSure: "How sure it has to be",
     howSureHint: "The surer, the more plants and the earlier the start",
     keepOrders:
-      "To see what becomes of your orders, keep them in a tab: a row an order, with the columns {columns, list}.",
+      "To see what becomes of your orders, keep them in a tab: one row per order, with the columns {columns, list}.",
     keepPlan: "Keep this plan",
-    lastTwoHold: "The last two hold in {cases} cases.",
+    lastTwoHold: "Last two: right in {cases} cases.",
     lateBy: "no, {days, plural, one {# day} other {# days}} late",
     leftUnwritten: "Nothing was written.",
     likely: "likely",
     likelyOf: "{likely, count} of {left, count}",
-    madeOrders: "Made the tab {tab}. Write a row an order, or plan one here.",
+    madeOrders: "Made the tab {tab}. Write one row per order, or plan one here.",
     madeTab: "Made the tab {tab}.",
     madeTabTitle: "Made the tab:",
     makeOrders: "Make an Orders tab",
@@ -680,7 +681,7 @@ export const english = {
     somethingToDo: "Something to do",
     stillToDeliver: "{left, count} of {wanted, count} still to deliver",
     sureIn: "{method}, sure in {cases} cases.",
-    sureInFrom: "{method}, sure in {cases} cases, seed from {harvest}.",
+    sureInFrom: "{method}, enough in {cases} cases, seed in {harvest}.",
     tabMadeFirst: "There is no tab Orders yet. It is made first.",
     takenBack: "The order is taken back.",
     thePlan: "The plan",
@@ -701,7 +702,7 @@ export const english = {
 
   orderTabs: {
     howOrders:
-      'a row an order. {variety}: "A or B" where either will do, blank for any. {closed}: a day or yes.',
+      'one row per order. {variety}: "A or B" where either will do, blank for any. {closed}: a day or yes.',
     noWorkPlan: "No work plan: {why}",
     orders: "orders",
     planLive: "live. Change row {row} and the plan follows.",
@@ -709,7 +710,7 @@ export const english = {
 
   orderWrites: {
     below:
-      "Row {row} of {tab} ({shown}) stands below the orders, but is not an order we can read. Correct it or move it away, then try again",
+      "Row {row} of {tab} ({shown}) is below the orders, but not an order we can read. Correct it or move it away, then try again",
     farAway: "{column} is {day}. Give a day within a hundred years",
     noColumn: "{tab} has no column {column}. Write that header into row {row}, then try again",
     noTab: "There is no tab of orders yet. Make one first",
@@ -718,11 +719,11 @@ export const english = {
 
   ownTabs: {
     howCrew:
-      "a row a person. {tasks}: steps with ; between, blank for all. {from}, {to}: days away.",
+      "one row per person. {tasks}: steps with ; between, blank for all. {from}, {to}: days away.",
     ifThisStays:
       "If this stays, {mendedBy, select, again {try again} refresh {choose Refresh the due list in the Nursery menu} setUp {make the tabs again in Set up} other {}}.",
     live: "live, {formula}",
-    log: "every cell that was written, and what stood there. Who is what was typed, not who had signed in",
+    log: "every cell written, and what was in it before. Who is the name typed, not the one signed in",
     made: "made {at}. Refresh the due list in the menu updates it.",
     toFill: "{what}, made {at}: {how}",
   },
@@ -739,7 +740,7 @@ export const english = {
       "The script gave no answer. Try again. If that does not help, close this page and open it again from the menu.",
     notInSpreadsheet:
       "Open this page from the Nursery menu of a spreadsheet. Alone it has nothing to show.",
-    notSetUp: "The workbook is not set up yet. First say which tab holds your records.",
+    notSetUp: "The workbook is not set up yet. First say which tab has your records.",
     nursery: "Nursery batches",
     olderScript:
       "This page is version {page} and the script is older. Reload the workbook. If they still differ, put in all files of one release again.",
@@ -764,7 +765,7 @@ export const english = {
     columns:
       "Two columns, our name and your header, where we can't guess it. Blank rows are skipped.",
     ifLeftOut: "{sentence} Left out, it is {usual}.",
-    level: "How many of 100 ranges should hold, as a share.",
+    level: "How sure ranges should be: 0.8 means right in about 8 of 10.",
     records: "Your table of batches with its header.",
     timetable: "Your table of steps. Leave it blank for the built-in steps.",
   },
@@ -779,7 +780,7 @@ export const english = {
 
   placeLoadHelp: {
     answers:
-      "One row a place and week, from the as-of day's week on: the likely plants of the open batches at the start of the week, up to the week of their likely ready day, fewer after each likely count. Plants that are ready already, and those with no day to count from, stand in the first week alone. Places that are not in the table and batches without a place stand below, without Holds. The last row names them, and the batches that are left out.",
+      "One row per place and week, from the as-of day's week on: the likely plants of the open batches at the start of the week, up to the week of their likely ready day, fewer after each likely count. Plants that are ready already, and those with no day to count from, count in the first week alone. Places that are not in the table and batches without a place come below, without Holds. The last row names them, and the batches that are left out.",
     places: "Your table of places: Place, and how many plants it Holds.",
     sentence: "How many plants stand in each place, week by week, and where they are too many.",
   },
@@ -794,8 +795,8 @@ export const english = {
     plannedAfter:
       "Left out because they are planned for after these {weeks, count} weeks: {batches, list}.",
     standLonger:
-      "{batches, plural, one {# batch stands} other {# batches stand}} longer than these {weeks, count} weeks.",
-    withoutPlace: "Batches without a place stand under (no place).",
+      "{batches, plural, one {# batch stays} other {# batches stay}} longer than these {weeks, count} weeks.",
+    withoutPlace: "Batches without a place are under (no place).",
   },
 
   programFaults: {
@@ -838,7 +839,7 @@ functions, prints them, and writes the calculated workbook beside them. FILE its
 read. Without FILE an invented nursery is opened.
 
   --as-of YYYY-MM-DD   the day to look from (else the workbook's As-of day, else today)
-  --sheet NAME         the tab that holds the records (else it is found by its header)
+  --sheet NAME         the tab with the records (else it is found by its header)
   --column "OUR NAME=THEIR HEADER"   how to read a column whose header can't be guessed, such as
                        "Takes=Living in May"; once for each such column
   --days-ahead N       how far the due list looks ahead (else the workbook's Days ahead, else 7)
@@ -877,7 +878,7 @@ read. Without FILE an invented nursery is opened.
     moreInTab: '… and {more, count} more in the tab "{tab}" of the calculated workbook',
     none: "(none)",
     noRecords:
-      'No tab looks like the records of batches (a header with Batch, Variety, Sown, Grafted on ...). Say what its headers mean with --column "Batch=YOUR HEADER", or which tab it is with --sheet NAME. The tabs are {tabs, list}',
+      'No tab looks like batch records (headers such as Batch, Variety, Sown, Grafted on). Name your header with --column "Batch=YOUR HEADER", or the tab with --sheet NAME. The tabs are {tabs, list}',
     noTab: 'There is no tab "{tab}". The tabs are {tabs, list}',
     notCalculated: "not calculated",
     orderOutlook: "Order outlook",
@@ -887,7 +888,7 @@ read. Without FILE an invented nursery is opened.
       "Places: how many plants stand in each, week by week, those that are too full first",
     remarks: "Remarks",
     stages: "Stages",
-    stagesHeading: "Stages: where every open batch stands and when it is likely ready",
+    stagesHeading: "Stages: how far every open batch is and when it is likely ready",
     takesByGrafter: "Takes by grafter",
     takesByGrafterHeading: "Take rates by grafter (batch spread: 1 is chance alone)",
     takesByVariety: "Takes by variety",
@@ -922,7 +923,7 @@ read. Without FILE an invented nursery is opened.
     columns: "Only where we can't guess a header",
     compareBy: 'A header in your sheet, or "{noTab}". Used when Set up makes the tabs',
     daysAhead: "How far the due list looks ahead",
-    level: "How many of 100 ranges should hold, as a share",
+    level: "How sure ranges should be: 0.8 means right in about 8 of 10",
     line: "settings, last set up {at} by version {version}. Change the second column.",
     lineLost:
       '{settings} has lost its line "{label}". Make the tabs again in Set up to get it back',
@@ -937,7 +938,7 @@ read. Without FILE an invented nursery is opened.
     cantUse:
       "{tab} looks like a timetable of yours, but it can't be used: {why}. Correct it there, then read again.",
     changedByYou: "Changed by you.",
-    compareBy: "Make a tab of takes compared by",
+    compareBy: "Make a tab that compares takes by",
     compareNone: "Nothing, make no such tab",
     couldBe: "Could also be: {others}.",
     everybodySees:
@@ -966,7 +967,7 @@ read. Without FILE an invented nursery is opened.
     notSetUp: "Not set up yet. Your own table stays as it is. The new tabs come beside it.",
     noValues: "No values yet.",
     otherTabs:
-      "Only the tab chosen above is read. Batches are also in {tabs, list}. If {number, plural, one {it holds} other {they hold}} other batches, such as another season's, copy {number, plural, one {that table} other {those tables}}, header and all, below the last row of the tab that is read, then read again.",
+      "Only the tab chosen above is read. Batches are also in {tabs, list}. If {number, plural, one {it has} other {they have}} other batches, such as another season's, copy {number, plural, one {that table} other {those tables}}, header and all, below the last row of the tab that is read, then read again.",
     ranksPeople: "{header} (ranks people)",
     readAgain: "Read again",
     readAs: "Read as",
@@ -995,7 +996,7 @@ read. Without FILE an invented nursery is opened.
     values: "Values",
     yours: "{tab} (yours, {methods, plural, one {# method} other {# methods}})",
     zones:
-      "The workbook's time zone is {workbook}, and the script's is {script}. Days go by the workbook's.",
+      "The workbook's time zone is {workbook}, the script's is {script}. Days follow the workbook's.",
   },
 
   smallTables: {
@@ -1060,13 +1061,12 @@ read. Without FILE an invented nursery is opened.
 
   takeComparedHelp: {
     answers:
-      "One row a group: its rate, the rate anyone would have had with its batches, its rate evened for them with a range, and one of four readings: above the rest, below the rest, no clear difference, too few to tell.",
+      "One row per group: its rate, the rate anyone would have had with its batches, its rate evened for them (as if all had had the same) with a range, and one of four readings: above the rest, below the rest, no clear difference, too few to tell.",
     by: "The column whose groups you compare, such as Grafter.",
     evenFor:
       'What to even for: one column, or several joined with "+", such as Variety+Month. Month, Season, Rootstock age in weeks and Scion days stored are made from the days.',
-    level: "How many of 100 ranges should hold, as a share.",
-    sentence:
-      "Take rates of grafters, scion sources or any other groups, evened for what they could not choose.",
+    level: "How sure ranges should be: 0.8 means right in about 8 of 10.",
+    sentence: "Take rates of grafters, scion sources or other groups, compared like for like.",
   },
 
   takeFaults: {
@@ -1084,9 +1084,9 @@ read. Without FILE an invented nursery is opened.
   takeRangeHelp: {
     answers:
       "Two columns, low and high, from 0 to 1 (Wilson's interval); blank where not counted yet.",
-    grafted: "Grafts made: a cell, or a column as long.",
+    grafted: "Grafts made: a cell, or the matching column.",
     high: "High",
-    level: "How many of 100 such ranges should hold, as a share.",
+    level: "How sure ranges should be: 0.8 means right in about 8 of 10.",
     low: "Low",
     sentence: "Between what shares the take rate lies, given how many were grafted: low and high.",
     taken: "Takes counted: a cell, or a column of cells.",
@@ -1102,7 +1102,7 @@ read. Without FILE an invented nursery is opened.
 
   takeReasonsHelp: {
     answers:
-      "One row a column, most first: how much of the spread between batches it goes with, its best and worst group, and a reading. What goes with takes need not cause them.",
+      "One row per column, most first: how much of the spread between batches it goes with, its best and worst group, and a reading. What goes with takes need not cause them.",
     level: "How sure a link must be to be named, as a share.",
     sentence: "Which recorded columns go with good and bad takes, alone and beside the others.",
   },
@@ -1122,7 +1122,7 @@ read. Without FILE an invented nursery is opened.
       "Nobody to compare with: {groups, list}. {batches, plural, one {That # batch is} other {Those # batches are}} counted but not judged.",
     noGraftingDay:
       "{batches, plural, one {# batch is} other {# batches are}} left out: no day of grafting.",
-    notCause: "What goes with takes need not cause them. What else changed at the same time?",
+    notCause: "What goes with takes may not be their cause. What else changed at the same time?",
     notCountedYet: "{batches, plural, one {# batch is} other {# batches are}} not counted yet.",
     oneBatchEach:
       "With one batch a group we can't tell how much batches vary. The real range may be wider.",
@@ -1145,7 +1145,7 @@ read. Without FILE an invented nursery is opened.
   takesPage: {
     allPeriods: "All periods as a table",
     asCounted:
-      "As counted, {rate, share} of {grafted, count} took. Of these batches {expected, share} were expected.",
+      "As counted, {rate, share} of {grafted, count} took. For these batches we expected {expected, share}.",
     asTable: "The same as a table",
     bestAndWorst: "Best {best}, worst {worst}",
     by: "By",
@@ -1165,7 +1165,7 @@ read. Without FILE an invented nursery is opened.
       "{taken, count} taken of {grafted, count} grafted, {batches, plural, one {# batch} other {# batches}}",
     dotAndBar: "The dot is the take rate, the bar its range.",
     evenedDot:
-      "The dot is the rate as if everyone had had the same {evenFor}; the bar is its range. The dashed line is the rate of all together, {overall, share}. The words are stricter than the bars, because many are compared at once.",
+      "The dot is the rate as if all had had the same {evenFor}. The bar is its range. The dashed line is everyone together, {overall, share}. With so many compared at once, the words are more cautious than the bars.",
     evenedFor: "Evened for",
     evenedRange:
       "Evened {evened, share}, range {from, share} to {to, share}, all together {overall, share}",
@@ -1183,7 +1183,7 @@ read. Without FILE an invented nursery is opened.
     lastMonthUsual:
       "{rate, share} of {grafted, count} grafts made in {period} took{counted, select, open { so far} all {} other {}}. Usual is {usual, share}. Nothing out of the ordinary.",
     noBatch: "No batch in the records has grafts yet.",
-    nobodyApart: "Nobody stands clearly apart: batches differ this much anyway.",
+    nobodyApart: "Nobody is clearly different: batches differ this much anyway.",
     noneCounted: "No takes are counted yet.",
     noReason: "No recorded column clearly goes with takes.",
     notCountedYet: "not counted yet",
@@ -1200,7 +1200,7 @@ read. Without FILE an invented nursery is opened.
     ratesByPeriod: "Take rates by period",
     readAgain: "Read again",
     reasonsGo:
-      "{columns, list} {linked, plural, one {goes} other {go}} with takes. The share is how much of the difference between batches each goes with, taken on its own.",
+      "{columns, list} {linked, plural, one {goes} other {go}} with takes. The share is how much of the difference between batches goes with each alone.",
     reasonsTitle: "What goes with takes",
     spread:
       "Batches of one group differ more than by chance alone (batch spread {spread}, where 1 is chance alone), so the ranges are wider.",
@@ -1223,9 +1223,9 @@ read. Without FILE an invented nursery is opened.
 
   takeSummaryHelp: {
     answers:
-      "One row a group: batches, grafted, taken, take rate with its range, and how much more batches differ than chance makes them.",
+      "One row per group: batches, grafted, taken, take rate with its range, and how much more batches differ than chance makes them.",
     by: 'A column of the table, or several joined with "+".',
-    level: "How many of 100 such ranges should hold, as a share.",
+    level: "How sure ranges should be: 0.8 means right in about 8 of 10.",
     sentence:
       "Take rates by variety, grafter or any other column, with the range that the counts allow.",
   },
@@ -1235,14 +1235,14 @@ read. Without FILE an invented nursery is opened.
       'Nothing is compared: the records have no column "{name}" any more. Choose another in Set up',
     noneChosen: "Nothing is compared. Choose in Set up what to compare",
     noTakeRates: "No take rates: {why}. Add it, then make the tabs again in Set up",
-    nothingToEvenFor: "Nothing is compared: beside {by} there is no column to even takes for",
+    nothingToEvenFor: "Nothing is compared: no column but {by} could explain a difference",
   },
 
   takeTrendHelp: {
     answers:
-      "One row a period: its rate, the usual rate, the limits within which periods have always varied, and one of five readings: usual, low, high, drifting down, drifting up. A period whose takes are not all counted is marked as still open.",
+      "One row per period: its rate, the usual rate, the limits within which periods have always varied, and one of five readings: usual, low, high, drifting down, drifting up. A period whose takes are not all counted is marked as still open.",
     by: 'A column whose groups are each followed on their own, or several joined with "+".',
-    period: 'Of grafting: "week", "month" or "quarter"; month if left out.',
+    period: 'Grafting by "week", "month" or "quarter"; month if left out.',
     sentence: "Take rates over time, and when one is out of the ordinary or drifting.",
   },
 
@@ -1253,11 +1253,11 @@ read. Without FILE an invented nursery is opened.
     columnAt: "Timetable row {row}, {column}",
     daysMustRise: "the days of {step} must rise from From day to Usual day to By day",
     daysNotWhole: "the days of {step} must be whole days",
-    keptOutOfRange: "Kept of 100 at {step} must be above 0, and 100 at most",
+    keptOutOfRange: "Kept of 100 at {step} must be above 0 and at most 100",
     moreOfCell: "{at}. There {more, plural, one {is # more} other {are # more}}: see BATCH_CHECK",
     moreOfPage: "{at}. There {more, plural, one {is # more} other {are # more}}: see Check",
     needsUnreadable: 'the needs of {step} must read like "wrap strip 38 cm; bag 1"',
-    noNumber: "{column} holds no number",
+    noNumber: "{column} has no number",
     noSuchStep: "After names {after}, which is not a step of {method}",
     noUsualDay: "{step} has no usual day",
     rateNotAbove0: "Per person-hour at {step} must be above 0",
@@ -1268,7 +1268,8 @@ read. Without FILE an invented nursery is opened.
   },
 
   timetableHelp: {
-    answers: "The timetable: one row a step, with its days, its kept share and the source of each.",
+    answers:
+      "The timetable: one row per step, its days, the share kept, and where the figures come from.",
     method: "Name of a method. Leave it out for all.",
     sentence: "The built-in steps of a method with their days, to read, or to copy and edit.",
   },
@@ -1349,17 +1350,17 @@ read. Without FILE an invented nursery is opened.
     batchNotInTable: "The table of batches has no such batch",
     batchNotInTableHappens: "The log's lines make a batch of their own",
     batchNotInTableToDo: "Add the batch to the table, or correct the name",
-    batchSpeltOtherwise: 'Not spelt like "{name}"',
+    batchSpeltOtherwise: 'Not written like "{name}"',
     batchUnnamed: "The batch has no name",
     batchUnnamedHappens: 'It is called "{called}"',
     batchUnnamedToDo: "Give the batch a name of its own",
     beforeStep: "Before {step} on {day}",
     blankCells: "{blanks, plural, one {# blank cell} other {# blank cells}}",
-    blanksBelow: "Blank cells stand below a value",
+    blanksBelow: "Blank cells below a value",
     blanksBelowHappens: "They stay blank",
     blanksBelowToDo: "Fill them in where the value above is meant",
-    bothCounts: "Both counts are used as they stand",
-    bothDays: "Both days are used as they stand",
+    bothCounts: "Both counts are used as they are",
+    bothDays: "Both days are used as they are",
     bothRows: "Both rows are used, each as a batch of its own",
     cellUnreadHappens: "The cell is left out, the rest of the row is used",
     cellUnreadToDo: "Correct the cell, or empty it",
@@ -1370,17 +1371,17 @@ read. Without FILE an invented nursery is opened.
     columnOpenToDo: "Nothing if that is right, else rename it, or name it in the columns argument",
     columnsAlike: '"{used}" and "{column}" both read as {readAs}',
     columnsAlikeHappens: '"{used}" is used, "{column}" is left alone',
-    columnsAlikeToDo: "Rename one of the two, or name the right one in the columns argument",
+    columnsAlikeToDo: "Rename one of the two, or name the right one in the last argument, columns",
     correctTimetable: "Correct the timetable",
     countRises: "More plants than the {before} at {step}",
     dayOfStep: "the day of {step}",
-    daysOfUnknown: '"{column}" holds days of something we don\'t know',
+    daysOfUnknown: '"{column}" has days of something we don\'t know',
     daysOfUnknownToDo:
       "Nothing if you don't need it here, else rename it, or name it in the columns argument",
-    dittoMarks: "A mark stands for the value above it",
+    dittoMarks: "A mark means the value above it",
     dittoMarksFound: "{marks, plural, one {# ditto mark} other {# ditto marks}}",
     dittoMarksHappens: "It is read as that value",
-    filledFromAbove: "One value seems to stand for the rows below it",
+    filledFromAbove: "One value seems to count for the rows below it",
     filledFromAboveHappens: "Blank cells are read as the value above them",
     filledFromAboveToDo: "Nothing if that is right, else fill the cells in",
     heading: "A heading or a note",
@@ -1394,9 +1395,9 @@ read. Without FILE an invented nursery is opened.
     lineWithoutStepToDo: "Use a step's name, or add the step",
     lotOverdrawn: "{taken} plants taken, but only {there} were there",
     lotOverdrawnBy: "{taken} plants taken, but only {there} were there ({batches})",
-    lotOverdrawnHappens: "All counts are used as they stand",
+    lotOverdrawnHappens: "All counts are used as they are",
     lotOverdrawnToDo: "Check the counts of the lot and of the batches taken from it",
-    lotsInACircle: "The lots go round in a circle",
+    lotsInACircle: "Lots come from each other",
     lotsInACircleHappens: "No plants are counted as given",
     lotsInACircleToDo: "Correct the lot",
     methodUnusable: "The method can't be used",
@@ -1407,7 +1408,7 @@ read. Without FILE an invented nursery is opened.
     nearlySameName: 'Nearly the same name as "{name}" in row {firstRow}',
     noLine: "A heading, a note or a row of sums",
     noSuchLot: "No batch of that name in the range",
-    noSuchLotHappens: "The batch stands on its own",
+    noSuchLotHappens: "The batch counts on its own",
     noSuchLotToDo: "Correct the lot's name, or take its table into the range",
     noSuchMethod: "The timetable has no such method",
     noSuchMethodHappens: "The batch gets no dates and no forecast",
@@ -1449,7 +1450,7 @@ read. Without FILE an invented nursery is opened.
     noYear: "a date without a year",
     numberForDay: "a number, not a date",
     over100Percent: "more than 100 per cent",
-    percentOfNothing: "a per cent, but nothing counted before",
+    percentOfNothing: "a per cent, but no count before it",
     tickBoxForCount: "a tick box, not a number of plants",
     tickBoxForDay: "a tick box, not a date",
     tooFarAway: "{day} is too far away to be right",
@@ -1467,13 +1468,12 @@ read. Without FILE an invented nursery is opened.
     notBefore: "not before {day}",
     notCounted: "hours unknown, plants not counted",
     partOf: "part of {plants, count}",
-    plannedLater:
-      "{tasks, plural, one {# task waits} other {# tasks wait}} in part or whole until after {end}.",
+    plannedLater: "{tasks, plural, one {# task} other {# tasks}} won't be finished by {end}.",
     tasksNotCounted:
       "{tasks, plural, one {# task is} other {# tasks are}} left out: plants not counted.",
     tooMuch: "Too much work, {days}.",
     tooMuchNobody: "It takes {asked} hours, and nobody can do it.",
-    tooMuchSum: "It takes {asked} hours, and {there} are there. At least {short} more are needed.",
+    tooMuchSum: "It takes {asked} hours and you have {there}. You need at least {short} more.",
   },
 
   workColumns: {
@@ -1495,7 +1495,7 @@ read. Without FILE an invented nursery is opened.
 
   workNeedsHelp: {
     answers:
-      "One row an item and unit: the needs per plant of the tasks that BATCH_DUE lists for as many days, times their plants. Pieces are rounded up.",
+      "One row per item and unit: the needs per plant of the tasks that BATCH_DUE lists for as many days, times their plants. Pieces are rounded up.",
     days: "How many days to look ahead.",
     sentence: "What the tasks of the coming days need, how much, and from when on.",
   },
@@ -1507,21 +1507,22 @@ read. Without FILE an invented nursery is opened.
     batches: "Batches",
     by: "by {day}",
     closed: "closed",
-    fits: "Nothing asks for too much: {hours} are taken.",
-    fitsRated: "Nothing with known hours asks for too much: {hours} are taken.",
+    fits: "There are enough hands: {hours} planned.",
+    fitsRated: "There are enough hands where hours are known: {hours} planned.",
     fortnight: "The fortnight, day by day",
-    freeHands: "Nothing yet:",
+    freeHands: "No work yet:",
     hoursUnknown: "Hours not known",
     madeCrew: "Made the tab {tab}. Fill in who is there and how many hours a day.",
     makeCrew: "Make an empty Crew tab",
     making: "Making the tab",
-    nobodyNamed: "The tab {tab} names nobody yet. Fill in a row a person under {columns, list}.",
+    nobodyNamed:
+      "The tab {tab} names nobody yet. Fill in one row per person under {columns, list}.",
     noCrew:
-      "To see whether there are enough hands, make a tab called Crew: a row a person, with the columns {columns, list}.",
+      "To see whether there are enough hands, make a tab called Crew: one row per person, with the columns {columns, list}.",
     nothingPlanned: "Nothing is planned.",
     personsFrom:
-      "Persons stand in the tab {tab}. Days in a tab called Closed days (column Day) would count as closed.",
-    personsFromClosed: "Persons stand in the tab {tab}, closed days in {closed}.",
+      "Crew is read from the tab {tab}. List closed days in a tab called Closed days (column Day).",
+    personsFromClosed: "Crew is read from the tab {tab}, closed days from {closed}.",
     planning: "Planning the fortnight",
     plants: "{plants, plural, one {# plant} other {# plants}}",
     tasks: "Tasks",
@@ -1538,7 +1539,7 @@ read. Without FILE an invented nursery is opened.
 
   workPlanHelp: {
     answers:
-      "First what doesn't fit, with the sum that proves it and the fewest hours more that would do. Then one row a person and part of a task, as near to the usual days as the hands allow. A task without known hours is a reminder on its usual day.",
+      "First what doesn't fit, with the sum that proves it and the fewest hours more that would do. Then one row per person and part of a task, as near to the usual days as the hands allow. A task without known hours is a reminder on its usual day.",
     closedDays:
       "A table of days on which nobody works: Day, and To for several. A weekday's name closes every such day.",
     crew: "Your table of persons: Person, Tasks (blank for all), Hours a day, Off from, Off to.",
@@ -1580,13 +1581,13 @@ read. Without FILE an invented nursery is opened.
     beforeToday: "{day} is before today, {today}. Is that right?",
     blankSince: "{header} ({cell}) is blank now, {wrote} was written. So nothing is taken back.",
     changedSince:
-      "{header} ({cell}) holds {stands} now, {wrote} was written. So nothing is taken back.",
+      "{header} ({cell}) now says {stands}. We wrote {wrote}. So nothing is taken back.",
     columnLacks:
       "Your table has no column for the {what, select, count {count} note {note} other {}} of {task}. Keep {value} in the write log only?",
-    filledSince: "{header} ({cell}) was blank and holds {stands} now. So the row stays as it is.",
-    holdsAlready: "{header} ({cell}) already holds {stands}. Write {would} over it?",
+    filledSince: "{header} ({cell}) was blank and now says {stands}. So the row stays as it is.",
+    holdsAlready: "{header} ({cell}) already says {stands}. Write {would} over it?",
     holdsTooMuch:
-      "{header} ({cell}) already holds {stands}, too long to be put back whole. Write {would} over it?",
+      "{header} ({cell}) already says {stands}, too long to be put back whole. Write {would} over it?",
     lineAlready: "{step} of {batch} is already in row {row}, {day}. Write another line?",
     lineCounted:
       "{step} of {batch} is already in row {row}, {day}, {count, plural, one {# plant} other {# plants}}. Write another line?",
@@ -1595,7 +1596,7 @@ read. Without FILE an invented nursery is opened.
       "{count, count} is more than the {before, count} at {step} of {batch}. Is that right?",
     nameAlready: 'Order "{order}" is already in row {row} of {tab}. Write another of that name?',
     tooLong:
-      "The {what, select, customer {customer} note {note} order {order} variety {variety} who {name} other {}} has {length, count} characters, and a cell holds {most, count}. Cut it to fit?",
+      "The {what, select, customer {customer} note {note} order {order} variety {variety} who {name} other {}} has {length, count} characters, and a cell takes {most, count}. Cut it to fit?",
   },
 
   writingFaults: {
@@ -1605,14 +1606,14 @@ read. Without FILE an invented nursery is opened.
       "The table no longer has just one column {headers, list}. Nothing is changed (it was {cells, list})",
     doneAnyway: "All of it is written, but then the spreadsheet failed. Look again ({because})",
     filled: "The formula in {filler} fills {cell}, so it can't be written over",
-    holdsFormula: "{cell} holds a formula, so it can't be written over",
+    holdsFormula: "{cell} has a formula, so it can't be written over",
     lineNotRead:
-      "A line in row {row} would not count as part of your log. Write it there yourself, or move the log to a tab of its own",
+      "A line in row {row} would not be read as part of your log. Write it there yourself, or move the log to a tab of its own",
     linesAbove:
       "{tab} has lines of yours above its header. Move them away, then {mendedBy, select, again {try again} refresh {choose Refresh the due list in the Nursery menu} setUp {make the tabs again in Set up} other {}}",
     moved: "Somebody has just moved rows or columns of the table. Look again",
     noBatch: 'The records no longer have a batch "{batch}". Look again',
-    noBox: 'Done holds "{found}". Tick the box instead',
+    noBox: 'Done says "{found}". Tick the box instead',
     noCells: '"{tab}" is a chart or a linked sheet. Rename it, then try again',
     noColumn: "Your table has no column for {task}. Add one",
     noOrders: 'There is no longer a tab "{tab}" with orders. Nothing is changed',

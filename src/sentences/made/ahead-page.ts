@@ -15,7 +15,7 @@ export const dayUnknown = (): string =>
   "day not known";
 
 export const holds = (d: { readonly level: number }): string =>
-  share(d.level) + " of such ranges should hold.";
+  share(d.level) + " of such ranges should come true.";
 
 export const likely = (d: { readonly window: string | number; readonly day: string | number }): string =>
   d.window + ", likely " + d.day;

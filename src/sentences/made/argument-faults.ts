@@ -21,7 +21,7 @@ export const daysNotRising = (d: { readonly day: string | number; readonly befor
   "days must rise. Found " + d.day + " after " + d.before;
 
 export const inspectionsDiffer = (d: { readonly days: string | number; readonly counts: string | number }): string =>
-  "days and counts must have one row for each inspection. Found " + d.days + " and " + d.counts;
+  "days and counts must have the same number of rows. Found " + d.days + " and " + d.counts;
 
 export const isLoading = (d: { readonly cell: string | number }): string =>
   d.cell + " is still loading";

@@ -1,10 +1,10 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const answers = (): string =>
-  "One row a batch that was under way then and whose outcome is known now; the last row counts how many ranges held.";
+  "One row per batch under way then whose result is known now. The last row says how many ranges came true.";
 
 export const daysBefore = (): string =>
-  "How many days before the as-of day to stand, such as 180.";
+  "How many days back from the as-of day, such as 180.";
 
 export const sentence = (): string =>
-  "What the forecast would have said some days ago, knowing only what was recorded then, and how it held.";
+  "What the forecast would have said some days ago, from the records of that day, and whether it was right.";

@@ -24,13 +24,13 @@ export const late = (): string =>
   "late";
 
 export const leftAfterCount = (d: { readonly left: number; readonly standing: number }): string =>
-  count(d.left) + " left after the last count. " + plural(d.standing, { "0": "None stands", one: count(d.standing) + " stands", other: count(d.standing) + " stand" }) + " now.";
+  count(d.left) + " gone since the last count. " + plural(d.standing, { "0": "None are", one: count(d.standing) + " is", other: count(d.standing) + " are" }) + " there now.";
 
 export const moreLeft = (): string =>
   "More plants left than came in.";
 
 export const moreStand = (): string =>
-  "More plants stand than should.";
+  "More plants than there should be.";
 
 export const nextLate = (d: { readonly step: string | number; readonly by: string | number; readonly since: string | number }): string =>
   d.step + " was due by " + d.by + ". Nothing recorded since " + d.since + ".";
@@ -45,7 +45,7 @@ export const noDayYet = (): string =>
   "No day recorded yet.";
 
 export const noneHeld = (): string =>
-  "No batch that was forecast then has an outcome yet";
+  "No batch forecast then has a result yet";
 
 export const noPlantsCounted = (): string =>
   "No plants counted yet.";
@@ -57,7 +57,7 @@ export const planned = (): string =>
   "Planned.";
 
 export const setAside = (d: { readonly since: string | number }): string =>
-  "Nothing recorded since " + d.since + ", so no forecast counts it. Close it, or record what happened.";
+  "Nothing recorded since " + d.since + ": left out of forecasts. Close it, or record what happened.";
 
 export const yes = (): string =>
   "yes";

@@ -21,4 +21,4 @@ export const rowsAllUsed = (): string =>
   "Every row is used";
 
 export const rowsUsed = (d: { readonly used: number; readonly leftOut: number; readonly notBatches: number; readonly heading: number; readonly blank: number }): string =>
-  count(d.used) + " used, " + count(d.leftOut) + " left out, " + count(d.notBatches) + " set aside (sums, headings, notes), " + count(d.heading) + " header and above, " + count(d.blank) + " blank";
+  count(d.used) + " used, " + count(d.leftOut) + " left out, " + count(d.notBatches) + " skipped (sums, headings, notes), " + count(d.heading) + " header or above it, " + count(d.blank) + " blank";

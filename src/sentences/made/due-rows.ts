@@ -12,7 +12,7 @@ export const countBlank = (): string =>
   "Count is blank: fill it to add it";
 
 export const goneAlready = (): string =>
-  "taken back: it was no longer there";
+  "taken back: it was gone already";
 
 export const inLogOnly = (d: { readonly what: readonly string[] }): string =>
   "In the write log only: " + list(d.what);

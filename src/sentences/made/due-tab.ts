@@ -6,13 +6,13 @@ export const age = (d: { readonly day: string | number }): string =>
   "Of " + d.day;
 
 export const ageChanged = (d: { readonly day: string | number }): string =>
-  "Of " + d.day + ": records have changed since. Tick the box beside for a new list";
+  "List of " + d.day + ". Records have changed since. Tick this row's box for a new one";
 
 export const ageOtherDay = (d: { readonly day: string | number }): string =>
-  "Of " + d.day + ": not today's list. Tick the box beside for a new one";
+  "List of " + d.day + ", not today's. Tick this row's box for a new one";
 
 export const ageUnknown = (d: { readonly day: string | number }): string =>
-  "Of " + d.day + ". We can't tell what has changed since. Tick the box beside for a new list";
+  "List of " + d.day + ". We can't tell what has changed since. Tick this row's box for a new one";
 
 export const batch = (): string =>
   "Batch";
@@ -84,7 +84,7 @@ export const who = (): string =>
   "Who";
 
 export const writtenDaily = (): string =>
-  "Written by each refresh, because functions can't read TODAY() in this spreadsheet";
+  "Put in at each refresh: functions can't use TODAY() in this spreadsheet";
 
 export const yes = (): string =>
   "Yes, write it";

@@ -24,7 +24,7 @@ export const notAFile = (d: { readonly file: string | number }): string =>
   d.file + " is not a file but a folder or the like";
 
 export const notATable = (d: { readonly file: string | number }): string =>
-  d.file + " is not a table but something else, whatever its name says";
+  d.file + " is not a table, whatever its name says";
 
 export const notAWorkbook = (d: { readonly file: string | number }): string =>
   d.file + " is not an .xlsx workbook, whatever its name says";

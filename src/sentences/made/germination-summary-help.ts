@@ -1,7 +1,7 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const answers = (): string =>
-  "One row a measure, with its unit. With two or four samples of 100 seeds a last line says whether they agree.";
+  "One row per figure, with its unit. With two or four samples of 100 seeds the last row says if they agree.";
 
 export const counts = (): string =>
   "Seeds newly come up at each inspection. Two or four columns for samples sown alike.";
@@ -10,7 +10,7 @@ export const days = (): string =>
   "Days since sowing of each inspection, one column.";
 
 export const sentence = (): string =>
-  "How well and how fast seed came up: share, days to half, mean time, speed.";
+  "How well and how fast seed came up: share, days until half were up, mean time, speed.";
 
 export const sown = (): string =>
   "Seeds sown in all.";

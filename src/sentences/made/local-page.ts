@@ -13,7 +13,7 @@ export const askYesNoCancelThen = (d: { readonly prompt: string | number }): str
   d.prompt + "\n\n(OK for no, Cancel to do nothing)";
 
 export const beingBuilt = (): string =>
-  "The add-in is being built anew just now. Try again.";
+  "The add-in is being updated. Try again in a minute.";
 
 export const cantStart = (d: { readonly why: string | number }): string =>
   "The page can't start. " + d.why;

@@ -13,4 +13,4 @@ export const quoted = (d: { readonly start: string | number }): string =>
   "\"" + d.start + "\"";
 
 export const severalHarvests = (d: { readonly places: string | number }): string =>
-  "harvest holds " + d.places + " places or crops. Give only the rows of yours";
+  "harvest has " + d.places + " places or crops. Give only the rows of yours";

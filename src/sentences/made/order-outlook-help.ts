@@ -1,7 +1,7 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const answers = (): string =>
-  "One row an open order, the earliest day first. Plants are set aside for the earliest day first; late ones fill an order where no other needs them in time. Short by and Full by hold with the assurance. Likely set aside, Short by and Full by are about plants still to be delivered.";
+  "One row per open order, earliest first. The earliest gets its plants first. Late plants fill an order if no other needs them in time. Short by and Full by are as sure as you asked. They and Likely set aside are about plants still to be delivered.";
 
 export const assurance = (): string =>
   "Chance with which orders are to be met, as a share.";

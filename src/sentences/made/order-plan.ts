@@ -27,7 +27,7 @@ export const newStartNone = (d: { readonly by: string | number }): string =>
   "A new start can't make " + d.by + ".";
 
 export const noStart = (): string =>
-  "No start is large enough to be that sure.";
+  "No start is big enough to be that sure.";
 
 export const of100 = (d: { readonly chance: string | number }): string =>
   d.chance + " of 100";
@@ -39,7 +39,7 @@ export const plain = (d: { readonly plants: number }): string =>
   "Plain division by what is kept: " + count(d.plants) + ".";
 
 export const plainAndMore = (d: { readonly plants: number; readonly more: number; readonly chance: string | number }): string =>
-  "Plain division by what is kept: " + count(d.plants) + ". " + count(d.more) + " more make it enough in " + d.chance + ".";
+  "By the usual losses alone: " + count(d.plants) + ". " + count(d.more) + " more make it enough in " + d.chance + ".";
 
 export const standingCan = (d: { readonly by: string | number; readonly plants: number }): string =>
   "A new start can't make " + d.by + ". Plants you already have could fill " + count(d.plants) + ", if not promised to others.";

@@ -1,7 +1,7 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const howOrders = (d: { readonly variety: string | number; readonly closed: string | number }): string =>
-  "a row an order. " + d.variety + ": \"A or B\" where either will do, blank for any. " + d.closed + ": a day or yes.";
+  "one row per order. " + d.variety + ": \"A or B\" where either will do, blank for any. " + d.closed + ": a day or yes.";
 
 export const noWorkPlan = (d: { readonly why: string | number }): string =>
   "No work plan: " + d.why;

@@ -1,7 +1,7 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const below = (d: { readonly row: string | number; readonly tab: string | number; readonly shown: string | number }): string =>
-  "Row " + d.row + " of " + d.tab + " (" + d.shown + ") stands below the orders, but is not an order we can read. Correct it or move it away, then try again";
+  "Row " + d.row + " of " + d.tab + " (" + d.shown + ") is below the orders, but not an order we can read. Correct it or move it away, then try again";
 
 export const farAway = (d: { readonly column: string | number; readonly day: string | number }): string =>
   d.column + " is " + d.day + ". Give a day within a hundred years";

@@ -84,13 +84,13 @@ export const howSureHint = (): string =>
   "The surer, the more plants and the earlier the start";
 
 export const keepOrders = (d: { readonly columns: readonly string[] }): string =>
-  "To see what becomes of your orders, keep them in a tab: a row an order, with the columns " + list(d.columns) + ".";
+  "To see what becomes of your orders, keep them in a tab: one row per order, with the columns " + list(d.columns) + ".";
 
 export const keepPlan = (): string =>
   "Keep this plan";
 
 export const lastTwoHold = (d: { readonly cases: string | number }): string =>
-  "The last two hold in " + d.cases + " cases.";
+  "Last two: right in " + d.cases + " cases.";
 
 export const lateBy = (d: { readonly days: number }): string =>
   "no, " + plural(d.days, { one: count(d.days) + " day", other: count(d.days) + " days" }) + " late";
@@ -105,7 +105,7 @@ export const likelyOf = (d: { readonly likely: number; readonly left: number }):
   count(d.likely) + " of " + count(d.left);
 
 export const madeOrders = (d: { readonly tab: string | number }): string =>
-  "Made the tab " + d.tab + ". Write a row an order, or plan one here.";
+  "Made the tab " + d.tab + ". Write one row per order, or plan one here.";
 
 export const madeTab = (d: { readonly tab: string | number }): string =>
   "Made the tab " + d.tab + ".";
@@ -231,7 +231,7 @@ export const sureIn = (d: { readonly method: string | number; readonly cases: st
   d.method + ", sure in " + d.cases + " cases.";
 
 export const sureInFrom = (d: { readonly method: string | number; readonly cases: string | number; readonly harvest: string | number }): string =>
-  d.method + ", sure in " + d.cases + " cases, seed from " + d.harvest + ".";
+  d.method + ", enough in " + d.cases + " cases, seed in " + d.harvest + ".";
 
 export const tabMadeFirst = (): string =>
   "There is no tab Orders yet. It is made first.";

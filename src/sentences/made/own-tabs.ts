@@ -3,7 +3,7 @@
 import { select } from "../runtime";
 
 export const howCrew = (d: { readonly tasks: string | number; readonly from: string | number; readonly to: string | number }): string =>
-  "a row a person. " + d.tasks + ": steps with ; between, blank for all. " + d.from + ", " + d.to + ": days away.";
+  "one row per person. " + d.tasks + ": steps with ; between, blank for all. " + d.from + ", " + d.to + ": days away.";
 
 export const ifThisStays = (d: { readonly mendedBy: "again" | "refresh" | "setUp" }): string =>
   "If this stays, " + select(d.mendedBy, { again: "try again", refresh: "choose Refresh the due list in the Nursery menu", setUp: "make the tabs again in Set up", other: "" }) + ".";
@@ -12,7 +12,7 @@ export const live = (d: { readonly formula: string | number }): string =>
   "live, " + d.formula;
 
 export const log = (): string =>
-  "every cell that was written, and what stood there. Who is what was typed, not who had signed in";
+  "every cell written, and what was in it before. Who is the name typed, not the one signed in";
 
 export const made = (d: { readonly at: string | number }): string =>
   "made " + d.at + ". Refresh the due list in the menu updates it.";

@@ -25,7 +25,7 @@ export const notInSpreadsheet = (): string =>
   "Open this page from the Nursery menu of a spreadsheet. Alone it has nothing to show.";
 
 export const notSetUp = (): string =>
-  "The workbook is not set up yet. First say which tab holds your records.";
+  "The workbook is not set up yet. First say which tab has your records.";
 
 export const nursery = (): string =>
   "Nursery batches";

@@ -13,7 +13,7 @@ export const ifLeftOut = (d: { readonly sentence: string | number; readonly usua
   d.sentence + " Left out, it is " + d.usual + ".";
 
 export const level = (): string =>
-  "How many of 100 ranges should hold, as a share.";
+  "How sure ranges should be: 0.8 means right in about 8 of 10.";
 
 export const records = (): string =>
   "Your table of batches with its header.";

@@ -21,7 +21,7 @@ export const plannedAfter = (d: { readonly weeks: number; readonly batches: read
   "Left out because they are planned for after these " + count(d.weeks) + " weeks: " + list(d.batches) + ".";
 
 export const standLonger = (d: { readonly batches: number; readonly weeks: number }): string =>
-  plural(d.batches, { one: count(d.batches) + " batch stands", other: count(d.batches) + " batches stand" }) + " longer than these " + count(d.weeks) + " weeks.";
+  plural(d.batches, { one: count(d.batches) + " batch stays", other: count(d.batches) + " batches stay" }) + " longer than these " + count(d.weeks) + " weeks.";
 
 export const withoutPlace = (): string =>
-  "Batches without a place stand under (no place).";
+  "Batches without a place are under (no place).";

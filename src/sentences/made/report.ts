@@ -51,7 +51,7 @@ export const none = (): string =>
   "(none)";
 
 export const noRecords = (d: { readonly tabs: readonly string[] }): string =>
-  "No tab looks like the records of batches (a header with Batch, Variety, Sown, Grafted on ...). Say what its headers mean with --column \"Batch=YOUR HEADER\", or which tab it is with --sheet NAME. The tabs are " + list(d.tabs);
+  "No tab looks like batch records (headers such as Batch, Variety, Sown, Grafted on). Name your header with --column \"Batch=YOUR HEADER\", or the tab with --sheet NAME. The tabs are " + list(d.tabs);
 
 export const noTab = (d: { readonly tab: string | number; readonly tabs: readonly string[] }): string =>
   "There is no tab \"" + d.tab + "\". The tabs are " + list(d.tabs);
@@ -78,7 +78,7 @@ export const stages = (): string =>
   "Stages";
 
 export const stagesHeading = (): string =>
-  "Stages: where every open batch stands and when it is likely ready";
+  "Stages: how far every open batch is and when it is likely ready";
 
 export const takesByGrafter = (): string =>
   "Takes by grafter";

@@ -12,7 +12,7 @@ export const changedByYou = (): string =>
   "Changed by you.";
 
 export const compareBy = (): string =>
-  "Make a tab of takes compared by";
+  "Make a tab that compares takes by";
 
 export const compareNone = (): string =>
   "Nothing, make no such tab";
@@ -90,7 +90,7 @@ export const noValues = (): string =>
   "No values yet.";
 
 export const otherTabs = (d: { readonly tabs: readonly string[]; readonly number: number }): string =>
-  "Only the tab chosen above is read. Batches are also in " + list(d.tabs) + ". If " + plural(d.number, { one: "it holds", other: "they hold" }) + " other batches, such as another season's, copy " + plural(d.number, { one: "that table", other: "those tables" }) + ", header and all, below the last row of the tab that is read, then read again.";
+  "Only the tab chosen above is read. Batches are also in " + list(d.tabs) + ". If " + plural(d.number, { one: "it has", other: "they have" }) + " other batches, such as another season's, copy " + plural(d.number, { one: "that table", other: "those tables" }) + ", header and all, below the last row of the tab that is read, then read again.";
 
 export const ranksPeople = (d: { readonly header: string | number }): string =>
   d.header + " (ranks people)";
@@ -162,4 +162,4 @@ export const yours = (d: { readonly tab: string | number; readonly methods: numb
   d.tab + " (yours, " + plural(d.methods, { one: count(d.methods) + " method", other: count(d.methods) + " methods" }) + ")";
 
 export const zones = (d: { readonly workbook: string | number; readonly script: string | number }): string =>
-  "The workbook's time zone is " + d.workbook + ", and the script's is " + d.script + ". Days go by the workbook's.";
+  "The workbook's time zone is " + d.workbook + ", the script's is " + d.script + ". Days follow the workbook's.";

@@ -13,7 +13,7 @@ export const daysAhead = (): string =>
   "How far the due list looks ahead";
 
 export const level = (): string =>
-  "How many of 100 ranges should hold, as a share";
+  "How sure ranges should be: 0.8 means right in about 8 of 10";
 
 export const line = (d: { readonly at: string | number; readonly version: string | number }): string =>
   "settings, last set up " + d.at + " by version " + d.version + ". Change the second column.";

@@ -1,7 +1,7 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const answers = (): string =>
-  "One row a group: its rate, the rate anyone would have had with its batches, its rate evened for them with a range, and one of four readings: above the rest, below the rest, no clear difference, too few to tell.";
+  "One row per group: its rate, the rate anyone would have had with its batches, its rate evened for them (as if all had had the same) with a range, and one of four readings: above the rest, below the rest, no clear difference, too few to tell.";
 
 export const by = (): string =>
   "The column whose groups you compare, such as Grafter.";
@@ -10,7 +10,7 @@ export const evenFor = (): string =>
   "What to even for: one column, or several joined with \"+\", such as Variety+Month. Month, Season, Rootstock age in weeks and Scion days stored are made from the days.";
 
 export const level = (): string =>
-  "How many of 100 ranges should hold, as a share.";
+  "How sure ranges should be: 0.8 means right in about 8 of 10.";
 
 export const sentence = (): string =>
-  "Take rates of grafters, scion sources or any other groups, evened for what they could not choose.";
+  "Take rates of grafters, scion sources or other groups, compared like for like.";

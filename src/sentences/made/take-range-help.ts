@@ -4,13 +4,13 @@ export const answers = (): string =>
   "Two columns, low and high, from 0 to 1 (Wilson's interval); blank where not counted yet.";
 
 export const grafted = (): string =>
-  "Grafts made: a cell, or a column as long.";
+  "Grafts made: a cell, or the matching column.";
 
 export const high = (): string =>
   "High";
 
 export const level = (): string =>
-  "How many of 100 such ranges should hold, as a share.";
+  "How sure ranges should be: 0.8 means right in about 8 of 10.";
 
 export const low = (): string =>
   "Low";

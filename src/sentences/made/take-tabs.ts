@@ -10,4 +10,4 @@ export const noTakeRates = (d: { readonly why: string | number }): string =>
   "No take rates: " + d.why + ". Add it, then make the tabs again in Set up";
 
 export const nothingToEvenFor = (d: { readonly by: string | number }): string =>
-  "Nothing is compared: beside " + d.by + " there is no column to even takes for";
+  "Nothing is compared: no column but " + d.by + " could explain a difference";

@@ -6,7 +6,7 @@ export const allPeriods = (): string =>
   "All periods as a table";
 
 export const asCounted = (d: { readonly rate: number; readonly grafted: number; readonly expected: number }): string =>
-  "As counted, " + share(d.rate) + " of " + count(d.grafted) + " took. Of these batches " + share(d.expected) + " were expected.";
+  "As counted, " + share(d.rate) + " of " + count(d.grafted) + " took. For these batches we expected " + share(d.expected) + ".";
 
 export const asTable = (): string =>
   "The same as a table";
@@ -60,7 +60,7 @@ export const dotAndBar = (): string =>
   "The dot is the take rate, the bar its range.";
 
 export const evenedDot = (d: { readonly evenFor: string | number; readonly overall: number }): string =>
-  "The dot is the rate as if everyone had had the same " + d.evenFor + "; the bar is its range. The dashed line is the rate of all together, " + share(d.overall) + ". The words are stricter than the bars, because many are compared at once.";
+  "The dot is the rate as if all had had the same " + d.evenFor + ". The bar is its range. The dashed line is everyone together, " + share(d.overall) + ". With so many compared at once, the words are more cautious than the bars.";
 
 export const evenedFor = (): string =>
   "Evened for";
@@ -96,7 +96,7 @@ export const noBatch = (): string =>
   "No batch in the records has grafts yet.";
 
 export const nobodyApart = (): string =>
-  "Nobody stands clearly apart: batches differ this much anyway.";
+  "Nobody is clearly different: batches differ this much anyway.";
 
 export const noneCounted = (): string =>
   "No takes are counted yet.";
@@ -144,7 +144,7 @@ export const readAgain = (): string =>
   "Read again";
 
 export const reasonsGo = (d: { readonly columns: readonly string[]; readonly linked: number }): string =>
-  list(d.columns) + " " + plural(d.linked, { one: "goes", other: "go" }) + " with takes. The share is how much of the difference between batches each goes with, taken on its own.";
+  list(d.columns) + " " + plural(d.linked, { one: "goes", other: "go" }) + " with takes. The share is how much of the difference between batches goes with each alone.";
 
 export const reasonsTitle = (): string =>
   "What goes with takes";

@@ -36,7 +36,7 @@ export const noGraftingDay = (d: { readonly batches: number }): string =>
   plural(d.batches, { one: count(d.batches) + " batch is", other: count(d.batches) + " batches are" }) + " left out: no day of grafting.";
 
 export const notCause = (): string =>
-  "What goes with takes need not cause them. What else changed at the same time?";
+  "What goes with takes may not be their cause. What else changed at the same time?";
 
 export const notCountedYet = (d: { readonly batches: number }): string =>
   plural(d.batches, { one: count(d.batches) + " batch is", other: count(d.batches) + " batches are" }) + " not counted yet.";

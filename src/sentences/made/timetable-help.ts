@@ -1,7 +1,7 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const answers = (): string =>
-  "The timetable: one row a step, with its days, its kept share and the source of each.";
+  "The timetable: one row per step, its days, the share kept, and where the figures come from.";
 
 export const method = (): string =>
   "Name of a method. Leave it out for all.";

@@ -21,7 +21,7 @@ export const daysNotWhole = (d: { readonly step: string | number }): string =>
   "the days of " + d.step + " must be whole days";
 
 export const keptOutOfRange = (d: { readonly step: string | number }): string =>
-  "Kept of 100 at " + d.step + " must be above 0, and 100 at most";
+  "Kept of 100 at " + d.step + " must be above 0 and at most 100";
 
 export const moreOfCell = (d: { readonly at: string | number; readonly more: number }): string =>
   d.at + ". There " + plural(d.more, { one: "is " + count(d.more) + " more", other: "are " + count(d.more) + " more" }) + ": see BATCH_CHECK";
@@ -33,7 +33,7 @@ export const needsUnreadable = (d: { readonly step: string | number }): string =
   "the needs of " + d.step + " must read like \"wrap strip 38 cm; bag 1\"";
 
 export const noNumber = (d: { readonly column: string | number }): string =>
-  d.column + " holds no number";
+  d.column + " has no number";
 
 export const noSuchStep = (d: { readonly after: string | number; readonly method: string | number }): string =>
   "After names " + d.after + ", which is not a step of " + d.method;

@@ -21,7 +21,7 @@ export const batchNotInTableToDo = (): string =>
   "Add the batch to the table, or correct the name";
 
 export const batchSpeltOtherwise = (d: { readonly name: string | number }): string =>
-  "Not spelt like \"" + d.name + "\"";
+  "Not written like \"" + d.name + "\"";
 
 export const batchUnnamed = (): string =>
   "The batch has no name";
@@ -39,7 +39,7 @@ export const blankCells = (d: { readonly blanks: number }): string =>
   plural(d.blanks, { one: count(d.blanks) + " blank cell", other: count(d.blanks) + " blank cells" });
 
 export const blanksBelow = (): string =>
-  "Blank cells stand below a value";
+  "Blank cells below a value";
 
 export const blanksBelowHappens = (): string =>
   "They stay blank";
@@ -48,10 +48,10 @@ export const blanksBelowToDo = (): string =>
   "Fill them in where the value above is meant";
 
 export const bothCounts = (): string =>
-  "Both counts are used as they stand";
+  "Both counts are used as they are";
 
 export const bothDays = (): string =>
-  "Both days are used as they stand";
+  "Both days are used as they are";
 
 export const bothRows = (): string =>
   "Both rows are used, each as a batch of its own";
@@ -84,7 +84,7 @@ export const columnsAlikeHappens = (d: { readonly used: string | number; readonl
   "\"" + d.used + "\" is used, \"" + d.column + "\" is left alone";
 
 export const columnsAlikeToDo = (): string =>
-  "Rename one of the two, or name the right one in the columns argument";
+  "Rename one of the two, or name the right one in the last argument, columns";
 
 export const correctTimetable = (): string =>
   "Correct the timetable";
@@ -96,13 +96,13 @@ export const dayOfStep = (d: { readonly step: string | number }): string =>
   "the day of " + d.step;
 
 export const daysOfUnknown = (d: { readonly column: string | number }): string =>
-  "\"" + d.column + "\" holds days of something we don't know";
+  "\"" + d.column + "\" has days of something we don't know";
 
 export const daysOfUnknownToDo = (): string =>
   "Nothing if you don't need it here, else rename it, or name it in the columns argument";
 
 export const dittoMarks = (): string =>
-  "A mark stands for the value above it";
+  "A mark means the value above it";
 
 export const dittoMarksFound = (d: { readonly marks: number }): string =>
   plural(d.marks, { one: count(d.marks) + " ditto mark", other: count(d.marks) + " ditto marks" });
@@ -111,7 +111,7 @@ export const dittoMarksHappens = (): string =>
   "It is read as that value";
 
 export const filledFromAbove = (): string =>
-  "One value seems to stand for the rows below it";
+  "One value seems to count for the rows below it";
 
 export const filledFromAboveHappens = (): string =>
   "Blank cells are read as the value above them";
@@ -153,13 +153,13 @@ export const lotOverdrawnBy = (d: { readonly taken: string | number; readonly th
   d.taken + " plants taken, but only " + d.there + " were there (" + d.batches + ")";
 
 export const lotOverdrawnHappens = (): string =>
-  "All counts are used as they stand";
+  "All counts are used as they are";
 
 export const lotOverdrawnToDo = (): string =>
   "Check the counts of the lot and of the batches taken from it";
 
 export const lotsInACircle = (): string =>
-  "The lots go round in a circle";
+  "Lots come from each other";
 
 export const lotsInACircleHappens = (): string =>
   "No plants are counted as given";
@@ -189,7 +189,7 @@ export const noSuchLot = (): string =>
   "No batch of that name in the range";
 
 export const noSuchLotHappens = (): string =>
-  "The batch stands on its own";
+  "The batch counts on its own";
 
 export const noSuchLotToDo = (): string =>
   "Correct the lot's name, or take its table into the range";

@@ -40,7 +40,7 @@ export const over100Percent = (): string =>
   "more than 100 per cent";
 
 export const percentOfNothing = (): string =>
-  "a per cent, but nothing counted before";
+  "a per cent, but no count before it";
 
 export const tickBoxForCount = (): string =>
   "a tick box, not a number of plants";

@@ -18,16 +18,16 @@ export const closed = (): string =>
   "closed";
 
 export const fits = (d: { readonly hours: string | number }): string =>
-  "Nothing asks for too much: " + d.hours + " are taken.";
+  "There are enough hands: " + d.hours + " planned.";
 
 export const fitsRated = (d: { readonly hours: string | number }): string =>
-  "Nothing with known hours asks for too much: " + d.hours + " are taken.";
+  "There are enough hands where hours are known: " + d.hours + " planned.";
 
 export const fortnight = (): string =>
   "The fortnight, day by day";
 
 export const freeHands = (): string =>
-  "Nothing yet:";
+  "No work yet:";
 
 export const hoursUnknown = (): string =>
   "Hours not known";
@@ -42,19 +42,19 @@ export const making = (): string =>
   "Making the tab";
 
 export const nobodyNamed = (d: { readonly tab: string | number; readonly columns: readonly string[] }): string =>
-  "The tab " + d.tab + " names nobody yet. Fill in a row a person under " + list(d.columns) + ".";
+  "The tab " + d.tab + " names nobody yet. Fill in one row per person under " + list(d.columns) + ".";
 
 export const noCrew = (d: { readonly columns: readonly string[] }): string =>
-  "To see whether there are enough hands, make a tab called Crew: a row a person, with the columns " + list(d.columns) + ".";
+  "To see whether there are enough hands, make a tab called Crew: one row per person, with the columns " + list(d.columns) + ".";
 
 export const nothingPlanned = (): string =>
   "Nothing is planned.";
 
 export const personsFrom = (d: { readonly tab: string | number }): string =>
-  "Persons stand in the tab " + d.tab + ". Days in a tab called Closed days (column Day) would count as closed.";
+  "Crew is read from the tab " + d.tab + ". List closed days in a tab called Closed days (column Day).";
 
 export const personsFromClosed = (d: { readonly tab: string | number; readonly closed: string | number }): string =>
-  "Persons stand in the tab " + d.tab + ", closed days in " + d.closed + ".";
+  "Crew is read from the tab " + d.tab + ", closed days from " + d.closed + ".";
 
 export const planning = (): string =>
   "Planning the fortnight";

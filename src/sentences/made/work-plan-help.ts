@@ -1,7 +1,7 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
 export const answers = (): string =>
-  "First what doesn't fit, with the sum that proves it and the fewest hours more that would do. Then one row a person and part of a task, as near to the usual days as the hands allow. A task without known hours is a reminder on its usual day.";
+  "First what doesn't fit, with the sum that proves it and the fewest hours more that would do. Then one row per person and part of a task, as near to the usual days as the hands allow. A task without known hours is a reminder on its usual day.";
 
 export const closedDays = (): string =>
   "A table of days on which nobody works: Day, and To for several. A weekday's name closes every such day.";

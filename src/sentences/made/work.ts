@@ -30,7 +30,7 @@ export const partOf = (d: { readonly plants: number }): string =>
   "part of " + count(d.plants);
 
 export const plannedLater = (d: { readonly tasks: number; readonly end: string | number }): string =>
-  plural(d.tasks, { one: count(d.tasks) + " task waits", other: count(d.tasks) + " tasks wait" }) + " in part or whole until after " + d.end + ".";
+  plural(d.tasks, { one: count(d.tasks) + " task", other: count(d.tasks) + " tasks" }) + " won't be finished by " + d.end + ".";
 
 export const tasksNotCounted = (d: { readonly tasks: number }): string =>
   plural(d.tasks, { one: count(d.tasks) + " task is", other: count(d.tasks) + " tasks are" }) + " left out: plants not counted.";
@@ -42,4 +42,4 @@ export const tooMuchNobody = (d: { readonly asked: string | number }): string =>
   "It takes " + d.asked + " hours, and nobody can do it.";
 
 export const tooMuchSum = (d: { readonly asked: string | number; readonly there: string | number; readonly short: string | number }): string =>
-  "It takes " + d.asked + " hours, and " + d.there + " are there. At least " + d.short + " more are needed.";
+  "It takes " + d.asked + " hours and you have " + d.there + ". You need at least " + d.short + " more.";

@@ -15,19 +15,19 @@ export const blankSince = (d: { readonly header: string | number; readonly cell:
   d.header + " (" + d.cell + ") is blank now, " + d.wrote + " was written. So nothing is taken back.";
 
 export const changedSince = (d: { readonly header: string | number; readonly cell: string | number; readonly stands: string | number; readonly wrote: string | number }): string =>
-  d.header + " (" + d.cell + ") holds " + d.stands + " now, " + d.wrote + " was written. So nothing is taken back.";
+  d.header + " (" + d.cell + ") now says " + d.stands + ". We wrote " + d.wrote + ". So nothing is taken back.";
 
 export const columnLacks = (d: { readonly what: "count" | "note"; readonly task: string | number; readonly value: string | number }): string =>
   "Your table has no column for the " + select(d.what, { count: "count", note: "note", other: "" }) + " of " + d.task + ". Keep " + d.value + " in the write log only?";
 
 export const filledSince = (d: { readonly header: string | number; readonly cell: string | number; readonly stands: string | number }): string =>
-  d.header + " (" + d.cell + ") was blank and holds " + d.stands + " now. So the row stays as it is.";
+  d.header + " (" + d.cell + ") was blank and now says " + d.stands + ". So the row stays as it is.";
 
 export const holdsAlready = (d: { readonly header: string | number; readonly cell: string | number; readonly stands: string | number; readonly would: string | number }): string =>
-  d.header + " (" + d.cell + ") already holds " + d.stands + ". Write " + d.would + " over it?";
+  d.header + " (" + d.cell + ") already says " + d.stands + ". Write " + d.would + " over it?";
 
 export const holdsTooMuch = (d: { readonly header: string | number; readonly cell: string | number; readonly stands: string | number; readonly would: string | number }): string =>
-  d.header + " (" + d.cell + ") already holds " + d.stands + ", too long to be put back whole. Write " + d.would + " over it?";
+  d.header + " (" + d.cell + ") already says " + d.stands + ", too long to be put back whole. Write " + d.would + " over it?";
 
 export const lineAlready = (d: { readonly step: string | number; readonly batch: string | number; readonly row: string | number; readonly day: string | number }): string =>
   d.step + " of " + d.batch + " is already in row " + d.row + ", " + d.day + ". Write another line?";
@@ -45,4 +45,4 @@ export const nameAlready = (d: { readonly order: string | number; readonly row: 
   "Order \"" + d.order + "\" is already in row " + d.row + " of " + d.tab + ". Write another of that name?";
 
 export const tooLong = (d: { readonly what: "customer" | "note" | "order" | "variety" | "who"; readonly length: number; readonly most: number }): string =>
-  "The " + select(d.what, { customer: "customer", note: "note", order: "order", variety: "variety", who: "name", other: "" }) + " has " + count(d.length) + " characters, and a cell holds " + count(d.most) + ". Cut it to fit?";
+  "The " + select(d.what, { customer: "customer", note: "note", order: "order", variety: "variety", who: "name", other: "" }) + " has " + count(d.length) + " characters, and a cell takes " + count(d.most) + ". Cut it to fit?";

@@ -18,10 +18,10 @@ export const filled = (d: { readonly filler: string | number; readonly cell: str
   "The formula in " + d.filler + " fills " + d.cell + ", so it can't be written over";
 
 export const holdsFormula = (d: { readonly cell: string | number }): string =>
-  d.cell + " holds a formula, so it can't be written over";
+  d.cell + " has a formula, so it can't be written over";
 
 export const lineNotRead = (d: { readonly row: string | number }): string =>
-  "A line in row " + d.row + " would not count as part of your log. Write it there yourself, or move the log to a tab of its own";
+  "A line in row " + d.row + " would not be read as part of your log. Write it there yourself, or move the log to a tab of its own";
 
 export const linesAbove = (d: { readonly tab: string | number; readonly mendedBy: "again" | "refresh" | "setUp" }): string =>
   d.tab + " has lines of yours above its header. Move them away, then " + select(d.mendedBy, { again: "try again", refresh: "choose Refresh the due list in the Nursery menu", setUp: "make the tabs again in Set up", other: "" });
@@ -33,7 +33,7 @@ export const noBatch = (d: { readonly batch: string | number }): string =>
   "The records no longer have a batch \"" + d.batch + "\". Look again";
 
 export const noBox = (d: { readonly found: string | number }): string =>
-  "Done holds \"" + d.found + "\". Tick the box instead";
+  "Done says \"" + d.found + "\". Tick the box instead";
 
 export const noCells = (d: { readonly tab: string | number }): string =>
   "\"" + d.tab + "\" is a chart or a linked sheet. Rename it, then try again";
