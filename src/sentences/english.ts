@@ -196,9 +196,9 @@ export const english = {
 
   blockedTabs: {
     inTheWay:
-      "{tab} shows no answer, since {more, plural, =0 {{cell} is} one {{cell} and # more cell are} other {{cell} and # more cells are}} in its way: choose Refresh the due list in the Nursery menu, which moves {more, plural, =0 {it} other {them}} beside",
+      "{tab} shows no answer: {cell} {more, plural, =0 {is} one {and # more cell are} other {and # more cells are}} in its way. Choose Refresh the due list in the Nursery menu to move {more, plural, =0 {it} other {them}} aside",
     noRoom:
-      "{tab} shows no answer, since it has no room or what it reads is gone: make the tabs again in Set up",
+      "{tab} shows no answer: it has no room, or what it reads is gone. Make the tabs again in Set up",
   },
 
   check: {
@@ -1094,7 +1094,7 @@ read. Without FILE an invented nursery is opened.
 
   takeRateHelp: {
     answers: "A share from 0 to 1, or one for each row of the two columns.",
-    grafted: "Grafts made: a cell, or a column as long.",
+    grafted: "Grafts made: a cell, or the matching column.",
     heading: "Take rate",
     sentence: "The share of grafts that took; blank where they are not counted yet.",
     taken: "Takes counted: a cell, or a column of cells.",

@@ -57,7 +57,7 @@ export function readyTable({ rows, remarks }: Omit<ReadyPlants, "batches">): Ans
   });
 }
 
-/** What was forecast and how it held: a row a batch, and one that counts the ranges that held. */
+/** What was forecast and how it held: one row per batch, and one that counts the ranges that came true. */
 export function lookbackTable({ rows, remarks }: Lookback): Answer {
   const word = (held: boolean | null) => (held === null ? null : held ? text.yes() : text.no());
   const counted = (held: readonly (boolean | null)[]) => {

@@ -4,7 +4,7 @@ export const answers = (): string =>
   "A share from 0 to 1, or one for each row of the two columns.";
 
 export const grafted = (): string =>
-  "Grafts made: a cell, or a column as long.";
+  "Grafts made: a cell, or the matching column.";
 
 export const heading = (): string =>
   "Take rate";
