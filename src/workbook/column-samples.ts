@@ -2,7 +2,7 @@ import type { CivilDay } from "../core";
 import type { Sample } from "./column-form";
 import type { RecordsNow } from "./records-tab";
 import type { TableCell } from "./table-columns";
-import type { TaskTarget } from "./task-target";
+import type { TaskTarget } from "./task-cells";
 
 /** The days in a column, as its cells hold them and as they are read. */
 export function daysIn(

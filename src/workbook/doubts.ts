@@ -1,24 +1,14 @@
 import type { CivilDay } from "../core";
 import { dayWords } from "../wording/days";
-import type { Asked, KeptFact, TooLong } from "../wording/writing-codes";
+import type { Asked, KeptFact } from "../wording/writing-codes";
 import { KEPT_HEADER } from "./mark";
-import type { OwnWrites, RecordWish } from "./record-task";
+import { question, short, tooLong } from "./questions";
+import type { OwnWrites, RecordWish } from "./record-wish";
 import { plainText, type RecordsNow } from "./records-tab";
-import { LONGEST_TEXT } from "./safe-text";
-import type { PlainValue, Question } from "./sidebar-calls";
-import type { CellWrite } from "./table-write";
-import type { TaskTarget } from "./task-target";
+import type { Question } from "./sidebar-calls";
+import type { TaskTarget } from "./task-cells";
 import type { LoggedCell } from "./write-log";
 import { WritingError } from "./writing-error";
-
-/** A question about a cell with both values; about none where they are left out. */
-export function question(
-  ask: Asked,
-  stands: PlainValue = null,
-  would: PlainValue = null,
-): Question {
-  return { id: JSON.stringify(ask), ask, stands, would };
-}
 
 /**
  * What can hardly be meant; the person is asked.
@@ -59,42 +49,6 @@ export function doubtsAbout(
   asked.push(...tooLong({ note, who }));
   return asked.map((ask) => question(ask));
 }
-
-/** Texts, by what they are, that a cell does not hold whole. */
-export function tooLong(texts: { readonly [What in TooLong["what"]]?: string }): TooLong[] {
-  return (Object.keys(texts) as TooLong["what"][]).flatMap((what): TooLong[] => {
-    const { length } = texts[what] ?? "";
-    return length > LONGEST_TEXT ? [{ code: "tooLong", what, length, most: LONGEST_TEXT }] : [];
-  });
-}
-
-/** Cells that hold something already. */
-export function occupied(
-  { door }: RecordsNow,
-  writes: readonly (CellWrite & LoggedCell)[],
-): Question[] {
-  return writes
-    .filter(({ before }) => before !== "")
-    .map(({ cell, header, before, after }) => {
-      const [stands, would] = [plainText(door, before), plainText(door, after)];
-      const ask: Asked = {
-        // What the log can't hold whole can't be put back whole.
-        code: stands.length > LONGEST_TEXT ? "holdsTooMuch" : "holdsAlready",
-        header,
-        cell,
-        stands: short(stands),
-        would: short(would),
-      };
-      return question(ask, stands, would);
-    });
-}
-
-/** A text as a question repeats it. */
-export function short(text: string): string {
-  return text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text;
-}
-
-const LONGEST_SHOWN = 200;
 
 /** What the table has no column for: it is asked about, and kept in the log. */
 export function withoutColumn(

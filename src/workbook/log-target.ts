@@ -3,7 +3,7 @@ import { dayWords } from "../wording/days";
 import type { LineAlready } from "../wording/writing-codes";
 import type { RecordsNow } from "./records-tab";
 import { columnReadAs, type TableCell } from "./table-columns";
-import type { TaskCells } from "./task-target";
+import type { TaskCells } from "./task-cells";
 import { WritingError } from "./writing-error";
 
 /**

@@ -1,6 +1,6 @@
 import type { DueRow } from "./due-rows";
 import { findAgain } from "./find-again";
-import type { OwnWrites } from "./record-task";
+import type { OwnWrites } from "./record-wish";
 import type { RecordsNow } from "./records-tab";
 import { sameValue } from "./table-write";
 import type { LogEntry } from "./write-log";

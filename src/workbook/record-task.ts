@@ -4,25 +4,23 @@ import { cellName } from "./cell-name";
 import { ChangedMeanwhile } from "./changed-meanwhile";
 import { countLike, dayLike } from "./column-form";
 import { countsIn, daysIn } from "./column-samples";
-import { doubtsAbout, occupied, question, short, withoutColumn } from "./doubts";
+import { doubtsAbout, withoutColumn } from "./doubts";
 import { headerCells } from "./find-again";
 import { withLock } from "./lock";
+import { cellShown, type PlannedCell } from "./planned-cell";
+import { occupied, question, short } from "./questions";
+import type { OwnWrites, RecordWish } from "./record-wish";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
 import { fittingText } from "./safe-text";
 import { settleLog } from "./settle-log";
-import type { CellWritten, Question, RecordAnswer, RecordRequest } from "./sidebar-calls";
+import type { Question, RecordAnswer, RecordRequest } from "./sidebar-calls";
 import { columnReadAs, type TableCell } from "./table-columns";
 import { type CellWrite, type Landmark, sameValue, type TableMarks } from "./table-write";
-import { type TaskTarget, taskTarget } from "./task-target";
+import type { TaskTarget } from "./task-cells";
+import { taskTarget } from "./task-target";
 import { writeGroups } from "./write-groups";
 import { type LoggedCell, openLog } from "./write-log";
 import { WritingError } from "./writing-error";
-
-/** A request that may leave the day open: then the day that stands there, else the as-of day. */
-export type RecordWish = Omit<RecordRequest, "day" | "sure"> & { readonly day: string | null };
-
-/** A cell that is to be written, or holds what it would get already. */
-export type PlannedCell = CellWrite & LoggedCell;
 
 /** What recording a task comes to, before anything is written. */
 export interface RecordPlan {
@@ -40,13 +38,6 @@ export interface RecordPlan {
   readonly missesCount: boolean;
   /** Whether it has a count in it. */
   readonly hasCount: boolean;
-}
-
-/** What the one who asks has written before, which may be corrected without a question. */
-export interface OwnWrites {
-  wroteCell(cell: { readonly row: number; readonly column: number }): boolean;
-  /** Whether the log alone holds that already. */
-  keeps(cell: LoggedCell): boolean;
 }
 
 const NOTHING_OWN: OwnWrites = { wroteCell: () => false, keeps: () => false };
@@ -241,8 +232,4 @@ function countCell(now: RecordsNow, target: TaskTarget, count: number | null): C
   const stands = now.values[cell.row - 1]?.[cell.column - 1];
   if (typeof stands === "string" && stands !== "" && recordedCount === count) return stands;
   return countLike(countsIn(now, target, cell), cell.row, count);
-}
-
-export function cellShown(now: RecordsNow, { tab, cell, header, after }: PlannedCell): CellWritten {
-  return { where: `${tab}!${cell}`, header, value: plainText(now.door, after) };
 }

@@ -1,8 +1,8 @@
 import type { Asked } from "../wording/writing-codes";
 import { NotPutBack } from "./changed-meanwhile";
-import { question, short } from "./doubts";
 import type { FoundAgain } from "./find-again";
 import { withLock } from "./lock";
+import { question, short } from "./questions";
 import { plainText, type RecordsNow, recordsNow } from "./records-tab";
 import { settleLog } from "./settle-log";
 import type { CellWritten, Question, TakeBackAnswer } from "./sidebar-calls";
