@@ -1,8 +1,8 @@
 import { callFunction, type FunctionName, type FunctionResult, runs } from "./functions/index";
+import { sidebarCall } from "./workbook/answers/sidebar-call";
+import { dueListEdited } from "./workbook/due/on-edit";
+import { workbookHost } from "./workbook/host/workbook-host";
 import { addMenu, openSidebar, refreshDueList, writeTicked } from "./workbook/menu";
-import { dueListEdited } from "./workbook/on-edit";
-import { sidebarCall } from "./workbook/sidebar-call";
-import { workbookHost } from "./workbook/workbook-host";
 
 /** Answers a custom function by its name; the stubs in the built file call it. */
 export function answer(name: FunctionName, args: ArrayLike<unknown>): FunctionResult {

@@ -1,6 +1,6 @@
 import type { FunctionEntry } from "../functions/index";
-import { dueTitle, firstHeader } from "../workbook/due-tab-found";
-import { sidebarAnswers } from "../workbook/sidebar-answers";
+import { sidebarAnswers } from "../workbook/answers/sidebar-answers";
+import { dueTitle, firstHeader } from "../workbook/tabs/due-tab-found";
 import { BUNDLE_NAME } from "./loader";
 
 /** Functions that the spreadsheet and the menu call by name. */

@@ -1,6 +1,6 @@
 import * as text from "../sentences/made/page";
+import type { AnswerOf, CallResult, RequestOf, SidebarCallName } from "../wire/calls";
 import { faultSentence } from "../wording/writing";
-import type { AnswerOf, CallResult, RequestOf, SidebarCallName } from "../workbook/sidebar-calls";
 
 /** `google.script.run`: every function of the script under its name, and two builders. */
 export interface ScriptRunner {

@@ -1,4 +1,5 @@
-import type { OpenAnswer, SetUpState } from "../workbook/sidebar-calls";
+import type { OpenAnswer } from "../wire/open";
+import type { SetUpState } from "../wire/set-up";
 import type { StatusLine } from "./controls/status-line";
 import type { PeopleShown } from "./people/people-shown";
 import type { Call } from "./script-call";

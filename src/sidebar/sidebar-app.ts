@@ -1,5 +1,5 @@
 import * as text from "../sentences/made/page";
-import type { OpenAnswer } from "../workbook/sidebar-calls";
+import type { OpenAnswer } from "../wire/open";
 import { aheadSection } from "./ahead/ahead-section";
 import { checkSection } from "./check/check-section";
 import { actionButton } from "./controls/action-button";

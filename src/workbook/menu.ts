@@ -1,17 +1,17 @@
 import * as text from "../sentences/made/menu";
-import { freeBlockedTabs } from "./blocked-tabs";
-import { keepDayGoing } from "./day-kept-going";
-import { refreshDueTab } from "./due-tab";
-import { dueTabOf } from "./due-tab-found";
-import { refreshStillTabs } from "./formula-tabs";
-import { sweepLeftovers } from "./leftovers";
-import { withLock } from "./lock";
-import { keepingView } from "./make-tab";
-import { movedNames } from "./notes-in-the-way";
-import { recordsNow } from "./records-tab";
-import { recordTicked, recordTickedUnderLock } from "./ticked-tasks";
-import { straightenTimetable } from "./timetable-tab";
-import { troubleSentence } from "./writing-error";
+import { refreshDueTab } from "./due/due-tab";
+import { recordTicked, recordTickedUnderLock } from "./due/ticked-tasks";
+import { withLock } from "./host/lock";
+import { troubleSentence } from "./host/writing-error";
+import { recordsNow } from "./reading/records-tab";
+import { freeBlockedTabs } from "./set-up/blocked-tabs";
+import { refreshStillTabs } from "./set-up/formula-tabs";
+import { keepDayGoing } from "./settings/day-kept-going";
+import { dueTabOf } from "./tabs/due-tab-found";
+import { sweepLeftovers } from "./tabs/leftovers";
+import { keepingView } from "./tabs/make-tab";
+import { movedNames } from "./tabs/notes-in-the-way";
+import { straightenTimetable } from "./tabs/timetable-tab";
 
 /**
  * The add-in's menu, made when the spreadsheet opens or the add-on is installed. Nothing else may

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { transformSync } from "esbuild";
 import { describe, expect, it } from "vitest";
 import { type Import, importsOf, targetOf } from "../../src/build/imports-of";
 
@@ -22,8 +23,9 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   wording: ["wording", "core", "sentences"],
   door: ["door", "core"],
   functions: ["functions", "door", "core", "wording", "sentences"],
-  workbook: ["workbook", "door", "core", "wording", "sentences"],
-  sidebar: ["sidebar", "workbook", "core", "wording", "sentences"],
+  wire: ["wire", "core", "wording"],
+  workbook: ["workbook", "door", "core", "wire", "wording", "sentences"],
+  sidebar: ["sidebar", "core", "wire", "wording", "sentences"],
   local: ["local", "sentences"],
 };
 
@@ -38,13 +40,13 @@ describe.each(Object.entries(FOLDERS))("src/%s", (folder, allowed) => {
     expect(wrong).toEqual([]);
   });
 
-  // Of the workbook that is the one file of the calls that the sidebar may make; of the sentences and
-  // their wording each file, so that a bundle takes along no more than it says.
+  // Of the sentences and their wording each file is one, so that a bundle takes along no more than it
+  // says; of the types of the calls, since nothing of them is left in a bundle.
   it("reaches another folder through its public list", () => {
     const deep = imports.filter((one) => {
       const target = folderOf(one);
       const list =
-        /^(\.\.\/)+((core|door)(\/index)?|workbook\/sidebar-calls|sentences\/made\/[a-z-]+|wording\/[a-z-]+)$/;
+        /^(\.\.\/)+((core|door)(\/index)?|wire\/[a-z-]+|sentences\/made\/[a-z-]+|wording\/[a-z-]+)$/;
       return target !== null && target !== folder && !list.test(one.from);
     });
     expect(deep).toEqual([]);
@@ -64,10 +66,13 @@ describe("the folders of src", () => {
     expect(new Set(imports.map(folderOf))).toEqual(new Set(["functions", "workbook"]));
   });
 
-  it("hand the sidebar types of the workbook, nothing that runs", () => {
-    const running = filesBelow("src/sidebar")
-      .flatMap(importsOf)
-      .filter((one) => folderOf(one) === "workbook" && !one.typeOnly);
+  it("hold nothing that runs in src/wire, on which page and script both stand", () => {
+    const files = filesBelow("src/wire");
+    expect(files.length).toBeGreaterThan(5);
+    const running = files.filter((file) => {
+      const { code } = transformSync(readFileSync(file, "utf8"), { loader: "ts" });
+      return code.trim() !== "";
+    });
     expect(running).toEqual([]);
   });
 });

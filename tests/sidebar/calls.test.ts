@@ -10,7 +10,7 @@ import * as todayPageText from "../../src/sentences/made/today-page";
 import { countText } from "../../src/sidebar/controls/count-words";
 import { dayText, monthText } from "../../src/sidebar/controls/day-words";
 import { statusTally } from "../../src/sidebar/today/places";
-import type { TodayAnswer } from "../../src/workbook/sidebar-calls";
+import type { TodayAnswer } from "../../src/wire/today";
 import { ahead, fixedAnswers, opened, takeCount, today } from "./fixed-answers";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
 import type { Answers } from "./script-runner";

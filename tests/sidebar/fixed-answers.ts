@@ -1,12 +1,8 @@
-import type {
-  AheadAnswer,
-  CheckAnswer,
-  ColumnGuess,
-  ColumnsAnswer,
-  DueTask,
-  OpenAnswer,
-  TodayAnswer,
-} from "../../src/workbook/sidebar-calls";
+import type { AheadAnswer } from "../../src/wire/ahead";
+import type { CheckAnswer } from "../../src/wire/check";
+import type { OpenAnswer } from "../../src/wire/open";
+import type { ColumnGuess, ColumnsAnswer } from "../../src/wire/set-up";
+import type { DueTask, TodayAnswer } from "../../src/wire/today";
 import { orders, plan } from "./order-answers";
 import type { Answers } from "./script-runner";
 import { compared, takes } from "./take-answers";

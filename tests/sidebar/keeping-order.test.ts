@@ -3,14 +3,14 @@ import * as text from "../../src/sentences/made/orders-page";
 import { noAnswer } from "../../src/sentences/made/page";
 import * as writing from "../../src/sentences/made/writing";
 import { dayText } from "../../src/sidebar/controls/day-words";
-import { askedSentence } from "../../src/wording/writing";
 import type {
   AddOrderRequest,
   OrderRow,
   OrdersAnswer,
   OrderTabRequest,
-  Question,
-} from "../../src/workbook/sidebar-calls";
+} from "../../src/wire/orders";
+import type { Question } from "../../src/wire/writing";
+import { askedSentence } from "../../src/wording/writing";
 import { escaped } from "../support/escaped";
 import { axeViolations } from "./axe-violations";
 import { fixedAnswers } from "./fixed-answers";

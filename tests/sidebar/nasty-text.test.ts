@@ -6,7 +6,8 @@ import * as pageText from "../../src/sentences/made/page";
 import * as todayPageText from "../../src/sentences/made/today-page";
 import * as writing from "../../src/sentences/made/writing";
 import { monthText } from "../../src/sidebar/controls/day-words";
-import type { AddOrderAnswer, Question } from "../../src/workbook/sidebar-calls";
+import type { AddOrderAnswer } from "../../src/wire/orders";
+import type { Question } from "../../src/wire/writing";
 import { escaped } from "../support/escaped";
 import { fixedAnswers } from "./fixed-answers";
 import {

@@ -1,12 +1,12 @@
 import type { Amount, OrderAction } from "../../src/core";
-import { ordersRemarks } from "../../src/wording/order-tables";
-import { recordsRemarks } from "../../src/wording/records";
 import type {
   OrderRow,
   OrdersAnswer,
   PlannedOrderStep,
   PlanOrderAnswer,
-} from "../../src/workbook/sidebar-calls";
+} from "../../src/wire/orders";
+import { ordersRemarks } from "../../src/wording/order-tables";
+import { recordsRemarks } from "../../src/wording/records";
 import { day } from "../support/days";
 
 /**

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import * as text from "../../src/sentences/made/orders-page";
-import type { PlanOrderRequest } from "../../src/workbook/sidebar-calls";
+import type { PlanOrderRequest } from "../../src/wire/orders";
 import type { OpenSidebar } from "./open-sidebar";
 import type { Answers } from "./script-runner";
 import { sidebarTests } from "./sidebar-tests";

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { projectVersion } from "../../src/build/version";
-import type { CallResult, SidebarCallName, SidebarCalls } from "../../src/workbook/sidebar-calls";
+import type { CallResult, SidebarCallName, SidebarCalls } from "../../src/wire/calls";
 
 /** What the fake script answers: data, or a sentence thrown as an Error, at once or later. */
 export type Answers = {

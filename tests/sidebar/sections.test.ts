@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import * as todayPageText from "../../src/sentences/made/today-page";
 import * as text from "../../src/sentences/made/writing";
-import type { Question } from "../../src/workbook/sidebar-calls";
+import type { Question } from "../../src/wire/writing";
 import { escaped } from "../support/escaped";
 import { axeViolations } from "./axe-violations";
 import { fixedAnswers } from "./fixed-answers";

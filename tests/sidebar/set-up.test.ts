@@ -5,7 +5,7 @@ import * as text from "../../src/sentences/made/set-up-page";
 import { dayText } from "../../src/sidebar/controls/day-words";
 import { isolated } from "../../src/sidebar/controls/shortened";
 import { LANGUAGES_READ } from "../../src/sidebar/set-up/languages-read.table";
-import type { OpenAnswer } from "../../src/workbook/sidebar-calls";
+import type { OpenAnswer } from "../../src/wire/open";
 import { columns, opened } from "./fixed-answers";
 import type { OpenSidebar } from "./open-sidebar";
 import type { Answers } from "./script-runner";

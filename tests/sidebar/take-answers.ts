@@ -1,4 +1,5 @@
-import type { CompareAnswer, NamedText, TakesAnswer } from "../../src/workbook/sidebar-calls";
+import type { NamedText } from "../../src/wire/named-text";
+import type { CompareAnswer, TakesAnswer } from "../../src/wire/takes";
 
 /** A group that names nobody, and one that is a person. */
 export const thing = (text: string): readonly NamedText[] => [{ text, initials: null }];

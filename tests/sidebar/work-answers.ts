@@ -1,4 +1,4 @@
-import type { PlannedPart, WorkAnswer } from "../../src/workbook/sidebar-calls";
+import type { PlannedPart, WorkAnswer } from "../../src/wire/work";
 import { day } from "../support/days";
 
 export const FIRST_RELEASE_CAUTION =

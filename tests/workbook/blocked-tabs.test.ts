@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import * as blocked from "../../src/sentences/made/blocked-tabs";
 import * as text from "../../src/sentences/made/menu";
 import { step } from "../../src/sentences/made/order-columns";
-import { cellName } from "../../src/workbook/cell-name";
+import { cellName } from "../../src/workbook/host/cell-name";
 import { type Nursery, openNursery, smallRecords } from "./nursery";
 
 const DUE = "Due list";

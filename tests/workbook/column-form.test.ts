@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { civilDay } from "../../src/core";
 import * as ownTabs from "../../src/sentences/made/own-tabs";
-import { countLike, dayLike } from "../../src/workbook/column-form";
-import { MARK } from "../../src/workbook/mark";
+import { MARK } from "../../src/workbook/host/mark";
+import { countLike, dayLike } from "../../src/workbook/writing/column-form";
 import { openNursery, SMALL_HEADER, smallRecords, smallRow, tab, takesOf } from "./nursery";
 
 const day = (year: number, month: number, of: number) => {

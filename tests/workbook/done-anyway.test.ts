@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { doneAnyway } from "../../src/sentences/made/writing-faults";
-import type { CallResult } from "../../src/workbook/sidebar-calls";
+import type { CallResult } from "../../src/wire/calls";
 import { dueRow, setDue } from "./due-list";
 import { type Nursery, openNursery, smallRecords, takesOf } from "./nursery";
 

@@ -3,7 +3,7 @@ import { notMadeAnew, notWritten } from "../../src/sentences/made/due-rows";
 import * as text from "../../src/sentences/made/due-tab";
 import * as setUp from "../../src/sentences/made/set-up";
 import { dayWords } from "../../src/wording/days";
-import { FIRST_WORDS, MARK } from "../../src/workbook/mark";
+import { FIRST_WORDS, MARK } from "../../src/workbook/host/mark";
 import { day as dayNumber } from "../support/days";
 import { dueRow, dueRows, enterDue } from "./due-list";
 import { type Nursery, openNursery, SETTINGS, smallRecords } from "./nursery";

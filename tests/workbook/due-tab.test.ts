@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { justEntered, offTheList } from "../../src/sentences/made/due-tab";
 import { written as tasksWritten } from "../../src/sentences/made/menu";
 import type { Asked } from "../../src/wording/writing-codes";
-import { rowCode } from "../../src/workbook/row-state";
+import { rowCode } from "../../src/workbook/due/row-state";
 import { dueCell, dueRow, dueRows, dueValue, enterDue, setDue } from "./due-list";
 import { type Nursery, openNursery, smallRecords, tab, takesOf } from "./nursery";
 import { asksText, notWrittenText, thereText, writtenText } from "./row-texts";

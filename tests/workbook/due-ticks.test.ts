@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { countBlank } from "../../src/sentences/made/due-rows";
 import { written as tasksWritten } from "../../src/sentences/made/menu";
 import type { Asked } from "../../src/wording/writing-codes";
-import { rowCode } from "../../src/workbook/row-state";
+import { rowCode } from "../../src/workbook/due/row-state";
 import { dueCell, dueRow, dueRows, dueValue, enterDue, setDue } from "./due-list";
 import { type Nursery, openNursery, smallRecords, tab, takesOf } from "./nursery";
 import { asksText, notTakenBackText, takenBackText, writtenText } from "./row-texts";

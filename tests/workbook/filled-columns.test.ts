@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { filledFrom, fillers, type Snapshot } from "../../src/workbook/spilled-cells";
+import { filledFrom, fillers, type Snapshot } from "../../src/workbook/writing/spilled-cells";
 import { dueRow, dueValue, enterDue } from "./due-list";
 import { openNursery, smallRecords, takesOf } from "./nursery";
 import { notWrittenText } from "./row-texts";

@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { notWritten } from "../../src/sentences/made/due-rows";
 import { swallowed } from "../../src/sentences/made/writing-faults";
-import { SIGNS } from "../../src/workbook/mark";
+import { SIGNS } from "../../src/workbook/host/mark";
 import { dueRow, dueValue, enterDue } from "./due-list";
 import { openNursery, smallRecords } from "./nursery";
 

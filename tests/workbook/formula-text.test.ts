@@ -10,7 +10,7 @@ import {
   tabPart,
   textPart,
   wholePart,
-} from "../../src/workbook/formula-text";
+} from "../../src/workbook/host/formula-text";
 import { type Nursery, openNursery, SMALL_HEADER, smallRecords, tab } from "./nursery";
 
 /** A formula without what stands in quotes, which is nobody's syntax. */

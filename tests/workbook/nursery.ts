@@ -8,14 +8,9 @@ import {
 } from "../../src/local/script-workbook";
 import { serialOfIso } from "../../src/local/serial-day";
 import { numberCell, type SheetDraft, textCell, workbookData } from "../../src/local/workbook-data";
+import type { AnswerOf, CallResult, RequestOf, SidebarCallName } from "../../src/wire/calls";
 import { faultSentence } from "../../src/wording/writing";
 import type { WritingFault } from "../../src/wording/writing-codes";
-import type {
-  AnswerOf,
-  CallResult,
-  RequestOf,
-  SidebarCallName,
-} from "../../src/workbook/sidebar-calls";
 import { buildAddIn } from "../support/built-add-in";
 
 /** The day from which every test looks. */

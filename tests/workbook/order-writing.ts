@@ -1,6 +1,6 @@
 import { expect } from "vitest";
 import type { SheetDraft } from "../../src/local/workbook-data";
-import type { AddOrderAnswer, AddOrderRequest } from "../../src/workbook/sidebar-calls";
+import type { AddOrderAnswer, AddOrderRequest } from "../../src/wire/orders";
 import { type Made, type Nursery, openNursery, smallRecords, tab } from "./nursery";
 
 export const HEADER = ["Order", "Customer", "Variety", "Wanted", "By", "Delivered", "Closed"];

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { ORDER_HEADER } from "../../src/core";
 import * as text from "../../src/sentences/made/order-writes";
+import type { AddOrderRequest } from "../../src/wire/orders";
 import { faultSentence } from "../../src/wording/writing";
-import type { AddOrderRequest } from "../../src/workbook/sidebar-calls";
 import { escaped } from "../support/escaped";
 import { refusalText } from "../support/refusal";
 import { type Made, type Nursery, tab } from "./nursery";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Conditions } from "../../src/local/spreadsheet-app/conditions";
-import { rowCode } from "../../src/workbook/row-state";
+import { rowCode } from "../../src/workbook/due/row-state";
 import { dueRow, dueValue, enterDue } from "./due-list";
 import { type Nursery, openNursery, smallRecords, takesOf } from "./nursery";
 

@@ -9,7 +9,7 @@ import {
   takenBack,
   there,
   written,
-} from "../../src/workbook/row-state";
+} from "../../src/workbook/due/row-state";
 
 const NOTHING_KEPT = { memory: { writes: [], asked: "" } };
 const of = (cells: readonly string[]): InRecords => ({ cells, missesCount: false, inLog: [] });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { live } from "../../src/sentences/made/own-tabs";
-import { MARK } from "../../src/workbook/mark";
+import { MARK } from "../../src/workbook/host/mark";
 import { dueRow, dueRows, setDue } from "./due-list";
 import { type Nursery, openNursery, type Sheet, smallRecords, takesOf } from "./nursery";
 import { atWork, DUE, goesOn, KINDS, LOG, ONCE, PLAN } from "./tabs-at-work";

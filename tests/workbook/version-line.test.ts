@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { projectVersion } from "../../src/build/version";
 import { line } from "../../src/sentences/made/settings-tab";
-import { MARK } from "../../src/workbook/mark";
+import { MARK } from "../../src/workbook/host/mark";
 import { openNursery, SETTINGS, smallRecords } from "./nursery";
 
 const ONCE = { tab: "Records", columns: [], methods: [] };

@@ -1,4 +1,5 @@
-import type { CellWritten, DueTask } from "../../workbook/sidebar-calls";
+import type { DueTask } from "../../wire/today";
+import type { CellWritten } from "../../wire/writing";
 import type { Emulated } from "./emulator";
 import { ask, type HeadedRow, headedTab } from "./nursery-at-work";
 import { found, type JobStep, must } from "./steps";

@@ -1,9 +1,4 @@
-import type {
-  AnswerOf,
-  CallResult,
-  RequestOf,
-  SidebarCallName,
-} from "../../workbook/sidebar-calls";
+import type { AnswerOf, CallResult, RequestOf, SidebarCallName } from "../../wire/calls";
 import type { Emulated } from "./emulator";
 import { found, must } from "./steps";
 

@@ -1,8 +1,8 @@
 import * as text from "../../sentences/made/ahead-page";
 import * as header from "../../sentences/made/batch-columns";
+import type { AheadAnswer } from "../../wire/ahead";
 import { recordsRemarks } from "../../wording/records";
 import { groupText } from "../../wording/takes";
-import type { AheadAnswer } from "../../workbook/sidebar-calls";
 import { choice } from "../controls/choice";
 import { countText } from "../controls/count-words";
 import { monthText } from "../controls/day-words";

@@ -1,5 +1,6 @@
+import type { ReadyRow } from "../../core";
 import * as text from "../../sentences/made/ahead-page";
-import type { AheadBatch, ReadyRow } from "../../workbook/sidebar-calls";
+import type { AheadBatch } from "../../wire/ahead";
 import { countText } from "../controls/count-words";
 import { dayText, monthText, windowText } from "../controls/day-words";
 import { element } from "../controls/element";

@@ -1,4 +1,5 @@
-import type { AheadAnswer, AheadBatch, ReadyRow } from "../../workbook/sidebar-calls";
+import type { ReadyRow } from "../../core";
+import type { AheadAnswer, AheadBatch } from "../../wire/ahead";
 
 /** A variety of the answer: null for all together, '' for batches that name none. */
 export type Variety = string | null;

@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/check-page";
-import type { CheckAnswer } from "../../workbook/sidebar-calls";
+import type { CheckAnswer } from "../../wire/check";
 import { countText } from "../controls/count-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";

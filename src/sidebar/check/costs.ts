@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/check-page";
-import type { CheckRow } from "../../workbook/sidebar-calls";
+import type { CheckRow } from "../../wire/check";
 
 type Cost = CheckRow["cost"];
 

@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/check-page";
-import type { CheckRow } from "../../workbook/sidebar-calls";
+import type { CheckRow } from "../../wire/check";
 import { actionButton } from "../controls/action-button";
 import { element } from "../controls/element";
 import { sentenceNodes } from "../controls/sentence-nodes";

@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/controls";
-import type { PlainValue } from "../../workbook/sidebar-calls";
+import type { PlainValue } from "../../wire/writing";
 import { dayText } from "./day-words";
 import { element } from "./element";
 import { wholeText } from "./user-text";

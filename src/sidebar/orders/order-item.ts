@@ -1,7 +1,7 @@
 import * as header from "../../sentences/made/order-columns";
 import * as text from "../../sentences/made/orders-page";
+import type { OrderRow } from "../../wire/orders";
 import { orderAction } from "../../wording/orders";
-import type { OrderRow } from "../../workbook/sidebar-calls";
 import { dayText } from "../controls/day-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";

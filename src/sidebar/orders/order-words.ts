@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/orders-page";
-import type { OrderRow } from "../../workbook/sidebar-calls";
+import type { OrderRow } from "../../wire/orders";
 import { awayText, daysBetween, dayText } from "../controls/day-words";
 import { chanceWords } from "./chance-words";
 

@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/orders-page";
-import type { OrdersAnswer } from "../../workbook/sidebar-calls";
+import type { OrdersAnswer } from "../../wire/orders";
 import { dayText } from "../controls/day-words";
 import { element } from "../controls/element";
 import { sentenceNodes } from "../controls/sentence-nodes";

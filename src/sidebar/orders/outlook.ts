@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/orders-page";
-import type { OrderRow, OrdersAnswer } from "../../workbook/sidebar-calls";
+import type { OrderRow, OrdersAnswer } from "../../wire/orders";
 import { countText } from "../controls/count-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";

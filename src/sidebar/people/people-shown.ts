@@ -1,5 +1,5 @@
+import type { NamedText } from "../../wire/named-text";
 import { groupText } from "../../wording/takes";
-import type { NamedText } from "../../workbook/sidebar-calls";
 
 /** What a group is called on the page. */
 export type Called = (texts: readonly NamedText[]) => string;

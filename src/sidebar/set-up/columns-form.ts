@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/set-up-page";
-import type { ColumnChoice, ColumnsAnswer } from "../../workbook/sidebar-calls";
+import type { ColumnChoice, ColumnsAnswer } from "../../wire/set-up";
 import { countText } from "../controls/count-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";

@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/set-up-page";
-import type { ColumnsAnswer, ComparableColumn } from "../../workbook/sidebar-calls";
+import type { ColumnsAnswer, ComparableColumn } from "../../wire/set-up";
 import { choice } from "../controls/choice";
 import { element } from "../controls/element";
 import { field } from "../controls/field";

@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/set-up-page";
-import type { ColumnChoice } from "../../workbook/sidebar-calls";
+import type { ColumnChoice } from "../../wire/set-up";
 import { element } from "../controls/element";
 import { sentenceNodes } from "../controls/sentence-nodes";
 import { userText } from "../controls/user-text";

@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/set-up-page";
-import type { SetUpAnswer } from "../../workbook/sidebar-calls";
+import type { SetUpAnswer } from "../../wire/set-up";
 import { element } from "../controls/element";
 import { userText } from "../controls/user-text";
 import { lostColumnsNote } from "./lost-columns";

@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/set-up-page";
-import type { TabCandidate } from "../../workbook/sidebar-calls";
+import type { TabCandidate } from "../../wire/set-up";
 import { element } from "../controls/element";
 import { isolated } from "../controls/shortened";
 

@@ -1,6 +1,7 @@
 import * as page from "../../sentences/made/page";
 import * as text from "../../sentences/made/set-up-page";
-import type { OpenAnswer, SetUpState } from "../../workbook/sidebar-calls";
+import type { OpenAnswer } from "../../wire/open";
+import type { SetUpState } from "../../wire/set-up";
 import { actionButton } from "../controls/action-button";
 import { choice } from "../controls/choice";
 import { dayText } from "../controls/day-words";

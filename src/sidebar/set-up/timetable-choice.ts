@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/set-up-page";
-import type { OpenAnswer } from "../../workbook/sidebar-calls";
+import type { OpenAnswer } from "../../wire/open";
 import { choice } from "../controls/choice";
 import { element } from "../controls/element";
 import { field } from "../controls/field";

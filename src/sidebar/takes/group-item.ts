@@ -1,6 +1,6 @@
 import * as text from "../../sentences/made/takes-page";
+import type { TakesRow } from "../../wire/takes";
 import { takesRemarks } from "../../wording/takes";
-import type { TakesRow } from "../../workbook/sidebar-calls";
 import { element } from "../controls/element";
 import { rangeTrack } from "../controls/range-track";
 import { userText, wholeText } from "../controls/user-text";

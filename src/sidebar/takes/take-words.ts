@@ -1,6 +1,6 @@
 import * as text from "../../sentences/made/takes-page";
+import type { TrendRow } from "../../wire/takes";
 import { TREND_WORDS } from "../../wording/takes";
-import type { TrendRow } from "../../workbook/sidebar-calls";
 
 /** Whether a period is counted and out of the ordinary. */
 export function isSignal({ reading }: TrendRow): boolean {

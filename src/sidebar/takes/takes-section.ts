@@ -1,6 +1,6 @@
 import * as header from "../../sentences/made/take-columns";
 import * as text from "../../sentences/made/takes-page";
-import type { TakesAnswer, TakesRow } from "../../workbook/sidebar-calls";
+import type { TakesAnswer, TakesRow } from "../../wire/takes";
 import { choice } from "../controls/choice";
 import { countText, percentText } from "../controls/count-words";
 import { disclosure } from "../controls/disclosure";

@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/today-page";
-import type { DueTask } from "../../workbook/sidebar-calls";
+import type { DueTask } from "../../wire/today";
 import { element } from "../controls/element";
 import { field } from "../controls/field";
 import { sentenceNodes } from "../controls/sentence-nodes";

@@ -1,6 +1,6 @@
 import * as text from "../../sentences/made/today-sheet";
+import type { PlannedPart, WorkAnswer } from "../../wire/work";
 import { partRemarks } from "../../wording/work";
-import type { PlannedPart, WorkAnswer } from "../../workbook/sidebar-calls";
 import { dayText, weekdayText, windowText } from "../controls/day-words";
 import { type Child, element } from "../controls/element";
 import { hoursCounted, hoursText } from "../controls/hours-words";

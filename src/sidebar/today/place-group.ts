@@ -1,5 +1,5 @@
 import { noPlace } from "../../sentences/made/today-page";
-import type { DueTask } from "../../workbook/sidebar-calls";
+import type { DueTask } from "../../wire/today";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
 import { longList } from "../controls/long-list";

@@ -1,6 +1,6 @@
 import * as text from "../../sentences/made/today-page";
+import type { DueTask } from "../../wire/today";
 import { DUE_WORDS } from "../../wording/batches";
-import type { DueTask } from "../../workbook/sidebar-calls";
 
 /** What is to be done at one place. */
 export interface PlaceTasks {

@@ -1,6 +1,7 @@
 import { noPlace } from "../../sentences/made/today-page";
 import * as text from "../../sentences/made/today-sheet";
-import type { DueTask, TrendRow } from "../../workbook/sidebar-calls";
+import type { TrendRow } from "../../wire/takes";
+import type { DueTask } from "../../wire/today";
 import { dayText, windowText } from "../controls/day-words";
 import { element } from "../controls/element";
 import { userText } from "../controls/user-text";

@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/today-page";
-import type { DueTask } from "../../workbook/sidebar-calls";
+import type { DueTask } from "../../wire/today";
 import { windowText } from "../controls/day-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";

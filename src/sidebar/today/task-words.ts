@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/today-page";
-import type { DueTask } from "../../workbook/sidebar-calls";
+import type { DueTask } from "../../wire/today";
 import { countText } from "../controls/count-words";
 
 /** @example statusWords(task) // "Late by 9 days" */

@@ -1,7 +1,7 @@
 import * as text from "../../sentences/made/today-page";
 import * as sheet from "../../sentences/made/today-sheet";
+import type { DueTask, TodayAnswer } from "../../wire/today";
 import { recordsRemarks } from "../../wording/records";
-import type { DueTask, TodayAnswer } from "../../workbook/sidebar-calls";
 import { actionButton } from "../controls/action-button";
 import { choice } from "../controls/choice";
 import { dayText } from "../controls/day-words";

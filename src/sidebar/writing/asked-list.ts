@@ -1,6 +1,6 @@
 import * as text from "../../sentences/made/writing";
+import type { Question } from "../../wire/writing";
 import { askedSentence } from "../../wording/writing";
-import type { Question } from "../../workbook/sidebar-calls";
 import { actionButton } from "../controls/action-button";
 import { element } from "../controls/element";
 import { plainValue } from "../controls/plain-value";

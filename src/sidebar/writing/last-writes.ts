@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/writing";
-import type { LastWrite, LastWritesAnswer } from "../../workbook/sidebar-calls";
+import type { LastWrite, LastWritesAnswer } from "../../wire/writing";
 import { actionButton } from "../controls/action-button";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";

@@ -1,6 +1,6 @@
 import * as text from "../../sentences/made/writing";
+import type { CellWritten, RecordAnswer } from "../../wire/writing";
 import { faultSentence } from "../../wording/writing";
-import type { CellWritten, RecordAnswer } from "../../workbook/sidebar-calls";
 import { actionButton } from "../controls/action-button";
 import { element } from "../controls/element";
 import { plainValue } from "../controls/plain-value";

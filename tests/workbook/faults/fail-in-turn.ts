@@ -1,5 +1,5 @@
 import { expect } from "vitest";
-import { BEING_MADE } from "../../../src/workbook/mark";
+import { BEING_MADE } from "../../../src/workbook/host/mark";
 import { type Nursery, openNursery, smallRecords, withoutMinute } from "../nursery";
 
 /** An action that writes, and what it must leave behind whatever call fails. */

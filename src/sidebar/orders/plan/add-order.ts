@@ -1,5 +1,5 @@
 import * as text from "../../../sentences/made/orders-page";
-import type { AddOrderRequest, OrdersAnswer } from "../../../workbook/sidebar-calls";
+import type { AddOrderRequest, OrdersAnswer } from "../../../wire/orders";
 import { actionButton } from "../../controls/action-button";
 import { element } from "../../controls/element";
 import type { Control } from "../../controls/while-working";

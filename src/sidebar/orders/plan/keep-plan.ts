@@ -1,5 +1,5 @@
 import * as text from "../../../sentences/made/orders-page";
-import type { OrdersAnswer, PlanOrderRequest } from "../../../workbook/sidebar-calls";
+import type { OrdersAnswer, PlanOrderRequest } from "../../../wire/orders";
 import { actionButton } from "../../controls/action-button";
 import { element } from "../../controls/element";
 import { field } from "../../controls/field";

@@ -1,5 +1,5 @@
 import * as text from "../../../sentences/made/orders-page";
-import type { OrdersAnswer, PlanOrderRequest } from "../../../workbook/sidebar-calls";
+import type { OrdersAnswer, PlanOrderRequest } from "../../../wire/orders";
 import { checkedField } from "../../controls/checked-field";
 import { choice } from "../../controls/choice";
 import { element } from "../../controls/element";

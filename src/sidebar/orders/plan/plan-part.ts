@@ -1,5 +1,5 @@
 import * as text from "../../../sentences/made/orders-page";
-import type { OrdersAnswer, PlanOrderRequest } from "../../../workbook/sidebar-calls";
+import type { OrdersAnswer, PlanOrderRequest } from "../../../wire/orders";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
 import { whileWorking } from "../../controls/while-working";

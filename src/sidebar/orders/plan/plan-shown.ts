@@ -1,10 +1,6 @@
 import * as text from "../../../sentences/made/orders-page";
+import type { PlannedOrderStep, PlanOrderAnswer, PlanOrderRequest } from "../../../wire/orders";
 import { needWords } from "../../../wording/order-plan";
-import type {
-  PlannedOrderStep,
-  PlanOrderAnswer,
-  PlanOrderRequest,
-} from "../../../workbook/sidebar-calls";
 import { awayText, daysBetween, dayText } from "../../controls/day-words";
 import { element } from "../../controls/element";
 import { sentenceNodes } from "../../controls/sentence-nodes";

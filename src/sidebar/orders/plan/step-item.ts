@@ -1,6 +1,6 @@
 import * as text from "../../../sentences/made/orders-page";
+import type { PlannedOrderStep } from "../../../wire/orders";
 import { needsWords, planFact } from "../../../wording/order-plan";
-import type { PlannedOrderStep } from "../../../workbook/sidebar-calls";
 import { dayText } from "../../controls/day-words";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";

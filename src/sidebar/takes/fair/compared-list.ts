@@ -1,7 +1,7 @@
 import * as header from "../../../sentences/made/take-columns";
 import * as text from "../../../sentences/made/takes-page";
+import type { CompareAnswer, ComparedRow } from "../../../wire/takes";
 import { aloneSentence, COMPARED_WORDS, ratedWords, takesRemarks } from "../../../wording/takes";
-import type { CompareAnswer, ComparedRow } from "../../../workbook/sidebar-calls";
 import { countText, percentText } from "../../controls/count-words";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";

@@ -1,5 +1,5 @@
 import * as text from "../../../sentences/made/takes-page";
-import type { CompareAnswer } from "../../../workbook/sidebar-calls";
+import type { CompareAnswer } from "../../../wire/takes";
 import { choice } from "../../controls/choice";
 import { element } from "../../controls/element";
 import { field } from "../../controls/field";

@@ -1,6 +1,6 @@
 import * as text from "../../../sentences/made/takes-page";
+import type { CompareAnswer, ReasonRow } from "../../../wire/takes";
 import { REASON_WORDS, ratedWords, takesRemarks } from "../../../wording/takes";
-import type { CompareAnswer, ReasonRow } from "../../../workbook/sidebar-calls";
 import { percentText } from "../../controls/count-words";
 import { element } from "../../controls/element";
 import { sentenceNodes } from "../../controls/sentence-nodes";

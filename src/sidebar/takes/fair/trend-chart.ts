@@ -1,5 +1,5 @@
 import * as text from "../../../sentences/made/takes-page";
-import type { TrendRow } from "../../../workbook/sidebar-calls";
+import type { TrendRow } from "../../../wire/takes";
 import { svg } from "../../controls/svg";
 import { isSignal } from "../take-words";
 

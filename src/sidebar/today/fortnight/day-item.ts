@@ -1,5 +1,5 @@
 import * as text from "../../../sentences/made/work-page";
-import type { PlannedDay, PlannedPart } from "../../../workbook/sidebar-calls";
+import type { PlannedDay, PlannedPart } from "../../../wire/work";
 import { weekdayText } from "../../controls/day-words";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";

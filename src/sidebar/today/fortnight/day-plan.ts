@@ -1,5 +1,5 @@
 import * as text from "../../../sentences/made/work-page";
-import type { PlannedDay, PlannedPart } from "../../../workbook/sidebar-calls";
+import type { PlannedDay, PlannedPart } from "../../../wire/work";
 import { type Child, element } from "../../controls/element";
 import { hoursCounted, hoursOfHours } from "../../controls/hours-words";
 import { longList } from "../../controls/long-list";

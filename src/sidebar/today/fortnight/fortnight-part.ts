@@ -1,5 +1,5 @@
 import * as text from "../../../sentences/made/work-page";
-import type { WorkAnswer } from "../../../workbook/sidebar-calls";
+import type { WorkAnswer } from "../../../wire/work";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
 import { hoursOfHours } from "../../controls/hours-words";

@@ -1,5 +1,5 @@
 import * as text from "../../../sentences/made/work-page";
-import type { WorkAnswer } from "../../../workbook/sidebar-calls";
+import type { WorkAnswer } from "../../../wire/work";
 import { actionButton } from "../../controls/action-button";
 import { element } from "../../controls/element";
 import { isolated } from "../../controls/shortened";

@@ -1,7 +1,7 @@
 import * as text from "../../../sentences/made/work-page";
+import type { WorkOverload } from "../../../wire/work";
 import { fewNames } from "../../../wording/names";
 import { tooMuchDays, tooMuchSum } from "../../../wording/work";
-import type { WorkOverload } from "../../../workbook/sidebar-calls";
 import { element } from "../../controls/element";
 import { userText } from "../../controls/user-text";
 

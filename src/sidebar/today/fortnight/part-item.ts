@@ -1,6 +1,6 @@
 import * as text from "../../../sentences/made/work-page";
+import type { PlannedPart } from "../../../wire/work";
 import { partRemarks } from "../../../wording/work";
-import type { PlannedPart } from "../../../workbook/sidebar-calls";
 import { weekdayText } from "../../controls/day-words";
 import { element } from "../../controls/element";
 import { hoursCounted } from "../../controls/hours-words";

@@ -1,0 +1,33 @@
+/** What the sidebar is told of the rows that could not be used, and where it leads to. */
+
+export interface CheckAnswer {
+  /** Costliest first. */
+  readonly rows: readonly CheckRow[];
+  /** One sentence that counts the rows used and left out. */
+  readonly tally: string;
+}
+
+export interface CheckRow {
+  /** Row of the records tab, from 1; null where the trouble is about a column or the whole table. */
+  readonly row: number | null;
+  /** Header as it stands in the sheet; empty where the trouble is about a row. */
+  readonly column: string;
+  readonly found: string;
+  readonly trouble: string;
+  readonly whatHappens: string;
+  readonly whatToDo: string;
+  /** 1 a row is lost, 2 a column, 3 a cell, 4 used but in doubt, 5 used in a reading that is said. */
+  readonly cost: 1 | 2 | 3 | 4 | 5;
+}
+
+export interface SelectRequest {
+  /** Row of the records tab, from 1; null selects the column's header. */
+  readonly row: number | null;
+  /** Header as it stands in the sheet; empty selects the whole row. */
+  readonly column: string;
+}
+
+export interface SelectAnswer {
+  /** Tab and cell, as "Records!N12". */
+  readonly selected: string;
+}

@@ -1,0 +1,23 @@
+import type { CallResult, SidebarCallName } from "../../wire/calls";
+import { scriptVersion } from "../host/version";
+import { writingFault } from "../host/writing-error";
+import { sidebarAnswers } from "./sidebar-answers";
+
+/**
+ * Answers a call of the sidebar. What goes back is plain text and numbers, since anything else would
+ * arrive as nothing at all; what goes wrong is a code with its
+ * facts, or one sentence of another room.
+ */
+export function sidebarCall(name: SidebarCallName, request: unknown): CallResult<unknown> {
+  const version = scriptVersion();
+  try {
+    const answer = sidebarAnswers[name] as (request: unknown) => unknown;
+    const plain = typeof request === "object" && request !== null ? request : {};
+    return { ok: true, data: JSON.parse(JSON.stringify(answer(plain))), version };
+  } catch (error) {
+    const fault = writingFault(error, "page");
+    return fault.code === "said"
+      ? { ok: false, error: fault.sentence, version }
+      : { ok: false, fault, version };
+  }
+}

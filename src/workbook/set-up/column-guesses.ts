@@ -1,0 +1,90 @@
+import { choiceOf, columnChoices, LEAVE_ALONE, type Records, shortened } from "../../core";
+import { openDoor } from "../../door/index";
+import { noTab } from "../../sentences/made/set-up";
+import type { NamedText } from "../../wire/named-text";
+import type { ColumnGuess, ColumnsAnswer } from "../../wire/set-up";
+import { gridTab } from "../host/grid-tabs";
+import { workbookHost } from "../host/workbook-host";
+import { comparableColumns, groupHeaders } from "../reading/group-headers";
+import { initialsIn, namedText } from "../reading/named-text";
+import { columnsArgument, plainText } from "../reading/records-tab";
+import { timetableToGuessBy } from "../reading/timetable-source";
+import { NO_TAB, readSettings } from "../settings/settings";
+import { usualCompareBy } from "../takes/compare-takes";
+
+type ColumnMatch = Records["columns"][number];
+
+/** How the columns of a tab are read, with values from each, for a person to correct. */
+export function columnGuesses(tab: string, timetableTab: string | null): ColumnsAnswer {
+  const workbook = SpreadsheetApp.getActiveSpreadsheet();
+  const sheet = gridTab(workbook, tab);
+  if (sheet === null) throw new Error(noTab({ tab: shortened(tab) }));
+  const settings = readSettings(workbook);
+  const told = settings?.recordsTab === tab ? settings.columns : [];
+  const values = sheet.getDataRange().getValues();
+  const timetable = timetableToGuessBy(workbook, timetableTab);
+  const door = openDoor(workbookHost());
+  const lost = door.lostColumns(values, { timetable, columns: columnsArgument(told) });
+  const lostHeaders = new Set(lost.map(({ header }) => header));
+  const columns = columnsArgument(told.filter(([, header]) => !lostHeaders.has(header)));
+  const records = door.records(values, { timetable, asOf: null, columns });
+  const rows = records.batches.map(({ row }) => row);
+  const comparable = comparableColumns(records);
+  const people = new Set(comparable.filter((one) => one.people).map(({ header }) => header));
+  const initials = initialsIn(records);
+  const samples = ({ column, header, target }: ColumnMatch) => {
+    const named = people.has(header) || isPerson(target);
+    const found: NamedText[] = [];
+    for (const row of rows) {
+      const text = plainText(door, values[row - 1]?.[column]);
+      if (text !== "") found.push(namedText(text.slice(0, LONGEST_SAMPLE), named, initials));
+      if (found.length === SAMPLES) break;
+    }
+    return found;
+  };
+  return {
+    tab,
+    batches: records.batches.length,
+    columns: records.columns
+      .filter(({ table, header }) => table === 0 && header !== "")
+      .map((match): ColumnGuess => {
+        const readAs = choiceOf(match, timetable);
+        return {
+          column: match.column,
+          header: match.header,
+          readAs: readAs === LEAVE_ALONE ? null : readAs,
+          sure: sureness(match),
+          others: match.others.map((target) => choiceOf({ ...match, target }, timetable)),
+          samples: samples(match),
+        };
+      }),
+    // The page has a word of its own for leaving a column alone.
+    choices: columnChoices(timetable).filter((choice) => choice !== LEAVE_ALONE),
+    lost: lost.map(({ name, header }) => ({
+      header,
+      readAs: name === LEAVE_ALONE ? null : name,
+    })),
+    comparable,
+    compareBy: comparedBy(records, told === settings?.columns ? settings.compareBy : ""),
+  };
+}
+
+/** By what the tab of takes compared is made now, or would be; "" for no tab. */
+function comparedBy(records: Records, set: string): string {
+  if (set === NO_TAB) return "";
+  return groupHeaders(records).includes(set) ? set : (usualCompareBy(records) ?? "");
+}
+
+/** A log's column of who did the work. */
+function isPerson(target: ColumnMatch["target"]): boolean {
+  return target?.kind === "event" && target.fact === "eventPerson";
+}
+
+const SAMPLES = 3;
+const LONGEST_SAMPLE = 40;
+
+function sureness({ sureness: sure, target }: ColumnMatch): ColumnGuess["sure"] {
+  if (target === null) return sure === 4 ? "told" : "not used";
+  // A step's name over days can hardly mean anything but its day.
+  return ({ 1: "likely", 2: "likely", 3: "sure", 4: "told" } as const)[sure];
+}

@@ -1,0 +1,190 @@
+import { builtInTimetable, LEAVE_ALONE, shortened } from "../../core";
+import { openDoor } from "../../door/index";
+import * as text from "../../sentences/made/set-up";
+import type { ColumnChoice, SetUpAnswer, SetUpRequest } from "../../wire/set-up";
+import { refreshDueTab } from "../due/due-tab";
+import { recordTickedUnderLock } from "../due/ticked-tasks";
+import { gridTab } from "../host/grid-tabs";
+import { withLock } from "../host/lock";
+import { minuteNow } from "../host/minute-now";
+import { workbookHost } from "../host/workbook-host";
+import { refreshPlans } from "../orders/order-plan-tab";
+import { groupHeaders } from "../reading/group-headers";
+import { columnsArgument, readTab, recordsNow } from "../reading/records-tab";
+import { timetableOf, timetableValues } from "../reading/timetable-source";
+import { ownSettings } from "../settings/own-settings";
+import {
+  COLUMN_ROWS,
+  NO_TAB,
+  readSettings,
+  type Settled,
+  settingsTab,
+  writeSettings,
+} from "../settings/settings";
+import { dueTabOf } from "../tabs/due-tab-found";
+import { sweepLeftovers } from "../tabs/leftovers";
+import { keepingView, makeTab } from "../tabs/make-tab";
+import type { MovedNote } from "../tabs/notes-in-the-way";
+import { isOurs, mustBeFree, OWN_TABS, ownTab } from "../tabs/own-tabs";
+import { straightenTimetable, timetableTab } from "../tabs/timetable-tab";
+import { logContent } from "../writing/write-log";
+import { formulaTabs } from "./formula-tabs";
+
+/**
+ * Makes the add-in's tabs; no timetable where the person has chosen a tab of their own for it, which
+ * is only read. The timetable and the log, and in the settings all but the records tab and
+ * its columns, are made once and are the person's from then on; the others are made anew, those that
+ * are there in the same sheet.
+ *
+ * Everything that may be refused is looked at before anything is made.
+ */
+export function setUp(request: SetUpRequest): SetUpAnswer {
+  return withLock(() => {
+    const workbook = SpreadsheetApp.getActiveSpreadsheet();
+    const { settings, forgotten } = checked(workbook, request);
+    const hadList = dueTabOf(workbook) !== null;
+    const answer = keepingView(workbook, () => makeAll(workbook, request, settings));
+    // Whoever sets up for the first time sees what it is for; nobody else is taken elsewhere.
+    const list = hadList ? null : dueTabOf(workbook);
+    if (list !== null) workbook.setActiveSheet(list);
+    return { ...answer, forgotten };
+  });
+}
+
+function makeAll(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  request: SetUpRequest,
+  settings: Settled,
+): Omit<SetUpAnswer, "forgotten"> {
+  sweepLeftovers(workbook);
+  const written = dueTabOf(workbook) === null ? undefined : writeTicksFirst();
+  const made: string[] = [];
+  const moved: MovedNote[] = [];
+  const kept: string[] = [];
+  const madeAt = minuteNow(workbook);
+  // The log and the timetable first: as soon as there are settings, tasks can be recorded.
+  const timetable = settings.timetableTab === null ? [timetableTab(request.methods, madeAt)] : [];
+  for (const content of [logContent(), ...timetable]) {
+    if (ownTab(workbook, content.name) !== null) kept.push(content.name);
+    else {
+      makeTab(workbook, content);
+      made.push(content.name);
+    }
+  }
+  const there = ownTab(workbook, OWN_TABS.settings);
+  if (there === null) {
+    makeTab(workbook, settingsTab(settings, ownSettings(workbook), madeAt));
+  } else writeSettings(there, settings, madeAt);
+  (there === null ? made : kept).push(OWN_TABS.settings);
+  straightenTimetable(workbook);
+  const now = recordsNow();
+  const list = refreshDueTab(now, written);
+  made.push(list.name);
+  moved.push(...list.moved);
+  for (const content of formulaTabs(now)) {
+    moved.push(...makeTab(workbook, content));
+    made.push(content.name);
+  }
+  moved.push(...refreshPlans(now));
+  return { made, kept, moved };
+}
+
+/** Ticks belong to the table that was read till now. Those that can't be written are carried over. */
+function writeTicksFirst(): ReadonlySet<string> | undefined {
+  try {
+    return recordTickedUnderLock().inRecords;
+  } catch {
+    // Set up is just what helps when the records tab or a column of it is gone.
+    return undefined;
+  }
+}
+
+interface Checked {
+  readonly settings: Settled;
+  readonly forgotten: readonly ColumnChoice[];
+}
+
+/** @throws Error in a sentence when the tabs could not be made as they are asked for */
+function checked(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  request: SetUpRequest,
+): Checked {
+  const sheet = gridTab(workbook, request.tab);
+  if (sheet === null) throw new Error(text.noTab({ tab: shortened(request.tab) }));
+  if (isOurs(sheet)) {
+    throw new Error(text.oursIsNone({ tab: shortened(request.tab) }));
+  }
+  const own = request.timetable ?? null;
+  const { timetable: ours, due, ...others } = OWN_TABS;
+  // Where the due list bears another name, its own is free for the person.
+  const isRenamed = ownTab(workbook, due) === null && dueTabOf(workbook) !== null;
+  const names = [...(isRenamed ? [] : [due]), ...(own === null ? [ours] : [])];
+  mustBeFree(workbook, [...Object.values(others), ...names]);
+  const known = new Set(builtInTimetable().methods.map(({ name }) => name));
+  const unknown = request.methods.find((method) => !known.has(method));
+  if (unknown !== undefined) throw new Error(text.noMethod({ name: shortened(unknown) }));
+  const { columns, forgotten } = columnsTold(workbook, sheet, request);
+  if (columns.length > COLUMN_ROWS) {
+    throw new Error(text.tooManyColumns({ most: COLUMN_ROWS, found: columns.length }));
+  }
+  const before = readSettings(workbook);
+  const kept = before?.recordsTab === request.tab ? before.compareBy : "";
+  const settings: Settled = {
+    recordsTab: request.tab,
+    timetableTab: own,
+    columns,
+    compareBy: request.compareBy === "" ? NO_TAB : (request.compareBy ?? kept),
+    initials: request.initials ?? before?.initials ?? false,
+  };
+  // Read as it will be read, so that a table that can't be is met with before anything is made.
+  const { records } = readTab(workbook, {
+    sheet,
+    settings: {
+      ...settings,
+      asOf: before?.asOf ?? "",
+      level: "",
+      daysAhead: "",
+    },
+  });
+  const { compareBy } = request;
+  if (compareBy !== undefined && compareBy !== "" && !groupHeaders(records).includes(compareBy)) {
+    throw new Error(text.compareOther({ header: shortened(compareBy) }));
+  }
+  return { settings, forgotten };
+}
+
+/** What was told before and still can be followed, with what is told now. */
+function columnsTold(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  sheet: GoogleAppsScript.Spreadsheet.Sheet,
+  request: SetUpRequest,
+): Pick<Settled, "columns"> & Pick<Checked, "forgotten"> {
+  const settings = readSettings(workbook);
+  const before = settings?.recordsTab === request.tab ? settings.columns : [];
+  const now = request.columns.map(({ header, readAs }) => [readAs ?? LEAVE_ALONE, header] as const);
+  const changed = new Set(request.columns.map(({ header }) => header));
+  const columns = [...before.filter(([, header]) => !changed.has(header)), ...now];
+  const door = openDoor(workbookHost());
+  const own = request.timetable ?? null;
+  const timetable = timetableOf(door, timetableValues(workbook, own), own);
+  const lost = door.lostColumns(sheet.getDataRange().getValues(), {
+    timetable,
+    columns: columnsArgument(columns),
+  });
+  const asked = lost.find(({ header }) => changed.has(header));
+  if (asked !== undefined) {
+    throw new Error(
+      asked.why === "header"
+        ? text.headerGone({ header: shortened(asked.header) })
+        : text.chooseOther({ name: shortened(asked.name) }),
+    );
+  }
+  const gone = new Set(lost.map(({ header }) => header));
+  return {
+    columns: columns.filter(([, header]) => !gone.has(header)),
+    forgotten: lost.map(({ name, header }) => ({
+      header,
+      readAs: name === LEAVE_ALONE ? null : name,
+    })),
+  };
+}

@@ -1,0 +1,68 @@
+import { ORDER_HEADER, type OrderField, orderTable, tabNames } from "../../core";
+import { type Door, openDoor } from "../../door/index";
+import * as text from "../../sentences/made/order-tabs";
+import { workbookHost } from "../host/workbook-host";
+import type { RecordsNow } from "../reading/records-tab";
+import { readSettings } from "../settings/settings";
+import { otherTabs, tableTab } from "../tabs/find-tab";
+import { ORDERS_TAB } from "../tabs/own-tabs";
+import { DAY_FORMAT } from "../tabs/tab-content";
+import { makeTabToFill } from "../tabs/tab-to-fill";
+
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** An orders table in its tab, rows and columns from 0 as in the values. */
+export interface OrdersTable {
+  readonly sheet: Sheet;
+  readonly values: readonly (readonly unknown[])[];
+  readonly headerRow: number;
+  readonly columnOf: Readonly<Partial<Record<OrderField, number>>>;
+}
+
+/**
+ * The tab with the orders; null where there is none. A tab that is called otherwise must name orders,
+ * or customers and what they were given, since a number and a day stand in many tables.
+ *
+ * @param recordsTab is never taken for it
+ */
+export function ordersTab(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  door: Door,
+  recordsTab: string,
+): Sheet | null {
+  return tableTab(otherTabs(workbook, recordsTab), tabNames("orders"), (head, isCalledSo) => {
+    const columnOf: OrdersTable["columnOf"] = orderTable(door.grid(head))?.columnOf ?? {};
+    const has = (field: OrderField) => columnOf[field] !== undefined;
+    const isOrders = has("order") || (has("customer") && (has("delivered") || has("closed")));
+    return isCalledSo || isOrders ? Object.keys(columnOf).length : 0;
+  });
+}
+
+/** The orders of the workbook as they stand now; null where it has none. */
+export function ordersNow({ workbook, door, settings }: RecordsNow): OrdersTable | null {
+  const sheet = ordersTab(workbook, door, settings.recordsTab);
+  return sheet === null ? null : ordersIn(sheet, door);
+}
+
+/** The orders table of a tab; null where it has none. */
+export function ordersIn(sheet: Sheet, door: Door): OrdersTable | null {
+  const values = sheet.getDataRange().getValues();
+  const table = orderTable(door.grid(values));
+  return table === null ? null : { sheet, values, ...table };
+}
+
+/** Makes an empty tab of orders; where there is one already, it is shown. */
+export function makeOrdersTab(): { tab: string } {
+  return makeTabToFill(
+    {
+      name: ORDERS_TAB,
+      header: Object.values(ORDER_HEADER),
+      what: text.orders(),
+      how: text.howOrders({ variety: ORDER_HEADER.variety, closed: ORDER_HEADER.closed }),
+      widths: [100, 150, 170, 80, 100, 80, 90],
+      formats: { [Object.keys(ORDER_HEADER).indexOf("by")]: DAY_FORMAT },
+    },
+    (workbook) =>
+      ordersTab(workbook, openDoor(workbookHost()), readSettings(workbook)?.recordsTab ?? ""),
+  );
+}

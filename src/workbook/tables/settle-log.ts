@@ -1,0 +1,79 @@
+import { rowAndColumn } from "../host/cell-name";
+import { type RecordsNow, recordsNow } from "../reading/records-tab";
+import { valueAt } from "../writing/moved-cells";
+import { sameValue } from "../writing/table-write";
+import { allOrNone } from "../writing/write-cells";
+import { isUnsettled, type LogEntry, type LogState, type WriteLog } from "../writing/write-log";
+import { isOrderLine, type WrittenTable, writtenTable } from "./written-table";
+
+/**
+ * Brings the log to the truth where a run was cut off while it wrote: what was written whole is
+ * "written"; what was written in part is put back; what can't be told is "not known".
+ *
+ * @returns the records as they stand then
+ */
+export function settleLog(now: RecordsNow, log: WriteLog): RecordsNow {
+  if (!log.hasUnsettled) return now;
+  const writes = new Map<string, LogEntry[]>();
+  for (const entry of log.entries()) {
+    if (!isUnsettled(entry.state)) continue;
+    writes.set(entry.id, [...(writes.get(entry.id) ?? []), entry]);
+  }
+  for (const entries of writes.values()) {
+    const kept = entries.filter(({ cell }) => cell === "");
+    const cells = entries.filter(({ cell }) => cell !== "");
+    const state = settled(tableOf(now, cells), cells);
+    log.mark([
+      ...cells.map(({ row }) => ({ row, state })),
+      ...kept.map(
+        ({ row }) => ({ row, state: state === "written" ? "kept here" : state }) as const,
+      ),
+    ]);
+  }
+  return recordsNow();
+}
+
+function tableOf(now: RecordsNow, [entry]: readonly LogEntry[]): WrittenTable | null {
+  if (entry === undefined) return null;
+  try {
+    return writtenTable(now, entry);
+  } catch {
+    // The tab is gone, or is no table any more.
+    return null;
+  }
+}
+
+/** What became of one write, once what there is of it in part is undone. */
+function settled(now: WrittenTable | null, entries: readonly LogEntry[]): LogState {
+  if (now === null) return "not known";
+  try {
+    const found = now.findCells(entries);
+    const written = found.cells.filter(({ holds, entry }) => sameValue(holds, entry.after));
+    const blank = found.cells.filter(({ holds, entry }) => sameValue(holds, entry.before));
+    if (written.length === found.cells.length) return "written";
+    if (written.length + blank.length < found.cells.length) return "not known";
+    if (blank.some(({ entry, cell }) => isElsewhere(now, entry, cell))) return "not known";
+    if (written.length > 0) {
+      allOrNone(now.sheet, [{ ...found, writes: written }], {
+        known: now.values,
+        end: () => undefined,
+      });
+    }
+    return entries[0]?.state === "taking back" ? "taken back" : "not written";
+  } catch {
+    // A row that was never begun, or is blank again, can't be found: then its cells are as they were.
+    const untouched = entries.every(({ cell, before }) => sameValue(valueIn(now, cell), before));
+    if (untouched && entries[0]?.state === "writing") return "not written";
+    return untouched && entries.every(isOrderLine) ? "taken back" : "not known";
+  }
+}
+
+/** Whether the cell that was meant holds it, though by now it is another batch's. */
+function isElsewhere(now: WrittenTable, { state, cell, after }: LogEntry, stands: string): boolean {
+  return state === "writing" && cell !== stands && sameValue(valueIn(now, cell), after);
+}
+
+function valueIn({ values }: WrittenTable, cell: string): unknown {
+  const at = rowAndColumn(cell);
+  return at === null ? undefined : valueAt(values, at.row, at.column);
+}

@@ -1,0 +1,235 @@
+import type { CivilDay } from "../../core";
+import type { Question, RecordAnswer, RecordRequest } from "../../wire/writing";
+import type { KeptFact } from "../../wording/writing-codes";
+import { cellName } from "../host/cell-name";
+import { withLock } from "../host/lock";
+import { fittingText } from "../host/safe-text";
+import { WritingError } from "../host/writing-error";
+import { plainText, type RecordsNow, recordsNow } from "../reading/records-tab";
+import { columnReadAs, type TableCell } from "../reading/table-columns";
+import { headerCells } from "../tables/find-again";
+import { cellShown, type PlannedCell } from "../tables/planned-cell";
+import { occupied, question, short } from "../tables/questions";
+import { settleLog } from "../tables/settle-log";
+import { ChangedMeanwhile } from "../writing/changed-meanwhile";
+import { countLike, dayLike } from "../writing/column-form";
+import { type CellWrite, type Landmark, sameValue, type TableMarks } from "../writing/table-write";
+import { writeGroups } from "../writing/write-groups";
+import { type LoggedCell, openLog } from "../writing/write-log";
+import { countsIn, daysIn } from "./column-samples";
+import { doubtsAbout, withoutColumn } from "./doubts";
+import type { OwnWrites, RecordWish } from "./record-wish";
+import type { TaskTarget } from "./task-cells";
+import { taskTarget } from "./task-target";
+
+/** What recording a task comes to, before anything is written. */
+export interface RecordPlan {
+  readonly writes: readonly PlannedCell[];
+  /** What the table has no column for. */
+  readonly kept: readonly LoggedCell[];
+  /** What the log alone holds once it is written. */
+  readonly inLog: readonly KeptFact[];
+  /** Every cell that the task has to do with, those too that hold what they were to hold. */
+  readonly planned: readonly PlannedCell[];
+  readonly asked: readonly Question[];
+  /** What tells the cells to be written again. */
+  readonly marks: TableMarks;
+  /** Whether the table has a column for the count, and no count in it by now. */
+  readonly missesCount: boolean;
+  /** Whether it has a count in it. */
+  readonly hasCount: boolean;
+}
+
+const NOTHING_OWN: OwnWrites = { wroteCell: () => false, keeps: () => false };
+
+/**
+ * Records that a task was done, in the person's own table: the day, the plants counted, the note.
+ * Nothing is written while something about it has to be asked.
+ *
+ * @throws WritingError with the values when all of it stands there already
+ */
+export function recordTask(request: RecordRequest): RecordAnswer {
+  return withLock(() => {
+    const read = recordsNow();
+    const log = openLog(read.workbook);
+    const now = settleLog(read, log);
+    const { writes, kept, planned, asked, marks } = planRecord(now, request);
+    if (writes.length === 0 && kept.length === 0) {
+      const { task, batch } = request;
+      const cells = planned.map(({ header, tab, cell, after }) => {
+        return `${header} (${tab}!${cell}) ${short(plainText(now.door, after))}`;
+      });
+      throw new WritingError({ code: "thereAlready", task, batch, cells });
+    }
+    const answered = new Set(request.sure);
+    if (asked.some(({ id }) => !answered.has(id))) {
+      return { written: [], asked, logId: null };
+    }
+    const id = Utilities.getUuid();
+    const into = { log, sheet: now.sheet, values: now.values, when: now.minute() };
+    try {
+      writeGroups(into, [{ id, who: request.who, writes, kept, ...marks }]);
+    } catch (error) {
+      if (!(error instanceof ChangedMeanwhile)) throw error;
+      return { written: [], asked: [question(error.asked)], logId: null };
+    }
+    return { written: writes.map((cell) => cellShown(now, cell)), asked: [], logId: id };
+  });
+}
+
+/**
+ * What is to be written that a task is recorded, and what has to be asked first.
+ *
+ * @throws WritingError when it can't be recorded
+ */
+export function planRecord(
+  now: RecordsNow,
+  wish: RecordWish,
+  own: OwnWrites = NOTHING_OWN,
+): RecordPlan {
+  const dayAsked = wish.day === null ? null : now.door.day("day", wish.day);
+  const target = taskTarget(now, { batchName: wish.batch, task: wish.task, day: dayAsked });
+  const day = dayAsked ?? target.recordedDay ?? now.asOf;
+  const planned = plannedCells(now, { target, request: wish, day, own });
+  if (target.day === null && target.count === null) {
+    throw new WritingError({ code: "noColumn", task: wish.task });
+  }
+  const writes = planned.filter(({ before, after }) => !sameValue(before, after));
+  const { kept, inLog, questions } = withoutColumn(now, { target, request: wish, own });
+  const isNothing = writes.length === 0 && kept.length === 0;
+  const { counted, count, recordedCount } = target;
+  return {
+    writes,
+    kept,
+    inLog,
+    planned,
+    asked: isNothing
+      ? []
+      : [
+          ...doubtsAbout(now, { target, request: wish, day }),
+          ...occupied(
+            now,
+            writes.filter((cell) => !own.wroteCell(cell)),
+          ),
+          ...questions,
+        ],
+    marks: marksOf(now, target, writes),
+    missesCount:
+      counted &&
+      count !== null &&
+      wish.count === null &&
+      (recordedCount === null || own.wroteCell(count)),
+    hasCount: count !== null && recordedCount !== null,
+  };
+}
+
+/** The batch's name in its row, and the header over each column that is written. */
+function marksOf(now: RecordsNow, target: TaskTarget, writes: readonly CellWrite[]): TableMarks {
+  const { records, values } = now;
+  const headers = headerCells(
+    records,
+    target.table,
+    writes.map(({ column }) => column),
+  );
+  const marked = (cells: readonly { readonly row: number; readonly column: number }[]) =>
+    cells.map(
+      ({ row, column }): Landmark => ({
+        row,
+        column,
+        value: values[row - 1]?.[column - 1] ?? "",
+      }),
+    );
+  const table = records.tables[target.table];
+  const rows = Array.from(
+    { length: table?.headerHeight ?? 0 },
+    (_, at) => (table?.headerRow ?? 1) + at,
+  );
+  const around = target.name === null ? newLineMarks(now, target, writes) : [target.name];
+  return {
+    landmarks: marked([...around, ...headers]),
+    headerRows: rows,
+    nameColumn: columnReadAs(records, target.table, "fact batch")?.column ?? null,
+  };
+}
+
+/** Of a new line in a log: the line above it, and what it leaves blank. */
+function newLineMarks(
+  { records }: RecordsNow,
+  { table }: TaskTarget,
+  writes: readonly CellWrite[],
+): { readonly row: number; readonly column: number }[] {
+  const row = writes[0]?.row;
+  if (row === undefined) return [];
+  const written = new Set(writes.map(({ column }) => column));
+  const columns = records.columns.filter((one) => one.table === table);
+  return columns.flatMap(({ column }) => [
+    { row: row - 1, column: column + 1 },
+    ...(written.has(column + 1) ? [] : [{ row, column: column + 1 }]),
+  ]);
+}
+
+/** Every cell that the task has to do with, whether it holds that already or not. */
+function plannedCells(
+  now: RecordsNow,
+  {
+    target,
+    request,
+    day,
+    own,
+  }: {
+    readonly target: TaskTarget;
+    readonly request: RecordWish;
+    readonly day: CivilDay;
+    readonly own: OwnWrites;
+  },
+): readonly PlannedCell[] {
+  const plan = (cell: TableCell | null, after: CellWrite["after"]): PlannedCell[] => {
+    if (cell === null || after === "") return [];
+    return [planned(cell, after)];
+  };
+  const planned = (cell: TableCell, after: CellWrite["after"]): PlannedCell => {
+    const { row, column, header } = cell;
+    return {
+      row,
+      column,
+      header,
+      batch: request.batch,
+      task: request.task,
+      tab: now.tab,
+      cell: cellName(cell),
+      before: (now.values[row - 1]?.[column - 1] ?? "") as CellWrite["before"],
+      after: typeof after === "string" ? fittingText(after) : after,
+    };
+  };
+  /** A count that is taken out of one's own line is blanked there too. */
+  const blanked =
+    request.count === null && target.count !== null && own.wroteCell(target.count)
+      ? [planned(target.count, "")]
+      : plan(target.count, countCell(now, target, request.count));
+  return [
+    ...plan(target.day, dayCell(now, target, day)),
+    ...blanked,
+    ...plan(target.person, request.who),
+    ...plan(target.note, request.note),
+    ...target.alsoWrite.flatMap(({ at: cell, text }) => plan(cell, text)),
+  ];
+}
+
+/** A day as it is written: a text among texts, and left as it is where it is that day already. */
+function dayCell(now: RecordsNow, target: TaskTarget, day: CivilDay): CellWrite["after"] {
+  const { day: cell, recordedDay } = target;
+  if (cell === null) return now.door.date(day);
+  const stands = now.values[cell.row - 1]?.[cell.column - 1];
+  if (typeof stands === "string" && stands !== "" && recordedDay === day) return stands;
+  return dayLike(daysIn(now, target, cell), cell.row, day) ?? now.door.date(day);
+}
+
+/** The same of a count. */
+function countCell(now: RecordsNow, target: TaskTarget, count: number | null): CellWrite["after"] {
+  const { count: cell, recordedCount } = target;
+  if (count === null) return "";
+  if (cell === null) return count;
+  const stands = now.values[cell.row - 1]?.[cell.column - 1];
+  if (typeof stands === "string" && stands !== "" && recordedCount === count) return stands;
+  return countLike(countsIn(now, target, cell), cell.row, count);
+}

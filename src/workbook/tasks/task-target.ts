@@ -1,0 +1,108 @@
+import { type CivilDay, methodFinder } from "../../core";
+import { WritingError } from "../host/writing-error";
+import type { RecordsNow } from "../reading/records-tab";
+import { columnReadAs, type TableCell } from "../reading/table-columns";
+import { logTarget } from "./log-target";
+import type { TaskCells, TaskTarget } from "./task-cells";
+
+type Batch = RecordsNow["records"]["batches"][number];
+type Method = NonNullable<ReturnType<ReturnType<typeof methodFinder>>>;
+
+/**
+ * Finds where a task is recorded: the batch's own row in a table of batches; in a log the line of that
+ * day, or a new line below.
+ *
+ * @param day the day that is meant; null for the one that stands there
+ * @throws Error when the batch or the task is not there, or two batches bear the name
+ */
+export function taskTarget(
+  now: RecordsNow,
+  {
+    batchName,
+    task,
+    day,
+  }: { readonly batchName: string; readonly task: string; readonly day: CivilDay | null },
+): TaskTarget {
+  const { records, timetable } = now;
+  const batch = batchNamed(now, batchName);
+  const has = (method: Method | null): boolean =>
+    method?.steps.some(({ name }) => name === task) ?? false;
+  const own = methodFinder(timetable)(batch);
+  const method = has(own) ? own : timetable.methods.find(has);
+  const step = method?.steps.find(({ name }) => name === task);
+  if (!method || step === undefined) {
+    throw new WritingError({ code: "noStep", task });
+  }
+  const dayOf = (key: string) => batch.days[records.stepKeys.indexOf(key)] ?? null;
+  const countOf = (key: string) => batch.counts[records.stepKeys.indexOf(key)] ?? null;
+  const countsBefore = method.steps
+    .slice(0, method.steps.indexOf(step))
+    .map(({ name, key }) => ({ name, count: countOf(key) }))
+    .filter((one): one is { name: string; count: number } => one.count !== null);
+  const recordedDay = dayOf(step.key);
+  return {
+    stepName: step.name,
+    stepKey: step.key,
+    counted: step.counted,
+    recordedDay,
+    recordedCount: countOf(step.key),
+    before: countsBefore[countsBefore.length - 1] ?? null,
+    earlierDay: earlierDay(method, step.after, dayOf),
+    ...(ownRow(now, batch, step.key) ??
+      logTarget(now, { batch: batch.name, step, day: day ?? recordedDay })),
+  };
+}
+
+/** @throws Error when there is none of that name, or more than one */
+function batchNamed({ records }: RecordsNow, name: string): Batch {
+  const named = records.batches.filter((batch) => batch.name === name);
+  const batch = named[0];
+  if (batch === undefined) {
+    throw new WritingError({ code: "noBatch", batch: name });
+  }
+  if (named.length > 1) {
+    throw new WritingError({
+      code: "twoBatches",
+      batch: name,
+      rows: named.map(({ row }) => String(row)),
+    });
+  }
+  return batch;
+}
+
+/** Up along the steps that each is counted from, to the first whose day is known. */
+function earlierDay(
+  method: Method,
+  after: number | null,
+  dayOf: (key: string) => CivilDay | null,
+): TaskTarget["earlierDay"] {
+  for (let index = after; index !== null; ) {
+    const step = method.steps[index];
+    if (step === undefined) return null;
+    const day = dayOf(step.key);
+    if (day !== null) return { name: step.name, day };
+    index = step.after;
+  }
+  return null;
+}
+
+/** The batch's own row, where its table has a column for the step. */
+function ownRow({ records }: RecordsNow, batch: Batch, key: string): TaskCells | null {
+  const cellOf = (wanted: string): TableCell | null => {
+    const found = columnReadAs(records, batch.table, wanted);
+    return found === null ? null : { row: batch.row, ...found };
+  };
+  const day = cellOf(`step ${key} day`);
+  const count = cellOf(`step ${key} count`);
+  if (day === null && count === null) return null;
+  return {
+    table: batch.table,
+    name: cellOf("fact batch"),
+    day,
+    count,
+    note: cellOf("fact note"),
+    person: key === "grafting" ? cellOf("fact grafter") : null,
+    alsoWrite: [],
+    secondLine: null,
+  };
+}

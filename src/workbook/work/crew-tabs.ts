@@ -1,0 +1,57 @@
+import { CREW_HEADER, crewColumns, isClosedDays, tabNames } from "../../core";
+import { type Door, openDoor } from "../../door/index";
+import * as own from "../../sentences/made/own-tabs";
+import * as text from "../../sentences/made/small-tables";
+import { workbookHost } from "../host/workbook-host";
+import { readSettings } from "../settings/settings";
+import { otherTabs, tableTab } from "../tabs/find-tab";
+import { CREW_TAB } from "../tabs/own-tabs";
+import { DAY_FORMAT } from "../tabs/tab-content";
+import { makeTabToFill } from "../tabs/tab-to-fill";
+
+type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+export interface CrewTabs {
+  readonly crew: Sheet | null;
+  readonly closed: Sheet | null;
+}
+
+/**
+ * Finds the tab with the persons and the one with the closed days. Persons are looked for in a tab
+ * called so, else in the one with most of the columns.
+ *
+ * @param recordsTab is never taken for either
+ */
+export function crewTabs(workbook: Workbook, door: Door, recordsTab: string): CrewTabs {
+  const tabs = otherTabs(workbook, recordsTab);
+  const named = (names: readonly string[]) => tabs.filter(({ name }) => names.includes(name));
+  // Closed days are known by the name as well: a header "Day" stands in many other tabs. Of a name
+  // that others have too, such as a list of who is on leave, the header decides.
+  const perhaps = tabNames("perhapsClosedDays");
+  const closed =
+    named(tabNames("closedDays"))[0]?.sheet ??
+    tableTab(named(perhaps), perhaps, (head) => (isClosedDays(door.grid(head)) ? 1 : 0));
+  const others = tabs.filter(({ sheet }) => sheet !== closed);
+  return {
+    closed,
+    crew: tableTab(others, tabNames("crew"), (head) => crewColumns(door.grid(head))),
+  };
+}
+
+/** Makes an empty tab of persons; where there is one already, it is shown. */
+export function makeCrewTab(): { tab: string } {
+  const [, tasks, , from, to] = CREW_HEADER;
+  return makeTabToFill(
+    {
+      name: CREW_TAB,
+      header: CREW_HEADER,
+      what: text.crew(),
+      how: own.howCrew({ tasks, from, to }),
+      widths: [130, 260, 90, 90, 90],
+      formats: { 3: DAY_FORMAT, 4: DAY_FORMAT },
+    },
+    (workbook) =>
+      crewTabs(workbook, openDoor(workbookHost()), readSettings(workbook)?.recordsTab ?? "").crew,
+  );
+}
