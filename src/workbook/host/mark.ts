@@ -23,6 +23,9 @@ export const COMING = "(being made)";
 /** Stood after the name of a tab while an older add-in replaced it. */
 export const GOING = "(being replaced)";
 
+/** Header of the settings tab. */
+export const SETTINGS_HEADER = ["Setting", "Value", "What it is for"] as const;
+
 /** Headers of the log, which is read as long as the workbook lasts. */
 export const LOG_HEADER = [
   "Write",

@@ -1,4 +1,5 @@
 import { TOLD_HEADER } from "../../door/index";
+import { SETTINGS_HEADER } from "../host/mark";
 import { headerRowIn } from "../tabs/straighten";
 
 /**
@@ -19,8 +20,6 @@ export const SETTING_NAMES = Object.keys(LABEL) as readonly SettingName[];
 
 /** Those that the tab of an older add-in lacks. */
 export const NEWER_NAMES = ["compareBy", "people"] as const satisfies readonly SettingName[];
-
-export const SETTINGS_HEADER = ["Setting", "Value", "What it is for"] as const;
 
 /** Rows of the settings tab as we make it, from 0. */
 export const MADE_ROW: Readonly<Record<SettingName | "header" | "columnsHeader", number>> = {

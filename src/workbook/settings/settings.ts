@@ -2,7 +2,7 @@ import { TOLD_HEADER } from "../../door/index";
 import * as text from "../../sentences/made/settings-tab";
 import { columnLetters } from "../host/cell-name";
 import { type FormulaPart, TODAY, tabPart } from "../host/formula-text";
-import { MARK } from "../host/mark";
+import { MARK, SETTINGS_HEADER } from "../host/mark";
 import { safeText } from "../host/safe-text";
 import { scriptVersion } from "../host/version";
 import { isOurs, OWN_TABS, ownCells } from "../tabs/own-tabs";
@@ -15,7 +15,6 @@ import {
   MADE_ROW,
   NEWER_NAMES,
   SETTING_NAMES,
-  SETTINGS_HEADER,
   type SettingName,
 } from "./found-settings";
 import type { OwnSettings } from "./own-settings";

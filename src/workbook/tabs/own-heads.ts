@@ -1,8 +1,7 @@
 import { TIMETABLE_HEADER } from "../../core";
 import { isCallOf } from "../host/formula-text";
-import { type LOG_HEADER, MARK, type PLAN_HEADER } from "../host/mark";
+import { type LOG_HEADER, MARK, type PLAN_HEADER, type SETTINGS_HEADER } from "../host/mark";
 import { topCells } from "../host/top-cells";
-import type { SETTINGS_HEADER } from "../settings/found-settings";
 import { dueHeaderOf } from "./due-columns";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
