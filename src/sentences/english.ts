@@ -560,6 +560,8 @@ export const english = {
     startedNow: "A start on {asOf} can make {wanted, count} by {earliest}.",
     startWasDue: "Too late: the start was due by {day}.",
     unknownVariety: "The records have no batch of {variety}, so it is planned as for any variety.",
+    unknownVarietyMeant:
+      "The records have no batch of {variety}. Is it {nearest, list}? It is planned as for any variety.",
   },
 
   orderPlanHelp: {
@@ -592,6 +594,7 @@ export const english = {
     graftOf: "graft {plants, count} more of {variety} by {by}",
     noName: "(no name)",
     noneWanted: "{column} is 0",
+    noSuchVariety: "no batch is {variety}: check the name, or plan it as new",
     noted: "These orders are used, but not all of their cells: {rows}.",
     row: "row {row} ({reasons})",
     rowAlone: "row {row}",
@@ -600,6 +603,8 @@ export const english = {
     startOf: "start {plants, count} more of {variety} by {by}",
     tooLate: "too late: tell the customer",
     tooLateToStart: "too late to start more: tell the customer",
+    varietiesUnknown: "No batch is {varieties, list}: the order's other varieties are counted.",
+    varietyMeant: "no batch is {variety}. Is it {nearest, list}? Correct the order",
   },
 
   ordersPage: {

@@ -21,7 +21,10 @@ const FACTS: SentencesOf<PlanFact> = {
 const WARNINGS: SentencesOf<PlanWarning> = {
   "no-start-large-enough": text.noStart,
   "first-variety": text.firstVariety,
-  "unknown-variety": text.unknownVariety,
+  "unknown-variety": ({ variety, nearest }) =>
+    nearest.length === 0
+      ? text.unknownVariety({ variety })
+      : text.unknownVarietyMeant({ variety, nearest }),
   "outside-harvest": ({ months, last }) => text.outsideHarvest({ months, last: dayWords(last) }),
   "start-was-due": ({ day }) => text.startWasDue({ day: dayWords(day) }),
   "asked-day-past": text.askedPast,

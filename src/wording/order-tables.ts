@@ -17,6 +17,7 @@ import { tableOf } from "./table-of";
 const REMARKS: SentencesOf<OrdersRemark> = {
   ...RECORDS_REMARKS,
   "orders-left-out": ({ rows }) => text.rowsLeftOut({ number: rows.length, rows: orderRows(rows) }),
+  "varieties-unknown": ({ varieties }) => text.varietiesUnknown({ varieties }),
   "orders-noted": ({ rows }) => text.noted({ rows: orderRows(rows) }),
 };
 

@@ -19,6 +19,10 @@ const ACTIONS: SentencesOf<OrderAction> = {
   "deliver-now": text.deliverNow,
   "too-late": text.tooLate,
   "too-late-to-start": text.tooLateToStart,
+  "no-such-variety": ({ variety, nearest }) =>
+    nearest.length === 0
+      ? text.noSuchVariety({ variety })
+      : text.varietyMeant({ variety, nearest }),
   "start-more": moreWords(text.start, text.startOf),
   "graft-more": moreWords(text.graft, text.graftOf),
 };

@@ -67,6 +67,40 @@ describe("ORDER_OUTLOOK", () => {
     expect(rows.map((row) => row["Chance in full"])).toEqual([1, 1]);
   });
 
+  // Amel3 was ordered, 601 Amel 3 stood ready, and the answer was: too late, tell the customer. A slip
+  // was planned for as a variety never seen.
+  describe("for a variety that no batch has", () => {
+    it("plans nothing, and offers the names that may be meant", () => {
+      for (const by of ["2026-11-01", "2026-12-10", "2028-10-01"]) {
+        expect(one("O1", "", "Corvnae", 100, by, "", "")).toMatchObject({
+          ...{ Variety: "Corvnae", "Chance in full": 0 },
+          "What to do": text.varietyMeant({ variety: "Corvnae", nearest: ["Corvane"] }),
+        });
+      }
+      expect(one("O1", "", "Zulu", 100, "2028-10-01", "", "")["What to do"]).toBe(
+        text.noSuchVariety({ variety: "Zulu" }),
+      );
+    });
+
+    it("names it where the order takes others, too, and plans with those", () => {
+      const rows = askRows("ORDER_OUTLOOK", [
+        [HEADER, ["O1", "", "Corvnae or Amberlow", 100, "2026-12-10", "", ""]],
+        ...[RECORDS, "", AS_OF],
+      ]);
+      expect(rows.flat()).toContain(text.fine());
+      expect(rows.at(-1)?.[0]).toBe(text.varietiesUnknown({ varieties: ["Corvnae"] }));
+    });
+
+    it("asks nothing of records that name no variety", () => {
+      const records = RECORDS.map((row) => row.filter((_, column) => column !== 1));
+      const [row] = askTable("ORDER_OUTLOOK", [
+        [HEADER, ["O1", "", "Amberlow", 400, "2028-10-01", "", ""]],
+        ...[records, "", AS_OF],
+      ]);
+      expect(row?.["What to do"]).not.toBe(text.noSuchVariety({ variety: "Amberlow" }));
+    });
+  });
+
   it("says what to graft by which day while there is time", () => {
     const row = one("O1", "", "Corvane", 100, "2027-10-01", "", "");
     expect(row["Short by"]).toBe(40);

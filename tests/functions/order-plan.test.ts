@@ -118,10 +118,11 @@ describe("ORDER_PLAN", () => {
   it("says once that the records have no batch of a variety: a new one, or a slip", () => {
     const asked = (variety: string) =>
       plan(100, "2027-09-01", TIMETABLE, "", 0.8, RECORDS, "", "2026-11-25", variety);
-    const unknown = words.unknownVariety({ variety: "Ablá" });
+    const unknown = words.unknownVarietyMeant({ variety: "Ablá", nearest: ["Alba"] });
     expect(asked("Ablá").map(({ Remark }) => String(Remark).includes(unknown))).toEqual([
       ...[true, false, false, false],
     ]);
+    expect(remarks(asked("Zulu"))).toContain(words.unknownVariety({ variety: "Zulu" }));
     for (const known of ["Alba", "ALBA ", "Alba or Ablá", ""]) {
       expect(remarks(asked(known))).not.toContain(unknown);
     }

@@ -2,13 +2,22 @@ import type { Kinds } from "../answer";
 import { shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import { foldName } from "../names/fold-name";
+import { nearestNames } from "../names/nearest-names";
 import { type Projection, project } from "../projection/project";
 import type { Records } from "../records/records";
 import { usualMethod } from "../timetable/method-of-batch";
 import { leftOutByMethod } from "../timetable/methods-unread";
 import type { Method, Timetable } from "../timetable/timetable";
 import { drawFillings, knownVarieties, type OrderFillings } from "./draw-fillings";
-import { firstVariety, type KnownVarieties, type Order, type Orders, varietiesOf } from "./order";
+import {
+  firstVariety,
+  type KnownVarieties,
+  type Order,
+  type Orders,
+  unknownVarieties,
+  varietiesIn,
+  varietiesOf,
+} from "./order";
 import type { OrderAction, OrdersRemark } from "./order-remark";
 import { planOrder } from "./plan-order";
 
@@ -56,9 +65,10 @@ export interface OutlookOfOrders {
 
 /** The outlook of every open order, with what could not be used. */
 export function outlookOfOrders(question: OutlookQuestion): OutlookOfOrders {
+  const { orders } = question;
   return {
     outlooks: orderOutlooks(question),
-    remarks: [...question.orders.remarks, ...leftOutByMethod(question)],
+    remarks: [...orders.remarks, ...unknownBesideKnown(question), ...leftOutByMethod(question)],
   };
 }
 
@@ -112,7 +122,7 @@ function whatToDo({
   order,
   filling,
   chance,
-  question: { timetable, asOf, assurance, projection, known },
+  question: { records, timetable, asOf, assurance, projection, known },
 }: {
   readonly order: Order;
   readonly filling: OrderFillings;
@@ -121,6 +131,15 @@ function whatToDo({
 }): OrderAction {
   if (filling.left === 0) return { code: "all-delivered" };
   if (chance >= assurance) return { code: "fine" };
+  const unknown = unknownVarieties(order, varietiesIn(records));
+  if (unknown.isAll) {
+    const variety = shortened(order.variety);
+    return {
+      code: "no-such-variety",
+      variety,
+      nearest: nearestNames(variety, [...known.values()]),
+    };
+  }
   if (order.by < asOf) {
     return { code: atLeast(filling.fullOn, assurance) <= asOf ? "deliver-now" : "too-late" };
   }
@@ -150,6 +169,16 @@ function whatToDo({
     variety: shortened(variety),
     by: doBy,
   };
+}
+
+/** Varieties that no batch has, of orders that take others, too. */
+function unknownBesideKnown({ orders, records }: OutlookQuestion): readonly OrdersRemark[] {
+  const known = varietiesIn(records);
+  const unknown = orders.open
+    .map((order) => unknownVarieties(order, known))
+    .flatMap(({ names, isAll }) => (isAll ? [] : names));
+  if (unknown.length === 0) return [];
+  return [{ code: "varieties-unknown", varieties: [...new Set(unknown)].map(shortened) }];
 }
 
 /** The method by which most batches of an order's varieties were raised; else by which most were. */

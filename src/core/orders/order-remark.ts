@@ -22,7 +22,9 @@ export type OrdersRemark =
   | LeftOut
   | { readonly code: "orders-left-out"; readonly rows: readonly OrderRowTroubles[] }
   /** Used, but not all of their cells, or not just as they are written. */
-  | { readonly code: "orders-noted"; readonly rows: readonly OrderRowTroubles[] };
+  | { readonly code: "orders-noted"; readonly rows: readonly OrderRowTroubles[] }
+  /** Varieties of orders that no batch has, where the order takes others, too. */
+  | { readonly code: "varieties-unknown"; readonly varieties: readonly string[] };
 
 /** What to do for an order. */
 export type OrderAction =
@@ -32,6 +34,13 @@ export type OrderAction =
   /** Nothing more can be done but to tell the customer. */
   | { readonly code: "too-late" }
   | { readonly code: "too-late-to-start" }
+  /** No batch has any of its varieties, so that it may be a slip: nothing is planned from it. */
+  | {
+      readonly code: "no-such-variety";
+      readonly variety: string;
+      /** Those of batches that may be meant, the nearest first; may be none. */
+      readonly nearest: readonly string[];
+    }
   | {
       readonly code: "start-more" | "graft-more";
       readonly plants: number;
@@ -55,7 +64,12 @@ export type PlanFact =
 export type PlanWarning =
   | { readonly code: "no-start-large-enough" }
   | { readonly code: "first-variety"; readonly variety: string }
-  | { readonly code: "unknown-variety"; readonly variety: string }
+  /** The names that may be meant; may be none. */
+  | {
+      readonly code: "unknown-variety";
+      readonly variety: string;
+      readonly nearest: readonly string[];
+    }
   | { readonly code: "outside-harvest"; readonly months: string; readonly last: CivilDay }
   | { readonly code: "start-was-due"; readonly day: CivilDay }
   | { readonly code: "asked-day-past" }

@@ -1,6 +1,7 @@
 import { cellText } from "../cells/cell";
 import type { CivilDay } from "../dates/civil-day";
 import { foldName } from "../names/fold-name";
+import type { Records } from "../records/records";
 import { wordPattern } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
 import type { OrdersRemark } from "./order-remark";
@@ -70,6 +71,25 @@ export function writtenVarieties(
     at = end + 1;
   }
   return names;
+}
+
+/** The varieties that the records name, whatever became of their batches. */
+export function varietiesIn({ batches }: Pick<Records, "batches">): KnownVarieties {
+  const names = batches.map(({ variety }) => [foldName(variety), variety] as const);
+  return new Map(names.filter(([name]) => name !== ""));
+}
+
+/**
+ * The varieties of an order that no batch has, as they are written, and whether they are all that it
+ * names. None where the records name no variety.
+ */
+export function unknownVarieties(
+  order: Pick<Order, "variety">,
+  known: KnownVarieties,
+): { readonly names: readonly string[]; readonly isAll: boolean } {
+  const written = writtenVarieties(order, known).filter((one) => one !== "");
+  const names = known.size === 0 ? [] : written.filter((one) => !known.has(foldName(one)));
+  return { names, isAll: names.length > 0 && names.length === written.length };
 }
 
 /** The first variety of an order, as the records spell it; as it is written where they lack it. */

@@ -2,6 +2,7 @@ import type { Kinds } from "../answer";
 import { shortened } from "../cells/quoted";
 import type { CivilDay } from "../dates/civil-day";
 import { foldName } from "../names/fold-name";
+import { nearestNames } from "../names/nearest-names";
 import { timetableForecaster } from "../projection/forecaster";
 import { project } from "../projection/project";
 import type { LeftOut } from "../records/left-out";
@@ -14,7 +15,7 @@ import { normalText } from "../words/normal-text";
 import { knownVarieties } from "./draw-fillings";
 import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
 import { type Amount, addUp, bought, needsFor } from "./needs-for";
-import { firstVariety, varietiesOf } from "./order";
+import { firstVariety, type KnownVarieties, varietiesOf } from "./order";
 import type { PlanFact, PlanWarning } from "./order-remark";
 import { type OrderPlan, type PlannedStep, planOrder } from "./plan-order";
 import { promiseFromStanding } from "./promise-from-standing";
@@ -108,9 +109,7 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
         ...(isStart && varieties.length > 1
           ? [{ code: "first-variety", variety: shortened(variety) } as const]
           : []),
-        ...(isStart && isUnknown
-          ? [{ code: "unknown-variety", variety: shortened(variety) } as const]
-          : []),
+        ...(isStart && isUnknown ? [unknownVariety(shortened(variety), known)] : []),
         ...(isStart && harvest !== null ? harvestWarning(planned, harvest) : []),
         ...(isStart ? pastWarnings(plan, question, { asOf, standing }) : pastDay(planned, asOf)),
       ],
@@ -123,6 +122,10 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
     needs: bought(addUp(plan.steps.flatMap(needsOf))),
     remarks: records === null ? [] : leftOutByMethod({ records, timetable }),
   };
+}
+
+function unknownVariety(variety: string, known: KnownVarieties): PlanWarning {
+  return { code: "unknown-variety", variety, nearest: nearestNames(variety, [...known.values()]) };
 }
 
 /** The latest day written in the records; null when none is. */

@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count } from "../runtime";
+import { count, list } from "../runtime";
 
 export const askedPast = (): string =>
   "The day asked for is past.";
@@ -52,3 +52,6 @@ export const startWasDue = (d: { readonly day: string | number }): string =>
 
 export const unknownVariety = (d: { readonly variety: string | number }): string =>
   "The records have no batch of " + d.variety + ", so it is planned as for any variety.";
+
+export const unknownVarietyMeant = (d: { readonly variety: string | number; readonly nearest: readonly string[] }): string =>
+  "The records have no batch of " + d.variety + ". Is it " + list(d.nearest) + "? It is planned as for any variety.";

@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count, plural } from "../runtime";
+import { count, list, plural } from "../runtime";
 
 export const all = (): string =>
   "All";
@@ -35,6 +35,9 @@ export const noName = (): string =>
 export const noneWanted = (d: { readonly column: string | number }): string =>
   d.column + " is 0";
 
+export const noSuchVariety = (d: { readonly variety: string | number }): string =>
+  "no batch is " + d.variety + ": check the name, or plan it as new";
+
 export const noted = (d: { readonly rows: string | number }): string =>
   "These orders are used, but not all of their cells: " + d.rows + ".";
 
@@ -58,3 +61,9 @@ export const tooLate = (): string =>
 
 export const tooLateToStart = (): string =>
   "too late to start more: tell the customer";
+
+export const varietiesUnknown = (d: { readonly varieties: readonly string[] }): string =>
+  "No batch is " + list(d.varieties) + ": the order's other varieties are counted.";
+
+export const varietyMeant = (d: { readonly variety: string | number; readonly nearest: readonly string[] }): string =>
+  "no batch is " + d.variety + ". Is it " + list(d.nearest) + "? Correct the order";
