@@ -13,7 +13,7 @@ export {
 export { type Cell, cellText, type DayCell, type Grid, gridOf, isBlank } from "./cells/cell";
 export { nameList, quoted, shortened, shortFacts } from "./cells/quoted";
 export { readCount } from "./cells/read-count";
-export type { RowFault, RowNote, RowTrouble, SmallTable } from "./cells/row-trouble";
+export { type DayOrder, dayColumnReader } from "./cells/read-day-column";
 export type { ReadAs, Unread } from "./cells/unread";
 export { errorShown, isLoading } from "./cells/upstream";
 export { CHECK_COLUMNS, type CheckedRecords, checkedRecords } from "./check/checked-records";
@@ -22,17 +22,18 @@ export { COST_COLUMNS, type CostRow, type CostsSoFar, costsSoFar } from "./costs
 export { type PricesReading, readPrices } from "./costs/read-prices";
 export { type CivilDay, civilDay, daysLater, yearMonthDay } from "./dates/civil-day";
 export { isoDay } from "./dates/day-text";
-export { type DayOrder, dayColumnReader } from "./dates/read-day-column";
 export { dayOfSerial, serialOfDay } from "./dates/serial";
 export { calendarText } from "./due/calendar";
 export { DUE_COLUMNS, type DueStatus, dueTasks, type Task } from "./due/due-tasks";
+export { InputError, type InputFault } from "./faults/input-error";
+export type { TakesFault } from "./faults/takes-fault";
+export type { TimetableFault } from "./faults/timetable-fault";
 export {
   GERMINATION_COLUMNS,
   type GerminationSummary,
   germinationSummary,
 } from "./germination/germination-summary";
 export type { SamplesReading } from "./germination/samples";
-export { InputError, type InputFault } from "./input-error";
 export { foldName } from "./names/fold-name";
 export { type HarvestMonths, readHarvestMonths } from "./orders/harvest-months";
 export type { Amount } from "./orders/needs-for";
@@ -82,8 +83,7 @@ export {
   type ReadyRow,
   readyPlants,
 } from "./projection/ready-plants";
-export { choiceOf, columnChoices } from "./records/column-choices";
-export type { ColumnTarget } from "./records/header-words";
+export type { ColumnTarget } from "./records/column-target";
 // Tables
 export { type LeftOut, leftOut } from "./records/left-out";
 export { linesOf } from "./records/lines-of";
@@ -95,6 +95,7 @@ export { costOf, type Trouble } from "./records/trouble";
 export type { FairReading } from "./statistics/fair-comparison";
 export type { ChartReading } from "./statistics/proportion-chart";
 export { proportionChart } from "./statistics/proportion-chart";
+export type { RowFault, RowNote, RowTrouble, SmallTable } from "./tables/row-trouble";
 export {
   COMPARED_COLUMNS,
   type ComparedQuestion,
@@ -118,9 +119,9 @@ export {
   takeReasons,
 } from "./takes/take-reasons";
 export { type TakeTrend, TREND_COLUMNS, type TrendPeriod, takeTrend } from "./takes/take-trend";
-export type { TakesFault } from "./takes/takes-fault";
 export type { TakesRemark } from "./takes/takes-remark";
 export type { BuiltTimetable } from "./timetable/build-methods";
+export { choiceOf, columnChoices } from "./timetable/column-choices";
 export { methodFinder, methodOrRefuse, usualMethod } from "./timetable/method-of-batch";
 export { cocoaCleftGraftMeasures } from "./timetable/methods/cocoa-cleft-graft";
 export { leftOutByMethod, leftOutOfOpen } from "./timetable/methods-unread";
@@ -129,12 +130,10 @@ export type { Timetable } from "./timetable/timetable";
 export {
   TIMETABLE_COLUMNS,
   TIMETABLE_HEADER,
-  type TimetableField,
 } from "./timetable/timetable-columns";
-export type { TimetableFault } from "./timetable/timetable-fault";
 export { type TimetableRow, timetableRows } from "./timetable/timetable-rows";
 export { tabNames } from "./words/all-languages";
-export { MONTH_NAMES } from "./words/language-text";
+export { MONTH_NAMES, type TimetableField } from "./words/language-text";
 export { lazily } from "./words/lazy-value";
 export { normalText } from "./words/normal-text";
 export { type PlannedWork, plannedWork, WORK_COLUMNS, type WorkPart } from "./work/planned-work";

@@ -2,7 +2,8 @@ import { InputError } from "../core";
 import { type Host, openDoor } from "../door/index";
 import { ownFault } from "../sentences/made/function-faults";
 import { errorSentence } from "../wording/errors";
-import type { FunctionEntry, FunctionResult, RawArguments } from "./entry";
+import type { FunctionResult, RawArguments } from "./function-of";
+import type { FunctionEntry } from "./registry";
 
 /**
  * Answers a custom function. Whatever goes wrong is one sentence that starts with the function's

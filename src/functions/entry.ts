@@ -1,25 +1,9 @@
-import type { CellOut } from "../door/index";
 import type { Parameters, SheetFunction } from "./function-of";
-import type { runs } from "./runs";
-
-/** What a custom function is given and gives: raw values of the spreadsheet. */
-export type RawArguments = readonly unknown[];
-export type FunctionResult = CellOut | CellOut[][];
-
-export type FunctionName = keyof typeof runs;
-
-export interface ParameterEntry {
-  /** As it stands in the formula helper. */
-  readonly name: string;
-  /** One sentence: what to give. */
-  readonly sentence: string;
-  readonly optional: boolean;
-}
 
 /** A message without facts, not yet said: what is not asked for stays out of a bundle. */
 export type Message = string | (() => string);
 
-interface Said<Text> {
+export interface Said<Text> {
   /** One sentence for the formula helper. */
   readonly sentence: Text;
   /** What comes back, for the reference. */
@@ -42,8 +26,3 @@ export interface FunctionHelp<Declared extends Parameters = Parameters> extends 
 /** The help that fits a function. */
 export type HelpOf<Run> =
   Run extends SheetFunction<infer Declared> ? FunctionHelp<Declared> : never;
-
-export interface FunctionEntry extends Said<string>, Pick<SheetFunction, "run"> {
-  readonly name: FunctionName;
-  readonly parameters: readonly ParameterEntry[];
-}

@@ -1,7 +1,10 @@
 import type { Answer } from "../core";
 import type { CellOut, Door } from "../door/index";
-import type { FunctionResult, RawArguments } from "./entry";
 import type { Parameter, ReadBefore } from "./parameter";
+
+/** What a custom function is given and gives: raw values of the spreadsheet. */
+export type RawArguments = readonly unknown[];
+export type FunctionResult = CellOut | CellOut[][];
 
 /** The parameters of a function in the order in which a formula gives them. */
 export type Parameters = Readonly<Record<string, Parameter<unknown>>>;

@@ -1,5 +1,7 @@
 /** The public list of functions, by hand. */
 export { callFunction } from "./call";
-export type { FunctionEntry, FunctionName, FunctionResult, RawArguments } from "./entry";
+export type { FunctionResult, RawArguments } from "./function-of";
+export type { FunctionEntry } from "./registry";
 export { registry } from "./registry";
+export type { FunctionName } from "./runs";
 export { runs } from "./runs";

@@ -2,7 +2,7 @@ import { type Cell, errorShown, InputError, isLoading, readCount } from "../core
 import { type CellOut, type Door, rowsOf } from "../door/index";
 import { moreTakenThanGraftedInList } from "../sentences/made/take-faults";
 import { cellShows, notACount } from "../sentences/made/unread";
-import type { FunctionResult } from "./entry";
+import type { FunctionResult } from "./function-of";
 
 const WHOLE = { row: null, column: null };
 

@@ -7,13 +7,14 @@ import { batchLookbackHelp } from "./batch-lookback";
 import { batchReadyHelp } from "./batch-ready";
 import { batchStagesHelp } from "./batch-stages";
 import { batchStepsHelp } from "./batch-steps";
-import type { FunctionEntry, FunctionName, HelpOf, Message } from "./entry";
+import type { HelpOf, Message, Said } from "./entry";
+import type { SheetFunction } from "./function-of";
 import { germinationSummaryHelp } from "./germination-summary";
 import { orderOutlookHelp } from "./order-outlook";
 import { orderPlanHelp } from "./order-plan";
 import type { Parameter } from "./parameter";
 import { placeLoadHelp } from "./place-load";
-import { runs } from "./runs";
+import { type FunctionName, runs } from "./runs";
 import { takeComparedHelp } from "./take-compared";
 import { takeRangeHelp } from "./take-range";
 import { takeRateHelp } from "./take-rate";
@@ -23,6 +24,19 @@ import { takeTrendHelp } from "./take-trend";
 import { timetableHelp } from "./timetable";
 import { workNeedsHelp } from "./work-needs";
 import { workPlanHelp } from "./work-plan";
+
+export interface ParameterEntry {
+  /** As it stands in the formula helper. */
+  readonly name: string;
+  /** One sentence: what to give. */
+  readonly sentence: string;
+  readonly optional: boolean;
+}
+
+export interface FunctionEntry extends Said<string>, Pick<SheetFunction, "run"> {
+  readonly name: FunctionName;
+  readonly parameters: readonly ParameterEntry[];
+}
 
 /** A function without its help, or help of none, does not compile. */
 const helps: { readonly [Name in FunctionName]: HelpOf<(typeof runs)[Name]> } = {

@@ -48,3 +48,5 @@ export const runs = {
   PLACE_LOAD: placeLoad,
   BATCH_COST: batchCost,
 } satisfies Readonly<Record<string, Pick<SheetFunction, "run">>>;
+
+export type FunctionName = keyof typeof runs;

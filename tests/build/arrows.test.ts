@@ -93,7 +93,7 @@ describe("packages", () => {
   it("are read as a script would: imports of each form are seen", () => {
     const seen = filesBelow("src/core/statistics").flatMap(importsOf);
     expect(seen.map(({ from }) => from)).toEqual(
-      expect.arrayContaining(["../input-error", "pure-rand/distribution/uniformFloat64"]),
+      expect.arrayContaining(["../faults/input-error", "pure-rand/distribution/uniformFloat64"]),
     );
     expect(seen.some(({ typeOnly }) => typeOnly)).toBe(true);
   });

@@ -1,9 +1,10 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import type { RangesOf } from "../../src/checks/calibration/batch-ranges";
 import { chanceOf } from "../../src/checks/calibration/chance";
 import { nurseryHistory } from "../../src/checks/calibration/nursery-history";
 import { nurseryOf } from "../../src/checks/calibration/nursery-jobs";
 import { plainSpread } from "../../src/checks/calibration/plain-rivals";
-import { RANGES_OF, type RangesOf } from "../../src/checks/calibration/ranges";
+import { RANGES_OF } from "../../src/checks/calibration/ranges";
 import {
   type NurseryScore,
   scoreNursery,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../src/core/cells/cell";
-import { InputError } from "../../src/core/input-error";
+import { InputError } from "../../src/core/faults/input-error";
 import {
   dayArgument,
   isMissing,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Unread } from "../../src/core/cells/unread";
-import type { InputFault } from "../../src/core/input-error";
+import type { InputFault } from "../../src/core/faults/input-error";
 import * as text from "../../src/sentences/made/germination";
 import * as headers from "../../src/sentences/made/germination-columns";
 import { askRows } from "../support/ask";

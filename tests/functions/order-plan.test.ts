@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { isoDay, plannedOrder } from "../../src/core";
-import type { InputFault } from "../../src/core/input-error";
+import type { InputFault } from "../../src/core/faults/input-error";
 import type { PlannedOrderLine } from "../../src/core/orders/planned-order";
 import { openDoor } from "../../src/door/index";
 import * as faults from "../../src/sentences/made/order-faults";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readCount } from "../../src/core/cells/read-count";
-import type { RowTrouble } from "../../src/core/cells/row-trouble";
+import type { RowTrouble } from "../../src/core/tables/row-trouble";
 import * as text from "../../src/sentences/made/places";
 import * as records from "../../src/sentences/made/records";
 import { noHeaderRow, rowShows } from "../../src/sentences/made/table-faults";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { InputFault } from "../../src/core/input-error";
+import type { InputFault } from "../../src/core/faults/input-error";
 import { noneHeld } from "../../src/sentences/made/batches";
 import { rowsLeftOutOfCell } from "../../src/sentences/made/records";
 import * as take from "../../src/sentences/made/take-columns";

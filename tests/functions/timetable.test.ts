@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { InputFault } from "../../src/core/input-error";
-import type { TimetableFault } from "../../src/core/timetable/timetable-fault";
+import type { InputFault } from "../../src/core/faults/input-error";
+import type { TimetableFault } from "../../src/core/faults/timetable-fault";
 import * as header from "../../src/sentences/made/batch-columns";
 import { faultPlace } from "../../src/wording/timetable";
 import { ask, askRows } from "../support/ask";

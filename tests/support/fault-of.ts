@@ -1,4 +1,4 @@
-import { InputError, type InputFault } from "../../src/core/input-error";
+import { InputError, type InputFault } from "../../src/core/faults/input-error";
 
 /** What a caller got wrong, with its facts: tests look at these, never at a sentence. */
 export function faultOf(work: () => unknown): InputFault | null {

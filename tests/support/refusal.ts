@@ -1,4 +1,4 @@
-import { InputError, type InputFault } from "../../src/core/input-error";
+import { InputError, type InputFault } from "../../src/core/faults/input-error";
 import { errorSentence } from "../../src/wording/errors";
 
 /** The error by which a function refuses a fault, as its cell's note shows it. */

@@ -1,4 +1,4 @@
-import type { RangesOf } from "./ranges";
+import type { RangesOf } from "./batch-ranges";
 import { lastCount, lastStep, type SeenBatch } from "./records-on-day";
 import { STEP } from "./simulated-steps";
 

@@ -1,25 +1,9 @@
 import { stagesOf } from "../../core";
 import { type Forecaster, timetableForecaster } from "../../core/projection/forecaster";
+import type { BatchRanges, Range, RangesOf } from "./batch-ranges";
 import { nurseryAsRead } from "./nursery-as-read";
 import { plainRanges } from "./plain-rivals";
 import type { NurseryState } from "./records-on-day";
-
-/** Both ends belong to it. */
-export interface Range {
-  readonly low: number;
-  readonly high: number;
-}
-
-/** What is said of one open batch; null where nothing is said. */
-export interface BatchRanges {
-  /** Civil days between which it becomes ready. */
-  readonly days: Range | null;
-  /** Plants that become ready. */
-  readonly plants: Range | null;
-}
-
-/** Says of every open batch of a table, by its name, when how many plants are ready. */
-export type RangesOf = (state: NurseryState, level: number) => ReadonlyMap<string, BatchRanges>;
 
 export const WHO = ["ours", "timetable alone", "mean and sd", "quantiles"] as const;
 export type Who = (typeof WHO)[number];

@@ -1,5 +1,6 @@
+import type { BatchRanges, Range, RangesOf } from "./batch-ranges";
 import type { NurseryHistory, SimulatedBatch } from "./nursery-history";
-import { type BatchRanges, type Range, type RangesOf, WHO, type Who } from "./ranges";
+import { WHO, type Who } from "./ranges";
 import {
   lastCount,
   type NurseryState,

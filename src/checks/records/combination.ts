@@ -1,4 +1,4 @@
-import { readDayText } from "../../core/dates/read-day-text";
+import { readDayText } from "../../core/cells/read-day-text";
 import { allHabits, habitNamed } from "./all-habits";
 import { type CleanTable, cleanSheet } from "./clean-sheet";
 import { type Dice, dice } from "./dice";

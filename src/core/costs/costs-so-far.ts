@@ -1,11 +1,11 @@
 import type { Kinds } from "../answer";
+import { eachName } from "../cells/each-name";
 import type { CivilDay } from "../dates/civil-day";
 import type { Forecaster } from "../projection/forecaster";
 import { project } from "../projection/project";
 import type { Records } from "../records/records";
 import { leftOutByMethod } from "../timetable/methods-unread";
 import type { Timetable } from "../timetable/timetable";
-import { eachName } from "../words/each-name";
 import { normalText } from "../words/normal-text";
 import { type BatchCost, batchCosts } from "./batch-costs";
 import type { CostRemark } from "./cost-remark";

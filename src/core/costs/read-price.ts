@@ -1,7 +1,7 @@
 import { type Cell, cellText, isBlank } from "../cells/cell";
 import { shortened } from "../cells/quoted";
 import type { DecimalMark } from "../cells/read-count-text";
-import type { RowFault } from "../cells/row-trouble";
+import type { RowFault } from "../tables/row-trouble";
 import { DIGITS, writtenNumber } from "./written-number";
 
 /**

@@ -1,10 +1,10 @@
 import { type Cell, cellText, type Grid } from "../cells/cell";
-import { headedTable } from "../cells/headed-table";
 import { shortened } from "../cells/quoted";
 import type { DecimalMark } from "../cells/read-count-text";
-import { rowMustBeReady } from "../cells/row-must-be-ready";
-import type { RowFault, RowTrouble } from "../cells/row-trouble";
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
+import { headedTable } from "../tables/headed-table";
+import { rowMustBeReady } from "../tables/row-must-be-ready";
+import type { RowFault, RowTrouble } from "../tables/row-trouble";
 import { tableWords, wordPattern, wordSet } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";

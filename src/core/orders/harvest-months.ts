@@ -3,7 +3,7 @@ import { shortened } from "../cells/quoted";
 import { type CivilDay, daysLater } from "../dates/civil-day";
 import { firstDayOf, type Month, monthOf } from "../dates/month";
 import { monthOfWord } from "../dates/month-words";
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 import type { Method, Timetable } from "../timetable/timetable";
 import { wordPattern, wordSet } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";

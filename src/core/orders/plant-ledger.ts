@@ -1,4 +1,10 @@
-import type { Supply } from "./set-aside";
+/** Plants of one batch, of one possible course. */
+export interface Supply {
+  /** Whole number, 0 or more. */
+  readonly plants: number;
+  /** Civil day on which they are ready. */
+  readonly day: number;
+}
 
 /** What is held for an order, of plants that are ready up to a day. */
 export interface Claim {

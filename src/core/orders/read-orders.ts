@@ -1,13 +1,13 @@
 import { cellText, type Grid, isBlank } from "../cells/cell";
-import { type HeadedTable, headedTable } from "../cells/headed-table";
 import { shortened } from "../cells/quoted";
+import { dayColumnReader } from "../cells/read-day-column";
+import { settleYear } from "../cells/settle-year";
 import { errorShown, isLoading } from "../cells/upstream";
-import { dayColumnReader } from "../dates/read-day-column";
-import { settleYear } from "../dates/settle-year";
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 import { type CellReaders, cellReaders, type ReadingHabits } from "../records/cell-readers";
 import type { ColumnMatch } from "../records/match-columns";
 import type { Trouble } from "../records/trouble";
+import { type HeadedTable, headedTable } from "../tables/headed-table";
 import type { Order, Orders } from "./order";
 import { type OrderField, orderWords } from "./order-columns";
 import type { OrderRowTroubles, OrdersRemark, OrderTrouble } from "./order-remark";

@@ -1,12 +1,4 @@
-import { type Claim, plantLedger } from "./plant-ledger";
-
-/** Plants of one batch, of one possible course. */
-export interface Supply {
-  /** Whole number, 0 or more. */
-  readonly plants: number;
-  /** Civil day on which they are ready. */
-  readonly day: number;
-}
+import { type Claim, plantLedger, type Supply } from "./plant-ledger";
 
 /** What one order still asks. */
 export interface Asked {

@@ -1,4 +1,5 @@
 import type { Kinds } from "../answer";
+import { eachName } from "../cells/each-name";
 import type { CivilDay } from "../dates/civil-day";
 import { isoWeek, isoWeekText } from "../dates/iso-week";
 import { foldName } from "../names/fold-name";
@@ -9,7 +10,6 @@ import type { Batch } from "../records/batch";
 import type { Records } from "../records/records";
 import { leftOutByMethod } from "../timetable/methods-unread";
 import type { Timetable } from "../timetable/timetable";
-import { eachName } from "../words/each-name";
 import type { NamedBatches, PlaceRemark } from "./place-remark";
 import type { PlacesReading } from "./read-places";
 import { mondayAfter, standingWeeks } from "./standing-weeks";

@@ -1,5 +1,5 @@
-import type { RowTrouble } from "../cells/row-trouble";
 import type { LeftOut } from "../records/left-out";
+import type { RowTrouble } from "../tables/row-trouble";
 
 /** Batches that are left out, or stand in one week alone, and why. */
 export type NamedBatches =

@@ -1,12 +1,12 @@
 import { type Cell, cellText, type Grid } from "../cells/cell";
-import { headedTable } from "../cells/headed-table";
 import { shortened } from "../cells/quoted";
 import { readCount } from "../cells/read-count";
 import type { DecimalMark } from "../cells/read-count-text";
-import { rowMustBeReady } from "../cells/row-must-be-ready";
-import type { RowNote, RowTrouble } from "../cells/row-trouble";
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 import { foldName } from "../names/fold-name";
+import { headedTable } from "../tables/headed-table";
+import { rowMustBeReady } from "../tables/row-must-be-ready";
+import type { RowNote, RowTrouble } from "../tables/row-trouble";
 import { everyWord, tableWords } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
 

@@ -1,6 +1,5 @@
 import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates/civil-day";
-import { taskWindow } from "../due/task-window";
 import type { Batch } from "../records/batch";
 import type { LeftOut } from "../records/left-out";
 import { leftOutByMethod } from "../timetable/methods-unread";
@@ -9,6 +8,7 @@ import type { Forecaster } from "./forecaster";
 import { nextStep } from "./next-step";
 import { type Projection, type ProjectionQuestion, project } from "./project";
 import { isSilent } from "./silence";
+import { taskWindow } from "./task-window";
 
 export const STAGE_COLUMNS = {
   batch: "text",

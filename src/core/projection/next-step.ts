@@ -1,5 +1,5 @@
-import { taskWindow } from "../due/task-window";
 import type { BatchState } from "./batch-state";
+import { taskWindow } from "./task-window";
 
 /**
  * The first step still to come. A step that the table has no column for is taken as done once its

@@ -1,6 +1,6 @@
-import { taskWindow } from "../due/task-window";
 import type { BatchState } from "./batch-state";
 import { nextStep } from "./next-step";
+import { taskWindow } from "./task-window";
 
 /** A batch so long past its next step's latest day is taken as forgotten (our choice). */
 const FORGOTTEN_AFTER_DAYS = 120;

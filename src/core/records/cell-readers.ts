@@ -1,12 +1,12 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
 import { readCount } from "../cells/read-count";
 import type { DecimalMark } from "../cells/read-count-text";
+import type { DayOrder, DayReading } from "../cells/read-day-column";
+import type { UndatedDay } from "../cells/read-day-text";
 import type { ReadAs, Unread } from "../cells/unread";
 import { errorShown, isLoading } from "../cells/upstream";
 import type { CivilDay } from "../dates/civil-day";
-import type { DayOrder, DayReading } from "../dates/read-day-column";
-import type { UndatedDay } from "../dates/read-day-text";
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 import { wordSet } from "../words/all-languages";
 import { normalText } from "../words/normal-text";
 import type { ColumnMatch } from "./match-columns";

@@ -1,6 +1,6 @@
 import { cellText, type Grid } from "../cells/cell";
+import { type HeaderWords, targetKey } from "./column-target";
 import { type ColumnSpan, type HeaderBlock, headerAt, rowTexts } from "./header-block";
-import { type HeaderWords, targetKey } from "./header-words";
 
 /** A table within a grid: a header and the rows under it, up to the next header. */
 export interface TableArea {

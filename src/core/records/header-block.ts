@@ -1,5 +1,5 @@
 import { cellText, type Grid } from "../cells/cell";
-import { type HeaderWords, targetKey } from "./header-words";
+import { type HeaderWords, targetKey } from "./column-target";
 
 /** Some neighbouring columns of a grid. */
 export interface ColumnSpan {

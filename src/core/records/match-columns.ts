@@ -1,7 +1,12 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
-import { readDayText } from "../dates/read-day-text";
+import { readDayText } from "../cells/read-day-text";
+import {
+  type ColumnTarget,
+  type HeaderWords,
+  targetKey,
+  type Understanding,
+} from "./column-target";
 import type { TableArea } from "./find-tables";
-import { type ColumnTarget, type HeaderWords, targetKey, type Understanding } from "./header-words";
 import type { Trouble } from "./trouble";
 
 /** How one column of a records table was understood. */

@@ -1,7 +1,7 @@
 import { type Cell, cellText, type Grid } from "../cells/cell";
+import { dayColumnReader } from "../cells/read-day-column";
+import { settleYear } from "../cells/settle-year";
 import type { CivilDay } from "../dates/civil-day";
-import { dayColumnReader } from "../dates/read-day-column";
-import { settleYear } from "../dates/settle-year";
 import { wordSet } from "../words/all-languages";
 import type { BatchFact, EventFact } from "../words/language-words";
 import { normalText } from "../words/normal-text";

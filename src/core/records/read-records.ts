@@ -1,6 +1,6 @@
 import { cellText, type Grid } from "../cells/cell";
 import { errorShown, isLoading } from "../cells/upstream";
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 import { everyWord } from "../words/all-languages";
 import { stepKey } from "../words/step-key";
 import type { Batch } from "./batch";

@@ -1,8 +1,8 @@
 import type { Cell, Grid } from "../cells/cell";
+import { type DayColumnReader, type DayOrder, dayColumnReader } from "../cells/read-day-column";
+import type { UndatedDay } from "../cells/read-day-text";
+import { settleYear } from "../cells/settle-year";
 import type { CivilDay } from "../dates/civil-day";
-import { type DayColumnReader, type DayOrder, dayColumnReader } from "../dates/read-day-column";
-import type { UndatedDay } from "../dates/read-day-text";
-import { settleYear } from "../dates/settle-year";
 import type { BatchFact } from "../words/language-words";
 import { type Batch, TEXT_FACTS, type TextFact } from "./batch";
 import { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";

@@ -1,7 +1,7 @@
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 import type { BatchFact, EventFact } from "../words/language-words";
 import { normalText } from "../words/normal-text";
-import type { ColumnTarget, HeaderWords } from "./header-words";
+import type { ColumnTarget, HeaderWords } from "./column-target";
 
 export const FACT_NAMES: Readonly<Record<BatchFact | EventFact, string>> = {
   batch: "Batch",

@@ -1,7 +1,7 @@
 import type { ReadAs, Unread } from "../cells/unread";
 import type { CivilDay } from "../dates/civil-day";
-import type { TimetableFault } from "../timetable/timetable-fault";
-import type { ColumnTarget } from "./header-words";
+import type { TimetableFault } from "../faults/timetable-fault";
+import type { ColumnTarget } from "./column-target";
 
 /** How much a trouble costs: what is lost because of it. Lower is worse. */
 export const COST = {

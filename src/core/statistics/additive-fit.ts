@@ -1,6 +1,7 @@
 import type { FittedBatch } from "./batch-correlation";
 import type { ComparedBatch } from "./evened-groups";
-import { type LogisticRow, logisticFit } from "./logistic-fit";
+import { logisticFit } from "./logistic-fit";
+import type { LogisticRow } from "./logistic-row";
 
 /** More groups than this are not fitted one by one: what they differ by counts as batches differing. */
 const MOST_GROUPS = 300;

@@ -1,4 +1,4 @@
-import type { LogisticRow, LogisticSize } from "./logistic-fit";
+import type { LogisticRow, LogisticSize } from "./logistic-row";
 
 // Taken from the global once: in a script's own realm every look there costs more than the sum.
 const { exp, log, max, min } = Math;

@@ -1,6 +1,7 @@
 import { raisedForMany } from "./benjamini-hochberg";
-import { type LogisticFit, type LogisticRow, logisticFit, shareOf } from "./logistic-fit";
+import { type LogisticFit, logisticFit, shareOf } from "./logistic-fit";
 import { wholeLikelihood } from "./logistic-pass";
+import type { LogisticRow } from "./logistic-row";
 import { beyondF } from "./t-and-f-tails";
 
 /** A column whose levels may go with takes. */

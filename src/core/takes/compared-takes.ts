@@ -1,5 +1,5 @@
 import type { Kinds } from "../answer";
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 import { leftOut } from "../records/left-out";
 import type { Records } from "../records/records";
 import { type FairReading, fairComparison } from "../statistics/fair-comparison";

@@ -1,4 +1,4 @@
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 import type { Batch } from "../records/batch";
 import { type Records, stepIndex } from "../records/records";
 

@@ -1,4 +1,4 @@
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 import { namesPeople } from "../people/people-columns";
 import { type Batch, TEXT_FACTS } from "../records/batch";
 import type { Records } from "../records/records";

@@ -1,4 +1,4 @@
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 import type { Records } from "../records/records";
 import { type TrendPeriod, takeTrend } from "./take-trend";
 

@@ -1,7 +1,7 @@
+import { readDayText } from "../cells/read-day-text";
 import type { CivilDay } from "../dates/civil-day";
 import { yearMonthDay } from "../dates/civil-day";
 import { isoMonth, monthOf } from "../dates/month";
-import { readDayText } from "../dates/read-day-text";
 import type { Batch } from "../records/batch";
 import { likeName } from "../records/batch-names";
 import { type Records, stepIndex } from "../records/records";

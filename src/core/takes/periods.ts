@@ -1,7 +1,7 @@
 import { type CivilDay, yearMonthDay } from "../dates/civil-day";
 import { isoWeek, isoWeekText } from "../dates/iso-week";
 import { isoMonth, monthOf } from "../dates/month";
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 
 export const PERIODS = ["week", "month", "quarter"] as const;
 export type Period = (typeof PERIODS)[number];

@@ -1,4 +1,4 @@
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 import { wilsonInterval } from "../statistics/wilson-interval";
 
 /**

@@ -1,8 +1,8 @@
+import type { TimetableFault } from "../faults/timetable-fault";
+import type { TimetableField } from "../words/language-text";
 import { stepKey } from "../words/step-key";
 import { type Need, readNeeds } from "./needs";
 import type { Method, Step, Timetable } from "./timetable";
-import type { TimetableField } from "./timetable-columns";
-import type { TimetableFault } from "./timetable-fault";
 
 /** One row of a timetable, its cells read but not yet held against each other. */
 export interface StepRow {

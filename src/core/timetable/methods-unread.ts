@@ -1,7 +1,7 @@
+import { eachName } from "../cells/each-name";
 import type { Batch } from "../records/batch";
 import { type LeftOut, leftOut, type MethodsUnread } from "../records/left-out";
 import type { Records } from "../records/records";
-import { eachName } from "../words/each-name";
 import { batchMethods } from "./method-of-batch";
 import type { Timetable } from "./timetable";
 

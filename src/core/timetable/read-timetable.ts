@@ -1,15 +1,16 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
-import { headedTable } from "../cells/headed-table";
-import { rowMustBeReady } from "../cells/row-must-be-ready";
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
+import type { TimetableFault } from "../faults/timetable-fault";
+import { headedTable } from "../tables/headed-table";
+import { rowMustBeReady } from "../tables/row-must-be-ready";
 import { wordSet } from "../words/all-languages";
+import type { TimetableField } from "../words/language-text";
 import { normalText } from "../words/normal-text";
 import { type BuiltTimetable, buildMethods, type StepRow } from "./build-methods";
 import { builtInMethods } from "./built-in-methods";
 import type { MethodDescription } from "./method-description";
 import type { Timetable } from "./timetable";
-import { TIMETABLE_HEADER, type TimetableField, timetableWords } from "./timetable-columns";
-import type { TimetableFault } from "./timetable-fault";
+import { TIMETABLE_HEADER, timetableWords } from "./timetable-columns";
 
 const YES = wordSet((words) => words.yes);
 

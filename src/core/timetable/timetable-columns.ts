@@ -1,8 +1,6 @@
 import { tableWords } from "../words/all-languages";
-import type { TablesText } from "../words/language-text";
+import type { TimetableField } from "../words/language-text";
 import { lazily } from "../words/lazy-value";
-
-export type TimetableField = keyof TablesText["timetable"];
 
 /** The columns of a timetable, as TIMETABLE writes them. */
 export const TIMETABLE_COLUMNS = {

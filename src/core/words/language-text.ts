@@ -202,6 +202,8 @@ export interface TablesText {
   >;
 }
 
+export type TimetableField = keyof TablesText["timetable"];
+
 /** `perhapsClosedDays`: names that other tabs have too, whose header decides. */
 export type TabKind = "orders" | "crew" | "closedDays" | "perhapsClosedDays" | "places" | "prices";
 

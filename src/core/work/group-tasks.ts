@@ -1,6 +1,6 @@
 import type { CivilDay } from "../dates/civil-day";
 import { canDo } from "./crew";
-import type { WorkQuestion, WorkTask } from "./plan-work";
+import type { WorkQuestion, WorkTask } from "./work-question";
 
 /** Tasks that the same persons can do in the same window: to the plan they are one. */
 export interface TaskGroup {

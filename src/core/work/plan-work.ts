@@ -1,31 +1,9 @@
-import type { CivilDay } from "../dates/civil-day";
 import { cheapestFlow } from "./cheapest-flow";
-import type { ClosedDays, Person } from "./crew";
 import { groupTasks } from "./group-tasks";
 import { type Overload, overloads } from "./overloads";
 import { type Piece, shareOut } from "./share-out";
 import { workNetwork } from "./work-network";
-
-/** A task that asks for hands. */
-export interface WorkTask {
-  /** Key of its step: what a person must be able to do. */
-  readonly kind: string;
-  readonly from: CivilDay;
-  readonly usual: CivilDay;
-  /** The last day it may be done on. */
-  readonly by: CivilDay;
-  /** Hundredths of an hour, a whole number above 0. */
-  readonly asked: number;
-}
-
-export interface WorkQuestion {
-  readonly tasks: readonly WorkTask[];
-  readonly crew: readonly Person[];
-  readonly closed: ClosedDays;
-  /** The days to plan, both within. */
-  readonly first: CivilDay;
-  readonly last: CivilDay;
-}
+import type { WorkQuestion } from "./work-question";
 
 /** A plan. Tasks and persons go by their indexes in the question; amounts are hundredths of an hour. */
 export interface WorkPlan {

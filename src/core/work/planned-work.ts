@@ -1,7 +1,7 @@
 import type { Kinds } from "../answer";
 import { type CivilDay, daysLater } from "../dates/civil-day";
 import { dueTasks, type Task } from "../due/due-tasks";
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 import type { Records } from "../records/records";
 import { leftOutOfOpen } from "../timetable/methods-unread";
 import type { Timetable } from "../timetable/timetable";

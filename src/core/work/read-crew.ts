@@ -1,12 +1,12 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
-import { headedTable } from "../cells/headed-table";
 import { shortened } from "../cells/quoted";
-import { rowMustBeReady } from "../cells/row-must-be-ready";
-import type { RowFault, RowTrouble } from "../cells/row-trouble";
+import type { DayOrder } from "../cells/read-day-column";
 import type { CivilDay } from "../dates/civil-day";
-import type { DayOrder } from "../dates/read-day-column";
-import { InputError } from "../input-error";
+import { InputError } from "../faults/input-error";
 import { foldName } from "../names/fold-name";
+import { headedTable } from "../tables/headed-table";
+import { rowMustBeReady } from "../tables/row-must-be-ready";
+import type { RowFault, RowTrouble } from "../tables/row-trouble";
 import { everyWord, tableWords, wordPattern, wordSet } from "../words/all-languages";
 import { lazily } from "../words/lazy-value";
 import { normalText } from "../words/normal-text";

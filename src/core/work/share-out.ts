@@ -2,8 +2,8 @@ import type { CivilDay } from "../dates/civil-day";
 import type { CheapestFlow } from "./cheapest-flow";
 import { hundredthsOn } from "./crew";
 import type { GroupedTasks } from "./group-tasks";
-import type { WorkQuestion } from "./plan-work";
 import type { WorkNetwork } from "./work-network";
+import type { WorkQuestion } from "./work-question";
 
 /** What one person does of one task on one day. */
 export interface Piece {

@@ -1,10 +1,10 @@
 import { type Cell, cellText, isBlank } from "../cells/cell";
-import type { HeadedTable } from "../cells/headed-table";
 import { shortened } from "../cells/quoted";
-import type { RowFault } from "../cells/row-trouble";
+import { type DayOrder, dayColumnReader } from "../cells/read-day-column";
+import { settleYear } from "../cells/settle-year";
 import type { CivilDay } from "../dates/civil-day";
-import { type DayOrder, dayColumnReader } from "../dates/read-day-column";
-import { settleYear } from "../dates/settle-year";
+import type { HeadedTable } from "../tables/headed-table";
+import type { RowFault } from "../tables/row-trouble";
 import type { DayStretch } from "./crew";
 
 export interface StretchHabits {

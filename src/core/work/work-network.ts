@@ -2,7 +2,7 @@ import { type CivilDay, daysLater } from "../dates/civil-day";
 import type { FlowEdge, FlowQuestion } from "./cheapest-flow";
 import { hundredthsOn, isClosed } from "./crew";
 import type { GroupedTasks, TaskGroup } from "./group-tasks";
-import type { WorkQuestion } from "./plan-work";
+import type { WorkQuestion } from "./work-question";
 
 /** Where the hours of the groups can go, as a network: groups, kinds of work by day, teams by day. */
 export interface WorkNetwork extends FlowQuestion {

@@ -1,6 +1,6 @@
-import type { RowTrouble } from "../cells/row-trouble";
 import type { CivilDay } from "../dates/civil-day";
 import type { LeftOut } from "../records/left-out";
+import type { RowTrouble } from "../tables/row-trouble";
 
 /** What of the crew's table could not be used. */
 export type CrewRemark =

@@ -1,5 +1,6 @@
 import type { ScriptSettings } from "../script-services";
 import type { WallClock } from "../wall-clock";
+import type { Area } from "./area";
 import type { Desk } from "./desk";
 import type { DocumentLock } from "./document-lock";
 import type { OpenBook } from "./open-book";
@@ -35,6 +36,13 @@ export interface Execution {
   readonly page: (name: string) => string | null;
   /** The year that it is in the spreadsheet's zone, for days that are typed without one. */
   readonly year: () => number;
+  readonly makes: Makes;
+}
+
+/** How objects of services get at one another: a range has a sheet, a sheet and its filter have ranges. */
+export interface Makes {
+  sheet(sheetId: string): ServiceObject;
+  range(where: { readonly sheetId: string; readonly area: Area }): ServiceObject;
 }
 
 type Methods = Readonly<Record<string, (...parameters: never[]) => unknown>>;

@@ -7,7 +7,6 @@ import { checkedArea } from "./range-bounds";
 import { rangeFormatMethods } from "./range-formats";
 import { attemptOn, rangeValueMethods } from "./range-values";
 import { signatureError } from "./service-error";
-import { sheetService } from "./sheet-service";
 import { sortColumns, sortRows } from "./sorted-rows";
 import { createFilter, filterOf } from "./tab-filter";
 
@@ -48,7 +47,7 @@ export function rangeService(
       getLastRow: () => area.row + area.rows,
       getLastColumn: () => area.column + area.columns,
       getA1Notation: () => a1Of(area),
-      getSheet: () => sheetService(run, sheetId),
+      getSheet: () => run.makes.sheet(sheetId),
       offset(rowOffset: unknown, columnOffset: unknown, rows?: unknown, columns?: unknown) {
         const method = "SpreadsheetApp.Range.offset";
         return rangeService(run, {

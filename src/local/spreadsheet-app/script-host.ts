@@ -10,6 +10,7 @@ import { type LateRefusals, refusals } from "./refusals";
 import { scriptGlobals } from "./script-globals";
 import type { ScriptRealm } from "./script-realm";
 import { type MeteredCalls, type ServiceMeter, serviceMeter } from "./service-meter";
+import { sheetService } from "./sheet-service";
 import { spreadsheetService } from "./spreadsheet-service";
 import type { UserEdit } from "./user-edits";
 
@@ -96,6 +97,10 @@ export function scriptHost(book: OpenBook, options: ScriptHostOptions): ScriptHo
         year: () => {
           year ??= clock.fieldsOf(options.now()).year;
           return year;
+        },
+        makes: {
+          sheet: (sheetId) => sheetService(run, sheetId),
+          range: (where) => rangeService(run, where),
         },
       };
       return {

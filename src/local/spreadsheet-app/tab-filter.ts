@@ -4,7 +4,6 @@ import { displayText } from "./cell-values";
 import { type Execution, type ServiceObject, serviceObject } from "./execution";
 import { wholeArgument } from "./grid-arguments";
 import { sheetOf } from "./open-book";
-import { rangeService } from "./range-service";
 import { ServiceError, signatureError } from "./service-error";
 import { changeRules, rulesOf, type TabFilter } from "./tab-rules";
 
@@ -55,7 +54,7 @@ function filterService(run: Execution, sheetId: string): ServiceObject {
   };
   const self: ServiceObject = serviceObject(run, "Filter", {
     methods: {
-      getRange: () => rangeService(run, { sheetId, area: standing() }),
+      getRange: () => run.makes.range({ sheetId, area: standing() }),
       getColumnFilterCriteria(position: unknown) {
         const texts = standing().hides[columnOf(position, "getColumnFilterCriteria")] ?? [];
         return texts.length === 0 ? null : criteria(run, texts);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cellText } from "../../../src/core/cells/cell";
-import { InputError } from "../../../src/core/input-error";
+import { InputError } from "../../../src/core/faults/input-error";
 import { headerWords } from "../../../src/core/records/header-words";
 import { readRecords } from "../../../src/core/records/read-records";
 import type { Trouble } from "../../../src/core/records/trouble";

@@ -1,11 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { raisedForMany } from "../../../src/core/statistics/benjamini-hochberg";
 import { inverseOf } from "../../../src/core/statistics/cholesky";
-import {
-  type LogisticFit,
-  type LogisticRow,
-  logisticFit,
-} from "../../../src/core/statistics/logistic-fit";
+import { type LogisticFit, logisticFit } from "../../../src/core/statistics/logistic-fit";
+import type { LogisticRow } from "../../../src/core/statistics/logistic-row";
 import { reasonsFit } from "../../../src/core/statistics/reasons-fit";
 import { beyondF, beyondT, reachOfT } from "../../../src/core/statistics/t-and-f-tails";
 import { fixture } from "../../support/fixtures";

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import loadHighs from "highs";
 import { beforeAll, describe, expect, it } from "vitest";
-import { planWork, type WorkQuestion } from "../../../src/core/work/plan-work";
+import { planWork } from "../../../src/core/work/plan-work";
+import type { WorkQuestion } from "../../../src/core/work/work-question";
 import {
   able,
   awayOn,

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { planWork, type WorkQuestion, type WorkTask } from "../../../src/core/work/plan-work";
+import { planWork } from "../../../src/core/work/plan-work";
+import type { WorkQuestion, WorkTask } from "../../../src/core/work/work-question";
 import {
   able,
   awayOn,

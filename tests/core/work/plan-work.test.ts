@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { CivilDay } from "../../../src/core/dates/civil-day";
 import { NEVER_CLOSED, type Person } from "../../../src/core/work/crew";
-import { planWork, type WorkQuestion, type WorkTask } from "../../../src/core/work/plan-work";
+import { planWork } from "../../../src/core/work/plan-work";
+import type { WorkQuestion, WorkTask } from "../../../src/core/work/work-question";
 import { able, daysOf, thereOn, workQuestions } from "./small-nursery";
 
 const FIRST = 20_000 as CivilDay;

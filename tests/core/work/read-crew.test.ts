@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { gridOf } from "../../../src/core/cells/cell";
-import type { RowFault } from "../../../src/core/cells/row-trouble";
+import type { RowFault } from "../../../src/core/tables/row-trouble";
 import { stepKey } from "../../../src/core/words/step-key";
 import { isClosed } from "../../../src/core/work/crew";
 import { readClosedDays } from "../../../src/core/work/read-closed-days";

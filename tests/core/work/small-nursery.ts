@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import type { CivilDay } from "../../../src/core/dates/civil-day";
 import type { ClosedDays, Person } from "../../../src/core/work/crew";
-import type { WorkPlan, WorkQuestion, WorkTask } from "../../../src/core/work/plan-work";
+import type { WorkPlan } from "../../../src/core/work/plan-work";
+import type { WorkQuestion, WorkTask } from "../../../src/core/work/work-question";
 
 const KINDS = ["sowing", "grafting", "ready"];
 

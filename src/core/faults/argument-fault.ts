@@ -1,5 +1,5 @@
-import type { Cell } from "./cell";
-import type { Unread } from "./unread";
+import type { Cell } from "../cells/cell";
+import type { Unread } from "../cells/unread";
 
 /** What is wrong with an argument that a caller gave, by the argument's name. */
 export type ArgumentFault =

@@ -5,7 +5,7 @@ import {
   type DayReading,
   dayColumnReader,
   type OrderShown,
-} from "../../../src/core/dates/read-day-column";
+} from "../../../src/core/cells/read-day-column";
 import { day, iso } from "../../support/days";
 
 const asOf = day("2026-11-25");

@@ -4,7 +4,7 @@ import {
   inOrder,
   readDayText,
   type UndatedDay,
-} from "../../../src/core/dates/read-day-text";
+} from "../../../src/core/cells/read-day-text";
 import { day, iso } from "../../support/days";
 
 const dayOf = (reading: DayTextReading) =>

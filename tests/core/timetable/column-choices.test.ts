@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { choiceOf, columnChoices } from "../../../src/core/records/column-choices";
-import { headerWords, targetKey } from "../../../src/core/records/header-words";
+import { targetKey } from "../../../src/core/records/column-target";
+import { headerWords } from "../../../src/core/records/header-words";
+import { choiceOf, columnChoices } from "../../../src/core/timetable/column-choices";
 import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
-import { timetableOf } from "../timetable/typed-timetable";
+import { timetableOf } from "./typed-timetable";
 
 describe("columnChoices", () => {
   const timetable = builtInTimetable();

@@ -1,7 +1,7 @@
-import type { Step, Timetable } from "../timetable/timetable";
+import type { ColumnMatch } from "../records/match-columns";
+import { FACT_NAMES, LEAVE_ALONE } from "../records/target-names";
 import { normalText } from "../words/normal-text";
-import type { ColumnMatch } from "./match-columns";
-import { FACT_NAMES, LEAVE_ALONE } from "./target-names";
+import type { Step, Timetable } from "./timetable";
 
 /** What nurseries call the columns of the steps that everyone has: day, plants. */
 const USUAL_NAMES: Readonly<Record<string, readonly [day: string, count: string]>> = {

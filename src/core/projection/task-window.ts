@@ -1,5 +1,5 @@
 import { type CivilDay, daysLater } from "../dates/civil-day";
-import type { BatchState } from "../projection/batch-state";
+import type { BatchState } from "./batch-state";
 
 /** The days between which a task should be done, by the timetable. */
 export interface TaskWindow {

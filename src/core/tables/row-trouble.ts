@@ -1,4 +1,4 @@
-import type { Unread } from "./unread";
+import type { Unread } from "../cells/unread";
 
 /** Tables that a nursery keeps beside its records. */
 export type SmallTable = "crew" | "closed-days" | "places" | "prices";

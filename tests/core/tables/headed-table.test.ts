@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { gridOf } from "../../../src/core/cells/cell";
-import { filledRows, headedTable } from "../../../src/core/cells/headed-table";
+import { filledRows, headedTable } from "../../../src/core/tables/headed-table";
 
 const WORDS = { item: ["item", "what"], price: ["price", "cost"], per: ["per"] };
 const table = (rows: (string | number)[][]) => headedTable(gridOf(rows), WORDS, ["item", "price"]);

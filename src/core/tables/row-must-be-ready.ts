@@ -1,6 +1,6 @@
-import { InputError } from "../input-error";
+import { errorShown, isLoading } from "../cells/upstream";
+import { InputError } from "../faults/input-error";
 import type { HeadedTable } from "./headed-table";
-import { errorShown, isLoading } from "./upstream";
 
 /** A row whose cells are not calculated yet would silently lack something. @throws InputError "row-not-ready" */
 export function rowMustBeReady<Field extends string>(

@@ -1,8 +1,8 @@
-import type { Unread } from "../cells/unread";
+import { type CivilDay, civilDay, daysInMonth, daysLater } from "../dates/civil-day";
+import { isoWeek, mondayOf } from "../dates/iso-week";
+import { isDateFiller, isWeekWord, monthOfWord, thirdOfWord } from "../dates/month-words";
 import { normalText } from "../words/normal-text";
-import { type CivilDay, civilDay, daysInMonth, daysLater } from "./civil-day";
-import { isoWeek, mondayOf } from "./iso-week";
-import { isDateFiller, isWeekWord, monthOfWord, thirdOfWord } from "./month-words";
+import type { Unread } from "./unread";
 
 /** What a text says when a day is due in it. */
 export type DayTextReading =

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readDayText, type UndatedDay } from "../../../src/core/dates/read-day-text";
-import { settleYear, type YearHints } from "../../../src/core/dates/settle-year";
+import { readDayText, type UndatedDay } from "../../../src/core/cells/read-day-text";
+import { settleYear, type YearHints } from "../../../src/core/cells/settle-year";
 import { day, iso } from "../../support/days";
 
 const NOTHING: YearHints = { neighbours: [], sectionYear: null, asOf: null };

@@ -1,4 +1,4 @@
-import { shortened } from "../cells/quoted";
+import { shortened } from "./quoted";
 
 /** Names for a sentence: in order, each once and on one line. */
 export function eachName(names: readonly string[]): readonly string[] {

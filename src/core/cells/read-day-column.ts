@@ -1,9 +1,9 @@
-import { type Cell, cellText, isBlank } from "../cells/cell";
-import type { Unread } from "../cells/unread";
-import { errorShown } from "../cells/upstream";
-import type { CivilDay } from "./civil-day";
+import type { CivilDay } from "../dates/civil-day";
+import { dayOfSerial } from "../dates/serial";
+import { type Cell, cellText, isBlank } from "./cell";
 import { type DayTextReading, inOrder, readDayText, type UndatedDay } from "./read-day-text";
-import { dayOfSerial } from "./serial";
+import type { Unread } from "./unread";
+import { errorShown } from "./upstream";
 
 /** Which of day and month comes first in dates of two numbers. */
 export type DayOrder = "day-first" | "month-first";

@@ -1,7 +1,7 @@
 import { format } from "date-fns";
 import { enGB, enUS } from "date-fns/locale";
 import { describe, expect, it } from "vitest";
-import { dayColumnReader } from "../../../src/core/dates/read-day-column";
+import { dayColumnReader } from "../../../src/core/cells/read-day-column";
 import { day, iso } from "../../support/days";
 
 // Date-fns writes the dates, so that the forms read are another author's and not ours.

@@ -1,11 +1,11 @@
-import type { ArgumentFault } from "./cells/argument-fault";
-import type { TableFault } from "./cells/table-fault";
-import type { GerminationFault } from "./germination/germination-fault";
-import type { OrdersFault } from "./orders/orders-fault";
-import type { RecordsFault } from "./records/records-fault";
-import type { TakesFault } from "./takes/takes-fault";
-import type { TimetableRefusal } from "./timetable/timetable-fault";
-import type { WorkFault } from "./work/work-fault";
+import type { ArgumentFault } from "./argument-fault";
+import type { GerminationFault } from "./germination-fault";
+import type { OrdersFault } from "./orders-fault";
+import type { RecordsFault } from "./records-fault";
+import type { TableFault } from "./table-fault";
+import type { TakesFault } from "./takes-fault";
+import type { TimetableRefusal } from "./timetable-fault";
+import type { WorkFault } from "./work-fault";
 
 /** What a caller got wrong, with its facts; src/wording says it to people. A capability adds its own. */
 export type InputFault =
