@@ -93,7 +93,7 @@ describe("packages", () => {
   it("are read as a script would: imports of each form are seen", () => {
     const seen = filesBelow("src/core/statistics").flatMap(importsOf);
     expect(seen.map(({ from }) => from)).toEqual(
-      expect.arrayContaining(["../faults/input-error", "pure-rand/distribution/uniformFloat64"]),
+      expect.arrayContaining(["../faults", "pure-rand/distribution/uniformFloat64"]),
     );
     expect(seen.some(({ typeOnly }) => typeOnly)).toBe(true);
   });
@@ -114,5 +114,42 @@ describe("src/core", () => {
   it("sees no spreadsheet, no page, no console", () => {
     const forbidden = /\b(SpreadsheetApp|HtmlService|Utilities|document|console|process)\./;
     expect(files.filter((file) => forbidden.test(code(file)))).toEqual([]);
+  });
+
+  // "src/core/<folder>/index.ts" is a folder's face; what stands in no folder is open to all.
+  const pastTheFace = (imports: readonly Import[]) =>
+    imports.flatMap((one) => {
+      const target = targetOf(one)?.split("/") ?? [];
+      const [, core, folder, ...inside] = target;
+      const own = one.file.split("/").slice(0, 3).join("/") === `src/core/${folder}`;
+      const isWrong = core === "core" && (own ? inside.length === 0 : inside.length > 0);
+      return isWrong ? [`${one.file} imports ${one.from}`] : [];
+    });
+
+  it("has folders that know one another by their faces alone, and their own files without", () => {
+    expect(pastTheFace(files.flatMap(importsOf))).toEqual([]);
+  });
+
+  it("has faces that are lists by hand, short enough to be read", () => {
+    const faces = files.filter((file) => /^src\/core\/[^/]+\/index\.ts$/.test(file));
+    expect(faces.length).toBeGreaterThan(15);
+    for (const face of faces) {
+      expect(
+        code(face)
+          .replace(/export (type )?\{[^}]*\} from "[^"]+";/g, "")
+          .trim(),
+        face,
+      ).toBe("");
+    }
+  });
+
+  it("would be told of who goes past a face, or asks at its own", () => {
+    const by = (file: string, from: string) => pastTheFace([{ file, from, typeOnly: true }]);
+    expect(by("src/core/due/a.ts", "../dates/b")).toEqual(["src/core/due/a.ts imports ../dates/b"]);
+    expect(by("src/core/due/a.ts", "../due")).toEqual(["src/core/due/a.ts imports ../due"]);
+    expect(by("src/core/index.ts", "./due/a")).toEqual(["src/core/index.ts imports ./due/a"]);
+    expect(
+      ["../dates", "./c", "../answer"].flatMap((from) => by("src/core/due/a.ts", from)),
+    ).toEqual([]);
   });
 });

@@ -1,8 +1,6 @@
 import type { Kinds } from "../answer";
-import type { CivilDay } from "../dates/civil-day";
-import type { Batch } from "../records/batch";
-import { type LeftOut, leftOut } from "../records/left-out";
-import type { Records } from "../records/records";
+import type { CivilDay } from "../dates";
+import { type Batch, type LeftOut, leftOut, type Records } from "../records";
 import { type BatchBalance, batchBalance } from "./batch-balance";
 
 export const BALANCE_COLUMNS = {

@@ -1,6 +1,5 @@
-import type { CivilDay } from "../dates/civil-day";
-import type { Batch } from "../records/batch";
-import { lastCounted, startedWith } from "../records/lots";
+import type { CivilDay } from "../dates";
+import { type Batch, lastCounted, startedWith } from "../records";
 
 /**
  * Where the plants of a batch went:

@@ -1,5 +1,4 @@
-import type { CivilDay } from "../dates/civil-day";
-import { isoDay } from "../dates/day-text";
+import { type CivilDay, isoDay } from "../dates";
 
 /** A date cell, read in the spreadsheet's own time zone. */
 export interface DayCell {

@@ -1,6 +1,4 @@
-import { wordPattern, wordSet } from "../words/all-languages";
-import { lazily } from "../words/lazy-value";
-import { normalText, withoutAccents } from "../words/normal-text";
+import { lazily, normalText, withoutAccents, wordPattern, wordSet } from "../words";
 import type { Unread } from "./unread";
 
 /** What a text says when a number of plants is due in it. */

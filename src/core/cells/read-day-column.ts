@@ -1,5 +1,4 @@
-import type { CivilDay } from "../dates/civil-day";
-import { dayOfSerial } from "../dates/serial";
+import { type CivilDay, dayOfSerial } from "../dates";
 import { type Cell, cellText, isBlank } from "./cell";
 import { type DayTextReading, inOrder, readDayText, type UndatedDay } from "./read-day-text";
 import type { Unread } from "./unread";

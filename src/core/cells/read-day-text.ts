@@ -1,7 +1,16 @@
-import { type CivilDay, civilDay, daysInMonth, daysLater } from "../dates/civil-day";
-import { isoWeek, mondayOf } from "../dates/iso-week";
-import { isDateFiller, isWeekWord, monthOfWord, thirdOfWord } from "../dates/month-words";
-import { normalText } from "../words/normal-text";
+import {
+  type CivilDay,
+  civilDay,
+  daysInMonth,
+  daysLater,
+  isDateFiller,
+  isoWeek,
+  isWeekWord,
+  mondayOf,
+  monthOfWord,
+  thirdOfWord,
+} from "../dates";
+import { normalText } from "../words";
 import type { Unread } from "./unread";
 
 /** What a text says when a day is due in it. */

@@ -1,4 +1,4 @@
-import { type CivilDay, yearMonthDay } from "../dates/civil-day";
+import { type CivilDay, yearMonthDay } from "../dates";
 import type { UndatedDay } from "./read-day-text";
 
 /** What is known around a day whose year is not written. */

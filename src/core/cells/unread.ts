@@ -1,4 +1,4 @@
-import type { CivilDay } from "../dates/civil-day";
+import type { CivilDay } from "../dates";
 
 /** Why a cell can't be read as what is due in it; src/wording says it. */
 export type Unread =

@@ -1,14 +1,7 @@
-import { shortened } from "../cells/quoted";
-import type { CivilDay } from "../dates/civil-day";
-import { isoDay } from "../dates/day-text";
-import type { Batch } from "../records/batch";
-import { likeName } from "../records/batch-names";
-import type { Records } from "../records/records";
-import { FACT_NAMES } from "../records/target-names";
-import type { Trouble } from "../records/trouble";
-import { batchMethods } from "../timetable/method-of-batch";
-import type { MethodUnread } from "../timetable/read-method";
-import type { Method, Timetable } from "../timetable/timetable";
+import { shortened } from "../cells";
+import { type CivilDay, isoDay } from "../dates";
+import { type Batch, FACT_NAMES, likeName, type Records, type Trouble } from "../records";
+import { batchMethods, type Method, type MethodUnread, type Timetable } from "../timetable";
 
 /**
  * Troubles that show only when the cells of a batch are held against each other: names used

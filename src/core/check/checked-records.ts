@@ -1,7 +1,6 @@
-import type { CivilDay } from "../dates/civil-day";
-import type { Records, RowTally } from "../records/records";
-import { byCost, type Trouble } from "../records/trouble";
-import type { BuiltTimetable } from "../timetable/build-methods";
+import type { CivilDay } from "../dates";
+import { byCost, type Records, type RowTally, type Trouble } from "../records";
+import type { BuiltTimetable } from "../timetable";
 import { batchTroubles } from "./batch-troubles";
 import { nearNames } from "./near-names";
 

@@ -1,8 +1,5 @@
-import { nearAlike } from "../names/near-alike";
-import { NAMED_FACTS } from "../records/one-spelling";
-import type { Records } from "../records/records";
-import { FACT_NAMES } from "../records/target-names";
-import type { Trouble } from "../records/trouble";
+import { nearAlike } from "../names";
+import { FACT_NAMES, NAMED_FACTS, type Records, type Trouble } from "../records";
 
 /** Names of one column that may be one, with how many batches bear each; the rarer is the one found. */
 export function nearNames({ batches, columns }: Records): Trouble[] {

@@ -1,7 +1,5 @@
-import { type BatchState, startOfForecast } from "../projection/batch-state";
-import type { Projection } from "../projection/project";
-import { isSilent } from "../projection/silence";
-import { lotIndexes, startedWith } from "../records/lots";
+import { type BatchState, isSilent, type Projection, startOfForecast } from "../projection";
+import { lotIndexes, startedWith } from "../records";
 import { type OwnCost, ownCost } from "./own-cost";
 import type { PricesReading } from "./read-prices";
 

@@ -1,5 +1,5 @@
-import type { LeftOut } from "../records/left-out";
-import type { RowTrouble } from "../tables/row-trouble";
+import type { LeftOut } from "../records";
+import type { RowTrouble } from "../tables";
 
 /** An item needed that has no price in the unit in which it is needed. Texts are somebody's. */
 export interface UnpricedItem {

@@ -1,12 +1,10 @@
 import type { Kinds } from "../answer";
-import { eachName } from "../cells/each-name";
-import type { CivilDay } from "../dates/civil-day";
-import type { Forecaster } from "../projection/forecaster";
-import { project } from "../projection/project";
-import type { Records } from "../records/records";
-import { leftOutByMethod } from "../timetable/methods-unread";
-import type { Timetable } from "../timetable/timetable";
-import { normalText } from "../words/normal-text";
+import { eachName } from "../cells";
+import type { CivilDay } from "../dates";
+import { type Forecaster, project } from "../projection";
+import type { Records } from "../records";
+import { leftOutByMethod, type Timetable } from "../timetable";
+import { normalText } from "../words";
 import { type BatchCost, batchCosts } from "./batch-costs";
 import type { CostRemark } from "./cost-remark";
 import { methodCosts } from "./method-costs";

@@ -1,5 +1,5 @@
-import { likeName } from "../records/batch-names";
-import type { Method, Timetable } from "../timetable/timetable";
+import { likeName } from "../records";
+import type { Method, Timetable } from "../timetable";
 import type { BatchCost } from "./batch-costs";
 
 /** The batches of one method together; null where nothing is known. */

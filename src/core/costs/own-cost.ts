@@ -1,5 +1,5 @@
-import type { BatchState } from "../projection/batch-state";
-import type { Step } from "../timetable/timetable";
+import type { BatchState } from "../projection";
+import type { Step } from "../timetable";
 import type { UnpricedItem } from "./cost-remark";
 import { type PricesReading, priceOf, unpriced } from "./read-prices";
 

@@ -1,7 +1,5 @@
-import { type Cell, cellText, isBlank } from "../cells/cell";
-import { shortened } from "../cells/quoted";
-import type { DecimalMark } from "../cells/read-count-text";
-import type { RowFault } from "../tables/row-trouble";
+import { type Cell, cellText, type DecimalMark, isBlank, shortened } from "../cells";
+import type { RowFault } from "../tables";
 import { DIGITS, writtenNumber } from "./written-number";
 
 /**

@@ -1,13 +1,7 @@
-import { type Cell, cellText, type Grid } from "../cells/cell";
-import { shortened } from "../cells/quoted";
-import type { DecimalMark } from "../cells/read-count-text";
-import { InputError } from "../faults/input-error";
-import { headedTable } from "../tables/headed-table";
-import { rowMustBeReady } from "../tables/row-must-be-ready";
-import type { RowFault, RowTrouble } from "../tables/row-trouble";
-import { tableWords, wordPattern, wordSet } from "../words/all-languages";
-import { lazily } from "../words/lazy-value";
-import { normalText } from "../words/normal-text";
+import { type Cell, cellText, type DecimalMark, type Grid, shortened } from "../cells";
+import { InputError } from "../faults";
+import { headedTable, type RowFault, type RowTrouble, rowMustBeReady } from "../tables";
+import { lazily, normalText, tableWords, wordPattern, wordSet } from "../words";
 import type { UnpricedItem } from "./cost-remark";
 import { readPrice } from "./read-price";
 import { HOUR, isUsualMeasure, type Measure, measureOf, PIECE } from "./units";

@@ -1,8 +1,4 @@
-import { everyWord } from "../words/all-languages";
-import type { UnitName } from "../words/language-text";
-import type { LanguageWords } from "../words/language-words";
-import { lazily } from "../words/lazy-value";
-import { normalText } from "../words/normal-text";
+import { everyWord, type LanguageWords, lazily, normalText, type UnitName } from "../words";
 
 /** What an amount is measured in: units of one kind can be turned into each other. */
 export interface Measure {

@@ -1,4 +1,4 @@
-import type { DecimalMark } from "../cells/read-count-text";
+import type { DecimalMark } from "../cells";
 
 /** Digits as they may stand in a written number, with marks and spaces; for a regular expression. */
 export const DIGITS = "\\d(?:[\\d.,'\\u00a0\\u202f ]*\\d)?";

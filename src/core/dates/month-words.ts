@@ -1,5 +1,4 @@
-import { everyLanguage, everyWord, wordSet } from "../words/all-languages";
-import { lazily } from "../words/lazy-value";
+import { everyLanguage, everyWord, lazily, wordSet } from "../words";
 
 const monthOf = lazily<ReadonlyMap<string, number>>(
   () =>

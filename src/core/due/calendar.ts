@@ -1,4 +1,4 @@
-import { type CivilDay, daysLater, yearMonthDay } from "../dates/civil-day";
+import { type CivilDay, daysLater, yearMonthDay } from "../dates";
 import type { Task } from "./due-tasks";
 
 /** A task with what a person reads of it in a calendar. */

@@ -1,10 +1,8 @@
 import type { Kinds } from "../answer";
-import type { CivilDay } from "../dates/civil-day";
-import { type BatchState, stateFinder } from "../projection/batch-state";
-import { taskWindow } from "../projection/task-window";
-import type { Records } from "../records/records";
-import { methodFinder } from "../timetable/method-of-batch";
-import type { Step, Timetable } from "../timetable/timetable";
+import type { CivilDay } from "../dates";
+import { type BatchState, stateFinder, taskWindow } from "../projection";
+import type { Records } from "../records";
+import { methodFinder, type Step, type Timetable } from "../timetable";
 
 export const DUE_COLUMNS = {
   doOn: "day",

@@ -1,5 +1,4 @@
-import type { Cell } from "../cells/cell";
-import type { Unread } from "../cells/unread";
+import type { Cell, Unread } from "../cells";
 
 /** What is wrong with an argument that a caller gave, by the argument's name. */
 export type ArgumentFault =

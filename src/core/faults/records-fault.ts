@@ -1,4 +1,4 @@
-import type { Cell } from "../cells/cell";
+import type { Cell } from "../cells";
 
 /** Why a range can't be read as records, or what is told of its columns can't be followed. */
 export type RecordsFault =

@@ -1,4 +1,4 @@
-import type { TimetableField } from "../words/language-text";
+import type { TimetableField } from "../words";
 
 /** Where in a timetable something stands that makes its method unusable. */
 interface At {

@@ -1,4 +1,4 @@
-import { InputError } from "../faults/input-error";
+import { InputError } from "../faults";
 import { type GerminationMeasures, germinationMeasures } from "./germination";
 import { comparedSamples, type SamplesReading } from "./samples";
 

@@ -1,4 +1,4 @@
-import { normalText } from "../words/normal-text";
+import { normalText } from "../words";
 
 /** A gap between a letter and a digit; one between two digits tells names apart. */
 const GAP = /(?<=\p{L}) (?=\p{N})|(?<=\p{N}) (?=\p{L})/gu;

@@ -1,6 +1,6 @@
-import type { Forecaster } from "../projection/forecaster";
-import { type DayDistribution, pointAt, sum } from "../statistics/day-distribution";
-import type { Method, Step } from "../timetable/timetable";
+import type { Forecaster } from "../projection";
+import { type DayDistribution, pointAt, sum } from "../statistics";
+import type { Method, Step } from "../timetable";
 
 /** The indexes of the steps that ready is counted from, one after the other, ready itself last. */
 export function lineToReady({ steps, ready }: Method): readonly number[] {

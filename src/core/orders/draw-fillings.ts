@@ -1,8 +1,7 @@
-import type { CivilDay } from "../dates/civil-day";
-import { foldName } from "../names/fold-name";
-import { comingBatches, drawPlants, sharesOfRoutes } from "../projection/coming-batches";
-import type { Projection } from "../projection/project";
-import { seededDraws } from "../statistics/draws";
+import type { CivilDay } from "../dates";
+import { foldName } from "../names";
+import { comingBatches, drawPlants, type Projection, sharesOfRoutes } from "../projection";
+import { seededDraws } from "../statistics";
 import { type KnownVarieties, type Order, varietiesOf } from "./order";
 import { type Asked, type Filling, settingAside } from "./set-aside";
 

@@ -1,13 +1,8 @@
-import { cellText, type Grid } from "../cells/cell";
-import { shortened } from "../cells/quoted";
-import { type CivilDay, daysLater } from "../dates/civil-day";
-import { firstDayOf, type Month, monthOf } from "../dates/month";
-import { monthOfWord } from "../dates/month-words";
-import { InputError } from "../faults/input-error";
-import type { Method, Timetable } from "../timetable/timetable";
-import { wordPattern, wordSet } from "../words/all-languages";
-import { lazily } from "../words/lazy-value";
-import { normalText } from "../words/normal-text";
+import { cellText, type Grid, shortened } from "../cells";
+import { type CivilDay, daysLater, firstDayOf, type Month, monthOf, monthOfWord } from "../dates";
+import { InputError } from "../faults";
+import type { Method, Timetable } from "../timetable";
+import { lazily, normalText, wordPattern, wordSet } from "../words";
 import { ICCO_HARVEST_MONTHS } from "./icco-harvest-months.table";
 
 /** When seed is harvested at a place. */

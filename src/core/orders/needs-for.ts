@@ -1,4 +1,4 @@
-import type { Need } from "../timetable/needs";
+import type { Need } from "../timetable";
 
 /** So much of an item. */
 export type Amount = Need;

@@ -1,6 +1,4 @@
-import { tableWords } from "../words/all-languages";
-import type { TablesText } from "../words/language-text";
-import { lazily } from "../words/lazy-value";
+import { lazily, type TablesText, tableWords } from "../words";
 
 /** What an orders table may say of an order. */
 export type OrderField = keyof TablesText["orders"];

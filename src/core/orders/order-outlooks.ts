@@ -1,13 +1,10 @@
 import type { Kinds } from "../answer";
-import { shortened } from "../cells/quoted";
-import type { CivilDay } from "../dates/civil-day";
-import { foldName } from "../names/fold-name";
-import { nearestNames } from "../names/nearest-names";
-import { type Projection, project } from "../projection/project";
-import type { Records } from "../records/records";
-import { usualMethod } from "../timetable/method-of-batch";
-import { leftOutByMethod } from "../timetable/methods-unread";
-import type { Method, Timetable } from "../timetable/timetable";
+import { shortened } from "../cells";
+import type { CivilDay } from "../dates";
+import { foldName, nearestNames } from "../names";
+import { type Projection, project } from "../projection";
+import type { Records } from "../records";
+import { leftOutByMethod, type Method, type Timetable, usualMethod } from "../timetable";
 import { drawFillings, knownVarieties, type OrderFillings } from "./draw-fillings";
 import {
   firstVariety,

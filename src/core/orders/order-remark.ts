@@ -1,6 +1,6 @@
-import type { ReadAs, Unread } from "../cells/unread";
-import type { CivilDay } from "../dates/civil-day";
-import type { LeftOut } from "../records/left-out";
+import type { ReadAs, Unread } from "../cells";
+import type { CivilDay } from "../dates";
+import type { LeftOut } from "../records";
 import type { OrderField } from "./order-columns";
 
 /** What is amiss in a row of orders. */

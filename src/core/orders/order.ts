@@ -1,9 +1,8 @@
-import { cellText } from "../cells/cell";
-import type { CivilDay } from "../dates/civil-day";
-import { foldName } from "../names/fold-name";
-import type { Records } from "../records/records";
-import { wordPattern } from "../words/all-languages";
-import { lazily } from "../words/lazy-value";
+import { cellText } from "../cells";
+import type { CivilDay } from "../dates";
+import { foldName } from "../names";
+import type { Records } from "../records";
+import { lazily, wordPattern } from "../words";
 import type { OrdersRemark } from "./order-remark";
 
 /** An open order as its row says it. */

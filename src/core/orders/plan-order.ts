@@ -1,7 +1,7 @@
-import { type CivilDay, daysLater } from "../dates/civil-day";
-import type { Forecaster } from "../projection/forecaster";
-import { type DayDistribution, dayQuantile } from "../statistics/day-distribution";
-import type { Method, Step } from "../timetable/timetable";
+import { type CivilDay, daysLater } from "../dates";
+import type { Forecaster } from "../projection";
+import { type DayDistribution, dayQuantile } from "../statistics";
+import type { Method, Step } from "../timetable";
 import { chanceWithin, daysToReady, lineToReady } from "./days-to-ready";
 import { plainStart, smallestStart } from "./smallest-start";
 

@@ -1,9 +1,8 @@
-import type { CivilDay } from "../dates/civil-day";
-import { foldName } from "../names/fold-name";
-import { comingBatches, drawPlants, sharesOfRoutes } from "../projection/coming-batches";
-import type { Projection } from "../projection/project";
-import { seededDraws } from "../statistics/draws";
-import type { Method } from "../timetable/timetable";
+import type { CivilDay } from "../dates";
+import { foldName } from "../names";
+import { comingBatches, drawPlants, type Projection, sharesOfRoutes } from "../projection";
+import { seededDraws } from "../statistics";
+import type { Method } from "../timetable";
 
 const DRAWS = 1000;
 const SEED = 2;

@@ -1,13 +1,22 @@
-import { cellText, type Grid, isBlank } from "../cells/cell";
-import { shortened } from "../cells/quoted";
-import { dayColumnReader } from "../cells/read-day-column";
-import { settleYear } from "../cells/settle-year";
-import { errorShown, isLoading } from "../cells/upstream";
-import { InputError } from "../faults/input-error";
-import { type CellReaders, cellReaders, type ReadingHabits } from "../records/cell-readers";
-import type { ColumnMatch } from "../records/match-columns";
-import type { Trouble } from "../records/trouble";
-import { type HeadedTable, headedTable } from "../tables/headed-table";
+import {
+  cellText,
+  dayColumnReader,
+  errorShown,
+  type Grid,
+  isBlank,
+  isLoading,
+  settleYear,
+  shortened,
+} from "../cells";
+import { InputError } from "../faults";
+import {
+  type CellReaders,
+  type ColumnMatch,
+  cellReaders,
+  type ReadingHabits,
+  type Trouble,
+} from "../records";
+import { type HeadedTable, headedTable } from "../tables";
 import type { Order, Orders } from "./order";
 import { type OrderField, orderWords } from "./order-columns";
 import type { OrderRowTroubles, OrdersRemark, OrderTrouble } from "./order-remark";

@@ -1,6 +1,9 @@
-import { betaBinomialChanceOfAtLeast } from "../statistics/beta-binomial";
-import { betaOfMoments, type ShareMoments } from "../statistics/beta-moments";
-import { incompleteBeta } from "../statistics/incomplete-beta";
+import {
+  betaBinomialChanceOfAtLeast,
+  betaOfMoments,
+  incompleteBeta,
+  type ShareMoments,
+} from "../statistics";
 
 /** No order is planned from more plants than this. */
 export const MOST_STARTED = 10_000_000;

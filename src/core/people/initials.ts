@@ -1,4 +1,4 @@
-import { foldName } from "../names/fold-name";
+import { foldName } from "../names";
 
 /** What stands between two people in one cell. */
 const BETWEEN = /(\s*[,;/&+|]\s*)/;

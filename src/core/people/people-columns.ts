@@ -1,9 +1,6 @@
-import { foldName } from "../names/fold-name";
-import type { Batch } from "../records/batch";
-import type { Records } from "../records/records";
-import { everyWord } from "../words/all-languages";
-import { lazily } from "../words/lazy-value";
-import { normalText } from "../words/normal-text";
+import { foldName } from "../names";
+import type { Batch, Records } from "../records";
+import { everyWord, lazily, normalText } from "../words";
 
 /** Words in a header that say that its column names people, each between spaces. */
 const peopleWords = lazily(() => [

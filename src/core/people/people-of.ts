@@ -1,5 +1,4 @@
-import type { Batch } from "../records/batch";
-import { type Records, stepIndex } from "../records/records";
+import { type Batch, type Records, stepIndex } from "../records";
 import { namesPeople } from "./people-columns";
 
 /**

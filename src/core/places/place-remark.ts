@@ -1,5 +1,5 @@
-import type { LeftOut } from "../records/left-out";
-import type { RowTrouble } from "../tables/row-trouble";
+import type { LeftOut } from "../records";
+import type { RowTrouble } from "../tables";
 
 /** Batches that are left out, or stand in one week alone, and why. */
 export type NamedBatches =

@@ -1,14 +1,8 @@
-import { type Cell, cellText, type Grid } from "../cells/cell";
-import { shortened } from "../cells/quoted";
-import { readCount } from "../cells/read-count";
-import type { DecimalMark } from "../cells/read-count-text";
-import { InputError } from "../faults/input-error";
-import { foldName } from "../names/fold-name";
-import { headedTable } from "../tables/headed-table";
-import { rowMustBeReady } from "../tables/row-must-be-ready";
-import type { RowNote, RowTrouble } from "../tables/row-trouble";
-import { everyWord, tableWords } from "../words/all-languages";
-import { lazily } from "../words/lazy-value";
+import { type Cell, cellText, type DecimalMark, type Grid, readCount, shortened } from "../cells";
+import { InputError } from "../faults";
+import { foldName } from "../names";
+import { headedTable, type RowNote, type RowTrouble, rowMustBeReady } from "../tables";
+import { everyWord, lazily, tableWords } from "../words";
 
 const placeWords = lazily(() => ({
   place: everyWord((words) => [...words.facts.place, ...words.name]),

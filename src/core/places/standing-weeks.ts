@@ -1,6 +1,5 @@
-import { type CivilDay, isoWeekday } from "../dates/civil-day";
-import { type BatchState, startOfForecast } from "../projection/batch-state";
-import type { Projection } from "../projection/project";
+import { type CivilDay, isoWeekday } from "../dates";
+import { type BatchState, type Projection, startOfForecast } from "../projection";
 
 const DAYS_A_WEEK = 7;
 

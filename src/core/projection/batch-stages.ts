@@ -1,8 +1,7 @@
 import type { Kinds } from "../answer";
-import type { CivilDay } from "../dates/civil-day";
-import type { Batch } from "../records/batch";
-import type { LeftOut } from "../records/left-out";
-import { leftOutByMethod } from "../timetable/methods-unread";
+import type { CivilDay } from "../dates";
+import type { Batch, LeftOut } from "../records";
+import { leftOutByMethod } from "../timetable";
 import type { BatchState } from "./batch-state";
 import type { Forecaster } from "./forecaster";
 import { nextStep } from "./next-step";

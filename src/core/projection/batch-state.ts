@@ -1,7 +1,6 @@
-import type { CivilDay } from "../dates/civil-day";
-import type { Batch } from "../records/batch";
-import type { Records } from "../records/records";
-import type { Method } from "../timetable/timetable";
+import type { CivilDay } from "../dates";
+import type { Batch, Records } from "../records";
+import type { Method } from "../timetable";
 
 /** Where a batch stands on a day, by what was recorded up to that day. Steps go by index in the method. */
 export interface BatchState {

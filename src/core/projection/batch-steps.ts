@@ -1,7 +1,7 @@
 import type { Kinds } from "../answer";
-import type { CivilDay } from "../dates/civil-day";
-import type { LeftOut } from "../records/left-out";
-import { leftOutByMethod } from "../timetable/methods-unread";
+import type { CivilDay } from "../dates";
+import type { LeftOut } from "../records";
+import { leftOutByMethod } from "../timetable";
 import type { Forecaster } from "./forecaster";
 import { type ProjectionQuestion, project } from "./project";
 import { isSilent } from "./silence";

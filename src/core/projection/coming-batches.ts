@@ -1,7 +1,6 @@
-import type { CivilDay } from "../dates/civil-day";
-import type { DayDistribution } from "../statistics/day-distribution";
-import type { Draws } from "../statistics/draws";
-import type { Method } from "../timetable/timetable";
+import type { CivilDay } from "../dates";
+import type { DayDistribution, Draws } from "../statistics";
+import type { Method } from "../timetable";
 import { type BatchState, startOfForecast } from "./batch-state";
 import type { DrawnShare, SharesDrawn } from "./forecaster";
 import type { Projection } from "./project";

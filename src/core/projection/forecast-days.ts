@@ -1,8 +1,14 @@
-import { type CivilDay, daysLater } from "../dates/civil-day";
-import { type DayDistribution, onlyDays, pointAt, sum } from "../statistics/day-distribution";
-import { nearestEnds } from "../statistics/nearest-ends";
-import { longerThan, type StepLength } from "../statistics/step-length";
-import type { Method, Step } from "../timetable/timetable";
+import { type CivilDay, daysLater } from "../dates";
+import {
+  type DayDistribution,
+  longerThan,
+  nearestEnds,
+  onlyDays,
+  pointAt,
+  type StepLength,
+  sum,
+} from "../statistics";
+import type { Method, Step } from "../timetable";
 import type { BatchState } from "./batch-state";
 import type { Forecaster } from "./forecaster";
 

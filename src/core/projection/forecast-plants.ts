@@ -1,5 +1,4 @@
-import { betaBinomialRange } from "../statistics/beta-binomial";
-import { betaOfMoments, type ShareMoments } from "../statistics/beta-moments";
+import { betaBinomialRange, betaOfMoments, type ShareMoments } from "../statistics";
 import { type BatchState, startOfForecast } from "./batch-state";
 import type { Forecaster } from "./forecaster";
 

@@ -1,7 +1,13 @@
-import { product, type ShareMoments, WHOLE } from "../statistics/beta-moments";
-import { newBatchShare, SPREAD_OF_A_NEW_BATCH } from "../statistics/share-prior";
-import { type StepLength, windowLength } from "../statistics/step-length";
-import type { Method, Step } from "../timetable/timetable";
+import {
+  newBatchShare,
+  product,
+  type ShareMoments,
+  SPREAD_OF_A_NEW_BATCH,
+  type StepLength,
+  WHOLE,
+  windowLength,
+} from "../statistics";
+import type { Method, Step } from "../timetable";
 
 /** A batch's way from one step of its method on to a later one. */
 export interface Passage {

@@ -1,10 +1,20 @@
-import { product, type ShareMoments, WHOLE } from "../statistics/beta-moments";
-import { learnedLength, type RecordedLengths } from "../statistics/censored-lengths";
-import { type WeighedPrior, withLateTail } from "../statistics/late-tail";
-import { type KeptCount, shareCounts } from "../statistics/share-counts";
-import { type SharePosterior, sharePosterior } from "../statistics/share-posterior";
-import { type StepLength, type StepWindow, windowLength } from "../statistics/step-length";
-import type { Method, Step } from "../timetable/timetable";
+import {
+  type KeptCount,
+  learnedLength,
+  product,
+  type RecordedLengths,
+  type ShareMoments,
+  type SharePosterior,
+  type StepLength,
+  type StepWindow,
+  shareCounts,
+  sharePosterior,
+  type WeighedPrior,
+  WHOLE,
+  windowLength,
+  withLateTail,
+} from "../statistics";
+import type { Method, Step } from "../timetable";
 import type { BatchState } from "./batch-state";
 import { type DrawnShare, type Forecaster, timetableShare } from "./forecaster";
 import { isSilent } from "./silence";

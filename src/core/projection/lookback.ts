@@ -1,9 +1,7 @@
 import type { Kinds } from "../answer";
-import { type CivilDay, daysLater } from "../dates/civil-day";
-import type { Batch } from "../records/batch";
-import type { LeftOut } from "../records/left-out";
-import type { Records } from "../records/records";
-import { leftOutByMethod } from "../timetable/methods-unread";
+import { type CivilDay, daysLater } from "../dates";
+import type { Batch, LeftOut, Records } from "../records";
+import { leftOutByMethod } from "../timetable";
 import { type ProjectionQuestion, project } from "./project";
 import { isSilent } from "./silence";
 

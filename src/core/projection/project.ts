@@ -1,8 +1,6 @@
-import type { CivilDay } from "../dates/civil-day";
-import type { Batch } from "../records/batch";
-import type { Records } from "../records/records";
-import { methodFinder } from "../timetable/method-of-batch";
-import type { Timetable } from "../timetable/timetable";
+import type { CivilDay } from "../dates";
+import type { Batch, Records } from "../records";
+import { methodFinder, type Timetable } from "../timetable";
 import { type BatchState, stateFinder } from "./batch-state";
 import { type DayForecaster, dayForecaster } from "./forecast-days";
 import { type PlantRange, plantForecaster } from "./forecast-plants";

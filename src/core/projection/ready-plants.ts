@@ -1,11 +1,8 @@
 import type { Kinds } from "../answer";
-import type { CivilDay } from "../dates/civil-day";
-import { firstDayOf, isoMonth, type Month, monthOf } from "../dates/month";
-import type { Batch } from "../records/batch";
-import type { LeftOut } from "../records/left-out";
-import type { DayDistribution } from "../statistics/day-distribution";
-import { seededDraws } from "../statistics/draws";
-import { leftOutByMethod } from "../timetable/methods-unread";
+import { type CivilDay, firstDayOf, isoMonth, type Month, monthOf } from "../dates";
+import type { Batch, LeftOut } from "../records";
+import { type DayDistribution, seededDraws } from "../statistics";
+import { leftOutByMethod } from "../timetable";
 import {
   type ComingBatch,
   comingBatches,

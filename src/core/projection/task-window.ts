@@ -1,4 +1,4 @@
-import { type CivilDay, daysLater } from "../dates/civil-day";
+import { type CivilDay, daysLater } from "../dates";
 import type { BatchState } from "./batch-state";
 
 /** The days between which a task should be done, by the timetable. */

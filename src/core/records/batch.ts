@@ -1,4 +1,4 @@
-import type { CivilDay } from "../dates/civil-day";
+import type { CivilDay } from "../dates";
 
 /** Plants raised together, as the records tell it. Text that was not given is empty. */
 export interface Batch {

@@ -1,14 +1,21 @@
-import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
-import { readCount } from "../cells/read-count";
-import type { DecimalMark } from "../cells/read-count-text";
-import type { DayOrder, DayReading } from "../cells/read-day-column";
-import type { UndatedDay } from "../cells/read-day-text";
-import type { ReadAs, Unread } from "../cells/unread";
-import { errorShown, isLoading } from "../cells/upstream";
-import type { CivilDay } from "../dates/civil-day";
-import { InputError } from "../faults/input-error";
-import { wordSet } from "../words/all-languages";
-import { normalText } from "../words/normal-text";
+import {
+  type Cell,
+  cellText,
+  type DayOrder,
+  type DayReading,
+  type DecimalMark,
+  errorShown,
+  type Grid,
+  isBlank,
+  isLoading,
+  type ReadAs,
+  readCount,
+  type UndatedDay,
+  type Unread,
+} from "../cells";
+import type { CivilDay } from "../dates";
+import { InputError } from "../faults";
+import { normalText, wordSet } from "../words";
 import type { ColumnMatch } from "./match-columns";
 import type { Trouble } from "./trouble";
 

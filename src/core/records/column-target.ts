@@ -1,4 +1,4 @@
-import type { BatchFact, EventFact } from "../words/language-words";
+import type { BatchFact, EventFact } from "../words";
 
 /** What a column of a records table can hold. */
 export type ColumnTarget =

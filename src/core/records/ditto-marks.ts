@@ -1,6 +1,5 @@
-import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
-import { wordSet } from "../words/all-languages";
-import { normalText } from "../words/normal-text";
+import { type Cell, cellText, type Grid, isBlank } from "../cells";
+import { normalText, wordSet } from "../words";
 import { TEXT_FACTS } from "./batch";
 import type { TableArea } from "./find-tables";
 import type { ColumnMatch, MatchedTable } from "./match-columns";

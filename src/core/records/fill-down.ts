@@ -1,4 +1,4 @@
-import { cellText, type Grid, isBlank } from "../cells/cell";
+import { cellText, type Grid, isBlank } from "../cells";
 import type { TableArea } from "./find-tables";
 
 /** Where a column's values stand for the rows below them. */

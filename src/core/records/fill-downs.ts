@@ -1,5 +1,5 @@
-import { type Grid, isBlank } from "../cells/cell";
-import type { BatchFact } from "../words/language-words";
+import { type Grid, isBlank } from "../cells";
+import type { BatchFact } from "../words";
 import { TEXT_FACTS } from "./batch";
 import { type ColumnPart, type FilledDown, filledDown } from "./fill-down";
 import type { TableArea } from "./find-tables";

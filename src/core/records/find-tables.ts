@@ -1,4 +1,4 @@
-import { cellText, type Grid } from "../cells/cell";
+import { cellText, type Grid } from "../cells";
 import { type HeaderWords, targetKey } from "./column-target";
 import { type ColumnSpan, type HeaderBlock, headerAt, rowTexts } from "./header-block";
 

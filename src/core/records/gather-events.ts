@@ -1,4 +1,4 @@
-import type { CivilDay } from "../dates/civil-day";
+import type { CivilDay } from "../dates";
 import { type Batch, TEXT_FACTS, type TextFact } from "./batch";
 import { likeName } from "./batch-names";
 import type { LogEvent } from "./read-log";

@@ -1,8 +1,13 @@
-import { everyLanguage, everyWord, wordSet } from "../words/all-languages";
-import type { BatchFact, EventFact } from "../words/language-words";
-import { lazily } from "../words/lazy-value";
-import { normalText } from "../words/normal-text";
-import { stepKey } from "../words/step-key";
+import {
+  type BatchFact,
+  type EventFact,
+  everyLanguage,
+  everyWord,
+  lazily,
+  normalText,
+  stepKey,
+  wordSet,
+} from "../words";
 import {
   type ColumnTarget,
   type HeaderWords,

@@ -1,4 +1,4 @@
-import type { Grid } from "../cells/cell";
+import type { Grid } from "../cells";
 import { findTables } from "./find-tables";
 import { headerWords } from "./header-words";
 import type { ReadingOptions } from "./read-records";

@@ -1,4 +1,4 @@
-import type { CivilDay } from "../dates/civil-day";
+import type { CivilDay } from "../dates";
 import type { Batch } from "./batch";
 import { likeName } from "./batch-names";
 import { FACT_NAMES } from "./target-names";

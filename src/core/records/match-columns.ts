@@ -1,5 +1,4 @@
-import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
-import { readDayText } from "../cells/read-day-text";
+import { type Cell, cellText, type Grid, isBlank, readDayText } from "../cells";
 import {
   type ColumnTarget,
   type HeaderWords,

@@ -1,4 +1,4 @@
-import { commonestSpellings } from "../names/spellings";
+import { commonestSpellings } from "../names";
 import type { Batch, TextFact } from "./batch";
 
 /** The facts that name something: each name is one, however it is spelt. */

@@ -1,11 +1,6 @@
-import { type Cell, cellText, type Grid } from "../cells/cell";
-import { dayColumnReader } from "../cells/read-day-column";
-import { settleYear } from "../cells/settle-year";
-import type { CivilDay } from "../dates/civil-day";
-import { wordSet } from "../words/all-languages";
-import type { BatchFact, EventFact } from "../words/language-words";
-import { normalText } from "../words/normal-text";
-import { stepKey } from "../words/step-key";
+import { type Cell, cellText, dayColumnReader, type Grid, settleYear } from "../cells";
+import type { CivilDay } from "../dates";
+import { type BatchFact, type EventFact, normalText, stepKey, wordSet } from "../words";
 import { TEXT_FACTS, type TextFact } from "./batch";
 import { cellReaders, type ReadingHabits } from "./cell-readers";
 import type { TableArea } from "./find-tables";

@@ -1,8 +1,6 @@
-import { cellText, type Grid } from "../cells/cell";
-import { errorShown, isLoading } from "../cells/upstream";
-import { InputError } from "../faults/input-error";
-import { everyWord } from "../words/all-languages";
-import { stepKey } from "../words/step-key";
+import { cellText, errorShown, type Grid, isLoading } from "../cells";
+import { InputError } from "../faults";
+import { everyWord, stepKey } from "../words";
 import type { Batch } from "./batch";
 import type { ReadingHabits } from "./cell-readers";
 import { withoutDittos } from "./ditto-marks";

@@ -1,4 +1,4 @@
-import { type Cell, cellText, type Grid } from "../cells/cell";
+import { type Cell, cellText, type Grid } from "../cells";
 import type { Batch } from "./batch";
 import type { TableArea } from "./find-tables";
 import type { ColumnMatch } from "./match-columns";

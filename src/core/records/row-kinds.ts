@@ -1,7 +1,5 @@
-import { cellText, type Grid, isBlank } from "../cells/cell";
-import { everyWord, wordSet } from "../words/all-languages";
-import { lazily } from "../words/lazy-value";
-import { normalText } from "../words/normal-text";
+import { cellText, type Grid, isBlank } from "../cells";
+import { everyWord, lazily, normalText, wordSet } from "../words";
 import { nameShape } from "./batch-names";
 import type { TableArea } from "./find-tables";
 

@@ -1,9 +1,14 @@
-import type { Cell, Grid } from "../cells/cell";
-import { type DayColumnReader, type DayOrder, dayColumnReader } from "../cells/read-day-column";
-import type { UndatedDay } from "../cells/read-day-text";
-import { settleYear } from "../cells/settle-year";
-import type { CivilDay } from "../dates/civil-day";
-import type { BatchFact } from "../words/language-words";
+import {
+  type Cell,
+  type DayColumnReader,
+  type DayOrder,
+  dayColumnReader,
+  type Grid,
+  settleYear,
+  type UndatedDay,
+} from "../cells";
+import type { CivilDay } from "../dates";
+import type { BatchFact } from "../words";
 import { type Batch, TEXT_FACTS, type TextFact } from "./batch";
 import { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
 import type { FilledDown } from "./fill-down";

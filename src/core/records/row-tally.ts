@@ -1,4 +1,4 @@
-import { type Grid, isBlank } from "../cells/cell";
+import { type Grid, isBlank } from "../cells";
 import type { TableArea } from "./find-tables";
 import type { RowTally } from "./records";
 

@@ -1,6 +1,5 @@
-import { InputError } from "../faults/input-error";
-import type { BatchFact, EventFact } from "../words/language-words";
-import { normalText } from "../words/normal-text";
+import { InputError } from "../faults";
+import { type BatchFact, type EventFact, normalText } from "../words";
 import type { ColumnTarget, HeaderWords } from "./column-target";
 
 export const FACT_NAMES: Readonly<Record<BatchFact | EventFact, string>> = {

@@ -1,6 +1,6 @@
-import type { ReadAs, Unread } from "../cells/unread";
-import type { CivilDay } from "../dates/civil-day";
-import type { TimetableFault } from "../faults/timetable-fault";
+import type { ReadAs, Unread } from "../cells";
+import type { CivilDay } from "../dates";
+import type { TimetableFault } from "../faults";
 import type { ColumnTarget } from "./column-target";
 
 /** How much a trouble costs: what is lost because of it. Lower is worse. */

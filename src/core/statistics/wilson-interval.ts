@@ -1,4 +1,4 @@
-import { InputError } from "../faults/input-error";
+import { InputError } from "../faults";
 import { normalQuantile } from "./normal-quantile";
 
 export interface ShareInterval {

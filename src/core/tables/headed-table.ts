@@ -1,5 +1,5 @@
-import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
-import { normalText } from "../words/normal-text";
+import { type Cell, cellText, type Grid, isBlank } from "../cells";
+import { normalText } from "../words";
 
 /** A small table whose header names its columns in known words, in any order, below title lines. */
 export interface HeadedTable<Field extends string> {

@@ -1,5 +1,5 @@
-import { errorShown, isLoading } from "../cells/upstream";
-import { InputError } from "../faults/input-error";
+import { errorShown, isLoading } from "../cells";
+import { InputError } from "../faults";
 import type { HeadedTable } from "./headed-table";
 
 /** A row whose cells are not calculated yet would silently lack something. @throws InputError "row-not-ready" */

@@ -1,4 +1,4 @@
-import type { Unread } from "../cells/unread";
+import type { Unread } from "../cells";
 
 /** Tables that a nursery keeps beside its records. */
 export type SmallTable = "crew" | "closed-days" | "places" | "prices";

@@ -1,8 +1,7 @@
 import type { Kinds } from "../answer";
-import { InputError } from "../faults/input-error";
-import { leftOut } from "../records/left-out";
-import type { Records } from "../records/records";
-import { type FairReading, fairComparison } from "../statistics/fair-comparison";
+import { InputError } from "../faults";
+import { leftOut, type Records } from "../records";
+import { type FairReading, fairComparison } from "../statistics";
 import { countedBatches, type TakenBatch } from "./counted-batches";
 import type { GroupColumn } from "./group-column";
 import { type BatchGroup, groupBatches, groupColumns } from "./grouping";

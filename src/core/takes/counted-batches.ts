@@ -1,6 +1,5 @@
-import { InputError } from "../faults/input-error";
-import type { Batch } from "../records/batch";
-import { type Records, stepIndex } from "../records/records";
+import { InputError } from "../faults";
+import { type Batch, type Records, stepIndex } from "../records";
 
 /** A batch whose takes were counted. */
 export interface TakenBatch {

@@ -1,4 +1,4 @@
-import type { Batch } from "../records/batch";
+import type { Batch } from "../records";
 
 /** A column that batches are grouped by. */
 export interface GroupColumn {

@@ -1,9 +1,7 @@
-import { InputError } from "../faults/input-error";
-import { namesPeople } from "../people/people-columns";
-import { type Batch, TEXT_FACTS } from "../records/batch";
-import type { Records } from "../records/records";
-import { factNamed } from "../records/target-names";
-import { normalText } from "../words/normal-text";
+import { InputError } from "../faults";
+import { namesPeople } from "../people";
+import { type Batch, factNamed, type Records, TEXT_FACTS } from "../records";
+import { normalText } from "../words";
 import type { GroupColumn } from "./group-column";
 import { madeColumn } from "./made-columns";
 

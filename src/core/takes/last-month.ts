@@ -1,5 +1,5 @@
-import { InputError } from "../faults/input-error";
-import type { Records } from "../records/records";
+import { InputError } from "../faults";
+import type { Records } from "../records";
 import { type TrendPeriod, takeTrend } from "./take-trend";
 
 /**

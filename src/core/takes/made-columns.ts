@@ -1,12 +1,7 @@
-import { readDayText } from "../cells/read-day-text";
-import type { CivilDay } from "../dates/civil-day";
-import { yearMonthDay } from "../dates/civil-day";
-import { isoMonth, monthOf } from "../dates/month";
-import type { Batch } from "../records/batch";
-import { likeName } from "../records/batch-names";
-import { type Records, stepIndex } from "../records/records";
-import { wordSet } from "../words/all-languages";
-import { normalText } from "../words/normal-text";
+import { readDayText } from "../cells";
+import { type CivilDay, isoMonth, monthOf, yearMonthDay } from "../dates";
+import { type Batch, likeName, type Records, stepIndex } from "../records";
+import { normalText, wordSet } from "../words";
 import type { GroupColumn } from "./group-column";
 
 /** Columns that the records need not have: they follow from the days in them. */

@@ -1,7 +1,5 @@
-import { type CivilDay, yearMonthDay } from "../dates/civil-day";
-import { isoWeek, isoWeekText } from "../dates/iso-week";
-import { isoMonth, monthOf } from "../dates/month";
-import { InputError } from "../faults/input-error";
+import { type CivilDay, isoMonth, isoWeek, isoWeekText, monthOf, yearMonthDay } from "../dates";
+import { InputError } from "../faults";
 
 export const PERIODS = ["week", "month", "quarter"] as const;
 export type Period = (typeof PERIODS)[number];

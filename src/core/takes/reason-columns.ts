@@ -1,6 +1,5 @@
-import type { Records } from "../records/records";
-import { FACT_NAMES } from "../records/target-names";
-import { numberBands } from "../statistics/number-bands";
+import { FACT_NAMES, type Records } from "../records";
+import { numberBands } from "../statistics";
 import type { TakenBatch } from "./counted-batches";
 import type { GroupColumn } from "./group-column";
 import { groupColumns } from "./grouping";

@@ -1,8 +1,6 @@
 import type { Kinds } from "../answer";
-import { leftOut } from "../records/left-out";
-import type { Records } from "../records/records";
-import { batchSpread, type CountedBatch } from "../statistics/batch-spread";
-import { wilsonInterval } from "../statistics/wilson-interval";
+import { leftOut, type Records } from "../records";
+import { batchSpread, type CountedBatch, wilsonInterval } from "../statistics";
 import { countIndex } from "./counted-batches";
 import type { GroupColumn } from "./group-column";
 import { type BatchGroup, groupBatches, groupColumns } from "./grouping";

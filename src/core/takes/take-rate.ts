@@ -1,5 +1,5 @@
-import { InputError } from "../faults/input-error";
-import { wilsonInterval } from "../statistics/wilson-interval";
+import { InputError } from "../faults";
+import { wilsonInterval } from "../statistics";
 
 /**
  * The share of grafts that took.

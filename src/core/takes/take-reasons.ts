@@ -1,7 +1,6 @@
 import type { Kinds } from "../answer";
-import { leftOut } from "../records/left-out";
-import type { Records } from "../records/records";
-import { type ReasonColumn, type ReasonResult, reasonsFit } from "../statistics/reasons-fit";
+import { leftOut, type Records } from "../records";
+import { type ReasonColumn, type ReasonResult, reasonsFit } from "../statistics";
 import { countedBatches } from "./counted-batches";
 import { type RecordedColumn, recordedColumns } from "./reason-columns";
 import { notUsed, type TakesRemark } from "./takes-remark";

@@ -1,9 +1,7 @@
 import type { Kinds } from "../answer";
-import type { CivilDay } from "../dates/civil-day";
-import type { Batch } from "../records/batch";
-import { leftOut } from "../records/left-out";
-import { type Records, stepIndex } from "../records/records";
-import { type ChartReading, proportionChart } from "../statistics/proportion-chart";
+import type { CivilDay } from "../dates";
+import { type Batch, leftOut, type Records, stepIndex } from "../records";
+import { type ChartReading, proportionChart } from "../statistics";
 import { type CountedBatches, countedBatches } from "./counted-batches";
 import type { GroupColumn } from "./group-column";
 import { type BatchGroup, groupBatches, groupColumns } from "./grouping";

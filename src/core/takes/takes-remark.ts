@@ -1,4 +1,4 @@
-import type { LeftOut } from "../records/left-out";
+import type { LeftOut } from "../records";
 import type { CountedBatches } from "./counted-batches";
 
 /** What is to be said beside takes. */

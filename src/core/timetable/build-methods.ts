@@ -1,6 +1,5 @@
-import type { TimetableFault } from "../faults/timetable-fault";
-import type { TimetableField } from "../words/language-text";
-import { stepKey } from "../words/step-key";
+import type { TimetableFault } from "../faults";
+import { stepKey, type TimetableField } from "../words";
 import { type Need, readNeeds } from "./needs";
 import type { Method, Step, Timetable } from "./timetable";
 

@@ -1,6 +1,5 @@
-import type { ColumnMatch } from "../records/match-columns";
-import { FACT_NAMES, LEAVE_ALONE } from "../records/target-names";
-import { normalText } from "../words/normal-text";
+import { type ColumnMatch, FACT_NAMES, LEAVE_ALONE } from "../records";
+import { normalText } from "../words";
 import type { Step, Timetable } from "./timetable";
 
 /** What nurseries call the columns of the steps that everyone has: day, plants. */

@@ -1,4 +1,4 @@
-import { InputError } from "../faults/input-error";
+import { InputError } from "../faults";
 import { type MethodReading, type MethodTexts, methodReader } from "./read-method";
 import type { Method, Timetable } from "./timetable";
 

@@ -1,8 +1,5 @@
-import { foldName } from "../names/fold-name";
-import { everyLanguage } from "../words/all-languages";
-import type { WayName } from "../words/language-text";
-import { lazily } from "../words/lazy-value";
-import { normalText } from "../words/normal-text";
+import { foldName } from "../names";
+import { everyLanguage, lazily, normalText, type WayName } from "../words";
 
 /** What a text says of how a batch is raised, or a method's name of itself. */
 export interface MethodWords {

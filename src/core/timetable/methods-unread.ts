@@ -1,7 +1,5 @@
-import { eachName } from "../cells/each-name";
-import type { Batch } from "../records/batch";
-import { type LeftOut, leftOut, type MethodsUnread } from "../records/left-out";
-import type { Records } from "../records/records";
+import { eachName } from "../cells";
+import { type Batch, type LeftOut, leftOut, type MethodsUnread, type Records } from "../records";
 import { batchMethods } from "./method-of-batch";
 import type { Timetable } from "./timetable";
 

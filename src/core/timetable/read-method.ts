@@ -1,5 +1,4 @@
-import type { WayName } from "../words/language-text";
-import { normalText } from "../words/normal-text";
+import { normalText, type WayName } from "../words";
 import { cropsIn, type MethodWords, methodWords } from "./method-words";
 import type { Method, Timetable } from "./timetable";
 

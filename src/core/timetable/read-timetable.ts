@@ -1,11 +1,7 @@
-import { type Cell, cellText, type Grid, isBlank } from "../cells/cell";
-import { InputError } from "../faults/input-error";
-import type { TimetableFault } from "../faults/timetable-fault";
-import { headedTable } from "../tables/headed-table";
-import { rowMustBeReady } from "../tables/row-must-be-ready";
-import { wordSet } from "../words/all-languages";
-import type { TimetableField } from "../words/language-text";
-import { normalText } from "../words/normal-text";
+import { type Cell, cellText, type Grid, isBlank } from "../cells";
+import { InputError, type TimetableFault } from "../faults";
+import { headedTable, rowMustBeReady } from "../tables";
+import { normalText, type TimetableField, wordSet } from "../words";
 import { type BuiltTimetable, buildMethods, type StepRow } from "./build-methods";
 import { builtInMethods } from "./built-in-methods";
 import type { MethodDescription } from "./method-description";

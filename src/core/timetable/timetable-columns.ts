@@ -1,6 +1,4 @@
-import { tableWords } from "../words/all-languages";
-import type { TimetableField } from "../words/language-text";
-import { lazily } from "../words/lazy-value";
+import { lazily, type TimetableField, tableWords } from "../words";
 
 /** The columns of a timetable, as TIMETABLE writes them. */
 export const TIMETABLE_COLUMNS = {

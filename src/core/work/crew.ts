@@ -1,4 +1,4 @@
-import { type CivilDay, isoWeekday } from "../dates/civil-day";
+import { type CivilDay, isoWeekday } from "../dates";
 
 /** Days from one to another, both within; null where there is no end. */
 export interface DayStretch {

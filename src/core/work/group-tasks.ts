@@ -1,4 +1,4 @@
-import type { CivilDay } from "../dates/civil-day";
+import type { CivilDay } from "../dates";
 import { canDo } from "./crew";
 import type { WorkQuestion, WorkTask } from "./work-question";
 

@@ -1,4 +1,4 @@
-import type { CivilDay } from "../dates/civil-day";
+import type { CivilDay } from "../dates";
 import type { TaskGroup } from "./group-tasks";
 import type { SolvedWork } from "./share-out";
 

@@ -1,10 +1,9 @@
 import type { Kinds } from "../answer";
-import { type CivilDay, daysLater } from "../dates/civil-day";
-import { dueTasks, type Task } from "../due/due-tasks";
-import { InputError } from "../faults/input-error";
-import type { Records } from "../records/records";
-import { leftOutOfOpen } from "../timetable/methods-unread";
-import type { Timetable } from "../timetable/timetable";
+import { type CivilDay, daysLater } from "../dates";
+import { dueTasks, type Task } from "../due";
+import { InputError } from "../faults";
+import type { Records } from "../records";
+import { leftOutOfOpen, type Timetable } from "../timetable";
 import { type ClosedDays, hundredthsOn, isClosed } from "./crew";
 import { hoursOf, hundredthsAsked } from "./hundredths";
 import { planWork } from "./plan-work";

@@ -1,5 +1,5 @@
-import type { CivilDay } from "../dates/civil-day";
-import type { Task } from "../due/due-tasks";
+import type { CivilDay } from "../dates";
+import type { Task } from "../due";
 import { hoursOf } from "./hundredths";
 import type { Overload } from "./overloads";
 

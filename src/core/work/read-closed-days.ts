@@ -1,13 +1,8 @@
-import { cellText, type Grid, isBlank } from "../cells/cell";
-import type { DayOrder } from "../cells/read-day-column";
-import type { CivilDay } from "../dates/civil-day";
-import { InputError } from "../faults/input-error";
-import { headedTable } from "../tables/headed-table";
-import { rowMustBeReady } from "../tables/row-must-be-ready";
-import type { RowFault, RowTrouble } from "../tables/row-trouble";
-import { everyLanguage, everyWord, tableWords } from "../words/all-languages";
-import { lazily } from "../words/lazy-value";
-import { normalText } from "../words/normal-text";
+import { cellText, type DayOrder, type Grid, isBlank } from "../cells";
+import type { CivilDay } from "../dates";
+import { InputError } from "../faults";
+import { headedTable, type RowFault, type RowTrouble, rowMustBeReady } from "../tables";
+import { everyLanguage, everyWord, lazily, normalText, tableWords } from "../words";
 import { type ClosedDays, type DayStretch, NEVER_CLOSED } from "./crew";
 import { stretchReader } from "./stretches";
 

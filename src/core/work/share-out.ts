@@ -1,4 +1,4 @@
-import type { CivilDay } from "../dates/civil-day";
+import type { CivilDay } from "../dates";
 import type { CheapestFlow } from "./cheapest-flow";
 import { hundredthsOn } from "./crew";
 import type { GroupedTasks } from "./group-tasks";

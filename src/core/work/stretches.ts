@@ -1,10 +1,14 @@
-import { type Cell, cellText, isBlank } from "../cells/cell";
-import { shortened } from "../cells/quoted";
-import { type DayOrder, dayColumnReader } from "../cells/read-day-column";
-import { settleYear } from "../cells/settle-year";
-import type { CivilDay } from "../dates/civil-day";
-import type { HeadedTable } from "../tables/headed-table";
-import type { RowFault } from "../tables/row-trouble";
+import {
+  type Cell,
+  cellText,
+  type DayOrder,
+  dayColumnReader,
+  isBlank,
+  settleYear,
+  shortened,
+} from "../cells";
+import type { CivilDay } from "../dates";
+import type { HeadedTable, RowFault } from "../tables";
 import type { DayStretch } from "./crew";
 
 export interface StretchHabits {

@@ -1,4 +1,4 @@
-import type { Task } from "../due/due-tasks";
+import type { Task } from "../due";
 
 /** Tasks by everything that is shown of them, so that the order of the records does not matter. */
 export function inTaskOrder(a: Task, b: Task): number {

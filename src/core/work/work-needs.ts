@@ -1,7 +1,7 @@
 import type { Kinds } from "../answer";
-import type { CivilDay } from "../dates/civil-day";
-import { type DueQuestion, dueTasks } from "../due/due-tasks";
-import { leftOutOfOpen } from "../timetable/methods-unread";
+import type { CivilDay } from "../dates";
+import { type DueQuestion, dueTasks } from "../due";
+import { leftOutOfOpen } from "../timetable";
 import type { NeedsRemark } from "./work-remark";
 
 /** The columns of a need's row. */

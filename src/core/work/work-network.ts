@@ -1,4 +1,4 @@
-import { type CivilDay, daysLater } from "../dates/civil-day";
+import { type CivilDay, daysLater } from "../dates";
 import type { FlowEdge, FlowQuestion } from "./cheapest-flow";
 import { hundredthsOn, isClosed } from "./crew";
 import type { GroupedTasks, TaskGroup } from "./group-tasks";

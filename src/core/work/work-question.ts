@@ -1,4 +1,4 @@
-import type { CivilDay } from "../dates/civil-day";
+import type { CivilDay } from "../dates";
 import type { ClosedDays, Person } from "./crew";
 
 /** A task that asks for hands. */

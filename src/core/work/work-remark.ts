@@ -1,6 +1,6 @@
-import type { CivilDay } from "../dates/civil-day";
-import type { LeftOut } from "../records/left-out";
-import type { RowTrouble } from "../tables/row-trouble";
+import type { CivilDay } from "../dates";
+import type { LeftOut } from "../records";
+import type { RowTrouble } from "../tables";
 
 /** What of the crew's table could not be used. */
 export type CrewRemark =

@@ -1,0 +1,3 @@
+/** Everything in the records that a person should look at. */
+
+export { CHECK_COLUMNS, type CheckedRecords, checkedRecords } from "./checked-records";

@@ -1,0 +1,5 @@
+/** What batches cost so far, by a list of prices. */
+
+export type { CostRemark, UnpricedItem } from "./cost-remark";
+export { COST_COLUMNS, type CostRow, type CostsSoFar, costsSoFar } from "./costs-so-far";
+export { type PricesReading, readPrices } from "./read-prices";

@@ -1,0 +1,4 @@
+/** What has to be done, day by day. */
+
+export { calendarText } from "./calendar";
+export { DUE_COLUMNS, type DueQuestion, type DueStatus, dueTasks, type Task } from "./due-tasks";

@@ -1,0 +1,16 @@
+/** A nursery's table, read: its batches, and everything in it that a person should look at. */
+
+export { type Batch, TEXT_FACTS } from "./batch";
+export { likeName } from "./batch-names";
+export { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
+export type { ColumnTarget } from "./column-target";
+export { type LeftOut, leftOut, type MethodsUnread } from "./left-out";
+export { linesOf } from "./lines-of";
+export { type LostColumn, lostColumns } from "./lost-columns";
+export { lastCounted, lotIndexes, startedWith } from "./lots";
+export type { ColumnMatch } from "./match-columns";
+export { NAMED_FACTS } from "./one-spelling";
+export { type ReadingOptions, readRecords } from "./read-records";
+export { type Records, type RowTally, stepIndex } from "./records";
+export { FACT_NAMES, factNamed, LEAVE_ALONE } from "./target-names";
+export { byCost, costOf, type Trouble } from "./trouble";

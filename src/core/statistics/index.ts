@@ -1,0 +1,20 @@
+/** Intervals, fits and distributions, by name of the concept. */
+
+export { batchSpread, type CountedBatch } from "./batch-spread";
+export { betaBinomialChanceOfAtLeast, betaBinomialRange } from "./beta-binomial";
+export { betaOfMoments, product, type ShareMoments, WHOLE } from "./beta-moments";
+export { learnedLength, type RecordedLengths } from "./censored-lengths";
+export { type DayDistribution, dayQuantile, onlyDays, pointAt, sum } from "./day-distribution";
+export { type Draws, seededDraws } from "./draws";
+export { type FairReading, fairComparison } from "./fair-comparison";
+export { incompleteBeta } from "./incomplete-beta";
+export { type WeighedPrior, withLateTail } from "./late-tail";
+export { nearestEnds } from "./nearest-ends";
+export { numberBands } from "./number-bands";
+export { type ChartReading, proportionChart } from "./proportion-chart";
+export { type ReasonColumn, type ReasonResult, reasonsFit } from "./reasons-fit";
+export { type KeptCount, shareCounts } from "./share-counts";
+export { type SharePosterior, sharePosterior } from "./share-posterior";
+export { newBatchShare, SPREAD_OF_A_NEW_BATCH } from "./share-prior";
+export { longerThan, type StepLength, type StepWindow, windowLength } from "./step-length";
+export { wilsonInterval } from "./wilson-interval";

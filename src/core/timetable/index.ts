@@ -1,0 +1,13 @@
+/** The steps of a method: the built-in ones, and those of a nursery's own table. */
+
+export type { BuiltTimetable } from "./build-methods";
+export { choiceOf, columnChoices } from "./column-choices";
+export { batchMethods, methodFinder, methodOrRefuse, usualMethod } from "./method-of-batch";
+export { cocoaCleftGraftMeasures } from "./methods/cocoa-cleft-graft";
+export { leftOutByMethod, leftOutOfOpen } from "./methods-unread";
+export type { Need } from "./needs";
+export type { MethodUnread } from "./read-method";
+export { builtInTimetable, readTimetable } from "./read-timetable";
+export type { Method, Step, Timetable } from "./timetable";
+export { TIMETABLE_COLUMNS, TIMETABLE_HEADER } from "./timetable-columns";
+export { type TimetableRow, timetableRows } from "./timetable-rows";

@@ -1,0 +1,21 @@
+/** Every word that is read, of every language. */
+
+export {
+  everyLanguage,
+  everyWord,
+  tableWords,
+  tabNames,
+  wordPattern,
+  wordSet,
+} from "./all-languages";
+export {
+  MONTH_NAMES,
+  type TablesText,
+  type TimetableField,
+  type UnitName,
+  type WayName,
+} from "./language-text";
+export type { BatchFact, EventFact, LanguageWords } from "./language-words";
+export { lazily } from "./lazy-value";
+export { normalText, withoutAccents } from "./normal-text";
+export { stepKey } from "./step-key";
