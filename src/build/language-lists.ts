@@ -4,8 +4,8 @@ const WORDS = "src/core/words";
 const SENTENCES = "src/sentences";
 /** A language's file is named by one word; what languages have in common, by two. */
 const LANGUAGE_FILE = /^([a-z]+)\.ts$/;
-/** But for what the compiled messages call. */
-const COMMON = ["runtime.ts"];
+/** But for what the compiled messages call, and a folder's public list. */
+const COMMON = ["runtime.ts", "index.ts"];
 /** The language that the others follow. */
 const FIRST = "english";
 
