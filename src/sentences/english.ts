@@ -1537,7 +1537,7 @@ read. Without FILE an invented nursery is opened.
     unplaced:
       "{tasks, plural, one {# task is} other {# tasks are}} not planned in these days, in part or whole",
     unrated:
-      "For {tasks, plural, one {# task} other {# tasks}} no hours are known. They need a count of plants, and Per person-hour in the timetable.",
+      "We can't tell the hours of {tasks, plural, one {# task} other {# tasks}}. Count the plants, and fill in Per person-hour in the timetable.",
     unratedTasks: "+ {tasks, plural, one {# task} other {# tasks}}",
     whoCan: "Who can",
   },

@@ -1,5 +1,5 @@
 import { notInSpreadsheet } from "../sentences/made/page";
-import { element } from "./controls/element";
+import { paragraph } from "./controls/paragraph";
 import { functionsList } from "./functions-list";
 import { type ScriptRunner, scriptCall } from "./script-call";
 import { sidebarApp } from "./sidebar-app";
@@ -17,7 +17,7 @@ if (functionsButton instanceof HTMLButtonElement && functions !== null) {
   functionsList(functionsButton, functions);
 }
 if (typeof google === "undefined") {
-  holder?.append(element("p", {}, notInSpreadsheet()));
+  holder?.append(paragraph(notInSpreadsheet()));
 } else {
   const note = versionNote();
   versionHolder?.append(note.element);

@@ -12,6 +12,7 @@ import { peopleShown } from "./people/people-shown";
 import type { Call } from "./script-call";
 import type { Section, SectionKey, SidebarContext } from "./section";
 import { setUpSection } from "./set-up/set-up-section";
+import { stateOf } from "./state";
 import { takesSection } from "./takes/takes-section";
 import { todaySection } from "./today/today-section";
 
@@ -19,6 +20,11 @@ interface Entry {
   readonly key: SectionKey;
   readonly title: string;
   readonly section: Section;
+}
+
+interface AppState {
+  /** What the script said of the workbook when it was asked last; null before. */
+  readonly opened: OpenAnswer | null;
 }
 
 export interface SidebarApp {
@@ -31,19 +37,22 @@ export interface SidebarApp {
 /** The page's six sections, of which one is shown, and the line that tells what happens. */
 export function sidebarApp(call: Call): SidebarApp {
   const status = statusLine();
-  let opened: OpenAnswer | null = null;
+  const state = stateOf<AppState>({ opened: null });
   /** Tabs that show no answer are named above all sections. */
   const inTheWay = element("div", { role: "status" });
+  state.on(["opened"], ({ opened }) => {
+    const sentences = opened?.inTheWay ?? [];
+    inTheWay.replaceChildren(...sentences.map((text) => element("p", { class: "note" }, text)));
+  });
   const context: SidebarContext = {
     call,
     status,
     people: peopleShown(),
-    opened: () => opened,
+    opened: () => state.now.opened,
     reopen: async () => {
-      const before = opened?.setUp?.initials ?? false;
-      opened = await call("sidebarOpen", null);
-      const sentences = opened.inTheWay.map((text) => element("p", { class: "note" }, text));
-      inTheWay.replaceChildren(...sentences);
+      const before = state.now.opened?.setUp?.initials ?? false;
+      const opened = await call("sidebarOpen", null);
+      state.set({ opened });
       // What was ticked on the page stays, unless the workbook says otherwise since.
       const initials = opened.setUp?.initials ?? false;
       if (initials !== before) context.people.choose(initials);

@@ -1,5 +1,6 @@
 import * as text from "../sentences/made/page";
 import { element } from "./controls/element";
+import { stateOf } from "./state";
 
 /** Put in by the build, from package.json. */
 declare const ADD_IN_VERSION: string;
@@ -10,23 +11,26 @@ export interface VersionNote {
   readonly heard: (version: string | null) => void;
 }
 
+interface NoteState {
+  /** Null where both are the same. */
+  readonly sentence: string | null;
+}
+
 /**
  * A note where the page and the script that answers it are of different versions: after an update
  * of one of the two files, or in a workbook that was open while it was updated.
  */
 export function versionNote(): VersionNote {
   const holder = element("div", { role: "status" });
-  let shown: string | null = null;
+  const state = stateOf<NoteState>({ sentence: null });
+  state.on(["sentence"], ({ sentence }) =>
+    holder.replaceChildren(
+      ...(sentence === null ? [] : [element("p", { class: "note" }, sentence)]),
+    ),
+  );
   return {
     element: holder,
-    heard: (version) => {
-      const sentence = versionSentence(ADD_IN_VERSION, version);
-      if (sentence === shown) return;
-      shown = sentence;
-      holder.replaceChildren(
-        ...(sentence === null ? [] : [element("p", { class: "note" }, sentence)]),
-      );
-    },
+    heard: (version) => state.set({ sentence: versionSentence(ADD_IN_VERSION, version) }),
   };
 }
 

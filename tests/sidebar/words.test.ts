@@ -5,7 +5,7 @@ import * as days from "../../src/sentences/made/days";
 import * as takesPage from "../../src/sentences/made/takes-page";
 import * as todayPage from "../../src/sentences/made/today-page";
 import { count, list, share } from "../../src/sentences/runtime";
-import { counted, countText, listed, percentText } from "../../src/sidebar/controls/count-words";
+import { countText, percentText, shareText } from "../../src/sidebar/controls/count-words";
 import { dayText, monthText, windowText } from "../../src/sidebar/controls/day-words";
 import { isolated, shortened } from "../../src/sidebar/controls/shortened";
 import { countWords, rangeWords } from "../../src/sidebar/takes/group-item";
@@ -27,22 +27,16 @@ describe("countText", () => {
   });
 });
 
-describe("counted, listed and percentText", () => {
-  it("say one and many", () => {
-    expect([0, 1, 2].map((count) => counted(count, "batch", "batches"))).toEqual([
-      ...[`${countText(0)} batches`, `${countText(1)} batch`, `${countText(2)} batches`],
-    ]);
-  });
-
-  it("join words", () => {
+describe("names and shares", () => {
+  it("are joined as a sentence has them", () => {
     const all = [[], ["a"], ["a", "b"], ["a", "b", "c"]];
-    expect(all.map(listed)).toEqual(all.map((names) => controlsText.names({ names })));
     expect(all.map(list)).toEqual(["", "a", "a and b", "a, b and c"]);
   });
 
-  it("say a share of 1 in hundredths", () => {
+  it("say a share of 1 in hundredths, and nothing where there is none", () => {
     const all = [0, 0.784, 0.995, 1];
     expect(all.map(percentText)).toEqual(all.map((part) => controlsText.percent({ part })));
+    expect([...all, null].map(shareText)).toEqual([...all.map(percentText), ""]);
     expect(all.map(share)).toEqual(["0 %", "78 %", "100 %", "100 %"]);
   });
 });

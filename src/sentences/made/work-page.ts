@@ -75,7 +75,7 @@ export const unplaced = (d: { readonly tasks: number }): string =>
   plural(d.tasks, { one: count(d.tasks) + " task is", other: count(d.tasks) + " tasks are" }) + " not planned in these days, in part or whole";
 
 export const unrated = (d: { readonly tasks: number }): string =>
-  "For " + plural(d.tasks, { one: count(d.tasks) + " task", other: count(d.tasks) + " tasks" }) + " no hours are known. They need a count of plants, and Per person-hour in the timetable.";
+  "We can't tell the hours of " + plural(d.tasks, { one: count(d.tasks) + " task", other: count(d.tasks) + " tasks" }) + ". Count the plants, and fill in Per person-hour in the timetable.";
 
 export const unratedTasks = (d: { readonly tasks: number }): string =>
   "+ " + plural(d.tasks, { one: count(d.tasks) + " task", other: count(d.tasks) + " tasks" });

@@ -1,11 +1,13 @@
 import type { ReadyRow } from "../../core";
 import * as text from "../../sentences/made/ahead-page";
 import type { AheadBatch } from "../../wire/ahead";
+import { drawnWords } from "../charts/drawn-list";
+import { rangeTrack } from "../charts/range-track";
 import { countText } from "../controls/count-words";
 import { dayText, monthText, windowText } from "../controls/day-words";
 import { element } from "../controls/element";
 import { longList } from "../controls/long-list";
-import { rangeTrack } from "../controls/range-track";
+import { paragraph } from "../controls/paragraph";
 import { userText } from "../controls/user-text";
 
 export interface MonthItemOptions {
@@ -27,12 +29,7 @@ export function monthItem({ row, most, batches, tellVariety }: MonthItemOptions)
   const button = element(
     "button",
     { type: "button", class: "drawn", "aria-expanded": "false" },
-    element(
-      "span",
-      { class: "drawn-words" },
-      element("span", {}, monthText(row.month)),
-      element("span", {}, range),
-    ),
+    drawnWords("span", element("span", {}, monthText(row.month)), range),
     none ? null : rangeTrack({ from: fewest, likely, to: row.most, most, mark: "tick", label }),
   );
   const behind = element("div", { class: "behind", hidden: true });
@@ -47,12 +44,12 @@ export function monthItem({ row, most, batches, tellVariety }: MonthItemOptions)
 
 function batchList(batches: readonly AheadBatch[], tellVariety: boolean): Node {
   if (batches.length === 0) {
-    return element("p", {}, text.noBatch());
+    return paragraph(text.noBatch());
   }
   return element(
     "div",
     {},
-    element("p", {}, text.batches({ batches: batches.length })),
+    paragraph(text.batches({ batches: batches.length })),
     longList(batches, (batch) => batchWords(batch, tellVariety)),
   );
 }
@@ -67,16 +64,12 @@ function batchWords(batch: AheadBatch, tellVariety: boolean): HTMLElement {
   return element(
     "div",
     { class: "batch" },
-    element("p", {}, element("strong", {}, userText(batch.batch))),
+    paragraph(element("strong", {}, userText(batch.batch))),
     facts.length === 0
       ? null
-      : element(
-          "p",
-          {},
-          ...facts.flatMap((fact, index) => [index === 0 ? "" : " · ", userText(fact)]),
-        ),
-    element("p", {}, daysWords(batch)),
-    element("p", {}, plants),
+      : paragraph(...facts.flatMap((fact, index) => [index === 0 ? "" : " · ", userText(fact)])),
+    paragraph(daysWords(batch)),
+    paragraph(plants),
   );
 }
 

@@ -1,4 +1,5 @@
-import { svg } from "./svg";
+import { scale } from "./scale";
+import { drawing, svg } from "./svg";
 
 /**
  * Hours asked as a filled bar in the frame of those that are there. The numbers stand beside it in
@@ -7,11 +8,9 @@ import { svg } from "./svg";
  * @param most what the full width stands for, above 0
  */
 export function hoursBar(asked: number, there: number, most: number): SVGElement {
-  const width = (hours: number) => `${Math.round((1000 * hours) / most) / 10}%`;
-  return svg(
-    "svg",
-    { class: "hours-bar", "aria-hidden": "true" },
-    svg("rect", { class: "range", x: "0%", y: "25%", width: width(asked), height: "50%" }),
-    svg("rect", { class: "frame", x: "0%", y: "10%", width: width(there), height: "80%" }),
-  );
+  const { at } = scale({ most });
+  return drawing("hours-bar", null, [
+    svg("rect", { class: "range", x: "0%", y: "25%", width: at(asked), height: "50%" }),
+    svg("rect", { class: "frame", x: "0%", y: "10%", width: at(there), height: "80%" }),
+  ]);
 }

@@ -1,5 +1,5 @@
-import { element } from "./element";
-import { shortened } from "./shortened";
+import { element } from "../controls/element";
+import { shortened } from "../controls/shortened";
 
 export interface NumberTable {
   /** Names the table for those who hear it. */

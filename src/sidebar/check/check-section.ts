@@ -1,9 +1,11 @@
 import * as text from "../../sentences/made/check-page";
 import type { CheckAnswer } from "../../wire/check";
 import { countText } from "../controls/count-words";
-import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
+import { group } from "../controls/group";
 import { longList } from "../controls/long-list";
+import { paragraph } from "../controls/paragraph";
+import { plainButton } from "../controls/plain-button";
 import { wholeText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import type { Section, SidebarContext } from "../section";
@@ -17,7 +19,7 @@ const TROUBLES_UNFOLDED = 20;
 export function checkSection(context: SidebarContext): Section {
   const { call, status } = context;
   const body = element("div");
-  const readAgain = element("button", { type: "button", class: "plain" }, text.readAgain());
+  const readAgain = plainButton(text.readAgain(), () => void load());
   const load = () =>
     whileWorking({
       status,
@@ -26,27 +28,20 @@ export function checkSection(context: SidebarContext): Section {
       work: async () => show(await call("sidebarCheck", null)),
     });
   const show = ({ rows, tally }: CheckAnswer) => {
-    const groups = groupedByCost(rows).map((group, index) =>
-      disclosure({
-        kind: "group",
+    const groups = groupedByCost(rows).map((cost, index) =>
+      group({
+        title: cost.title(),
+        tally: countText(cost.rows.length),
         open: index === 0 || rows.length <= TROUBLES_UNFOLDED,
-        summary: element(
-          "h3",
-          {},
-          group.title(),
-          " ",
-          element("span", { class: "tally" }, countText(group.rows.length)),
-        ),
-        content: () => longList(group.rows, (row) => troubleItem(context, row)),
+        content: () => longList(cost.rows, (row) => troubleItem(context, row)),
       }),
     );
     body.replaceChildren(
       element("div", {}, wholeText(tally)),
-      rows.length === 0 ? element("p", {}, text.noTrouble()) : element("p", {}, text.press()),
+      rows.length === 0 ? paragraph(text.noTrouble()) : paragraph(text.press()),
       ...groups,
     );
   };
-  readAgain.addEventListener("click", () => void load());
   const heading = element("h2", {}, text.title());
   return { element: element("section", {}, heading, body, readAgain), load };
 }

@@ -2,6 +2,7 @@ import * as text from "../../sentences/made/check-page";
 import type { CheckRow } from "../../wire/check";
 import { actionButton } from "../controls/action-button";
 import { element } from "../controls/element";
+import { paragraph } from "../controls/paragraph";
 import { sentenceNodes } from "../controls/sentence-nodes";
 import { userText, wholeText } from "../controls/user-text";
 import type { SidebarContext } from "../section";
@@ -14,7 +15,7 @@ export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HT
     "article",
     { class: "trouble" },
     cell === null
-      ? element("p", {}, element("strong", {}, text.wholeTable()))
+      ? paragraph(element("strong", {}, text.wholeTable()))
       : actionButton({
           label: cell,
           status,

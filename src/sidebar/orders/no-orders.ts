@@ -1,6 +1,7 @@
 import * as text from "../../sentences/made/orders-page";
 import { actionButton } from "../controls/action-button";
 import { element } from "../controls/element";
+import { paragraph } from "../controls/paragraph";
 import { sentenceNodes } from "../controls/sentence-nodes";
 import { userText } from "../controls/user-text";
 import type { SidebarContext } from "../section";
@@ -30,7 +31,7 @@ export function noOrders({ context, columns, onMade }: NoOrdersOptions): HTMLEle
   return element(
     "div",
     {},
-    element("p", {}, text.keepOrders({ columns })),
+    paragraph(text.keepOrders({ columns })),
     element("div", { class: "buttons" }, make),
   );
 }

@@ -5,6 +5,7 @@ import { orderAction } from "../../wording/orders";
 import { dayText } from "../controls/day-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
+import { paragraph, quiet } from "../controls/paragraph";
 import { userText, wholeText } from "../controls/user-text";
 import { ofTen } from "./chance-words";
 import { byWords, daysLate, leftOf, plantsToDeliver, standingWords } from "./order-words";
@@ -29,15 +30,13 @@ export function orderItem({ order, asOf, assurance }: OrderItemOptions): HTMLEle
       ...(customer === "" || customer === name ? [] : [" · ", userText(customer)]),
     ),
     toDo(order),
-    element(
-      "p",
-      {},
+    paragraph(
       variety === "" ? text.anyVariety() : userText(variety),
       ` · ${plantsToDeliver(order)}`,
     ),
-    element("p", {}, byWords(order, asOf)),
+    paragraph(byWords(order, asOf)),
     leftOf(order) === 0
-      ? element("p", {}, mark(order, asOf))
+      ? paragraph(mark(order, asOf))
       : disclosure({
           summary: element("span", {}, text.fullByThen(), " ", mark(order, asOf)),
           content: () => standing(order, assurance),
@@ -75,6 +74,6 @@ function standing(order: OrderRow, assurance: number): HTMLElement {
       ...fact(text.shortBy(), text.shortPlants({ plants: shortBy })),
       ...fact(header.fullBy(), fullBy === null ? text.neverFull() : dayText(fullBy)),
     ),
-    element("p", { class: "quiet" }, text.lastTwoHold({ cases: ofTen(assurance) })),
+    quiet(text.lastTwoHold({ cases: ofTen(assurance) })),
   );
 }

@@ -1,9 +1,9 @@
 import * as text from "../../sentences/made/orders-page";
 import type { OrderRow, OrdersAnswer } from "../../wire/orders";
 import { countText } from "../controls/count-words";
-import { disclosure } from "../controls/disclosure";
-import { element } from "../controls/element";
+import { group } from "../controls/group";
 import { longList } from "../controls/long-list";
+import { quiet } from "../controls/paragraph";
 import { ofTen } from "./chance-words";
 import { orderItem } from "./order-item";
 
@@ -14,22 +14,17 @@ const ORDERS_UNFOLDED = 12;
 export function outlook({ orders, asOf, assurance }: OrdersAnswer): HTMLElement[] {
   const pressing = orders.filter(({ isFine }) => !isFine);
   const fine = orders.filter(({ isFine }) => isFine);
-  const group = (title: string, rows: readonly OrderRow[], open: boolean) =>
-    disclosure({
-      kind: "group",
+  const part = (title: string, rows: readonly OrderRow[], open: boolean) =>
+    group({
+      title,
+      tally: countText(rows.length),
       open,
-      summary: element(
-        "h3",
-        {},
-        `${title} `,
-        element("span", { class: "tally" }, countText(rows.length)),
-      ),
       content: () => longList(rows, (order) => orderItem({ order, asOf, assurance })),
     });
-  const help = element("p", { class: "quiet" }, text.fineWhen({ chance: ofTen(assurance) }));
+  const help = quiet(text.fineWhen({ chance: ofTen(assurance) }));
   return [
-    ...(pressing.length === 0 ? [] : [group(text.somethingToDo(), pressing, true)]),
-    ...(fine.length === 0 ? [] : [group(text.fine(), fine, orders.length <= ORDERS_UNFOLDED)]),
+    ...(pressing.length === 0 ? [] : [part(text.somethingToDo(), pressing, true)]),
+    ...(fine.length === 0 ? [] : [part(text.fine(), fine, orders.length <= ORDERS_UNFOLDED)]),
     ...(orders.length === 0 ? [] : [help]),
   ];
 }

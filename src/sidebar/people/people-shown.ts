@@ -1,5 +1,6 @@
 import type { NamedText } from "../../wire/named-text";
 import { groupText } from "../../wording/takes";
+import { stateOf } from "../state";
 
 /** What a group is called on the page. */
 export type Called = (texts: readonly NamedText[]) => string;
@@ -15,17 +16,12 @@ export interface PeopleShown {
 }
 
 export function peopleShown(): PeopleShown {
-  const draws: (() => void)[] = [];
-  let chosen = false;
+  const state = stateOf({ byInitials: false });
   return {
-    byInitials: () => chosen,
-    choose: (byInitials) => {
-      if (byInitials === chosen) return;
-      chosen = byInitials;
-      for (const draw of draws) draw();
-    },
-    onChange: (draw) => draws.push(draw),
-    called: (texts) => calledBy(texts, chosen),
+    byInitials: () => state.now.byInitials,
+    choose: (byInitials) => state.set({ byInitials }),
+    onChange: (draw) => state.on(["byInitials"], draw),
+    called: (texts) => calledBy(texts, state.now.byInitials),
   };
 }
 

@@ -4,6 +4,7 @@ import type { ColumnGuess } from "../../wire/set-up";
 import { choice } from "../controls/choice";
 import { element } from "../controls/element";
 import { field } from "../controls/field";
+import { paragraph, quiet } from "../controls/paragraph";
 import { shortened } from "../controls/shortened";
 import { userText } from "../controls/user-text";
 import type { PeopleShown } from "../people/people-shown";
@@ -19,13 +20,11 @@ export interface ColumnItemOptions {
 /** How a column was understood, with values from it, and what else it may be read as. */
 export function columnItem({ guess, choices, people, onChange }: ColumnItemOptions): HTMLElement {
   const { header, readAs, sure, others, samples } = guess;
-  const surety = element("p", { class: "quiet" }, sureWords(sure, others));
+  const surety = quiet(sureWords(sure, others));
   const item = element(
     "div",
     { class: "column" },
-    element(
-      "p",
-      {},
+    paragraph(
       element(
         "strong",
         {},
@@ -35,7 +34,7 @@ export function columnItem({ guess, choices, people, onChange }: ColumnItemOptio
     sampleLine(samples, people),
   );
   if (header === "") {
-    item.append(element("p", { class: "quiet" }, text.giveHeader()));
+    item.append(quiet(text.giveHeader()));
     return item;
   }
   const known = readAs === null || choices.includes(readAs) ? choices : [readAs, ...choices];
@@ -55,7 +54,7 @@ export function columnItem({ guess, choices, people, onChange }: ColumnItemOptio
 
 function sampleLine(samples: readonly NamedText[], people: PeopleShown): HTMLElement {
   const filled = samples.filter((sample) => sample.text !== "");
-  if (filled.length === 0) return element("p", { class: "quiet" }, text.noValues());
+  if (filled.length === 0) return quiet(text.noValues());
   const list = element("ul", { class: "samples", "aria-label": text.values() });
   const draw = () => {
     const shown = filled.map((sample) => shortened(people.called([sample]), 60));

@@ -1,8 +1,9 @@
 import * as text from "../../sentences/made/set-up-page";
 import type { ColumnChoice, ColumnsAnswer } from "../../wire/set-up";
 import { countText } from "../controls/count-words";
-import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
+import { group } from "../controls/group";
+import { paragraph } from "../controls/paragraph";
 import { isolated } from "../controls/shortened";
 import type { PeopleShown } from "../people/people-shown";
 import { columnGroups, readTwice } from "./column-groups";
@@ -42,22 +43,16 @@ export function columnsForm(
       ),
     );
   };
-  const groups = columnGroups(columns).map((group) =>
-    disclosure({
-      kind: "group",
-      open: group.open,
-      summary: element(
-        "h3",
-        {},
-        group.title,
-        " ",
-        element("span", { class: "tally" }, countText(group.columns.length)),
-      ),
+  const groups = columnGroups(columns).map((alike) =>
+    group({
+      title: alike.title,
+      tally: countText(alike.columns.length),
+      open: alike.open,
       content: () =>
         element(
           "div",
           {},
-          ...group.columns.map((guess) =>
+          ...alike.columns.map((guess) =>
             columnItem({
               guess,
               choices,
@@ -78,7 +73,7 @@ export function columnsForm(
     element: element(
       "div",
       {},
-      element("p", {}, text.understood({ batches, used, columns: columns.length })),
+      paragraph(text.understood({ batches, used, columns: columns.length })),
       lostColumnsNote(text.lost(), lost),
       ...groups,
       doubled,

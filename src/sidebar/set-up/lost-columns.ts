@@ -1,6 +1,7 @@
 import * as text from "../../sentences/made/set-up-page";
 import type { ColumnChoice } from "../../wire/set-up";
 import { element } from "../controls/element";
+import { paragraph } from "../controls/paragraph";
 import { sentenceNodes } from "../controls/sentence-nodes";
 import { userText } from "../controls/user-text";
 
@@ -10,7 +11,7 @@ export function lostColumnsNote(title: string, lost: readonly ColumnChoice[]): H
   return element(
     "div",
     { class: "note" },
-    element("p", {}, title),
+    paragraph(title),
     element(
       "ul",
       { class: "cells" },

@@ -1,6 +1,7 @@
 import * as text from "../../sentences/made/set-up-page";
 import type { SetUpAnswer } from "../../wire/set-up";
 import { element } from "../controls/element";
+import { paragraph } from "../controls/paragraph";
 import { userText } from "../controls/user-text";
 import { lostColumnsNote } from "./lost-columns";
 
@@ -27,7 +28,7 @@ function tabNames(title: string, names: readonly string[]): HTMLElement | null {
   return element(
     "div",
     {},
-    element("p", {}, element("strong", {}, title)),
+    paragraph(element("strong", {}, title)),
     element("ul", { class: "cells" }, ...names.map((name) => element("li", {}, userText(name)))),
   );
 }

@@ -7,11 +7,14 @@ import { choice } from "../controls/choice";
 import { dayText } from "../controls/day-words";
 import { element } from "../controls/element";
 import { field } from "../controls/field";
+import { paragraph } from "../controls/paragraph";
+import { plainButton } from "../controls/plain-button";
 import { sentenceNodes } from "../controls/sentence-nodes";
 import { shortened } from "../controls/shortened";
 import { userText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import type { Section, SidebarContext } from "../section";
+import { stateOf } from "../state";
 import { type ColumnsForm, columnsForm } from "./columns-form";
 import { type CompareChoice, compareChoice } from "./compare-choice";
 import { LANGUAGES_READ } from "./languages-read.table";
@@ -20,6 +23,17 @@ import { type MethodChoice, methodChoice } from "./method-choice";
 import { otherRecords } from "./other-records";
 import { type TimetableChoice, timetableChoice } from "./timetable-choice";
 
+interface SetUpChoices {
+  /** The workbook as it was found last; null before. */
+  readonly opened: OpenAnswer | null;
+  /** The tab with the records; "" where there is none. */
+  readonly tab: string;
+  /** Its columns as they are read and corrected, and by what takes are compared; null until they were read. */
+  readonly columns: { readonly form: ColumnsForm; readonly compare: CompareChoice } | null;
+  readonly methods: MethodChoice;
+  readonly timetable: TimetableChoice;
+}
+
 /** Which tab holds the records, how its columns are read, which methods: then the tabs are made. */
 export function setUpSection(context: SidebarContext): Section {
   const { call, status, people } = context;
@@ -27,11 +41,14 @@ export function setUpSection(context: SidebarContext): Section {
   const fields = element("fieldset", { class: "bare" });
   const columns = element("div");
   const result = element("div");
-  let form: ColumnsForm | null = null;
-  let compare: CompareChoice | null = null;
-  let methods: MethodChoice = methodChoice([]);
-  let timetable: TimetableChoice = { elements: [], chosen: () => null };
-  let tab = "";
+  const others = element("div");
+  const state = stateOf<SetUpChoices>({
+    opened: null,
+    tab: "",
+    columns: null,
+    methods: methodChoice([]),
+    timetable: { elements: [], chosen: () => null },
+  });
 
   const readColumns = () =>
     whileWorking({
@@ -39,35 +56,37 @@ export function setUpSection(context: SidebarContext): Section {
       doing: text.readingColumns(),
       controls: [fields],
       work: async () => {
-        form = null;
+        const { tab, timetable, methods } = state.now;
+        state.set({ columns: null });
         columns.replaceChildren();
         result.replaceChildren();
         const own = timetable.chosen();
         const answer = await call("sidebarColumns", { tab, timetable: own });
-        form = columnsForm(answer, people);
-        compare = compareChoice(answer, people);
+        const form = columnsForm(answer, people);
+        const compare = compareChoice(answer, people);
+        state.set({ columns: { form, compare } });
         const methodsOrNone = own === null ? [methods.element] : [];
         columns.replaceChildren(form.element, ...methodsOrNone, ...compare.elements, make);
       },
     });
+  state.on(["opened", "tab"], ({ opened, tab }) => {
+    const note = otherRecords(opened?.candidates ?? [], tab);
+    others.replaceChildren(...(note === null ? [] : [note]));
+  });
+  state.on(["opened"], ({ opened }) => {
+    if (opened !== null) head.replaceChildren(...openingWords(opened));
+  });
   const show = (opened: OpenAnswer) => {
-    head.replaceChildren(...openingWords(opened));
-    methods = methodChoice(opened.methods);
     const tabs = tabsOf(opened);
-    if (!tabs.some(({ value }) => value === tab)) tab = tabs[0]?.value ?? "";
-    const others = element("div");
-    const tellOthers = () =>
-      others.replaceChildren(
-        ...[otherRecords(opened.candidates, tab)].filter((one) => one !== null),
-      );
+    const before = state.now.tab;
+    const tab = tabs.some(({ value }) => value === before) ? before : (tabs[0]?.value ?? "");
+    const timetable = timetableChoice(opened, () => void readColumns());
+    state.set({ opened, tab, methods: methodChoice(opened.methods), timetable });
     const select = choice(tabs, tab);
     select.addEventListener("change", () => {
-      tab = select.value;
-      tellOthers();
+      state.set({ tab: select.value });
       void readColumns();
     });
-    tellOthers();
-    timetable = timetableChoice(opened, () => void readColumns());
     fields.replaceChildren(
       ...(tabs.length === 0
         ? []
@@ -82,43 +101,43 @@ export function setUpSection(context: SidebarContext): Section {
     status,
     doing: text.making(),
     work: async () => {
+      const { tab, columns: read, methods, timetable } = state.now;
       const own = timetable.chosen();
       const chosen = own === null ? methods.chosen() : [];
-      if (form === null || compare === null) return;
+      if (read === null) return;
       if (own === null && methods.element.querySelector("input") !== null && chosen.length === 0) {
         throw new Error(text.noMethod());
       }
       const answer = await call("sidebarSetUp", {
         tab,
         timetable: own,
-        columns: form.changes(),
+        columns: read.form.changes(),
         methods: chosen,
-        compareBy: compare.compareBy(),
+        compareBy: read.compare.compareBy(),
         initials: people.byInitials(),
       });
       const notice = madeNotice(answer, () => context.go("today"));
       result.replaceChildren(notice);
       notice.focus();
-      head.replaceChildren(...openingWords(await context.reopen()));
+      state.set({ opened: await context.reopen() });
       status.say(text.tabsAreMade());
     },
   });
-  const readAgain = element("button", { type: "button", class: "plain" }, text.readAgain());
-  readAgain.addEventListener("click", () => {
+  const readAgain = plainButton(text.readAgain(), () => {
     void whileWorking({
       status,
       doing: page.reading(),
       controls: [readAgain],
       work: async () => show(await context.reopen()),
-    }).then(() => (tab === "" ? undefined : readColumns()));
+    }).then(() => (state.now.tab === "" ? undefined : readColumns()));
   });
 
   /** Once only: what the person has corrected and not yet used must not be lost by looking away. */
   const load = async () => {
     const opened = context.opened();
-    if (form !== null || opened === null) return;
+    if (state.now.columns !== null || opened === null) return;
     show(opened);
-    if (tab !== "") await readColumns();
+    if (state.now.tab !== "") await readColumns();
   };
   const heading = element("h2", {}, page.setUp());
   return { element: element("section", {}, heading, head, fields, columns, result), load };
@@ -127,7 +146,7 @@ export function setUpSection(context: SidebarContext): Section {
 function openingWords({ setUp, zones, candidates }: OpenAnswer): HTMLElement[] {
   const note = (sentence: string) => element("p", { class: "note" }, sentence);
   return [
-    element("p", {}, ...(setUp === null ? [text.notSetUp()] : setUpWords(setUp))),
+    paragraph(...(setUp === null ? [text.notSetUp()] : setUpWords(setUp))),
     ...(candidates.length > 0 ? [] : [note(text.noBatches({ languages: LANGUAGES_READ }))]),
     ...(zones === null ? [] : [note(text.zones(zones))]),
   ];

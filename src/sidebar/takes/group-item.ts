@@ -1,30 +1,25 @@
 import * as text from "../../sentences/made/takes-page";
 import type { TakesRow } from "../../wire/takes";
 import { takesRemarks } from "../../wording/takes";
-import { element } from "../controls/element";
-import { rangeTrack } from "../controls/range-track";
-import { userText, wholeText } from "../controls/user-text";
+import { drawnItem } from "../charts/drawn-list";
+import { rangeTrack } from "../charts/range-track";
+import { notes, quiet } from "../controls/paragraph";
+import { userText } from "../controls/user-text";
 import type { Called } from "../people/people-shown";
 
 /** A group's take rate as a dot on its range, with the counts that it comes from. */
 export function groupItem(row: TakesRow, called: Called): HTMLElement {
   const { group, rate, from, to } = row;
   const remark = takesRemarks(row.remarks, "page");
-  return element(
-    "div",
-    { class: "drawn" },
-    element(
-      "p",
-      { class: "drawn-words" },
-      userText(called(group)),
-      element("span", {}, rate === null ? text.notCountedYet() : text.rate({ rate })),
-    ),
-    rate === null || from === null || to === null
-      ? null
-      : rangeTrack({ from, likely: rate, to, most: 1, mark: "dot", label: rangeWords(row) }),
-    row.batches === 0 ? null : element("p", { class: "quiet" }, countWords(row)),
-    remark === null ? null : element("div", { class: "note" }, wholeText(remark)),
-  );
+  return drawnItem({
+    name: userText(called(group)),
+    value: rate === null ? text.notCountedYet() : text.rate({ rate }),
+    drawing:
+      rate === null || from === null || to === null
+        ? null
+        : rangeTrack({ from, likely: rate, to, most: 1, mark: "dot", label: rangeWords(row) }),
+    below: [row.batches === 0 ? null : quiet(countWords(row)), ...notes(remark)],
+  });
 }
 
 /** @example rangeWords(row) // "78 %, range 69 % to 85 %" */

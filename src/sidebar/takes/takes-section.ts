@@ -1,24 +1,33 @@
 import * as header from "../../sentences/made/take-columns";
 import * as text from "../../sentences/made/takes-page";
 import type { TakesAnswer, TakesRow } from "../../wire/takes";
+import { drawnList } from "../charts/drawn-list";
+import { tableBehind } from "../charts/table-behind";
 import { choice } from "../controls/choice";
-import { countText, percentText } from "../controls/count-words";
-import { disclosure } from "../controls/disclosure";
+import { countText, percentText, shareText } from "../controls/count-words";
 import { element } from "../controls/element";
 import { field } from "../controls/field";
 import { longList } from "../controls/long-list";
-import { numberTable } from "../controls/number-table";
-import { scaleLine } from "../controls/scale-line";
+import { paragraph } from "../controls/paragraph";
+import { plainButton } from "../controls/plain-button";
 import { shortened } from "../controls/shortened";
 import { whileWorking } from "../controls/while-working";
 import { initialsTick } from "../people/initials-tick";
 import type { Called } from "../people/people-shown";
 import type { Section, SidebarContext } from "../section";
+import { stateOf } from "../state";
 import { fairTakes } from "./fair/fair-takes";
 import { groupItem } from "./group-item";
 
 /** Asked for before the script has said what it offers: it knows which columns the table has. */
 const FIRST = "";
+
+interface TakesState {
+  /** The column that takes are counted by. */
+  readonly by: string;
+  /** As last read; null before. */
+  readonly answer: TakesAnswer | null;
+}
 
 /** Take rates by any column, as a dot on its range, with counts. */
 export function takesSection(context: SidebarContext): Section {
@@ -26,37 +35,38 @@ export function takesSection(context: SidebarContext): Section {
   const fair = fairTakes(context);
   const fields = element("fieldset", { class: "bare" });
   const body = element("div");
-  let by = FIRST;
-  let answered: TakesAnswer | null = null;
+  const state = stateOf<TakesState>({ by: FIRST, answer: null });
 
   const load = () =>
     whileWorking({
       status,
       doing: text.counting(),
       controls: [fields],
-      work: async () => show(await call("sidebarTakes", { by })),
+      work: async () => {
+        const answer = await call("sidebarTakes", { by: state.now.by });
+        state.set({ by: answer.by, answer });
+      },
     });
-  const show = (answer: TakesAnswer) => {
-    by = answer.by;
+  state.on(["answer"], ({ by, answer }) => {
+    if (answer === null) return;
     const columns = answer.columns.includes(by) ? answer.columns : [by, ...answer.columns];
     const select = choice(
       columns.map((column) => ({ value: column, label: column })),
       by,
     );
     select.addEventListener("change", () => {
-      by = select.value;
+      state.set({ by: select.value });
       void load().then(() => fields.querySelector("select")?.focus());
     });
     fields.replaceChildren(field(text.by(), select), again);
-    answered = answer;
-    draw();
-  };
+  });
   const draw = () => {
-    if (answered !== null) body.replaceChildren(...drawn(answered, people.called));
+    const { answer } = state.now;
+    if (answer !== null) body.replaceChildren(...drawn(answer, people.called));
   };
+  state.on(["answer"], draw);
   people.onChange(draw);
-  const again = element("button", { type: "button", class: "plain" }, text.readAgain());
-  again.addEventListener("click", () => void load());
+  const again = plainButton(text.readAgain(), () => void load());
   fields.append(again);
   const heading = element("h2", {}, text.title());
   const tick = initialsTick(people);
@@ -70,18 +80,17 @@ export function takesSection(context: SidebarContext): Section {
 
 function drawn({ rows, by }: TakesAnswer, called: Called): Node[] {
   if (rows.length === 0) {
-    return [element("p", {}, text.noBatch())];
+    return [paragraph(text.noBatch())];
   }
   const spread = rows.map((row) => row.spread).find((one) => one !== null) ?? null;
   return [
-    element("p", {}, spreadWords(spread)),
-    element(
-      "div",
-      { role: "group", "aria-label": text.takeRatesBy({ by: shortened(by) }) },
-      scaleLine(percentText(0), percentText(1)),
-      longList(rows, (row) => groupItem(row, called)),
-    ),
-    disclosure({ summary: text.asTable(), content: () => takesTable(rows, by, called) }),
+    paragraph(spreadWords(spread)),
+    drawnList({
+      label: text.takeRatesBy({ by: shortened(by) }),
+      ends: [percentText(0), percentText(1)],
+      entries: [longList(rows, (row) => groupItem(row, called))],
+    }),
+    takesTable(rows, by, called),
   ];
 }
 
@@ -93,8 +102,8 @@ function spreadWords(spread: number | null): string {
 }
 
 function takesTable(rows: readonly TakesRow[], by: string, called: Called): HTMLElement {
-  const share = (value: number | null) => (value === null ? "" : percentText(value));
-  return numberTable({
+  return tableBehind({
+    summary: text.asTable(),
     title: text.takeRatesBy({ by: shortened(by) }),
     headers: [
       shortened(by, 40),
@@ -105,10 +114,11 @@ function takesTable(rows: readonly TakesRow[], by: string, called: Called): HTML
       header.from(),
       header.to(),
     ],
-    rows: rows.map(({ group, batches, grafted, taken, rate, from, to }) => [
-      called(group),
-      ...[batches, grafted, taken].map(countText),
-      ...[rate, from, to].map(share),
-    ]),
+    rows: () =>
+      rows.map(({ group, batches, grafted, taken, rate, from, to }) => [
+        called(group),
+        ...[batches, grafted, taken].map(countText),
+        ...[rate, from, to].map(shareText),
+      ]),
   });
 }

@@ -4,6 +4,7 @@ import { partRemarks } from "../../wording/work";
 import { dayText, weekdayText, windowText } from "../controls/day-words";
 import { type Child, element } from "../controls/element";
 import { hoursCounted, hoursText } from "../controls/hours-words";
+import { paragraph } from "../controls/paragraph";
 import { userText } from "../controls/user-text";
 import { sheetCautions } from "./sheet-cautions";
 import { countBlank, type SheetColumn, sheetTable } from "./sheet-table";
@@ -46,7 +47,7 @@ export function personSheet({ workbook, work }: PersonSheet): HTMLElement {
           "section",
           { class: "person" },
           element("h1", {}, text.title({ day: dayText(asOf) })),
-          element("p", {}, userText(workbook), ` · ${window} · ${hoursWords(own)}`),
+          paragraph(userText(workbook), ` · ${window} · ${hoursWords(own)}`),
           sheetTable(title, COLUMNS, own.map(partRow)),
           sheetCautions(own),
         ),

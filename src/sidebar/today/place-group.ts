@@ -1,7 +1,6 @@
 import { noPlace } from "../../sentences/made/today-page";
 import type { DueTask } from "../../wire/today";
-import { disclosure } from "../controls/disclosure";
-import { element } from "../controls/element";
+import { group } from "../controls/group";
 import { longList } from "../controls/long-list";
 import { userText } from "../controls/user-text";
 import { type PlaceTasks, statusTally } from "./places";
@@ -12,16 +11,10 @@ export function placeGroup(
   open: boolean,
   item: (task: DueTask) => HTMLElement,
 ): HTMLElement {
-  return disclosure({
-    kind: "group",
+  return group({
+    title: place === "" ? noPlace() : userText(place),
+    tally: statusTally(tasks),
     open,
-    summary: element(
-      "h3",
-      {},
-      place === "" ? noPlace() : userText(place),
-      " ",
-      element("span", { class: "tally" }, statusTally(tasks)),
-    ),
     content: () => longList(tasks, item),
   });
 }

@@ -4,6 +4,7 @@ import type { TrendRow } from "../../wire/takes";
 import type { DueTask } from "../../wire/today";
 import { dayText, windowText } from "../controls/day-words";
 import { element } from "../controls/element";
+import { paragraph } from "../controls/paragraph";
 import { userText } from "../controls/user-text";
 import { lastMonthSentence } from "../takes/take-words";
 import { byPlace, type PlaceTasks, statusTally } from "./places";
@@ -36,8 +37,8 @@ export function roundSheet({ workbook, asOf, tasks, takes }: RoundSheet): HTMLEl
     "main",
     {},
     element("h1", {}, text.title({ day: dayText(asOf) })),
-    element("p", {}, userText(workbook), ` · ${statusTally(tasks)}`),
-    takes === null ? null : element("p", {}, lastMonthSentence(takes)),
+    paragraph(userText(workbook), ` · ${statusTally(tasks)}`),
+    takes === null ? null : paragraph(lastMonthSentence(takes)),
     ...byPlace(tasks).map(placeTable),
     sheetCautions(tasks),
   );

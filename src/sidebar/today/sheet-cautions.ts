@@ -1,5 +1,6 @@
 import * as text from "../../sentences/made/today-sheet";
 import { element } from "../controls/element";
+import { paragraph } from "../controls/paragraph";
 import { userText } from "../controls/user-text";
 
 /** Each caution once, with the tasks that it belongs to. */
@@ -18,9 +19,7 @@ export function sheetCautions(
     {},
     element("h2", {}, text.cautions()),
     ...[...tasksOf].map(([caution, names]) =>
-      element(
-        "p",
-        {},
+      paragraph(
         ...[...names].flatMap((name, index) => [index === 0 ? "" : ", ", userText(name)]),
         ": ",
         element("bdi", {}, caution),

@@ -3,9 +3,11 @@ import type { DueTask } from "../../wire/today";
 import { windowText } from "../controls/day-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
+import { paragraph, quiet } from "../controls/paragraph";
 import { isolated } from "../controls/shortened";
 import { userText, wholeText } from "../controls/user-text";
 import type { SidebarContext } from "../section";
+import { stateOf } from "../state";
 import { askedList } from "../writing/asked-list";
 import { writtenNotice } from "../writing/written-notice";
 import { type DoneEntry, doneForm } from "./done-form";
@@ -30,15 +32,18 @@ export function taskItem(options: TaskItemOptions): HTMLElement {
     "article",
     { class: "task" },
     element("h4", {}, userText(task.task), " · ", userText(task.batch)),
-    element("p", {}, status, ` ${windowText(task.from, task.by)}`),
-    element("p", {}, facts),
+    paragraph(status, ` ${windowText(task.from, task.by)}`),
+    paragraph(facts),
     task.caution === ""
       ? null
       : disclosure({ summary: text.caution(), content: () => wholeText(task.caution) }),
-    task.dayHeader === null
-      ? element("p", { class: "quiet" }, text.reminder())
-      : markDone(options, status),
+    task.dayHeader === null ? quiet(text.reminder()) : markDone(options, status),
   );
+}
+
+interface MarkDoneState {
+  /** With what was entered, until that is written; null before it was opened. */
+  readonly form: HTMLFormElement | null;
 }
 
 /** The place under a task that holds in turn the button, the form, the questions, the notice. */
@@ -52,7 +57,7 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
     { type: "button", class: "plain", "aria-label": label },
     text.markDone(),
   );
-  let form: HTMLFormElement | null = null;
+  const state = stateOf<MarkDoneState>({ form: null });
 
   const showButton = () => {
     holder.replaceChildren(open);
@@ -79,7 +84,7 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
       asked.focus();
       return;
     }
-    form = null;
+    state.set({ form: null });
     const before = mark.textContent;
     mark.textContent = text.done();
     const onTakenBack = async () => {
@@ -99,14 +104,17 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
     onWritten(notice, entry.who);
   };
   open.addEventListener("click", () => {
-    form ??= doneForm({
-      task,
-      day: asOf,
-      who: lastWho(),
-      status: context.status,
-      onSave: (entry) => record(entry, []),
-      onCancel: showButton,
-    });
+    const form =
+      state.now.form ??
+      doneForm({
+        task,
+        day: asOf,
+        who: lastWho(),
+        status: context.status,
+        onSave: (entry) => record(entry, []),
+        onCancel: showButton,
+      });
+    state.set({ form });
     holder.replaceChildren(form);
     form.querySelector("input")?.focus();
   });

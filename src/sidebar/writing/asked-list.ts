@@ -3,6 +3,8 @@ import type { Question } from "../../wire/writing";
 import { askedSentence } from "../../wording/writing";
 import { actionButton } from "../controls/action-button";
 import { element } from "../controls/element";
+import { paragraph } from "../controls/paragraph";
+import { plainButton } from "../controls/plain-button";
 import { plainValue } from "../controls/plain-value";
 import type { StatusLine } from "../controls/status-line";
 import { wholeText } from "../controls/user-text";
@@ -16,12 +18,11 @@ export interface AskedOptions {
 
 /** What the script wants to know before it writes, each with what stands and what would. */
 export function askedList({ questions, status, onAnyway, onLeave }: AskedOptions): HTMLElement {
-  const leave = element("button", { type: "button", class: "plain" }, text.leave());
-  leave.addEventListener("click", onLeave);
+  const leave = plainButton(text.leave(), onLeave);
   return element(
     "div",
     { class: "asked", role: "group", "aria-label": text.before(), tabindex: -1 },
-    element("p", {}, element("strong", {}, text.notYet())),
+    paragraph(element("strong", {}, text.notYet())),
     ...questions.map(questionAsked),
     element(
       "div",

@@ -3,6 +3,7 @@ import type { LastWrite, LastWritesAnswer } from "../../wire/writing";
 import { actionButton } from "../controls/action-button";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
+import { paragraph, quiet } from "../controls/paragraph";
 import { whileWorking } from "../controls/while-working";
 import type { SidebarContext } from "../section";
 import { writtenNotice } from "./written-notice";
@@ -27,9 +28,9 @@ export function lastWritesPart(
   const read = async () => show(await context.call("sidebarLastWrites", null));
   const show = ({ writes, isMore }: LastWritesAnswer) => {
     list.replaceChildren(
-      ...(writes.length === 0 ? [element("p", {}, text.nothingWritten())] : []),
+      ...(writes.length === 0 ? [paragraph(text.nothingWritten())] : []),
       ...writes.map((write) => item(context, write, onTakenBack)),
-      ...(isMore ? [element("p", { class: "quiet" }, text.older())] : []),
+      ...(isMore ? [quiet(text.older())] : []),
     );
   };
   const readAgain = actionButton({ label: text.readAgain(), status, doing, work: read });

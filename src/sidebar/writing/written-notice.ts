@@ -3,6 +3,7 @@ import type { CellWritten, RecordAnswer } from "../../wire/writing";
 import { faultSentence } from "../../wording/writing";
 import { actionButton } from "../controls/action-button";
 import { element } from "../controls/element";
+import { paragraph, quiet } from "../controls/paragraph";
 import { plainValue } from "../controls/plain-value";
 import { sentenceNodes } from "../controls/sentence-nodes";
 import { isolated } from "../controls/shortened";
@@ -35,8 +36,8 @@ export function writtenNotice(options: WrittenOptions): HTMLElement {
       "aria-label": text.writtenNamed({ what: isolated(what) }),
       tabindex: -1,
     },
-    element("p", {}, element("strong", {}, `${title}: `), userText(what)),
-    detail === undefined ? null : element("p", { class: "quiet" }, userText(detail)),
+    paragraph(element("strong", {}, `${title}: `), userText(what)),
+    detail === undefined ? null : quiet(userText(detail)),
     cellList(written),
   );
   if (logId === null) return notice;
@@ -51,9 +52,7 @@ export function writtenNotice(options: WrittenOptions): HTMLElement {
       }
       const done = restored.length > 0;
       notice.replaceChildren(
-        element(
-          "p",
-          {},
+        paragraph(
           element("strong", {}, `${done ? text.taken() : text.notTakenBack()}: `),
           userText(what),
         ),

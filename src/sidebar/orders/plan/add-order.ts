@@ -4,6 +4,7 @@ import { actionButton } from "../../controls/action-button";
 import { element } from "../../controls/element";
 import type { Control } from "../../controls/while-working";
 import type { SidebarContext } from "../../section";
+import { stateOf } from "../../state";
 import { askedList } from "../../writing/asked-list";
 import { writtenNotice } from "../../writing/written-notice";
 
@@ -38,7 +39,7 @@ export function orderAdder(options: AddOrderOptions): AddOrder {
   const { context, known, also, entered, onNamed, onDone, onWritten } = options;
   const { call, status } = context;
   const holder = element("div");
-  let isTabMade = false;
+  const state = stateOf({ isTabMade: false });
 
   const button = actionButton({
     label: text.addOrder(),
@@ -51,9 +52,9 @@ export function orderAdder(options: AddOrderOptions): AddOrder {
   /** @param sure the questions that were asked and answered already */
   const write = async (order: NewOrder, sure: readonly string[]): Promise<void> => {
     const before = known();
-    if (before !== null && before.ordersTab === null && !isTabMade) {
+    if (before !== null && before.ordersTab === null && !state.now.isTabMade) {
       await call("sidebarMakeOrders", null);
-      isTabMade = true;
+      state.set({ isTabMade: true });
     }
     const answer = await call("sidebarAddOrder", { ...order, sure });
     if (answer.written.length === 0 && answer.asked.length === 0) {

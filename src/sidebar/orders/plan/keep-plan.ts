@@ -3,6 +3,7 @@ import type { OrdersAnswer, PlanOrderRequest } from "../../../wire/orders";
 import { actionButton } from "../../controls/action-button";
 import { element } from "../../controls/element";
 import { field } from "../../controls/field";
+import { quiet } from "../../controls/paragraph";
 import { sentenceNodes } from "../../controls/sentence-nodes";
 import { userText } from "../../controls/user-text";
 import type { Control } from "../../controls/while-working";
@@ -38,7 +39,7 @@ export function keepPlan(options: KeepPlanOptions): KeepPlan {
   const entry = { type: "text", autocomplete: "off", maxlength: 200 };
   const order = element("input", entry);
   const customer = element("input", entry);
-  const noTab = element("p", { class: "quiet" }, text.tabMadeFirst());
+  const noTab = quiet(text.tabMadeFirst());
   const held = element("fieldset", {}, element("legend", {}, text.keepPlan()));
   const also = [held, fields];
   const { variety, wanted, by } = request;

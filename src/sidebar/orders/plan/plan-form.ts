@@ -4,6 +4,7 @@ import { checkedField } from "../../controls/checked-field";
 import { choice } from "../../controls/choice";
 import { element } from "../../controls/element";
 import { field } from "../../controls/field";
+import { stateOf } from "../../state";
 import { ofTen } from "../chance-words";
 import { byTrouble, wantedTrouble } from "./form-checks";
 
@@ -26,6 +27,13 @@ const LONGEST_SUGGESTION = 100;
 /** Longer than any month is written; the script says what it can't read. */
 const LONGEST_TEXT = 500;
 
+interface FormState {
+  /** The day from which an order is to lie ahead, ISO text; null until the script has said it. */
+  readonly asOf: string | null;
+  /** Whether the person chose how sure to be: what is usual changes nothing then. */
+  readonly isSureChosen: boolean;
+}
+
 /** The form of a new order. */
 export function planForm(): PlanForm {
   const entry = { type: "text", autocomplete: "off", maxlength: LONGEST_TEXT };
@@ -36,11 +44,8 @@ export function planForm(): PlanForm {
   const sure = element("select");
   const method = element("select");
   const harvest = element("input", entry);
-  let asOf: string | null = null;
-  let isSureTouched = false;
-  sure.addEventListener("change", () => {
-    isSureTouched = true;
-  });
+  const state = stateOf<FormState>({ asOf: null, isSureChosen: false });
+  sure.addEventListener("change", () => state.set({ isSureChosen: true }));
   const wantedField = checkedField({ label: text.plantsWanted(), control: wanted, name: "wanted" });
   const byField = checkedField({ label: text.readyBy(), control: by, name: "by" });
   const methodHolder = element("div");
@@ -73,14 +78,14 @@ export function planForm(): PlanForm {
       sure,
       shares.map((share) => ({ value: String(share), label: ofTen(share) })),
     );
-    if (!isSureTouched) sure.value = String(usual);
+    if (!state.now.isSureChosen) sure.value = String(usual);
   };
   offerSure(USUAL_ASSURANCE);
   return {
     element: element("form", { class: "plan-form", novalidate: true }, fields),
     fields,
     offer: (answer) => {
-      asOf = answer.asOf;
+      state.set({ asOf: answer.asOf });
       const names = answer.varieties.filter(({ length }) => length <= LONGEST_SUGGESTION);
       suggestions.replaceChildren(...names.map((value) => element("option", { value })));
       offerSure(answer.assurance);
@@ -103,7 +108,7 @@ export function planForm(): PlanForm {
     checked() {
       const troubles = [
         wantedTrouble({ value: wanted.value, badInput: wanted.validity.badInput }),
-        byTrouble({ value: by.value, badInput: by.validity.badInput }, asOf),
+        byTrouble({ value: by.value, badInput: by.validity.badInput }, state.now.asOf),
       ] as const;
       wantedField.tell(troubles[0]);
       byField.tell(troubles[1]);

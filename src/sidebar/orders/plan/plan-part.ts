@@ -4,6 +4,7 @@ import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
 import { whileWorking } from "../../controls/while-working";
 import type { SidebarContext } from "../../section";
+import { stateOf } from "../../state";
 import { type KeepPlan, keepPlan } from "./keep-plan";
 import { planForm } from "./plan-form";
 import { planShown } from "./plan-shown";
@@ -20,6 +21,13 @@ export interface PlanPart {
   offer(answer: OrdersAnswer): void;
 }
 
+interface PlanState {
+  /** The outlook as last read; null before. */
+  readonly known: OrdersAnswer | null;
+  /** The plan that is shown: for what, and what may be done with it; null before. */
+  readonly plan: { readonly request: PlanOrderRequest; readonly keep: KeepPlan } | null;
+}
+
 /** A new order: the form, its plan, and what was done with it. */
 export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
   const { call, status } = context;
@@ -34,45 +42,50 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
   const changed = element("p", { class: "warning", role: "status" });
   const keepHolder = element("div");
   const done = element("div");
-  let known: OrdersAnswer | null = null;
-  let planned: PlanOrderRequest | null = null;
-  let keep: KeepPlan | null = null;
+  const state = stateOf<PlanState>({ known: null, plan: null });
 
   const show = async (request: PlanOrderRequest) => {
     const answer = await call("sidebarPlanOrder", request);
-    planned = request;
-    plan.replaceChildren(...planShown({ request, answer, asOf: known?.asOf ?? null }));
-    keep = keepPlan({
+    plan.replaceChildren(...planShown({ request, answer, asOf: state.now.known?.asOf ?? null }));
+    const keep = keepPlan({
       context,
       request,
-      known: () => known,
+      known: () => state.now.known,
       fields: form.fields,
       onWritten,
       onDone: (notice) => done.prepend(notice),
     });
     keepHolder.replaceChildren(keep.element);
-    compare();
+    state.set({ plan: { request, keep } });
     plan.hidden = false;
     plan.focus();
   };
   /** A plan that is no longer that of the form says so and can't be kept. */
   const compare = () => {
-    if (planned === null) return;
-    const isSame = JSON.stringify(planned) === JSON.stringify(form.entered());
+    const shown = state.now.plan;
+    if (shown === null) return;
+    const isSame = JSON.stringify(shown.request) === JSON.stringify(form.entered());
     plan.classList.toggle("outdated", !isSame);
     changed.textContent = isSame ? "" : text.planOutdated();
-    keep?.allow(isSame);
+    shown.keep.allow(isSame);
   };
+  state.on(["known"], ({ known, plan: shown }) => {
+    if (known === null) return;
+    form.offer(known);
+    shown?.keep.offer(known);
+  });
+  state.on(["known", "plan"], compare);
   form.element.addEventListener("input", compare);
   form.element.addEventListener("submit", (event) => {
     // Let go, it would lead the page away from itself.
     event.preventDefault();
     const request = form.checked();
     if (request === null) return;
+    const shown = state.now.plan;
     void whileWorking({
       status,
       doing: text.planning(),
-      controls: [form.fields, ...(keep === null ? [] : [keep.element])],
+      controls: [form.fields, ...(shown === null ? [] : [shown.keep.element])],
       work: () => show(request),
     });
   });
@@ -82,11 +95,6 @@ export function planPart({ context, onWritten }: PlanPartOptions): PlanPart {
       summary: element("h3", {}, text.planNew()),
       content: () => element("div", {}, form.element, changed, plan, keepHolder, done),
     }),
-    offer: (answer) => {
-      known = answer;
-      form.offer(answer);
-      keep?.offer(answer);
-      compare();
-    },
+    offer: (known) => state.set({ known }),
   };
 }

@@ -3,8 +3,9 @@ import type { PlannedOrderStep, PlanOrderAnswer, PlanOrderRequest } from "../../
 import { needWords } from "../../../wording/order-plan";
 import { awayText, daysBetween, dayText } from "../../controls/day-words";
 import { element } from "../../controls/element";
+import { notes, paragraph } from "../../controls/paragraph";
 import { sentenceNodes } from "../../controls/sentence-nodes";
-import { userText, wholeText } from "../../controls/user-text";
+import { userText } from "../../controls/user-text";
 import { ofTen } from "../chance-words";
 import { plantsNeeded, stepItem } from "./step-item";
 import { warningsShown } from "./warnings";
@@ -34,9 +35,7 @@ export function planShown({ request, answer, asOf }: PlanShownOptions): HTMLElem
             variety: userText(request.variety),
           })),
     ),
-    element(
-      "p",
-      {},
+    paragraph(
       ...(request.harvest === ""
         ? sentenceNodes((nodes) => text.sureIn({ cases, ...nodes }), { method: userText(method) })
         : sentenceNodes((nodes) => text.sureInFrom({ cases, ...nodes }), {
@@ -51,17 +50,17 @@ export function planShown({ request, answer, asOf }: PlanShownOptions): HTMLElem
       ...steps.map((step) => element("li", {}, stepItem(step, step === first))),
     ),
     ...(needs.length === 0 ? [] : [needsInAll(needs)]),
-    ...(remark === null ? [] : [element("div", { class: "note" }, wholeText(remark))]),
+    ...notes(remark),
   ];
 }
 
 /** The step with the earliest day, of equal days the first; null where none has a day. */
 function firstOf(steps: readonly PlannedOrderStep[]): PlannedOrderStep | null {
-  let first: PlannedOrderStep | null = null;
-  for (const step of steps) {
-    if (step.doBy !== null && (first?.doBy == null || step.doBy < first.doBy)) first = step;
-  }
-  return first;
+  return steps.reduce<PlannedOrderStep | null>(
+    (first, step) =>
+      step.doBy !== null && (first?.doBy == null || step.doBy < first.doBy) ? step : first,
+    null,
+  );
 }
 
 function firstThing(step: PlannedOrderStep, asOf: string | null): HTMLElement {
@@ -75,13 +74,9 @@ function firstThing(step: PlannedOrderStep, asOf: string | null): HTMLElement {
   return element(
     "div",
     { class: "note first" },
-    element(
-      "p",
-      {},
-      isPast ? element("span", { class: "mark late" }, text.past()) : text.firstToDo(),
-    ),
+    paragraph(isPast ? element("span", { class: "mark late" }, text.past()) : text.firstToDo()),
     element("p", { class: "to-do" }, userText(step.step), " ", when()),
-    element("p", {}, plantsNeeded(step)),
+    paragraph(plantsNeeded(step)),
     warningsShown(warnings),
   );
 }

@@ -4,6 +4,7 @@ import { needsWords, planFact } from "../../../wording/order-plan";
 import { dayText } from "../../controls/day-words";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
+import { paragraph } from "../../controls/paragraph";
 import { shortened } from "../../controls/shortened";
 import { userText, wholeText } from "../../controls/user-text";
 import { warningsShown } from "./warnings";
@@ -48,7 +49,7 @@ function folded(summary: string, sentences: readonly string[]): HTMLElement | nu
     element(
       "div",
       {},
-      ...sentences.map((one) => element("p", {}, element("bdi", {}, shortened(one, LONGEST)))),
+      ...sentences.map((one) => paragraph(element("bdi", {}, shortened(one, LONGEST)))),
     );
   return disclosure({ summary, content });
 }

@@ -1,6 +1,7 @@
 import type { PlanWarning } from "../../../core";
 import { planWarning } from "../../../wording/order-plan";
 import { element } from "../../controls/element";
+import { paragraph } from "../../controls/paragraph";
 import { wholeText } from "../../controls/user-text";
 
 /** What asks for care, behind one double line; null where there is none. */
@@ -9,6 +10,6 @@ export function warningsShown(warnings: readonly PlanWarning[]): HTMLElement | n
   return element(
     "div",
     { class: "warning" },
-    ...warnings.map((one) => element("p", {}, wholeText(planWarning(one)))),
+    ...warnings.map((one) => paragraph(wholeText(planWarning(one)))),
   );
 }

@@ -2,15 +2,14 @@ import * as header from "../../../sentences/made/take-columns";
 import * as text from "../../../sentences/made/takes-page";
 import type { CompareAnswer, ComparedRow } from "../../../wire/takes";
 import { aloneSentence, COMPARED_WORDS, ratedWords, takesRemarks } from "../../../wording/takes";
-import { countText, percentText } from "../../controls/count-words";
-import { disclosure } from "../../controls/disclosure";
-import { element } from "../../controls/element";
+import { drawnItem, drawnList } from "../../charts/drawn-list";
+import { rangeTrack } from "../../charts/range-track";
+import { tableBehind } from "../../charts/table-behind";
+import { countText, percentText, shareText } from "../../controls/count-words";
 import { longList } from "../../controls/long-list";
-import { numberTable } from "../../controls/number-table";
-import { rangeTrack } from "../../controls/range-track";
-import { scaleLine } from "../../controls/scale-line";
+import { notes, paragraph, quiet } from "../../controls/paragraph";
 import { isolated, shortened } from "../../controls/shortened";
-import { userText, wholeText } from "../../controls/user-text";
+import { userText } from "../../controls/user-text";
 import type { Called } from "../../people/people-shown";
 
 /** The comparison: a sentence, then each group's evened rate as a dot on its range. */
@@ -23,25 +22,19 @@ export function comparedList(answer: CompareAnswer, called: Called): Node[] {
     ),
     takesRemarks(answer.remarks, "page"),
   ].filter((one) => one !== null);
-  if (compared.length === 0) return [element("p", {}, text.noneCounted())];
+  if (compared.length === 0) return [paragraph(text.noneCounted())];
   const overall = overallRate(compared);
   const held = text.evenedDot({ evenFor: isolated(evenFor), overall });
   return [
-    element("p", {}, comparedSentence(compared, called)),
-    element("p", { class: "quiet" }, held),
-    element(
-      "div",
-      { role: "group", "aria-label": text.takeRatesByEvened({ by: shortened(by) }) },
-      scaleLine(percentText(0), percentText(1)),
-      longList(compared, (row) => comparedItem(row, overall, called)),
-    ),
-    ...(remarks.length === 0
-      ? []
-      : [element("div", { class: "note" }, wholeText(remarks.join(" ")))]),
-    disclosure({
-      summary: text.comparedAsTable(),
-      content: () => comparedTable(compared, by, called),
+    paragraph(comparedSentence(compared, called)),
+    quiet(held),
+    drawnList({
+      label: text.takeRatesByEvened({ by: shortened(by) }),
+      ends: [percentText(0), percentText(1)],
+      entries: [longList(compared, (row) => comparedItem(row, overall, called))],
     }),
+    ...notes(remarks.length === 0 ? null : remarks.join(" ")),
+    comparedTable(compared, by, called),
   ];
 }
 
@@ -68,33 +61,28 @@ function comparedItem(row: ComparedRow, overall: number, called: Called): HTMLEl
   const { group, rate, expected, evened, from, to, reading, grafted } = row;
   const plain =
     rate === null || expected === null ? "" : text.asCounted({ rate, grafted, expected });
-  return element(
-    "div",
-    { class: "drawn" },
-    element(
-      "p",
-      { class: "drawn-words" },
-      userText(called(group)),
-      element("span", {}, COMPARED_WORDS[reading]()),
-    ),
-    evened === null || from === null || to === null
-      ? null
-      : rangeTrack({
-          from,
-          likely: evened,
-          to,
-          most: 1,
-          mark: "dot",
-          expected: overall,
-          label: text.evenedRange({ evened, from, to, overall }),
-        }),
-    element("p", { class: "quiet" }, plain),
-  );
+  return drawnItem({
+    name: userText(called(group)),
+    value: COMPARED_WORDS[reading](),
+    drawing:
+      evened === null || from === null || to === null
+        ? null
+        : rangeTrack({
+            from,
+            likely: evened,
+            to,
+            most: 1,
+            mark: "dot",
+            expected: overall,
+            label: text.evenedRange({ evened, from, to, overall }),
+          }),
+    below: [quiet(plain)],
+  });
 }
 
 function comparedTable(rows: readonly ComparedRow[], by: string, called: Called): HTMLElement {
-  const share = (value: number | null) => (value === null ? "" : percentText(value));
-  return numberTable({
+  return tableBehind({
+    summary: text.comparedAsTable(),
     title: text.compared(),
     headers: [
       shortened(by, 40),
@@ -107,12 +95,13 @@ function comparedTable(rows: readonly ComparedRow[], by: string, called: Called)
       header.to(),
       header.reading(),
     ],
-    rows: rows.map((row) => [
-      called(row.group),
-      ...[row.grafted, row.taken].map(countText),
-      ...[row.rate, row.expected, row.evened, row.from, row.to].map(share),
-      COMPARED_WORDS[row.reading](),
-    ]),
+    rows: () =>
+      rows.map((row) => [
+        called(row.group),
+        ...[row.grafted, row.taken].map(countText),
+        ...[row.rate, row.expected, row.evened, row.from, row.to].map(shareText),
+        COMPARED_WORDS[row.reading](),
+      ]),
   });
 }
 

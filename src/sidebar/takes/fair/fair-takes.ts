@@ -5,6 +5,7 @@ import { element } from "../../controls/element";
 import { field } from "../../controls/field";
 import { whileWorking } from "../../controls/while-working";
 import type { Section, SidebarContext } from "../../section";
+import { stateOf } from "../../state";
 import { comparedList } from "./compared-list";
 import { fairUse } from "./fair-use";
 import { reasonsPart } from "./reasons-part";
@@ -16,6 +17,16 @@ const PERIODS = [
   { value: "quarter", label: text.periodQuarter },
 ] as const;
 
+interface FairState {
+  /** The column whose groups are compared. */
+  readonly by: string;
+  /** The column that they are evened for. */
+  readonly evenFor: string;
+  readonly period: string;
+  /** As last read; null before. */
+  readonly answer: CompareAnswer | null;
+}
+
 /** Takes compared fairly, over time, and what goes with them. */
 export function fairTakes({ call, status, people }: SidebarContext): Section {
   const compareFields = element("fieldset", { class: "bare" });
@@ -23,8 +34,7 @@ export function fairTakes({ call, status, people }: SidebarContext): Section {
   const compared = element("div");
   const trend = element("div");
   const reasons = element("div");
-  const wanted = { by: "", evenFor: "", period: "month" };
-  let answer: CompareAnswer | null = null;
+  const state = stateOf<FairState>({ by: "", evenFor: "", period: "month", answer: null });
 
   const load = () =>
     whileWorking({
@@ -32,16 +42,17 @@ export function fairTakes({ call, status, people }: SidebarContext): Section {
       doing: text.comparing(),
       controls: [compareFields, periodFields],
       work: async () => {
-        answer = await call("sidebarCompareTakes", { ...wanted });
-        show(answer);
+        const { by, evenFor, period } = state.now;
+        const answer = await call("sidebarCompareTakes", { by, evenFor, period });
+        state.set({ by: answer.by, evenFor: answer.evenFor, period: answer.period, answer });
       },
     });
-  const show = (given: CompareAnswer) => {
-    Object.assign(wanted, { by: given.by, evenFor: given.evenFor, period: given.period });
+  state.on(["answer"], ({ answer }) => {
+    if (answer === null) return;
     const select = (key: "by" | "evenFor" | "period", options: readonly Choice[]) => {
-      const made = choice(options, wanted[key]);
+      const made = choice(options, state.now[key]);
       made.addEventListener("change", () => {
-        wanted[key] = made.value;
+        state.set({ [key]: made.value });
         const at = [...compareFields.querySelectorAll("select")].indexOf(made);
         void load().then(() => {
           const again = at === -1 ? periodFields.querySelector("select") : null;
@@ -51,19 +62,20 @@ export function fairTakes({ call, status, people }: SidebarContext): Section {
       return made;
     };
     compareFields.replaceChildren(
-      field(text.compare(), select("by", given.columns.map(columnsChoice))),
-      field(text.evenedFor(), select("evenFor", given.evenFors.map(columnsChoice))),
+      field(text.compare(), select("by", answer.columns.map(columnsChoice))),
+      field(text.evenedFor(), select("evenFor", answer.evenFors.map(columnsChoice))),
     );
     const periods = PERIODS.map(({ value, label }) => ({ value, label: label() }));
     periodFields.replaceChildren(field(text.period(), select("period", periods)));
-    draw();
-  };
+  });
   const draw = () => {
+    const { answer } = state.now;
     if (answer === null) return;
     compared.replaceChildren(...comparedList(answer, people.called));
     trend.replaceChildren(...trendPart(answer.trend));
     reasons.replaceChildren(...reasonsPart(answer, people.called));
   };
+  state.on(["answer"], draw);
   people.onChange(draw);
   return {
     element: element(

@@ -1,24 +1,26 @@
 import * as text from "../../../sentences/made/takes-page";
 import type { CompareAnswer, ReasonRow } from "../../../wire/takes";
 import { REASON_WORDS, ratedWords, takesRemarks } from "../../../wording/takes";
-import { percentText } from "../../controls/count-words";
+import { drawnItem } from "../../charts/drawn-list";
+import { shareText } from "../../controls/count-words";
 import { element } from "../../controls/element";
+import { notes, paragraph, quiet } from "../../controls/paragraph";
 import { sentenceNodes } from "../../controls/sentence-nodes";
 import { isolated } from "../../controls/shortened";
-import { userText, wholeText } from "../../controls/user-text";
+import { userText } from "../../controls/user-text";
 import type { Called } from "../../people/people-shown";
 
 /** What goes with takes, most first, with the warning that this is not what causes them. */
 export function reasonsPart({ reasons, reasonsRemarks }: CompareAnswer, called: Called): Node[] {
   const remark = takesRemarks(reasonsRemarks, "page");
   return [
-    element("p", {}, reasonsSentence(reasons)),
+    paragraph(reasonsSentence(reasons)),
     element(
       "ol",
       { class: "list" },
       ...reasons.map((row) => element("li", {}, reasonItem(row, called))),
     ),
-    ...(remark === null ? [] : [element("div", { class: "note" }, wholeText(remark))]),
+    ...notes(remark),
   ];
 }
 
@@ -31,20 +33,17 @@ export function reasonsSentence(reasons: readonly ReasonRow[]): string {
 
 function reasonItem(row: ReasonRow, called: Called): HTMLElement {
   const { column, explained, best, worst, reading } = row;
-  const share = explained === null ? "" : percentText(explained);
   const named = (one: NonNullable<ReasonRow["best"]>) =>
     userText(ratedWords({ name: called([one.name]), takeRate: one.takeRate }));
-  return element(
-    "div",
-    { class: "drawn" },
-    element("p", { class: "drawn-words" }, userText(column), element("span", {}, share)),
-    element("p", { class: "quiet" }, REASON_WORDS[reading]()),
-    best === null || worst === null
-      ? null
-      : element(
-          "p",
-          { class: "quiet" },
-          ...sentenceNodes(text.bestAndWorst, { best: named(best), worst: named(worst) }),
-        ),
-  );
+  return drawnItem({
+    name: userText(column),
+    value: shareText(explained),
+    drawing: null,
+    below: [
+      quiet(REASON_WORDS[reading]()),
+      best === null || worst === null
+        ? null
+        : quiet(...sentenceNodes(text.bestAndWorst, { best: named(best), worst: named(worst) })),
+    ],
+  });
 }

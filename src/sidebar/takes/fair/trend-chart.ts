@@ -1,10 +1,12 @@
 import * as text from "../../../sentences/made/takes-page";
 import type { TrendRow } from "../../../wire/takes";
-import { svg } from "../../controls/svg";
+import { scale } from "../../charts/scale";
+import { drawing, level, svg } from "../../charts/svg";
 import { isSignal } from "../take-words";
+import { clearPlace } from "./clear-place";
 
-/** Room above and below the lines, in parts of the height. */
-const EDGE = 6;
+/** All of 100 stands a little below the top, none a little above the foot: rings have room there. */
+const UP = scale({ most: 1, from: 94, to: 6 });
 
 /**
  * Take rates of periods as a course of dots: the band of what is ordinary behind them, the usual
@@ -14,52 +16,50 @@ const EDGE = 6;
  * @param label the same in words
  */
 export function trendChart(rows: readonly TrendRow[], label: string): SVGElement {
-  const at = (index: number) => `${round(((index + 0.5) / rows.length) * 100)}%`;
-  const up = (share: number) => `${round(EDGE + (1 - share) * (100 - 2 * EDGE))}%`;
-  const marks: SVGElement[] = [];
-  rows.forEach((row, index) => {
-    const { low, high } = row;
-    if (low === null || high === null) return;
-    marks.push(
-      svg("rect", {
-        class: "within",
-        x: `${round((index / rows.length) * 100)}%`,
-        width: `${round(100 / rows.length)}%`,
-        y: up(high),
-        height: `${round((high - low) * (100 - 2 * EDGE))}%`,
-      }),
-    );
-  });
+  const along = scale({ most: rows.length });
   const usual = rows[0]?.usual ?? null;
-  if (usual !== null) {
-    marks.push(svg("line", { class: "usual", x1: "0%", x2: "100%", y1: up(usual), y2: up(usual) }));
-  }
-  rows.forEach((row, index) => {
-    const before = rows[index - 1];
-    if (before === undefined) return;
-    marks.push(
-      svg("line", {
-        class: "course",
-        x1: at(index - 1),
-        x2: at(index),
-        y1: up(before.rate ?? 0),
-        y2: up(row.rate ?? 0),
-      }),
-    );
-  });
-  rows.forEach((row, index) => {
-    const centre = { cx: at(index), cy: up(row.rate ?? 0) };
-    if (isSignal(row)) marks.push(svg("circle", { class: "signal", ...centre, r: "7" }));
-    marks.push(svg("circle", { class: row.isOpen ? "open" : "counted", ...centre, r: "3.5" }));
-  });
-  if (usual !== null) {
-    const words = svg("text", { x: "100%", y: up(usual), dy: "-4", "text-anchor": "end" });
-    words.textContent = text.usualRate({ rate: usual });
-    marks.push(words);
-  }
-  return svg("svg", { class: "chart", role: "img", "aria-label": label }, ...marks);
+  const points = rows.map((row, index) => ({
+    row,
+    cx: along.at(index + 0.5),
+    cy: UP.at(row.rate ?? 0),
+  }));
+  return drawing("chart", label, [
+    ...rows.flatMap(({ low, high }, index) =>
+      low === null || high === null
+        ? []
+        : [
+            svg("rect", {
+              class: "within",
+              x: along.at(index),
+              width: along.between(index, index + 1),
+              y: UP.at(high),
+              height: UP.between(low, high),
+            }),
+          ],
+    ),
+    ...(usual === null ? [] : [level("usual", UP.at(usual))]),
+    ...points.flatMap(({ cx, cy }, index) => {
+      const before = points[index - 1];
+      if (before === undefined) return [];
+      return [svg("line", { class: "course", x1: before.cx, x2: cx, y1: before.cy, y2: cy })];
+    }),
+    ...points.flatMap(({ row, cx, cy }) => [
+      ...(isSignal(row) ? [svg("circle", { class: "signal", cx, cy, r: "7" })] : []),
+      svg("circle", { class: row.isOpen ? "open" : "counted", cx, cy, r: "3.5" }),
+    ]),
+    ...(usual === null ? [] : [usualWords(usual, rows)]),
+  ]);
 }
 
-function round(value: number): number {
-  return Math.round(value * 100) / 100;
+function usualWords(usual: number, rows: readonly TrendRow[]): SVGElement {
+  const rates = rows.map(({ rate }) => rate ?? 0);
+  const { end, side } = clearPlace(rates, usual);
+  const words = svg("text", {
+    x: end === "left" ? "0%" : "100%",
+    y: UP.at(usual),
+    dy: side === "above" ? "-4" : "12",
+    "text-anchor": end === "left" ? "start" : "end",
+  });
+  words.textContent = text.usualRate({ rate: usual });
+  return words;
 }

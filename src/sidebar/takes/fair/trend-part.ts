@@ -2,11 +2,10 @@ import * as header from "../../../sentences/made/take-columns";
 import * as text from "../../../sentences/made/takes-page";
 import type { TrendRow } from "../../../wire/takes";
 import { periodWords } from "../../../wording/takes";
-import { countText, percentText } from "../../controls/count-words";
-import { disclosure } from "../../controls/disclosure";
-import { element } from "../../controls/element";
-import { numberTable } from "../../controls/number-table";
-import { scaleLine } from "../../controls/scale-line";
+import { scaleLine } from "../../charts/drawn-list";
+import { tableBehind } from "../../charts/table-behind";
+import { countText, shareText } from "../../controls/count-words";
+import { paragraph, quiet } from "../../controls/paragraph";
 import { isSignal, readingWords } from "../take-words";
 import { trendChart } from "./trend-chart";
 
@@ -18,15 +17,15 @@ const MOST_NAMED = 3;
 /** Takes over time: a sentence, then the chart, then all periods as a table. */
 export function trendPart(trend: readonly TrendRow[]): Node[] {
   const counted = trend.filter(({ rate }) => rate !== null);
-  if (counted.length === 0) return [element("p", {}, text.noneCounted())];
+  if (counted.length === 0) return [paragraph(text.noneCounted())];
   const drawn = counted.slice(-MOST_DRAWN);
   const sentence = trendSentence(counted);
   return [
-    element("p", {}, sentence),
+    paragraph(sentence),
     trendChart(drawn, sentence),
     scaleLine(endWords(drawn[0]), endWords(drawn[drawn.length - 1])),
-    element("p", { class: "quiet" }, text.trendSigns()),
-    disclosure({ summary: text.allPeriods(), content: () => trendTable(trend) }),
+    quiet(text.trendSigns()),
+    trendTable(trend),
   ];
 }
 
@@ -58,8 +57,8 @@ function endWords(row: TrendRow | undefined): string {
 }
 
 function trendTable(trend: readonly TrendRow[]): HTMLElement {
-  const share = (value: number | null) => (value === null ? "" : percentText(value));
-  return numberTable({
+  return tableBehind({
+    summary: text.allPeriods(),
     title: text.ratesByPeriod(),
     headers: [
       header.period(),
@@ -70,11 +69,12 @@ function trendTable(trend: readonly TrendRow[]): HTMLElement {
       text.columnUpper(),
       header.reading(),
     ],
-    rows: trend.map((row) => [
-      periodWords(row),
-      row.grafted === null ? "" : countText(row.grafted),
-      ...[row.rate, row.usual, row.low, row.high].map(share),
-      row.rate === null && row.isOpen ? text.notCountedYet() : readingWords(row),
-    ]),
+    rows: () =>
+      trend.map((row) => [
+        periodWords(row),
+        row.grafted === null ? "" : countText(row.grafted),
+        ...[row.rate, row.usual, row.low, row.high].map(shareText),
+        row.rate === null && row.isOpen ? text.notCountedYet() : readingWords(row),
+      ]),
   });
 }

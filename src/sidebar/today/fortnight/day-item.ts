@@ -1,9 +1,9 @@
 import * as text from "../../../sentences/made/work-page";
 import type { PlannedDay, PlannedPart } from "../../../wire/work";
+import { hoursBar } from "../../charts/hours-bar";
 import { weekdayText } from "../../controls/day-words";
 import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
-import { hoursBar } from "../../controls/hours-bar";
 import { hoursOfHours } from "../../controls/hours-words";
 import { dayPlan } from "./day-plan";
 import { isUnrated } from "./part-item";

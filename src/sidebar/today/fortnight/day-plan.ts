@@ -3,6 +3,7 @@ import type { PlannedDay, PlannedPart } from "../../../wire/work";
 import { type Child, element } from "../../controls/element";
 import { hoursCounted, hoursOfHours } from "../../controls/hours-words";
 import { longList } from "../../controls/long-list";
+import { paragraph, quiet } from "../../controls/paragraph";
 import { userText } from "../../controls/user-text";
 import { partItem } from "./part-item";
 
@@ -24,7 +25,7 @@ export function dayPlan(
   return element(
     "div",
     { class: "behind" },
-    parts.length === 0 ? element("p", {}, text.nothingPlanned()) : null,
+    parts.length === 0 ? paragraph(text.nothingPlanned()) : null,
     ...busy.map(({ name, there, own }) => {
       const asked = own.reduce((sum, { hours }) => sum + (hours ?? 0), 0);
       const title = [element("strong", {}, userText(name)), ` · ${hoursOfHours(asked, there)}`];
@@ -45,11 +46,11 @@ export function dayPlan(
 }
 
 function group(title: readonly Child[], parts: readonly PlannedPart[]): HTMLElement {
-  return element("div", { class: "hands" }, element("p", {}, ...title), longList(parts, partItem));
+  return element("div", { class: "hands" }, paragraph(...title), longList(parts, partItem));
 }
 
 function names(title: string, people: readonly (readonly Child[])[]): HTMLElement | null {
   if (people.length === 0) return null;
   const list = people.flatMap((one, at) => (at === 0 ? one : [", ", ...one]));
-  return element("p", { class: "quiet" }, title, " ", ...list);
+  return quiet(title, " ", ...list);
 }

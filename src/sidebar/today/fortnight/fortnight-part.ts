@@ -4,8 +4,9 @@ import { disclosure } from "../../controls/disclosure";
 import { element } from "../../controls/element";
 import { hoursOfHours } from "../../controls/hours-words";
 import { longList } from "../../controls/long-list";
+import { notes, paragraph, quiet } from "../../controls/paragraph";
 import { sentenceNodes } from "../../controls/sentence-nodes";
-import { userText, wholeText } from "../../controls/user-text";
+import { userText } from "../../controls/user-text";
 import { whileWorking } from "../../controls/while-working";
 import { initialsTick } from "../../people/initials-tick";
 import type { SidebarContext } from "../../section";
@@ -48,7 +49,7 @@ export function fortnightPart(context: SidebarContext): FortnightPart {
             ? [...shown(answer), tick]
             : [noCrew(context, { answer, sentence: missing, onMade: made })]),
         );
-        if (missing !== null) body.append(...notes(answer));
+        if (missing !== null) body.append(...notes(answer.remark));
         details.append(body);
       },
     });
@@ -82,10 +83,10 @@ function shown(answer: WorkAnswer): Node[] {
     overloads.length > 0 ? text.tooMuchHelp() : fits({ hours: hoursOfHours(asked, there) });
   return [
     ...overloads.map(overloadNote),
-    unrated > 0 && !isRated ? null : element("p", {}, said),
+    unrated > 0 && !isRated ? null : paragraph(said),
     unrated === 0
       ? null
-      : element("p", {}, isRated ? text.unrated({ tasks: unrated }) : text.allUnrated()),
+      : paragraph(isRated ? text.unrated({ tasks: unrated }) : text.allUnrated()),
     ...days.map((day) =>
       dayItem({ day, persons, most, parts: parts.filter((part) => part.day === day.day) }),
     ),
@@ -95,13 +96,9 @@ function shown(answer: WorkAnswer): Node[] {
           summary: text.unplaced({ tasks: unassigned.length }),
           content: () => longList(unassigned, partItem),
         }),
-    ...notes(answer),
+    ...notes(answer.remark),
     source(answer),
   ].filter((node) => node !== null);
-}
-
-function notes({ remark }: WorkAnswer): HTMLElement[] {
-  return remark === null ? [] : [element("div", { class: "note" }, wholeText(remark))];
 }
 
 /** From where persons and closed days are read. */
@@ -111,5 +108,5 @@ function source({ crewTab, closedTab }: WorkAnswer): HTMLElement {
     closedTab === null
       ? sentenceNodes(text.personsFrom, { tab })
       : sentenceNodes(text.personsFromClosed, { tab, closed: userText(closedTab) });
-  return element("p", { class: "quiet" }, ...said);
+  return quiet(...said);
 }

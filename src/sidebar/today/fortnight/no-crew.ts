@@ -2,6 +2,7 @@ import * as text from "../../../sentences/made/work-page";
 import type { WorkAnswer } from "../../../wire/work";
 import { actionButton } from "../../controls/action-button";
 import { element } from "../../controls/element";
+import { paragraph } from "../../controls/paragraph";
 import { isolated } from "../../controls/shortened";
 import type { SidebarContext } from "../../section";
 
@@ -38,7 +39,7 @@ export function noCrew(
   return element(
     "div",
     {},
-    element("p", {}, sentence),
+    paragraph(sentence),
     answer.crewTab === null ? element("div", { class: "buttons" }, make) : null,
   );
 }

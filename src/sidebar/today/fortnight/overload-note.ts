@@ -3,6 +3,7 @@ import type { WorkOverload } from "../../../wire/work";
 import { fewNames } from "../../../wording/names";
 import { tooMuchDays, tooMuchSum } from "../../../wording/work";
 import { element } from "../../controls/element";
+import { paragraph } from "../../controls/paragraph";
 import { userText } from "../../controls/user-text";
 
 const MOST_NAMES = 4;
@@ -17,7 +18,7 @@ export function overloadNote(overload: WorkOverload): HTMLElement {
   return element(
     "div",
     { class: "note" },
-    element("p", {}, element("strong", {}, tooMuchDays(overload)), " ", tooMuchSum(overload)),
+    paragraph(element("strong", {}, tooMuchDays(overload)), " ", tooMuchSum(overload)),
     element(
       "dl",
       { class: "pairs" },

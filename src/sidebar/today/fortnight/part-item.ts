@@ -4,6 +4,7 @@ import { partRemarks } from "../../../wording/work";
 import { weekdayText } from "../../controls/day-words";
 import { element } from "../../controls/element";
 import { hoursCounted } from "../../controls/hours-words";
+import { paragraph, quiet } from "../../controls/paragraph";
 import { userText } from "../../controls/user-text";
 
 /** A task or a part of one in two lines: what and where, then how much and what there is to say. */
@@ -17,10 +18,8 @@ export function partItem({ task, batch, place, plants, hours, by, remarks }: Pla
   return element(
     "div",
     { class: "part" },
-    element("p", {}, userText(task), " · ", userText(batch)),
-    element(
-      "p",
-      { class: "quiet" },
+    paragraph(userText(task), " · ", userText(batch)),
+    quiet(
       ...(place === "" ? [] : [userText(place), " · "]),
       facts.join(" · "),
       ...(remark === "" ? [] : [" · ", userText(remark)]),
