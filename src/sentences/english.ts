@@ -253,7 +253,6 @@ export const english = {
     hours: "{hours} {form, select, one {hour} many {hours} other {}}",
     hoursOf: "{asked} of {hours}",
     initials: "Initials instead of names",
-    names: "{names, list}",
     no: "no",
     number: "{number, count}",
     percent: "{part, share}",

@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count, list, plural, select, share } from "../runtime";
+import { count, plural, select, share } from "../runtime";
 
 export const allOfIt = (): string =>
   "All of it";
@@ -28,9 +28,6 @@ export const hoursOf = (d: { readonly asked: string | number; readonly hours: st
 
 export const initials = (): string =>
   "Initials instead of names";
-
-export const names = (d: { readonly names: readonly string[] }): string =>
-  list(d.names);
 
 export const no = (): string =>
   "no";

@@ -3,7 +3,7 @@ import type { TrendRow } from "../../../wire/takes";
 import { scale } from "../../charts/scale";
 import { drawing, level, svg } from "../../charts/svg";
 import { isSignal } from "../take-words";
-import { clearPlace } from "./clear-place";
+import { clearCorner } from "./clear-corner";
 
 /** All of 100 stands a little below the top, none a little above the foot: rings have room there. */
 const UP = scale({ most: 1, from: 94, to: 6 });
@@ -47,19 +47,19 @@ export function trendChart(rows: readonly TrendRow[], label: string): SVGElement
       ...(isSignal(row) ? [svg("circle", { class: "signal", cx, cy, r: "7" })] : []),
       svg("circle", { class: row.isOpen ? "open" : "counted", cx, cy, r: "3.5" }),
     ]),
-    ...(usual === null ? [] : [usualWords(usual, rows)]),
+    ...(usual === null ? [] : [usualKey(usual, rows)]),
   ]);
 }
 
-function usualWords(usual: number, rows: readonly TrendRow[]): SVGElement {
-  const rates = rows.map(({ rate }) => rate ?? 0);
-  const { end, side } = clearPlace(rates, usual);
+/** What the dashes mean. Beside their line the words would stand on the course, which keeps near it. */
+function usualKey(usual: number, rows: readonly TrendRow[]): SVGElement {
+  const { end, side } = clearCorner(rows.map(({ rate }) => rate ?? 0));
   const words = svg("text", {
     x: end === "left" ? "0%" : "100%",
-    y: UP.at(usual),
-    dy: side === "above" ? "-4" : "12",
+    y: UP.at(side === "foot" ? 0 : 1),
+    dy: side === "foot" ? "0" : "9",
     "text-anchor": end === "left" ? "start" : "end",
   });
-  words.textContent = text.usualRate({ rate: usual });
+  words.textContent = `– – ${text.usualRate({ rate: usual })}`;
   return words;
 }
