@@ -43,7 +43,7 @@ export function dataValidationBuilder(run: Execution): ServiceObject {
   // A rule accepts other values with a mark unless told otherwise.
   let rule: InputRule | null = null;
   let allowInvalid = true;
-  const require = (kind: InputRule["kind"], values: readonly string[]) => {
+  const ruleTo = (kind: InputRule["kind"], values: readonly string[]) => {
     rule = { kind, values, allowInvalid };
     return builder;
   };
@@ -57,12 +57,12 @@ export function dataValidationBuilder(run: Execution): ServiceObject {
             "SpreadsheetApp.DataValidationBuilder.requireCheckbox",
           );
         }
-        return require("checkbox", []);
+        return ruleTo("checkbox", []);
       },
       requireValueInList(values: unknown, showDropdown?: unknown) {
         const method = "SpreadsheetApp.DataValidationBuilder.requireValueInList";
         if (!Array.isArray(values)) throw signatureError([values, showDropdown], method);
-        return require("list", values.map(String));
+        return ruleTo("list", values.map(String));
       },
       setAllowInvalid(allow: unknown) {
         allowInvalid = Boolean(allow);
