@@ -25,7 +25,7 @@ export interface Answer {
   readonly remark: string | null;
 }
 
-/** Names columns with their kinds, in order. @example columns({ Batch: "text", "Done on": "day" }) */
+/** Names columns with their kinds, in order. @example columns({ Batch: "text" }) // [{ name: "Batch", kind: "text" }] */
 export function columns(kinds: Readonly<Record<string, ColumnKind>>): AnswerColumn[] {
   return Object.keys(kinds).map((name) => ({ name, kind: kinds[name] as ColumnKind }));
 }

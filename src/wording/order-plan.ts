@@ -3,7 +3,7 @@ import * as text from "../sentences/made/order-plan";
 import { dayWords } from "./days";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
 
-/** A chance, 0 to 1. @example of100(0.892) // "89.2 of 100" */
+/** A chance, 0 to 1, as "89.2 of 100". */
 function of100(chance: number): string {
   const rounded = Math.round(chance * 1000) / 10;
   // 99.99 of 100 must not be said to be all.
@@ -52,7 +52,11 @@ export function needWords({ item, amount, unit }: Amount): string {
   return unit === "" ? text.needPieces(facts) : text.need(facts);
 }
 
-/** @example "wrap strip 57.2 m; bag 150" */
+/**
+ * What is needed, one after another; an item without a unit is counted.
+ *
+ * @example needsWords([{ item: "strip", amount: 57.2, unit: "m" }, { item: "bag", amount: 150, unit: "" }]) // "strip 57.2 m; bag 150"
+ */
 export function needsWords(needs: readonly Amount[]): string {
   return needs.map(needWords).join("; ");
 }

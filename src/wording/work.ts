@@ -13,7 +13,11 @@ const PART_REMARKS: SentencesOf<PartRemark> = {
   "no-work-rate": text.noRate,
 };
 
-/** What there is to say of a part of a task; empty where nothing. @example "7 days late, part of 400" */
+/**
+ * What there is to say of a part of a task; empty where nothing.
+ *
+ * @example partRemarks([{ code: "days-late", days: 7 }, { code: "part-of", plants: 400 }]) // "7 days late, part of 400"
+ */
 export function partRemarks(remarks: readonly PartRemark[]): string {
   return remarks.map((one) => sentenceOf(PART_REMARKS, one)).join(", ");
 }
@@ -35,7 +39,11 @@ export function tooMuchSum(proof: Pick<Proof, "persons" | "asked" | "there" | "s
   return text.tooMuchSum({ asked, there, short });
 }
 
-/** What an item is needed for. @example "Grafting (3 batches, 412 plants); Potting (1 batch, 20 plants)" */
+/**
+ * What an item is needed for.
+ *
+ * @example neededForWords([{ step: "Grafting", batches: 3, plants: 412 }, { step: "Potting", batches: 1, plants: 20 }]) // "Grafting (3 batches, 412 plants); Potting (1 batch, 20 plants)"
+ */
 export function neededForWords(steps: readonly NeedingStep[]): string {
   return steps.map(text.neededFor).join("; ");
 }

@@ -11,7 +11,7 @@ export function monthOf(day: CivilDay): Month {
   return (year * 12 + month - 1) as Month;
 }
 
-/** A month as ISO 8601 text. @example monthText(monthOf(civilDay(2026, 9, 3))) // "2026-09" */
+/** A month as ISO 8601 text. @example isoMonth(monthOf(civilDay(2026, 9, 3))) // "2026-09" */
 export function isoMonth(month: Month): string {
   return `${Math.floor(month / 12)}-${String((month % 12) + 1).padStart(2, "0")}`;
 }

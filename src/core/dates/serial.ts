@@ -6,7 +6,7 @@ const SERIAL_OF_1970 = 25569;
 /**
  * The day of a sheet's serial number; a fraction is a time of day and is dropped.
  *
- * @example dayOfSerial(45474) // the civil day of 2024-07-01
+ * @example dayOfSerial(45474) // civilDay(2024, 7, 1)
  */
 export function dayOfSerial(serial: number): CivilDay {
   return (Math.floor(serial) - SERIAL_OF_1970) as CivilDay;

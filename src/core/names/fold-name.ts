@@ -7,7 +7,8 @@ const GAP = /(?<=\p{L}) (?=\p{N})|(?<=\p{N}) (?=\p{L})/gu;
  * A name made comparable, as a person compares: capitals, accents, full-width forms, outer blanks and
  * points aside, and gaps or hyphens between a letter and a digit. A plus sign stays, since it names.
  *
- * @example foldName("DR-12 ") === foldName("dr12") // true; "1-1" is not "11"
+ * @example foldName("DR-12 ") === foldName("dr12") // true
+ * @example foldName("1-1") === foldName("11") // false
  */
 export function foldName(name: string): string {
   return normalText(name.replace(/\+/g, " plus ")).replace(GAP, "");

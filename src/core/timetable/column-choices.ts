@@ -37,10 +37,8 @@ export function choiceOf({ target }: Pick<ColumnMatch, "target">, timetable: Tim
 }
 
 /**
- * A step's column in a foreman's words, which are also understood as a header.
- *
- * @example stepColumnName({ key: "take count", name: "Take count" }, "count") // "Takes"
- * @example stepColumnName({ key: "rooting", name: "Rooting" }, "count") // "Plants counted at Rooting"
+ * A step's column in a foreman's words, which are also understood as a header: "Takes" for the count of
+ * the step "Take count", "Plants counted at Rooting" for that of "Rooting".
  */
 function stepColumnName({ key, name }: Pick<Step, "key" | "name">, what: "day" | "count"): string {
   // A nursery's own word for the step stays in its column's name.

@@ -36,7 +36,11 @@ const meanings = lazily(() => {
   return found;
 });
 
-/** Takes a text apart into crop and way, the longest phrase first. @example methodWords("greffe en fente, cacao") // cocoa, cleft */
+/**
+ * Takes a text apart into crop and way, the longest phrase first.
+ *
+ * @example methodWords("greffe en fente, cacao").others // []
+ */
 export function methodWords(text: string): MethodWords {
   const words = normalText(text).split(" ").filter(Boolean);
   const crops = new Set<string>();

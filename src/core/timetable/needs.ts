@@ -11,7 +11,7 @@ export interface Need {
  *
  * @returns null when some part of the list is not "item amount unit"
  *
- * @example readNeeds("wrap strip 38.1 cm; bag 1") // [{ item: "wrap strip", amount: 38.1, unit: "cm" }, …]
+ * @example readNeeds("wrap strip 38.1 cm") // [{ item: "wrap strip", amount: 38.1, unit: "cm" }]
  */
 export function readNeeds(text: string): readonly Need[] | null {
   const needs: Need[] = [];

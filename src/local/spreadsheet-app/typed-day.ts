@@ -11,7 +11,7 @@ const LATEST_SHORT_YEAR = 29;
  * @param text without blanks around it
  * @param year the year of a day that is typed without one
  * @returns the serial number and the number format that the cell gets
- * @example typedDay("1/2", localeMarks("en_GB"), 2026) // 1 February 2026
+ * @example typedDay("1/2", localeMarks("en_GB"), 2026) // { value: serialOfIso("2026-02-01"), pattern: "dd/MM/yyyy" }
  */
 export function typedDay(text: string, marks: LocaleMarks, year: number): TypedNumber | null {
   if (!/\d/.test(text) || text.length > 40) return null;

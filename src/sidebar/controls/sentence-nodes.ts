@@ -5,7 +5,7 @@ const FIRST_MARK = 0xe000;
  * A sentence in which elements stand where its facts would.
  *
  * @param say makes the sentence of texts in place of the elements
- * @example sentenceNodes(text.bestAndWorst, { best: userText("Easy"), worst: userText("Hard") })
+ * @example sentenceNodes(({ tab }) => `Tab ${tab} was made.`, { tab: "Due list" }) // ["Tab ", "Due list", " was made."]
  */
 export function sentenceNodes<Key extends string>(
   say: (facts: Readonly<Record<Key, string>>) => string,

@@ -13,14 +13,14 @@ export function daysLate(order: OrderRow, asOf: string): number {
   return leftOf(order) === 0 ? 0 : Math.max(0, -(daysBetween(asOf, order.by) ?? 0));
 }
 
-/** How an order stands. @example standingWords(order, asOf) // "likely: 86 of 100" */
+/** How an order stands. @example standingWords({ by: "2027-01-15", wanted: 180, delivered: 60, chance: 0.86 }, "2026-11-25") // "likely: 86 of 100" */
 export function standingWords(order: OrderRow, asOf: string): string {
   const late = daysLate(order, asOf);
   if (late > 0) return text.lateBy({ days: late });
   return leftOf(order) === 0 ? text.allDelivered() : chanceWords(order.chance);
 }
 
-/** @example plantsToDeliver(order) // "120 of 180 still to deliver" */
+/** What is left of an order. @example plantsToDeliver({ wanted: 180, delivered: 60 }) // "120 of 180 still to deliver" */
 export function plantsToDeliver(order: OrderRow): string {
   const left = leftOf(order);
   const { wanted } = order;
@@ -28,7 +28,7 @@ export function plantsToDeliver(order: OrderRow): string {
   return order.delivered === 0 ? text.toDeliver({ wanted }) : text.stillToDeliver({ left, wanted });
 }
 
-/** @example byWords(order, "2026-11-25") // "by 15 Jan 2027, in 51 days" */
+/** By which day, and how far that is. @example byWords({ by: "2027-01-15", wanted: 180, delivered: 60 }, "2026-11-25") // "by 15 Jan 2027, in 51 days" */
 export function byWords(order: OrderRow, asOf: string): string {
   if (daysLate(order, asOf) > 0) return text.wasDue({ day: dayText(order.by) });
   const away = awayText(daysBetween(asOf, order.by));
@@ -36,7 +36,7 @@ export function byWords(order: OrderRow, asOf: string): string {
   return away === "" ? text.by({ by }) : text.byAway({ by, away });
 }
 
-/** The overview. @example tallyWords([fine, other]) // "1 of 2 orders needs something done." */
+/** The overview. @example tallyWords([{ isFine: true }, { isFine: false }]) // "1 of 2 orders needs something done." */
 export function tallyWords(orders: readonly OrderRow[]): string {
   const pressing = orders.filter(({ isFine }) => !isFine).length;
   const all = orders.length;

@@ -22,14 +22,14 @@ export function groupItem(row: TakesRow, called: Called): HTMLElement {
   });
 }
 
-/** @example rangeWords(row) // "78 %, range 69 % to 85 %" */
+/** A take rate with its range. @example rangeWords({ rate: 0.784, from: 0.69, to: 0.854 }) // "78 %, range 69 % to 85 %" */
 export function rangeWords({ rate, from, to }: TakesRow): string {
   if (rate === null) return text.notCountedYet();
   if (from === null || to === null) return text.rate({ rate });
   return text.rateAndRange({ rate, from, to });
 }
 
-/** @example countWords(row) // "251 taken of 320 grafted, 2 batches" */
+/** What a rate is counted from. @example countWords({ taken: 251, grafted: 320, batches: 2 }) // "251 taken of 320 grafted, 2 batches" */
 export function countWords(row: TakesRow): string {
   return text.counts(row);
 }

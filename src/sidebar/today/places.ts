@@ -29,7 +29,7 @@ export function byPlace(tasks: readonly DueTask[]): readonly PlaceTasks[] {
     }));
 }
 
-/** @example statusTally(tasks) // "2 late, 1 coming" */
+/** How many tasks are late, due and coming. @example statusTally([{ status: "coming" }, { status: "late" }, { status: "late" }]) // "2 late, 1 coming" */
 export function statusTally(tasks: readonly DueTask[]): string {
   return STATUSES.map((status) => ({
     status,

@@ -2,7 +2,7 @@ import * as text from "../../sentences/made/today-page";
 import type { DueTask } from "../../wire/today";
 import { countText } from "../controls/count-words";
 
-/** @example statusWords(task) // "Late by 9 days" */
+/** How a task stands. @example statusWords({ status: "late", daysLate: 9 }) // "Late by 9 days" */
 export function statusWords({ status, daysLate }: DueTask): string {
   if (status === "late") return text.lateBy({ days: daysLate });
   return status === "due" ? text.due() : text.coming();
@@ -13,7 +13,7 @@ export function plantsWords({ plants }: DueTask): string {
   return plants === null ? text.plantsNotCounted() : text.plants({ plants });
 }
 
-/** Null where not known. @example hoursWords(task) // "1.3 hours of one person" */
+/** Null where not known. @example hoursWords({ hours: 1.3 }) // "1.3 hours of one person" */
 export function hoursWords({ hours }: DueTask): string | null {
   if (hours === null) return null;
   if (hours < 0.1) return text.minutes();

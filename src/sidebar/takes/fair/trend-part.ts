@@ -29,7 +29,12 @@ export function trendPart(trend: readonly TrendRow[]): Node[] {
   ];
 }
 
-/** @example trendSentence(rows) // "2026-10, still open: 68 % took, 73 % is usual: nothing out of the ordinary." */
+/**
+ * How the last period stands, and which before it were out of the ordinary.
+ *
+ * @param counted the periods with a rate, the last one last
+ * @example trendSentence([{ period: "2026-10", isOpen: true, rate: 0.68, usual: 0.73, reading: "usual" }]) // "2026-10, still open: 68 % took, 73 % is usual. Nothing out of the ordinary."
+ */
 export function trendSentence(counted: readonly TrendRow[]): string {
   const last = counted[counted.length - 1];
   if (last === undefined || last.rate === null || last.usual === null) return "";
