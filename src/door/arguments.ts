@@ -36,7 +36,12 @@ export function dayArgument(name: string, cell: Cell, localeOrder: DayOrder | nu
   throw unreadable(name, "day", cell);
 }
 
-/** A share strictly between 0 and 1. @throws InputError "level-out-of-range" | "not-ready-yet" */
+/**
+ * A share strictly between 0 and 1, as 0.8 or "80 %".
+ *
+ * @param usual the share where the cell is blank
+ * @throws InputError "level-out-of-range" | "not-ready-yet"
+ */
 export function levelArgument(name: string, cell: Cell, usual: number): number {
   cellMustBeReady(name, cell);
   if (isBlank(cell)) return usual;
@@ -51,7 +56,12 @@ function percent(text: string): number | null {
   return match ? Number((match[1] as string).replace(",", ".")) / 100 : null;
 }
 
-/** A whole number, 0 or more. @throws InputError "argument-unreadable" | "not-ready-yet" */
+/**
+ * A whole number, 0 or more.
+ *
+ * @param usual the number where the cell is blank
+ * @throws InputError "argument-unreadable" | "not-ready-yet"
+ */
 export function wholeNumberArgument(name: string, cell: Cell, usual: number): number {
   cellMustBeReady(name, cell);
   if (isBlank(cell)) return usual;

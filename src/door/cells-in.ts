@@ -47,6 +47,7 @@ export function cellIn(value: unknown, days: DaysOfInstants): Cell {
   return gridIn(value, days).at(0, 0);
 }
 
+/** An argument as rows: a range is an array of rows, a range of one cell may arrive as its value alone. */
 export function rowsOf(value: unknown): readonly (readonly unknown[])[] {
   if (!Array.isArray(value)) return [[value]];
   return value.map((row) => (Array.isArray(row) ? row : [row]));

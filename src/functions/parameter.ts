@@ -53,9 +53,12 @@ const optional = <Value>(read: Parameter<Value>["read"]): Parameter<Value> => ({
   read,
 });
 
+/** What columns mean, as the person says it; read together with the records. */
 export const columns = optional<unknown>(({ value }) => value);
 
+/** A day. @throws InputError where it is left out or is none */
 export const asOf = needed<CivilDay>(({ door, name, value }) => door.day(name, value));
+/** A day; null where it is left out. */
 export const asOfOrNone = optional<CivilDay | null>(({ door, name, value }) =>
   isMissing(value) ? null : door.day(name, value),
 );
@@ -81,19 +84,24 @@ export const records = needed<Records>(({ door, value, before }) =>
   }),
 );
 
+/** The table of orders, its days read as seen from the day that stands before it. */
 export const orders = needed<Orders>(({ door, value, before }) =>
   door.orders(value, dayOf(before)),
 );
+/** The table of persons with their hours and tasks; it follows the timetable and the day. */
 export const crew = needed<CrewReading>(({ door, value, before }) =>
   door.crew(value, stepsOf(before), dayOf(before)),
 );
+/** Days on which nobody works; none where it is left out. */
 export const closedDays = optional<ClosedDaysReading>(({ door, value, before }) =>
   door.closedDays(value, dayOf(before)),
 );
+/** The table of places with the plants that each holds. */
 export const places = needed<PlacesReading>(({ door, value }) => door.places(value));
+/** The list of prices. */
 export const prices = needed<PricesReading>(({ door, value }) => door.prices(value));
 
-/** @param usual the share where it is left out */
+/** A share strictly between 0 and 1. @param usual the share where it is left out */
 export const share = (usual: number): Parameter<number> => ({
   ...optional(({ door, name, value }) => levelArgument(name, door.cell(value), usual)),
   usual,
@@ -109,13 +117,16 @@ export const neededNumber = needed<number>(({ door, name, value }) =>
   wholeNumberArgument(name, door.cell(value), 0),
 );
 
+/** A text that is not blank. */
 export const text = needed<string>(({ door, name, value }) => textArgument(name, door.cell(value)));
+/** A text; null where it is left out. */
 export const textOrNone = optional<string | null>(({ door, name, value }) =>
   isMissing(value) ? null : textArgument(name, door.cell(value)),
 );
 
 /** As the spreadsheet hands it over, for what is read together with other arguments. */
 export const raw = needed<unknown>(({ value }) => value);
+/** The same, where it may be left out. */
 export const rawOrNone = optional<unknown>(({ value }) => value);
 
 function dayOf({ asOf: day }: ReadBefore): CivilDay {

@@ -2,7 +2,7 @@ import { existsSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 
-/** The folder that holds package.json, above this file whether it runs bundled or not. */
+/** The folder that holds package.json, above this file whether it runs bundled or not. @throws Error where there is none */
 export function projectRoot(): string {
   let folder = path.dirname(fileURLToPath(import.meta.url));
   while (!existsSync(path.join(folder, "package.json"))) {

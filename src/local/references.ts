@@ -21,7 +21,11 @@ export function filledCells(draft: SheetDraft): string {
   return `${tabReference(draft.name)}!A1:${utils.encode_col(columns - 1)}${rows}`;
 }
 
-/** One cell, row and column counted from 0, as a formula names it from another tab. */
+/**
+ * One cell, row and column counted from 0, as a formula names it from another tab.
+ *
+ * @example oneCell("Records", 1, 2) // "Records!$C$2"
+ */
 export function oneCell(sheet: string, row: number, column: number): string {
   return `${tabReference(sheet)}!$${utils.encode_col(column)}$${row + 1}`;
 }

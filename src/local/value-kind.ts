@@ -6,6 +6,7 @@ export function isDate(value: unknown): value is Date {
   return tagOf(value) === "[object Date]";
 }
 
+/** The same of a promise. */
 export function isPromise(value: unknown): value is Promise<unknown> {
   return tagOf(value) === "[object Promise]";
 }

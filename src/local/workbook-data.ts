@@ -80,6 +80,7 @@ export function numberCell(value: number, pattern?: string): ICellData {
   return { v: value, t: CellValueType.NUMBER, ...(pattern ? { s: { n: { pattern } } } : {}) };
 }
 
+/** A cell that holds true or false, as a ticked box does. */
 export function booleanCell(value: boolean): ICellData {
   return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
 }

@@ -1,4 +1,8 @@
-/** A text in lines of at most `width` characters, parted between words where possible. */
+/**
+ * A text in lines of at most `width` characters, 1 or more, parted between words where possible.
+ *
+ * @example wrapText("late, then due", 6) // ["late,", "then", "due"]
+ */
 export function wrapText(text: string, width: number): string[] {
   const lines: string[] = [];
   let line = "";

@@ -54,7 +54,11 @@ export function periodWords(one: { readonly period: string; readonly isOpen: boo
 /** Groups with nobody to compare with that are named before the rest are counted. */
 const MOST_NAMED = 6;
 
-/** Whose batches are counted but not judged, each as it is called; null where there is nobody. */
+/**
+ * Whose batches are counted but not judged, each as it is called; null where there is nobody.
+ *
+ * @param batches how many these are together
+ */
 export function aloneSentence(
   alone: readonly { readonly group: string; readonly stratum: string }[],
   batches: number,

@@ -55,7 +55,7 @@ export function faultPlace({ row, column }: TimetableFault): string {
   return text.columnAt({ row, column: TIMETABLE_HEADER[column] });
 }
 
-/** The first fault of a timetable with its cell, and that there are more. */
+/** The first fault of a timetable with its cell, and that there are more. @param more how many, 0 or more */
 export function faultSentence(fault: TimetableFault, more: number, where: Where): string {
   const at = text.at({
     row: fault.row,

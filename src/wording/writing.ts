@@ -104,6 +104,7 @@ export function faultSentence(fault: WritingFault): string {
   return fault.code === "said" ? fault.sentence : sentenceOf(FAULTS, withShortTexts(fault));
 }
 
+/** What is asked before something is written, as a whole sentence. */
 export function askedSentence(question: Asked): string {
   return sentenceOf(ASKED, withShortTexts(question));
 }

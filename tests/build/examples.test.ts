@@ -80,6 +80,40 @@ describe("examples in comments", () => {
   });
 });
 
+/** Functions that other files use, without a comment right above; those of a sheet say theirs in their help. */
+function withoutComment(code: string): string[] {
+  return [
+    ...code.matchAll(/(?<=(.*)\n)export (?:async )?(?:function (\w+)|const (\w+)\b.*=>)/g),
+  ].flatMap(([line, above, name, other]) =>
+    above?.trim().endsWith("*/") || line.includes("functionOf(") ? [] : [name ?? other ?? ""],
+  );
+}
+
+describe("public functions", () => {
+  it.each(["door", "functions", "wording", "sidebar", "local"])(
+    "of src/%s say what they do",
+    (folder) => {
+      const files = readdirSync(`src/${folder}`, { recursive: true, encoding: "utf8" })
+        .filter((name) => name.endsWith(".ts"))
+        .map((name) => `src/${folder}/${name}`);
+      expect(files.length).toBeGreaterThan(5);
+      const silent = files.flatMap((file) =>
+        withoutComment(readFileSync(file, "utf8")).map((name) => `${file} ${name}`),
+      );
+      expect(silent).toEqual([]);
+    },
+  );
+
+  it("would be named where they say nothing", () => {
+    const code = [
+      "/** Says. */\nexport function told() {}\n\nexport function silent() {}",
+      "export const quiet = needed<string>(() => 1);\nexport const list = [1];",
+      "export const inTheSheet = functionOf({}, () => 1);",
+    ].join("\n");
+    expect(withoutComment(code)).toEqual(["silent", "quiet"]);
+  });
+});
+
 describe("the digits of an example", () => {
   it("are those that are written, and no fewer", () => {
     expect(toDigitsOf({ low: 0.53129 }, { low: 0.5313 })).toEqual({ low: 0.5313 });

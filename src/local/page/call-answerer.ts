@@ -46,7 +46,7 @@ export function errorWords(error: unknown): { name: string; text: string } {
   return { name: "name" in error ? String(error.name) : "Error", text: String(error.message) };
 }
 
-/** Numbers from 0 to less than 1, the same for the same seed. */
+/** Numbers from 0 to less than 1, the same for the same seed. @param seed a whole number */
 export function seededRandom(seed: number): () => number {
   const generator = xoroshiro128plus(seed);
   return () => uniformFloat64(generator);

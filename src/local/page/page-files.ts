@@ -69,6 +69,7 @@ export interface PageSources {
   readonly start: Omit<PageStart, "catalogue" | "pages">;
 }
 
+/** All that the page may ask for, by its address; each is read when it is asked for. */
 export function pageFiles({ root, dist, bundle, start }: PageSources): PageFiles {
   const built = (name: string) => readFileSync(path.join(dist, name), "utf8");
   return {

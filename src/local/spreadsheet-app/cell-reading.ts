@@ -20,6 +20,7 @@ export type CellReader = (row: number, column: number) => CellReading;
 
 const BLANK: CellReading = { value: null, kind: "blank", pattern: "", formula: "" };
 
+/** @param sheetId the id of a tab that is there */
 export function cellReader(book: OpenBook, sheetId: string): CellReader {
   const sheet = sheetOf(book, sheetId);
   const cells = sheet.getCellMatrix();

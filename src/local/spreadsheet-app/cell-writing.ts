@@ -41,7 +41,7 @@ function uncovered(sheet: Worksheet, changes: CellChanges): CellChanges {
   return left;
 }
 
-/** Whether a cell lies in a merge and is not its first one. */
+/** Whether a cell, counted from 0, lies in a merge and is not its first one. */
 export function isCovered(sheet: Worksheet, row: number, column: number): boolean {
   const merge = sheet.getMergedCell(row, column);
   return Boolean(merge) && !(merge?.startRow === row && merge.startColumn === column);

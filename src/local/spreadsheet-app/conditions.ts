@@ -35,6 +35,7 @@ export interface Conditions {
 /** Open ends reach past every row and column that may be added: the limits of a spreadsheet. */
 const ENDLESS = { rows: 10_000_000, columns: 18_278 };
 
+/** What people do to an open workbook, done to this one. @throws Error, at each, where there is no such tab or cell */
 export function conditions(book: OpenBook, settings: { locale: string }): Conditions {
   const cellsOf = (tab: string, cells: string) => {
     const sheet = book.workbook.getSheetBySheetName(tab);

@@ -8,6 +8,7 @@ export interface DocumentLock {
   isFree(): boolean;
 }
 
+/** A lock that nobody has yet. */
 export function documentLock(): DocumentLock {
   let holder: object | null = null;
   return {

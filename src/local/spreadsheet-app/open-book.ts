@@ -24,6 +24,7 @@ export interface OpenBook {
   isAddInAtWork(): boolean;
 }
 
+/** @param workbook one that the engine has opened already; its tabs get their numbers in their order */
 export function openBook(injector: Injector, workbook: Workbook): OpenBook {
   const commands = injector.get(ICommandService);
   const unitId = workbook.getUnitId();

@@ -19,6 +19,7 @@ export interface PropertyStores {
 const LONGEST_VALUE = 9 * 1024;
 const LARGEST_STORE = 500 * 1024;
 
+/** Three empty stores; they last as long as the workbook is open. */
 export function propertyStores(): PropertyStores {
   return { script: propertyStore(), user: propertyStore(), document: propertyStore() };
 }

@@ -25,6 +25,7 @@ export interface Refusals {
   show(): void;
 }
 
+/** Those of a run that begins. */
 export function refusals(mode: LateRefusals): Refusals {
   let pending: ServiceError | null = null;
   return {

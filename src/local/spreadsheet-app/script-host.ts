@@ -71,6 +71,7 @@ export function endingRun<Result>(run: ScriptRun, work: () => Result): Result {
   return result;
 }
 
+/** The services for the scripts of one workbook: what runs share, and what each run gets of its own. */
 export function scriptHost(book: OpenBook, options: ScriptHostOptions): ScriptHost {
   const meter = serviceMeter();
   const lock = documentLock();

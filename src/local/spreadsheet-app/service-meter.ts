@@ -30,6 +30,7 @@ export interface MeteredCalls {
 
 const FAILURE = "Service Spreadsheets failed while accessing document.";
 
+/** A meter at 0 that plans nothing. It throws Error where a call is planned that is no whole number from 1. */
 export function serviceMeter(): ServiceMeter & MeteredCalls {
   const calls = new Map<string, number>();
   let total = 0;

@@ -30,6 +30,7 @@ export function lockService(run: Execution): ServiceObject {
   return serviceObject(run, "LockService", { methods: { getDocumentLock: () => lock } });
 }
 
+/** PropertiesService: small texts by name, for the script, the person and the document. */
 export function propertiesService(run: Execution): ServiceObject {
   return serviceObject(run, "PropertiesService", {
     methods: {
@@ -65,12 +66,14 @@ function properties(run: Execution, store: PropertyStore): ServiceObject {
   return self;
 }
 
+/** Session, of which the script asks its time zone alone. */
 export function sessionService(run: Execution): ServiceObject {
   return serviceObject(run, "Session", {
     methods: { getScriptTimeZone: () => run.settings.scriptZone },
   });
 }
 
+/** Utilities: dates as text in a time zone, and names that nobody has used. */
 export function utilitiesService(run: Execution): ServiceObject {
   return serviceObject(run, "Utilities", {
     methods: {

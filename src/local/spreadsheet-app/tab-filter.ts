@@ -21,6 +21,7 @@ export function createFilter(run: Execution, sheetId: string, area: Area): Servi
   return filterService(run, sheetId);
 }
 
+/** The filter of a tab; null where it has none. */
 export function filterOf(run: Execution, sheetId: string): ServiceObject | null {
   return rulesOf(sheetOf(run.book, sheetId)).filter ? filterService(run, sheetId) : null;
 }

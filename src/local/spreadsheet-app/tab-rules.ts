@@ -61,6 +61,7 @@ export function rulesOf(sheet: Worksheet): TabRules {
   return rules ? { ...NONE, ...rules } : NONE;
 }
 
+/** Puts rules of a tab in the place of those that it has; those that are left out stay. */
 export function changeRules(sheet: Worksheet, change: Partial<TabRules>): void {
   sheet.setCustomMetadata({
     ...sheet.getCustomMetadata(),

@@ -70,11 +70,17 @@ export function showTab(book: OpenBook, sheetId: string): void {
   book.execute(SetWorksheetActiveOperation.id, { subUnitId: front });
 }
 
+/** Whether a tab is hidden, as a whole. */
 export function isTabHidden(sheet: Worksheet): boolean {
   return sheet.isSheetHidden() === BooleanNumber.TRUE;
 }
 
-/** Source of the sentence: messages quoted in public repositories. */
+/**
+ * Source of the sentence: messages quoted in public repositories.
+ *
+ * @param except the id of the tab that may have the name already; null for none
+ * @throws ServiceError where another tab is called so, capitals aside
+ */
 export function refuseTakenName(book: OpenBook, name: string, except: string | null): void {
   const wanted = name.toLowerCase();
   const taken = book.workbook

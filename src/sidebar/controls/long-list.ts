@@ -4,7 +4,7 @@ import { element } from "./element";
 /** As many at a time as can be drawn without a pause and read without losing the place. */
 const AT_ONCE = 40;
 
-/** A list that shows its first entries and more on demand. */
+/** A list that shows its first entries and more on demand. @param atOnce how many at a time, 1 or more */
 export function longList<Item>(
   items: readonly Item[],
   entry: (item: Item) => Node,

@@ -1,6 +1,7 @@
 import { type Child, element } from "./element";
 import { wholeText } from "./user-text";
 
+/** Plain words on lines of their own. */
 export function paragraph(...words: readonly Child[]): HTMLElement {
   return element("p", {}, ...words);
 }

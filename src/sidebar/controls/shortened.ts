@@ -24,7 +24,11 @@ function isFirstHalf(unit: number): boolean {
 const ISOLATE = "\u2068";
 const END_OF_ISOLATE = "\u2069";
 
-/** The same for a sentence that can't hold elements: its direction stays its own affair. */
+/**
+ * The same for a sentence that can't hold elements: its direction stays its own affair.
+ *
+ * @param most UTF-16 units kept, 1 or more
+ */
 export function isolated(text: string, most: number = SHOWN): string {
   return `${ISOLATE}${shortened(text, most)}${END_OF_ISOLATE}`;
 }

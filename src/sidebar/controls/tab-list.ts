@@ -58,7 +58,13 @@ export function tabList(
   return { element: element("div", { role: "tablist", "aria-label": label }, ...tabs), show };
 }
 
-/** Where a key leads from a tab, round at the ends; null for keys that mean nothing here. */
+/**
+ * Where a key leads from a tab, round at the ends; null for keys that mean nothing here.
+ *
+ * @param index of the tab, from 0
+ * @param count how many tabs there are, 1 or more
+ * @example nextIndex("ArrowLeft", 0, 6) // 5
+ */
 export function nextIndex(key: string, index: number, count: number): number | null {
   if (key === "ArrowRight") return (index + 1) % count;
   if (key === "ArrowLeft") return (index + count - 1) % count;

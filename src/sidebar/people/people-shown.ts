@@ -15,6 +15,7 @@ export interface PeopleShown {
   readonly called: Called;
 }
 
+/** People are called by their names until it is chosen otherwise; the page keeps that while it is open. */
 export function peopleShown(): PeopleShown {
   const state = stateOf({ byInitials: false });
   return {

@@ -3,7 +3,7 @@ import { element } from "../controls/element";
 import { paragraph } from "../controls/paragraph";
 import { userText } from "../controls/user-text";
 
-/** Each caution once, with the tasks that it belongs to. */
+/** Each caution once, with the tasks that it belongs to; null where no task has one. */
 export function sheetCautions(
   tasks: readonly { readonly caution: string; readonly task: string }[],
 ): HTMLElement | null {

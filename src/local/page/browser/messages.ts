@@ -15,6 +15,7 @@ interface Shown {
   readonly className: string;
 }
 
+/** @param holder where messages stand, one below the other */
 export function messages(holder: HTMLElement): Messages {
   const show = ({ message, title, seconds, className }: Shown) => {
     const box = document.createElement("div");

@@ -60,6 +60,9 @@ export interface SessionParts {
 /** A call does not wait longer than this for formulas that are still being calculated. */
 const LONGEST_WAIT_MS = 800;
 
+/**
+ * Opens a workbook in the page, under an id of its own, and puts the script to work in it.
+ */
 export function openSession(data: IWorkbookData, parts: SessionParts): Session {
   const { univer, settings } = parts;
   const injector = univer.__getInjector();

@@ -24,6 +24,7 @@ export function reasonsPart({ reasons, reasonsRemarks }: CompareAnswer, called: 
   ];
 }
 
+/** Which columns go with takes, most first; or that none does. */
 export function reasonsSentence(reasons: readonly ReasonRow[]): string {
   const linked = reasons.filter(({ best }) => best !== null);
   if (linked.length === 0) return text.noReason();
