@@ -1,4 +1,5 @@
 import type { FunctionEntry } from "../functions/index";
+import type { SidebarCallName } from "../wire/calls";
 import { sidebarAnswers } from "../workbook/answers/sidebar-answers";
 import { dueTitle, firstHeader } from "../workbook/tabs/due-tab-found";
 import { BUNDLE_NAME } from "./loader";
@@ -10,7 +11,7 @@ const WORKBOOK_FUNCTIONS = ["onOpen", "onInstall", "showSidebar", "refreshDueLis
 const ROWS_ABOVE = 4;
 
 /** What the sidebar page may call: every name here is open to the page, and nothing else. */
-export const SIDEBAR_CALLS: readonly string[] = Object.keys(sidebarAnswers);
+export const SIDEBAR_CALLS = Object.keys(sidebarAnswers) as readonly SidebarCallName[];
 
 /**
  * The top-level functions that the spreadsheet sees: a bundler would hide them, and with them the

@@ -76,9 +76,9 @@ export interface SetUpRequest {
   readonly timetable?: string | null;
   readonly methods: readonly string[];
   /** By what the tab of takes compared is made; "" for no tab, left out to leave it as it is. */
-  readonly compareBy?: string;
+  readonly compareBy?: string | undefined;
   /** Whether people are called by their initials; left out to leave it as it is. */
-  readonly initials?: boolean;
+  readonly initials?: boolean | undefined;
 }
 
 export interface ColumnChoice {

@@ -1,6 +1,7 @@
 import vm from "node:vm";
 import { type Comment, type Node, type Program, parse } from "acorn";
 import { beforeAll, describe, expect, it } from "vitest";
+import { SIDEBAR_CALLS } from "../../src/build/stubs";
 import { registry } from "../../src/functions/registry";
 import { type BuiltAddIn, buildAddIn } from "../support/built-add-in";
 import { freeNames } from "../support/free-names";
@@ -43,13 +44,7 @@ describe("Code.js", () => {
         // Events and the menu.
         ...["onOpen", "onInstall", "onEdit", "showSidebar", "refreshDueList", "writeTicked"],
         // What the sidebar page may call, which anyone who sees the page can: nothing more.
-        ...["sidebarOpen", "sidebarToday", "sidebarAhead", "sidebarTakes", "sidebarCheck"],
-        ...["sidebarColumns", "sidebarSetUp", "sidebarRecord", "sidebarTakeBack"],
-        ...["sidebarLastWrites"],
-        ...["sidebarSelect", "sidebarCalendar", "sidebarCompareTakes"],
-        ...["sidebarWork", "sidebarMakeCrew"],
-        ...["sidebarOrders", "sidebarPlanOrder", "sidebarAddOrder"],
-        ...["sidebarOrderTab", "sidebarMakeOrders"],
+        ...SIDEBAR_CALLS,
         ...["nurseryBatches_", "answer_", "sidebar_"],
       ].sort(),
     );

@@ -1,3 +1,4 @@
+import { SIDEBAR_CALLS } from "../../src/build/stubs";
 import type { SheetDraft } from "../../src/local/workbook-data";
 import { type Nursery, openNursery, SMALL_HEADER, smallRow, tab } from "../workbook/nursery";
 import type { Answers } from "./script-runner";
@@ -57,11 +58,10 @@ export function namedNursery(live = false): Nursery {
 
 /** What the built script answers the page. */
 export function answersOf(nursery: Nursery): Answers {
-  const names = ["Open", "Today", "Ahead", "Takes", "CompareTakes", "Check", "Columns", "Work"];
   return Object.fromEntries(
-    [...names, "Orders", "SetUp"].map((name) => [
-      `sidebar${name}`,
-      (request: never) => nursery.ask(`sidebar${name}` as "sidebarTakes", request),
+    SIDEBAR_CALLS.map((name) => [
+      name,
+      (request: never) => nursery.ask(name as "sidebarTakes", request),
     ]),
   );
 }

@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import { SIDEBAR_CALLS } from "../../src/build/stubs";
 import { projectVersion } from "../../src/build/version";
 import type { CallResult, SidebarCallName, SidebarCalls } from "../../src/wire/calls";
 
@@ -38,7 +39,7 @@ export async function fakeRunner(page: Page): Promise<FakeRunner> {
     asked.push({ name, request });
     return JSON.stringify(await resultOf(answers, name as SidebarCallName, request, version));
   });
-  await page.addInitScript(installRunner);
+  await page.addInitScript(installRunner, SIDEBAR_CALLS);
   return {
     play(answers, version = projectVersion()) {
       playing = { answers, version, asked: [] };
@@ -66,10 +67,7 @@ async function resultOf(
 }
 
 /** Runs in the page. */
-function installRunner(): void {
-  const names = ["Open", "Today", "Ahead", "Takes", "Check", "Columns", "SetUp", "Record"];
-  names.push("TakeBack", "Select", "Calendar", "CompareTakes", "Work", "MakeCrew");
-  names.push("Orders", "PlanOrder", "AddOrder", "OrderTab", "MakeOrders", "LastWrites");
+function installRunner(names: readonly string[]): void {
   const legal = (value: unknown): boolean => {
     if (value === null || ["string", "number", "boolean"].includes(typeof value)) return true;
     if (Array.isArray(value)) return value.every(legal);
@@ -87,7 +85,7 @@ function installRunner(): void {
     withFailureHandler: (handler: (error: unknown) => void) => runner(onSuccess, handler),
     ...Object.fromEntries(
       names.map((name) => [
-        `sidebar${name}`,
+        name,
         (...given: unknown[]) => {
           if (given.length > 1 || !given.every(legal)) {
             throw new Error("Failed due to illegal value in property: 0");
@@ -96,7 +94,7 @@ function installRunner(): void {
           const { answerCall } = window as unknown as {
             answerCall: (name: string, request: string) => Promise<string>;
           };
-          answerCall(`sidebar${name}`, text).then(
+          answerCall(name, text).then(
             (result) => onSuccess(JSON.parse(result)),
             (error) => onFailure(error),
           );

@@ -7,7 +7,6 @@ import { dayWords } from "../../wording/days";
 import type { Asked } from "../../wording/writing-codes";
 import { cellName } from "../host/cell-name";
 import { withLock } from "../host/lock";
-import { pageNumber, pageText } from "../host/page-text";
 import { fittingText } from "../host/safe-text";
 import { type RecordsNow, recordsNow } from "../reading/records-tab";
 import { NEW_ORDER } from "../tables/order-row-again";
@@ -22,7 +21,7 @@ import type { CellWrite, Landmark } from "../writing/table-write";
 import { writeGroups } from "../writing/write-groups";
 import { type CellContent, type LoggedCell, openLog } from "../writing/write-log";
 import { nextOrderName } from "./next-order-name";
-import { NAMED_ON_PAGE } from "./planned-order";
+import { cellOf, NAMED_ON_PAGE } from "./planned-order";
 
 /** Farther off than any plant is ordered for, or was. */
 const MOST_DAYS_AWAY = 36_525;
@@ -43,15 +42,15 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
     const table = ordersNow(now);
     if (table === null) throw new Error(text.noTab());
     const { door, asOf } = now;
-    const wanted = wantedArgument(NAMED_ON_PAGE.wanted, door.cell(pageNumber(request.wanted)));
-    const by = door.day(NAMED_ON_PAGE.readyBy, pageText(NAMED_ON_PAGE.readyBy, request.by));
+    const wanted = wantedArgument(NAMED_ON_PAGE.wanted, door.cell(cellOf(request.wanted)));
+    const by = door.day(NAMED_ON_PAGE.readyBy, request.by);
     if (Math.abs(by - asOf) > MOST_DAYS_AWAY) {
       throw new Error(text.farAway({ column: ORDER_HEADER.by, day: dayWords(by) }));
     }
     const texts = {
-      order: pageText(ORDER_HEADER.order, request.order),
-      customer: pageText(ORDER_HEADER.customer, request.customer),
-      variety: pageText(ORDER_HEADER.variety, request.variety),
+      order: request.order,
+      customer: request.customer,
+      variety: request.variety,
     };
     const [order = "", customer = "", variety = ""] = Object.values(texts).map(fittingText);
     const names = namesIn(table);
@@ -74,7 +73,7 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
       ...tooLong(texts),
     ];
     const questions = asked.map((ask) => question(ask));
-    const answered = new Set<unknown>(Array.isArray(request.sure) ? request.sure : []);
+    const answered = new Set(request.sure);
     if (questions.some(({ id }) => !answered.has(id))) return askedOnly(questions);
     showDayAsAbove(table, row);
     const id = Utilities.getUuid();

@@ -6,7 +6,6 @@ import { cellsPart, columnsPart, formulaCall, isCallOf, sameFormula } from "../h
 import { hasCells } from "../host/grid-tabs";
 import { withLock } from "../host/lock";
 import { FIRST_WORDS, PLAN_HEADER as HEADER } from "../host/mark";
-import { pageText } from "../host/page-text";
 import { topCells } from "../host/top-cells";
 import { type RecordsNow, recordsNow } from "../reading/records-tab";
 import { timetablePart } from "../reading/timetable-source";
@@ -39,11 +38,10 @@ const NOT_IN_NAMES = /[()[\]*?:\\/'"<>|\p{C}]+/gu;
 export function makeOrderTab(request: OrderTabRequest): MakeTabAnswer {
   return withLock(() => {
     const now = recordsNow();
-    const order = pageText("Order", request.order);
+    const { order, variety, wanted } = request;
     const content = planContent(now, order, request);
     sweepLeftovers(now.workbook);
-    const { variety, wanted } = request;
-    const words = nameWords(order) || nameWords(`${wanted} ${pageText("Variety", variety)}`);
+    const words = nameWords(order) || nameWords(`${wanted} ${variety}`);
     const tab = freeName(now, order, words);
     makeTab(now.workbook, { ...content, name: tab });
     now.workbook.getSheetByName(tab)?.activate();
@@ -106,7 +104,7 @@ function planContent(
         { text: methodOrRefuse(timetable, methodName).name },
         { text: variety },
         { number: assurance },
-        { text: pageText("Harvest months", request.harvest) },
+        { text: request.harvest },
       ],
       [],
       [{ formula: planFormula(now) }],

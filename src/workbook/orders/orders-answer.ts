@@ -12,11 +12,12 @@ import {
 import type { OrderRow, OrdersAnswer } from "../../wire/orders";
 import { ordersRemarks } from "../../wording/order-tables";
 import { orderName } from "../../wording/orders";
-import type { RecordsNow } from "../reading/records-tab";
+import { recordsNow } from "../reading/records-tab";
 import { ordersNow } from "../tables/orders-tab";
 
 /** The outlook of every open order, and what a form for a new one offers. */
-export function ordersAnswer(now: RecordsNow): OrdersAnswer {
+export function ordersAnswer(): OrdersAnswer {
+  const now = recordsNow();
   const { records, timetable, asOf, door } = now;
   const table = ordersNow(now);
   const orders = table === null ? null : door.orders(table.values, asOf);

@@ -2,8 +2,7 @@ import { isoDay, type PlanQuestion, plannedOrder } from "../../core";
 import { planQuestion } from "../../door/index";
 import type { PlannedOrderStep, PlanOrderAnswer, PlanOrderRequest } from "../../wire/orders";
 import { recordsRemarks } from "../../wording/records";
-import { pageNumber, pageText } from "../host/page-text";
-import type { RecordsNow } from "../reading/records-tab";
+import { type RecordsNow, recordsNow } from "../reading/records-tab";
 
 /** What sentences call the number of plants and the day. */
 export const NAMED_ON_PAGE = { wanted: "Wanted", readyBy: "By" } as const;
@@ -12,19 +11,25 @@ export const NAMED_ON_PAGE = { wanted: "Wanted", readyBy: "By" } as const;
 export function orderAsked(now: RecordsNow, request: PlanOrderRequest): PlanQuestion {
   const { door, timetable, records, asOf } = now;
   const order = {
-    wanted: pageNumber(request.wanted),
-    readyBy: pageText(NAMED_ON_PAGE.readyBy, request.by),
-    method: pageText("Method", request.method),
-    assurance: pageNumber(request.assurance),
+    wanted: cellOf(request.wanted),
+    readyBy: request.by,
+    method: request.method,
+    assurance: cellOf(request.assurance),
     asOf: isoDay(asOf),
-    variety: pageText("Variety", request.variety),
-    harvest: pageText("Harvest months", request.harvest),
+    variety: request.variety,
+    harvest: request.harvest,
   };
   return planQuestion(door, order, { timetable, records: () => records, names: NAMED_ON_PAGE });
 }
 
+/** A number that was entered; blank where none was. */
+export function cellOf(entered: number): number | "" {
+  return Number.isNaN(entered) ? "" : entered;
+}
+
 /** The plan of an order, by the records as they stand now. */
-export function orderPlanned(now: RecordsNow, request: PlanOrderRequest): PlanOrderAnswer {
+export function orderPlanned(request: PlanOrderRequest): PlanOrderAnswer {
+  const now = recordsNow();
   const { method, steps, needs, remarks } = plannedOrder(orderAsked(now, request));
   return {
     method: method.name,

@@ -2,7 +2,7 @@ import { choiceOf, columnChoices, LEAVE_ALONE, type Records, shortened } from ".
 import { openDoor } from "../../door/index";
 import { noTab } from "../../sentences/made/set-up";
 import type { NamedText } from "../../wire/named-text";
-import type { ColumnGuess, ColumnsAnswer } from "../../wire/set-up";
+import type { ColumnGuess, ColumnsAnswer, ColumnsRequest } from "../../wire/set-up";
 import { gridTab } from "../host/grid-tabs";
 import { workbookHost } from "../host/workbook-host";
 import { comparableColumns, groupHeaders } from "../reading/group-headers";
@@ -15,14 +15,14 @@ import { usualCompareBy } from "../takes/compare-takes";
 type ColumnMatch = Records["columns"][number];
 
 /** How the columns of a tab are read, with values from each, for a person to correct. */
-export function columnGuesses(tab: string, timetableTab: string | null): ColumnsAnswer {
+export function columnGuesses({ tab, timetable: own = null }: ColumnsRequest): ColumnsAnswer {
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
   const sheet = gridTab(workbook, tab);
   if (sheet === null) throw new Error(noTab({ tab: shortened(tab) }));
   const settings = readSettings(workbook);
   const told = settings?.recordsTab === tab ? settings.columns : [];
   const values = sheet.getDataRange().getValues();
-  const timetable = timetableToGuessBy(workbook, timetableTab);
+  const timetable = timetableToGuessBy(workbook, own);
   const door = openDoor(workbookHost());
   const lost = door.lostColumns(values, { timetable, columns: columnsArgument(told) });
   const lostHeaders = new Set(lost.map(({ header }) => header));

@@ -1,4 +1,4 @@
-import type { CellWritten, Question, TakeBackAnswer } from "../../wire/writing";
+import type { CellWritten, Question, TakeBackAnswer, TakeBackRequest } from "../../wire/writing";
 import type { Asked } from "../../wording/writing-codes";
 import { withLock } from "../host/lock";
 import { WritingError } from "../host/writing-error";
@@ -17,7 +17,7 @@ import { type WrittenTable, writtenTable } from "./written-table";
  * Takes a write back: every cell gets what stood there before, wherever it stands by now. Nothing is
  * taken back when a cell holds something else than what was written, since that is somebody's too.
  */
-export function takeBack(logId: string): TakeBackAnswer {
+export function takeBack({ logId }: TakeBackRequest): TakeBackAnswer {
   return withLock(() => {
     const read = recordsNow();
     const log = openLog(read.workbook);

@@ -43,13 +43,13 @@ export function compareTakes(
 ): CompareAnswer {
   const columns = groupHeaders(records);
   const set = columns.includes(compareBy) ? compareBy : null;
-  const by = textOr(request.by, set ?? usualCompareBy(records) ?? columns[0] ?? "");
+  const by = request.by || (set ?? usualCompareBy(records) ?? columns[0] ?? "");
   const offered = new Set([...columns, ...madeColumnNames(records)]);
   const singles = [...offered].filter((name) => name !== by);
   const evenFors = [...singles, ...together(singles, headerOf(records, "variety"))];
-  const wanted = textOr(request.evenFor, usualEvenFor(records, by) ?? "");
+  const wanted = request.evenFor || (usualEvenFor(records, by) ?? "");
   const evenFor = evenFors.includes(wanted) ? wanted : (evenFors[0] ?? "");
-  const period = periodNamed(textOr(request.period, PERIODS[1]));
+  const period = periodNamed(request.period || PERIODS[1]);
   const initials = initialsIn(records);
   const { reasons, remarks } = takeReasons({ records, level: LEVEL });
   return {
@@ -121,9 +121,4 @@ function headerOf(records: Records, fact: (typeof WISHED)[number]): string | nul
     ({ target }) => target?.kind === "fact" && target.fact === fact,
   );
   return column?.header ?? null;
-}
-
-/** Requests come from a page: anything but a text that says something is the usual one. */
-function textOr(text: unknown, usual: string): string {
-  return typeof text === "string" && text.trim() !== "" ? text : usual;
 }

@@ -6,17 +6,17 @@ import {
   plannedWork,
   type WorkPart,
 } from "../../core";
-import type { PlannedDay, PlannedPart, WorkAnswer } from "../../wire/work";
+import type { PlannedDay, PlannedPart, WorkAnswer, WorkRequest } from "../../wire/work";
 import { workRemarks } from "../../wording/work-remarks";
-import type { RecordsNow } from "../reading/records-tab";
+import { recordsNow } from "../reading/records-tab";
 import { crewAsCalled } from "./called-crew";
 import { crewTabs } from "./crew-tabs";
 
-const USUAL_DAYS = 14;
 const MOST_DAYS = 366;
 
 /** The coming days' work by day and person. Without a tab of persons there is nothing to plan with. */
-export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean): WorkAnswer {
+export function plannedDays({ days: asked, initials = false }: WorkRequest): WorkAnswer {
+  const now = recordsNow();
   const { records, timetable, asOf, door, workbook, settings } = now;
   const tabs = crewTabs(workbook, door, settings.recordsTab);
   const tabNames = {
@@ -32,7 +32,7 @@ export function plannedDays(now: RecordsNow, asked: unknown, initials: boolean):
     return { ...tabNames, ...nothing, remark: workRemarks(crewRemarks(crew), "page") };
   }
   const closedDays = door.closedDays(tabs.closed?.getDataRange().getValues() ?? "", asOf);
-  const days = wholeDays(asked);
+  const days = Math.min(asked, MOST_DAYS);
   const plan = plannedWork({ records, timetable, asOf, days, crew, closedDays });
   const { placed, leftOver, later, persons, proofs, remarks } = plan;
   const hoursOn = new Map<CivilDay, number>();
@@ -78,9 +78,4 @@ function plainPart({ day, task, plants, hours, person, remarks }: WorkPart): Pla
 /** Sums of hundredths are shown as such, not as 0.30000000000000004. */
 function hundredths(hours: number): number {
   return Math.round(hours * 100) / 100;
-}
-
-function wholeDays(asked: unknown): number {
-  if (typeof asked !== "number" || !Number.isInteger(asked) || asked < 1) return USUAL_DAYS;
-  return Math.min(asked, MOST_DAYS);
 }

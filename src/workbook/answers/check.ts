@@ -1,0 +1,49 @@
+import { checkedRecords, costOf, type TimetableFault } from "../../core";
+import * as check from "../../sentences/made/check";
+import type { CheckAnswer, CheckRow, SelectAnswer, SelectRequest } from "../../wire/check";
+import { capital } from "../../wording/capital";
+import { tallySentence, troubleWords } from "../../wording/check";
+import { faultSentence } from "../../wording/timetable";
+import { cellName } from "../host/cell-name";
+import { recordsNow } from "../reading/records-tab";
+import { OWN_TABS } from "../tabs/own-tabs";
+
+/** What could not be used, in the timetable and in the records. */
+export function checkAnswer(): CheckAnswer {
+  const now = recordsNow(undefined, true);
+  const { records, timetable, asOf } = now;
+  const { troubles, rows } = checkedRecords(records, { timetable, faults: [] }, asOf);
+  return {
+    rows: [
+      ...now.faults.map((fault) => timetableTrouble(fault, now.settings.timetableTab)),
+      ...troubles.map((one) => ({ row: one.row, cost: costOf(one), ...troubleWords(one) })),
+    ],
+    tally: tallySentence(rows),
+  };
+}
+
+/** It stands in no cell of the records, so that no cell is offered. */
+function timetableTrouble(fault: TimetableFault, tab: string | null): CheckRow {
+  return {
+    row: null,
+    column: "",
+    found: fault.found,
+    cost: 1,
+    trouble: capital(faultSentence(fault, 0, "page")),
+    whatHappens: check.onlyThisCheck(),
+    whatToDo: check.correctTab({ tab: tab ?? OWN_TABS.timetable }),
+  };
+}
+
+/** Shows the cell of a trouble in the sheet. */
+export function selectAnswer({ row, column: header }: SelectRequest): SelectAnswer {
+  const now = recordsNow();
+  const match = now.records.columns.find((one) => one.header === header && header !== "");
+  const at = {
+    row: row === null ? now.records.rows.heading : Math.max(1, Math.trunc(row)),
+    column: (match?.column ?? 0) + 1,
+  };
+  now.sheet.activate();
+  now.sheet.getRange(Math.max(1, at.row), at.column).activate();
+  return { selected: `${now.sheet.getName()}!${cellName(at)}` };
+}

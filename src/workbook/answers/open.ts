@@ -1,0 +1,44 @@
+import { builtInTimetable, isoDay } from "../../core";
+import { openDoor } from "../../door/index";
+import type { OpenAnswer } from "../../wire/open";
+import { workbookHost } from "../host/workbook-host";
+import { asOfDay } from "../reading/records-tab";
+import { timetableCandidates, timetableToGuessBy } from "../reading/timetable-source";
+import { blockedSentences } from "../set-up/blocked-tabs";
+import { recordTabCandidates } from "../set-up/tab-candidates";
+import { daysAheadSet, levelSet } from "../settings/numbers-set";
+import { readSettings } from "../settings/settings";
+import { personTabs } from "../tabs/person-tabs";
+
+/** What the page is told when it opens, before anything is set up too. */
+export function openAnswer(): OpenAnswer {
+  const workbook = SpreadsheetApp.getActiveSpreadsheet();
+  const settings = readSettings(workbook);
+  const zones = {
+    workbook: workbook.getSpreadsheetTimeZone(),
+    script: Session.getScriptTimeZone(),
+  };
+  const tabs = personTabs(workbook);
+  const timetables = timetableCandidates(tabs);
+  const usable = timetables.find(({ trouble }) => trouble === null)?.tab ?? null;
+  const guessBy = settings === null ? usable : settings.timetableTab;
+  return {
+    workbook: workbook.getName(),
+    zones: zones.workbook === zones.script ? null : zones,
+    inTheWay: settings === null ? [] : blockedSentences(workbook),
+    setUp:
+      settings === null
+        ? null
+        : {
+            recordsTab: settings.recordsTab,
+            timetableTab: settings.timetableTab,
+            asOf: isoDay(asOfDay(openDoor(workbookHost()), settings.asOf)),
+            level: levelSet(settings),
+            daysAhead: daysAheadSet(settings),
+            initials: settings.initials,
+          },
+    candidates: recordTabCandidates(tabs, timetableToGuessBy(workbook, guessBy)),
+    timetables,
+    methods: builtInTimetable().methods.map(({ name }) => name),
+  };
+}

@@ -1,0 +1,59 @@
+import { isoDay, lastMonth, leftOutOfOpen } from "../../core";
+import type { CalendarAnswer, DaysAheadRequest, TodayAnswer } from "../../wire/today";
+import { dueCalendar } from "../../wording/due-calendar";
+import { tasksNow } from "../due/due-tab";
+import { recordsNow } from "../reading/records-tab";
+import { columnReadAs } from "../reading/table-columns";
+import { trendRow } from "../takes/compare-takes";
+
+/** The tasks that are due, each with the headers that its day and its count go under. */
+export function todayAnswer({ daysAhead }: DaysAheadRequest): TodayAnswer {
+  const now = recordsNow();
+  const { records } = now;
+  // What the batch's own row has no column for goes into a line of the log.
+  const log = records.tables.findIndex(({ kind }) => kind === "log");
+  const headers = (table: number, key: string) => {
+    const own = (what: string) =>
+      columnReadAs(records, table, `step ${key} ${what}`)?.header ?? null;
+    const logged = (fact: string) =>
+      log === -1 ? null : (columnReadAs(records, log, `event ${fact}`)?.header ?? null);
+    const [day, count] = [own("day"), own("count")];
+    return day === null && count === null
+      ? { dayHeader: logged("eventDay"), countHeader: logged("eventCount") }
+      : { dayHeader: day, countHeader: count };
+  };
+  const month = lastMonth(records);
+  const tableOf = new Map(now.records.batches.map(({ name, table }) => [name, table]));
+  return {
+    asOf: isoDay(now.asOf),
+    tasks: tasksNow(now, daysAhead).map((task) => {
+      const table = tableOf.get(task.batch) ?? 0;
+      return {
+        batch: task.batch,
+        place: task.place,
+        task: task.step.name,
+        plants: task.plants,
+        doOn: isoDay(task.doOn),
+        from: isoDay(task.from),
+        by: isoDay(task.by),
+        status: task.status,
+        daysLate: task.daysLate,
+        hours: task.hours === null ? null : Math.round(task.hours * 10) / 10,
+        caution: task.step.caution,
+        counted: task.step.counted,
+        ...headers(table, task.step.key),
+      };
+    }),
+    remarks: leftOutOfOpen(now),
+    takes: month === null ? null : trendRow(month),
+  };
+}
+
+/** The same tasks as a calendar file. */
+export function calendarAnswer({ daysAhead }: DaysAheadRequest): CalendarAnswer {
+  const now = recordsNow();
+  return {
+    fileName: `due-list-${isoDay(now.asOf)}.ics`,
+    text: dueCalendar(tasksNow(now, daysAhead), now.asOf),
+  };
+}
