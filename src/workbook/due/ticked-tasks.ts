@@ -3,13 +3,13 @@ import type { WritingFault } from "../../wording/writing-codes";
 import { DoneAnyway, withLock } from "../host/lock";
 import { troubleSentence, WritingError } from "../host/writing-error";
 import { plainText, type RecordsNow, recordsNow } from "../reading/records-tab";
-import { settleLog } from "../tables/settle-log";
+import { settledNow } from "../tables/settle-log";
 import { dueTabOf } from "../tabs/due-tab-found";
 import { OWN_TABS } from "../tabs/own-tabs";
 import { planRecord, type RecordPlan } from "../tasks/record-task";
 import type { CellWrite } from "../writing/table-write";
 import { type LoggedGroup, writeGroups } from "../writing/write-groups";
-import { type LogEntry, openLog, type WriteLog } from "../writing/write-log";
+import type { LogEntry, WriteLog } from "../writing/write-log";
 import { sumOf } from "./due-age";
 import { dueKey } from "./due-entries";
 import { type DueList, readDueList } from "./due-list";
@@ -58,9 +58,7 @@ export function recordTickedUnderLock(): Ticked {
 
 /** The same where the tab is found and read. */
 export function recordTicksOf({ sheet, range, values }: DueList): Ticked {
-  const read = recordsNow();
-  const log = openLog(read.workbook);
-  const now = settleLog(read, log);
+  const { now, log } = settledNow();
   const rows = dueRows(values);
   const unticked = takeBackUnticked(
     rows.filter(({ box, memory }) => box === "clear" && memory.writes.length > 0),

@@ -2,24 +2,21 @@ import { type CivilDay, cellText, ORDER_HEADER, type OrderField } from "../../co
 import { wantedArgument } from "../../door/index";
 import * as text from "../../sentences/made/order-writes";
 import type { AddOrderAnswer, AddOrderRequest } from "../../wire/orders";
-import type { Question } from "../../wire/writing";
 import { dayWords } from "../../wording/days";
 import type { Asked } from "../../wording/writing-codes";
 import { cellName } from "../host/cell-name";
 import { withLock } from "../host/lock";
 import { fittingText } from "../host/safe-text";
-import { type RecordsNow, recordsNow } from "../reading/records-tab";
+import type { RecordsNow } from "../reading/records-tab";
 import { NEW_ORDER } from "../tables/order-row-again";
 import { roomBelow } from "../tables/orders-end";
 import { type OrdersTable, ordersNow } from "../tables/orders-tab";
-import { cellShown } from "../tables/planned-cell";
 import { question, tooLong } from "../tables/questions";
-import { settleLog } from "../tables/settle-log";
-import { ChangedMeanwhile } from "../writing/changed-meanwhile";
+import { settledNow } from "../tables/settle-log";
+import { writeUnlessAsked } from "../tables/write-asked";
 import { dayLike, type Sample } from "../writing/column-form";
 import type { CellWrite, Landmark } from "../writing/table-write";
-import { writeGroups } from "../writing/write-groups";
-import { type CellContent, type LoggedCell, openLog } from "../writing/write-log";
+import type { CellContent, LoggedCell } from "../writing/write-log";
 import { nextOrderName } from "./next-order-name";
 import { cellOf, NAMED_ON_PAGE } from "./planned-order";
 
@@ -36,9 +33,7 @@ type Entered = readonly (readonly [field: OrderField, value: CellContent])[];
  */
 export function addOrder(request: AddOrderRequest): AddOrderAnswer {
   return withLock(() => {
-    const read = recordsNow();
-    const log = openLog(read.workbook);
-    const now = settleLog(read, log);
+    const { now, log } = settledNow();
     const table = ordersNow(now);
     if (table === null) throw new Error(text.noTab());
     const { door, asOf } = now;
@@ -72,29 +67,17 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
         : []),
       ...tooLong(texts),
     ];
-    const questions = asked.map((ask) => question(ask));
-    const answered = new Set(request.sure);
-    if (questions.some(({ id }) => !answered.has(id))) return askedOnly(questions);
-    showDayAsAbove(table, row);
-    const id = Utilities.getUuid();
-    try {
-      const { sheet, values, columnOf, headerRow } = table;
-      writeGroups({ log, sheet, values, when: now.minute() }, [
-        {
-          id,
-          who: "",
-          writes,
-          kept: [],
-          landmarks: landmarksOf(table, row, writes),
-          headerRows: [headerRow + 1],
-          nameColumn: columnOf.order === undefined ? null : columnOf.order + 1,
-        },
-      ]);
-    } catch (error) {
-      if (!(error instanceof ChangedMeanwhile)) throw error;
-      return askedOnly([question(error.asked)]);
-    }
-    return { written: writes.map((cell) => cellShown(now, cell)), asked: [], logId: id };
+    const { columnOf, headerRow } = table;
+    const marks = {
+      landmarks: landmarksOf(table, row, writes),
+      headerRows: [headerRow + 1],
+      nameColumn: columnOf.order === undefined ? null : columnOf.order + 1,
+    };
+    return writeUnlessAsked(
+      { now, log, table },
+      { writes, kept: [], asked: asked.map((ask) => question(ask)), marks },
+      { sure: request.sure, who: "", first: () => showDayAsAbove(table, row) },
+    );
   });
 }
 
@@ -129,10 +112,6 @@ function showDayAsAbove({ sheet, values, headerRow, columnOf: { by } }: OrdersTa
   } catch {
     // How its day looks is not worth a failure.
   }
-}
-
-function askedOnly(asked: readonly Question[]): AddOrderAnswer {
-  return { written: [], asked, logId: null };
 }
 
 /** Every name below the header, with its row from 1. */

@@ -3,8 +3,21 @@ import { type RecordsNow, recordsNow } from "../reading/records-tab";
 import { valueAt } from "../writing/moved-cells";
 import { sameValue } from "../writing/table-write";
 import { allOrNone } from "../writing/write-cells";
-import { isUnsettled, type LogEntry, type LogState, type WriteLog } from "../writing/write-log";
+import {
+  isUnsettled,
+  type LogEntry,
+  type LogState,
+  openLog,
+  type WriteLog,
+} from "../writing/write-log";
 import { isOrderLine, type WrittenTable, writtenTable } from "./written-table";
+
+/** The records as they stand now, and the log, brought to the truth. For whoever has the lock. */
+export function settledNow(): { readonly now: RecordsNow; readonly log: WriteLog } {
+  const read = recordsNow();
+  const log = openLog(read.workbook);
+  return { now: settled(read, log), log };
+}
 
 /**
  * Brings the log to the truth where a run was cut off while it wrote: what was written whole is
@@ -12,7 +25,7 @@ import { isOrderLine, type WrittenTable, writtenTable } from "./written-table";
  *
  * @returns the records as they stand then
  */
-export function settleLog(now: RecordsNow, log: WriteLog): RecordsNow {
+function settled(now: RecordsNow, log: WriteLog): RecordsNow {
   if (!log.hasUnsettled) return now;
   const writes = new Map<string, LogEntry[]>();
   for (const entry of log.entries()) {
@@ -22,7 +35,7 @@ export function settleLog(now: RecordsNow, log: WriteLog): RecordsNow {
   for (const entries of writes.values()) {
     const kept = entries.filter(({ cell }) => cell === "");
     const cells = entries.filter(({ cell }) => cell !== "");
-    const state = settled(tableOf(now, cells), cells);
+    const state = stateOf(tableOf(now, cells), cells);
     log.mark([
       ...cells.map(({ row }) => ({ row, state })),
       ...kept.map(
@@ -44,7 +57,7 @@ function tableOf(now: RecordsNow, [entry]: readonly LogEntry[]): WrittenTable | 
 }
 
 /** What became of one write, once what there is of it in part is undone. */
-function settled(now: WrittenTable | null, entries: readonly LogEntry[]): LogState {
+function stateOf(now: WrittenTable | null, entries: readonly LogEntry[]): LogState {
   if (now === null) return "not known";
   try {
     const found = now.findCells(entries);

@@ -2,15 +2,15 @@ import type { CellWritten, Question, TakeBackAnswer, TakeBackRequest } from "../
 import type { Asked } from "../../wording/writing-codes";
 import { withLock } from "../host/lock";
 import { WritingError } from "../host/writing-error";
-import { plainText, type RecordsNow, recordsNow } from "../reading/records-tab";
+import { plainText, type RecordsNow } from "../reading/records-tab";
 import { NotPutBack } from "../writing/changed-meanwhile";
 import { type CellWrite, sameValue } from "../writing/table-write";
 import { allOrNone } from "../writing/write-cells";
 import { hitNotes } from "../writing/write-groups";
-import { type LogEntry, type LogState, openLog, type WriteLog } from "../writing/write-log";
+import type { LogEntry, LogState, WriteLog } from "../writing/write-log";
 import type { FoundAgain } from "./find-again";
 import { question, short } from "./questions";
-import { settleLog } from "./settle-log";
+import { settledNow } from "./settle-log";
 import { type WrittenTable, writtenTable } from "./written-table";
 
 /**
@@ -19,14 +19,12 @@ import { type WrittenTable, writtenTable } from "./written-table";
  */
 export function takeBack({ logId }: TakeBackRequest): TakeBackAnswer {
   return withLock(() => {
-    const read = recordsNow();
-    const log = openLog(read.workbook);
-    const records = settleLog(read, log);
+    const { now, log } = settledNow();
     const lines = writtenLines(log.entries(), logId);
     if (lines.length === 0) {
       throw new WritingError({ code: "notInLog" });
     }
-    const plan = planTakeBack(records, lines);
+    const plan = planTakeBack(now, lines);
     if (plan.asked.length > 0) return { restored: [], asked: plan.asked };
     restore(log, plan.table, [plan]);
     return { restored: restoredCells(plan), asked: [] };

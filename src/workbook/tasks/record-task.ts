@@ -1,21 +1,19 @@
 import type { CivilDay } from "../../core";
-import type { Question, RecordAnswer, RecordRequest } from "../../wire/writing";
+import type { RecordAnswer, RecordRequest } from "../../wire/writing";
 import type { KeptFact } from "../../wording/writing-codes";
 import { cellName } from "../host/cell-name";
 import { withLock } from "../host/lock";
 import { fittingText } from "../host/safe-text";
 import { WritingError } from "../host/writing-error";
-import { plainText, type RecordsNow, recordsNow } from "../reading/records-tab";
+import { plainText, type RecordsNow } from "../reading/records-tab";
 import { columnReadAs, type TableCell } from "../reading/table-columns";
 import { headerCells } from "../tables/find-again";
-import { cellShown, type PlannedCell } from "../tables/planned-cell";
-import { occupied, question, short } from "../tables/questions";
-import { settleLog } from "../tables/settle-log";
-import { ChangedMeanwhile } from "../writing/changed-meanwhile";
+import type { PlannedCell } from "../tables/planned-cell";
+import { occupied, short } from "../tables/questions";
+import { settledNow } from "../tables/settle-log";
+import { type PlannedWrite, writeUnlessAsked } from "../tables/write-asked";
 import { countLike, dayLike } from "../writing/column-form";
 import { type CellWrite, type Landmark, sameValue, type TableMarks } from "../writing/table-write";
-import { writeGroups } from "../writing/write-groups";
-import { type LoggedCell, openLog } from "../writing/write-log";
 import { countsIn, daysIn } from "./column-samples";
 import { doubtsAbout, withoutColumn } from "./doubts";
 import type { OwnWrites, RecordWish } from "./record-wish";
@@ -23,17 +21,11 @@ import type { TaskTarget } from "./task-cells";
 import { taskTarget } from "./task-target";
 
 /** What recording a task comes to, before anything is written. */
-export interface RecordPlan {
-  readonly writes: readonly PlannedCell[];
-  /** What the table has no column for. */
-  readonly kept: readonly LoggedCell[];
+export interface RecordPlan extends PlannedWrite {
   /** What the log alone holds once it is written. */
   readonly inLog: readonly KeptFact[];
   /** Every cell that the task has to do with, those too that hold what they were to hold. */
   readonly planned: readonly PlannedCell[];
-  readonly asked: readonly Question[];
-  /** What tells the cells to be written again. */
-  readonly marks: TableMarks;
   /** Whether the table has a column for the count, and no count in it by now. */
   readonly missesCount: boolean;
   /** Whether it has a count in it. */
@@ -50,10 +42,9 @@ const NOTHING_OWN: OwnWrites = { wroteCell: () => false, keeps: () => false };
  */
 export function recordTask(request: RecordRequest): RecordAnswer {
   return withLock(() => {
-    const read = recordsNow();
-    const log = openLog(read.workbook);
-    const now = settleLog(read, log);
-    const { writes, kept, planned, asked, marks } = planRecord(now, request);
+    const { now, log } = settledNow();
+    const plan = planRecord(now, request);
+    const { writes, kept, planned } = plan;
     if (writes.length === 0 && kept.length === 0) {
       const { task, batch } = request;
       const cells = planned.map(({ header, tab, cell, after }) => {
@@ -61,19 +52,7 @@ export function recordTask(request: RecordRequest): RecordAnswer {
       });
       throw new WritingError({ code: "thereAlready", task, batch, cells });
     }
-    const answered = new Set(request.sure);
-    if (asked.some(({ id }) => !answered.has(id))) {
-      return { written: [], asked, logId: null };
-    }
-    const id = Utilities.getUuid();
-    const into = { log, sheet: now.sheet, values: now.values, when: now.minute() };
-    try {
-      writeGroups(into, [{ id, who: request.who, writes, kept, ...marks }]);
-    } catch (error) {
-      if (!(error instanceof ChangedMeanwhile)) throw error;
-      return { written: [], asked: [question(error.asked)], logId: null };
-    }
-    return { written: writes.map((cell) => cellShown(now, cell)), asked: [], logId: id };
+    return writeUnlessAsked({ now, log, table: now }, plan, request);
   });
 }
 
