@@ -1,5 +1,6 @@
 import type { RecordsNow } from "../reading/records-tab";
-import { findAgain } from "../tables/find-again";
+import { findAgain } from "../tables/person-table";
+import { recordsTable } from "../tables/records-table";
 import type { OwnWrites } from "../tasks/record-wish";
 import { sameValue } from "../writing/table-write";
 import type { LogEntry } from "../writing/write-log";
@@ -15,7 +16,7 @@ export function ownWrites(
   const cells = row.memory.writes.flatMap((id) => {
     const written = lines.filter((line) => line.id === id && line.state === "written");
     try {
-      return findAgain(now, written).cells.filter(({ holds, entry }) =>
+      return findAgain(recordsTable(now), written).cells.filter(({ holds, entry }) =>
         sameValue(holds, entry.after),
       );
     } catch {

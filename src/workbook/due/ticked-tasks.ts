@@ -4,6 +4,7 @@ import { DoneAnyway, withLock } from "../host/lock";
 import { troubleSentence, WritingError } from "../host/writing-error";
 import { plainText, type RecordsNow, recordsNow } from "../reading/records-tab";
 import { settledNow } from "../tables/settle-log";
+import { valuesWith } from "../tables/values-with";
 import { dueTabOf } from "../tabs/due-tab-found";
 import { OWN_TABS } from "../tabs/own-tabs";
 import { planRecord, type RecordPlan } from "../tasks/record-task";
@@ -263,28 +264,6 @@ function withCells(now: RecordsNow, cells: readonly CellWrite[]): RecordsNow {
   if (cells.length === 0) return now;
   const values = valuesWith(now.values, cells);
   return { ...now, values, records: now.readAs(values) };
-}
-
-function valuesWith(
-  values: readonly (readonly unknown[])[],
-  cells: readonly CellWrite[],
-): readonly (readonly unknown[])[] {
-  const width = Math.max(values[0]?.length ?? 0, ...cells.map(({ column }) => column));
-  const rows: unknown[][] = [];
-  const changed = new Map<number, CellWrite[]>();
-  for (const cell of cells) changed.set(cell.row, [...(changed.get(cell.row) ?? []), cell]);
-  const height = Math.max(values.length, ...changed.keys());
-  for (let row = 1; row <= height; row += 1) {
-    const standing = values[row - 1] ?? [];
-    const writes = changed.get(row);
-    if (writes === undefined && standing.length === width) rows.push(standing as unknown[]);
-    else {
-      const copy = Array.from({ length: width }, (_, at) => standing[at] ?? "");
-      for (const { column, after } of writes ?? []) copy[column - 1] = after;
-      rows.push(copy);
-    }
-  }
-  return rows;
 }
 
 /** By how much written cells change the number that stands for the records. */

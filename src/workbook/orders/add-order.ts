@@ -4,19 +4,21 @@ import * as text from "../../sentences/made/order-writes";
 import type { AddOrderAnswer, AddOrderRequest } from "../../wire/orders";
 import { dayWords } from "../../wording/days";
 import type { Asked } from "../../wording/writing-codes";
-import { cellName } from "../host/cell-name";
 import { withLock } from "../host/lock";
 import { fittingText } from "../host/safe-text";
 import type { RecordsNow } from "../reading/records-tab";
-import { NEW_ORDER } from "../tables/order-row-again";
 import { roomBelow } from "../tables/orders-end";
 import { type OrdersTable, ordersNow } from "../tables/orders-tab";
+import { NEW_ORDER, ordersArea } from "../tables/orders-table";
+import { marksOf } from "../tables/person-table";
+import { type PlannedCell, plannedCell } from "../tables/planned-cell";
 import { question, tooLong } from "../tables/questions";
 import { settledNow } from "../tables/settle-log";
+import { valuesWith } from "../tables/values-with";
 import { writeUnlessAsked } from "../tables/write-asked";
 import { dayLike, type Sample } from "../writing/column-form";
-import type { CellWrite, Landmark } from "../writing/table-write";
-import type { CellContent, LoggedCell } from "../writing/write-log";
+import type { CellWrite } from "../writing/table-write";
+import type { CellContent } from "../writing/write-log";
 import { nextOrderName } from "./next-order-name";
 import { cellOf, NAMED_ON_PAGE } from "./planned-order";
 
@@ -67,12 +69,11 @@ export function addOrder(request: AddOrderRequest): AddOrderAnswer {
         : []),
       ...tooLong(texts),
     ];
-    const { columnOf, headerRow } = table;
-    const marks = {
-      landmarks: landmarksOf(table, row, writes),
-      headerRows: [headerRow + 1],
-      nameColumn: columnOf.order === undefined ? null : columnOf.order + 1,
-    };
+    const marks = marksOf(
+      table,
+      { area: ordersArea(table, door), row },
+      { written: writes.map(({ column }) => column), rows: "new" },
+    );
     return writeUnlessAsked(
       { now, log, table },
       { writes, kept: [], asked: asked.map((ask) => question(ask)), marks },
@@ -137,7 +138,7 @@ function plannedCells(
   { sheet, values, headerRow, columnOf }: OrdersTable,
   row: number,
   entered: Entered,
-): readonly (CellWrite & LoggedCell)[] {
+): readonly PlannedCell[] {
   const tab = sheet.getName();
   const batch = String(entered[0]?.[1]);
   return entered.flatMap(([field, after]) => {
@@ -148,20 +149,9 @@ function plannedCells(
         text.noColumn({ tab, column: ORDER_HEADER[field], row: String(headerRow + 1) }),
       );
     }
-    const column = at + 1;
-    return [
-      {
-        row,
-        column,
-        cell: cellName({ row, column }),
-        tab,
-        batch,
-        task: NEW_ORDER,
-        after,
-        header: cellText(String(values[headerRow]?.[at])),
-        before: (values[row - 1]?.[at] ?? "") as CellContent,
-      },
-    ];
+    const header = cellText(String(values[headerRow]?.[at]));
+    const cell = { row, column: at + 1, header };
+    return [plannedCell({ tab, values }, cell, { batch, task: NEW_ORDER, after })];
   });
 }
 
@@ -174,31 +164,7 @@ function mustBeRead(
     writes,
   }: { readonly table: OrdersTable; readonly row: number; readonly writes: readonly CellWrite[] },
 ): void {
-  const values = [...table.values];
-  while (values.length < row) values.push([]);
-  const cells = [...(values[row - 1] ?? [])];
-  for (const { column, after } of writes) {
-    while (cells.length < column) cells.push("");
-    cells[column - 1] = after;
-  }
-  values[row - 1] = cells;
+  const values = valuesWith(table.values, writes);
   if (door.orders(values, asOf as CivilDay).rows.includes(row)) return;
   throw new Error(text.notRead({ row: String(row), tab: table.sheet.getName() }));
-}
-
-/** The header, the last order, and what the new row leaves blank must be what they were. */
-function landmarksOf(
-  { values, headerRow, columnOf }: OrdersTable,
-  row: number,
-  writes: readonly CellWrite[],
-): readonly Landmark[] {
-  const written = new Set(writes.map(({ column }) => column));
-  const rows = new Set([headerRow + 1, row - 1, row]);
-  return [...rows].flatMap((at) =>
-    Object.values(columnOf).flatMap((column) =>
-      at === row && written.has(column + 1)
-        ? []
-        : [{ row: at, column: column + 1, value: values[at - 1]?.[column] ?? "" }],
-    ),
-  );
 }

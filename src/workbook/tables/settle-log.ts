@@ -10,7 +10,8 @@ import {
   openLog,
   type WriteLog,
 } from "../writing/write-log";
-import { isOrderLine, type WrittenTable, writtenTable } from "./written-table";
+import { findAgain, type PersonTable } from "./person-table";
+import { isOrderLine, writtenTable } from "./written-table";
 
 /** The records as they stand now, and the log, brought to the truth. For whoever has the lock. */
 export function settledNow(): { readonly now: RecordsNow; readonly log: WriteLog } {
@@ -46,7 +47,7 @@ function settled(now: RecordsNow, log: WriteLog): RecordsNow {
   return recordsNow();
 }
 
-function tableOf(now: RecordsNow, [entry]: readonly LogEntry[]): WrittenTable | null {
+function tableOf(now: RecordsNow, [entry]: readonly LogEntry[]): PersonTable | null {
   if (entry === undefined) return null;
   try {
     return writtenTable(now, entry);
@@ -57,10 +58,10 @@ function tableOf(now: RecordsNow, [entry]: readonly LogEntry[]): WrittenTable | 
 }
 
 /** What became of one write, once what there is of it in part is undone. */
-function stateOf(now: WrittenTable | null, entries: readonly LogEntry[]): LogState {
+function stateOf(now: PersonTable | null, entries: readonly LogEntry[]): LogState {
   if (now === null) return "not known";
   try {
-    const found = now.findCells(entries);
+    const found = findAgain(now, entries);
     const written = found.cells.filter(({ holds, entry }) => sameValue(holds, entry.after));
     const blank = found.cells.filter(({ holds, entry }) => sameValue(holds, entry.before));
     if (written.length === found.cells.length) return "written";
@@ -82,11 +83,11 @@ function stateOf(now: WrittenTable | null, entries: readonly LogEntry[]): LogSta
 }
 
 /** Whether the cell that was meant holds it, though by now it is another batch's. */
-function isElsewhere(now: WrittenTable, { state, cell, after }: LogEntry, stands: string): boolean {
+function isElsewhere(now: PersonTable, { state, cell, after }: LogEntry, stands: string): boolean {
   return state === "writing" && cell !== stands && sameValue(valueIn(now, cell), after);
 }
 
-function valueIn({ values }: WrittenTable, cell: string): unknown {
+function valueIn({ values }: PersonTable, cell: string): unknown {
   const at = rowAndColumn(cell);
   return at === null ? undefined : valueAt(values, at.row, at.column);
 }

@@ -8,10 +8,10 @@ import { type CellWrite, sameValue } from "../writing/table-write";
 import { allOrNone } from "../writing/write-cells";
 import { hitNotes } from "../writing/write-groups";
 import type { LogEntry, LogState, WriteLog } from "../writing/write-log";
-import type { FoundAgain } from "./find-again";
+import { type FoundAgain, findAgain, type PersonTable } from "./person-table";
 import { question, short } from "./questions";
 import { settledNow } from "./settle-log";
-import { type WrittenTable, writtenTable } from "./written-table";
+import { writtenTable } from "./written-table";
 
 /**
  * Takes a write back: every cell gets what stood there before, wherever it stands by now. Nothing is
@@ -42,7 +42,7 @@ export function writtenLines(entries: readonly LogEntry[], id: string): readonly
 /** A write that is to be taken back, and what speaks against it. */
 export interface TakeBackPlan {
   readonly lines: readonly LogEntry[];
-  readonly table: WrittenTable;
+  readonly table: PersonTable;
   readonly found: FoundAgain;
   readonly asked: readonly Question[];
 }
@@ -53,7 +53,7 @@ export function planTakeBack(now: RecordsNow, lines: readonly LogEntry[]): TakeB
   const [first] = entries;
   if (first === undefined) throw new WritingError({ code: "notInLog" });
   const table = writtenTable(now, first);
-  const found = table.findCells(entries);
+  const found = findAgain(table, entries);
   return { lines, table, found, asked: changedSince(table, found) };
 }
 
@@ -66,7 +66,7 @@ export function restoredCells({ table, found }: TakeBackPlan): readonly CellWrit
 }
 
 /** Cells that no longer hold what was written, each with both values. */
-function changedSince({ door, sheet }: WrittenTable, { cells, ownBeside }: FoundAgain): Question[] {
+function changedSince({ door, sheet }: PersonTable, { cells, ownBeside }: FoundAgain): Question[] {
   const filled = ownBeside.map(({ header, cell, holds }): Question => {
     const stands = plainText(door, holds);
     return question({ code: "filledSince", header, cell, stands: short(stands) }, stands);
@@ -89,7 +89,7 @@ function changedSince({ door, sheet }: WrittenTable, { cells, ownBeside }: Found
 /** Puts back what stood in the cells of one or more writes into one table: all of them, or none. */
 export function restore(
   log: WriteLog,
-  { sheet, values }: Pick<WrittenTable, "sheet" | "values">,
+  { sheet, values }: Pick<PersonTable, "sheet" | "values">,
   plans: readonly TakeBackPlan[],
 ): void {
   const lines = plans.flatMap((plan) => plan.lines);

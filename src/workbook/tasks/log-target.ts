@@ -4,6 +4,7 @@ import type { LineAlready } from "../../wording/writing-codes";
 import { WritingError } from "../host/writing-error";
 import type { RecordsNow } from "../reading/records-tab";
 import { columnReadAs, type TableCell } from "../reading/table-columns";
+import { valuesWith } from "../tables/values-with";
 import type { TaskCells } from "./task-cells";
 
 /**
@@ -98,13 +99,10 @@ function lastRow({ records, values }: RecordsNow, table: number): number {
 function mustBeRead(now: RecordsNow, cells: TaskCells["alsoWrite"], key: string): void {
   const [{ at, text } = { at: null, text: "" }] = cells;
   if (at === null) return;
-  const row: unknown[] = [...(now.values[at.row - 1] ?? [])];
-  for (const cell of cells) {
-    while (row.length < cell.at.column) row.push("");
-    row[cell.at.column - 1] = cell.text;
-  }
-  const values = [...now.values];
-  values[at.row - 1] = row;
+  const values = valuesWith(
+    now.values,
+    cells.map((cell) => ({ ...cell.at, after: cell.text })),
+  );
   if (linesOf(now.readAs(values), text, key).some((line) => line.row === at.row)) return;
   throw new WritingError({ code: "lineNotRead", row: String(at.row) });
 }

@@ -1,19 +1,19 @@
 import type { CivilDay } from "../../core";
 import type { RecordAnswer, RecordRequest } from "../../wire/writing";
 import type { KeptFact } from "../../wording/writing-codes";
-import { cellName } from "../host/cell-name";
 import { withLock } from "../host/lock";
 import { fittingText } from "../host/safe-text";
 import { WritingError } from "../host/writing-error";
 import { plainText, type RecordsNow } from "../reading/records-tab";
-import { columnReadAs, type TableCell } from "../reading/table-columns";
-import { headerCells } from "../tables/find-again";
-import type { PlannedCell } from "../tables/planned-cell";
+import type { TableCell } from "../reading/table-columns";
+import { marksOf } from "../tables/person-table";
+import { type PlannedCell, plannedCell } from "../tables/planned-cell";
 import { occupied, short } from "../tables/questions";
+import { recordsArea } from "../tables/records-table";
 import { settledNow } from "../tables/settle-log";
 import { type PlannedWrite, writeUnlessAsked } from "../tables/write-asked";
 import { countLike, dayLike } from "../writing/column-form";
-import { type CellWrite, type Landmark, sameValue, type TableMarks } from "../writing/table-write";
+import { type CellWrite, sameValue, type TableMarks } from "../writing/table-write";
 import { countsIn, daysIn } from "./column-samples";
 import { doubtsAbout, withoutColumn } from "./doubts";
 import type { OwnWrites, RecordWish } from "./record-wish";
@@ -92,7 +92,7 @@ export function planRecord(
           ),
           ...questions,
         ],
-    marks: marksOf(now, target, writes),
+    marks: marksIn(now, target, writes),
     missesCount:
       counted &&
       count !== null &&
@@ -102,49 +102,15 @@ export function planRecord(
   };
 }
 
-/** The batch's name in its row, and the header over each column that is written. */
-function marksOf(now: RecordsNow, target: TaskTarget, writes: readonly CellWrite[]): TableMarks {
-  const { records, values } = now;
-  const headers = headerCells(
-    records,
-    target.table,
-    writes.map(({ column }) => column),
-  );
-  const marked = (cells: readonly { readonly row: number; readonly column: number }[]) =>
-    cells.map(
-      ({ row, column }): Landmark => ({
-        row,
-        column,
-        value: values[row - 1]?.[column - 1] ?? "",
-      }),
-    );
-  const table = records.tables[target.table];
-  const rows = Array.from(
-    { length: table?.headerHeight ?? 0 },
-    (_, at) => (table?.headerRow ?? 1) + at,
-  );
-  const around = target.name === null ? newLineMarks(now, target, writes) : [target.name];
-  return {
-    landmarks: marked([...around, ...headers]),
-    headerRows: rows,
-    nameColumn: columnReadAs(records, target.table, "fact batch")?.column ?? null,
-  };
-}
-
-/** Of a new line in a log: the line above it, and what it leaves blank. */
-function newLineMarks(
-  { records }: RecordsNow,
-  { table }: TaskTarget,
-  writes: readonly CellWrite[],
-): { readonly row: number; readonly column: number }[] {
-  const row = writes[0]?.row;
-  if (row === undefined) return [];
-  const written = new Set(writes.map(({ column }) => column));
-  const columns = records.columns.filter((one) => one.table === table);
-  return columns.flatMap(({ column }) => [
-    { row: row - 1, column: column + 1 },
-    ...(written.has(column + 1) ? [] : [{ row, column: column + 1 }]),
-  ]);
+/** What tells the cells again; of a new line in a log, what stands beside it. */
+function marksIn(now: RecordsNow, target: TaskTarget, writes: readonly CellWrite[]): TableMarks {
+  const area = recordsArea(now, target.table);
+  const { headerRows, nameColumn } = area;
+  const row = target.name?.row ?? writes[0]?.row;
+  // What the log alone will hold is written nowhere.
+  if (row === undefined) return { headerRows, nameColumn, landmarks: [] };
+  const written = writes.map(({ column }) => column);
+  return marksOf(now, { area, row }, { written, rows: target.name === null ? "new" : "there" });
 }
 
 /** Every cell that the task has to do with, whether it holds that already or not. */
@@ -166,20 +132,12 @@ function plannedCells(
     if (cell === null || after === "") return [];
     return [planned(cell, after)];
   };
-  const planned = (cell: TableCell, after: CellWrite["after"]): PlannedCell => {
-    const { row, column, header } = cell;
-    return {
-      row,
-      column,
-      header,
+  const planned = (cell: TableCell, after: CellWrite["after"]) =>
+    plannedCell(now, cell, {
       batch: request.batch,
       task: request.task,
-      tab: now.tab,
-      cell: cellName(cell),
-      before: (now.values[row - 1]?.[column - 1] ?? "") as CellWrite["before"],
       after: typeof after === "string" ? fittingText(after) : after,
-    };
-  };
+    });
   /** A count that is taken out of one's own line is blanked there too. */
   const blanked =
     request.count === null && target.count !== null && own.wroteCell(target.count)
