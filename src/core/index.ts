@@ -118,7 +118,9 @@ export {
   type Records,
   type RowTally,
   readRecords,
+  type TargetKey,
   type Trouble,
+  targetKey,
 } from "./records";
 export { type ChartReading, type FairReading, proportionChart } from "./statistics";
 export type { RowFault, RowNote, RowTrouble, SmallTable } from "./tables";

@@ -4,8 +4,6 @@ import type { StatusLine } from "./controls/status-line";
 import type { PeopleShown } from "./people/people-shown";
 import type { Call } from "./script-call";
 
-export type SectionKey = "today" | "ahead" | "takes" | "orders" | "check" | "set-up";
-
 /** What every section is given. */
 export interface SidebarContext {
   readonly call: Call;
@@ -16,7 +14,7 @@ export interface SidebarContext {
   /** Asks once more, after the workbook was set up. */
   reopen(): Promise<OpenAnswer>;
   /** Leads to a section. */
-  go(key: SectionKey): void;
+  go(key: "today" | "set-up"): void;
 }
 
 export interface Section {

@@ -10,17 +10,25 @@ import { needsSetUp } from "./needs-set-up";
 import { ordersSection } from "./orders/orders-section";
 import { peopleShown } from "./people/people-shown";
 import type { Call } from "./script-call";
-import type { Section, SectionKey, SidebarContext } from "./section";
+import type { Section, SidebarContext } from "./section";
 import { setUpSection } from "./set-up/set-up-section";
 import { stateOf } from "./state";
 import { takesSection } from "./takes/takes-section";
 import { todaySection } from "./today/today-section";
 
-interface Entry {
-  readonly key: SectionKey;
-  readonly title: string;
-  readonly section: Section;
-}
+/** The page's sections in their order, the only list of them. */
+export const SECTIONS = [
+  { key: "today", title: text.today, section: todaySection },
+  { key: "ahead", title: text.ahead, section: aheadSection },
+  { key: "takes", title: text.takes, section: takesSection },
+  { key: "orders", title: text.orders, section: ordersSection },
+  { key: "check", title: text.check, section: checkSection },
+  { key: "set-up", title: text.setUp, section: setUpSection },
+] as const satisfies readonly {
+  readonly key: string;
+  readonly title: () => string;
+  readonly section: (context: SidebarContext) => Section;
+}[];
 
 interface AppState {
   /** What the script said of the workbook when it was asked last; null before. */
@@ -34,7 +42,7 @@ export interface SidebarApp {
   open(): Promise<void>;
 }
 
-/** The page's six sections, of which one is shown, and the line that tells what happens. */
+/** The page's sections, of which one is shown, and the line that tells what happens. */
 export function sidebarApp(call: Call): SidebarApp {
   const status = statusLine();
   const state = stateOf<AppState>({ opened: null });
@@ -63,15 +71,15 @@ export function sidebarApp(call: Call): SidebarApp {
       document.getElementById(`tab-${key}`)?.focus();
     },
   };
-  const needing = (section: Section) => needsSetUp(context, section);
-  const entries: readonly Entry[] = [
-    { key: "today", title: text.today(), section: needing(todaySection(context)) },
-    { key: "ahead", title: text.ahead(), section: needing(aheadSection(context)) },
-    { key: "takes", title: text.takes(), section: needing(takesSection(context)) },
-    { key: "orders", title: text.orders(), section: needing(ordersSection(context)) },
-    { key: "check", title: text.check(), section: needing(checkSection(context)) },
-    { key: "set-up", title: text.setUp(), section: setUpSection(context) },
-  ];
+  const entries = SECTIONS.map(({ key, title, section: make }) => {
+    const section = make(context);
+    // Set up alone has something to do before Set up.
+    return {
+      key,
+      title: title(),
+      section: key === "set-up" ? section : needsSetUp(context, section),
+    };
+  });
   const panels = entries.map(({ section }) => element("div", {}, section.element));
   const tabs = tabList(
     text.sections(),

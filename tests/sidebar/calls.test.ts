@@ -174,7 +174,7 @@ describe("the sections", () => {
   it("Ahead says in words that a month has none", async () => {
     const none = { month: "2027-01", variety: null, batches: 0, fewest: 0, likely: 0, most: 0 };
     await open({ sidebarAhead: () => ({ ...ahead, rows: [...ahead.rows, none] }) });
-    await sidebar.section("Ahead");
+    await sidebar.section("ahead");
     const month = page.getByRole("button", { name: monthText("2027-01") });
     expect(await month.textContent()).toBe(`${monthText("2027-01")}${aheadPageText.noneLikely()}`);
     expect(await month.locator("svg").count()).toBe(0);
@@ -186,7 +186,7 @@ describe("the sections", () => {
 
   it("Ahead shows one variety, and the batches behind a month", async () => {
     await open();
-    await sidebar.section("Ahead");
+    await sidebar.section("ahead");
     await page.getByRole("button", { name: monthText("2026-11") }).click();
     await page.getByText(aheadPageText.noBatch()).waitFor();
     await page.getByLabel(aheadPageText.variety()).selectOption("Brindlecap");
@@ -202,7 +202,7 @@ describe("the sections", () => {
   // The page asked for the variety first, and a table without that column showed an error alone.
   it("Takes leaves the first column to the script, then asks by the column chosen", async () => {
     await open();
-    await sidebar.section("Takes");
+    await sidebar.section("takes");
     await page
       .getByRole("combobox", { name: takesPageText.by(), exact: true })
       .selectOption("Grafter");
@@ -216,7 +216,7 @@ describe("the sections", () => {
 
   it("Check selects the cell of a trouble, and tells which", async () => {
     await open();
-    await sidebar.section("Check");
+    await sidebar.section("check");
     await page
       .getByRole("button", { name: checkPage.rowColumn({ row: "1407", column: "Ready plants" }) })
       .click();

@@ -69,7 +69,7 @@ describe("the page", () => {
   async function open(answers: Answers = {}): Promise<void> {
     sidebar = await openSidebar(answers);
     page = sidebar.page;
-    await sidebar.section("Takes");
+    await sidebar.section("takes");
     await page.getByLabel(text.evenedFor()).waitFor();
   }
 

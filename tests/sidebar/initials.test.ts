@@ -9,7 +9,7 @@ import * as todayPageText from "../../src/sentences/made/today-page";
 import type { Nursery } from "../workbook/nursery";
 import { answersOf, namedIn, namedNursery } from "./named-nursery";
 import type { OpenSidebar } from "./open-sidebar";
-import { SECTION, type SectionTitle } from "./open-sidebar";
+import { SECTION_KEYS } from "./open-sidebar";
 import { sidebarTests } from "./sidebar-tests";
 
 const openSidebar = sidebarTests();
@@ -41,7 +41,7 @@ async function compare(by: string, evenFor: string): Promise<void> {
 async function openTakes(nursery: Nursery): Promise<void> {
   sidebar = await openSidebar(answersOf(nursery));
   page = sidebar.page;
-  await sidebar.section("Takes");
+  await sidebar.section("takes");
   await page.getByLabel(takesPage.evenedFor()).waitFor();
 }
 
@@ -73,16 +73,16 @@ describe("who stands alone", () => {
 /** Looks at every section in turn, everything unfolded. */
 async function everySection(): Promise<Record<string, readonly string[]>> {
   const found: Record<string, readonly string[]> = {};
-  for (const title of Object.keys(SECTION) as SectionTitle[]) {
-    await sidebar.section(title);
-    for (const by of title === "Takes" ? ["Grafter", "Variety"] : [""]) {
+  for (const key of SECTION_KEYS) {
+    await sidebar.section(key);
+    for (const by of key === "takes" ? ["Grafter", "Variety"] : [""]) {
       if (by !== "") {
         await page.getByRole("combobox", { name: takesPage.by(), exact: true }).selectOption(by);
         await settled();
         await compare(by, by === "Grafter" ? "Variety" : "Grafter");
       }
       await unfold();
-      found[`${title} ${by}`.trim()] = await named();
+      found[`${key} ${by}`.trim()] = await named();
     }
   }
   return found;
@@ -115,7 +115,7 @@ describe("initials instead of names", () => {
     await page.getByLabel(controlsText.initials()).check();
     const found = await everySection();
     expect(Object.values(found).flat()).toEqual([]);
-    await sidebar.section("Today");
+    await sidebar.section("today");
     expect(await printed("place")).toEqual([]);
     expect(await printed("person")).toEqual([]);
   });
@@ -124,17 +124,17 @@ describe("initials instead of names", () => {
   it("are asked for: else the same looks find everybody", async () => {
     await openTakes(namedNursery());
     const found = await everySection();
-    expect(found["Takes Grafter"]).toEqual(["Ann", "Kesto", "Mary Ann", "Kito", "Mirel Ando"]);
-    expect(found.Today).toEqual([...(found["Takes Grafter"] ?? []), "Kaya Orla"]);
-    expect(found["Set up"]).toContain("Ann");
-    await sidebar.section("Today");
+    expect(found["takes Grafter"]).toEqual(["Ann", "Kesto", "Mary Ann", "Kito", "Mirel Ando"]);
+    expect(found.today).toEqual([...(found["takes Grafter"] ?? []), "Kaya Orla"]);
+    expect(found["set-up"]).toContain("Ann");
+    await sidebar.section("today");
     expect((await printed("person")).length).toBeGreaterThan(0);
   });
 
   it("are the same choice wherever they stand, and are kept by the workbook from Set up on", async () => {
     const nursery = namedNursery();
     await openTakes(nursery);
-    await sidebar.section("Set up");
+    await sidebar.section("set-up");
     await page
       .getByRole("tabpanel", { name: pageText.setUp() })
       .getByLabel(controlsText.initials())

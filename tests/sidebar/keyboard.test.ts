@@ -8,10 +8,10 @@ import { DUE_WORDS } from "../../src/wording/batches";
 import { fixedAnswers } from "./fixed-answers";
 import {
   type OpenSidebar,
-  SECTION,
-  type SectionTitle,
+  SECTION_KEYS,
   type SidebarTest,
   startSidebarTest,
+  tabOf,
 } from "./open-sidebar";
 
 let test: SidebarTest;
@@ -39,32 +39,32 @@ const settled = () => page.waitForFunction(() => document.querySelector(":disabl
 describe("the tabs", () => {
   it("are one stop of the Tab key; arrows, Home and End move along them, round at the ends", async () => {
     await press("Tab");
-    expect(await focused()).toBe(SECTION.Today());
+    expect(await focused()).toBe(tabOf("today"));
     await press("ArrowRight");
-    expect(await focused()).toBe(SECTION.Ahead());
+    expect(await focused()).toBe(tabOf("ahead"));
     await press("ArrowLeft", "ArrowLeft");
-    expect(await focused()).toBe(SECTION["Set up"]());
+    expect(await focused()).toBe(tabOf("set-up"));
     await press("ArrowRight");
-    expect(await focused()).toBe(SECTION.Today());
+    expect(await focused()).toBe(tabOf("today"));
     await press("End");
-    expect(await focused()).toBe(SECTION["Set up"]());
+    expect(await focused()).toBe(tabOf("set-up"));
     await press("Home");
-    expect(await focused()).toBe(SECTION.Today());
+    expect(await focused()).toBe(tabOf("today"));
     expect(await page.locator("[role=tab][tabindex='0']").allTextContents()).toEqual([
-      SECTION.Today(),
+      tabOf("today"),
     ]);
   });
 
   it("choose by Enter or space only, so that moving along asks nothing of the script", async () => {
     const before = sidebar.asked.length;
     await press("ArrowRight", "ArrowRight");
-    expect([await chosen(), sidebar.asked.length]).toEqual([[SECTION.Today()], before]);
+    expect([await chosen(), sidebar.asked.length]).toEqual([[tabOf("today")], before]);
     await press("Enter");
     await settled();
-    expect([await chosen(), await focused()]).toEqual([[SECTION.Takes()], SECTION.Takes()]);
+    expect([await chosen(), await focused()]).toEqual([[tabOf("takes")], tabOf("takes")]);
     await press("Home", "Space");
     await settled();
-    expect([await chosen(), await focused()]).toEqual([[SECTION.Today()], SECTION.Today()]);
+    expect([await chosen(), await focused()]).toEqual([[tabOf("today")], tabOf("today")]);
   });
 });
 
@@ -118,30 +118,27 @@ describe("a task", () => {
 });
 
 describe("every stop of every section", () => {
-  it.each(Object.keys(SECTION) as SectionTitle[])(
-    "in %s shows that it has the focus, and is in sight",
-    async (title) => {
-      await sidebar.section(title);
-      await page.getByRole("tab", { name: SECTION[title]() }).focus();
-      let stops = 0;
-      for (; stops < 60; stops += 1) {
-        await press("Tab");
-        const seen = await page.evaluate(() => {
-          const active = document.activeElement;
-          if (active === null || active === document.body) return null;
-          const { outlineStyle, outlineWidth } = getComputedStyle(active);
-          const { top, bottom, width, height } = active.getBoundingClientRect();
-          const inSight = bottom > 0 && top < window.innerHeight && width > 0 && height > 0;
-          return { outline: `${outlineStyle} ${outlineWidth}`, inSight };
-        });
-        if (seen === null) break;
-        expect(seen).toEqual({ outline: "solid 3px", inSight: true });
-      }
-      // At least the button at the foot; and the walk comes to an end.
-      expect(stops).toBeGreaterThan(0);
-      expect(stops).toBeLessThan(60);
-    },
-  );
+  it.each(SECTION_KEYS)("in %s shows that it has the focus, and is in sight", async (key) => {
+    await sidebar.section(key);
+    await page.getByRole("tab", { name: tabOf(key) }).focus();
+    let stops = 0;
+    for (; stops < 60; stops += 1) {
+      await press("Tab");
+      const seen = await page.evaluate(() => {
+        const active = document.activeElement;
+        if (active === null || active === document.body) return null;
+        const { outlineStyle, outlineWidth } = getComputedStyle(active);
+        const { top, bottom, width, height } = active.getBoundingClientRect();
+        const inSight = bottom > 0 && top < window.innerHeight && width > 0 && height > 0;
+        return { outline: `${outlineStyle} ${outlineWidth}`, inSight };
+      });
+      if (seen === null) break;
+      expect(seen).toEqual({ outline: "solid 3px", inSight: true });
+    }
+    // At least the button at the foot; and the walk comes to an end.
+    expect(stops).toBeGreaterThan(0);
+    expect(stops).toBeLessThan(60);
+  });
 });
 
 describe("the foot", () => {

@@ -8,22 +8,22 @@ import type { Page } from "playwright-core";
 import { planNew } from "../../src/sentences/made/orders-page";
 import { oneBrowser } from "../support/one-browser";
 import { fixedAnswers, opened } from "./fixed-answers";
-import { type SectionTitle, startSidebarTest } from "./open-sidebar";
+import { type SectionKey, startSidebarTest } from "./open-sidebar";
 
 const FOLDER = "src/sidebar/pictures";
 
 interface Picture {
   readonly name: string;
-  readonly section: SectionTitle;
+  readonly section: SectionKey;
   readonly before?: (page: Page) => Promise<void>;
   readonly zoomed?: boolean;
 }
 
 const pictures: readonly Picture[] = [
-  { name: "today", section: "Today" },
+  { name: "today", section: "today" },
   {
     name: "mark-done",
-    section: "Today",
+    section: "today",
     before: async (page) => {
       const task = page.getByRole("article").filter({ hasText: "H26-044" });
       await task.getByRole("button", { name: "Mark done" }).click();
@@ -32,17 +32,17 @@ const pictures: readonly Picture[] = [
   },
   {
     name: "last-writes",
-    section: "Today",
+    section: "today",
     before: async (page) => {
       await page.getByText("Last writes").click();
       await page.getByText("2026-11-24 16:20, Orrin").waitFor();
       await page.getByText("Last writes").evaluate((one) => one.scrollIntoView());
     },
   },
-  { name: "fortnight", section: "Today", before: openFortnight },
+  { name: "fortnight", section: "today", before: openFortnight },
   {
     name: "fortnight-day",
-    section: "Today",
+    section: "today",
     before: async (page) => {
       await openFortnight(page);
       await page.getByText("Wed 25 Nov").click();
@@ -51,20 +51,20 @@ const pictures: readonly Picture[] = [
   },
   {
     name: "ahead",
-    section: "Ahead",
+    section: "ahead",
     before: (page) => page.getByRole("button", { name: /Dec 2026/ }).click(),
   },
-  { name: "takes", section: "Takes" },
+  { name: "takes", section: "takes" },
   {
     name: "takes-compared",
-    section: "Takes",
+    section: "takes",
     before: (page) => toTop(page, "Compared fairly"),
   },
-  { name: "takes-over-time", section: "Takes", before: (page) => toTop(page, "Over time") },
-  { name: "orders", section: "Orders" },
+  { name: "takes-over-time", section: "takes", before: (page) => toTop(page, "Over time") },
+  { name: "orders", section: "orders" },
   {
     name: "order-plan",
-    section: "Orders",
+    section: "orders",
     before: async (page) => {
       await planOrder(page);
       await page.getByRole("group", { name: "The plan" }).evaluate((one) => one.scrollIntoView());
@@ -72,7 +72,7 @@ const pictures: readonly Picture[] = [
   },
   {
     name: "order-kept",
-    section: "Orders",
+    section: "orders",
     before: async (page) => {
       await planOrder(page);
       await page.getByLabel(/^Customer/).fill("Order desk B");
@@ -81,9 +81,9 @@ const pictures: readonly Picture[] = [
       await page.getByText("Needed in all").evaluate((one) => one.scrollIntoView());
     },
   },
-  { name: "check", section: "Check" },
-  { name: "set-up", section: "Set up" },
-  { name: "today-at-200-percent", section: "Today", zoomed: true },
+  { name: "check", section: "check" },
+  { name: "set-up", section: "set-up" },
+  { name: "today-at-200-percent", section: "today", zoomed: true },
 ];
 
 /** Opens the fortnight and scrolls so that it stands at the top. */

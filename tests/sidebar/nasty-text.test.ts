@@ -10,13 +10,7 @@ import type { AddOrderAnswer } from "../../src/wire/orders";
 import type { Question } from "../../src/wire/writing";
 import { escaped } from "../support/escaped";
 import { fixedAnswers } from "./fixed-answers";
-import {
-  type OpenSidebar,
-  SECTION,
-  type SectionTitle,
-  type SidebarTest,
-  startSidebarTest,
-} from "./open-sidebar";
+import { type OpenSidebar, SECTION_KEYS, type SidebarTest, startSidebarTest } from "./open-sidebar";
 import type { Answers } from "./script-runner";
 
 const TEXTS: Readonly<Record<string, string>> = {
@@ -76,10 +70,10 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
     }));
   const PLAIN = { hurt: false, scripts: 1, images: 0, wide: 0 };
 
-  it.each(Object.keys(SECTION) as SectionTitle[])("is text in %s", async (title) => {
+  it.each(SECTION_KEYS)("is text in %s", async (key) => {
     const { page, section } = sidebar;
-    await section(title);
-    if (title === "Ahead") await page.getByRole("button", { name: monthText("2026-12") }).click();
+    await section(key);
+    if (key === "ahead") await page.getByRole("button", { name: monthText("2026-12") }).click();
     await page.evaluate(() => {
       for (const details of document.querySelectorAll("details")) details.open = true;
     });
@@ -92,7 +86,7 @@ describe.each(Object.entries(TEXTS))("%s", (_, text) => {
 
   it("is text when written, and in an error", async () => {
     const { page, section } = sidebar;
-    await section("Today");
+    await section("today");
     await page.getByText(todayPageText.markDone(), { exact: true }).first().click();
     await page.getByRole("button", { name: todayPageText.save() }).click();
     await page.getByText(todayPageText.doneAndWritten()).waitFor();
@@ -180,7 +174,7 @@ describe("a text of 50,000 characters", () => {
   it("is cut where it is one of many, and whole on demand", async () => {
     const text = TEXTS["50,000 characters"] ?? "";
     const { page, section, close } = await test.open(answersWith(text));
-    await section("Check");
+    await section("check");
     const trouble = page.locator(".trouble").first();
     const shown = (await trouble.textContent()) ?? "";
     expect(shown).toContain(controlsText.cut({ text: text.slice(0, 160), length: text.length }));

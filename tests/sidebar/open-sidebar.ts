@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { sidebarPage } from "../../src/build/sidebar-page";
 import { registry } from "../../src/functions/index";
-import * as text from "../../src/sentences/made/page";
+import { SECTIONS } from "../../src/sidebar/sidebar-app";
 import { oneBrowser } from "../support/one-browser";
 import { PATIENCE_MS } from "../support/patience";
 import { type Answers, type AskedCall, type FakeRunner, fakeRunner } from "./script-runner";
@@ -33,21 +33,19 @@ export interface OpenSidebar {
   /** Whatever the page asked of a network, threw, or complained of. */
   readonly complaints: readonly string[];
   /** Goes to a section by its tab. */
-  section(title: SectionTitle): Promise<void>;
+  section(key: SectionKey): Promise<void>;
   /** Ends the sidebar; the browser's page is kept for the next one. */
   close(): Promise<void>;
 }
 
-/** The sections' tabs, as a person knows them. */
-export const SECTION = {
-  Today: text.today,
-  Ahead: text.ahead,
-  Takes: text.takes,
-  Orders: text.orders,
-  Check: text.check,
-  "Set up": text.setUp,
-};
-export type SectionTitle = keyof typeof SECTION;
+export type SectionKey = (typeof SECTIONS)[number]["key"];
+
+/** What a section's tab says. */
+export function tabOf(section: SectionKey): string {
+  return SECTIONS.find(({ key }) => key === section)?.title() ?? section;
+}
+
+export const SECTION_KEYS: readonly SectionKey[] = SECTIONS.map(({ key }) => key);
 
 let built: Promise<string> | null = null;
 
@@ -95,8 +93,8 @@ async function begin(
     page,
     asked,
     complaints,
-    section: async (title) => {
-      await page.getByRole("tab", { name: SECTION[title]() }).click();
+    section: async (key) => {
+      await page.getByRole("tab", { name: tabOf(key) }).click();
       await page.waitForFunction(() => document.querySelector(":disabled") === null);
     },
     async close() {

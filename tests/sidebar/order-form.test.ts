@@ -67,8 +67,8 @@ describe("the form of a new order", () => {
     await form.button(text.plan()).click();
     await form.page().getByText("harvest is no month").waitFor();
     expect(await form.focused()).toBe(text.plan());
-    await form.sidebar().section("Today");
-    await form.sidebar().section("Orders");
+    await form.sidebar().section("today");
+    await form.sidebar().section("orders");
     expect(await form.variety().inputValue()).toBe("Corvane");
     expect(await form.wanted().inputValue()).toBe("150");
     expect(await form.by().inputValue()).toBe("2027-12-01");

@@ -25,7 +25,7 @@ export function orderForm() {
   const open = async (answers: Answers = {}) => {
     sidebar = await openSidebar(answers);
     page = sidebar.page;
-    await sidebar.section("Orders");
+    await sidebar.section("orders");
     await page.getByText(text.planNew()).click();
     await variety().waitFor();
   };

@@ -21,7 +21,7 @@ let page: Page;
 async function open(answers: Answers = {}): Promise<void> {
   sidebar = await openSidebar(answers);
   page = sidebar.page;
-  await sidebar.section("Orders");
+  await sidebar.section("orders");
 }
 const order = (name: string) => page.getByRole("article").filter({ hasText: name });
 const toDo = (name: string) => {
@@ -105,8 +105,8 @@ describe("the outlook of the orders", () => {
 
   it("is read anew whenever the section is chosen, and on demand", async () => {
     await open();
-    await sidebar.section("Today");
-    await sidebar.section("Orders");
+    await sidebar.section("today");
+    await sidebar.section("orders");
     expect(reads()).toBe(2);
     await panel().getByRole("button", { name: text.readAgain() }).click();
     await expect.poll(reads).toBe(3);

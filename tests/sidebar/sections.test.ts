@@ -7,15 +7,8 @@ import { escaped } from "../support/escaped";
 import { axeViolations } from "./axe-violations";
 import { fixedAnswers } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
-import {
-  type OpenSidebar,
-  SECTION,
-  type SectionTitle,
-  type SidebarTest,
-  startSidebarTest,
-} from "./open-sidebar";
+import { type OpenSidebar, SECTION_KEYS, type SidebarTest, startSidebarTest } from "./open-sidebar";
 
-const SECTIONS = Object.keys(SECTION) as SectionTitle[];
 const PANEL = "[role=tabpanel]:not([hidden])";
 
 let test: SidebarTest;
@@ -40,12 +33,11 @@ async function unfold(page: Page): Promise<void> {
   });
 }
 
-describe.each(SECTIONS)("the section %s", (title) => {
-  const name = title.toLowerCase().replace(" ", "-");
+describe.each(SECTION_KEYS)("the section %s", (name) => {
   let sidebar: OpenSidebar;
   beforeAll(async () => {
     sidebar = await test.open(fixedAnswers);
-    await sidebar.section(title);
+    await sidebar.section(name);
   });
   afterAll(() => sidebar.close());
 

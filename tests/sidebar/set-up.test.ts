@@ -66,7 +66,7 @@ describe("a workbook that is not set up", () => {
 
   it("says so in the other sections, and leads back", async () => {
     await openNew();
-    await sidebar.section("Ahead");
+    await sidebar.section("ahead");
     expect(await panel().textContent()).toContain(pageText.notSetUp());
     expect(requestsOf("sidebarAhead")).toEqual([]);
     await page.getByRole("button", { name: pageText.goToSetUp() }).first().click();
@@ -112,8 +112,8 @@ describe("a workbook that is not set up", () => {
   it("keeps corrections while the person looks at another section", async () => {
     await openNew();
     await page.getByLabel(readAs("Var.")).selectOption("Rootstock");
-    await sidebar.section("Orders");
-    await sidebar.section("Set up");
+    await sidebar.section("orders");
+    await sidebar.section("set-up");
     expect(await page.getByLabel(readAs("Var.")).inputValue()).toBe("Rootstock");
     expect(requestsOf("sidebarColumns")).toHaveLength(1);
   });

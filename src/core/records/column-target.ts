@@ -15,11 +15,16 @@ export interface Understanding {
   readonly openAspect: boolean;
 }
 
-/** A target as text, equal for equal targets. */
-export function targetKey(target: ColumnTarget): string {
-  return target.kind === "step"
-    ? `step ${target.key} ${target.what}`
-    : `${target.kind} ${target.fact}`;
+/** A target as text, such as "fact note", "event eventDay", "step grafting count". */
+export type TargetKey =
+  | `fact ${BatchFact}`
+  | `event ${EventFact}`
+  | `step ${string} ${"day" | "count"}`;
+
+/** Equal for equal targets. */
+export function targetKey(target: ColumnTarget): TargetKey {
+  if (target.kind === "step") return `step ${target.key} ${target.what}`;
+  return target.kind === "fact" ? `fact ${target.fact}` : `event ${target.fact}`;
 }
 
 /** Understands the headers of records tables. */

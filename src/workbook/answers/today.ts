@@ -13,9 +13,9 @@ export function todayAnswer({ daysAhead }: DaysAheadRequest): TodayAnswer {
   // What the batch's own row has no column for goes into a line of the log.
   const log = records.tables.findIndex(({ kind }) => kind === "log");
   const headers = (table: number, key: string) => {
-    const own = (what: string) =>
+    const own = (what: "day" | "count") =>
       columnReadAs(records, table, `step ${key} ${what}`)?.header ?? null;
-    const logged = (fact: string) =>
+    const logged = (fact: "eventDay" | "eventCount") =>
       log === -1 ? null : (columnReadAs(records, log, `event ${fact}`)?.header ?? null);
     const [day, count] = [own("day"), own("count")];
     return day === null && count === null

@@ -1,4 +1,4 @@
-import type { Records } from "../../core";
+import { type Records, type TargetKey, targetKey } from "../../core";
 
 /** A cell of the records tab; rows and columns from 1. */
 export interface TableCell {
@@ -7,23 +7,14 @@ export interface TableCell {
   readonly header: string;
 }
 
-/**
- * The column of a table that is read as something; null when it has none.
- *
- * @param key such as "fact note", "event eventDay", "step grafting count"
- */
+/** The column of a table that is read as something; null when it has none. */
 export function columnReadAs(
   { columns }: Records,
   table: number,
-  key: string,
+  key: TargetKey,
 ): Omit<TableCell, "row"> | null {
-  const match = columns.find(({ target, table: of }) => {
-    if (target === null || of !== table) return false;
-    const own =
-      target.kind === "step"
-        ? `step ${target.key} ${target.what}`
-        : `${target.kind} ${target.fact}`;
-    return own === key;
-  });
+  const match = columns.find(
+    ({ target, table: of }) => target !== null && of === table && targetKey(target) === key,
+  );
   return match === undefined ? null : { column: match.column + 1, header: match.header };
 }

@@ -41,8 +41,8 @@ export function recordsArea({ records, timetable }: RecordsNow, table: number): 
       matches.filter(({ header }) => header === wanted).map(({ column }) => column + 1),
     readAs({ task, after }) {
       const what = after instanceof Date ? "day" : "count";
-      const key = `step ${stepKeyOf(timetable, task)} ${what}`;
-      return columnReadAs(records, table, key)?.column ?? null;
+      const step = stepKeyOf(timetable, task);
+      return columnReadAs(records, table, `step ${step} ${what}`)?.column ?? null;
     },
   };
 }

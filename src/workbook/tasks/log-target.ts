@@ -1,4 +1,4 @@
-import { type CivilDay, linesOf } from "../../core";
+import { type CivilDay, linesOf, type TargetKey } from "../../core";
 import { dayWords } from "../../wording/days";
 import type { LineAlready } from "../../wording/writing-codes";
 import { WritingError } from "../host/writing-error";
@@ -33,7 +33,7 @@ export function logTarget(
   const lines = linesOf(records, batch, step.key).filter((line) => line.table === table);
   const same = lines.find((line) => line.day === day);
   const row = same?.row ?? lastRow(now, table) + 1;
-  const cellOf = (key: string): TableCell | null => {
+  const cellOf = (key: TargetKey): TableCell | null => {
     const found = columnReadAs(records, table, key);
     return found === null ? null : { row, ...found };
   };

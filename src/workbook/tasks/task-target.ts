@@ -1,4 +1,4 @@
-import { type CivilDay, methodFinder } from "../../core";
+import { type CivilDay, methodFinder, type TargetKey } from "../../core";
 import { WritingError } from "../host/writing-error";
 import type { RecordsNow } from "../reading/records-tab";
 import { columnReadAs, type TableCell } from "../reading/table-columns";
@@ -88,7 +88,7 @@ function earlierDay(
 
 /** The batch's own row, where its table has a column for the step. */
 function ownRow({ records }: RecordsNow, batch: Batch, key: string): TaskCells | null {
-  const cellOf = (wanted: string): TableCell | null => {
+  const cellOf = (wanted: TargetKey): TableCell | null => {
     const found = columnReadAs(records, batch.table, wanted);
     return found === null ? null : { row: batch.row, ...found };
   };
