@@ -591,6 +591,7 @@ export const english = {
     fine: "fine",
     graft: "graft {plants, count} more by {by}",
     graftOf: "graft {plants, count} more of {variety} by {by}",
+    moreOrders: "{orders, count} more",
     noName: "(no name)",
     noneWanted: "{column} is 0",
     noSuchVariety: "no batch is {variety}: check the name, or plan it as new",
@@ -602,7 +603,9 @@ export const english = {
     startOf: "start {plants, count} more of {variety} by {by}",
     tooLate: "too late: tell the customer",
     tooLateToStart: "too late to start more: tell the customer",
-    varietiesUnknown: "No batch is {varieties, list}: the order's other varieties are counted.",
+    varietiesUnknown:
+      "These orders name a variety that no batch has: {orders, list}. Their other varieties are counted.",
+    varietyOf: "{order} ({varieties, list})",
     varietyMeant: "no batch is {variety}. Is it {nearest, list}? Correct the order",
   },
 

@@ -9,7 +9,7 @@ import {
 import { headers } from "../sentences/made/order-columns";
 import * as text from "../sentences/made/orders";
 import { needsWords, planFact, planWarning } from "./order-plan";
-import { orderAction, orderName, orderRows } from "./orders";
+import { orderAction, orderName, orderRows, someOrders } from "./orders";
 import { RECORDS_REMARKS, recordsRemarks } from "./records";
 import { type SentencesOf, sentenceOf, together, type Where } from "./sentence-of";
 import { tableOf } from "./table-of";
@@ -17,7 +17,7 @@ import { tableOf } from "./table-of";
 const REMARKS: SentencesOf<OrdersRemark> = {
   ...RECORDS_REMARKS,
   "orders-left-out": ({ rows }) => text.rowsLeftOut({ number: rows.length, rows: orderRows(rows) }),
-  "varieties-unknown": ({ varieties }) => text.varietiesUnknown({ varieties }),
+  "varieties-unknown": ({ orders }) => text.varietiesUnknown({ orders: someOrders(orders) }),
   "orders-noted": ({ rows }) => text.noted({ rows: orderRows(rows) }),
 };
 

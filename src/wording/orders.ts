@@ -47,6 +47,17 @@ const TROUBLES: SentencesOf<OrderTrouble> = {
   "none-wanted": () => text.noneWanted({ column: ORDER_HEADER.wanted }),
 };
 
+/** Orders with what each names, ten at most and the number of the others. */
+export function someOrders(
+  orders: readonly { readonly order: string; readonly varieties: readonly string[] }[],
+): readonly string[] {
+  const said = orders
+    .slice(0, ROWS_SAID)
+    .map(({ order, varieties }) => text.varietyOf({ order: orderName(order), varieties }));
+  const more = orders.length - said.length;
+  return more === 0 ? said : [...said, text.moreOrders({ orders: more })];
+}
+
 /** So many rows are said with their reason; of more the row alone. */
 const ROWS_SAID = 10;
 

@@ -88,7 +88,24 @@ describe("ORDER_OUTLOOK", () => {
         ...[RECORDS, "", AS_OF],
       ]);
       expect(rows.flat()).toContain(text.fine());
-      expect(rows.at(-1)?.[0]).toBe(text.varietiesUnknown({ varieties: ["Corvnae"] }));
+      const said = text.varietyOf({ order: "O1", varieties: ["Corvnae"] });
+      expect(rows.at(-1)?.[0]).toBe(text.varietiesUnknown({ orders: [said] }));
+    });
+
+    it("knows a variety of which all batches are left out for their method", () => {
+      const records = RECORDS.map((row, at) => [
+        ...row,
+        at === 0 ? "Method" : row[1] === "Corvane" ? "Kiwi" : "",
+      ]);
+      const [row] = askTable("ORDER_OUTLOOK", [
+        [HEADER, ["O1", "", "Corvane", 100, "2028-10-01", "", ""]],
+        ...[records, "", AS_OF],
+      ]);
+      const { noSuchVariety, varietyMeant } = text;
+      expect([
+        noSuchVariety({ variety: "Corvane" }),
+        varietyMeant({ variety: "Corvane", nearest: ["Corvane"] }),
+      ]).not.toContain(row?.["What to do"]);
     });
 
     it("asks nothing of records that name no variety", () => {

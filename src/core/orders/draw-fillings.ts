@@ -21,12 +21,6 @@ export interface OrderFillings {
   readonly fullOn: readonly number[];
 }
 
-/** The varieties that the records name, folded, each with its spelling there. */
-export function knownVarieties({ batches }: Projection): KnownVarieties {
-  const names = batches.map(({ batch }) => [foldName(batch.variety), batch.variety] as const);
-  return new Map(names.filter(([name]) => name !== ""));
-}
-
 /** What an order still asks of the batches. */
 export function askedOf(
   order: Order,
@@ -58,15 +52,15 @@ export function askedOf(
  *   those of a nursery that sees a little ahead.
  *
  * @param orders in the order in which they are served
+ * @param known the varieties that the records name
  */
 export function drawFillings(
   projection: Projection,
   orders: readonly Order[],
-  asOf: CivilDay,
+  { asOf, known }: { readonly asOf: CivilDay; readonly known: KnownVarieties },
 ): readonly OrderFillings[] {
   const { batches, routes } = comingBatches(projection);
   const varieties = batches.map(({ variety }) => foldName(variety));
-  const known = knownVarieties(projection);
   const asked = orders.map((order) => askedOf(order, { asOf, varieties, known }));
   const pairs = Math.max(1, asked.length * batches.length);
   const draws = Math.round(Math.min(MOST_DRAWS, Math.max(FEWEST_DRAWS, PAIR_DRAWS / pairs)));

@@ -5,7 +5,7 @@ import { foldName, nearestNames } from "../names";
 import { type Projection, project } from "../projection";
 import type { Records } from "../records";
 import { leftOutByMethod, type Method, type Timetable, usualMethod } from "../timetable";
-import { drawFillings, knownVarieties, type OrderFillings } from "./draw-fillings";
+import { drawFillings, type OrderFillings } from "./draw-fillings";
 import {
   firstVariety,
   type KnownVarieties,
@@ -73,8 +73,8 @@ export function outlookOfOrders(question: OutlookQuestion): OutlookOfOrders {
 export function orderOutlooks(question: OutlookQuestion): readonly OrderOutlook[] {
   const { orders, records, timetable, asOf, assurance } = question;
   const projection = project({ records, timetable, asOf, level: assurance });
-  const known = knownVarieties(projection);
-  return drawFillings(projection, orders.open, asOf).map((filling, index) => {
+  const known = varietiesIn(records);
+  return drawFillings(projection, orders.open, { asOf, known }).map((filling, index) => {
     const order = orders.open[index] as Order;
     const { left, inTime, fullOn } = filling;
     const isPast = order.by < asOf && left > 0;
@@ -119,7 +119,7 @@ function whatToDo({
   order,
   filling,
   chance,
-  question: { records, timetable, asOf, assurance, projection, known },
+  question: { timetable, asOf, assurance, projection, known },
 }: {
   readonly order: Order;
   readonly filling: OrderFillings;
@@ -128,8 +128,7 @@ function whatToDo({
 }): OrderAction {
   if (filling.left === 0) return { code: "all-delivered" };
   if (chance >= assurance) return { code: "fine" };
-  const unknown = unknownVarieties(order, varietiesIn(records));
-  if (unknown.isAll) {
+  if (unknownVarieties(order, known).isAll) {
     const variety = shortened(order.variety);
     return {
       code: "no-such-variety",
@@ -168,14 +167,15 @@ function whatToDo({
   };
 }
 
-/** Varieties that no batch has, of orders that take others, too. */
+/** Orders that take a variety which no batch has, beside others. */
 function unknownBesideKnown({ orders, records }: OutlookQuestion): readonly OrdersRemark[] {
   const known = varietiesIn(records);
-  const unknown = orders.open
-    .map((order) => unknownVarieties(order, known))
-    .flatMap(({ names, isAll }) => (isAll ? [] : names));
-  if (unknown.length === 0) return [];
-  return [{ code: "varieties-unknown", varieties: [...new Set(unknown)].map(shortened) }];
+  const unknown = orders.open.flatMap((order) => {
+    const { names, isAll } = unknownVarieties(order, known);
+    if (isAll || names.length === 0) return [];
+    return [{ order: shortened(order.name), varieties: names.map(shortened) }];
+  });
+  return unknown.length === 0 ? [] : [{ code: "varieties-unknown", orders: unknown }];
 }
 
 /** The method by which most batches of an order's varieties were raised; else by which most were. */

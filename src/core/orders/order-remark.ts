@@ -23,8 +23,11 @@ export type OrdersRemark =
   | { readonly code: "orders-left-out"; readonly rows: readonly OrderRowTroubles[] }
   /** Used, but not all of their cells, or not just as they are written. */
   | { readonly code: "orders-noted"; readonly rows: readonly OrderRowTroubles[] }
-  /** Varieties of orders that no batch has, where the order takes others, too. */
-  | { readonly code: "varieties-unknown"; readonly varieties: readonly string[] };
+  /** Varieties that no batch has, of orders that take others, too. */
+  | {
+      readonly code: "varieties-unknown";
+      readonly orders: readonly { readonly order: string; readonly varieties: readonly string[] }[];
+    };
 
 /** What to do for an order. */
 export type OrderAction =

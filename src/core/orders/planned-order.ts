@@ -1,15 +1,20 @@
 import type { Kinds } from "../answer";
 import { shortened } from "../cells";
 import type { CivilDay } from "../dates";
-import { foldName, nearestNames } from "../names";
+import { nearestNames } from "../names";
 import { project, timetableForecaster } from "../projection";
 import type { LeftOut, Records } from "../records";
 import { leftOutByMethod, type Method, methodOrRefuse, type Timetable } from "../timetable";
 import { normalText, wordSet } from "../words";
-import { knownVarieties } from "./draw-fillings";
 import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
 import { type Amount, addUp, bought, needsFor } from "./needs-for";
-import { firstVariety, type KnownVarieties, varietiesOf } from "./order";
+import {
+  firstVariety,
+  type KnownVarieties,
+  unknownVarieties,
+  varietiesIn,
+  varietiesOf,
+} from "./order";
 import type { PlanFact, PlanWarning } from "./order-remark";
 import { type OrderPlan, type PlannedStep, planOrder } from "./plan-order";
 import { promiseFromStanding } from "./promise-from-standing";
@@ -73,11 +78,11 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
     records === null || asOf === null
       ? null
       : project({ records, timetable, asOf, level: assurance });
-  const known = projection === null ? new Map<string, string>() : knownVarieties(projection);
+  const known = varietiesIn(records ?? { batches: [] });
   const varieties = varietiesOf(question, known);
   const variety = firstVariety(question, known);
   // A slip in the name would else go unheard, and the plan be by other varieties' takes.
-  const isUnknown = variety !== "" && known.size > 0 && !known.has(foldName(variety));
+  const isUnknown = unknownVarieties({ variety }, known).isAll;
   const forecaster = projection?.forecaster ?? timetableForecaster();
   const plan = planOrder({ wanted, readyBy, method, assurance, forecaster, variety, asOf });
   const standing =

@@ -29,6 +29,9 @@ export const graft = (d: { readonly plants: number; readonly by: string | number
 export const graftOf = (d: { readonly plants: number; readonly variety: string | number; readonly by: string | number }): string =>
   "graft " + count(d.plants) + " more of " + d.variety + " by " + d.by;
 
+export const moreOrders = (d: { readonly orders: number }): string =>
+  count(d.orders) + " more";
+
 export const noName = (): string =>
   "(no name)";
 
@@ -62,8 +65,11 @@ export const tooLate = (): string =>
 export const tooLateToStart = (): string =>
   "too late to start more: tell the customer";
 
-export const varietiesUnknown = (d: { readonly varieties: readonly string[] }): string =>
-  "No batch is " + list(d.varieties) + ": the order's other varieties are counted.";
+export const varietiesUnknown = (d: { readonly orders: readonly string[] }): string =>
+  "These orders name a variety that no batch has: " + list(d.orders) + ". Their other varieties are counted.";
+
+export const varietyOf = (d: { readonly order: string | number; readonly varieties: readonly string[] }): string =>
+  d.order + " (" + list(d.varieties) + ")";
 
 export const varietyMeant = (d: { readonly variety: string | number; readonly nearest: readonly string[] }): string =>
   "no batch is " + d.variety + ". Is it " + list(d.nearest) + "? Correct the order";

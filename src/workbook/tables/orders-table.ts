@@ -54,11 +54,17 @@ function besideIn(
 ): FoundAgain["ownBeside"] {
   const { sheet, values, headerRow } = table;
   const { first, end } = columnsSpanned(table);
-  return (values[row - 1] ?? []).slice(first, end).flatMap((holds, at) => {
+  const filled = (values[row - 1] ?? []).slice(first, end).flatMap((holds, at) => {
     const column = first + at + 1;
-    if (written.includes(column) || holds === "" || holds === false) return [];
-    if (sheet.getRange(row, column).getFormula() !== "") return [];
-    const header = String(values[headerRow]?.[column - 1]);
-    return [{ header, cell: cellName({ row, column }), holds }];
+    return written.includes(column) || holds === "" || holds === false ? [] : [{ column, holds }];
   });
+  if (filled.length === 0) return [];
+  const [formulas = []] = sheet.getRange(row, first + 1, 1, end - first).getFormulas();
+  return filled
+    .filter(({ column }) => formulas[column - 1 - first] === "")
+    .map(({ column, holds }) => ({
+      header: String(values[headerRow]?.[column - 1]),
+      cell: cellName({ row, column }),
+      holds,
+    }));
 }
