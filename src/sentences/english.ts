@@ -605,8 +605,8 @@ export const english = {
     tooLateToStart: "too late to start more: tell the customer",
     varietiesUnknown:
       "These orders name a variety that no batch has: {orders, list}. Their other varieties are counted.",
-    varietyOf: "{order} ({varieties, list})",
     varietyMeant: "no batch is {variety}. Is it {nearest, list}? Correct the order",
+    varietyOf: "{order} ({varieties, list})",
   },
 
   ordersPage: {

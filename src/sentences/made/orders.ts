@@ -68,8 +68,8 @@ export const tooLateToStart = (): string =>
 export const varietiesUnknown = (d: { readonly orders: readonly string[] }): string =>
   "These orders name a variety that no batch has: " + list(d.orders) + ". Their other varieties are counted.";
 
-export const varietyOf = (d: { readonly order: string | number; readonly varieties: readonly string[] }): string =>
-  d.order + " (" + list(d.varieties) + ")";
-
 export const varietyMeant = (d: { readonly variety: string | number; readonly nearest: readonly string[] }): string =>
   "no batch is " + d.variety + ". Is it " + list(d.nearest) + "? Correct the order";
+
+export const varietyOf = (d: { readonly order: string | number; readonly varieties: readonly string[] }): string =>
+  d.order + " (" + list(d.varieties) + ")";
