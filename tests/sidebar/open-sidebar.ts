@@ -100,8 +100,10 @@ async function begin(
     async close() {
       if (view !== USUAL || page.isClosed()) return page.close();
       await page.goto("about:blank");
-      await page.setViewportSize(view);
-      await page.mouse.move(0, 0);
+      // Neither is the mouse moved nor a size set that stands: over a page that shows nothing the browser
+      // may never answer that, and no limit of time ends it.
+      const { width, height } = page.viewportSize() ?? view;
+      if (width !== view.width || height !== view.height) await page.setViewportSize(view);
       atRest.push(stage);
     },
   };
