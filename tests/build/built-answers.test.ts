@@ -1,5 +1,6 @@
 import vm from "node:vm";
 import { afterEach, beforeAll, describe, expect, it } from "vitest";
+import * as menuText from "../../src/sentences/made/menu";
 import { capital } from "../../src/wording/capital";
 import { unreadWords } from "../../src/wording/unread";
 import { ask } from "../support/ask";
@@ -190,8 +191,11 @@ describe("the built file", () => {
     script.runInContext(context);
     context.onOpen();
     expect(done).toEqual([
-      ...["menu Nursery", "item Open the sidebar: showSidebar"],
-      ...["item Refresh the due list: refreshDueList", "item Write ticked tasks: writeTicked"],
+      ...[`menu ${menuText.menu()}`, `item ${menuText.open()}: showSidebar`],
+      ...[
+        `item ${menuText.refresh()}: refreshDueList`,
+        `item ${menuText.writeTicked()}: writeTicked`,
+      ],
       "added",
     ]);
     // Every item must name a function that is there.

@@ -3,6 +3,8 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { registry } from "../../src/functions/registry";
+import { english } from "../../src/sentences/english";
+import { caution } from "../../src/sentences/made/page";
 import { type BuiltAddIn, buildAnew } from "../support/built-add-in";
 
 const FILES = ["Code.js", "Sidebar.html", "appsscript.json"];
@@ -84,7 +86,8 @@ describe("the sidebar page", () => {
   });
 
   it("warns of blades, alcohol, flame, sprays and moving plants", () => {
-    expect(built.read("Sidebar.html")).toMatch(
+    expect(built.read("Sidebar.html")).toContain(caution());
+    expect(english.page.caution).toMatch(
       /blades.*alcohol.*flame.*sprays.*plants that move.*labels.*rules/is,
     );
   });

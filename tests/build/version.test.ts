@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import { projectVersion } from "../../src/build/version";
+import { nursery } from "../../src/sentences/made/page";
 import { type BuiltAddIn, buildAddIn } from "../support/built-add-in";
 
 let built: BuiltAddIn;
@@ -14,7 +15,7 @@ describe("the version", () => {
     const lock = JSON.parse(readFileSync("package-lock.json", "utf8"));
     expect([lock.version, lock.packages[""].version]).toEqual([version, version]);
     expect(built.read("Code.js").split("\n")[0]).toBe(`// Nursery batches ${version}`);
-    expect(built.read("Sidebar.html")).toContain(`<p>Nursery batches ${version}</p>`);
+    expect(built.read("Sidebar.html")).toContain(`<p>${nursery()} ${version}</p>`);
   });
 
   it("has an entry in the list of what is new, before those of older versions", () => {

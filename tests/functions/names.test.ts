@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { fine } from "../../src/sentences/made/orders";
 import { ask, askTable } from "../support/ask";
 
 // An office of many hands: one variety, one bed and one grafter, in the ways in which they get written.
@@ -57,7 +58,7 @@ describe("names as people write them", () => {
 
   it("find what stands ready, however the order spells it", () => {
     const plain = outlook(SPELT_ALIKE, "Amel 3");
-    expect(plain?.["What to do"]).toBe("fine");
+    expect(plain?.["What to do"]).toBe(fine());
     for (const variety of ["Amel 3", "Amel3", "amel-3", "Ａｍｅｌ３"]) {
       expect(outlook(RECORDS, variety)).toEqual({ ...plain, Variety: variety });
     }

@@ -15,7 +15,7 @@ it("lists the last writes when it is opened, and takes one back days later", asy
   expect(asked("sidebarLastWrites")).toHaveLength(0);
   await page.getByText(text.title()).click();
   const grafting = item(page, "Grafting, H26-044");
-  await grafting.getByText("2026-11-24 16:20, Orrin").waitFor();
+  await grafting.getByText(text.when({ when: "2026-11-24 16:20", who: "Orrin" })).waitFor();
   expect(await grafting.textContent()).toContain(
     `Grafts made: 92 ${text.inCell({ where: "Records!O45" })}`,
   );

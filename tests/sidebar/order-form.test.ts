@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as text from "../../src/sentences/made/orders-page";
+import { dayText } from "../../src/sidebar/controls/day-words";
 import { ofTen } from "../../src/sidebar/orders/chance-words";
 import { axeViolations } from "./axe-violations";
 import { expectGolden, markupOf } from "./golden";
@@ -48,7 +49,7 @@ describe("the form of a new order", () => {
     await form.page().getByText(text.wholeNumber()).waitFor();
     await form
       .page()
-      .getByText(text.dayIsPast({ asOf: "25 Nov 2026" }))
+      .getByText(text.dayIsPast({ asOf: dayText("2026-11-25") }))
       .waitFor();
     await form.wanted().fill("12");
     await form.button(text.plan()).click();

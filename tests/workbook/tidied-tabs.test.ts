@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import * as stages from "../../src/sentences/made/batch-columns";
 import * as setUp from "../../src/sentences/made/set-up";
 import * as settingsTab from "../../src/sentences/made/settings-tab";
+import { noHeaderRow } from "../../src/sentences/made/table-faults";
 import { linesAbove, notOurs } from "../../src/sentences/made/writing-faults";
 import { type Nursery, openNursery, SETTINGS, smallRecords, tab } from "./nursery";
 import { atWork, DUE, goesOn, KINDS, LOG, ONCE, OURS, PLAN } from "./tabs-at-work";
@@ -39,8 +40,11 @@ describe.each(Object.entries(TIDIED))("%s", (how, tidy) => {
     const nursery = openNursery(start, { newRows: 60 });
     tidy(nursery.sheet(name));
     if (name === "Nursery timetable" && how === "a header renamed") {
-      expect(nursery.refusal("sidebarToday", { daysAhead: 7 })).toMatch(
-        /no header row with Step and After .*\. Correct the tab Nursery timetable$/,
+      expect(nursery.refusal("sidebarToday", { daysAhead: 7 })).toBe(
+        setUp.correctTimetable({
+          why: noHeaderRow({ argument: "timetable", columns: ["Step", "After"] }),
+          tab: name,
+        }),
       );
       nursery.sheet(name).getRange("B2").setValue("Step");
     }

@@ -122,8 +122,9 @@ function checkCells({ columns, rows }: Answer, name: string): void {
 }
 
 function isSentence(message: string): boolean {
+  // Where messages are nonsense each begins with its name (nonsense.ts).
   return (
-    /^(?:records|columns) .{5,}/su.test(message) &&
+    /^(?:records|columns|⟦\S+) .{5,}/su.test(message) &&
     !/undefined|\[object|NaN/.test(message.replace(/"[^"]*"/g, ""))
   );
 }

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readXlsx } from "../../../src/local/xlsx-in";
+import { otherKind } from "../../../src/sentences/made/file-faults";
 import { isOpen } from "../../../src/sentences/made/local-page";
 import { isChromiumMissing } from "./chromium";
 import { clickCell, readCells, typeInGrid } from "./grid";
@@ -129,7 +130,10 @@ describe.skipIf(isChromiumMissing)("the grid of the local page", () => {
     expect(await readCells(page, "trial", "E2")).toEqual([["65"]]);
 
     await page.setInputFiles("#open-file", { name: "old.doc", mimeType: "", buffer: saved });
-    await page.waitForSelector("#messages >> text=old.doc is neither");
+    await page
+      .locator("#messages")
+      .getByText(otherKind({ file: "old.doc" }))
+      .waitFor();
     expect(await page.textContent("#file-name")).toBe("again.xlsx");
   });
 
