@@ -1,4 +1,5 @@
 import type { CivilDay } from "../dates";
+import { madeOnce } from "../made-once";
 import type { Batch, Records } from "../records";
 import type { Method } from "../timetable";
 
@@ -35,11 +36,9 @@ export function stateFinder(
 ): (batch: Batch, method: Method) => BatchState {
   const indexesOf = new Map<Method, readonly number[]>();
   return (batch, method) => {
-    let stepIndexes = indexesOf.get(method);
-    if (stepIndexes === undefined) {
-      stepIndexes = method.steps.map((step) => records.stepKeys.indexOf(step.key));
-      indexesOf.set(method, stepIndexes);
-    }
+    const stepIndexes = madeOnce(indexesOf, method, () =>
+      method.steps.map((step) => records.stepKeys.indexOf(step.key)),
+    );
     return stateOf(batch, method, { stepIndexes, asOf });
   };
 }

@@ -1,4 +1,5 @@
 import type { CivilDay } from "../dates";
+import { madeOnce } from "../made-once";
 import type { DayDistribution, Draws } from "../statistics";
 import type { Method } from "../timetable";
 import { type BatchState, startOfForecast } from "./batch-state";
@@ -61,11 +62,11 @@ export function comingBatches({ batches, days }: Projection): Coming {
     const likely = days.range(state, method.ready)?.likely;
     if (distribution === null || likely === undefined) continue;
     const key = `${method.name}\n${start.at}\n${batch.variety}`;
-    let route = routeOf.get(key);
-    if (route === undefined) {
-      route = routes.push({ method, after: start.at, variety: batch.variety }) - 1;
-      routeOf.set(key, route);
-    }
+    const route = madeOnce(
+      routeOf,
+      key,
+      () => routes.push({ method, after: start.at, variety: batch.variety }) - 1,
+    );
     coming.push({ ...facts, toCome: { route, days: distribution, likely } });
   }
   return { batches: coming, routes };

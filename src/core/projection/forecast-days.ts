@@ -1,4 +1,5 @@
 import { type CivilDay, daysLater } from "../dates";
+import { madeOnce } from "../made-once";
 import {
   type DayDistribution,
   longerThan,
@@ -179,10 +180,5 @@ function daysAlong(
 }
 
 function numberOf(method: Method, names: Map<Method, number>): number {
-  let number = names.get(method);
-  if (number === undefined) {
-    number = names.size;
-    names.set(method, number);
-  }
-  return number;
+  return madeOnce(names, method, () => names.size);
 }

@@ -1,3 +1,4 @@
+import { madeOnce } from "../made-once";
 import { betaBinomialRange, betaOfMoments, type ShareMoments } from "../statistics";
 import { type BatchState, startOfForecast } from "./batch-state";
 import type { Forecaster } from "./forecaster";
@@ -26,13 +27,10 @@ export function plantForecaster(
     const { plants, at: after } = start;
     const { method, batch } = state;
     const key = `${method.name}\n${batch.variety}\n${after} ${step} ${plants}`;
-    let range = ranges.get(key);
-    if (range === undefined) {
+    return madeOnce(ranges, key, () => {
       const share = forecaster.kept({ method, after, upTo: step, variety: batch.variety });
-      range = rangeOf(plants, share, level);
-      ranges.set(key, range);
-    }
-    return range;
+      return rangeOf(plants, share, level);
+    });
   };
 }
 

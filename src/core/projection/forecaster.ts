@@ -1,3 +1,4 @@
+import { madeOnce } from "../made-once";
 import {
   newBatchShare,
   product,
@@ -59,14 +60,7 @@ export function timetableShare(method: Method, after: number, upTo: number): num
 export function timetableForecaster(): Forecaster {
   const lengths = new Map<Step, StepLength>();
   return {
-    length: (_method, step) => {
-      let length = lengths.get(step);
-      if (length === undefined) {
-        length = windowLength(step);
-        lengths.set(step, length);
-      }
-      return length;
-    },
+    length: (_method, step) => madeOnce(lengths, step, () => windowLength(step)),
     straight: () => null,
     kept: ({ method, after, upTo }) => {
       let share = WHOLE;

@@ -1,3 +1,4 @@
+import { madeOnce } from "../made-once";
 import {
   type KeptCount,
   learnedLength,
@@ -33,40 +34,19 @@ const TIMETABLE_WORTH = 3;
  */
 export function learn(states: readonly BatchState[]): Forecaster {
   const byMethod = new Map<Method, BatchState[]>();
-  for (const state of states) {
-    const list = byMethod.get(state.method);
-    if (list === undefined) byMethod.set(state.method, [state]);
-    else list.push(state);
-  }
+  for (const state of states) madeOnce(byMethod, state.method, () => []).push(state);
   const lengths = new Map<Step, StepLength>();
   const straights = new Map<string, StepLength | null>();
   const chains = new Map<Method, Chain>();
-  const chainOf = (method: Method): Chain => {
-    let chain = chains.get(method);
-    if (chain === undefined) {
-      chain = countedChain(method, byMethod.get(method) ?? []);
-      chains.set(method, chain);
-    }
-    return chain;
-  };
+  const chainOf = (method: Method): Chain =>
+    madeOnce(chains, method, () => countedChain(method, byMethod.get(method) ?? []));
   return {
-    length: (method, step) => {
-      let length = lengths.get(step);
-      if (length === undefined) {
-        length = lengthOf(method, step, byMethod.get(method) ?? []);
-        lengths.set(step, length);
-      }
-      return length;
-    },
-    straight: (method, after, upTo) => {
-      const key = `${method.name}\n${after} ${upTo}`;
-      let length = straights.get(key);
-      if (length === undefined) {
-        length = straightLength(method, { after, upTo, states: byMethod.get(method) ?? [] });
-        straights.set(key, length);
-      }
-      return length;
-    },
+    length: (method, step) =>
+      madeOnce(lengths, step, () => lengthOf(method, step, byMethod.get(method) ?? [])),
+    straight: (method, after, upTo) =>
+      madeOnce(straights, `${method.name}\n${after} ${upTo}`, () =>
+        straightLength(method, { after, upTo, states: byMethod.get(method) ?? [] }),
+      ),
     kept: ({ method, after, upTo, variety }) =>
       linksBetween(chainOf(method), after, upTo).reduce(
         (share: ShareMoments, link) => product(share, link.posterior.newBatch(variety)),
@@ -77,11 +57,7 @@ export function learn(states: readonly BatchState[]): Forecaster {
       return {
         between: ({ method, after, upTo, variety }) =>
           linksBetween(chainOf(method), after, upTo).map((link): DrawnShare => {
-            let truth = drawn.get(link);
-            if (truth === undefined) {
-              truth = link.posterior.draw(uniform);
-              drawn.set(link, truth);
-            }
+            const truth = madeOnce(drawn, link, () => link.posterior.draw(uniform));
             return { mean: truth.meanOf(variety), correlation: truth.correlation };
           }),
       };
@@ -242,12 +218,8 @@ function linksBetween(chain: Chain, after: number, upTo: number): readonly Link[
 }
 
 function stretch({ method, stretches }: Chain, after: number, upTo: number): Link {
-  const key = `${after} ${upTo}`;
-  let link = stretches.get(key);
-  if (link === undefined) {
+  return madeOnce(stretches, `${after} ${upTo}`, () => {
     const share = timetableShare(method, after, upTo);
-    link = { after, upTo, posterior: sharePosterior(new Map(), share) };
-    stretches.set(key, link);
-  }
-  return link;
+    return { after, upTo, posterior: sharePosterior(new Map(), share) };
+  });
 }

@@ -1,3 +1,4 @@
+import { madeOnce } from "../made-once";
 import {
   type BatchFact,
   type EventFact,
@@ -30,9 +31,8 @@ const isSame = (one: ColumnTarget, other: ColumnTarget) => targetKey(one) === ta
 function phraseList() {
   const phrases = new Map<string, Phrase[]>();
   const add = (word: string, target: ColumnTarget, openAspect = false) => {
-    const known = phrases.get(word);
-    if (known === undefined) phrases.set(word, [{ target, openAspect }]);
-    else if (!known.some((one) => isSame(one.target, target))) known.push({ target, openAspect });
+    const known = madeOnce(phrases, word, () => []);
+    if (!known.some((one) => isSame(one.target, target))) known.push({ target, openAspect });
   };
   const addStep = (word: string, key: string, what: "day" | "count" | "open") => {
     if (what === "open") {
@@ -88,15 +88,10 @@ export function headerWords(
     understood.set(header.replace(/\s+/g, " ").trim(), ways);
   }
   return {
-    understand: (header) => {
-      let ways = understood.get(header);
-      if (ways === undefined) {
-        ways =
-          header.length > LONGEST ? [] : understand(normalText(withoutDayForm(header)), phrases);
-        understood.set(header, ways);
-      }
-      return ways;
-    },
+    understand: (header) =>
+      madeOnce(understood, header, () =>
+        header.length > LONGEST ? [] : understand(normalText(withoutDayForm(header)), phrases),
+      ),
   };
 }
 

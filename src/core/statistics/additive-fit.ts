@@ -1,3 +1,4 @@
+import { madeOnce } from "../made-once";
 import type { FittedBatch } from "./batch-correlation";
 import type { ComparedBatch } from "./evened-groups";
 import { logisticFit } from "./logistic-fit";
@@ -15,12 +16,9 @@ const RIDGE = 0.01;
 export function tellingBatches(batches: readonly ComparedBatch[]): readonly ComparedBatch[] {
   const sums = new Map<number, { taken: number; grafted: number }>();
   for (const { stratum, taken, grafted } of batches) {
-    const sum = sums.get(stratum);
-    if (sum === undefined) sums.set(stratum, { taken, grafted });
-    else {
-      sum.taken += taken;
-      sum.grafted += grafted;
-    }
+    const sum = madeOnce(sums, stratum, () => ({ taken: 0, grafted: 0 }));
+    sum.taken += taken;
+    sum.grafted += grafted;
   }
   return batches.filter(({ stratum }) => {
     const { taken, grafted } = sums.get(stratum) as { taken: number; grafted: number };
@@ -43,20 +41,15 @@ export function additiveFit(
   const cellOf = ({ group, stratum }: ComparedBatch) =>
     (baseOf.get(stratum) as number) * (groupCount + 1) + group;
   for (const batch of telling) {
-    const key = cellOf(batch);
-    const cell = cells.get(key);
-    if (cell === undefined) {
-      cells.set(key, {
-        taken: batch.taken,
-        grafted: batch.grafted,
-        base: baseOf.get(batch.stratum) as number,
-        // The first group is what the others are told by.
-        columns: fitted && batch.group > 0 ? [batch.group - 1] : [],
-      });
-    } else {
-      cell.taken += batch.taken;
-      cell.grafted += batch.grafted;
-    }
+    const cell = madeOnce(cells, cellOf(batch), () => ({
+      taken: 0,
+      grafted: 0,
+      base: baseOf.get(batch.stratum) as number,
+      // The first group is what the others are told by.
+      columns: fitted && batch.group > 0 ? [batch.group - 1] : [],
+    }));
+    cell.taken += batch.taken;
+    cell.grafted += batch.grafted;
   }
   const rows = [...cells.values()];
   const columns = fitted ? Math.max(0, groupCount - 1) : 0;

@@ -1,3 +1,4 @@
+import { madeOnce } from "../made-once";
 /** A batch, its group (what is compared) and its stratum (what it is evened for), each from 0. */
 export interface ComparedBatch {
   readonly group: number;
@@ -94,16 +95,8 @@ function strataOf(
 ): ReadonlyMap<number, Stratum> {
   const strata = new Map<number, Stratum>();
   for (const { group, stratum, grafted, taken } of batches) {
-    let own = strata.get(stratum);
-    if (own === undefined) {
-      own = { cells: new Map(), total: none() };
-      strata.set(stratum, own);
-    }
-    let cell = own.cells.get(group);
-    if (cell === undefined) {
-      cell = none();
-      own.cells.set(group, cell);
-    }
+    const own = madeOnce(strata, stratum, () => ({ cells: new Map(), total: none() }));
+    const cell = madeOnce(own.cells, group, none);
     for (const sum of [cell, own.total]) {
       sum.batches += 1;
       sum.grafted += grafted;

@@ -1,3 +1,4 @@
+import { madeOnce } from "../made-once";
 import { raisedForMany } from "./benjamini-hochberg";
 import { type LogisticFit, logisticFit, shareOf } from "./logistic-fit";
 import { wholeLikelihood } from "./logistic-pass";
@@ -141,17 +142,14 @@ function alike(batches: readonly ReasonBatch[], columns: readonly ReasonColumn[]
       combinations < Number.MAX_SAFE_INTEGER
         ? mixed
         : columns.map(({ levels }) => levels[batch]).join(" ");
-    let rowIndex = rowByKey.get(key);
-    if (rowIndex === undefined) {
-      rowIndex = rows.length;
-      rowByKey.set(key, rowIndex);
+    const rowIndex = madeOnce(rowByKey, key, () => {
       const own: number[] = [];
       columns.forEach(({ levels }, index) => {
         const level = levels[batch] as number;
         if (level > 0) own.push((starts[index] as number) + level - 1);
       });
-      rows.push({ taken: 0, grafted: 0, base: 0, columns: own });
-    }
+      return rows.push({ taken: 0, grafted: 0, base: 0, columns: own }) - 1;
+    });
     const row = rows[rowIndex] as (typeof rows)[number];
     row.taken += taken;
     row.grafted += grafted;

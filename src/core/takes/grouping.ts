@@ -1,4 +1,5 @@
 import { InputError } from "../faults";
+import { madeOnce } from "../made-once";
 import { namesPeople } from "../people";
 import { type Batch, factNamed, type Records, TEXT_FACTS } from "../records";
 import { normalText } from "../words";
@@ -89,9 +90,7 @@ export function groupBatches(
     const values = by.map((column) => column.valueOf(batch));
     // Capitals alone don't make another group.
     const key = values.join("\n").toLowerCase();
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, { values, batches: [batch] });
-    else group.batches.push(batch);
+    madeOnce(groups, key, () => ({ values, batches: [] })).batches.push(batch);
   }
   return [...groups.entries()].sort(([a], [b]) => inOrder(a, b)).map(([, group]) => group);
 }

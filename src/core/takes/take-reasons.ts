@@ -1,4 +1,5 @@
 import type { Kinds } from "../answer";
+import { madeOnce } from "../made-once";
 import { leftOut, type Records } from "../records";
 import { type ReasonColumn, type ReasonResult, reasonsFit } from "../statistics";
 import { countedBatches } from "./counted-batches";
@@ -115,9 +116,7 @@ function levelled({ texts }: RecordedColumn): LevelledColumn | null {
   const sizes = new Map<string, { name: string; size: number }>();
   for (const text of texts) {
     if (text === "") continue;
-    const one = sizes.get(key(text));
-    if (one === undefined) sizes.set(key(text), { name: text, size: 1 });
-    else one.size += 1;
+    madeOnce(sizes, key(text), () => ({ name: text, size: 0 })).size += 1;
   }
   const large = [...sizes]
     .filter(([, { size }]) => size >= FEWEST_BATCHES)

@@ -1,4 +1,5 @@
 import type { TimetableFault } from "../faults";
+import { madeOnce } from "../made-once";
 import { stepKey, type TimetableField } from "../words";
 import { type Need, readNeeds } from "./needs";
 import type { Method, Step, Timetable } from "./timetable";
@@ -50,12 +51,7 @@ export function buildMethods(rows: readonly StepRow[]): BuiltTimetable {
 
 function groupByMethod(rows: readonly StepRow[]): StepRow[][] {
   const groups = new Map<string, StepRow[]>();
-  for (const row of rows) {
-    const key = row.method.toLowerCase();
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [row]);
-    else group.push(row);
-  }
+  for (const row of rows) madeOnce(groups, row.method.toLowerCase(), () => []).push(row);
   return [...groups.values()];
 }
 

@@ -1,4 +1,5 @@
 import { InputError } from "../faults";
+import { madeOnce } from "../made-once";
 import { type MethodReading, type MethodTexts, methodReader } from "./read-method";
 import type { Method, Timetable } from "./timetable";
 
@@ -11,12 +12,7 @@ export function batchMethods(timetable: Timetable): (batch: MethodTexts) => Meth
   const found = new Map<string, MethodReading>();
   return (batch) => {
     const key = batch.crop ? `${batch.crop}\n${batch.method}` : batch.method;
-    let reading = found.get(key);
-    if (reading === undefined) {
-      reading = read(batch);
-      found.set(key, reading);
-    }
-    return reading;
+    return madeOnce(found, key, () => read(batch));
   };
 }
 

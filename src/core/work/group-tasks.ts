@@ -1,4 +1,5 @@
 import type { CivilDay } from "../dates";
+import { madeOnce } from "../made-once";
 import { canDo } from "./crew";
 import type { WorkQuestion, WorkTask } from "./work-question";
 
@@ -34,22 +35,18 @@ export function groupTasks({ tasks, crew, first }: WorkQuestion): GroupedTasks {
   const abilities: number[][] = [];
   const abilityOf = new Map<string, number>();
   const abilityOfKind = new Map<string, number>();
-  const ability = (kind: string): number => {
-    let index = abilityOfKind.get(kind);
-    if (index === undefined) {
+  const ability = (kind: string): number =>
+    madeOnce(abilityOfKind, kind, () => {
       const persons = crew.flatMap((person, at) => (canDo(person, kind) ? [at] : []));
-      index = indexIn(abilityOf, persons.join(" "), () => abilities.push(persons) - 1);
-      abilityOfKind.set(kind, index);
-    }
-    return index;
-  };
+      return madeOnce(abilityOf, persons.join(" "), () => abilities.push(persons) - 1);
+    });
   const groups: (TaskGroup & { asked: number; tasks: number[] })[] = [];
   const groupOf = new Map<string, number>();
   tasks.forEach((task, at) => {
     const window = windowOf(task, first);
     const of = ability(task.kind);
     const key = `${of} ${window.from} ${window.usual} ${window.by}`;
-    const index = indexIn(
+    const index = madeOnce(
       groupOf,
       key,
       () => groups.push({ ability: of, ...window, asked: 0, tasks: [] }) - 1,
@@ -73,7 +70,7 @@ function teamsOf(abilities: readonly (readonly number[])[], persons: number): Te
   for (let person = 0; person < persons; person += 1) {
     const can = abilities.flatMap((able, at) => (able.includes(person) ? [at] : []));
     if (can.length === 0) continue;
-    const index = indexIn(
+    const index = madeOnce(
       teamOf,
       can.join(" "),
       () => teams.push({ persons: [], abilities: new Set(can) }) - 1,
@@ -81,13 +78,4 @@ function teamsOf(abilities: readonly (readonly number[])[], persons: number): Te
     teams[index]?.persons.push(person);
   }
   return teams;
-}
-
-function indexIn(indexes: Map<string, number>, key: string, make: () => number): number {
-  let index = indexes.get(key);
-  if (index === undefined) {
-    index = make();
-    indexes.set(key, index);
-  }
-  return index;
 }
