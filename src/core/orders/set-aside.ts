@@ -1,4 +1,5 @@
-import { type Claim, plantLedger, type Supply } from "./plant-ledger";
+import { madeOnce } from "../made-once";
+import { claimsOnSupplies } from "../mathematics";
 
 /** What one order still asks. */
 export interface Asked {
@@ -8,6 +9,14 @@ export interface Asked {
   readonly by: number;
   /** By index of the supply: whether the order takes its variety. */
   readonly takes: readonly boolean[];
+}
+
+/** Plants of one batch, of one possible course. */
+export interface Supply {
+  /** Whole number, 0 or more. */
+  readonly plants: number;
+  /** Civil day on which they are ready. */
+  readonly day: number;
 }
 
 export interface Filling {
@@ -24,7 +33,7 @@ export interface Filling {
  *
  * @param asked in the order in which they are served, the earliest day first
  *
- * Method: a maximum flow, order by order along augmenting paths (see plant-ledger.ts). What an order
+ * Method: a maximum flow, order by order along augmenting paths (see claims-on-supplies.ts). What an order
  *   has in time is exchanged only for others in time, what it has late for what is no later.
  */
 export function setAside(asked: readonly Asked[], supplies: readonly Supply[]): readonly Filling[] {
@@ -37,7 +46,8 @@ export function settingAside(
 ): (supplies: readonly Supply[]) => readonly Filling[] {
   const { sortOf, sorts, takenBy } = sortsOf(asked);
   return (supplies) => {
-    const ledger = plantLedger(supplies, sortOf, sorts);
+    const units = supplies.map(({ plants, day }) => ({ units: plants, day }));
+    const ledger = claimsOnSupplies(units, sortOf, sorts);
     const inTime = asked.map(({ plants, by }, order) => {
       const claim = ledger.newClaim(takenBy[order] as readonly number[], by);
       const free = ledger.takeFree(claim, plants);
@@ -47,7 +57,7 @@ export function settingAside(
       let filled = inTime[order] as number;
       let fullOn = by;
       if (filled < plants) {
-        const claim: Claim = ledger.newClaim(takenBy[order] as readonly number[], by);
+        const claim = ledger.newClaim(takenBy[order] as readonly number[], by);
         for (const day of ledger.days) {
           if (day <= by) continue;
           const more = ledger.fill(claim, day, plants - filled);
@@ -76,14 +86,11 @@ function sortsOf(asked: readonly Asked[]): {
   const sortOf = (asked[0]?.takes ?? []).map((_, supply) => {
     const takers = asked.flatMap(({ takes }, order) => (takes[supply] ? [order] : []));
     if (takers.length === 0) return -1;
-    const name = takers.join();
-    let sort = sortNamed.get(name);
-    if (sort === undefined) {
-      sort = sortNamed.size;
-      sortNamed.set(name, sort);
+    return madeOnce(sortNamed, takers.join(), () => {
+      const sort = sortNamed.size;
       for (const order of takers) takenBy[order]?.push(sort);
-    }
-    return sort;
+      return sort;
+    });
   });
   return { sortOf, sorts: sortNamed.size, takenBy };
 }

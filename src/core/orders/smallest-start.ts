@@ -1,9 +1,5 @@
-import {
-  betaBinomialChanceOfAtLeast,
-  betaOfMoments,
-  incompleteBeta,
-  type ShareMoments,
-} from "../statistics";
+import { incompleteBeta } from "../mathematics";
+import { betaBinomialChanceOfAtLeast, betaOfMoments, type ShareMoments } from "../statistics";
 
 /** No order is planned from more plants than this. */
 export const MOST_STARTED = 10_000_000;

@@ -1,7 +1,6 @@
+import { incompleteBeta, logGamma } from "../mathematics";
 import type { Beta } from "./beta-moments";
 import { betaQuantile } from "./beta-quantile";
-import { incompleteBeta } from "./incomplete-beta";
-import { logGamma } from "./log-gamma";
 import { nearestEnds } from "./nearest-ends";
 
 /** Above this many plants a count is as good as a share: its own chance adds under half a plant in 100. */

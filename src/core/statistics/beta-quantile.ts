@@ -1,5 +1,5 @@
+import { incompleteBeta } from "../mathematics";
 import type { Beta } from "./beta-moments";
-import { incompleteBeta } from "./incomplete-beta";
 
 const HALVINGS = 50;
 

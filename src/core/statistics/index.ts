@@ -7,7 +7,6 @@ export { learnedLength, type RecordedLengths } from "./censored-lengths";
 export { type DayDistribution, dayQuantile, onlyDays, pointAt, sum } from "./day-distribution";
 export { type Draws, seededDraws } from "./draws";
 export { type FairReading, fairComparison } from "./fair-comparison";
-export { incompleteBeta } from "./incomplete-beta";
 export { type WeighedPrior, withLateTail } from "./late-tail";
 export { nearestEnds } from "./nearest-ends";
 export { numberBands } from "./number-bands";

@@ -1,4 +1,4 @@
-import { inverseOf } from "./cholesky";
+import { add, at, dot, entry, inverseOf, type Matrix, rowOf, trace } from "../mathematics";
 import {
   type FlatRows,
   flatRows,
@@ -58,9 +58,9 @@ export function logisticFit(
     coefficients: new Float64Array(size.columns),
   };
   let pass = passThrough(flat, point, size);
-  let inverse = inverseOf(pass.reduced, size.columns);
+  let inverse = inverseOf(pass.reduced);
   for (let round = 0; round < MOST_ROUNDS && inverse !== null; round += 1) {
-    const step = newtonStep(pass, inverse, size);
+    const step = newtonStep(pass, inverse);
     const before = penalised(pass, point, size);
     let next = moved(point, step, 1);
     let nextPass = passThrough(flat, next, size);
@@ -73,7 +73,7 @@ export function logisticFit(
     const change = Math.abs(before - penalised(nextPass, next, size));
     point = next;
     pass = nextPass;
-    inverse = inverseOf(pass.reduced, size.columns);
+    inverse = inverseOf(pass.reduced);
     if (change <= SETTLED * (Math.abs(before) + 0.1)) break;
   }
   return inverse === null ? null : finished({ flat, point, pass, inverse, size });
@@ -85,7 +85,7 @@ function penalised(pass: LogisticPass, { coefficients }: LogisticPoint, { ridge 
 
 function moved(point: LogisticPoint, step: LogisticPoint, share: number): LogisticPoint {
   const along = (values: Float64Array, steps: Float64Array) =>
-    values.map((value, index) => value + share * (steps[index] as number));
+    values.map((value, index) => value + share * at(steps, index));
   return {
     bases: along(point.bases, step.bases),
     coefficients: along(point.coefficients, step.coefficients),
@@ -102,10 +102,10 @@ function finished({
   readonly flat: FlatRows;
   readonly point: LogisticPoint;
   readonly pass: LogisticPass;
-  readonly inverse: Float64Array;
+  readonly inverse: Matrix;
   readonly size: LogisticSize;
 }): LogisticFit {
-  const ofBase = baseParts(pass, inverse, size);
+  const ofBase = baseParts(pass, inverse);
   return {
     coefficients: point.coefficients,
     bases: point.bases,
@@ -113,18 +113,18 @@ function finished({
       shareOf(logOddsOf(flat, row, point)),
     ),
     deviance: pass.deviance,
-    usedColumns: size.columns - size.ridge * trace(inverse, size.columns),
-    coefficientVariance: (column) => inverse[column * size.columns + column] as number,
+    usedColumns: size.columns - size.ridge * trace(inverse),
+    coefficientVariance: (column) => entry(inverse, column, column),
     logOddsVariance: ({ base, columns, values }) => {
       const { own, along } = ofBase(base);
       let variance = own;
       for (let i = 0; i < columns.length; i += 1) {
         const one = columns[i] as number;
         const value = values?.[i] ?? 1;
-        variance -= 2 * value * (along[one] as number);
+        variance -= 2 * value * at(along, one);
         for (let j = 0; j < columns.length; j += 1) {
           const other = columns[j] as number;
-          variance += value * (values?.[j] ?? 1) * (inverse[one * size.columns + other] as number);
+          variance += value * (values?.[j] ?? 1) * entry(inverse, one, other);
         }
       }
       return Math.max(0, variance);
@@ -132,37 +132,22 @@ function finished({
   };
 }
 
-function trace(matrix: Float64Array, size: number): number {
-  let sum = 0;
-  for (let index = 0; index < size; index += 1) sum += matrix[index * size + index] as number;
-  return sum;
-}
-
 function newtonStep(
   { columnScore, baseScore, baseWeight, shared }: LogisticPass,
-  inverse: Float64Array,
-  { columns }: LogisticSize,
+  inverse: Matrix,
 ): LogisticPoint {
   const right = Float64Array.from(columnScore);
   shared.forEach((entries, base) => {
-    const weight = baseWeight[base] as number;
+    const weight = at(baseWeight, base);
     if (weight === 0) return;
-    for (const [column, a] of entries) {
-      right[column] = (right[column] as number) - (a * (baseScore[base] as number)) / weight;
-    }
+    for (const [column, a] of entries) add(right, column, -(a * at(baseScore, base)) / weight);
   });
-  const coefficients = right.map((_, row) => {
-    let sum = 0;
-    for (let k = 0; k < columns; k += 1) {
-      sum += (inverse[row * columns + k] as number) * (right[k] as number);
-    }
-    return sum;
-  });
+  const coefficients = right.map((_, row) => dot(rowOf(inverse, row), right));
   const bases = baseScore.map((score, base) => {
-    const weight = baseWeight[base] as number;
+    const weight = at(baseWeight, base);
     if (weight === 0) return 0;
     const taken = (shared[base] ?? []).reduce(
-      (sum, [column, a]) => sum + a * (coefficients[column] as number),
+      (sum, [column, a]) => sum + a * at(coefficients, column),
       0,
     );
     return (score - taken) / weight;
@@ -173,25 +158,23 @@ function newtonStep(
 /** What a base adds to the variance of its rows' log odds, alone and together with each column. */
 function baseParts(
   { baseWeight, shared }: LogisticPass,
-  inverse: Float64Array,
-  { columns }: LogisticSize,
+  inverse: Matrix,
 ): (base: number) => { readonly own: number; readonly along: Float64Array } {
   const known = new Map<number, { own: number; along: Float64Array }>();
   return (base) => {
     let parts = known.get(base);
     if (parts !== undefined) return parts;
-    const weight = baseWeight[base] as number;
-    const along = new Float64Array(columns);
+    const weight = at(baseWeight, base);
+    const along = new Float64Array(inverse.size);
     let own = weight === 0 ? 0 : 1 / weight;
     if (weight !== 0) {
       const entries = shared[base] ?? [];
       for (const [column, a] of entries) {
-        for (let k = 0; k < columns; k += 1) {
-          along[k] =
-            (along[k] as number) + (a / weight) * (inverse[k * columns + column] as number);
+        for (let k = 0; k < inverse.size; k += 1) {
+          add(along, k, (a / weight) * entry(inverse, k, column));
         }
       }
-      for (const [column, a] of entries) own += (a / weight) * (along[column] as number);
+      for (const [column, a] of entries) own += (a / weight) * at(along, column);
     }
     parts = { own, along };
     known.set(base, parts);
@@ -204,10 +187,10 @@ function startOfBases(flat: FlatRows, bases: number): Float64Array {
   const grafted = new Float64Array(bases).fill(1);
   for (let row = 0; row < flat.count; row += 1) {
     const base = flat.base[row] as number;
-    taken[base] = (taken[base] as number) + (flat.taken[row] as number);
-    grafted[base] = (grafted[base] as number) + (flat.grafted[row] as number);
+    add(taken, base, at(flat.taken, row));
+    add(grafted, base, at(flat.grafted, row));
   }
-  return taken.map((some, base) => Math.log(some / ((grafted[base] as number) - some)));
+  return taken.map((some, base) => Math.log(some / (at(grafted, base) - some)));
 }
 
 export function shareOf(logOdds: number): number {

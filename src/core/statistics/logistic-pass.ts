@@ -1,3 +1,4 @@
+import { add, at, type Matrix, squareMatrix } from "../mathematics";
 import type { LogisticRow, LogisticSize } from "./logistic-row";
 
 // Taken from the global once: in a script's own realm every look there costs more than the sum.
@@ -63,7 +64,7 @@ export interface LogisticPoint {
 export interface LogisticPass {
   readonly deviance: number;
   /** Information of the columns once the bases are eliminated, with the ridge; lower half. */
-  readonly reduced: Float64Array;
+  readonly reduced: Matrix;
   readonly columnScore: Float64Array;
   readonly baseScore: Float64Array;
   /** Weight of each base's rows. */
@@ -75,10 +76,10 @@ export interface LogisticPass {
 const FARTHEST_LOG_ODDS = 30;
 
 export function logOddsOf(flat: FlatRows, row: number, point: LogisticPoint): number {
-  let sum = point.bases[flat.base[row] as number] as number;
+  let sum = at(point.bases, flat.base[row] as number);
   const end = flat.start[row + 1] as number;
   for (let i = flat.start[row] as number; i < end; i += 1) {
-    sum += (flat.value[i] as number) * (point.coefficients[flat.column[i] as number] as number);
+    sum += at(flat.value, i) * at(point.coefficients, flat.column[i] as number);
   }
   return max(-FARTHEST_LOG_ODDS, min(FARTHEST_LOG_ODDS, sum));
 }
@@ -90,7 +91,8 @@ export function passThrough(
 ): LogisticPass {
   const { columns } = size;
   const { taken, grafted, base, start, column, value } = flat;
-  const reduced = new Float64Array(columns * columns);
+  const reduced = squareMatrix(columns);
+  const information = reduced.values;
   const columnScore = point.coefficients.map((one) => -size.ridge * one);
   const baseScore = new Float64Array(size.bases);
   const baseWeight = new Float64Array(size.bases);
@@ -99,47 +101,44 @@ export function passThrough(
   for (let row = 0; row < flat.count; row += 1) {
     const odds = logOddsOf(flat, row, point);
     const share = 1 / (1 + exp(-odds));
-    const plants = grafted[row] as number;
-    const took = taken[row] as number;
+    const plants = at(grafted, row);
+    const took = at(taken, row);
     // log(1 − share) is −log(1 + e^odds), told from the side that does not cancel.
     const logMissed = odds > 0 ? log(share) - odds : log(1 - share);
     reached += took * odds + plants * logMissed;
     const weight = plants * share * (1 - share);
     const residual = took - plants * share;
     const own = base[row] as number;
-    baseScore[own] = (baseScore[own] as number) + residual;
-    baseWeight[own] = (baseWeight[own] as number) + weight;
+    add(baseScore, own, residual);
+    add(baseWeight, own, weight);
     const first = start[row] as number;
     const end = start[row + 1] as number;
     for (let i = first; i < end; i += 1) {
       const one = column[i] as number;
-      const weighted = (value[i] as number) * weight;
-      columnScore[one] = (columnScore[one] as number) + (value[i] as number) * residual;
+      const weighted = at(value, i) * weight;
+      add(columnScore, one, at(value, i) * residual);
       shared.add(own, one, weighted);
       for (let j = first; j < end; j += 1) {
         const other = column[j] as number;
         if (other > one) continue;
-        const at = one * columns + other;
-        reduced[at] = (reduced[at] as number) + weighted * (value[j] as number);
+        add(information, one * columns + other, weighted * at(value, j));
       }
     }
   }
   const entries = shared.entries();
   entries.forEach((list, own) => {
-    const weight = baseWeight[own] as number;
+    const weight = at(baseWeight, own);
     if (weight === 0) return;
     for (let i = 0; i < list.length; i += 1) {
       const [one, a] = list[i] as readonly [number, number];
       for (let j = 0; j <= i; j += 1) {
         const [other, b] = list[j] as readonly [number, number];
-        const at = one * columns + other;
-        reduced[at] = (reduced[at] as number) - (a * b) / weight;
+        add(information, one * columns + other, -(a * b) / weight);
       }
     }
   });
   for (let index = 0; index < columns; index += 1) {
-    const at = index * columns + index;
-    reduced[at] = (reduced[at] as number) + size.ridge;
+    add(information, index * columns + index, size.ridge);
   }
   const deviance = 2 * (flat.whole - reached);
   return { deviance, reduced, columnScore, baseScore, baseWeight, shared: entries };
@@ -154,14 +153,13 @@ function sharedWeights({ bases, columns }: LogisticSize) {
     const weights = new Float64Array(bases * columns);
     return {
       add: (base: number, column: number, weight: number) => {
-        const at = base * columns + column;
-        weights[at] = (weights[at] as number) + weight;
+        add(weights, base * columns + column, weight);
       },
       entries: () =>
         Array.from({ length: bases }, (_, base) => {
           const own: [number, number][] = [];
           for (let column = 0; column < columns; column += 1) {
-            const weight = weights[base * columns + column] as number;
+            const weight = at(weights, base * columns + column);
             if (weight !== 0) own.push([column, weight]);
           }
           return own;

@@ -1,3 +1,5 @@
+import { madeOnce } from "../made-once";
+import { at, dot } from "../mathematics";
 import type { ShareMoments } from "./beta-moments";
 import { logLikelihood, type ShareCounts } from "./share-counts";
 import { newBatchShare, SHARE_PRIOR, spreadWeights } from "./share-prior";
@@ -48,36 +50,16 @@ export function sharePosterior(
   const grid = makeGrid(Math.min(MOST_BELIEVED, Math.max(1 - MOST_BELIEVED, timetableMean)));
   const likelihoods = names.map((name) => likelihoodTable(groups.get(name) as ShareCounts, grid));
   const cells = cellWeights(grid, likelihoods);
-  const indexByName = new Map(names.map((name, index) => [name, index]));
+  const tables = new Map(names.map((name, index) => [name, likelihoods[index] ?? null]));
+  const tableOf = (group: string) => tables.get(group) ?? null;
   const moments = new Map<string, ShareMoments>();
   return {
     newBatch: (group) => {
-      const index = indexByName.get(group) ?? -1;
-      const key = index === -1 ? "" : group;
-      let known = moments.get(key);
-      if (known === undefined) {
-        known = momentsOf(grid, cells, likelihoods[index] ?? null);
-        moments.set(key, known);
-      }
-      return known;
+      const table = tableOf(group);
+      const key = table === null ? "" : group;
+      return madeOnce(moments, key, () => momentsOf(grid, cells, table));
     },
-    draw: (uniform) => {
-      const cell = pick(cells.weights, cells.total, uniform());
-      const { batchSpread } = pointOfCell(cell, grid);
-      const drawn = new Map<string, number>();
-      return {
-        correlation: batchSpread.value,
-        meanOf: (group) => {
-          let mean = drawn.get(group);
-          if (mean === undefined) {
-            const index = indexByName.get(group) ?? -1;
-            mean = drawMean(grid, cell, { table: likelihoods[index] ?? null, chance: uniform() });
-            drawn.set(group, mean);
-          }
-          return mean;
-        },
-      };
-    },
+    draw: drawFrom({ grid, cells, tableOf }),
   };
 }
 
@@ -88,23 +70,29 @@ function priorOnly(mean: number): SharePosterior {
   }
   const grid = makeGrid(mean);
   const cells = cellWeights(grid, []);
-  return {
-    newBatch: () => moments,
-    draw: (uniform) => {
-      const cell = pick(cells.weights, cells.total, uniform());
-      const drawn = new Map<string, number>();
-      return {
-        correlation: pointOfCell(cell, grid).batchSpread.value,
-        meanOf: (group) => {
-          let own = drawn.get(group);
-          if (own === undefined) {
-            own = drawMean(grid, cell, { table: null, chance: uniform() });
-            drawn.set(group, own);
-          }
-          return own;
-        },
-      };
-    },
+  return { newBatch: () => moments, draw: drawFrom({ grid, cells, tableOf: () => null }) };
+}
+
+/** Draws a cell, then each group's mean when it is first asked for. */
+function drawFrom({
+  grid,
+  cells,
+  tableOf,
+}: {
+  readonly grid: ShareGrid;
+  readonly cells: CellWeights;
+  readonly tableOf: (group: string) => LikelihoodTable | null;
+}): SharePosterior["draw"] {
+  return (uniform) => {
+    const cell = pick(cells.weights, cells.total, uniform());
+    const drawn = new Map<string, number>();
+    return {
+      correlation: pointOfCell(cell, grid).batchSpread.value,
+      meanOf: (group) =>
+        madeOnce(drawn, group, () =>
+          drawMean(grid, cell, { table: tableOf(group), chance: uniform() }),
+        ),
+    };
   };
 }
 
@@ -186,7 +174,7 @@ function cellWeights(grid: ShareGrid, likelihoods: readonly LikelihoodTable[]): 
         let weight = log(
           (batchWeights[batch] as number) *
             (groupWeights[group] as number) *
-            (nurseryWeights[nursery] as number),
+            at(nurseryWeights, nursery),
         );
         for (const table of likelihoods) weight += log(dot(among, table[batch] as Float64Array));
         logs[cell] = weight;
@@ -227,9 +215,8 @@ function momentsOf(
     let first = 0;
     let second = 0;
     for (let i = 0; i < MEANS; i += 1) {
-      const own = likelihood === undefined ? 1 : (likelihood[i] as number);
-      const chance = (among[i] as number) * own;
-      const x = grid.means[i] as number;
+      const chance = at(among, i) * (likelihood === undefined ? 1 : at(likelihood, i));
+      const x = at(grid.means, i);
       all += chance;
       first += chance * x;
       second += chance * (x * x + x * (1 - x) * batchSpread.value);
@@ -249,26 +236,20 @@ function drawMean(
   const { nursery, group, batchSpread } = pointOfCell(cell, grid);
   const among = grid.groupMeans[group]?.[nursery] as Float64Array;
   const likelihood = table?.[batchSpread.index] ?? null;
-  if (likelihood === null) return grid.means[pick(among, 1, chance)] as number;
+  if (likelihood === null) return at(grid.means, pick(among, 1, chance));
   let left = chance * dot(among, likelihood);
   for (let i = 0; i < MEANS; i += 1) {
-    left -= (among[i] as number) * (likelihood[i] as number);
-    if (left < 0) return grid.means[i] as number;
+    left -= at(among, i) * at(likelihood, i);
+    if (left < 0) return at(grid.means, i);
   }
-  return grid.means[MEANS - 1] as number;
-}
-
-function dot(one: Float64Array, other: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < one.length; i += 1) sum += (one[i] as number) * (other[i] as number);
-  return sum;
+  return at(grid.means, MEANS - 1);
 }
 
 /** The first index at which the weights so far reach the chance. */
 function pick(weights: Float64Array, total: number, chance: number): number {
   let left = chance * total;
   for (let i = 0; i < weights.length; i += 1) {
-    left -= weights[i] as number;
+    left -= at(weights, i);
     if (left < 0) return i;
   }
   return weights.length - 1;

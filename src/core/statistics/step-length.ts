@@ -1,5 +1,5 @@
+import { incompleteBeta } from "../mathematics";
 import { type DayDistribution, onlyDays } from "./day-distribution";
-import { incompleteBeta } from "./incomplete-beta";
 
 /** How long a step takes after the one it is counted from, with a tail that never quite ends. */
 export interface StepLength extends DayDistribution {

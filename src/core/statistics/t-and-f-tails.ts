@@ -1,5 +1,5 @@
+import { incompleteBeta } from "../mathematics";
 import { betaQuantile } from "./beta-quantile";
-import { incompleteBeta } from "./incomplete-beta";
 
 /**
  * The chance that Student's t lies as far from 0 as this or farther, on either side.

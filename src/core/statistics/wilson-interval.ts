@@ -1,5 +1,5 @@
 import { InputError } from "../faults";
-import { normalQuantile } from "./normal-quantile";
+import { normalQuantile } from "../mathematics";
 
 export interface ShareInterval {
   /** Shares, 0 to 1. */

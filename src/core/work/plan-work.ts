@@ -1,4 +1,4 @@
-import { cheapestFlow } from "./cheapest-flow";
+import { cheapestFlow } from "../mathematics";
 import { groupTasks } from "./group-tasks";
 import { type Overload, overloads } from "./overloads";
 import { type Piece, shareOut } from "./share-out";

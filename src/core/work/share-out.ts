@@ -1,5 +1,6 @@
 import type { CivilDay } from "../dates";
-import type { CheapestFlow } from "./cheapest-flow";
+import { madeOnce } from "../made-once";
+import type { CheapestFlow } from "../mathematics";
 import { hundredthsOn } from "./crew";
 import type { GroupedTasks } from "./group-tasks";
 import type { WorkNetwork } from "./work-network";
@@ -49,7 +50,7 @@ export function shareOut({ question, grouped, network, flow: { along } }: Solved
     const key = `${grouped.groups[group]?.ability} ${day}`;
     for (const part of takeFrom(queues[group] as Portion[], along[edge] as number)) {
       unplaced[part.of] = (unplaced[part.of] as number) - part.amount;
-      listIn(ofWork, key).push(part);
+      madeOnce(ofWork, key, () => []).push(part);
     }
   }
   network.afterEdges.forEach((edge, group) => {
@@ -62,9 +63,8 @@ export function shareOut({ question, grouped, network, flow: { along } }: Solved
   const ofTeam = new Map<string, { team: number; day: CivilDay; parts: Portion[] }>();
   for (const { edge, ability, team, day } of network.teamEdges) {
     const parts = takeFrom(ofWork.get(`${ability} ${day}`) ?? [], along[edge] as number);
-    const known = ofTeam.get(`${team} ${day}`);
-    if (known === undefined) ofTeam.set(`${team} ${day}`, { team, day, parts });
-    else known.parts.push(...parts);
+    const known = madeOnce(ofTeam, `${team} ${day}`, () => ({ team, day, parts: [] }));
+    known.parts.push(...parts);
   }
   const pieces = [...ofTeam.values()].flatMap(({ team, day, parts }) =>
     amongPersons(question, { persons: grouped.teams[team]?.persons ?? [], day, parts }),
@@ -119,13 +119,4 @@ function amongPersons(
     }
   }
   return pieces;
-}
-
-function listIn(lists: Map<string, Portion[]>, key: string): Portion[] {
-  let list = lists.get(key);
-  if (list === undefined) {
-    list = [];
-    lists.set(key, list);
-  }
-  return list;
 }

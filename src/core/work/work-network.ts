@@ -1,5 +1,5 @@
 import { type CivilDay, daysLater } from "../dates";
-import type { FlowEdge, FlowQuestion } from "./cheapest-flow";
+import type { FlowEdge, FlowQuestion } from "../mathematics";
 import { hundredthsOn, isClosed } from "./crew";
 import type { GroupedTasks, TaskGroup } from "./group-tasks";
 import type { WorkQuestion } from "./work-question";

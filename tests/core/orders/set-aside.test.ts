@@ -1,7 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Supply } from "../../../src/core/orders/plant-ledger";
-import { type Asked, type Filling, setAside } from "../../../src/core/orders/set-aside";
+import {
+  type Asked,
+  type Filling,
+  type Supply,
+  setAside,
+} from "../../../src/core/orders/set-aside";
 
 const asks = (plants: number, by: number, ...takes: boolean[]): Asked => ({ plants, by, takes });
 

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { raisedForMany } from "../../../src/core/statistics/benjamini-hochberg";
-import { inverseOf } from "../../../src/core/statistics/cholesky";
 import { type LogisticFit, logisticFit } from "../../../src/core/statistics/logistic-fit";
 import type { LogisticRow } from "../../../src/core/statistics/logistic-row";
 import { reasonsFit } from "../../../src/core/statistics/reasons-fit";
@@ -193,22 +192,5 @@ describe("logisticFit", () => {
     expect(logisticFit(twice, { bases: 1, columns: 3, ridge: 0 })).toBeNull();
     const fit = logisticFit(twice, { bases: 1, columns: 3, ridge: 0.0001 }) as LogisticFit;
     expect(fit.usedColumns).toBeCloseTo(2, 1);
-  });
-});
-
-describe("inverseOf", () => {
-  it("times the matrix is one on the diagonal and nothing beside it", () => {
-    const matrix = Float64Array.from([4, 1, 0.5, 1, 3, -0.7, 0.5, -0.7, 2]);
-    const inverse = inverseOf(matrix, 3) as Float64Array;
-    for (let row = 0; row < 3; row += 1) {
-      for (let column = 0; column < 3; column += 1) {
-        let sum = 0;
-        for (let k = 0; k < 3; k += 1) {
-          sum += (matrix[row * 3 + k] as number) * (inverse[k * 3 + column] as number);
-        }
-        expect(sum).toBeCloseTo(row === column ? 1 : 0, 12);
-      }
-    }
-    expect(inverseOf(Float64Array.from([1, 1, 1, 1]), 2)).toBeNull();
   });
 });

@@ -3,9 +3,9 @@ import gammaln from "@stdlib/math-base-special-gammaln";
 import normalQuantileOfLibrary from "@stdlib/stats-base-dists-normal-quantile";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { incompleteBeta } from "../../../src/core/statistics/incomplete-beta";
-import { logGamma, stirlingRest } from "../../../src/core/statistics/log-gamma";
-import { normalQuantile } from "../../../src/core/statistics/normal-quantile";
+import { incompleteBeta } from "../../../src/core/mathematics/incomplete-beta";
+import { logGamma, stirlingRest } from "../../../src/core/mathematics/log-gamma";
+import { normalQuantile } from "../../../src/core/mathematics/normal-quantile";
 
 // Checked against @stdlib (Apache-2.0 and BSL-1.0), whose functions follow those of Boost and Cephes.
 

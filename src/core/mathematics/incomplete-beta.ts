@@ -3,7 +3,7 @@ import { stirlingRest } from "./log-gamma";
 const PRECISION = 1e-16;
 /** Stands in for 0 where the fraction would divide by it. */
 const TINY = 1e-300;
-/** Some 50 steps are needed at a thousand plants, and ten times as many at a hundred thousand. */
+/** Some 50 steps are needed where a + b is a thousand, and ten times as many at a hundred thousand. */
 const MOST_STEPS = 100_000;
 
 /**
