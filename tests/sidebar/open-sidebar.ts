@@ -89,6 +89,7 @@ async function begin(
   Object.assign(stage, { html, complaints });
   const asked = runner.play(answers);
   await page.goto(ADDRESS);
+  let closed = false;
   return {
     page,
     asked,
@@ -98,6 +99,9 @@ async function begin(
       await page.waitForFunction(() => document.querySelector(":disabled") === null);
     },
     async close() {
+      // Closed twice, it would be kept twice, and two sidebars would open in one page.
+      if (closed) return;
+      closed = true;
       if (view !== USUAL || page.isClosed()) return page.close();
       await page.goto("about:blank");
       // Neither is the mouse moved nor a size set that stands: over a page that shows nothing the browser
