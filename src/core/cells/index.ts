@@ -12,6 +12,6 @@ export {
   dayColumnReader,
 } from "./read-day-column";
 export { readDayText, type UndatedDay } from "./read-day-text";
-export { settleYear } from "./settle-year";
+export { settleYear, type YearHints } from "./settle-year";
 export type { ReadAs, Unread } from "./unread";
 export { errorShown, isLoading } from "./upstream";

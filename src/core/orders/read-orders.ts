@@ -5,17 +5,10 @@ import {
   type Grid,
   isBlank,
   isLoading,
-  settleYear,
   shortened,
 } from "../cells";
 import { InputError } from "../faults";
-import {
-  type CellReaders,
-  type ColumnMatch,
-  cellReaders,
-  type ReadingHabits,
-  type Trouble,
-} from "../records";
+import { type ColumnMatch, cellReaders, type ReadingHabits, type Trouble } from "../records";
 import { type HeadedTable, headedTable } from "../tables";
 import type { Order, Orders } from "./order";
 import { type OrderField, orderWords } from "./order-columns";
@@ -37,16 +30,14 @@ export function readOrders(grid: Grid, habits: ReadingHabits): Orders {
   if (table === null) {
     throw new InputError({ code: "no-orders-header", start: startOf(grid) });
   }
-  const troubles: Trouble[] = [];
-  const read = orderReader({ grid, table, habits, troubles });
+  const read = orderReader(grid, table, habits);
   const open: Order[] = [];
   const noted: OrderRowTroubles[] = [];
   const leftOut: OrderRowTroubles[] = [];
   const rows: number[] = [];
   for (const row of table.rows) {
     if (onlyUnticked(grid, row)) continue;
-    troubles.length = 0;
-    const order = read(row);
+    const { order, troubles } = read(row);
     const ofCells = troubles.flatMap((one): OrderTrouble[] => {
       const field = one.column as OrderField;
       if (one.code === "cell-unread") return [{ code: "cell-unread", field, why: one.why }];
@@ -82,18 +73,12 @@ function onlyUnticked(grid: Grid, row: number): boolean {
 type RowRead = Order | "closed" | OrderTrouble | null;
 
 /** Reads one row: an order, "closed", or why it is no order. */
-function orderReader({
-  grid,
-  table,
-  habits,
-  troubles,
-}: {
-  readonly grid: Grid;
-  readonly table: HeadedTable<OrderField>;
-  readonly habits: ReadingHabits;
-  readonly troubles: Trouble[];
-}): (row: number) => RowRead {
-  const cells: CellReaders = cellReaders(grid, habits, troubles);
+function orderReader(
+  grid: Grid,
+  table: HeadedTable<OrderField>,
+  habits: ReadingHabits,
+): (row: number) => { readonly order: RowRead; readonly troubles: readonly Trouble[] } {
+  const cells = cellReaders(grid, habits);
   const match = (field: OrderField): ColumnMatch | undefined => {
     const column = table.columnOf[field];
     if (column === undefined) return undefined;
@@ -110,14 +95,16 @@ function orderReader({
     const column = match("by") as ColumnMatch;
     const day = cells.day(row, column, by.read);
     if (day === null || typeof day === "number" || habits.asOf === null) return day;
-    const settled = settleYear(day, { neighbours: [habits.asOf], sectionYear: null, asOf: null });
-    if (settled === null) cells.listUnread(row, column, { code: "no-year" });
-    else cells.listReading(row, column, { code: "day", day: settled });
-    return settled;
+    return cells.settledDay(row, column, {
+      day,
+      neighbours: [habits.asOf],
+      sectionYear: null,
+      asOf: null,
+    });
   };
   const blank = (row: number, field: OrderField): OrderTrouble | null =>
     isBlank(table.cell(row, field)) ? { code: "cell-blank", field } : null;
-  return (row) => {
+  const orderIn = (row: number): RowRead => {
     refuseLoading(table, row);
     if (cells.yes(row, match("closed"), closed.read)) return "closed";
     const wanted = cells.count(row, match("wanted"), null);
@@ -139,6 +126,11 @@ function orderReader({
       by: day,
       delivered,
     };
+  };
+  return (row) => {
+    const before = cells.troubles.length;
+    const order = orderIn(row);
+    return { order, troubles: cells.troubles.slice(before) };
   };
 }
 

@@ -10,8 +10,10 @@ import {
   isLoading,
   type ReadAs,
   readCount,
+  settleYear,
   type UndatedDay,
   type Unread,
+  type YearHints,
 } from "../cells";
 import type { CivilDay } from "../dates";
 import { InputError } from "../faults";
@@ -26,8 +28,11 @@ export interface ReadingHabits {
   readonly decimalMark: DecimalMark | null;
 }
 
-/** Reads single cells, and lists among the troubles what is not plainly written. */
+/** Reads single cells, and lists among its troubles what is not plainly written. */
 export interface CellReaders {
+  /** All that was listed so far, in order. */
+  readonly troubles: readonly Trouble[];
+  list(trouble: Trouble): void;
   text(row: number, match: ColumnMatch | undefined): string;
   /** @param outOf the plants counted before, of which a cell may give a per cent */
   count(row: number, match: ColumnMatch | undefined, outOf: number | null): number | null;
@@ -38,8 +43,13 @@ export interface CellReaders {
   ): CivilDay | UndatedDay | null;
   /** Whether a cell says yes, or holds a day. */
   yes(row: number, match: ColumnMatch | undefined, read: (cell: Cell) => DayReading): boolean;
-  listReading(row: number, match: ColumnMatch, readAs: ReadAs): void;
-  listUnread(row: number, match: ColumnMatch, why: Unread): void;
+  /** Gives a day its year, and lists it as read so, or as unread where none is likely; null then. */
+  settledDay(row: number, match: ColumnMatch, undated: Undated): CivilDay | null;
+}
+
+/** A day without a year, and what its year is told by. */
+interface Undated extends YearHints {
+  readonly day: UndatedDay;
 }
 
 const YES = wordSet((words) => words.yes);
@@ -49,11 +59,8 @@ const YEARS_BACK = 15;
 const YEARS_AHEAD = 3;
 const WITHOUT_AS_OF = { from: 7305 as CivilDay, by: 47481 as CivilDay };
 
-export function cellReaders(
-  grid: Grid,
-  { asOf, decimalMark }: ReadingHabits,
-  troubles: Trouble[],
-): CellReaders {
+export function cellReaders(grid: Grid, { asOf, decimalMark }: ReadingHabits): CellReaders {
+  const troubles: Trouble[] = [];
   const earliest = asOf === null ? WITHOUT_AS_OF.from : asOf - YEARS_BACK * 366;
   const latest = asOf === null ? WITHOUT_AS_OF.by : asOf + YEARS_AHEAD * 366;
   const where = (row: number, match: ColumnMatch) => ({
@@ -140,7 +147,16 @@ export function cellReaders(
     listUnread(row, match, { code: "neither-day-nor-yes" });
     return false;
   };
-  return { text, count, day, yes, listReading, listUnread };
+  const settledDay = (row: number, match: ColumnMatch, { day: undated, ...hints }: Undated) => {
+    const settled = settleYear(undated, hints);
+    if (settled === null) listUnread(row, match, { code: "no-year" });
+    else listReading(row, match, { code: "day", day: settled });
+    return settled;
+  };
+  const list = (trouble: Trouble) => {
+    troubles.push(trouble);
+  };
+  return { troubles, list, text, count, day, yes, settledDay };
 }
 
 const NOTHING = wordSet((words) => words.nothing);

@@ -17,35 +17,25 @@ const LONGEST = 16;
  */
 export function withoutDittos(
   grid: Grid,
-  {
-    areas,
-    matched,
-    troubles,
-  }: {
-    readonly areas: readonly TableArea[];
-    readonly matched: readonly MatchedTable[];
-    readonly troubles: Trouble[];
-  },
-): Grid {
+  tables: readonly MatchedTable[],
+): { readonly grid: Grid; readonly troubles: readonly Trouble[] } {
+  const troubles: Trouble[] = [];
   /** By row and column, the row that is meant. */
   const rowMeant = new Map<number, number>();
   const place = (row: number, column: number) => row * grid.columnCount + column;
-  areas.forEach((area, table) => {
-    const { kind, matches } = matched[table] as MatchedTable;
+  for (const { area, kind, matches } of tables) {
     for (const match of matches) {
       if (!holdsNames(match, kind === "log")) continue;
       const meant = meantRows(grid, area, match.column);
       for (const [row, above] of meant) rowMeant.set(place(row, match.column), above);
       if (meant.size > 0) troubles.push(readAsAbove(match, meant.size));
     }
-  });
-  if (rowMeant.size === 0) return grid;
+  }
+  if (rowMeant.size === 0) return { grid, troubles };
   const { rowCount, columnCount } = grid;
-  return {
-    rowCount,
-    columnCount,
-    at: (row, column) => grid.at(rowMeant.get(place(row, column)) ?? row, column),
-  };
+  const at = (row: number, column: number) =>
+    grid.at(rowMeant.get(place(row, column)) ?? row, column);
+  return { grid: { rowCount, columnCount, at }, troubles };
 }
 
 function holdsNames({ target, header }: ColumnMatch, isLog: boolean): boolean {

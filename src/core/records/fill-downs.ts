@@ -2,38 +2,31 @@ import { type Grid, isBlank } from "../cells";
 import type { BatchFact } from "../words";
 import { TEXT_FACTS } from "./batch";
 import { type ColumnPart, type FilledDown, filledDown } from "./fill-down";
-import type { TableArea } from "./find-tables";
 import type { MatchedTable } from "./match-columns";
 import { batchRows } from "./read-rows";
 import type { Trouble } from "./trouble";
+
+/** Facts whose values stand for rows below, and what is to be said of it. */
+export interface FillDowns {
+  readonly downsOf: ReadonlyMap<MatchedTable, ReadonlyMap<BatchFact, FilledDown>>;
+  readonly troubles: readonly Trouble[];
+}
 
 /**
  * Which rows of each table take a fact from a row above, because the column has the habit of merged
  * cells; what is done, and what might be meant, is said once a column.
  */
-export function fillDowns(
-  grid: Grid,
-  {
-    areas,
-    matched,
-    troubles,
-  }: {
-    readonly areas: readonly TableArea[];
-    readonly matched: readonly MatchedTable[];
-    readonly troubles: Trouble[];
-  },
-): readonly Map<BatchFact, FilledDown>[] {
-  const downs = areas.map(() => new Map<BatchFact, FilledDown>());
-  const isBatch = areas.map((area, table) =>
-    batchRows(grid, area, (matched[table] as MatchedTable).matches),
-  );
+export function fillDowns(grid: Grid, tables: readonly MatchedTable[]): FillDowns {
+  const troubles: Trouble[] = [];
+  const downsOf = new Map(tables.map((table) => [table, new Map<BatchFact, FilledDown>()]));
+  const isBatch = tables.map(({ area, matches }) => batchRows(grid, area, matches));
   for (const name of TEXT_FACTS) {
     // Tables under one another may head the column each in its own words.
     const headers = new Set<string>();
-    const own: number[] = [];
+    const own: MatchedTable[] = [];
     const parts: ColumnPart[] = [];
-    areas.forEach((area, table) => {
-      const { kind, matches } = matched[table] as MatchedTable;
+    tables.forEach((table, index) => {
+      const { area, kind, matches } = table;
       const match = matches.find(({ target }) => target?.kind === "fact" && target.fact === name);
       if (kind === "log" || match === undefined) return;
       headers.add(match.header);
@@ -47,7 +40,7 @@ export function fillDowns(
       parts.push({
         area,
         column: match.column,
-        isBatch: isBatch[table] ?? (() => false),
+        isBatch: isBatch[index] ?? (() => false),
         // A batch that was sown in the nursery itself was taken from no lot.
         ...(name === "fromLot"
           ? { isOwn: (row: number) => sown.some((at) => !isBlank(grid.at(row, at))) }
@@ -61,12 +54,12 @@ export function fillDowns(
       for (const column of headers) troubles.push({ ...about(column), code: "blanks-below" });
       continue;
     }
-    for (const table of own) downs[table]?.set(name, down);
+    for (const table of own) downsOf.get(table)?.set(name, down);
     for (const column of headers) {
       troubles.push({ ...about(column), code: "filled-from-above", blanks: down.filled });
     }
   }
-  return downs;
+  return { downsOf, troubles };
 }
 
 function about(column: string): Pick<Trouble, "row" | "column" | "found"> {

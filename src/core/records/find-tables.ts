@@ -1,4 +1,4 @@
-import { cellText, type Grid } from "../cells";
+import { type Cell, cellText, type Grid } from "../cells";
 import { type HeaderWords, targetKey } from "./column-target";
 import { type ColumnSpan, type HeaderBlock, headerAt, rowTexts } from "./header-block";
 
@@ -11,6 +11,15 @@ export interface TableArea {
   readonly endRow: number;
   /** Rows below it in which the very same header comes again. */
   readonly repeats: ReadonlySet<number>;
+}
+
+/** The cells of a column below the header, from the top. */
+export function* columnCells(
+  grid: Grid,
+  { firstRow, endRow }: TableArea,
+  column: number,
+): Iterable<Cell> {
+  for (let row = firstRow; row < endRow; row += 1) yield grid.at(row, column);
 }
 
 const ROWS_SEARCHED = 10;

@@ -4,6 +4,12 @@ import { likeName } from "./batch-names";
 import type { LogEvent } from "./read-log";
 import type { Trouble } from "./trouble";
 
+/** Batches put together from more than their own row, and what is to be said of that. */
+export interface BatchesFound {
+  readonly batches: readonly Batch[];
+  readonly troubles: readonly Trouble[];
+}
+
 interface Draft {
   batch: Batch | null;
   readonly events: LogEvent[];
@@ -22,9 +28,10 @@ interface Draft {
 export function gatherEvents(
   batches: readonly Batch[],
   events: readonly LogEvent[],
-  { stepKeys, troubles }: { readonly stepKeys: readonly string[]; readonly troubles: Trouble[] },
-): readonly Batch[] {
-  if (events.length === 0) return batches;
+  stepKeys: readonly string[],
+): BatchesFound {
+  if (events.length === 0) return { batches, troubles: [] };
+  const troubles: Trouble[] = [];
   const drafts = new Map<string, Draft>();
   const rows: Draft[] = batches.map((batch) => ({ batch, events: [] }));
   for (const draft of rows) {
@@ -41,10 +48,13 @@ export function gatherEvents(
       if (batches.length > 0) {
         troubles.push({ ...whereNamed(event), code: "batch-not-in-table" });
       }
-    } else sayIfSpeltOtherwise(draft, event, troubles);
+    } else troubles.push(...speltOtherwise(draft, event));
     draft.events.push(event);
   }
-  return rows.map(({ batch, events: own }) => together(batch, own, stepKeys));
+  return {
+    batches: rows.map(({ batch, events: own }) => together(batch, own, stepKeys)),
+    troubles,
+  };
 }
 
 function together(
@@ -101,9 +111,9 @@ function whereNamed({ row, batch }: LogEvent): Pick<Trouble, "row" | "column" | 
   return { row, column: "", found: batch };
 }
 
-function sayIfSpeltOtherwise(draft: Draft, event: LogEvent, troubles: Trouble[]): void {
+function speltOtherwise(draft: Draft, event: LogEvent): readonly Trouble[] {
   const name = draft.batch?.name ?? draft.events[0]?.batch ?? "";
   const bare = (text: string) => text.toLowerCase().replace(/\s+/g, "");
-  if (bare(name) === bare(event.batch)) return;
-  troubles.push({ ...whereNamed(event), code: "batch-spelt-otherwise", name });
+  if (bare(name) === bare(event.batch)) return [];
+  return [{ ...whereNamed(event), code: "batch-spelt-otherwise", name }];
 }

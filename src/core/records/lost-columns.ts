@@ -1,7 +1,7 @@
 import type { Grid } from "../cells";
 import { findTables } from "./find-tables";
 import { headerWords } from "./header-words";
-import type { ReadingOptions } from "./read-records";
+import type { ReadingOptions } from "./read-tables";
 import { headerInSheet, targetTold } from "./target-names";
 
 /** Something that was told of a column and can't be followed any more. */

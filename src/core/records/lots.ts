@@ -1,6 +1,7 @@
 import type { CivilDay } from "../dates";
 import type { Batch } from "./batch";
 import { likeName } from "./batch-names";
+import type { BatchesFound } from "./gather-events";
 import { FACT_NAMES } from "./target-names";
 import type { Trouble } from "./trouble";
 
@@ -10,9 +11,10 @@ import type { Trouble } from "./trouble";
  *
  * @returns the batches with what they gave; those in a circle of lots give nothing
  */
-export function linkLots(batches: readonly Batch[], troubles: Trouble[]): readonly Batch[] {
+export function linkLots(batches: readonly Batch[]): BatchesFound {
   const hasLots = batches.some(({ fromLot, received }) => fromLot !== "" || received !== null);
-  if (!hasLots) return batches;
+  if (!hasLots) return { batches, troubles: [] };
+  const troubles: Trouble[] = [];
   const indexByName = indexesByName(batches);
   const parents = batches.map((batch) => {
     if (batch.fromLot === "") return null;
@@ -28,7 +30,7 @@ export function linkLots(batches: readonly Batch[], troubles: Trouble[]): readon
     if (inCircle[child]) troubles.push({ ...whereLot(batch), code: "lots-in-a-circle" });
     else children[parent]?.push(batch);
   });
-  return batches.map((batch, index) => {
+  const linkedBatches = batches.map((batch, index) => {
     const own = batch.fromLot === "" ? (batch.received ?? 0) : 0;
     const taken = (children[index] ?? []).map((child) => ({
       plants: startedWith(child) ?? 0,
@@ -46,6 +48,7 @@ export function linkLots(batches: readonly Batch[], troubles: Trouble[]): readon
     if (given > mostToGive(linked)) troubles.push(overdrawn(linked, children[index] ?? []));
     return linked;
   });
+  return { batches: linkedBatches, troubles };
 }
 
 /** Index of the lot that each batch was taken from; null where it has none, or the lots go in a circle. */

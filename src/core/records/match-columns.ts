@@ -27,7 +27,9 @@ export interface ColumnMatch {
 /** One row a batch, or one row an event. */
 export type TableKind = "batches" | "log";
 
+/** A table whose columns were understood, as far as they can be. */
 export interface MatchedTable {
+  readonly area: TableArea;
   readonly kind: TableKind;
   readonly matches: readonly ColumnMatch[];
   readonly troubles: readonly Trouble[];
@@ -71,7 +73,8 @@ export function matchColumns(
     if (isOpen(match, ways)) troubles.push(couldBeTwo(match));
     return match;
   });
-  return { kind, matches: dropSeconds(matches, troubles), troubles };
+  const first = dropSeconds(matches);
+  return { area, kind, matches: first.matches, troubles: [...troubles, ...first.troubles] };
 }
 
 /** A log names what was done in a column of its own, and has no columns for steps. */
@@ -172,7 +175,8 @@ const NUMBER = /^[+-]?[\d.,]+$/;
 const DAY_IN_DIGITS = /^(?:\d{1,2}\.\d{1,2}\.(?:\d{2}|\d{4})|\d{4}\.\d\d?\.\d\d?|(?:19|20)\d{6})$/;
 
 /** Leaves one column for each target, and says so. */
-function dropSeconds(matches: readonly ColumnMatch[], troubles: Trouble[]): ColumnMatch[] {
+function dropSeconds(matches: readonly ColumnMatch[]): Pick<MatchedTable, "matches" | "troubles"> {
+  const troubles: Trouble[] = [];
   const holder = new Map<string, ColumnMatch>();
   for (const match of matches) {
     if (match.target === null) continue;
@@ -180,7 +184,7 @@ function dropSeconds(matches: readonly ColumnMatch[], troubles: Trouble[]): Colu
     const other = holder.get(key);
     if (other === undefined || match.sureness > other.sureness) holder.set(key, match);
   }
-  return matches.map((match) => {
+  const kept = matches.map((match): ColumnMatch => {
     if (match.target === null) return match;
     const used = holder.get(targetKey(match.target)) as ColumnMatch;
     if (used === match) return match;
@@ -194,4 +198,5 @@ function dropSeconds(matches: readonly ColumnMatch[], troubles: Trouble[]): Colu
     });
     return { ...match, target: null, others: [match.target, ...match.others] };
   });
+  return { matches: kept, troubles };
 }

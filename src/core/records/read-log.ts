@@ -1,9 +1,9 @@
-import { type Cell, cellText, dayColumnReader, type Grid, settleYear } from "../cells";
+import { cellText, dayColumnReader, type Grid } from "../cells";
 import type { CivilDay } from "../dates";
 import { type BatchFact, type EventFact, normalText, stepKey, wordSet } from "../words";
 import { TEXT_FACTS, type TextFact } from "./batch";
 import { cellReaders, type ReadingHabits } from "./cell-readers";
-import type { TableArea } from "./find-tables";
+import { columnCells, type TableArea } from "./find-tables";
 import type { ColumnMatch } from "./match-columns";
 import { isTotalsText, rowOutline } from "./row-kinds";
 import type { Trouble } from "./trouble";
@@ -29,6 +29,7 @@ export interface LogReading {
   readonly leftOut: readonly number[];
   /** Rows, from 0, that hold something but no event. */
   readonly notEvents: readonly number[];
+  readonly troubles: readonly Trouble[];
 }
 
 const CULLED = wordSet((words) => words.facts.culled);
@@ -37,7 +38,7 @@ const MOVED = wordSet((words) => words.moved);
 const SPLIT_OFF = wordSet((words) => words.splitOff);
 const CLOSED = wordSet((words) => words.facts.closed);
 
-/** The area of a log, its columns, and where to say what is wrong with it. */
+/** The area of a log, and its columns. */
 export interface LogToRead {
   readonly grid: Grid;
   readonly area: TableArea;
@@ -45,19 +46,11 @@ export interface LogToRead {
   /** Keys of the steps that the timetable or a language knows. */
   readonly stepKeys: ReadonlySet<string>;
   readonly habits: ReadingHabits;
-  readonly troubles: Trouble[];
 }
 
 /** Reads a log, one row an event. */
-export function readLog({
-  grid,
-  area,
-  matches,
-  stepKeys,
-  habits,
-  troubles,
-}: LogToRead): LogReading {
-  const cells = cellReaders(grid, habits, troubles);
+export function readLog({ grid, area, matches, stepKeys, habits }: LogToRead): LogReading {
+  const cells = cellReaders(grid, habits);
   const matchOf = (fact: BatchFact | EventFact): ColumnMatch | undefined =>
     matches.find(({ target }) => target !== null && target.kind !== "step" && target.fact === fact);
   const batchMatch = matchOf("batch");
@@ -67,7 +60,7 @@ export function readLog({
   const personMatch = matchOf("eventPerson");
   const factMatches = TEXT_FACTS.map((fact) => [fact, matchOf(fact)] as const);
   const column = (match: ColumnMatch) =>
-    dayColumnReader(() => cellsOf(grid, area, match.column), {
+    dayColumnReader(() => columnCells(grid, area, match.column), {
       asOf: habits.asOf,
       usualOrder: () => habits.localeOrder,
     });
@@ -81,14 +74,12 @@ export function readLog({
     if (dayMatch === undefined || dayReader === null) return null;
     const day = cells.day(row, dayMatch, dayReader.read);
     if (day === null || typeof day === "number") return day;
-    const settled = settleYear(day, {
+    return cells.settledDay(row, dayMatch, {
+      day,
       neighbours: before === null ? [] : [before],
       sectionYear: null,
       asOf: habits.asOf,
     });
-    if (settled === null) cells.listUnread(row, dayMatch, { code: "no-year" });
-    else cells.listReading(row, dayMatch, { code: "day", day: settled });
-    return settled;
   };
   const leaveOut = (
     row: number,
@@ -96,7 +87,7 @@ export function readLog({
     code: "line-without-batch" | "line-without-step",
   ) => {
     leftOut.push(row);
-    troubles.push({
+    cells.list({
       row: row + 1,
       column: match?.header ?? "",
       found: match === undefined ? "" : cellText(grid.at(row, match.column)),
@@ -111,7 +102,7 @@ export function readLog({
     const lone = cellText(grid.at(row, outline.first));
     if (outline.filled === 1 || isTotalsText(lone)) {
       notEvents.push(row);
-      troubles.push({ row: row + 1, column: "", found: lone, code: "no-line" });
+      cells.list({ row: row + 1, column: "", found: lone, code: "no-line" });
       continue;
     }
     const batch = cells.text(row, batchMatch);
@@ -126,7 +117,7 @@ export function readLog({
     }
     const day = dayIn(row);
     if (dayMatch !== undefined && day === null && cellText(grid.at(row, dayMatch.column)) === "") {
-      troubles.push({ row: row + 1, column: dayMatch.header, found: "", code: "line-without-day" });
+      cells.list({ row: row + 1, column: dayMatch.header, found: "", code: "line-without-day" });
     }
     before = day ?? before;
     const facts: Partial<Record<TextFact, string>> = {};
@@ -145,7 +136,7 @@ export function readLog({
       facts,
     });
   }
-  return { events, leftOut, notEvents };
+  return { events, leftOut, notEvents, troubles: cells.troubles };
 }
 
 function whatWasDone(text: string, stepKeys: ReadonlySet<string>): LogEvent["what"] | null {
@@ -157,8 +148,4 @@ function whatWasDone(text: string, stepKeys: ReadonlySet<string>): LogEvent["wha
   if (CLOSED.has(normal)) return { kind: "closed" };
   const key = stepKey(text);
   return stepKeys.has(key) ? { kind: "step", key } : null;
-}
-
-function* cellsOf(grid: Grid, { firstRow, endRow }: TableArea, column: number): Iterable<Cell> {
-  for (let row = firstRow; row < endRow; row += 1) yield grid.at(row, column);
 }

@@ -4,30 +4,33 @@ import type { TableArea } from "./find-tables";
 import type { ColumnMatch } from "./match-columns";
 import { batchNames, isTotalsText, rowOutline, yearNamed } from "./row-kinds";
 import type { RowReader } from "./row-reader";
-import { ROW_KIND, type TallyingRows } from "./row-tally";
 import { runningSums } from "./running-sums";
 import type { Trouble } from "./trouble";
 
 type NoBatch = Extract<Trouble, { code: "no-batch" }>;
 
-/** The area of a table, its columns, and where to count rows and say what is wrong with them. */
+/** The area of a table, its columns, and what reads its rows. */
 export interface RowsToRead {
   readonly grid: Grid;
   readonly area: TableArea;
   readonly matches: readonly ColumnMatch[];
-  readonly tally: TallyingRows;
-  readonly troubles: Trouble[];
   readonly reader: RowReader;
+  /** How many steps the table has columns for. */
+  readonly stepCount: number;
+}
+
+export interface RowsReading {
+  readonly batches: readonly Batch[];
+  /** Rows, from 0, that hold something but no batch. */
+  readonly notBatches: readonly number[];
+  readonly troubles: readonly Trouble[];
 }
 
 /**
  * Reads a table of one row a batch. Headings of sections, notes, and rows of sums (by their word, or
  * by their numbers) are listed, not read as batches.
  */
-export function readRows({ grid, area, matches, tally, troubles, reader }: RowsToRead): {
-  readonly stepKeys: readonly string[];
-  readonly batches: readonly Batch[];
-} {
+export function readRows({ grid, area, matches, reader, stepCount }: RowsToRead): RowsReading {
   const nameColumn =
     matches.find(({ target }) => target?.kind === "fact" && target.fact === "batch")?.column ??
     null;
@@ -40,13 +43,14 @@ export function readRows({ grid, area, matches, tally, troubles, reader }: RowsT
     const isSentence = name.split(" ").length >= 3;
     return (isSentence || !/\d/.test(name)) && !reader.hasNumber(row);
   };
-  const sums = runningSums(reader.stepKeys.length + 2);
+  const sums = runningSums(stepCount + 2);
   const batches: Batch[] = [];
+  const notBatches: number[] = [];
   // A season's heading stands above its table's header as often as below it.
   let sectionYear = yearAbove(grid, area);
   const setAside = (row: number, column: number, as: NoBatch["as"]) => {
-    tally.mark(row, ROW_KIND.notBatch);
-    troubles.push({
+    notBatches.push(row);
+    reader.list({
       row: row + 1,
       column: "",
       found: cellText(grid.at(row, column)),
@@ -56,7 +60,6 @@ export function readRows({ grid, area, matches, tally, troubles, reader }: RowsT
   };
   for (let row = area.firstRow; row < area.endRow; row += 1) {
     if (area.repeats.has(row)) {
-      tally.mark(row, ROW_KIND.heading);
       sums.newTable();
       continue;
     }
@@ -86,9 +89,8 @@ export function readRows({ grid, area, matches, tally, troubles, reader }: RowsT
     const batch = reader.read(row, sectionYear);
     sums.add([...batch.counts, batch.culled, batch.dispatched]);
     batches.push(batch);
-    tally.mark(row, ROW_KIND.used);
   }
-  return { stepKeys: reader.stepKeys, batches };
+  return { batches, notBatches, troubles: reader.troubles };
 }
 
 /** Whether a row is one of batches, by its words and its outline. */

@@ -1,5 +1,6 @@
 import { type Cell, gridOf } from "../../../src/core/cells/cell";
-import { type ReadingOptions, readRecords } from "../../../src/core/records/read-records";
+import { readRecords } from "../../../src/core/records/read-records";
+import type { ReadingOptions } from "../../../src/core/records/read-tables";
 import type { Records } from "../../../src/core/records/records";
 import type { Trouble } from "../../../src/core/records/trouble";
 import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
