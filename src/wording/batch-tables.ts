@@ -97,14 +97,14 @@ export function dueTable(due: {
   return tableOf({
     columns: DUE_COLUMNS,
     headers: headers(),
-    rows: due.rows.map(({ step, place, hours, status, ...task }) => ({
+    rows: due.rows.map((task) => ({
       cells: {
         ...task,
-        task: step.name,
-        place: place || null,
-        status: DUE_WORDS[status](),
-        hours: hours === null ? null : Math.round(hours * 10) / 10,
-        caution: step.caution || null,
+        task: task.step.name,
+        place: task.place || null,
+        status: DUE_WORDS[task.status](),
+        hours: task.hours === null ? null : Math.round(task.hours * 10) / 10,
+        caution: task.step.caution || null,
       },
     })),
     remark: recordsRemarks(due.remarks, "cell"),

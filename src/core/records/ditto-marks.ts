@@ -1,4 +1,5 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells";
+import { madeOnce } from "../made-once";
 import { normalText, wordSet } from "../words";
 import { TEXT_FACTS } from "./batch";
 import type { TableArea } from "./find-tables";
@@ -47,12 +48,13 @@ function holdsNames({ target, header }: ColumnMatch, isLog: boolean): boolean {
 
 function meantRows(grid: Grid, area: TableArea, column: number): ReadonlyMap<number, number> {
   const meant = new Map<number, number>();
+  const markOf = new Map<Cell, string | null>();
   const names = new Set<string>();
   let above: number | null = null;
   for (let row = area.firstRow; row < area.endRow; row += 1) {
     const cell = grid.at(row, column);
     if (area.repeats.has(row) || isBlank(cell)) continue;
-    const mark = dittoMark(cell);
+    const mark = madeOnce(markOf, cell, () => dittoMark(cell));
     if (mark === null || names.has(mark)) above = row;
     else if (above !== null) meant.set(row, above);
     else if (mark !== "") names.add(mark);

@@ -1,4 +1,5 @@
 import { InputError } from "../faults";
+import { madeOnce } from "../made-once";
 import { normalQuantile } from "../mathematics";
 
 export interface ShareInterval {
@@ -48,9 +49,12 @@ export function wilsonInterval({ successes, trials, level }: WilsonOptions): Sha
   return scoreInterval({
     share: successes / trials,
     trials,
-    reach: normalQuantile((1 + level) / 2),
+    reach: madeOnce(reaches, level, () => normalQuantile((1 + level) / 2)),
   });
 }
+
+/** By level: a table asks for the same one in every row. */
+const reaches = new Map<number, number>();
 
 /**
  * The same interval by its reach instead of its level: so many standard errors to either side, as
