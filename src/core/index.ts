@@ -49,6 +49,7 @@ export {
   germinationSummary,
   type SamplesReading,
 } from "./germination";
+export { madeOnce } from "./made-once";
 export { foldName } from "./names";
 export {
   type Amount,

@@ -1,7 +1,7 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells";
 import { InputError, type TimetableFault } from "../faults";
 import { headedTable, rowMustBeReady } from "../tables";
-import { normalText, type TimetableField, wordSet } from "../words";
+import { lazily, normalText, type TimetableField, wordSet } from "../words";
 import { type BuiltTimetable, buildMethods, type StepRow } from "./build-methods";
 import { builtInMethods } from "./built-in-methods";
 import type { MethodDescription } from "./method-description";
@@ -68,11 +68,11 @@ export function readTimetable(grid: Grid): BuiltTimetable {
 }
 
 /** The methods that come with the add-in. */
-export function builtInTimetable(): Timetable {
+export const builtInTimetable: () => Timetable = lazily(() => {
   const built = buildMethods(builtInMethods.flatMap(rowsOf));
   if (built.faults.length > 0) throw new Error(`built-in timetable: ${built.faults[0]?.code}`);
   return built.timetable;
-}
+});
 
 function rowsOf(method: MethodDescription): StepRow[] {
   return method.steps.map((step, index) => ({

@@ -1,4 +1,4 @@
-import { builtInTimetable, InputError, shortened, type Timetable } from "../../core";
+import { builtInTimetable, InputError, madeOnce, shortened, type Timetable } from "../../core";
 import { type Door, openDoor } from "../../door/index";
 import * as text from "../../sentences/made/set-up";
 import type { TimetableCandidate } from "../../wire/set-up";
@@ -55,6 +55,9 @@ export function timetableValues(workbook: Workbook, tab: string | null): unknown
   return timetableSheet(workbook, tab)?.getDataRange().getValues() ?? "";
 }
 
+/** By their cells: a run asks for the same one for each tab that it fills. */
+const timetables = new Map<string, Timetable>();
+
 /**
  * The timetable in use.
  *
@@ -62,7 +65,7 @@ export function timetableValues(workbook: Workbook, tab: string | null): unknown
  */
 export function timetableOf(door: Door, values: unknown, tab: string | null): Timetable {
   try {
-    return door.timetable(values);
+    return madeOnce(timetables, JSON.stringify(values), () => door.timetable(values));
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     const why = errorSentence(error, "page");
