@@ -74,7 +74,8 @@ function moduleOf(group: string, spoken: readonly Spoken[]): string {
       }),
     ]);
     const facts = factTypes(text, first.rule);
-    return `export const ${key} = (${parameter(facts)}): string =>\n  ${chosen(bodies)};\n`;
+    // A line a message: made files are searched, not read, and two languages differ by whole lines.
+    return `export const ${key} = (${parameter(facts)}): string => ${chosen(bodies)};\n`;
   });
   if (group.endsWith("Columns")) {
     const headers = spoken.map((language) => [language.name, headersOf(textsOf(language))]);
@@ -109,8 +110,8 @@ function importsOf(script: string, further: readonly Spoken[]): string {
 
 /** All headers of a table at once: a bundle that lays tables out needs no function for each. */
 function headersOf(texts: Readonly<Record<string, string>>): string {
-  const lines = Object.entries(texts).map(([key, text]) => `  ${key}: ${JSON.stringify(text)},\n`);
-  return `{\n${lines.join("")}}`;
+  const headers = Object.entries(texts).map(([key, text]) => `${key}: ${JSON.stringify(text)}`);
+  return `{ ${headers.join(", ")} }`;
 }
 
 interface Compiled {

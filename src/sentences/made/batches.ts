@@ -2,62 +2,42 @@
 
 import { count, plural } from "../runtime";
 
-export const all = (): string =>
-  "All";
+export const all = (): string => "All";
 
-export const closedWith = (d: { readonly plants: number }): string =>
-  plural(d.plants, { one: count(d.plants) + " plant was", other: count(d.plants) + " plants were" }) + " still there when it was closed.";
+export const closedWith = (d: { readonly plants: number }): string => plural(d.plants, { one: count(d.plants) + " plant was", other: count(d.plants) + " plants were" }) + " still there when it was closed.";
 
-export const coming = (): string =>
-  "coming";
+export const coming = (): string => "coming";
 
-export const due = (): string =>
-  "due";
+export const due = (): string => "due";
 
-export const held = (): string =>
-  "Held";
+export const held = (): string => "Held";
 
-export const heldOf = (d: { readonly held: number; readonly all: number }): string =>
-  count(d.held) + " of " + count(d.all);
+export const heldOf = (d: { readonly held: number; readonly all: number }): string => count(d.held) + " of " + count(d.all);
 
-export const late = (): string =>
-  "late";
+export const late = (): string => "late";
 
-export const leftAfterCount = (d: { readonly left: number; readonly standing: number }): string =>
-  count(d.left) + " gone since the last count. " + plural(d.standing, { "0": "None are", one: count(d.standing) + " is", other: count(d.standing) + " are" }) + " there now.";
+export const leftAfterCount = (d: { readonly left: number; readonly standing: number }): string => count(d.left) + " gone since the last count. " + plural(d.standing, { "0": "None are", one: count(d.standing) + " is", other: count(d.standing) + " are" }) + " there now.";
 
-export const moreLeft = (): string =>
-  "More plants left than came in.";
+export const moreLeft = (): string => "More plants left than came in.";
 
-export const moreStand = (): string =>
-  "More plants than there should be.";
+export const moreStand = (): string => "More plants than there should be.";
 
-export const nextLate = (d: { readonly step: string | number; readonly by: string | number; readonly since: string | number }): string =>
-  d.step + " was due by " + d.by + ". Nothing recorded since " + d.since + ".";
+export const nextLate = (d: { readonly step: string | number; readonly by: string | number; readonly since: string | number }): string => d.step + " was due by " + d.by + ". Nothing recorded since " + d.since + ".";
 
-export const no = (): string =>
-  "no";
+export const no = (): string => "no";
 
-export const noDates = (): string =>
-  "No day recorded, so we can't give dates.";
+export const noDates = (): string => "No day recorded, so we can't give dates.";
 
-export const noDayYet = (): string =>
-  "No day recorded yet.";
+export const noDayYet = (): string => "No day recorded yet.";
 
-export const noneHeld = (): string =>
-  "No batch forecast then has a result yet";
+export const noneHeld = (): string => "No batch forecast then has a result yet";
 
-export const noPlantsCounted = (): string =>
-  "No plants counted yet.";
+export const noPlantsCounted = (): string => "No plants counted yet.";
 
-export const noSuchMethod = (): string =>
-  "The timetable doesn't have this method.";
+export const noSuchMethod = (): string => "The timetable doesn't have this method.";
 
-export const planned = (): string =>
-  "Planned.";
+export const planned = (): string => "Planned.";
 
-export const setAside = (d: { readonly since: string | number }): string =>
-  "Nothing recorded since " + d.since + ": left out of forecasts. Close it, or record what happened.";
+export const setAside = (d: { readonly since: string | number }): string => "Nothing recorded since " + d.since + ": left out of forecasts. Close it, or record what happened.";
 
-export const yes = (): string =>
-  "yes";
+export const yes = (): string => "yes";

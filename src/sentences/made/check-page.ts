@@ -1,58 +1,39 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-export const cellLost = (): string =>
-  "The cell is not used";
+export const cellLost = (): string => "The cell is not used";
 
-export const checking = (): string =>
-  "Checking the records";
+export const checking = (): string => "Checking the records";
 
-export const column = (d: { readonly column: string | number }): string =>
-  "Column " + d.column;
+export const column = (d: { readonly column: string | number }): string => "Column " + d.column;
 
-export const columnLost = (): string =>
-  "A column is not used";
+export const columnLost = (): string => "A column is not used";
 
-export const found = (): string =>
-  "Found:";
+export const found = (): string => "Found:";
 
-export const going = (): string =>
-  "Going to the cell";
+export const going = (): string => "Going to the cell";
 
-export const inDoubt = (): string =>
-  "Used, but please check";
+export const inDoubt = (): string => "Used, but please check";
 
-export const noTrouble = (): string =>
-  "No trouble found.";
+export const noTrouble = (): string => "No trouble found.";
 
-export const press = (): string =>
-  "Press a row or column to go to it in the sheet.";
+export const press = (): string => "Press a row or column to go to it in the sheet.";
 
-export const readAgain = (): string =>
-  "Read again";
+export const readAgain = (): string => "Read again";
 
-export const readAsSaid = (): string =>
-  "Used, read as said here";
+export const readAsSaid = (): string => "Used, read as said here";
 
-export const row = (d: { readonly row: string | number }): string =>
-  "Row " + d.row;
+export const row = (d: { readonly row: string | number }): string => "Row " + d.row;
 
-export const rowColumn = (d: { readonly row: string | number; readonly column: string | number }): string =>
-  "Row " + d.row + ", " + d.column;
+export const rowColumn = (d: { readonly row: string | number; readonly column: string | number }): string => "Row " + d.row + ", " + d.column;
 
-export const rowLost = (): string =>
-  "The row is not used";
+export const rowLost = (): string => "The row is not used";
 
-export const selected = (d: { readonly cell: string | number }): string =>
-  "Selected in the sheet: " + d.cell;
+export const selected = (d: { readonly cell: string | number }): string => "Selected in the sheet: " + d.cell;
 
-export const title = (): string =>
-  "Troubles in the records";
+export const title = (): string => "Troubles in the records";
 
-export const whatHappens = (): string =>
-  "What happens:";
+export const whatHappens = (): string => "What happens:";
 
-export const whatToDo = (): string =>
-  "What to do:";
+export const whatToDo = (): string => "What to do:";
 
-export const wholeTable = (): string =>
-  "The whole table";
+export const wholeTable = (): string => "The whole table";

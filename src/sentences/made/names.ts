@@ -2,5 +2,4 @@
 
 import { count } from "../runtime";
 
-export const more = (d: { readonly names: number }): string =>
-  count(d.names) + " more";
+export const more = (d: { readonly names: number }): string => count(d.names) + " more";

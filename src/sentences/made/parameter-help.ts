@@ -1,22 +1,15 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-export const asOf = (): string =>
-  "The day to look from: a cell with a date.";
+export const asOf = (): string => "The day to look from: a cell with a date.";
 
-export const asOfOrNone = (): string =>
-  "The day to look from. Leave it out to skip what needs a day.";
+export const asOfOrNone = (): string => "The day to look from. Leave it out to skip what needs a day.";
 
-export const columns = (): string =>
-  "Two columns, our name and your header, where we can't guess it. Blank rows are skipped.";
+export const columns = (): string => "Two columns, our name and your header, where we can't guess it. Blank rows are skipped.";
 
-export const ifLeftOut = (d: { readonly sentence: string | number; readonly usual: string | number }): string =>
-  d.sentence + " Left out, it is " + d.usual + ".";
+export const ifLeftOut = (d: { readonly sentence: string | number; readonly usual: string | number }): string => d.sentence + " Left out, it is " + d.usual + ".";
 
-export const level = (): string =>
-  "How sure ranges should be: 0.8 means right in about 8 of 10.";
+export const level = (): string => "How sure ranges should be: 0.8 means right in about 8 of 10.";
 
-export const records = (): string =>
-  "Your table of batches with its header.";
+export const records = (): string => "Your table of batches with its header.";
 
-export const timetable = (): string =>
-  "Your table of steps. Leave it blank for the built-in steps.";
+export const timetable = (): string => "Your table of steps. Leave it blank for the built-in steps.";

@@ -2,20 +2,14 @@
 
 import { count, list, plural } from "../runtime";
 
-export const moreOfCell = (d: { readonly batches: number }): string =>
-  count(d.batches) + " more (see BATCH_CHECK)";
+export const moreOfCell = (d: { readonly batches: number }): string => count(d.batches) + " more (see BATCH_CHECK)";
 
-export const moreOfPage = (d: { readonly batches: number }): string =>
-  count(d.batches) + " more (see Check)";
+export const moreOfPage = (d: { readonly batches: number }): string => count(d.batches) + " more (see Check)";
 
-export const noSuchMethod = (d: { readonly batches: readonly string[] }): string =>
-  "Left out because the timetable has no such method: " + list(d.batches) + ".";
+export const noSuchMethod = (d: { readonly batches: readonly string[] }): string => "Left out because the timetable has no such method: " + list(d.batches) + ".";
 
-export const rowsLeftOutOfCell = (d: { readonly rows: number }): string =>
-  plural(d.rows, { one: count(d.rows) + " row is", other: count(d.rows) + " rows are" }) + " left out: see BATCH_CHECK.";
+export const rowsLeftOutOfCell = (d: { readonly rows: number }): string => plural(d.rows, { one: count(d.rows) + " row is", other: count(d.rows) + " rows are" }) + " left out: see BATCH_CHECK.";
 
-export const rowsLeftOutOfPage = (d: { readonly rows: number }): string =>
-  plural(d.rows, { one: count(d.rows) + " row is", other: count(d.rows) + " rows are" }) + " left out: see Check.";
+export const rowsLeftOutOfPage = (d: { readonly rows: number }): string => plural(d.rows, { one: count(d.rows) + " row is", other: count(d.rows) + " rows are" }) + " left out: see Check.";
 
-export const severalMethods = (d: { readonly batches: readonly string[] }): string =>
-  "Left out because more than one method fits: " + list(d.batches) + ".";
+export const severalMethods = (d: { readonly batches: readonly string[] }): string => "Left out because more than one method fits: " + list(d.batches) + ".";

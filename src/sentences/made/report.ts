@@ -2,98 +2,66 @@
 
 import { count, list, plural, select } from "../runtime";
 
-export const allRecords = (): string =>
-  "All records";
+export const allRecords = (): string => "All records";
 
-export const asOf = (d: { readonly file: string | number; readonly day: string | number; readonly tabs: number; readonly names: readonly string[]; readonly records: string | number; readonly own: "no" | "yes"; readonly timetable: string | number }): string =>
-  d.file + " as of " + d.day + "\nRecords: " + plural(d.tabs, { one: "tab " + list(d.names), other: "tabs " + list(d.names) + ", under one another in tab " + d.records }) + ". Timetable: " + select(d.own, { yes: "tab " + d.timetable, no: "the built-in one", other: "" }) + ".\n";
+export const asOf = (d: { readonly file: string | number; readonly day: string | number; readonly tabs: number; readonly names: readonly string[]; readonly records: string | number; readonly own: "no" | "yes"; readonly timetable: string | number }): string => d.file + " as of " + d.day + "\nRecords: " + plural(d.tabs, { one: "tab " + list(d.names), other: "tabs " + list(d.names) + ", under one another in tab " + d.records }) + ". Timetable: " + select(d.own, { yes: "tab " + d.timetable, no: "the built-in one", other: "" }) + ".\n";
 
-export const asOfTab = (): string =>
-  "As of";
+export const asOfTab = (): string => "As of";
 
-export const calculating = (d: { readonly file: string | number }): string =>
-  "Calculating " + d.file + " ...";
+export const calculating = (d: { readonly file: string | number }): string => "Calculating " + d.file + " ...";
 
-export const cautions = (): string =>
-  "Cautions";
+export const cautions = (): string => "Cautions";
 
-export const check = (): string =>
-  "Check";
+export const check = (): string => "Check";
 
-export const checkHeading = (): string =>
-  "Check: what in the records could not be used or looks wrong";
+export const checkHeading = (): string => "Check: what in the records could not be used or looks wrong";
 
-export const cost = (): string =>
-  "Cost";
+export const cost = (): string => "Cost";
 
-export const costHeading = (): string =>
-  "Cost: what each batch has cost so far, losses included";
+export const costHeading = (): string => "Cost: what each batch has cost so far, losses included";
 
-export const dueList = (): string =>
-  "Due list";
+export const dueList = (): string => "Due list";
 
-export const dueListHeading = (): string =>
-  "Due list: what is late, due and coming";
+export const dueListHeading = (): string => "Due list: what is late, due and coming";
 
-export const made = (d: { readonly file: string | number }): string =>
-  "Calculated workbook: " + d.file + "\n";
+export const made = (d: { readonly file: string | number }): string => "Calculated workbook: " + d.file + "\n";
 
-export const madeBy = (d: { readonly formula: string | number }): string =>
-  "made by " + d.formula;
+export const madeBy = (d: { readonly formula: string | number }): string => "made by " + d.formula;
 
-export const more = (d: { readonly more: number }): string =>
-  "… and " + count(d.more) + " more";
+export const more = (d: { readonly more: number }): string => "… and " + count(d.more) + " more";
 
-export const moreInTab = (d: { readonly more: number; readonly tab: string | number }): string =>
-  "… and " + count(d.more) + " more in the tab \"" + d.tab + "\" of the calculated workbook";
+export const moreInTab = (d: { readonly more: number; readonly tab: string | number }): string => "… and " + count(d.more) + " more in the tab \"" + d.tab + "\" of the calculated workbook";
 
-export const none = (): string =>
-  "(none)";
+export const none = (): string => "(none)";
 
-export const noRecords = (d: { readonly tabs: readonly string[] }): string =>
-  "No tab looks like batch records (headers such as Batch, Variety, Sown, Grafted on). Name your header with --column \"Batch=YOUR HEADER\", or the tab with --sheet NAME. The tabs are " + list(d.tabs);
+export const noRecords = (d: { readonly tabs: readonly string[] }): string => "No tab looks like batch records (headers such as Batch, Variety, Sown, Grafted on). Name your header with --column \"Batch=YOUR HEADER\", or the tab with --sheet NAME. The tabs are " + list(d.tabs);
 
-export const noTab = (d: { readonly tab: string | number; readonly tabs: readonly string[] }): string =>
-  "There is no tab \"" + d.tab + "\". The tabs are " + list(d.tabs);
+export const noTab = (d: { readonly tab: string | number; readonly tabs: readonly string[] }): string => "There is no tab \"" + d.tab + "\". The tabs are " + list(d.tabs);
 
-export const notCalculated = (): string =>
-  "not calculated";
+export const notCalculated = (): string => "not calculated";
 
-export const orderOutlook = (): string =>
-  "Order outlook";
+export const orderOutlook = (): string => "Order outlook";
 
-export const orderOutlookHeading = (): string =>
-  "Orders: how likely each is full by its day, and what to do";
+export const orderOutlookHeading = (): string => "Orders: how likely each is full by its day, and what to do";
 
-export const placeLoad = (): string =>
-  "Place load";
+export const placeLoad = (): string => "Place load";
 
-export const placeLoadHeading = (): string =>
-  "Places: how many plants stand in each, week by week, those that are too full first";
+export const placeLoadHeading = (): string => "Places: how many plants stand in each, week by week, those that are too full first";
 
-export const remarks = (): string =>
-  "Remarks";
+export const remarks = (): string => "Remarks";
 
-export const stages = (): string =>
-  "Stages";
+export const stages = (): string => "Stages";
 
-export const stagesHeading = (): string =>
-  "Stages: how far every open batch is and when it is likely ready";
+export const stagesHeading = (): string => "Stages: how far every open batch is and when it is likely ready";
 
-export const takesByGrafter = (): string =>
-  "Takes by grafter";
+export const takesByGrafter = (): string => "Takes by grafter";
 
-export const takesByGrafterHeading = (): string =>
-  "Take rates by grafter (batch spread: 1 is chance alone)";
+export const takesByGrafterHeading = (): string => "Take rates by grafter (batch spread: 1 is chance alone)";
 
-export const takesByVariety = (): string =>
-  "Takes by variety";
+export const takesByVariety = (): string => "Takes by variety";
 
-export const takesByVarietyHeading = (): string =>
-  "Take rates by variety (batch spread: 1 is chance alone)";
+export const takesByVarietyHeading = (): string => "Take rates by variety (batch spread: 1 is chance alone)";
 
-export const workPlan = (): string =>
-  "Work plan";
+export const workPlan = (): string => "Work plan";
 
-export const workPlanHeading = (): string =>
-  "Work plan: who does what on which day of the fortnight";
+export const workPlanHeading = (): string => "Work plan: who does what on which day of the fortnight";

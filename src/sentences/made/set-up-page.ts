@@ -2,164 +2,110 @@
 
 import { count, list, plural } from "../runtime";
 
-export const builtIn = (): string =>
-  "A tab made from the built-in steps";
+export const builtIn = (): string => "A tab made from the built-in steps";
 
-export const cantUse = (d: { readonly tab: string | number; readonly why: string | number }): string =>
-  d.tab + " looks like a timetable of yours, but it can't be used: " + d.why + ". Correct it there, then read again.";
+export const cantUse = (d: { readonly tab: string | number; readonly why: string | number }): string => d.tab + " looks like a timetable of yours, but it can't be used: " + d.why + ". Correct it there, then read again.";
 
-export const changedByYou = (): string =>
-  "Changed by you.";
+export const changedByYou = (): string => "Changed by you.";
 
-export const compareBy = (): string =>
-  "Make a tab that compares takes by";
+export const compareBy = (): string => "Make a tab that compares takes by";
 
-export const compareNone = (): string =>
-  "Nothing, make no such tab";
+export const compareNone = (): string => "Nothing, make no such tab";
 
-export const couldBe = (d: { readonly others: string | number }): string =>
-  "Could also be: " + d.others + ".";
+export const couldBe = (d: { readonly others: string | number }): string => "Could also be: " + d.others + ".";
 
-export const everybodySees = (): string =>
-  "Everybody who can open this workbook will see that tab. Talk with your people first.";
+export const everybodySees = (): string => "Everybody who can open this workbook will see that tab. Talk with your people first.";
 
-export const forgotten = (): string =>
-  "Not read as you chose any more, because the header or the step is gone:";
+export const forgotten = (): string => "Not read as you chose any more, because the header or the step is gone:";
 
-export const giveHeader = (): string =>
-  "To have it read, give it a header in the sheet.";
+export const giveHeader = (): string => "To have it read, give it a header in the sheet.";
 
-export const goToToday = (): string =>
-  "Go to Today";
+export const goToToday = (): string => "Go to Today";
 
-export const groupGuessed = (): string =>
-  "Please check";
+export const groupGuessed = (): string => "Please check";
 
-export const groupLeft = (): string =>
-  "Left alone";
+export const groupLeft = (): string => "Left alone";
 
-export const groupSure = (): string =>
-  "Sure";
+export const groupSure = (): string => "Sure";
 
-export const inTabsToo = (): string =>
-  "The tabs will say it that way too, once they are made.";
+export const inTabsToo = (): string => "The tabs will say it that way too, once they are made.";
 
-export const kept = (): string =>
-  "Kept as they were:";
+export const kept = (): string => "Kept as they were:";
 
-export const leaveAlone = (): string =>
-  "leave alone";
+export const leaveAlone = (): string => "leave alone";
 
-export const lost = (): string =>
-  "You chose this before, but the header or the step is gone. Choose again:";
+export const lost = (): string => "You chose this before, but the header or the step is gone. Choose again:";
 
-export const lostColumn = (d: { readonly header: string | number; readonly readAs: string | number }): string =>
-  d.header + ": " + d.readAs;
+export const lostColumn = (d: { readonly header: string | number; readonly readAs: string | number }): string => d.header + ": " + d.readAs;
 
-export const made = (): string =>
-  "Made:";
+export const made = (): string => "Made:";
 
-export const makeTabs = (): string =>
-  "Make the tabs";
+export const makeTabs = (): string => "Make the tabs";
 
-export const making = (): string =>
-  "Making the tabs";
+export const making = (): string => "Making the tabs";
 
-export const methods = (): string =>
-  "Methods used here";
+export const methods = (): string => "Methods used here";
 
-export const moved = (): string =>
-  "Moved out of the way:";
+export const moved = (): string => "Moved out of the way:";
 
-export const movedTo = (d: { readonly from: string | number; readonly to: string | number }): string =>
-  d.from + " to " + d.to;
+export const movedTo = (d: { readonly from: string | number; readonly to: string | number }): string => d.from + " to " + d.to;
 
-export const noBatches = (d: { readonly languages: string | number }): string =>
-  "No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, with one batch in each row below, then read again. We know headers in " + d.languages + ". In another language, write Batch and one more header in English, read again, and choose here what the others are.";
+export const noBatches = (d: { readonly languages: string | number }): string => "No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, with one batch in each row below, then read again. We know headers in " + d.languages + ". In another language, write Batch and one more header in English, read again, and choose here what the others are.";
 
-export const noHeader = (d: { readonly column: string | number }): string =>
-  "Column " + d.column + " has no header";
+export const noHeader = (d: { readonly column: string | number }): string => "Column " + d.column + " has no header";
 
-export const noMethod = (): string =>
-  "Tick at least one method. Its steps make the timetable.";
+export const noMethod = (): string => "Tick at least one method. Its steps make the timetable.";
 
-export const notSetUp = (): string =>
-  "Not set up yet. Your own table stays as it is. The new tabs come beside it.";
+export const notSetUp = (): string => "Not set up yet. Your own table stays as it is. The new tabs come beside it.";
 
-export const noValues = (): string =>
-  "No values yet.";
+export const noValues = (): string => "No values yet.";
 
-export const otherTabs = (d: { readonly tabs: readonly string[]; readonly number: number }): string =>
-  "Only the tab chosen above is read. Batches are also in " + list(d.tabs) + ". If " + plural(d.number, { one: "it has", other: "they have" }) + " other batches, such as another season's, copy " + plural(d.number, { one: "that table", other: "those tables" }) + ", header and all, below the last row of the tab that is read, then read again.";
+export const otherTabs = (d: { readonly tabs: readonly string[]; readonly number: number }): string => "Only the tab chosen above is read. Batches are also in " + list(d.tabs) + ". If " + plural(d.number, { one: "it has", other: "they have" }) + " other batches, such as another season's, copy " + plural(d.number, { one: "that table", other: "those tables" }) + ", header and all, below the last row of the tab that is read, then read again.";
 
-export const ranksPeople = (d: { readonly header: string | number }): string =>
-  d.header + " (ranks people)";
+export const ranksPeople = (d: { readonly header: string | number }): string => d.header + " (ranks people)";
 
-export const readAgain = (): string =>
-  "Read again";
+export const readAgain = (): string => "Read again";
 
-export const readAs = (): string =>
-  "Read as";
+export const readAs = (): string => "Read as";
 
-export const readAsOf = (d: { readonly header: string | number }): string =>
-  "Read as: " + d.header;
+export const readAsOf = (d: { readonly header: string | number }): string => "Read as: " + d.header;
 
-export const readingColumns = (): string =>
-  "Reading the columns";
+export const readingColumns = (): string => "Reading the columns";
 
-export const readTwice = (d: { readonly number: number; readonly readAs: string | number; readonly headers: readonly string[] }): string =>
-  count(d.number) + " columns are read as " + d.readAs + ": " + list(d.headers) + ". Should one be left alone?";
+export const readTwice = (d: { readonly number: number; readonly readAs: string | number; readonly headers: readonly string[] }): string => count(d.number) + " columns are read as " + d.readAs + ": " + list(d.headers) + ". Should one be left alone?";
 
-export const recordsTab = (): string =>
-  "Tab with your records";
+export const recordsTab = (): string => "Tab with your records";
 
-export const setUp = (d: { readonly records: string | number; readonly asOf: string | number }): string =>
-  "Set up. The records are in " + d.records + ", and the as-of day is " + d.asOf + ". Make the tabs again to renew them.";
+export const setUp = (d: { readonly records: string | number; readonly asOf: string | number }): string => "Set up. The records are in " + d.records + ", and the as-of day is " + d.asOf + ". Make the tabs again to renew them.";
 
-export const setUpTimetable = (d: { readonly records: string | number; readonly timetable: string | number; readonly asOf: string | number }): string =>
-  "Set up. The records are in " + d.records + ", the timetable is in " + d.timetable + ", and the as-of day is " + d.asOf + ". Make the tabs again to renew them.";
+export const setUpTimetable = (d: { readonly records: string | number; readonly timetable: string | number; readonly asOf: string | number }): string => "Set up. The records are in " + d.records + ", the timetable is in " + d.timetable + ", and the as-of day is " + d.asOf + ". Make the tabs again to renew them.";
 
-export const sureGuessed = (): string =>
-  "A guess, please check.";
+export const sureGuessed = (): string => "A guess, please check.";
 
-export const sureLeft = (): string =>
-  "Left alone.";
+export const sureLeft = (): string => "Left alone.";
 
-export const sureLikely = (): string =>
-  "Likely.";
+export const sureLikely = (): string => "Likely.";
 
-export const sureSure = (): string =>
-  "Sure.";
+export const sureSure = (): string => "Sure.";
 
-export const sureTold = (): string =>
-  "As you chose.";
+export const sureTold = (): string => "As you chose.";
 
-export const tabRows = (d: { readonly tab: string | number; readonly rows: number }): string =>
-  d.tab + " (" + plural(d.rows, { one: count(d.rows) + " row", other: count(d.rows) + " rows" }) + ")";
+export const tabRows = (d: { readonly tab: string | number; readonly rows: number }): string => d.tab + " (" + plural(d.rows, { one: count(d.rows) + " row", other: count(d.rows) + " rows" }) + ")";
 
-export const tabsAreMade = (): string =>
-  "The tabs are made.";
+export const tabsAreMade = (): string => "The tabs are made.";
 
-export const tabsMade = (): string =>
-  "Tabs made";
+export const tabsMade = (): string => "Tabs made";
 
-export const timetable = (): string =>
-  "Timetable: the steps and their days";
+export const timetable = (): string => "Timetable: the steps and their days";
 
-export const timetableHint = (): string =>
-  "Your own tab is only read, never changed.";
+export const timetableHint = (): string => "Your own tab is only read, never changed.";
 
-export const understood = (d: { readonly batches: number; readonly used: number; readonly columns: number }): string =>
-  plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ". " + count(d.used) + " of " + plural(d.columns, { one: count(d.columns) + " column", other: count(d.columns) + " columns" }) + " understood.";
+export const understood = (d: { readonly batches: number; readonly used: number; readonly columns: number }): string => plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ". " + count(d.used) + " of " + plural(d.columns, { one: count(d.columns) + " column", other: count(d.columns) + " columns" }) + " understood.";
 
-export const usualMethod = (d: { readonly method: string | number }): string =>
-  "A batch that names no method counts as " + d.method + ".";
+export const usualMethod = (d: { readonly method: string | number }): string => "A batch that names no method counts as " + d.method + ".";
 
-export const values = (): string =>
-  "Values";
+export const values = (): string => "Values";
 
-export const yours = (d: { readonly tab: string | number; readonly methods: number }): string =>
-  d.tab + " (yours, " + plural(d.methods, { one: count(d.methods) + " method", other: count(d.methods) + " methods" }) + ")";
+export const yours = (d: { readonly tab: string | number; readonly methods: number }): string => d.tab + " (yours, " + plural(d.methods, { one: count(d.methods) + " method", other: count(d.methods) + " methods" }) + ")";
 
-export const zones = (d: { readonly workbook: string | number; readonly script: string | number }): string =>
-  "The workbook's time zone is " + d.workbook + ", the script's is " + d.script + ". Days follow the workbook's.";
+export const zones = (d: { readonly workbook: string | number; readonly script: string | number }): string => "The workbook's time zone is " + d.workbook + ", the script's is " + d.script + ". Days follow the workbook's.";

@@ -2,83 +2,56 @@
 
 import { count } from "../runtime";
 
-export const closedDays = (): string =>
-  "closed days";
+export const closedDays = (): string => "closed days";
 
-export const crew = (): string =>
-  "crew";
+export const crew = (): string => "crew";
 
-export const endsBefore = (): string =>
-  "it ends before it begins";
+export const endsBefore = (): string => "it ends before it begins";
 
-export const holdsUnknown = (): string =>
-  "it does not say how many the place holds";
+export const holdsUnknown = (): string => "it does not say how many the place holds";
 
-export const holdsUnread = (d: { readonly why: string | number }): string =>
-  "we can't read how many it holds, " + d.why;
+export const holdsUnread = (d: { readonly why: string | number }): string => "we can't read how many it holds, " + d.why;
 
-export const moreThanDay = (d: { readonly found: string | number }): string =>
-  "\"" + d.found + "\" is more hours than a day has";
+export const moreThanDay = (d: { readonly found: string | number }): string => "\"" + d.found + "\" is more hours than a day has";
 
-export const namedTwice = (d: { readonly name: string | number }): string =>
-  d.name + " is there twice, the smaller number counts";
+export const namedTwice = (d: { readonly name: string | number }): string => d.name + " is there twice, the smaller number counts";
 
-export const noDay = (d: { readonly found: string | number }): string =>
-  "\"" + d.found + "\" is not a day we can read";
+export const noDay = (d: { readonly found: string | number }): string => "\"" + d.found + "\" is not a day we can read";
 
-export const noFirstDay = (): string =>
-  "it has no first day";
+export const noFirstDay = (): string => "it has no first day";
 
-export const noHours = (d: { readonly name: string | number }): string =>
-  d.name + " is left out: no hours a day.";
+export const noHours = (d: { readonly name: string | number }): string => d.name + " is left out: no hours a day.";
 
-export const noItem = (): string =>
-  "it names no item";
+export const noItem = (): string => "it names no item";
 
-export const noName = (): string =>
-  "it names nobody";
+export const noName = (): string => "it names nobody";
 
-export const noPlace = (): string =>
-  "it names no place";
+export const noPlace = (): string => "it names no place";
 
-export const noPrice = (d: { readonly item: string | number }): string =>
-  d.item + " has no price";
+export const noPrice = (d: { readonly item: string | number }): string => d.item + " has no price";
 
-export const noStep = (d: { readonly found: string | number }): string =>
-  "the timetable has no step \"" + d.found + "\"";
+export const noStep = (d: { readonly found: string | number }): string => "the timetable has no step \"" + d.found + "\"";
 
-export const notByTime = (d: { readonly item: string | number }): string =>
-  d.item + " needs a price by the hour or minute";
+export const notByTime = (d: { readonly item: string | number }): string => d.item + " needs a price by the hour or minute";
 
-export const notHours = (d: { readonly found: string | number }): string =>
-  "\"" + d.found + "\" is not a number of hours";
+export const notHours = (d: { readonly found: string | number }): string => "\"" + d.found + "\" is not a number of hours";
 
-export const notPrice = (d: { readonly found: string | number }): string =>
-  "\"" + d.found + "\" is not a price we can read";
+export const notPrice = (d: { readonly found: string | number }): string => "\"" + d.found + "\" is not a price we can read";
 
-export const notUnit = (d: { readonly found: string | number }): string =>
-  "\"" + d.found + "\" is not a unit we can read";
+export const notUnit = (d: { readonly found: string | number }): string => "\"" + d.found + "\" is not a unit we can read";
 
-export const places = (): string =>
-  "places";
+export const places = (): string => "places";
 
-export const priceRange = (): string =>
-  "the price is out of range";
+export const priceRange = (): string => "the price is out of range";
 
-export const prices = (): string =>
-  "prices";
+export const prices = (): string => "prices";
 
-export const readAs = (d: { readonly number: number }): string =>
-  "read as " + count(d.number);
+export const readAs = (d: { readonly number: number }): string => "read as " + count(d.number);
 
-export const rowLeftOut = (d: { readonly row: string | number; readonly table: string | number; readonly why: string | number }): string =>
-  "Row " + d.row + " of " + d.table + " is left out: " + d.why + ".";
+export const rowLeftOut = (d: { readonly row: string | number; readonly table: string | number; readonly why: string | number }): string => "Row " + d.row + " of " + d.table + " is left out: " + d.why + ".";
 
-export const rowNoted = (d: { readonly row: string | number; readonly table: string | number; readonly what: string | number }): string =>
-  "Row " + d.row + " of " + d.table + ": " + d.what + ".";
+export const rowNoted = (d: { readonly row: string | number; readonly table: string | number; readonly what: string | number }): string => "Row " + d.row + " of " + d.table + ": " + d.what + ".";
 
-export const secondPrice = (d: { readonly item: string | number }): string =>
-  "a second price of " + d.item + ", the higher counts";
+export const secondPrice = (d: { readonly item: string | number }): string => "a second price of " + d.item + ", the higher counts";
 
-export const weekdayEnd = (): string =>
-  "a weekday has no last day, so give each weekday a row";
+export const weekdayEnd = (): string => "a weekday has no last day, so give each weekday a row";

@@ -2,56 +2,38 @@
 
 import { count, plural } from "../runtime";
 
-export const afterIsCircle = (d: { readonly steps: string | number }): string =>
-  "After goes round in a circle: " + d.steps;
+export const afterIsCircle = (d: { readonly steps: string | number }): string => "After goes round in a circle: " + d.steps;
 
-export const at = (d: { readonly row: string | number; readonly column: string | number; readonly trouble: string | number }): string =>
-  "timetable row " + d.row + ", " + d.column + ": " + d.trouble;
+export const at = (d: { readonly row: string | number; readonly column: string | number; readonly trouble: string | number }): string => "timetable row " + d.row + ", " + d.column + ": " + d.trouble;
 
-export const beforeParent = (d: { readonly step: string | number; readonly after: string | number }): string =>
-  d.step + " can't come before " + d.after;
+export const beforeParent = (d: { readonly step: string | number; readonly after: string | number }): string => d.step + " can't come before " + d.after;
 
-export const columnAt = (d: { readonly row: string | number; readonly column: string | number }): string =>
-  "Timetable row " + d.row + ", " + d.column;
+export const columnAt = (d: { readonly row: string | number; readonly column: string | number }): string => "Timetable row " + d.row + ", " + d.column;
 
-export const daysMustRise = (d: { readonly step: string | number }): string =>
-  "the days of " + d.step + " must rise from From day to Usual day to By day";
+export const daysMustRise = (d: { readonly step: string | number }): string => "the days of " + d.step + " must rise from From day to Usual day to By day";
 
-export const daysNotWhole = (d: { readonly step: string | number }): string =>
-  "the days of " + d.step + " must be whole days";
+export const daysNotWhole = (d: { readonly step: string | number }): string => "the days of " + d.step + " must be whole days";
 
-export const keptOutOfRange = (d: { readonly step: string | number }): string =>
-  "Kept of 100 at " + d.step + " must be above 0 and at most 100";
+export const keptOutOfRange = (d: { readonly step: string | number }): string => "Kept of 100 at " + d.step + " must be above 0 and at most 100";
 
-export const moreOfCell = (d: { readonly at: string | number; readonly more: number }): string =>
-  d.at + ". There " + plural(d.more, { one: "is " + count(d.more) + " more", other: "are " + count(d.more) + " more" }) + ": see BATCH_CHECK";
+export const moreOfCell = (d: { readonly at: string | number; readonly more: number }): string => d.at + ". There " + plural(d.more, { one: "is " + count(d.more) + " more", other: "are " + count(d.more) + " more" }) + ": see BATCH_CHECK";
 
-export const moreOfPage = (d: { readonly at: string | number; readonly more: number }): string =>
-  d.at + ". There " + plural(d.more, { one: "is " + count(d.more) + " more", other: "are " + count(d.more) + " more" }) + ": see Check";
+export const moreOfPage = (d: { readonly at: string | number; readonly more: number }): string => d.at + ". There " + plural(d.more, { one: "is " + count(d.more) + " more", other: "are " + count(d.more) + " more" }) + ": see Check";
 
-export const needsUnreadable = (d: { readonly step: string | number }): string =>
-  "the needs of " + d.step + " must read like \"wrap strip 38 cm; bag 1\"";
+export const needsUnreadable = (d: { readonly step: string | number }): string => "the needs of " + d.step + " must read like \"wrap strip 38 cm; bag 1\"";
 
-export const noNumber = (d: { readonly column: string | number }): string =>
-  d.column + " has no number";
+export const noNumber = (d: { readonly column: string | number }): string => d.column + " has no number";
 
-export const noSuchStep = (d: { readonly after: string | number; readonly method: string | number }): string =>
-  "After names " + d.after + ", which is not a step of " + d.method;
+export const noSuchStep = (d: { readonly after: string | number; readonly method: string | number }): string => "After names " + d.after + ", which is not a step of " + d.method;
 
-export const noUsualDay = (d: { readonly step: string | number }): string =>
-  d.step + " has no usual day";
+export const noUsualDay = (d: { readonly step: string | number }): string => d.step + " has no usual day";
 
-export const rateNotAbove0 = (d: { readonly step: string | number }): string =>
-  "Per person-hour at " + d.step + " must be above 0";
+export const rateNotAbove0 = (d: { readonly step: string | number }): string => "Per person-hour at " + d.step + " must be above 0";
 
-export const sameStep = (d: { readonly step: string | number; readonly other: string | number; readonly method: string | number }): string =>
-  d.step + " and " + d.other + " are the same step of " + d.method;
+export const sameStep = (d: { readonly step: string | number; readonly other: string | number; readonly method: string | number }): string => d.step + " and " + d.other + " are the same step of " + d.method;
 
-export const stepAfter = (d: { readonly step: string | number; readonly after: string | number }): string =>
-  d.step + " after " + d.after;
+export const stepAfter = (d: { readonly step: string | number; readonly after: string | number }): string => d.step + " after " + d.after;
 
-export const stepUnnamed = (): string =>
-  "the step has no name";
+export const stepUnnamed = (): string => "the step has no name";
 
-export const tooManyDays = (d: { readonly step: string | number; readonly most: string | number }): string =>
-  d.step + " can't take longer than ten years, " + d.most + " days";
+export const tooManyDays = (d: { readonly step: string | number; readonly most: string | number }): string => d.step + " can't take longer than ten years, " + d.most + " days";

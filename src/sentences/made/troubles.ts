@@ -2,266 +2,178 @@
 
 import { count, list, plural } from "../runtime";
 
-export const addDay = (): string =>
-  "Write the day";
+export const addDay = (): string => "Write the day";
 
-export const afterAsOf = (d: { readonly asOf: string | number }): string =>
-  "After the as-of day, " + d.asOf;
+export const afterAsOf = (d: { readonly asOf: string | number }): string => "After the as-of day, " + d.asOf;
 
-export const asWritten = (): string =>
-  "Nothing if it is the same batch, else give it a name of its own";
+export const asWritten = (): string => "Nothing if it is the same batch, else give it a name of its own";
 
-export const batchNotInTable = (): string =>
-  "The table of batches has no such batch";
+export const batchNotInTable = (): string => "The table of batches has no such batch";
 
-export const batchNotInTableHappens = (): string =>
-  "The log's lines make a batch of their own";
+export const batchNotInTableHappens = (): string => "The log's lines make a batch of their own";
 
-export const batchNotInTableToDo = (): string =>
-  "Add the batch to the table, or correct the name";
+export const batchNotInTableToDo = (): string => "Add the batch to the table, or correct the name";
 
-export const batchSpeltOtherwise = (d: { readonly name: string | number }): string =>
-  "Not written like \"" + d.name + "\"";
+export const batchSpeltOtherwise = (d: { readonly name: string | number }): string => "Not written like \"" + d.name + "\"";
 
-export const batchUnnamed = (): string =>
-  "The batch has no name";
+export const batchUnnamed = (): string => "The batch has no name";
 
-export const batchUnnamedHappens = (d: { readonly called: string | number }): string =>
-  "It is called \"" + d.called + "\"";
+export const batchUnnamedHappens = (d: { readonly called: string | number }): string => "It is called \"" + d.called + "\"";
 
-export const batchUnnamedToDo = (): string =>
-  "Give the batch a name of its own";
+export const batchUnnamedToDo = (): string => "Give the batch a name of its own";
 
-export const beforeStep = (d: { readonly step: string | number; readonly day: string | number }): string =>
-  "Before " + d.step + " on " + d.day;
+export const beforeStep = (d: { readonly step: string | number; readonly day: string | number }): string => "Before " + d.step + " on " + d.day;
 
-export const blankCells = (d: { readonly blanks: number }): string =>
-  plural(d.blanks, { one: count(d.blanks) + " blank cell", other: count(d.blanks) + " blank cells" });
+export const blankCells = (d: { readonly blanks: number }): string => plural(d.blanks, { one: count(d.blanks) + " blank cell", other: count(d.blanks) + " blank cells" });
 
-export const blanksBelow = (): string =>
-  "Blank cells below a value";
+export const blanksBelow = (): string => "Blank cells below a value";
 
-export const blanksBelowHappens = (): string =>
-  "They stay blank";
+export const blanksBelowHappens = (): string => "They stay blank";
 
-export const blanksBelowToDo = (): string =>
-  "Fill them in where the value above is meant";
+export const blanksBelowToDo = (): string => "Fill them in where the value above is meant";
 
-export const bothCounts = (): string =>
-  "Both counts are used as they are";
+export const bothCounts = (): string => "Both counts are used as they are";
 
-export const bothDays = (): string =>
-  "Both days are used as they are";
+export const bothDays = (): string => "Both days are used as they are";
 
-export const bothRows = (): string =>
-  "Both rows are used, each as a batch of its own";
+export const bothRows = (): string => "Both rows are used, each as a batch of its own";
 
-export const cellUnreadHappens = (): string =>
-  "The cell is left out, the rest of the row is used";
+export const cellUnreadHappens = (): string => "The cell is left out, the rest of the row is used";
 
-export const cellUnreadToDo = (): string =>
-  "Correct the cell, or empty it";
+export const cellUnreadToDo = (): string => "Correct the cell, or empty it";
 
-export const checkCounts = (): string =>
-  "Check both counts";
+export const checkCounts = (): string => "Check both counts";
 
-export const checkDays = (): string =>
-  "Check both days";
+export const checkDays = (): string => "Check both days";
 
-export const columnLeftAlone = (): string =>
-  "The column is left alone";
+export const columnLeftAlone = (): string => "The column is left alone";
 
-export const columnOpen = (d: { readonly column: string | number; readonly readAs: string | number; readonly others: string | number }): string =>
-  "\"" + d.column + "\" could be " + d.readAs + " or " + d.others;
+export const columnOpen = (d: { readonly column: string | number; readonly readAs: string | number; readonly others: string | number }): string => "\"" + d.column + "\" could be " + d.readAs + " or " + d.others;
 
-export const columnOpenToDo = (): string =>
-  "Nothing if that is right, else rename it, or name it in the columns argument";
+export const columnOpenToDo = (): string => "Nothing if that is right, else rename it, or name it in the columns argument";
 
-export const columnsAlike = (d: { readonly used: string | number; readonly column: string | number; readonly readAs: string | number }): string =>
-  "\"" + d.used + "\" and \"" + d.column + "\" both read as " + d.readAs;
+export const columnsAlike = (d: { readonly used: string | number; readonly column: string | number; readonly readAs: string | number }): string => "\"" + d.used + "\" and \"" + d.column + "\" both read as " + d.readAs;
 
-export const columnsAlikeHappens = (d: { readonly used: string | number; readonly column: string | number }): string =>
-  "\"" + d.used + "\" is used, \"" + d.column + "\" is left alone";
+export const columnsAlikeHappens = (d: { readonly used: string | number; readonly column: string | number }): string => "\"" + d.used + "\" is used, \"" + d.column + "\" is left alone";
 
-export const columnsAlikeToDo = (): string =>
-  "Rename one of the two, or name the right one in the last argument, columns";
+export const columnsAlikeToDo = (): string => "Rename one of the two, or name the right one in the last argument, columns";
 
-export const correctTimetable = (): string =>
-  "Correct the timetable";
+export const correctTimetable = (): string => "Correct the timetable";
 
-export const countRises = (d: { readonly before: string | number; readonly step: string | number }): string =>
-  "More plants than the " + d.before + " at " + d.step;
+export const countRises = (d: { readonly before: string | number; readonly step: string | number }): string => "More plants than the " + d.before + " at " + d.step;
 
-export const dayOfStep = (d: { readonly step: string | number }): string =>
-  "the day of " + d.step;
+export const dayOfStep = (d: { readonly step: string | number }): string => "the day of " + d.step;
 
-export const daysOfUnknown = (d: { readonly column: string | number }): string =>
-  "\"" + d.column + "\" has days of something we don't know";
+export const daysOfUnknown = (d: { readonly column: string | number }): string => "\"" + d.column + "\" has days of something we don't know";
 
-export const daysOfUnknownToDo = (): string =>
-  "Nothing if you don't need it here, else rename it, or name it in the columns argument";
+export const daysOfUnknownToDo = (): string => "Nothing if you don't need it here, else rename it, or name it in the columns argument";
 
-export const dittoMarks = (): string =>
-  "A mark means the value above it";
+export const dittoMarks = (): string => "A mark means the value above it";
 
-export const dittoMarksFound = (d: { readonly marks: number }): string =>
-  plural(d.marks, { one: count(d.marks) + " ditto mark", other: count(d.marks) + " ditto marks" });
+export const dittoMarksFound = (d: { readonly marks: number }): string => plural(d.marks, { one: count(d.marks) + " ditto mark", other: count(d.marks) + " ditto marks" });
 
-export const dittoMarksHappens = (): string =>
-  "It is read as that value";
+export const dittoMarksHappens = (): string => "It is read as that value";
 
-export const filledFromAbove = (): string =>
-  "One value seems to count for the rows below it";
+export const filledFromAbove = (): string => "One value seems to count for the rows below it";
 
-export const filledFromAboveHappens = (): string =>
-  "Blank cells are read as the value above them";
+export const filledFromAboveHappens = (): string => "Blank cells are read as the value above them";
 
-export const filledFromAboveToDo = (): string =>
-  "Nothing if that is right, else fill the cells in";
+export const filledFromAboveToDo = (): string => "Nothing if that is right, else fill the cells in";
 
-export const heading = (): string =>
-  "A heading or a note";
+export const heading = (): string => "A heading or a note";
 
-export const ifSlip = (): string =>
-  "Correct the day if it is a slip";
+export const ifSlip = (): string => "Correct the day if it is a slip";
 
-export const lineLeftOut = (): string =>
-  "The line is left out";
+export const lineLeftOut = (): string => "The line is left out";
 
-export const lineWithoutBatch = (): string =>
-  "The line names no batch";
+export const lineWithoutBatch = (): string => "The line names no batch";
 
-export const lineWithoutBatchToDo = (): string =>
-  "Write which batch it was";
+export const lineWithoutBatchToDo = (): string => "Write which batch it was";
 
-export const lineWithoutDay = (): string =>
-  "The line has no day";
+export const lineWithoutDay = (): string => "The line has no day";
 
-export const lineWithoutDayHappens = (): string =>
-  "Its number is used without a day";
+export const lineWithoutDayHappens = (): string => "Its number is used without a day";
 
-export const lineWithoutStep = (): string =>
-  "Not a step of the timetable";
+export const lineWithoutStep = (): string => "Not a step of the timetable";
 
-export const lineWithoutStepToDo = (): string =>
-  "Use a step's name, or add the step";
+export const lineWithoutStepToDo = (): string => "Use a step's name, or add the step";
 
-export const lotOverdrawn = (d: { readonly taken: string | number; readonly there: string | number }): string =>
-  d.taken + " plants taken, but only " + d.there + " were there";
+export const lotOverdrawn = (d: { readonly taken: string | number; readonly there: string | number }): string => d.taken + " plants taken, but only " + d.there + " were there";
 
-export const lotOverdrawnBy = (d: { readonly taken: string | number; readonly there: string | number; readonly batches: string | number }): string =>
-  d.taken + " plants taken, but only " + d.there + " were there (" + d.batches + ")";
+export const lotOverdrawnBy = (d: { readonly taken: string | number; readonly there: string | number; readonly batches: string | number }): string => d.taken + " plants taken, but only " + d.there + " were there (" + d.batches + ")";
 
-export const lotOverdrawnHappens = (): string =>
-  "All counts are used as they are";
+export const lotOverdrawnHappens = (): string => "All counts are used as they are";
 
-export const lotOverdrawnToDo = (): string =>
-  "Check the counts of the lot and of the batches taken from it";
+export const lotOverdrawnToDo = (): string => "Check the counts of the lot and of the batches taken from it";
 
-export const lotsInACircle = (): string =>
-  "Lots come from each other";
+export const lotsInACircle = (): string => "Lots come from each other";
 
-export const lotsInACircleHappens = (): string =>
-  "No plants are counted as given";
+export const lotsInACircleHappens = (): string => "No plants are counted as given";
 
-export const lotsInACircleToDo = (): string =>
-  "Correct the lot";
+export const lotsInACircleToDo = (): string => "Correct the lot";
 
-export const methodUnusable = (): string =>
-  "The method can't be used";
+export const methodUnusable = (): string => "The method can't be used";
 
-export const nearAlike = (d: { readonly name: string | number; readonly others: number }): string =>
-  "Nearly the same as " + d.name + " (" + plural(d.others, { one: count(d.others) + " batch", other: count(d.others) + " batches" }) + ")";
+export const nearAlike = (d: { readonly name: string | number; readonly others: number }): string => "Nearly the same as " + d.name + " (" + plural(d.others, { one: count(d.others) + " batch", other: count(d.others) + " batches" }) + ")";
 
-export const nearAlikeHappens = (d: { readonly batches: number }): string =>
-  "Each counts as a name of its own, this one for " + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" });
+export const nearAlikeHappens = (d: { readonly batches: number }): string => "Each counts as a name of its own, this one for " + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" });
 
-export const nearAlikeToDo = (): string =>
-  "If they are one, spell them alike";
+export const nearAlikeToDo = (): string => "If they are one, spell them alike";
 
-export const nearlySameName = (d: { readonly name: string | number; readonly firstRow: string | number }): string =>
-  "Nearly the same name as \"" + d.name + "\" in row " + d.firstRow;
+export const nearlySameName = (d: { readonly name: string | number; readonly firstRow: string | number }): string => "Nearly the same name as \"" + d.name + "\" in row " + d.firstRow;
 
-export const noLine = (): string =>
-  "A heading, a note or a row of sums";
+export const noLine = (): string => "A heading, a note or a row of sums";
 
-export const noSuchLot = (): string =>
-  "No batch of that name in the range";
+export const noSuchLot = (): string => "No batch of that name in the range";
 
-export const noSuchLotHappens = (): string =>
-  "The batch counts on its own";
+export const noSuchLotHappens = (): string => "The batch counts on its own";
 
-export const noSuchLotToDo = (): string =>
-  "Correct the lot's name, or take its table into the range";
+export const noSuchLotToDo = (): string => "Correct the lot's name, or take its table into the range";
 
-export const noSuchMethod = (): string =>
-  "The timetable has no such method";
+export const noSuchMethod = (): string => "The timetable has no such method";
 
-export const noSuchMethodHappens = (): string =>
-  "The batch gets no dates and no forecast";
+export const noSuchMethodHappens = (): string => "The batch gets no dates and no forecast";
 
-export const noSuchMethodToDo = (): string =>
-  "Write the method as the timetable writes it, or add it to the timetable";
+export const noSuchMethodToDo = (): string => "Write the method as the timetable writes it, or add it to the timetable";
 
-export const notABatchHappens = (): string =>
-  "The row is not read as a batch";
+export const notABatchHappens = (): string => "The row is not read as a batch";
 
-export const notABatchToDo = (): string =>
-  "Nothing, unless it is a batch. Then name it like the others";
+export const notABatchToDo = (): string => "Nothing, unless it is a batch. Then name it like the others";
 
-export const note = (): string =>
-  "A note, without a day or plants";
+export const note = (): string => "A note, without a day or plants";
 
-export const notPlain = (): string =>
-  "Not plainly written";
+export const notPlain = (): string => "Not plainly written";
 
-export const notPlainToDo = (): string =>
-  "Nothing if that is right, else write it out";
+export const notPlainToDo = (): string => "Nothing if that is right, else write it out";
 
-export const outsideTables = (): string =>
-  "Outside the tables";
+export const outsideTables = (): string => "Outside the tables";
 
-export const outsideTablesToDo = (): string =>
-  "Nothing, unless it belongs to a table. Then move it under a header";
+export const outsideTablesToDo = (): string => "Nothing, unless it belongs to a table. Then move it under a header";
 
-export const planned = (): string =>
-  "Read as planned, not as done";
+export const planned = (): string => "Read as planned, not as done";
 
-export const plantsAtStep = (d: { readonly step: string | number }): string =>
-  "the plants counted at " + d.step;
+export const plantsAtStep = (d: { readonly step: string | number }): string => "the plants counted at " + d.step;
 
-export const readAs = (d: { readonly readAs: string | number }): string =>
-  "Read as " + d.readAs;
+export const readAs = (d: { readonly readAs: string | number }): string => "Read as " + d.readAs;
 
-export const readAsName = (d: { readonly name: string | number }): string =>
-  "Read as \"" + d.name + "\"";
+export const readAsName = (d: { readonly name: string | number }): string => "Read as \"" + d.name + "\"";
 
-export const readAsPlants = (d: { readonly count: string | number }): string =>
-  "Read as " + d.count + " plants";
+export const readAsPlants = (d: { readonly count: string | number }): string => "Read as " + d.count + " plants";
 
-export const readAsShare = (d: { readonly count: string | number; readonly percent: string | number; readonly outOf: string | number }): string =>
-  "Read as " + d.count + ", which is " + d.percent + " % of " + d.outOf;
+export const readAsShare = (d: { readonly count: string | number; readonly percent: string | number; readonly outOf: string | number }): string => "Read as " + d.count + ", which is " + d.percent + " % of " + d.outOf;
 
-export const rowNotRead = (): string =>
-  "The row is not read";
+export const rowNotRead = (): string => "The row is not read";
 
-export const sameName = (d: { readonly firstRow: string | number }): string =>
-  "Row " + d.firstRow + " has the same name";
+export const sameName = (d: { readonly firstRow: string | number }): string => "Row " + d.firstRow + " has the same name";
 
-export const sameNameToDo = (): string =>
-  "Give each batch a name that can't be mistaken";
+export const sameNameToDo = (): string => "Give each batch a name that can't be mistaken";
 
-export const severalMethods = (d: { readonly methods: readonly string[] }): string =>
-  "More than one method fits: " + list(d.methods);
+export const severalMethods = (d: { readonly methods: readonly string[] }): string => "More than one method fits: " + list(d.methods);
 
-export const severalMethodsToDo = (): string =>
-  "Write crop and method, as the timetable names them";
+export const severalMethodsToDo = (): string => "Write crop and method, as the timetable names them";
 
-export const sums = (): string =>
-  "A row of sums";
+export const sums = (): string => "A row of sums";
 
-export const sumsByNumbers = (): string =>
-  "A row of sums, by its numbers";
+export const sumsByNumbers = (): string => "A row of sums, by its numbers";
 
-export const tooSoon = (d: { readonly days: string | number; readonly step: string | number; readonly fewest: string | number }): string =>
-  d.days + " days after " + d.step + ". The timetable says " + d.fewest + " at least";
+export const tooSoon = (d: { readonly days: string | number; readonly step: string | number; readonly fewest: string | number }): string => d.days + " days after " + d.step + ". The timetable says " + d.fewest + " at least";

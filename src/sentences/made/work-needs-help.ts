@@ -1,10 +1,7 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-export const answers = (): string =>
-  "One row per item and unit: the needs per plant of the tasks that BATCH_DUE lists for as many days, times their plants. Pieces are rounded up.";
+export const answers = (): string => "One row per item and unit: the needs per plant of the tasks that BATCH_DUE lists for as many days, times their plants. Pieces are rounded up.";
 
-export const days = (): string =>
-  "How many days to look ahead.";
+export const days = (): string => "How many days to look ahead.";
 
-export const sentence = (): string =>
-  "What the tasks of the coming days need, how much, and from when on.";
+export const sentence = (): string => "What the tasks of the coming days need, how much, and from when on.";
