@@ -1,14 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import {
-  BED_LOSS,
-  BLADES,
-  COMMON,
-  GRADE_OUT,
-  MOVING_PLANTS,
-  RELEASE_BLADES,
-  SCION_WOOD,
-  TREATED_SEED,
-} from "./usual-words";
+import * as usual from "./usual-words";
 
 /** Avocado grafted by cleft on seedlings of about four months. */
 export const avocadoCleftGraft: MethodDescription = {
@@ -16,12 +7,10 @@ export const avocadoCleftGraft: MethodDescription = {
   steps: [
     {
       name: "Sowing",
-      after: null,
-      days: [0, 0, 0],
-      counted: true,
+      ...usual.START,
       needs: "stone 1; bag 1",
-      caution: TREATED_SEED,
-      source: COMMON,
+      caution: usual.TREATED_SEED,
+      source: usual.COMMON,
     },
     {
       name: "Germination",
@@ -29,7 +18,7 @@ export const avocadoCleftGraft: MethodDescription = {
       days: [21, 35, 50],
       counted: true,
       keptOf100: 75,
-      source: COMMON,
+      source: usual.COMMON,
     },
     {
       name: "Grafting",
@@ -38,15 +27,15 @@ export const avocadoCleftGraft: MethodDescription = {
       counted: true,
       keptOf100: 80,
       needs: "scion 1.1; wrap strip 25 cm",
-      caution: `${BLADES} ${SCION_WOOD}`,
-      source: `Days: growers' pages (weak source), about 120; the others common practice, no source. ${GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
+      source: `Days: growers' pages (weak source), about 120; the others common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
-    { name: "Bud break", after: "Grafting", days: [18, 25, 35], source: COMMON },
+    { name: "Bud break", after: "Grafting", days: [18, 25, 35], source: usual.COMMON },
     {
       name: "First release",
       after: "Grafting",
       days: [28, 35, 42],
-      caution: RELEASE_BLADES,
+      caution: usual.RELEASE_BLADES,
       source: "Growers' pages (weak source), 4-6 weeks to heal; usual common practice, no source",
     },
     {
@@ -64,8 +53,8 @@ export const avocadoCleftGraft: MethodDescription = {
       days: [120, 150, 210],
       counted: true,
       keptOf100: 90,
-      caution: MOVING_PLANTS,
-      source: `Days: ${COMMON.toLowerCase()}. ${BED_LOSS}`,
+      caution: usual.MOVING_PLANTS,
+      source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
     },
   ],
 };

@@ -1,14 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import {
-  BED_LOSS,
-  BLADES,
-  COMMON,
-  GRADE_OUT,
-  MOVING_PLANTS,
-  RELEASE_BLADES,
-  SCION_WOOD,
-  TREATED_SEED,
-} from "./usual-words";
+import * as usual from "./usual-words";
 
 /** Cashew grafted on soft seedlings of six to nine weeks. */
 export const cashewSoftwoodGraft: MethodDescription = {
@@ -16,12 +7,10 @@ export const cashewSoftwoodGraft: MethodDescription = {
   steps: [
     {
       name: "Sowing",
-      after: null,
-      days: [0, 0, 0],
-      counted: true,
+      ...usual.START,
       needs: "nut 1; bag 1",
-      caution: `Raw nuts and their shells burn the skin: wear gloves. ${TREATED_SEED}`,
-      source: COMMON,
+      caution: `Raw nuts and their shells burn the skin: wear gloves. ${usual.TREATED_SEED}`,
+      source: usual.COMMON,
     },
     {
       name: "Germination",
@@ -39,16 +28,16 @@ export const cashewSoftwoodGraft: MethodDescription = {
       counted: true,
       keptOf100: 80,
       needs: "scion 1.1; wrap strip 30 cm",
-      caution: `${BLADES} ${SCION_WOOD}`,
-      source: `Days: IASRI e-course and others (30-40, 35-45); Yeboah et al. 2020 (60 best in Ghana). ${GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
+      source: `Days: IASRI e-course and others (30-40, 35-45); Yeboah et al. 2020 (60 best in Ghana). ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
-    { name: "Bud break", after: "Grafting", days: [14, 21, 30], source: COMMON },
+    { name: "Bud break", after: "Grafting", days: [14, 21, 30], source: usual.COMMON },
     {
       name: "First release",
       after: "Grafting",
       days: [21, 30, 45],
-      caution: RELEASE_BLADES,
-      source: COMMON,
+      caution: usual.RELEASE_BLADES,
+      source: usual.COMMON,
     },
     {
       name: "Take count",
@@ -64,8 +53,8 @@ export const cashewSoftwoodGraft: MethodDescription = {
       days: [150, 165, 180],
       counted: true,
       keptOf100: 90,
-      caution: MOVING_PLANTS,
-      source: `Days: IASRI e-course and others, 5-6 months; whole cycles of 72 and of 90-120 days are reported too. ${BED_LOSS}`,
+      caution: usual.MOVING_PLANTS,
+      source: `Days: IASRI e-course and others, 5-6 months; whole cycles of 72 and of 90-120 days are reported too. ${usual.BED_LOSS}`,
     },
   ],
 };

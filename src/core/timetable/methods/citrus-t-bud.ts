@@ -1,14 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import {
-  BED_LOSS,
-  BLADES,
-  COMMON,
-  GRADE_OUT,
-  MOVING_PLANTS,
-  RELEASE_BLADES,
-  SCION_WOOD,
-  TREATED_SEED,
-} from "./usual-words";
+import * as usual from "./usual-words";
 
 /** Citrus budded by a T cut on stocks of a pencil's thickness. */
 export const citrusTBud: MethodDescription = {
@@ -16,12 +7,10 @@ export const citrusTBud: MethodDescription = {
   steps: [
     {
       name: "Sowing",
-      after: null,
-      days: [0, 0, 0],
-      counted: true,
+      ...usual.START,
       needs: "seed 1; bag 1",
-      caution: TREATED_SEED,
-      source: COMMON,
+      caution: usual.TREATED_SEED,
+      source: usual.COMMON,
     },
     {
       name: "Germination",
@@ -29,7 +18,7 @@ export const citrusTBud: MethodDescription = {
       days: [14, 21, 35],
       counted: true,
       keptOf100: 80,
-      source: COMMON,
+      source: usual.COMMON,
     },
     {
       name: "Grafting",
@@ -39,14 +28,14 @@ export const citrusTBud: MethodDescription = {
       keptOf100: 80,
       perPersonHour: 39,
       needs: "bud 1.1; wrap strip 20 cm",
-      caution: `${BLADES} ${SCION_WOOD}`,
-      source: `Stock of a pencil's thickness: a Florida extension leaflet; days common practice, no source. ${GRADE_OUT}. Per person-hour: Olaniyan et al., 1.34-1.54 minutes a bud without pauses. Buds with a tenth for waste, wrap: common practice, no source`,
+      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
+      source: `Stock of a pencil's thickness: a Florida extension leaflet; days common practice, no source. ${usual.GRADE_OUT}. Per person-hour: Olaniyan et al., 1.34-1.54 minutes a bud without pauses. Buds with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "First release",
       after: "Grafting",
       days: [14, 18, 21],
-      caution: RELEASE_BLADES,
+      caution: usual.RELEASE_BLADES,
       source:
         "A Florida extension leaflet (14-21), year not known; usual common practice, no source",
     },
@@ -71,8 +60,8 @@ export const citrusTBud: MethodDescription = {
       days: [150, 168, 196],
       counted: true,
       keptOf100: 90,
-      caution: MOVING_PLANTS,
-      source: `Days: Olaniyan et al., 24 weeks to 45 cm; the others common practice, no source. ${BED_LOSS}`,
+      caution: usual.MOVING_PLANTS,
+      source: `Days: Olaniyan et al., 24 weeks to 45 cm; the others common practice, no source. ${usual.BED_LOSS}`,
     },
   ],
 };

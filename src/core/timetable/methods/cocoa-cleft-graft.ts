@@ -1,7 +1,7 @@
 import { inches } from "../lengths";
 import type { MethodDescription } from "../method-description";
 import type { PracticeMeasure } from "../practice";
-import { BLADES, COMMON, MOVING_PLANTS, RELEASE_BLADES, SCION_WOOD } from "./usual-words";
+import * as usual from "./usual-words";
 
 /** Cocoa raised from seed and grafted by cleft in the nursery at about three months. */
 export const cocoaCleftGraft: MethodDescription = {
@@ -9,9 +9,7 @@ export const cocoaCleftGraft: MethodDescription = {
   steps: [
     {
       name: "Sowing",
-      after: null,
-      days: [0, 0, 0],
-      counted: true,
+      ...usual.START,
       needs: `seed 1; pod ${Math.round(1e4 / 35.3) / 1e4}; bag 1; potting mix 1.43 l`,
       caution:
         "Wash the seed clean of pulp before sowing, or it does not come up. Wash hands after handling treated seed; read the label.",
@@ -34,7 +32,7 @@ export const cocoaCleftGraft: MethodDescription = {
       counted: true,
       keptOf100: 80,
       needs: `scion 1; wrap strip ${inches(15)} cm`,
-      caution: `${BLADES} ${SCION_WOOD}`,
+      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
       source:
         "Days: N'zi et al. 2023, Heliyon 9(8):e18732 (start at 3 months); CPCRI (3-4 months); IASRI e-course (2-3 months). Kept: grade-out 20 %, Siyag 2014 Table 2.3, tree nurseries in general (weak for cocoa). Wrap: common practice, no source. Scions wasted, and what blades are cleaned with: no amount published, so not in Needs; add your own",
     },
@@ -42,14 +40,14 @@ export const cocoaCleftGraft: MethodDescription = {
       name: "First release",
       after: "Grafting",
       days: [12, 14, 18],
-      caution: RELEASE_BLADES,
-      source: COMMON,
+      caution: usual.RELEASE_BLADES,
+      source: usual.COMMON,
     },
     {
       name: "Bud break",
       after: "First release",
       days: [10, 14, 21],
-      source: `${COMMON}. First growth 10-15 days after grafting itself is reported: Ridwan et al. 2015`,
+      source: `${usual.COMMON}. First growth 10-15 days after grafting itself is reported: Ridwan et al. 2015`,
     },
     {
       name: "Take count",
@@ -60,25 +58,25 @@ export const cocoaCleftGraft: MethodDescription = {
       source:
         "Days: IASRI e-course (union within 30), Tchatchoua et al. 2023 (scored from day 28). Kept: IASRI 60-80 %, CPCRI 80 %; 75 lies between",
     },
-    { name: "First flush", after: "First release", days: [21, 28, 35], source: COMMON },
+    { name: "First flush", after: "First release", days: [21, 28, 35], source: usual.COMMON },
     {
       name: "Flush hardening",
       after: "Grafting",
       days: [40, 44, 56],
       caution:
         "Sprays: only products registered for the crop, by a trained person, as the label says.",
-      source: COMMON,
+      source: usual.COMMON,
     },
-    { name: "Branching", after: "Grafting", days: [50, 60, 75], source: COMMON },
-    { name: "Union closed", after: "Grafting", days: [80, 90, 105], source: COMMON },
+    { name: "Branching", after: "Grafting", days: [50, 60, 75], source: usual.COMMON },
+    { name: "Union closed", after: "Grafting", days: [80, 90, 105], source: usual.COMMON },
     {
       name: "Ready",
       after: "Grafting",
       days: [105, 112, 122],
       counted: true,
       keptOf100: 90,
-      caution: MOVING_PLANTS,
-      source: `Days: ${COMMON.toLowerCase()}; IASRI e-course has 90. Kept: bed loss 10 %, Siyag 2014 Table 2.3 row F1, tree nurseries in general (weak for cocoa)`,
+      caution: usual.MOVING_PLANTS,
+      source: `Days: ${usual.COMMON.toLowerCase()}; IASRI e-course has 90. Kept: bed loss 10 %, Siyag 2014 Table 2.3 row F1, tree nurseries in general (weak for cocoa)`,
     },
   ],
 };
@@ -98,5 +96,5 @@ function ofGrafting(
   [from, to]: readonly [from: number, to: number],
   unit: PracticeMeasure["unit"],
 ): PracticeMeasure {
-  return { step: "Grafting", measure, from, to, unit, source: COMMON };
+  return { step: "Grafting", measure, from, to, unit, source: usual.COMMON };
 }

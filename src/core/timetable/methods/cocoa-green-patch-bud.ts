@@ -1,14 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import {
-  BED_LOSS,
-  BLADES,
-  COMMON,
-  GRADE_OUT,
-  MOVING_PLANTS,
-  RELEASE_BLADES,
-  SCION_WOOD,
-  TREATED_SEED,
-} from "./usual-words";
+import * as usual from "./usual-words";
 
 /** Cocoa raised from seed and budded green by patch at about five weeks. */
 export const cocoaGreenPatchBud: MethodDescription = {
@@ -16,11 +7,9 @@ export const cocoaGreenPatchBud: MethodDescription = {
   steps: [
     {
       name: "Sowing",
-      after: null,
-      days: [0, 0, 0],
-      counted: true,
+      ...usual.START,
       needs: "seed 1; pod 0.0283; bag 1; potting mix 1.43 l",
-      caution: `Wash the seed clean of pulp before sowing, or it does not come up. ${TREATED_SEED}`,
+      caution: `Wash the seed clean of pulp before sowing, or it does not come up. ${usual.TREATED_SEED}`,
       source:
         "35.3 seeds a pod: Trop. Agric. 49(2), Amelonado, Nigeria. Bag 15 x 23 cm: CPCRI; 1.43 l by geometry when filled to 20 cm. Washing: common practice, no source",
     },
@@ -40,15 +29,15 @@ export const cocoaGreenPatchBud: MethodDescription = {
       counted: true,
       keptOf100: 80,
       needs: "bud 1.1; wrap strip 15 cm",
-      caution: `${BLADES} ${SCION_WOOD}`,
-      source: `Days: Trop. Agric. 53(4), rootstocks of 2-6 weeks; usual common practice, no source. ${GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
+      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
+      source: `Days: Trop. Agric. 53(4), rootstocks of 2-6 weeks; usual common practice, no source. ${usual.GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "First release",
       after: "Grafting",
       days: [14, 21, 28],
-      caution: RELEASE_BLADES,
-      source: COMMON,
+      caution: usual.RELEASE_BLADES,
+      source: usual.COMMON,
     },
     {
       name: "Take count",
@@ -63,7 +52,7 @@ export const cocoaGreenPatchBud: MethodDescription = {
       name: "Bud break",
       after: "First release",
       days: [7, 14, 28],
-      source: `${COMMON}. Budding shows shoots later than a week after grafting: Kouassi et al. 2018`,
+      source: `${usual.COMMON}. Budding shows shoots later than a week after grafting: Kouassi et al. 2018`,
     },
     {
       name: "Ready",
@@ -71,8 +60,8 @@ export const cocoaGreenPatchBud: MethodDescription = {
       days: [115, 130, 145],
       counted: true,
       keptOf100: 90,
-      caution: MOVING_PLANTS,
-      source: `Days: Trop. Agric. 53(4), 5-6 months from sowing, less a rootstock of 35 days. ${BED_LOSS}`,
+      caution: usual.MOVING_PLANTS,
+      source: `Days: Trop. Agric. 53(4), 5-6 months from sowing, less a rootstock of 35 days. ${usual.BED_LOSS}`,
     },
   ],
 };

@@ -1,13 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import {
-  BED_LOSS,
-  BLADES,
-  COMMON,
-  GRADE_OUT,
-  MOVING_PLANTS,
-  SCION_WOOD,
-  TREATED_SEED,
-} from "./usual-words";
+import * as usual from "./usual-words";
 
 /** Coffee seedlings grafted young, below the seed leaves. */
 export const coffeeHypocotylGraft: MethodDescription = {
@@ -15,12 +7,10 @@ export const coffeeHypocotylGraft: MethodDescription = {
   steps: [
     {
       name: "Sowing",
-      after: null,
-      days: [0, 0, 0],
-      counted: true,
+      ...usual.START,
       needs: "seed 1; bag 1",
-      caution: TREATED_SEED,
-      source: COMMON,
+      caution: usual.TREATED_SEED,
+      source: usual.COMMON,
     },
     {
       name: "Germination",
@@ -38,8 +28,8 @@ export const coffeeHypocotylGraft: MethodDescription = {
       counted: true,
       keptOf100: 80,
       needs: "scion 1.1; wrap strip 5 cm",
-      caution: `${BLADES} ${SCION_WOOD}`,
-      source: `Days: common practice, no source; Bravo et al. 2024 took shoots of 25-39 days. ${GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
+      source: `Days: common practice, no source; Bravo et al. 2024 took shoots of 25-39 days. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "Take count",
@@ -50,15 +40,15 @@ export const coffeeHypocotylGraft: MethodDescription = {
       source:
         "Days: Bravo et al. 2024, scored at 21. Kept: Bravo et al. 2024, 0-2.1 % dead; set lower (our choice)",
     },
-    { name: "First flush", after: "Grafting", days: [30, 45, 60], source: COMMON },
+    { name: "First flush", after: "Grafting", days: [30, 45, 60], source: usual.COMMON },
     {
       name: "Ready",
       after: "Grafting",
       days: [150, 200, 310],
       counted: true,
       keptOf100: 90,
-      caution: MOVING_PLANTS,
-      source: `Days: KAU (4-5 or 12 months in the nursery), a nursery note of New South Wales (12 months, 6-8 when fast, weak source), all of seedlings; by is 12 months from sowing; from and usual common practice, no source. ${BED_LOSS}`,
+      caution: usual.MOVING_PLANTS,
+      source: `Days: KAU (4-5 or 12 months in the nursery), a nursery note of New South Wales (12 months, 6-8 when fast, weak source), all of seedlings; by is 12 months from sowing; from and usual common practice, no source. ${usual.BED_LOSS}`,
     },
   ],
 };

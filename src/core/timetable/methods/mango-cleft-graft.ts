@@ -1,14 +1,6 @@
 import type { MethodDescription } from "../method-description";
 import { mangoSeedlings } from "./mango-seedlings";
-import {
-  BED_LOSS,
-  BLADES,
-  COMMON,
-  GRADE_OUT,
-  MOVING_PLANTS,
-  RELEASE_BLADES,
-  SCION_WOOD,
-} from "./usual-words";
+import * as usual from "./usual-words";
 
 /** Mango grafted by cleft on seedlings of about eight months. */
 export const mangoCleftGraft: MethodDescription = {
@@ -22,8 +14,8 @@ export const mangoCleftGraft: MethodDescription = {
       counted: true,
       keptOf100: 80,
       needs: "scion 1.1; wrap strip 25 cm",
-      caution: `${BLADES} ${SCION_WOOD}`,
-      source: `Days: Sabeky 2005, seedlings of 8 months; earliest and latest common practice, no source. ${GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
+      source: `Days: Sabeky 2005, seedlings of 8 months; earliest and latest common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "Bud break",
@@ -36,8 +28,8 @@ export const mangoCleftGraft: MethodDescription = {
       name: "First release",
       after: "Grafting",
       days: [21, 30, 40],
-      caution: RELEASE_BLADES,
-      source: COMMON,
+      caution: usual.RELEASE_BLADES,
+      source: usual.COMMON,
     },
     {
       name: "Take count",
@@ -54,8 +46,8 @@ export const mangoCleftGraft: MethodDescription = {
       days: [150, 180, 240],
       counted: true,
       keptOf100: 90,
-      caution: MOVING_PLANTS,
-      source: `Days: ${COMMON.toLowerCase()}. ${BED_LOSS}`,
+      caution: usual.MOVING_PLANTS,
+      source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
     },
   ],
 };

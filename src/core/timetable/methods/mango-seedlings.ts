@@ -1,16 +1,14 @@
 import type { StepDescription } from "../method-description";
-import { COMMON, TREATED_SEED } from "./usual-words";
+import * as usual from "./usual-words";
 
 /** How mango stones are sown and come up, whatever is grafted on the seedlings later. */
 export const mangoSeedlings: readonly StepDescription[] = [
   {
     name: "Sowing",
-    after: null,
-    days: [0, 0, 0],
-    counted: true,
+    ...usual.START,
     needs: "stone 1; bag 1",
-    caution: TREATED_SEED,
-    source: COMMON,
+    caution: usual.TREATED_SEED,
+    source: usual.COMMON,
   },
   {
     name: "Germination",

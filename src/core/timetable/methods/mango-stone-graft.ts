@@ -1,14 +1,6 @@
 import type { MethodDescription } from "../method-description";
 import { mangoSeedlings } from "./mango-seedlings";
-import {
-  BED_LOSS,
-  BLADES,
-  COMMON,
-  GRADE_OUT,
-  MOVING_PLANTS,
-  RELEASE_BLADES,
-  SCION_WOOD,
-} from "./usual-words";
+import * as usual from "./usual-words";
 
 /** Mango grafted on the young shoot while the stone still feeds it. */
 export const mangoStoneGraft: MethodDescription = {
@@ -22,8 +14,8 @@ export const mangoStoneGraft: MethodDescription = {
       counted: true,
       keptOf100: 80,
       needs: "scion 1.1; wrap strip 20 cm",
-      caution: `${BLADES} ${SCION_WOOD}`,
-      source: `Days: seedlings with coppery leaves, TNAU 2015; their number common practice, no source. ${GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
+      source: `Days: seedlings with coppery leaves, TNAU 2015; their number common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "Bud break",
@@ -35,7 +27,7 @@ export const mangoStoneGraft: MethodDescription = {
       name: "First release",
       after: "Grafting",
       days: [21, 26, 30],
-      caution: RELEASE_BLADES,
+      caution: usual.RELEASE_BLADES,
       source: "Healed at 21-30: a grower's page (weak source); usual common practice, no source",
     },
     {
@@ -52,8 +44,8 @@ export const mangoStoneGraft: MethodDescription = {
       days: [150, 180, 240],
       counted: true,
       keptOf100: 90,
-      caution: MOVING_PLANTS,
-      source: `Days: ${COMMON.toLowerCase()}. ${BED_LOSS}`,
+      caution: usual.MOVING_PLANTS,
+      source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
     },
   ],
 };

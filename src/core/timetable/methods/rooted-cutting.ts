@@ -1,5 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import { BED_LOSS, BLADES, COMMON, MOVING_PLANTS } from "./usual-words";
+import * as usual from "./usual-words";
 
 /** Cuttings set to root: a method without grafting. */
 export const rootedCutting: MethodDescription = {
@@ -7,12 +7,10 @@ export const rootedCutting: MethodDescription = {
   steps: [
     {
       name: "Cuttings set",
-      after: null,
-      days: [0, 0, 0],
-      counted: true,
+      ...usual.START,
       needs: "cutting 1; bag 1",
-      caution: `${BLADES} Rooting powders: read the label, no bare hands.`,
-      source: COMMON,
+      caution: `${usual.BLADES} Rooting powders: read the label, no bare hands.`,
+      source: usual.COMMON,
     },
     {
       name: "Rooting",
@@ -20,14 +18,14 @@ export const rootedCutting: MethodDescription = {
       days: [28, 42, 60],
       counted: true,
       keptOf100: 70,
-      source: COMMON,
+      source: usual.COMMON,
     },
     {
       name: "Potting on",
       after: "Rooting",
       days: [3, 7, 14],
       needs: "potting mix 1.4 l",
-      source: COMMON,
+      source: usual.COMMON,
     },
     {
       name: "Ready",
@@ -35,8 +33,8 @@ export const rootedCutting: MethodDescription = {
       days: [75, 100, 140],
       counted: true,
       keptOf100: 90,
-      caution: MOVING_PLANTS,
-      source: `Days: ${COMMON.toLowerCase()}. ${BED_LOSS}`,
+      caution: usual.MOVING_PLANTS,
+      source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
     },
   ],
 };

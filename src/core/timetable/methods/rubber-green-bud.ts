@@ -1,13 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import {
-  BLADES,
-  COMMON,
-  GRADE_OUT,
-  MOVING_PLANTS,
-  RELEASE_BLADES,
-  SCION_WOOD,
-  TREATED_SEED,
-} from "./usual-words";
+import * as usual from "./usual-words";
 
 /** Rubber budded green and cut back, planted out at three whorls. */
 export const rubberGreenBud: MethodDescription = {
@@ -15,12 +7,10 @@ export const rubberGreenBud: MethodDescription = {
   steps: [
     {
       name: "Sowing",
-      after: null,
-      days: [0, 0, 0],
-      counted: true,
+      ...usual.START,
       needs: "seed 1; bag 1",
-      caution: TREATED_SEED,
-      source: COMMON,
+      caution: usual.TREATED_SEED,
+      source: usual.COMMON,
     },
     {
       name: "Germination",
@@ -28,7 +18,7 @@ export const rubberGreenBud: MethodDescription = {
       days: [7, 14, 21],
       counted: true,
       keptOf100: 75,
-      source: COMMON,
+      source: usual.COMMON,
     },
     {
       name: "Grafting",
@@ -37,14 +27,14 @@ export const rubberGreenBud: MethodDescription = {
       counted: true,
       keptOf100: 80,
       needs: "bud 1.1; wrap strip 30 cm",
-      caution: `${BLADES} ${SCION_WOOD}`,
-      source: `Days: Ramananathan et al. 1991, 2.5-8 months; usual common practice, no source. ${GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
+      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
+      source: `Days: Ramananathan et al. 1991, 2.5-8 months; usual common practice, no source. ${usual.GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "First release",
       after: "Grafting",
       days: [20, 21, 25],
-      caution: RELEASE_BLADES,
+      caution: usual.RELEASE_BLADES,
       source: "SMIARC Technoguide 17, 2007 (21); from and by common practice, no source",
     },
     {
@@ -60,7 +50,7 @@ export const rubberGreenBud: MethodDescription = {
       name: "Cut back",
       after: "Grafting",
       days: [21, 25, 35],
-      caution: BLADES,
+      caution: usual.BLADES,
       source:
         "SMIARC Technoguide 17, 2007 (3 weeks after budding, the earliest here); later, after the take count, common practice, no source",
     },
@@ -77,7 +67,7 @@ export const rubberGreenBud: MethodDescription = {
       days: [84, 91, 126],
       counted: true,
       keptOf100: 95,
-      caution: MOVING_PLANTS,
+      caution: usual.MOVING_PLANTS,
       source:
         "Days: SMIARC Technoguide 17, 2007, second whorl at 6 weeks, three whorls 6-8 weeks later as we read it; by common practice, no source. Kept: Ramananathan et al. 1991, 87-96 % of buddings recovered in all",
     },

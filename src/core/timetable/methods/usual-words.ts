@@ -1,3 +1,6 @@
+/** How every method starts: with a count, on the day from which the others are counted. */
+export const START = { after: null, days: [0, 0, 0], counted: true } as const;
+
 /** Said of every value that nobody has published. */
 export const COMMON = "Common practice, no source";
 
