@@ -7,3 +7,12 @@ export const AS_OF = help.asOf;
 export const AS_OF_OR_NONE = help.asOfOrNone;
 export const LEVEL = help.level;
 export const COLUMNS = help.columns;
+
+/** Those of what is asked of a forecast; see forecast.ts. */
+export const FORECAST = {
+  records: RECORDS,
+  timetable: TIMETABLE,
+  asOf: AS_OF,
+  level: LEVEL,
+  columns: COLUMNS,
+};
