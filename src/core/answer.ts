@@ -1,3 +1,5 @@
+import type { CivilDay } from "./dates";
+
 /** What the values of a column are, so that each face can show them its own way. */
 export type ColumnKind = "text" | "day" | "count" | "share" | "hours" | "number";
 
@@ -8,6 +10,26 @@ export type Kinds = Readonly<Record<string, ColumnKind>>;
 export type Cells<Columns extends Kinds> = {
   readonly [Key in keyof Columns]: (Columns[Key] extends "text" ? string : number) | null;
 };
+
+/**
+ * A row of such columns as core gives it: days are civil days, null is "not known" or "does not
+ * apply". `Own` says what some of them hold instead.
+ */
+export type RowOf<Columns extends Kinds, Own extends Partial<Record<keyof Columns, unknown>>> = {
+  readonly [Key in keyof Columns]: Key extends keyof Own
+    ? Own[Key]
+    : KindValue[Columns[Key]] | null;
+};
+
+interface KindValue {
+  readonly text: string;
+  readonly day: CivilDay;
+  readonly count: number;
+  /** 0 to 1. */
+  readonly share: number;
+  readonly hours: number;
+  readonly number: number;
+}
 
 export interface AnswerColumn {
   readonly name: string;

@@ -1,5 +1,4 @@
-import type { Kinds } from "../answer";
-import type { CivilDay } from "../dates";
+import type { Kinds, RowOf } from "../answer";
 import { type Batch, type LeftOut, leftOut, type Records } from "../records";
 import { type BatchBalance, batchBalance } from "./batch-balance";
 
@@ -27,18 +26,10 @@ export type BalanceRemark =
   | { readonly code: "closed-with"; readonly plants: number };
 
 /** Where the plants of a batch went; all null where none were ever counted. */
-export interface BalanceRow {
-  readonly batch: string;
-  readonly started: number | null;
-  readonly culled: number | null;
-  readonly given: number | null;
-  readonly dispatched: number | null;
-  readonly shouldStand: number | null;
-  readonly lastCount: number | null;
-  readonly countedOn: CivilDay | null;
-  readonly unexplained: number | null;
-  readonly remarks: readonly BalanceRemark[];
-}
+export type BalanceRow = RowOf<
+  typeof BALANCE_COLUMNS,
+  { readonly batch: string; readonly remarks: readonly BalanceRemark[] }
+>;
 
 export interface Balances {
   readonly rows: readonly BalanceRow[];

@@ -1,3 +1,4 @@
+import { totalOf } from "../mathematics";
 import { likeName } from "../records";
 import type { Method, Timetable } from "../timetable";
 import type { BatchCost } from "./batch-costs";
@@ -52,5 +53,5 @@ export function methodCosts(
 /** From the smallest on, so that the order of the rows does not show in the last digit. */
 function total(amounts: readonly (number | null)[]): number | null {
   const known = Float64Array.from(amounts.filter((one) => one !== null)).sort();
-  return known.length === 0 ? null : known.reduce((sum, one) => sum + one, 0);
+  return known.length === 0 ? null : totalOf(known);
 }

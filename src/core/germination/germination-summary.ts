@@ -1,4 +1,5 @@
 import { InputError } from "../faults";
+import { totalOf } from "../mathematics";
 import { type GerminationMeasures, germinationMeasures } from "./germination";
 import { comparedSamples, type SamplesReading } from "./samples";
 
@@ -31,7 +32,7 @@ export function germinationSummary({
   sown,
 }: GerminationQuestion): GerminationSummary {
   check({ days, counts, sown });
-  const totals = counts.map((row) => row.reduce((sum, count) => sum + count, 0));
+  const totals = counts.map((row) => totalOf(row));
   const samples = (counts[0] ?? []).map((_, sample) =>
     counts.reduce((sum, row) => sum + (row[sample] as number), 0),
   );
@@ -54,7 +55,7 @@ function check({ days, counts, sown }: GerminationQuestion): void {
       throw new InputError({ code: "days-not-rising", day, before });
     }
   });
-  const up = counts.reduce((sum, row) => sum + row.reduce((all, count) => all + count, 0), 0);
+  const up = counts.reduce((sum, row) => sum + totalOf(row), 0);
   if (!(sown >= 1)) throw new InputError({ code: "nothing-sown", sown });
   if (up > sown) throw new InputError({ code: "more-up-than-sown", up, sown });
 }

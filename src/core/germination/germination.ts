@@ -1,3 +1,4 @@
+import { totalOf } from "../mathematics";
 /** What came up at each inspection of a sowing. */
 export interface GerminationRecord {
   /** Days since sowing, rising; uneven gaps are allowed. */
@@ -43,7 +44,7 @@ export function germinationMeasures({
   counts,
   sown,
 }: GerminationRecord): GerminationMeasures {
-  const germinated = counts.reduce((sum, count) => sum + count, 0);
+  const germinated = totalOf(counts);
   const daySum = counts.reduce((sum, count, i) => sum + count * (days[i] as number), 0);
   const mean = germinated === 0 ? null : daySum / germinated;
   const variance =

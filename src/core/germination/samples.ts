@@ -1,3 +1,4 @@
+import { totalOf } from "../mathematics";
 import { ALLOWED_RANGE } from "./tolerance.table";
 
 /** The number of seeds for which the published ranges hold. */
@@ -38,7 +39,7 @@ export function comparedSamples(
   if (number !== 2 && number !== 4) return null;
   const samples = number === 2 ? "2" : "4";
   if (sownEach !== SEEDS_A_SAMPLE) return { code: "other-size", samples, seeds: sownEach };
-  const mean = Math.round(germinated.reduce((sum, count) => sum + count, 0) / number);
+  const mean = Math.round(totalOf(germinated) / number);
   const range = Math.max(...germinated) - Math.min(...germinated);
   const mirrored = mean > 50 ? mean : SEEDS_A_SAMPLE + 1 - mean;
   const row = ALLOWED_RANGE.find(([at]) => at === mirrored);

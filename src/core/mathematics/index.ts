@@ -16,3 +16,4 @@ export {
   trace,
 } from "./matrix";
 export { normalQuantile } from "./normal-quantile";
+export { totalOf } from "./total-of";

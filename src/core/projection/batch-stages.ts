@@ -1,4 +1,4 @@
-import type { Kinds } from "../answer";
+import type { Kinds, RowOf } from "../answer";
 import type { CivilDay } from "../dates";
 import type { Batch, LeftOut } from "../records";
 import { leftOutByMethod } from "../timetable";
@@ -48,26 +48,10 @@ export type StageRemark =
   | { readonly code: "no-such-method" };
 
 /** Where an open batch stands and what comes next. Null is not known, or does not apply. */
-export interface StageRow {
-  readonly batch: string;
-  readonly variety: string | null;
-  readonly method: string;
-  readonly place: string | null;
-  readonly lastStep: string | null;
-  readonly doneOn: CivilDay | null;
-  readonly plants: number | null;
-  readonly nextStep: string | null;
-  readonly nextFrom: CivilDay | null;
-  readonly nextLikely: CivilDay | null;
-  readonly nextBy: CivilDay | null;
-  readonly readyFrom: CivilDay | null;
-  readonly readyLikely: CivilDay | null;
-  readonly readyBy: CivilDay | null;
-  readonly fewestReady: number | null;
-  readonly likelyReady: number | null;
-  readonly mostReady: number | null;
-  readonly remark: StageRemark | null;
-}
+export type StageRow = RowOf<
+  typeof STAGE_COLUMNS,
+  { readonly batch: string; readonly method: string; readonly remark: StageRemark | null }
+>;
 
 export interface BatchStages {
   readonly rows: readonly StageRow[];

@@ -1,5 +1,4 @@
-import type { Kinds } from "../answer";
-import type { CivilDay } from "../dates";
+import type { Kinds, RowOf } from "../answer";
 import type { LeftOut } from "../records";
 import { leftOutByMethod } from "../timetable";
 import type { Forecaster } from "./forecaster";
@@ -20,18 +19,7 @@ export const STEP_COLUMNS = {
 } as const satisfies Kinds;
 
 /** A step of a batch: what is recorded, and what is expected where it is still to come. */
-export interface StepRow {
-  readonly batch: string;
-  readonly step: string;
-  readonly recordedOn: CivilDay | null;
-  readonly recordedCount: number | null;
-  readonly from: CivilDay | null;
-  readonly likely: CivilDay | null;
-  readonly by: CivilDay | null;
-  readonly fewest: number | null;
-  readonly likelyCount: number | null;
-  readonly most: number | null;
-}
+export type StepRow = RowOf<typeof STEP_COLUMNS, { readonly batch: string; readonly step: string }>;
 
 export interface BatchSteps {
   readonly rows: readonly StepRow[];

@@ -66,21 +66,32 @@ export function learn(states: readonly BatchState[]): Forecaster {
 }
 
 function lengthOf(method: Method, step: Step, states: readonly BatchState[]): StepLength {
-  const index = method.steps.indexOf(step);
+  const { after } = step;
+  const upTo = method.steps.indexOf(step);
+  const recorded =
+    after === null ? { done: [], waiting: [] } : recordedBetween(states, after, upTo);
+  return learnedWithTail({ length: windowLength(step), weight: TIMETABLE_WORTH }, recorded);
+}
+
+/** How many days batches took from one step to another, and how many those have waited that still do. */
+function recordedBetween(
+  states: readonly BatchState[],
+  after: number,
+  upTo: number,
+): RecordedLengths {
   const done: number[] = [];
   const waiting: number[] = [];
   for (const state of states) {
-    const start = step.after === null ? null : (state.doneOn[step.after] ?? null);
+    const start = state.doneOn[after] ?? null;
     if (start === null) continue;
-    const day = state.doneOn[index] ?? null;
+    const day = state.doneOn[upTo] ?? null;
     if (day !== null) {
       if (day >= start) done.push(day - start);
-    } else if (state.open && index > state.reached && state.recordable[index] && !isSilent(state)) {
+    } else if (state.open && upTo > state.reached && state.recordable[upTo] && !isSilent(state)) {
       waiting.push(state.asOf - start);
     }
   }
-  const recorded = { done, waiting };
-  return learnedWithTail({ length: windowLength(step), weight: TIMETABLE_WORTH }, recorded);
+  return { done, waiting };
 }
 
 /** Batches that must have gone a stretch before it is learned as one. */
@@ -99,20 +110,8 @@ function straightLength(
     states,
   }: { readonly after: number; readonly upTo: number; readonly states: readonly BatchState[] },
 ): StepLength | null {
-  const done: number[] = [];
-  const waiting: number[] = [];
-  for (const state of states) {
-    const start = state.doneOn[after] ?? null;
-    if (start === null) continue;
-    const day = state.doneOn[upTo] ?? null;
-    if (day !== null) {
-      if (day >= start) done.push(day - start);
-    } else if (state.open && upTo > state.reached && state.recordable[upTo] && !isSilent(state)) {
-      waiting.push(state.asOf - start);
-    }
-  }
-  if (done.length < FEWEST_SEEN) return null;
-  const recorded = { done, waiting };
+  const recorded = recordedBetween(states, after, upTo);
+  if (recorded.done.length < FEWEST_SEEN) return null;
   const window = windowLength(windowBetween(method, after, upTo));
   return learnedWithTail({ length: window, weight: WINDOW_WORTH }, recorded);
 }

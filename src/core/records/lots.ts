@@ -1,4 +1,5 @@
 import type { CivilDay } from "../dates";
+import { totalOf } from "../mathematics";
 import type { Batch } from "./batch";
 import { likeName } from "./batch-names";
 import type { BatchesFound } from "./gather-events";
@@ -36,7 +37,7 @@ export function linkLots(batches: readonly Batch[]): BatchesFound {
       plants: startedWith(child) ?? 0,
       day: firstDay(child),
     }));
-    const given = own + taken.reduce((sum, { plants }) => sum + plants, 0);
+    const given = own + totalOf(taken.map(({ plants }) => plants));
     const lot = parents[index] ?? null;
     const spelt = lot === null ? batch.fromLot : (batches[lot] as Batch).name;
     if (given === 0 && spelt === batch.fromLot) return batch;

@@ -1,3 +1,4 @@
+import { totalOf } from "../mathematics";
 /** Chances on whole days: mass[i] is the chance of day first + i. They add up to 1. */
 export interface DayDistribution {
   readonly first: number;
@@ -36,7 +37,7 @@ export function onlyDays(
   const end = Math.min(distribution.mass.length, by - distribution.first + 1);
   if (start >= end) return null;
   const mass = distribution.mass.slice(start, end);
-  const total = mass.reduce((all, chance) => all + chance, 0);
+  const total = totalOf(mass);
   if (!(total > 1e-12)) return null;
   return { first: distribution.first + start, mass: mass.map((chance) => chance / total) };
 }

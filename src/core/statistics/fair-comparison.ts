@@ -1,3 +1,4 @@
+import { totalOf } from "../mathematics";
 import { additiveFit, tellingBatches } from "./additive-fit";
 import { batchCorrelation, spreadOf } from "./batch-correlation";
 import { raisedForMany } from "./benjamini-hochberg";
@@ -46,8 +47,8 @@ export function fairComparison(
   const evened = evenedGroups(batches, groupCount, (grafted) =>
     spreadOf(grafted, spread.correlation),
   );
-  const grafted = batches.reduce((sum, batch) => sum + batch.grafted, 0);
-  const overall = batches.reduce((sum, batch) => sum + batch.taken, 0) / grafted;
+  const grafted = totalOf(batches.map(({ grafted }) => grafted));
+  const overall = totalOf(batches.map(({ taken }) => taken)) / grafted;
   const reach = reachOfT(level, spread.degreesOfFreedom);
   const sides = sidesTaken(batches, evened, (1 - level) * PART_USED);
   return evened.map((group, index) => {

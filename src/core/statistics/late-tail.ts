@@ -1,3 +1,4 @@
+import { totalOf } from "../mathematics";
 import type { RecordedLengths } from "./censored-lengths";
 import { lateDays, type StepLength } from "./step-length";
 
@@ -49,7 +50,7 @@ export function withLateTail(
   const kept = from - length.first + 1;
   if (kept <= 0 || kept >= length.mass.length) return { ...length, lateness };
   const before = length.mass.slice(0, kept);
-  const left = 1 - before.reduce((sum, chance) => sum + chance, 0);
+  const left = 1 - totalOf(before);
   if (left <= 1e-9) return { ...length, lateness };
   const tail = lateDays(lateness);
   const mass = new Float64Array(kept + tail.length);

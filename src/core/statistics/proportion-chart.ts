@@ -1,3 +1,4 @@
+import { totalOf } from "../mathematics";
 /** Counts of one period. */
 export interface ChartPoint {
   readonly taken: number;
@@ -100,6 +101,6 @@ function readingsOf(
 
 /** Takes over grafts of all points together; 0 of none. */
 function pooled(points: readonly ChartPoint[]): number {
-  const grafted = points.reduce((sum, point) => sum + point.grafted, 0);
-  return grafted === 0 ? 0 : points.reduce((sum, point) => sum + point.taken, 0) / grafted;
+  const grafted = totalOf(points.map(({ grafted }) => grafted));
+  return grafted === 0 ? 0 : totalOf(points.map(({ taken }) => taken)) / grafted;
 }

@@ -1,4 +1,5 @@
 import { madeOnce } from "../made-once";
+import { totalOf } from "../mathematics";
 import { raisedForMany } from "./benjamini-hochberg";
 import { type LogisticFit, logisticFit, shareOf } from "./logistic-fit";
 import { wholeLikelihood } from "./logistic-pass";
@@ -233,7 +234,7 @@ function ratesOf(column: ReasonColumn, from: ColumnFit | null): readonly number[
       .filter((one) => one < start || one >= start + column.levelCount - 1)
       .reduce((sum, one) => sum + (fit.coefficients[one] as number), fit.bases[0] as number),
   );
-  const all = rows.reduce((sum, { grafted }) => sum + grafted, 0);
+  const all = totalOf(rows.map(({ grafted }) => grafted));
   return effects.map((effect) => {
     let taken = 0;
     for (let row = 0; row < rest.length; row += 1) {

@@ -1,5 +1,5 @@
 import { madeOnce } from "../made-once";
-import { at, dot } from "../mathematics";
+import { at, dot, totalOf } from "../mathematics";
 import type { ShareMoments } from "./beta-moments";
 import { logLikelihood, type ShareCounts } from "./share-counts";
 import { newBatchShare, SHARE_PRIOR, spreadWeights } from "./share-prior";
@@ -138,7 +138,7 @@ function betaWeights(points: Float64Array, mean: number, correlation: number): F
   const logs = points.map((x) => (a - 0.5) * log(x) + (b - 0.5) * log(1 - x));
   const largest = logs.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY);
   const weights = logs.map((value) => exp(value - largest));
-  const sum = weights.reduce((all, weight) => all + weight, 0);
+  const sum = totalOf(weights);
   return weights.map((weight) => weight / sum);
 }
 
@@ -184,7 +184,7 @@ function cellWeights(grid: ShareGrid, likelihoods: readonly LikelihoodTable[]): 
     }
   }
   const weights = logs.map((log) => exp(log - largest));
-  return { weights, total: weights.reduce((sum, weight) => sum + weight, 0) };
+  return { weights, total: totalOf(weights) };
 }
 
 function pointOfCell(cell: number, { groupWeights }: ShareGrid) {

@@ -1,3 +1,4 @@
+import { totalOf } from "../mathematics";
 import type { ShareMoments } from "./beta-moments";
 
 /**
@@ -33,7 +34,7 @@ export function spreadWeights({ values, meanSpread }: SpreadPrior): readonly num
   };
   const below = (value: number) => 1 - Math.exp(-value / meanSpread);
   const weights = values.map((_, index) => below(edge(index + 1)) - below(edge(index)));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const total = totalOf(weights);
   return weights.map((weight) => weight / total);
 }
 

@@ -1,4 +1,5 @@
 import type { CivilDay } from "../dates";
+import { totalOf } from "../mathematics";
 import type { TaskGroup } from "./group-tasks";
 import type { SolvedWork } from "./share-out";
 
@@ -41,7 +42,7 @@ export function overloads({
     const slots = new Map(part.flatMap((one) => one.slots).map((slot) => [slot.key, slot.there]));
     const persons = new Set(part.flatMap(({ group }) => abilities[group.ability] ?? []));
     const asked = inIt.reduce((sum, task) => sum + (tasks[task]?.asked ?? 0), 0);
-    const there = [...slots.values()].reduce((sum, one) => sum + one, 0);
+    const there = totalOf([...slots.values()]);
     return {
       tasks: inIt,
       persons: [...persons].sort((a, b) => a - b),

@@ -2,6 +2,7 @@ import type { Kinds } from "../answer";
 import { type CivilDay, daysLater } from "../dates";
 import { dueTasks, type Task } from "../due";
 import { InputError } from "../faults";
+import { totalOf } from "../mathematics";
 import type { Records } from "../records";
 import { leftOutOfOpen, type Timetable } from "../timetable";
 import { type ClosedDays, hundredthsOn, isClosed } from "./crew";
@@ -113,7 +114,7 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
     const beyond = pieces.filter(({ day }) => day > end);
     const unplaced = plan.unplaced[at] as number;
     const waiting =
-      beyond.reduce((sum, { hundredths }) => sum + hundredths, 0) + (plan.after[at] as number);
+      totalOf(beyond.map(({ hundredths }) => hundredths)) + (plan.after[at] as number);
     const amounts = [...shown.map(({ hundredths }) => hundredths), unplaced, waiting];
     const plants = runningRounds(amounts, task.plants ?? 0);
     const part = (

@@ -1,4 +1,5 @@
 import type { Task } from "../due";
+import { totalOf } from "../mathematics";
 
 /** Tasks by everything that is shown of them, so that the order of the records does not matter. */
 export function inTaskOrder(a: Task, b: Task): number {
@@ -21,7 +22,7 @@ export function inTaskOrder(a: Task, b: Task): number {
  * @example runningRounds([1, 1, 1], 10) // [3, 4, 3]
  */
 export function runningRounds(amounts: readonly number[], whole: number): number[] {
-  const all = amounts.reduce((sum, amount) => sum + amount, 0);
+  const all = totalOf(amounts);
   let before = 0;
   let upTo = 0;
   return amounts.map((amount) => {
