@@ -7,7 +7,17 @@ import { hoursCounted, hoursText } from "../controls/hours-words";
 import { paragraph } from "../controls/paragraph";
 import { userText } from "../controls/user-text";
 import { sheetCautions } from "./sheet-cautions";
-import { countBlank, type SheetColumn, sheetTable } from "./sheet-table";
+import {
+  BATCH,
+  COUNTED,
+  countBlank,
+  NOTE,
+  numberCell,
+  PLANTS,
+  type SheetColumn,
+  sheetTable,
+  TASK,
+} from "./sheet-table";
 
 export interface PersonSheet {
   readonly workbook: string;
@@ -16,14 +26,14 @@ export interface PersonSheet {
 
 const COLUMNS: readonly SheetColumn[] = [
   { header: text.day, width: "day" },
-  { header: text.task, width: "text" },
-  { header: text.batch, width: "text" },
+  TASK,
+  BATCH,
   { header: text.place, width: "text" },
-  { header: text.plants, width: "number" },
+  PLANTS,
   { header: text.hours, width: "number" },
   { header: text.dayDone, width: "day" },
-  { header: text.counted, width: "number" },
-  { header: text.note, width: "note" },
+  COUNTED,
+  NOTE,
 ];
 
 /** The planned work on paper: a page a person, and at the end what is given to nobody. */
@@ -76,8 +86,8 @@ function partRow(part: PlannedPart): HTMLElement {
     ),
     element("td", {}, userText(batch)),
     element("td", {}, userText(place)),
-    element("td", { class: "number" }, plants === null ? "" : String(plants)),
-    element("td", { class: "number" }, hours === null ? "" : hoursText(hours)),
+    numberCell(plants),
+    numberCell(hours, hoursText),
     element("td", { class: "blank" }),
     countBlank(counted),
     element("td", { class: "blank wide" }),

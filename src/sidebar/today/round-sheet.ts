@@ -9,7 +9,17 @@ import { userText } from "../controls/user-text";
 import { lastMonthSentence } from "../takes/take-words";
 import { byPlace, type PlaceTasks, statusTally } from "./places";
 import { sheetCautions } from "./sheet-cautions";
-import { countBlank, type SheetColumn, sheetTable } from "./sheet-table";
+import {
+  BATCH,
+  COUNTED,
+  countBlank,
+  NOTE,
+  numberCell,
+  PLANTS,
+  type SheetColumn,
+  sheetTable,
+  TASK,
+} from "./sheet-table";
 import { statusWords } from "./task-words";
 
 export interface RoundSheet {
@@ -21,14 +31,14 @@ export interface RoundSheet {
 }
 
 const COLUMNS: readonly SheetColumn[] = [
-  { header: text.task, width: "text" },
-  { header: text.batch, width: "text" },
-  { header: text.plants, width: "number" },
+  TASK,
+  BATCH,
+  PLANTS,
   { header: text.window, width: "window" },
   { header: text.dayDone, width: "text" },
-  { header: text.counted, width: "number" },
+  COUNTED,
   { header: text.who, width: "text" },
-  { header: text.note, width: "note" },
+  NOTE,
 ];
 
 /** The due list on paper: by place, with blanks to fill in by hand. */
@@ -54,7 +64,7 @@ function taskRow(task: DueTask): HTMLElement {
     {},
     element("th", { scope: "row" }, userText(task.task)),
     element("td", {}, userText(task.batch)),
-    element("td", { class: "number" }, task.plants === null ? "" : String(task.plants)),
+    numberCell(task.plants),
     element("td", {}, windowText(task.from, task.by), element("br"), statusWords(task)),
     element("td", { class: "blank" }),
     countBlank(task.counted),
