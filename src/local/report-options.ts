@@ -1,6 +1,6 @@
-import { parseArgs } from "node:util";
 import * as text from "../sentences/made/program-faults";
 import { PersonError } from "./person-error";
+import { localeAsked, programWords, wholeNumberAsked } from "./program-words";
 import { serialOfIso } from "./serial-day";
 
 /** What the person asked the report for. */
@@ -27,39 +27,21 @@ const MOST_DAYS_AHEAD = 3660;
 
 /** @throws PersonError when the words make no sense */
 export function readReportOptions(words: readonly string[]): ReportOptions {
-  const { values, positionals } = parse(words);
-  if (positionals.length > 1) {
-    throw new PersonError(text.oneFile({ files: positionals }));
-  }
-  const daysAhead = values["days-ahead"];
-  if (
-    daysAhead !== undefined &&
-    (!/^\d+$/.test(daysAhead) || Number(daysAhead) > MOST_DAYS_AHEAD)
-  ) {
-    throw new PersonError(
-      text.needsNumber({
-        option: "--days-ahead",
-        most: String(MOST_DAYS_AHEAD),
-        found: daysAhead,
-      }),
-    );
-  }
+  const { values, ...file } = parse(words);
+  const daysAhead = wholeNumberAsked("--days-ahead", values["days-ahead"], MOST_DAYS_AHEAD);
   const asOf = values["as-of"] === undefined ? undefined : serialOfIso(values["as-of"]);
   if (asOf === null || (asOf !== undefined && !Number.isInteger(asOf))) {
     throw new PersonError(text.needsDay({ found: values["as-of"] ?? "" }));
   }
-  const locale = values.locale ?? "en_GB";
-  if (!/^[a-z]{2,3}(?:[_-][A-Za-z]{2,4})?$/.test(locale)) {
-    throw new PersonError(text.needsLocale({ found: locale }));
-  }
+  const locale = localeAsked(values.locale);
   return {
     help: values.help ?? false,
     locale,
     out: values.out ?? "out",
     people: values.people ?? false,
     columns: (values.column ?? []).map(toldColumn),
-    ...(positionals[0] === undefined ? {} : { file: positionals[0] }),
-    ...(daysAhead === undefined ? {} : { daysAhead: Number(daysAhead) }),
+    ...file,
+    ...(daysAhead === undefined ? {} : { daysAhead }),
     ...(asOf === undefined ? {} : { asOf }),
     ...(values.sheet === undefined ? {} : { sheet: values.sheet }),
   };
@@ -76,23 +58,14 @@ function toldColumn(words: string): readonly [name: string, header: string] {
 }
 
 function parse(words: readonly string[]) {
-  try {
-    return parseArgs({
-      args: [...words],
-      allowPositionals: true,
-      options: {
-        help: { type: "boolean", short: "h" },
-        "as-of": { type: "string" },
-        sheet: { type: "string" },
-        column: { type: "string", multiple: true },
-        "days-ahead": { type: "string" },
-        locale: { type: "string" },
-        out: { type: "string" },
-        people: { type: "boolean" },
-      },
-    });
-  } catch (error) {
-    const [why = ""] = (error as Error).message.split(/[.\n]/);
-    throw new PersonError(text.unknownWords({ why }));
-  }
+  return programWords(words, {
+    help: { type: "boolean", short: "h" },
+    "as-of": { type: "string" },
+    sheet: { type: "string" },
+    column: { type: "string", multiple: true },
+    "days-ahead": { type: "string" },
+    locale: { type: "string" },
+    out: { type: "string" },
+    people: { type: "boolean" },
+  });
 }

@@ -1,6 +1,6 @@
-import { parseArgs } from "node:util";
 import * as text from "../../sentences/made/program-faults";
 import { PersonError } from "../person-error";
+import { localeAsked, programWords, wholeNumberAsked } from "../program-words";
 
 /** What the person asked of the local page. */
 export interface PageOptions {
@@ -22,25 +22,19 @@ export interface PageOptions {
 
 /** @throws PersonError when the words make no sense */
 export function readPageOptions(words: readonly string[]): PageOptions {
-  const { values, positionals } = parse(words);
-  if (positionals.length > 1) {
-    throw new PersonError(text.oneFile({ files: positionals }));
-  }
-  const locale = values.locale ?? "en_GB";
-  if (!/^[a-z]{2,3}(?:[_-][A-Za-z]{2,4})?$/.test(locale)) {
-    throw new PersonError(text.needsLocale({ found: locale }));
-  }
+  const { values, ...file } = parse(words);
+  const locale = localeAsked(values.locale);
   if (values.zone !== undefined && !isZone(values.zone)) {
     throw new PersonError(text.needsZone({ found: values.zone }));
   }
-  const seed = wholeNumber("--seed", values.seed, 2 ** 31);
+  const seed = wholeNumberAsked("--seed", values.seed, 2 ** 31);
   return {
     help: values.help ?? false,
     opensBrowser: !values["no-open"],
-    port: wholeNumber("--port", values.port, 65_535) ?? 0,
+    port: wholeNumberAsked("--port", values.port, 65_535) ?? 0,
     locale,
     dist: values.dist ?? "dist",
-    ...(positionals[0] === undefined ? {} : { file: positionals[0] }),
+    ...file,
     ...(values.zone === undefined ? {} : { zone: values.zone }),
     ...(seed === undefined ? {} : { seed }),
   };
@@ -54,30 +48,15 @@ function parse(words: readonly string[]) {
   if (forReport !== undefined) {
     throw new PersonError(text.forReport({ word: forReport, words: words.join(" ") }));
   }
-  try {
-    return parseArgs({
-      args: [...words],
-      allowPositionals: true,
-      options: {
-        help: { type: "boolean", short: "h" },
-        "no-open": { type: "boolean" },
-        port: { type: "string" },
-        locale: { type: "string" },
-        zone: { type: "string" },
-        seed: { type: "string" },
-        dist: { type: "string" },
-      },
-    });
-  } catch (error) {
-    const [why = ""] = (error as Error).message.split(/[.\n]/);
-    throw new PersonError(text.unknownWords({ why }));
-  }
-}
-
-function wholeNumber(option: string, found: string | undefined, most: number): number | undefined {
-  if (found === undefined) return undefined;
-  if (/^\d+$/.test(found) && Number(found) <= most) return Number(found);
-  throw new PersonError(text.needsNumber({ option, most: String(most), found }));
+  return programWords(words, {
+    help: { type: "boolean", short: "h" },
+    "no-open": { type: "boolean" },
+    port: { type: "string" },
+    locale: { type: "string" },
+    zone: { type: "string" },
+    seed: { type: "string" },
+    dist: { type: "string" },
+  });
 }
 
 function isZone(name: string): boolean {

@@ -101,15 +101,15 @@ const FORMULAS = {
   day: EVER,
 } as const;
 
+/** A rule for the cells of an area; null for none. */
+interface RuleToPut {
+  readonly sheetId: string;
+  readonly area: Area;
+  readonly rule: InputRule | null;
+}
+
 /** Puts a rule on every cell of an area in place of those that stand there; null takes them away. */
-export function setInputRule(
-  book: OpenBook,
-  {
-    sheetId,
-    area,
-    rule,
-  }: { readonly sheetId: string; readonly area: Area; readonly rule: InputRule | null },
-): void {
+export function setInputRule(book: OpenBook, { sheetId, area, rule }: RuleToPut): void {
   keepingValues(book, { sheetId, area, change: () => putInputRule(book, { sheetId, area, rule }) });
 }
 
@@ -155,14 +155,7 @@ function keepingValues(
   writeCells(book, { sheetId, area, changes });
 }
 
-function putInputRule(
-  book: OpenBook,
-  {
-    sheetId,
-    area,
-    rule,
-  }: { readonly sheetId: string; readonly area: Area; readonly rule: InputRule | null },
-): void {
+function putInputRule(book: OpenBook, { sheetId, area, rule }: RuleToPut): void {
   const ranges = [rangeOf(area)];
   if (rule === null) {
     book.execute(ClearRangeDataValidationCommand.id, { subUnitId: sheetId, ranges });

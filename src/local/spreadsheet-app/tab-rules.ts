@@ -147,39 +147,21 @@ function movedFilter(filter: TabFilter, move: (area: Area) => Area | null): TabF
 
 type Names = readonly ["row", "rows"] | readonly ["column", "columns"];
 
-function put(
-  first: number,
-  {
-    size,
-    start,
-    end,
-    slices: [a, b],
-  }: {
-    readonly size: number;
-    readonly start: number;
-    readonly end: number;
-    readonly slices: Names;
-  },
-) {
+/** How many rows, or columns, an area has, and those that are put in or taken, from 0. */
+interface Slices {
+  readonly size: number;
+  readonly start: number;
+  readonly end: number;
+  readonly slices: Names;
+}
+
+function put(first: number, { size, start, end, slices: [a, b] }: Slices) {
   const count = end - start + 1;
   if (start <= first) return { [a]: first + count };
   return start < first + size ? { [b]: size + count } : {};
 }
 
-function taken(
-  first: number,
-  {
-    size,
-    start,
-    end,
-    slices: [a, b],
-  }: {
-    readonly size: number;
-    readonly start: number;
-    readonly end: number;
-    readonly slices: Names;
-  },
-) {
+function taken(first: number, { size, start, end, slices: [a, b] }: Slices) {
   const before = Math.max(0, Math.min(end, first - 1) - start + 1);
   const within = Math.max(0, Math.min(end, first + size - 1) - Math.max(start, first) + 1);
   return { [a]: first - before, [b]: size - within };
