@@ -3,36 +3,12 @@
  * filled in.
  */
 
-export const recordsHeader = [
-  "Batch",
-  "From lot",
-  "Variety",
-  "Rootstock",
-  "Method",
-  "Place",
-  "Grafter",
-  "Scion source",
-  "Sown",
-  "Seeds sown",
-  "Germination day",
-  "Germinated",
-  "Grafted on",
-  "Grafts made",
-  "First release",
-  "Bud break",
-  "Take count day",
-  "Takes",
-  "First flush",
-  "Flush hardening",
-  "Branching",
-  "Union closed",
-  "Ready on",
-  "Ready plants",
-  "Culled",
-  "Dispatched",
-  "Closed",
-  "Note",
-];
+const RECORDS =
+  "Batch, From lot, Variety, Rootstock, Method, Place, Grafter, Scion source, Sown, " +
+  "Seeds sown, Germination day, Germinated, Grafted on, Grafts made, First release, " +
+  "Bud break, Take count day, Takes, First flush, Flush hardening, Branching, " +
+  "Union closed, Ready on, Ready plants, Culled, Dispatched, Closed, Note";
+export const recordsHeader = RECORDS.split(", ");
 
 export const ordersHeader = ["Order", "Customer", "Variety", "Wanted", "By", "Delivered", "Closed"];
 

@@ -61,21 +61,10 @@ function stepLabel(step: string, plants: number | null): string {
 }
 
 const AS_OF = civilDay(2026, 11, 25) as CivilDay;
-const HEADER: readonly Cell[] = [
-  "Batch",
-  "Variety",
-  "Sown",
-  "Seeds sown",
-  "Germination day",
-  "Germinated",
-  "Grafted on",
-  "Grafts made",
-  "Take count day",
-  "Takes",
-  "Ready on",
-  "Ready plants",
-  "Closed",
-];
+const COLUMNS =
+  "Batch, Variety, Sown, Seeds sown, Germination day, Germinated, Grafted on, " +
+  "Grafts made, Take count day, Takes, Ready on, Ready plants, Closed";
+const HEADER: readonly Cell[] = COLUMNS.split(", ");
 
 /** An invented batch, `age` days after sowing, done up to that day. */
 function batch(name: string, age: number, noise: readonly number[]): Cell[] {

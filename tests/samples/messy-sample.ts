@@ -4,6 +4,18 @@ import type { Records } from "../../src/core";
 import { type Cell, type CivilDay, civilDay, type Grid, gridOf, isoDay } from "../../src/core";
 import { csvRows } from "./csv-rows";
 
+/** Folders of the messy samples. */
+export const MESSY_SAMPLES = [
+  "french-two-row-header",
+  "event-log",
+  "seasons-stacked",
+  "month-first-totals",
+  "lots-and-grafts",
+  "scanned-text",
+  "spanish-portuguese",
+  "indonesian-month-names",
+];
+
 /** What a careful clerk reads from a messy sample; see sample-sheets/make/README.md. */
 interface Expected {
   readonly asOf: string;

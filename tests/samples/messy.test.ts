@@ -3,20 +3,9 @@ import { builtInTimetable, checkedRecords, readRecords } from "../../src/core";
 import { dayArgument } from "../../src/door/arguments";
 import { decimalMark } from "../../src/door/decimal-mark";
 import { localeOrder } from "../../src/door/locale-order";
-import { asExpected, messySample } from "./messy-sample";
+import { asExpected, MESSY_SAMPLES, messySample } from "./messy-sample";
 
-const SAMPLES = [
-  "french-two-row-header",
-  "event-log",
-  "seasons-stacked",
-  "month-first-totals",
-  "lots-and-grafts",
-  "scanned-text",
-  "spanish-portuguese",
-  "indonesian-month-names",
-];
-
-describe.each(SAMPLES)("the messy sample %s", (folder) => {
+describe.each(MESSY_SAMPLES)("the messy sample %s", (folder) => {
   const sample = messySample(folder);
   const { expected, grid } = sample;
   const timetable = builtInTimetable();

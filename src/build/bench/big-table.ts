@@ -4,33 +4,12 @@ export interface BigTable {
   readonly rows: unknown[][];
 }
 
-const HEADER = [
-  "Batch",
-  "From lot",
-  "Variety",
-  "Rootstock",
-  "Method",
-  "Place",
-  "Grafter",
-  "Scion source",
-  "Sown",
-  "Seeds sown",
-  "Germination day",
-  "Germinated",
-  "Grafted on",
-  "Grafts made",
-  "First release",
-  "Take count day",
-  "Takes",
-  "Branching",
-  "Union closed",
-  "Ready on",
-  "Ready plants",
-  "Culled",
-  "Dispatched",
-  "Closed",
-  "Note",
-];
+const COLUMNS =
+  "Batch, From lot, Variety, Rootstock, Method, Place, Grafter, Scion source, Sown, " +
+  "Seeds sown, Germination day, Germinated, Grafted on, Grafts made, First release, " +
+  "Take count day, Takes, Branching, Union closed, Ready on, Ready plants, Culled, " +
+  "Dispatched, Closed, Note";
+const HEADER = COLUMNS.split(", ");
 
 /**
  * @param batches how many

@@ -1,6 +1,6 @@
 import { type Cell, type Grid, gridOf } from "../../core";
 import type { NurseryHistory, SimulatedBatch } from "./nursery-history";
-import { FACT_COLUMNS, STEP, STEPS } from "./simulated-steps";
+import { columnsOf, FACT_COLUMNS, STEP, STEPS } from "./simulated-steps";
 
 /** What the table tells of one batch on a day, in plain numbers, for the rivals. */
 export interface SeenBatch {
@@ -22,10 +22,7 @@ export interface NurseryState {
 export function recordsOnDay({ batches, habits }: NurseryHistory, asOf: number): NurseryState {
   const columns = [
     ...FACT_COLUMNS.first.filter((column) => column !== "Method" || habits.writesMethod),
-    ...STEPS.flatMap(({ dayColumn, countColumn }, step) => {
-      if (!habits.kept[step]) return [];
-      return countColumn === null ? [dayColumn] : [dayColumn, countColumn];
-    }),
+    ...STEPS.flatMap((step, index) => (habits.kept[index] ? columnsOf(step) : [])),
     ...FACT_COLUMNS.last,
   ];
   const shown = batches.flatMap((batch) => {

@@ -35,18 +35,14 @@ export const STEP = {
 } as const;
 
 export const FACT_COLUMNS = {
-  first: [
-    "Batch",
-    "From lot",
-    "Variety",
-    "Rootstock",
-    "Method",
-    "Place",
-    "Grafter",
-    "Scion source",
-  ],
+  first: "Batch, From lot, Variety, Rootstock, Method, Place, Grafter, Scion source".split(", "),
   last: ["Culled", "Dispatched", "Closed", "Note"],
-} as const;
+};
+
+/** The columns of a step in a table: its day, and its plants where they are counted. */
+export function columnsOf({ dayColumn, countColumn }: SimulatedStep): readonly string[] {
+  return countColumn === null ? [dayColumn] : [dayColumn, countColumn];
+}
 
 function step(name: string, dayColumn: string, countColumn: string | null = null): SimulatedStep {
   return { name, dayColumn, countColumn };

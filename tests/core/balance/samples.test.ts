@@ -4,18 +4,7 @@ import { readGrid } from "../../../src/checks/records/reading";
 import { laidOut } from "../../../src/checks/records/sheet";
 import { balances, type Records } from "../../../src/core";
 import { batchBalance } from "../../../src/core/balance/batch-balance";
-import { messySample } from "../../samples/messy-sample";
-
-const MESSY = [
-  "french-two-row-header",
-  "event-log",
-  "seasons-stacked",
-  "month-first-totals",
-  "lots-and-grafts",
-  "scanned-text",
-  "spanish-portuguese",
-  "indonesian-month-names",
-];
+import { MESSY_SAMPLES, messySample } from "../../samples/messy-sample";
 
 function hillside(): Records {
   const { columns, rows } = cleanTable(".");
@@ -28,7 +17,7 @@ function hillside(): Records {
 
 const SAMPLES: readonly (readonly [string, () => Records])[] = [
   ["hillside-nursery", hillside],
-  ...MESSY.map((folder) => {
+  ...MESSY_SAMPLES.map((folder) => {
     const { grid, expected } = messySample(folder);
     return [folder, () => readGrid(grid, expected.locale)] as const;
   }),

@@ -8,37 +8,14 @@ const B1 = ["B1", "Alba", "2026-09-03", 100, 80];
 
 describe("readRecords", () => {
   it("reads every column of the contract", () => {
+    const contract = (
+      "Batch, From lot, Variety, Rootstock, Method, Place, Grafter, Scion source, Culled, " +
+      "Dispatched, Closed, Note, Sown, Seeds sown, Germination day, Germinated, Grafted on, " +
+      "Grafts made, First release, Bud break, Take count day, Takes, First flush, " +
+      "Flush hardening, Branching, Union closed, Ready on, Ready plants"
+    ).split(", ");
     const records = reading([
-      [
-        "Batch",
-        "From lot",
-        "Variety",
-        "Rootstock",
-        "Method",
-        "Place",
-        "Grafter",
-        "Scion source",
-        "Culled",
-        "Dispatched",
-        "Closed",
-        "Note",
-        "Sown",
-        "Seeds sown",
-        "Germination day",
-        "Germinated",
-        "Grafted on",
-        "Grafts made",
-        "First release",
-        "Bud break",
-        "Take count day",
-        "Takes",
-        "First flush",
-        "Flush hardening",
-        "Branching",
-        "Union closed",
-        "Ready on",
-        "Ready plants",
-      ],
+      contract,
       [
         "B1",
         "L7",

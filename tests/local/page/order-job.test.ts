@@ -1,4 +1,4 @@
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { ORDER_HEADER } from "../../../src/core";
 import { away } from "../../../src/sentences/made/controls";
 import * as action from "../../../src/sentences/made/orders";
@@ -13,6 +13,7 @@ import { escaped } from "../../support/escaped";
 import { patternOf } from "../../support/pattern-of";
 import { isChromiumMissing } from "./chromium";
 import { type NurseryPage, openNurseryPage } from "./nursery-page";
+import { oneAfterAnother } from "./one-after-another";
 import type { LocalPage } from "./opened-page";
 
 declare const localPage: LocalPage;
@@ -47,14 +48,7 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
     await nursery.settled();
   });
   afterAll(() => nursery?.close());
-  // What comes after a step that failed has nothing to stand on.
-  let isBroken = false;
-  beforeEach(() => {
-    if (isBroken) throw new Error("A step before this one failed");
-  });
-  afterEach(({ task }) => {
-    isBroken ||= task.result?.state === "fail";
-  });
+  oneAfterAnother();
 
   const side = () => nursery.side();
   const button = (name: string) => side().getByRole("button", { name, exact: true });

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import ICAL from "ical.js";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readySince } from "../../../src/sentences/made/ahead-page";
 import * as checkPage from "../../../src/sentences/made/check-page";
 import * as pageText from "../../../src/sentences/made/page";
@@ -15,6 +15,7 @@ import { escaped } from "../../support/escaped";
 import { patternOf } from "../../support/pattern-of";
 import { isChromiumMissing } from "./chromium";
 import { type NurseryPage, openNurseryPage } from "./nursery-page";
+import { oneAfterAnother } from "./one-after-another";
 import type { LocalPage } from "./opened-page";
 
 declare const localPage: LocalPage;
@@ -37,14 +38,7 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
     await nursery.openSidebar();
   });
   afterAll(() => nursery?.close());
-  // What comes after a step that failed has nothing to stand on.
-  let isBroken = false;
-  beforeEach(() => {
-    if (isBroken) throw new Error("A step before this one failed");
-  });
-  afterEach(({ task }) => {
-    isBroken ||= task.result?.state === "fail";
-  });
+  oneAfterAnother();
 
   const task = (name: string, batch: string) =>
     nursery
