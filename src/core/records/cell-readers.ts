@@ -57,6 +57,7 @@ const NO = wordSet((words) => words.no);
 /** A day farther away than this is a slip: no batch is older, none is planned farther ahead. */
 const YEARS_BACK = 15;
 const YEARS_AHEAD = 3;
+/** 1990 to the end of 2099, for questions that have no as-of day. */
 const WITHOUT_AS_OF = { from: 7305 as CivilDay, by: 47481 as CivilDay };
 
 export function cellReaders(grid: Grid, { asOf, decimalMark }: ReadingHabits): CellReaders {
@@ -134,18 +135,9 @@ export function cellReaders(grid: Grid, { asOf, decimalMark }: ReadingHabits): C
     read: (cell: Cell) => DayReading,
   ): boolean => {
     if (match === undefined) return false;
-    const cell = grid.at(row, match.column);
-    if (typeof cell === "object") return true;
-    if (isBlank(cell)) return false;
-    if (typeof cell === "boolean") return cell;
-    const normal = normalText(cellText(cell));
-    if (NO.has(normal) || isNothing(cellText(cell))) return false;
-    if (YES.has(normal)) return true;
-    const reading = read(cell).kind;
-    if (reading === "day" || reading === "undated") return true;
-    if (/^\d{1,2}[/.-]\d{1,2}[/.-]\d{2,4}$/.test(cellText(cell))) return true;
-    listUnread(row, match, { code: "neither-day-nor-yes" });
-    return false;
+    const said = saysYes(grid.at(row, match.column), read);
+    if (said === null) listUnread(row, match, { code: "neither-day-nor-yes" });
+    return said ?? false;
   };
   const settledDay = (row: number, match: ColumnMatch, { day: undated, ...hints }: Undated) => {
     const settled = settleYear(undated, hints);
@@ -157,6 +149,20 @@ export function cellReaders(grid: Grid, { asOf, decimalMark }: ReadingHabits): C
     troubles.push(trouble);
   };
   return { troubles, list, text, count, day, yes, settledDay };
+}
+
+/** Whether a cell says yes, or holds a day; null where it says neither yes nor no. */
+function saysYes(cell: Cell, read: (cell: Cell) => DayReading): boolean | null {
+  if (typeof cell === "object") return true;
+  if (isBlank(cell)) return false;
+  if (typeof cell === "boolean") return cell;
+  const text = cellText(cell);
+  const normal = normalText(text);
+  if (NO.has(normal) || isNothing(text)) return false;
+  if (YES.has(normal)) return true;
+  const reading = read(cell).kind;
+  if (reading === "day" || reading === "undated") return true;
+  return /^\d{1,2}[/.-]\d{1,2}[/.-]\d{2,4}$/.test(text) || null;
 }
 
 const NOTHING = wordSet((words) => words.nothing);

@@ -2,7 +2,7 @@ import { cellText, dayColumnReader, type Grid } from "../cells";
 import type { CivilDay } from "../dates";
 import { type BatchFact, type EventFact, normalText, stepKey, wordSet } from "../words";
 import { TEXT_FACTS, type TextFact } from "./batch";
-import { cellReaders, type ReadingHabits } from "./cell-readers";
+import { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
 import { columnCells, type TableArea } from "./find-tables";
 import type { ColumnMatch } from "./match-columns";
 import { isTotalsText, rowOutline } from "./row-kinds";
@@ -49,52 +49,13 @@ export interface LogToRead {
 }
 
 /** Reads a log, one row an event. */
-export function readLog({ grid, area, matches, stepKeys, habits }: LogToRead): LogReading {
-  const cells = cellReaders(grid, habits);
-  const matchOf = (fact: BatchFact | EventFact): ColumnMatch | undefined =>
-    matches.find(({ target }) => target !== null && target.kind !== "step" && target.fact === fact);
-  const batchMatch = matchOf("batch");
-  const stepMatch = matchOf("eventStep");
-  const dayMatch = matchOf("eventDay");
-  const countMatch = matchOf("eventCount");
-  const personMatch = matchOf("eventPerson");
-  const factMatches = TEXT_FACTS.map((fact) => [fact, matchOf(fact)] as const);
-  const column = (match: ColumnMatch) =>
-    dayColumnReader(() => columnCells(grid, area, match.column), {
-      asOf: habits.asOf,
-      usualOrder: () => habits.localeOrder,
-    });
-  const dayReader = dayMatch === undefined ? null : column(dayMatch);
+export function readLog(log: LogToRead): LogReading {
+  const { grid, area } = log;
+  const cells = cellReaders(grid, log.habits);
+  const readLine = lineReader(log, cells);
   const events: LogEvent[] = [];
   const leftOut: number[] = [];
   const notEvents: number[] = [];
-  let before: CivilDay | null = null;
-
-  const dayIn = (row: number): CivilDay | null => {
-    if (dayMatch === undefined || dayReader === null) return null;
-    const day = cells.day(row, dayMatch, dayReader.read);
-    if (day === null || typeof day === "number") return day;
-    return cells.settledDay(row, dayMatch, {
-      day,
-      neighbours: before === null ? [] : [before],
-      sectionYear: null,
-      asOf: habits.asOf,
-    });
-  };
-  const leaveOut = (
-    row: number,
-    match: ColumnMatch | undefined,
-    code: "line-without-batch" | "line-without-step",
-  ) => {
-    leftOut.push(row);
-    cells.list({
-      row: row + 1,
-      column: match?.header ?? "",
-      found: match === undefined ? "" : cellText(grid.at(row, match.column)),
-      code,
-    });
-  };
-
   for (let row = area.firstRow; row < area.endRow; row += 1) {
     if (area.repeats.has(row)) continue;
     const outline = rowOutline(grid, row, area);
@@ -105,27 +66,64 @@ export function readLog({ grid, area, matches, stepKeys, habits }: LogToRead): L
       cells.list({ row: row + 1, column: "", found: lone, code: "no-line" });
       continue;
     }
+    const event = readLine(row);
+    if (event === null) leftOut.push(row);
+    else events.push(event);
+  }
+  return { events, leftOut, notEvents, troubles: cells.troubles };
+}
+
+/** Reads line by line; null for a line that can't be used. A day without a year follows the day above. */
+function lineReader(
+  { grid, area, matches, stepKeys, habits }: LogToRead,
+  cells: CellReaders,
+): (row: number) => LogEvent | null {
+  const matchOf = (fact: BatchFact | EventFact): ColumnMatch | undefined =>
+    matches.find(({ target }) => target !== null && target.kind !== "step" && target.fact === fact);
+  const batchMatch = matchOf("batch");
+  const stepMatch = matchOf("eventStep");
+  const dayMatch = matchOf("eventDay");
+  const countMatch = matchOf("eventCount");
+  const personMatch = matchOf("eventPerson");
+  const factMatches = TEXT_FACTS.map((fact) => [fact, matchOf(fact)] as const);
+  const dayReader = dayColumnReader(
+    () => (dayMatch === undefined ? [] : columnCells(grid, area, dayMatch.column)),
+    { asOf: habits.asOf, usualOrder: () => habits.localeOrder },
+  );
+  let before: CivilDay | null = null;
+  const textAt = (row: number, match: ColumnMatch | undefined) =>
+    match === undefined ? "" : cellText(grid.at(row, match.column));
+  const listed = (row: number, match: ColumnMatch | undefined, code: LineTrouble): null => {
+    const column = match?.header ?? "";
+    cells.list({ row: row + 1, column, found: textAt(row, match), code });
+    return null;
+  };
+  const dayIn = (row: number): CivilDay | null => {
+    if (dayMatch === undefined) return null;
+    const day = cells.day(row, dayMatch, dayReader.read);
+    if (day === null && textAt(row, dayMatch) === "") listed(row, dayMatch, "line-without-day");
+    if (day === null || typeof day === "number") return day;
+    return cells.settledDay(row, dayMatch, {
+      day,
+      neighbours: before === null ? [] : [before],
+      sectionYear: null,
+      asOf: habits.asOf,
+    });
+  };
+
+  return (row) => {
     const batch = cells.text(row, batchMatch);
-    if (batch === "") {
-      leaveOut(row, batchMatch, "line-without-batch");
-      continue;
-    }
+    if (batch === "") return listed(row, batchMatch, "line-without-batch");
     const what = whatWasDone(cells.text(row, stepMatch), stepKeys);
-    if (what === null) {
-      leaveOut(row, stepMatch, "line-without-step");
-      continue;
-    }
+    if (what === null) return listed(row, stepMatch, "line-without-step");
     const day = dayIn(row);
-    if (dayMatch !== undefined && day === null && cellText(grid.at(row, dayMatch.column)) === "") {
-      cells.list({ row: row + 1, column: dayMatch.header, found: "", code: "line-without-day" });
-    }
     before = day ?? before;
     const facts: Partial<Record<TextFact, string>> = {};
     for (const [fact, match] of factMatches) {
       const text = cells.text(row, match);
       if (text !== "") facts[fact] = text;
     }
-    events.push({
+    return {
       row: row + 1,
       table: matches[0]?.table ?? 0,
       batch,
@@ -134,10 +132,11 @@ export function readLog({ grid, area, matches, stepKeys, habits }: LogToRead): L
       count: cells.count(row, countMatch, null),
       person: cells.text(row, personMatch),
       facts,
-    });
-  }
-  return { events, leftOut, notEvents, troubles: cells.troubles };
+    };
+  };
 }
+
+type LineTrouble = "line-without-batch" | "line-without-step" | "line-without-day";
 
 function whatWasDone(text: string, stepKeys: ReadonlySet<string>): LogEvent["what"] | null {
   const normal = normalText(text);
