@@ -12,12 +12,14 @@ const OWN = ["language", "locales", "months", "weekdays"];
 
 /** What undoes pair-codes.ts, and puts the texts of a language under the keys, in their order. */
 const refill = ({ pairs, codes }: PairCoded) => `
-const spelt = {};
-const isCode = /[${codes.replace(/[\]^]/g, "\\$&")}]/g;
-const spellOut = (text) => text.replace(isCode, (code) => spelt[code]);
-[...${JSON.stringify(codes)}].forEach((code, at) => {
-  spelt[code] = spellOut(${JSON.stringify(pairs)}.slice(2 * at, 2 * at + 2));
-});
+const codes = ${JSON.stringify(codes)};
+const pairs = ${JSON.stringify(pairs)};
+// The last code first, since a pair may hold codes before its own.
+const spellOut = (text) => {
+  for (let at = codes.length - 1; at >= 0; at -= 1)
+    text = text.split(codes[at]).join(pairs.slice(2 * at, 2 * at + 2));
+  return text;
+};
 const keys = ${JSON.stringify(keysOf(english))};
 export function refill(text) {
   const list = spellOut(text).split("${BETWEEN}");
