@@ -49,6 +49,7 @@ export {
   germinationSummary,
   type SamplesReading,
 } from "./germination";
+export { lazily } from "./lazily";
 export { madeOnce } from "./made-once";
 export { foldName } from "./names";
 export {
@@ -174,7 +175,7 @@ export {
   timetableRows,
   usualMethod,
 } from "./timetable";
-export { lazily, MONTH_NAMES, normalText, type TimetableField, tabNames } from "./words";
+export { MONTH_NAMES, normalText, type TimetableField, tabNames } from "./words";
 export {
   type ClosedDaysReading,
   CREW_HEADER,

@@ -1,4 +1,5 @@
-import { lazily, normalText, withoutAccents, wordPattern, wordSet } from "../words";
+import { lazily } from "../lazily";
+import { normalText, withoutAccents, wordPattern, wordSet } from "../words";
 import type { Unread } from "./unread";
 
 /** What a text says when a number of plants is due in it. */

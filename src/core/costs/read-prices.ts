@@ -1,7 +1,8 @@
 import { type Cell, cellText, type DecimalMark, type Grid, shortened } from "../cells";
 import { InputError } from "../faults";
+import { lazily } from "../lazily";
 import { headedTable, type RowFault, type RowTrouble, rowMustBeReady } from "../tables";
-import { lazily, normalText, tableWords, wordPattern, wordSet } from "../words";
+import { normalText, tableWords, wordPattern, wordSet } from "../words";
 import type { UnpricedItem } from "./cost-remark";
 import { readPrice } from "./read-price";
 import { HOUR, isUsualMeasure, type Measure, measureOf, PIECE } from "./units";

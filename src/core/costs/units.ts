@@ -1,4 +1,5 @@
-import { everyWord, type LanguageWords, lazily, normalText, type UnitName } from "../words";
+import { lazily } from "../lazily";
+import { everyWord, type LanguageWords, normalText, type UnitName } from "../words";
 
 /** What an amount is measured in: units of one kind can be turned into each other. */
 export interface Measure {

@@ -1,4 +1,5 @@
-import { everyLanguage, everyWord, lazily, wordSet } from "../words";
+import { lazily } from "../lazily";
+import { everyLanguage, everyWord, wordSet } from "../words";
 
 const monthOf = lazily<ReadonlyMap<string, number>>(
   () =>

@@ -1,8 +1,9 @@
 import { cellText, type Grid, shortened } from "../cells";
 import { type CivilDay, daysLater, firstDayOf, type Month, monthOf, monthOfWord } from "../dates";
 import { InputError } from "../faults";
+import { lazily } from "../lazily";
 import type { Method, Timetable } from "../timetable";
-import { lazily, normalText, wordPattern, wordSet } from "../words";
+import { normalText, wordPattern, wordSet } from "../words";
 import { ICCO_HARVEST_MONTHS } from "./icco-harvest-months.table";
 
 /** When seed is harvested at a place. */

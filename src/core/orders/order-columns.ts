@@ -1,4 +1,5 @@
-import { lazily, type TablesText, tableWords } from "../words";
+import { lazily } from "../lazily";
+import { type TablesText, tableWords } from "../words";
 
 /** What an orders table may say of an order. */
 export type OrderField = keyof TablesText["orders"];

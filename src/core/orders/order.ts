@@ -1,8 +1,9 @@
 import { cellText } from "../cells";
 import type { CivilDay } from "../dates";
+import { lazily } from "../lazily";
 import { foldName } from "../names";
 import type { Records } from "../records";
-import { lazily, wordPattern } from "../words";
+import { wordPattern } from "../words";
 import type { OrdersRemark } from "./order-remark";
 
 /** An open order as its row says it. */

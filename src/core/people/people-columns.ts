@@ -1,6 +1,7 @@
+import { lazily } from "../lazily";
 import { foldName } from "../names";
 import type { Batch, Records } from "../records";
-import { everyWord, lazily, normalText } from "../words";
+import { everyWord, normalText } from "../words";
 
 /** Words in a header that say that its column names people, each between spaces. */
 const peopleWords = lazily(() => [

@@ -1,8 +1,9 @@
 import { type Cell, cellText, type DecimalMark, type Grid, readCount, shortened } from "../cells";
 import { InputError } from "../faults";
+import { lazily } from "../lazily";
 import { foldName } from "../names";
 import { headedTable, type RowNote, type RowTrouble, rowMustBeReady } from "../tables";
-import { everyWord, lazily, tableWords } from "../words";
+import { everyWord, tableWords } from "../words";
 
 const placeWords = lazily(() => ({
   place: everyWord((words) => [...words.facts.place, ...words.name]),

@@ -1,10 +1,10 @@
+import { lazily } from "../lazily";
 import { madeOnce } from "../made-once";
 import {
   type BatchFact,
   type EventFact,
   everyLanguage,
   everyWord,
-  lazily,
   normalText,
   stepKey,
   wordSet,

@@ -1,5 +1,6 @@
 import type { Grid } from "../cells";
-import { everyWord, lazily, stepKey } from "../words";
+import { lazily } from "../lazily";
+import { everyWord, stepKey } from "../words";
 import type { Batch } from "./batch";
 import type { ReadingHabits } from "./cell-readers";
 import { fillDowns } from "./fill-downs";

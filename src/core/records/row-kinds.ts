@@ -1,5 +1,6 @@
 import { cellText, type Grid, isBlank } from "../cells";
-import { everyWord, lazily, normalText, wordSet } from "../words";
+import { lazily } from "../lazily";
+import { everyWord, normalText, wordSet } from "../words";
 import { nameShape } from "./batch-names";
 import type { TableArea } from "./find-tables";
 

@@ -1,3 +1,4 @@
+import { lazily } from "../lazily";
 import { madeOnce } from "../made-once";
 import { at, dot, totalOf } from "../mathematics";
 import type { ShareMoments } from "./beta-moments";
@@ -107,18 +108,25 @@ interface ShareGrid {
   readonly groupMeans: readonly (readonly Float64Array[])[];
 }
 
-function makeGrid(timetableMean: number): ShareGrid {
+/** What is the same for every share that is learned, of which a forecast has one for each step. */
+const commonGrid = lazily(() => {
   const means = grid01(MEANS);
   const nurseryMeans = grid01(NURSERY_MEANS);
   return {
     means,
-    nurseryWeights: betaWeights(nurseryMeans, timetableMean, SHARE_PRIOR.nursery),
+    nurseryMeans,
     groupWeights: spreadWeights(SHARE_PRIOR.varieties),
     batchWeights: spreadWeights(SHARE_PRIOR.batches),
     groupMeans: SHARE_PRIOR.varieties.values.map((spread) =>
       Array.from(nurseryMeans, (mean) => betaWeights(means, mean, spread)),
     ),
   };
+});
+
+function makeGrid(timetableMean: number): ShareGrid {
+  const common = commonGrid();
+  const nurseryWeights = betaWeights(common.nurseryMeans, timetableMean, SHARE_PRIOR.nursery);
+  return { ...common, nurseryWeights };
 }
 
 /** Points inside 0 to 1, closer together towards the ends, where shares vary less. */

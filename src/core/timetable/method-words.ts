@@ -1,5 +1,6 @@
+import { lazily } from "../lazily";
 import { foldName } from "../names";
-import { everyLanguage, lazily, normalText, type WayName } from "../words";
+import { everyLanguage, normalText, type WayName } from "../words";
 
 /** What a text says of how a batch is raised, or a method's name of itself. */
 export interface MethodWords {

@@ -1,7 +1,8 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells";
 import { InputError, type TimetableFault } from "../faults";
+import { lazily } from "../lazily";
 import { headedTable, rowMustBeReady } from "../tables";
-import { lazily, normalText, type TimetableField, wordSet } from "../words";
+import { normalText, type TimetableField, wordSet } from "../words";
 import { type BuiltTimetable, buildMethods, type StepRow } from "./build-methods";
 import { builtInMethods } from "./built-in-methods";
 import type { MethodDescription } from "./method-description";

@@ -1,4 +1,5 @@
-import { lazily, type TimetableField, tableWords } from "../words";
+import { lazily } from "../lazily";
+import { type TimetableField, tableWords } from "../words";
 
 /** The columns of a timetable, as TIMETABLE writes them. */
 export const TIMETABLE_COLUMNS = {

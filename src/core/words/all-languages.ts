@@ -1,8 +1,8 @@
+import { lazily } from "../lazily";
 import { english } from "./english";
 import { wordFiles } from "./language-files.table";
 import type { LanguageText, TabKind, TablesText } from "./language-text";
 import { type LanguageWords, languageWords } from "./language-words";
-import { lazily } from "./lazy-value";
 
 /** The file of every language, as people edit it; listed by npm run words. */
 export const languageTexts: readonly LanguageText[] = Object.values(wordFiles);

@@ -16,6 +16,5 @@ export {
   type WayName,
 } from "./language-text";
 export type { BatchFact, EventFact, LanguageWords } from "./language-words";
-export { lazily } from "./lazy-value";
 export { normalText, withoutAccents } from "./normal-text";
 export { stepKey } from "./step-key";

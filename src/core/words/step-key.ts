@@ -1,5 +1,5 @@
+import { lazily } from "../lazily";
 import { everyLanguage } from "./all-languages";
-import { lazily } from "./lazy-value";
 import { normalText } from "./normal-text";
 
 const keyOfWord = lazily<ReadonlyMap<string, string>>(

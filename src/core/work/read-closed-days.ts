@@ -1,8 +1,9 @@
 import { cellText, type DayOrder, type Grid, isBlank } from "../cells";
 import type { CivilDay } from "../dates";
 import { InputError } from "../faults";
+import { lazily } from "../lazily";
 import { headedTable, type RowFault, type RowTrouble, rowMustBeReady } from "../tables";
-import { everyLanguage, everyWord, lazily, normalText, tableWords } from "../words";
+import { everyLanguage, everyWord, normalText, tableWords } from "../words";
 import { type ClosedDays, type DayStretch, NEVER_CLOSED } from "./crew";
 import { stretchReader } from "./stretches";
 

@@ -1,9 +1,10 @@
 import { type Cell, cellText, type DayOrder, type Grid, isBlank, shortened } from "../cells";
 import type { CivilDay } from "../dates";
 import { InputError } from "../faults";
+import { lazily } from "../lazily";
 import { foldName } from "../names";
 import { headedTable, type RowFault, type RowTrouble, rowMustBeReady } from "../tables";
-import { everyWord, lazily, normalText, stepKey, tableWords, wordPattern, wordSet } from "../words";
+import { everyWord, normalText, stepKey, tableWords, wordPattern, wordSet } from "../words";
 import type { DayStretch, Person } from "./crew";
 import { hundredthsThere } from "./hundredths";
 import { stretchReader } from "./stretches";
