@@ -26,12 +26,12 @@ export function nonsenseModule(path: string): string | null {
     : "";
   const functions = messages
     .map(([, key, parameter = ""]) => {
-      // A caller may hand over more than a message is about.
+      // A caller may hand over more than a message is about. Facts stand as they are, unquoted: one may be a
+      // message itself, and what reads cells and files looks for it as it stands.
       const facts = [...parameter.matchAll(/readonly (\w+):/g)].map(
-        ([, fact]) => `${fact}: d.${fact}`,
+        ([, fact]) => ` + " ${fact}=" + d.${fact}`,
       );
-      const words = facts.length === 0 ? "" : ` + " " + JSON.stringify({ ${facts.join(", ")} })`;
-      return `export const ${key} = (d) => "${NONSENSE_BRACKET}${group}.${key}"${words} + "⟧";`;
+      return `export const ${key} = (d) => "${NONSENSE_BRACKET}${group}.${key}"${facts.join("")} + "⟧";`;
     })
     .join("\n");
   return functions + all;

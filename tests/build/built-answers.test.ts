@@ -205,6 +205,6 @@ describe("the built file", () => {
     expect(named.map((name) => typeof context[name])).toEqual(named.map(() => "function"));
     done.length = 0;
     context.showSidebar();
-    expect(done).toEqual(["file Sidebar", "page Nursery batches"]);
+    expect(done).toEqual(["file Sidebar", `page ${menuText.title()}`]);
   });
 });

@@ -16,7 +16,7 @@ describe("messages of nonsense", () => {
   it("say their name and their facts", () => {
     const module = nonsenseModule("src/sentences/made/days.ts") ?? "";
     expect(module).toContain(`"${NONSENSE_BRACKET}days.window"`);
-    expect(module).toContain("from: d.from, by: d.by");
+    expect(module).toContain('" from=" + d.from + " by=" + d.by');
     expect(module).not.toContain("Jan");
   });
 

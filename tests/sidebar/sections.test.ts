@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import * as controlsText from "../../src/sentences/made/controls";
 import * as todayPageText from "../../src/sentences/made/today-page";
 import * as text from "../../src/sentences/made/writing";
 import type { Question } from "../../src/wire/writing";
@@ -105,7 +106,7 @@ describe("the states between", () => {
     expectGolden("failed", await markupOf(page, "#status"));
     failing = false;
     await group.getByRole("button", { name: text.takeBack() }).click();
-    await page.getByText(`${text.taking()} …`).waitFor();
+    await page.getByText(controlsText.doing({ doing: text.taking() })).waitFor();
     expect(await axeViolations(page)).toEqual([]);
     expectGolden("working", await markupOf(page, "#status"));
     await failingOnce.close();

@@ -18,6 +18,7 @@ import {
   stagesTable,
   stepsTable,
 } from "../../src/wording/batch-tables";
+import { dayWords } from "../../src/wording/days";
 import { groupText } from "../../src/wording/takes";
 import { reading } from "../core/records/reading";
 import { rowsByName } from "../support/answers";
@@ -76,8 +77,12 @@ describe("the stages as a table", () => {
     ];
     const table = rowsByName(stagesTable(stagesOf(question(rows))));
     expect(table.map((row) => row[header.remark()])).toEqual([
-      text.setAside({ since: "9 May 2026" }),
-      text.nextLate({ step: "Take count", by: "5 Nov 2026", since: "1 Oct 2026" }),
+      text.setAside({ since: dayWords(day("2026-05-09")) }),
+      text.nextLate({
+        step: "Take count",
+        by: dayWords(day("2026-11-05")),
+        since: dayWords(day("2026-10-01")),
+      }),
       text.planned(),
     ]);
   });

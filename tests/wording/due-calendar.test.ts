@@ -5,6 +5,7 @@ import type { Task } from "../../src/core/due/due-tasks";
 import { builtInTimetable } from "../../src/core/timetable/read-timetable";
 import type { Step } from "../../src/core/timetable/timetable";
 import * as text from "../../src/sentences/made/due-calendar";
+import { dayWords } from "../../src/wording/days";
 import { dueCalendar } from "../../src/wording/due-calendar";
 import { day, iso } from "../support/days";
 import { nastyText } from "../support/nasty-cells";
@@ -64,7 +65,11 @@ function asWritten(text: string): string {
 
 const summaryOf = (batch: string) =>
   text.summaryPlants({ task: "First release", batch, plants: 120 });
-const WINDOW = text.window({ from: "1 Dec 2026", by: "7 Dec 2026", usual: "3 Dec 2026" });
+const WINDOW = text.window({
+  from: dayWords(day("2026-12-01")),
+  by: dayWords(day("2026-12-07")),
+  usual: dayWords(day("2026-12-03")),
+});
 
 describe("the due list as a calendar file", () => {
   it("has an all-day entry for each task, from the day to start to the day after the last", () => {

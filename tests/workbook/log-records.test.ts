@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { dayWords } from "../../src/wording/days";
+import { day } from "../support/days";
 import { dueRow, enterDue } from "./due-list";
 import { type Made, openNursery, tab, takesOf } from "./nursery";
 
@@ -52,7 +54,7 @@ describe("records that are one line a job", () => {
       step: "Take count",
       batch: "B1",
       row: "5",
-      day: "24 Nov 2026",
+      day: dayWords(day("2026-11-24")),
       count: 60,
     });
     expect(nursery.values("Records")).toHaveLength(LINES.length + 2);

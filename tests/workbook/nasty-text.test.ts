@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { summary } from "../../src/sentences/made/due-calendar";
+import { summaryPlants } from "../../src/sentences/made/due-calendar";
 import * as text from "../../src/sentences/made/due-tab";
 import { dayWords } from "../../src/wording/days";
 import { day } from "../support/days";
@@ -116,9 +116,9 @@ describe("text that a sheet would take for something else", () => {
     expect(file.match(/^BEGIN:VEVENT\r$/gm)?.length).toBe(file.match(/^END:VEVENT\r$/gm)?.length);
     // Long lines go on after a line end and a blank (RFC 5545, 3.1).
     expect(file.replace(/\r\n /g, "")).toContain(
-      summary({ task: "Germination", batch: "NAME" })
+      summaryPlants({ task: "Germination", batch: "NAME", plants: 50 })
         .replace(/([;,\\])/g, "\\$1")
-        .replace("NAME", "=1+1\\;a\\,b\\\\c"),
+        .replace("NAME", "=1+1\\;a\\,b\\\\c BEGIN:VEVENT"),
     );
   });
 });

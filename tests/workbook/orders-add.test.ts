@@ -2,7 +2,9 @@ import { describe, expect, it } from "vitest";
 import { ORDER_HEADER } from "../../src/core";
 import * as text from "../../src/sentences/made/order-writes";
 import type { AddOrderRequest } from "../../src/wire/orders";
+import { dayWords } from "../../src/wording/days";
 import { faultSentence } from "../../src/wording/writing";
+import { day } from "../support/days";
 import { escaped } from "../support/escaped";
 import { refusalText } from "../support/refusal";
 import { type Made, type Nursery, tab } from "./nursery";
@@ -127,7 +129,11 @@ describe("what can hardly be meant", () => {
     expect([written, logId]).toEqual([[], null]);
     expect(asked.map(({ ask }) => ask)).toEqual([
       { code: "nameAlready", order: "N-1", row: "2", tab: "Orders" },
-      { code: "beforeToday", day: "24 Nov 2026", today: "25 Nov 2026" },
+      {
+        code: "beforeToday",
+        day: dayWords(day("2026-11-24")),
+        today: dayWords(day("2026-11-25")),
+      },
       { code: "tooLong", what: "customer", length: 60_000, most: 49_999 },
     ]);
     const questions = asked.map(({ id }) => id);
@@ -150,7 +156,9 @@ describe("what can hardly be meant", () => {
     [
       "a day of another age",
       { by: "1027-02-03" },
-      new RegExp(escaped(text.farAway({ column: ORDER_HEADER.by, day: "3 Feb 1027" }))),
+      new RegExp(
+        escaped(text.farAway({ column: ORDER_HEADER.by, day: dayWords(day("1027-02-03")) })),
+      ),
     ],
     ["a record as a name", { order: { name: "x" } }, unread("Order")],
     ["yes as a customer", { customer: true }, unread("Customer")],
