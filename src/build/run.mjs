@@ -9,10 +9,14 @@ import path from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
-/** Packages count by the lock file alone, and this file decides how a bundle is made. */
-const ALWAYS_INPUTS = ["package-lock.json", "src/build/run.mjs"];
 /** Where it is set, programs say nonsense (nonsense.ts), and their bundles bear another name. */
 const { NONSENSE } = process.env;
+/** Packages count by the lock file alone; the others decide how a bundle is made. */
+const ALWAYS_INPUTS = [
+  "package-lock.json",
+  "src/build/run.mjs",
+  ...(NONSENSE ? ["src/local/nonsense.ts"] : []),
+];
 
 /** The bundle of a program, made anew if it is stale. @param entry path from the project's folder */
 async function bundled(entry) {

@@ -13,18 +13,26 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
+const NONSENSE_SOURCE = "src/local/nonsense.ts";
+
 describe("run.mjs", () => {
   let root: string;
   const { NONSENSE: _, ...env } = process.env;
-  const run = (...words: string[]) =>
-    spawnSync("node", ["src/build/run.mjs", ...words], { cwd: root, encoding: "utf8", env });
-  const bundle = () => statSync(path.join(root, ".build/src-hello.mjs")).mtimeMs;
+  const runIn = (more: Readonly<Record<string, string>>, words: readonly string[]) =>
+    spawnSync("node", ["src/build/run.mjs", ...words], {
+      ...{ cwd: root, encoding: "utf8", env: { ...env, ...more } },
+    });
+  const run = (...words: string[]) => runIn({}, words);
+  const bundle = (name = "src-hello") => statSync(path.join(root, `.build/${name}.mjs`)).mtimeMs;
   const write = (name: string, text: string) => writeFileSync(path.join(root, name), text);
 
   beforeAll(() => {
     root = mkdtempSync(path.join(tmpdir(), "run-"));
     mkdirSync(path.join(root, "src/build"), { recursive: true });
-    copyFileSync("src/build/run.mjs", path.join(root, "src/build/run.mjs"));
+    mkdirSync(path.join(root, "src/local"));
+    for (const file of ["src/build/run.mjs", NONSENSE_SOURCE]) {
+      copyFileSync(file, path.join(root, file));
+    }
     symlinkSync(path.resolve("node_modules"), path.join(root, "node_modules"), "dir");
     write("package-lock.json", "{}");
     write("src/word.ts", "export const word: string = 'hello';");
@@ -34,7 +42,8 @@ describe("run.mjs", () => {
     );
     // Written now, and a file is stale unless it is older than the bundle.
     const past = new Date(Date.now() - 60_000);
-    for (const file of ["package-lock.json", "src/word.ts", "src/hello.ts", "src/build/run.mjs"]) {
+    const sources = ["src/word.ts", "src/hello.ts", "src/build/run.mjs", NONSENSE_SOURCE];
+    for (const file of ["package-lock.json", ...sources]) {
       utimesSync(path.join(root, file), past, past);
     }
   });
@@ -52,6 +61,20 @@ describe("run.mjs", () => {
     write("src/word.ts", "export const word: string = 'changed';");
     expect(run("src/hello.ts").stdout).toBe("changed\n");
     expect(bundle()).toBeGreaterThan(first);
+  });
+
+  // A page that still said the nonsense of before made its tests red, and nothing told why.
+  it("bundles nonsense beside the plain one, and anew when it is written otherwise", () => {
+    const plain = bundle();
+    const nonsense = () => {
+      runIn({ NONSENSE: "1" }, ["src/hello.ts"]);
+      return bundle("src-hello.nonsense");
+    };
+    const first = nonsense();
+    expect(nonsense()).toBe(first);
+    utimesSync(path.join(root, NONSENSE_SOURCE), new Date(), new Date());
+    expect(nonsense()).toBeGreaterThan(first);
+    expect(bundle()).toBe(plain);
   });
 
   it("says how it is used", () => {

@@ -20,8 +20,12 @@ const ENTRIES = {
   frame: `${FOLDER}/frame/frame.ts`,
   "file-worker": `${FOLDER}/file-worker.ts`,
 };
-/** Packages count by the lock file alone. */
-const ALWAYS_INPUTS = ["package-lock.json", "src/local/page/page-bundle.ts"];
+/** Packages count by the lock file alone; the others decide how a bundle is made. */
+const ALWAYS_INPUTS = [
+  "package-lock.json",
+  "src/local/page/page-bundle.ts",
+  "src/local/nonsense.ts",
+];
 
 /**
  * Bundles the page's scripts into .build/local-page/, if anything that they are made of is newer
