@@ -21,6 +21,15 @@ export type RowOf<Columns extends Kinds, Own extends Partial<Record<keyof Column
     : KindValue[Columns[Key]] | null;
 };
 
+/** A row of which nothing is known. */
+export function blankRow<Columns extends Kinds>(
+  kinds: Columns,
+): { readonly [Key in keyof Columns]: null } {
+  const blank: Partial<Record<keyof Columns, null>> = {};
+  for (const key of Object.keys(kinds) as (keyof Columns)[]) blank[key] = null;
+  return blank as Record<keyof Columns, null>;
+}
+
 interface KindValue {
   readonly text: string;
   readonly day: CivilDay;

@@ -1,4 +1,4 @@
-import type { Kinds, RowOf } from "../answer";
+import { blankRow, type Kinds, type RowOf } from "../answer";
 import { type Batch, type LeftOut, leftOut, type Records } from "../records";
 import { type BatchBalance, batchBalance } from "./batch-balance";
 
@@ -44,20 +44,11 @@ export function balances(records: Records): Balances {
   };
 }
 
-const UNCOUNTED = {
-  started: null,
-  culled: null,
-  given: null,
-  dispatched: null,
-  shouldStand: null,
-  lastCount: null,
-  countedOn: null,
-  unexplained: null,
-  remarks: [{ code: "no-plants-counted" }],
-} as const;
-
 function rowOf(batch: Batch, balance: BatchBalance | null): BalanceRow {
-  if (balance === null) return { batch: batch.name, ...UNCOUNTED };
+  if (balance === null) {
+    const remarks = [{ code: "no-plants-counted" } as const];
+    return { ...blankRow(BALANCE_COLUMNS), batch: batch.name, remarks };
+  }
   const { started, given, shouldStand, lastCount, countedOn, unexplained } = balance;
   return {
     batch: batch.name,

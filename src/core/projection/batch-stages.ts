@@ -1,4 +1,4 @@
-import type { Kinds, RowOf } from "../answer";
+import { blankRow, type Kinds, type RowOf } from "../answer";
 import type { CivilDay } from "../dates";
 import type { Batch, LeftOut } from "../records";
 import { leftOutByMethod } from "../timetable";
@@ -122,23 +122,11 @@ function remarkOn(state: BatchState, next: number | null, silent: boolean): Stag
 
 function withoutMethod({ name, variety, method, place }: Batch): StageRow {
   return {
+    ...blankRow(STAGE_COLUMNS),
     batch: name,
     variety: variety || null,
     method,
     place: place || null,
-    lastStep: null,
-    doneOn: null,
-    plants: null,
-    nextStep: null,
-    nextFrom: null,
-    nextLikely: null,
-    nextBy: null,
-    readyFrom: null,
-    readyLikely: null,
-    readyBy: null,
-    fewestReady: null,
-    likelyReady: null,
-    mostReady: null,
     remark: { code: "no-such-method" },
   };
 }
