@@ -30,6 +30,11 @@ export function tellingBatches(batches: readonly ComparedBatch[]): readonly Comp
  * Each batch beside what its group and its stratum, added up in log odds, make expected of it.
  *
  * @param telling see tellingBatches
+ *
+ * Method: logistic fit of groups and strata, see logistic-fit.ts, with a ridge too weak to be seen;
+ *   a batch's leverage is the part of its own weight in the variance of its fit.
+ * Source: Pregibon, D. (1981). Logistic regression diagnostics. Ann. Statist. 9, 705-724 (leverage;
+ *   citation from memory).
  */
 export function additiveFit(
   telling: readonly ComparedBatch[],

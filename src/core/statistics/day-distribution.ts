@@ -10,7 +10,13 @@ export function pointAt(day: number): DayDistribution {
   return { first: day, mass: Float64Array.of(1) };
 }
 
-/** The distribution of the sum of two independent numbers of days, exactly. */
+/**
+ * The distribution of the sum of two independent numbers of days, exactly.
+ *
+ * Method: convolution.
+ * Source: Grinstead, C. M., Snell, J. L. (1997). Introduction to Probability, 2nd ed., section 7.1
+ *   (section number from memory).
+ */
 export function sum(one: DayDistribution, other: DayDistribution): DayDistribution {
   const mass = new Float64Array(one.mass.length + other.mass.length - 1);
   for (let i = 0; i < one.mass.length; i += 1) {

@@ -18,6 +18,7 @@ export interface FlatRows {
   readonly whole: number;
 }
 
+/** Lays rows out. @param rows each with grafted above 0 */
 export function flatRows(rows: readonly LogisticRow[]): FlatRows {
   const start = new Int32Array(rows.length + 1);
   rows.forEach((row, index) => {
@@ -73,8 +74,10 @@ export interface LogisticPass {
   readonly shared: readonly (readonly (readonly [column: number, weight: number])[])[];
 }
 
+/** A share nearer to 0 or 1 than a double's exp can tell from it stops moving. */
 const FARTHEST_LOG_ODDS = 30;
 
+/** The log odds that a point gives a row, kept within 30 on either side. */
 export function logOddsOf(flat: FlatRows, row: number, point: LogisticPoint): number {
   let sum = at(point.bases, flat.base[row] as number);
   const end = flat.start[row + 1] as number;
@@ -84,6 +87,16 @@ export function logOddsOf(flat: FlatRows, row: number, point: LogisticPoint): nu
   return max(-FARTHEST_LOG_ODDS, min(FARTHEST_LOG_ODDS, sum));
 }
 
+/**
+ * Goes through the rows once: how well a point fits them, and which way is better.
+ *
+ * Method: deviance, score and information of binomial shares with log odds that add up, as in one
+ *   round of iteratively reweighted least squares. The bases' block of the information is diagonal,
+ *   so they are eliminated by its Schur complement, and only the columns' block is left to invert.
+ * Source: McCullagh, P., Nelder, J. A. (1989). Generalized Linear Models, 2nd ed., sections 2.5
+ *   and 4.4 (section numbers from memory); Golub, G. H., Van Loan, C. F. (1996). Matrix
+ *   Computations, 3rd ed., section 3.2 (elimination by blocks; section from memory).
+ */
 export function passThrough(
   flat: FlatRows,
   point: LogisticPoint,

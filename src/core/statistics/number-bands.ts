@@ -5,6 +5,9 @@
  * @param mostBands how many bands at most
  * @returns for each value its band, such as "12 to 13"; the number itself where there are no more
  *   different numbers than bands
+ *
+ * Method: bands begin at the quantiles that part the values into equal counts.
+ * Source: ours.
  */
 export function numberBands(values: readonly number[], mostBands: number): readonly string[] {
   const sorted = [...values].sort((a, b) => a - b);

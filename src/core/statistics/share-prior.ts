@@ -54,9 +54,10 @@ export const SPREAD_OF_A_NEW_BATCH =
 /**
  * Moments of the share that a batch of an unrecorded nursery keeps.
  *
- * Method: nested betas; each level leaves the share 1 − correlation of m(1 − m) to the next.
- *
  * @param mean the timetable's share, 0 to 1
+ *
+ * Method: nested betas; each level leaves the share 1 − correlation of m(1 − m) to the next.
+ * Source: ours, by the law of total variance; the tests hold it against nurseries drawn one by one.
  */
 export function newBatchShare(mean: number): ShareMoments {
   return {

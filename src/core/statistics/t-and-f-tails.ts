@@ -6,6 +6,7 @@ import { betaQuantile } from "./beta-quantile";
  *
  * @param degreesOfFreedom above 0, need not be whole
  *
+ * Method: the distribution as an incomplete beta function.
  * Source: Abramowitz, M., Stegun, I. A. (1964). Handbook of Mathematical Functions, 26.7.1 with
  *   26.5.2 (numbers from memory); checked against R's pt.
  */
@@ -31,6 +32,10 @@ export function reachOfT(level: number, degreesOfFreedom: number): number {
  * @param f     0 or more
  * @param above degrees of freedom of the numerator, above 0, need not be whole
  * @param below degrees of freedom of the denominator, likewise
+ *
+ * Method: the distribution as an incomplete beta function.
+ * Source: Abramowitz, M., Stegun, I. A. (1964). Handbook of Mathematical Functions, 26.6.2 (number
+ *   from memory); checked against R's pf (tests/fixtures/student-f).
  */
 export function beyondF(f: number, above: number, below: number): number {
   return incompleteBeta(below / (below + above * f), below / 2, above / 2);

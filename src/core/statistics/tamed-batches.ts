@@ -11,7 +11,7 @@ export interface TamedBatches {
 
 /** A batch counts at most so many standard deviations from what is expected of it (Huber's usual 2). */
 const REACH = 2;
-/** Mean square of a normal deviate that is held within REACH. */
+/** Mean square of a normal deviate that is held within REACH: 1 − 2(2φ(2) + Q(2)) + 8 Q(2), Q(2) = 0.02275. */
 const HELD_SQUARE = 0.9205;
 const ROUNDS = 6;
 
