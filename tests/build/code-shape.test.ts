@@ -104,6 +104,46 @@ describe("the folders of src", () => {
   });
 });
 
+const MOST_LINES = 250;
+/** Lists, which nobody reads from end to end, and what a program made of them. */
+const LISTS = /^src\/(core\/words\/[a-z]+\.ts|sentences\/(made\/|[a-z]+\.ts))|\.table\.ts$/;
+/** Longer ones that do not say yet why. */
+const WITHOUT_REASON = [
+  "tests/sidebar/fixed-answers.ts",
+  "tests/sidebar/keeping-order.test.ts",
+  "tests/sidebar/order-answers.ts",
+];
+
+/** Whether a long file says at its top why it is one. */
+function saysWhy(code: string): boolean {
+  return /^\/\*\s*(?:\* )?Longer than most: \w/.test(code);
+}
+
+describe("files", () => {
+  it("of more than 250 lines say at their top why", () => {
+    const tests = readdirSync("tests", { recursive: true, encoding: "utf8" })
+      .filter((name) => name.endsWith(".ts"))
+      .map((name) => join("tests", name).split(sep).join("/"));
+    expect(tests.length).toBeGreaterThan(200);
+    const silent = [...FILES, ...tests].filter((file) => {
+      if (LISTS.test(file)) return false;
+      const code = readFileSync(file, "utf8");
+      return code.trimEnd().split("\n").length > MOST_LINES && !saysWhy(code);
+    });
+    expect(silent.sort()).toEqual(WITHOUT_REASON);
+  });
+
+  it("say it in the first comment, before anything else", () => {
+    expect(saysWhy("/* Longer than most: a list of calls. */\nimport a;")).toBe(true);
+    expect(saysWhy("/*\n * Longer than most: a list of calls,\n * each with its own.\n */\n")).toBe(
+      true,
+    );
+    expect(saysWhy("import a;\n/* Longer than most: a list of calls. */")).toBe(false);
+    expect(saysWhy("/* A list of calls. */")).toBe(false);
+    expect(saysWhy("/* Longer than most: */")).toBe(false);
+  });
+});
+
 /** Three words in a row, as in a sentence. */
 const WORDS = /\p{L}[\p{Ll}']* [\p{Ll}']+ [\p{Ll}']+/u;
 

@@ -1,3 +1,7 @@
+/*
+ * Longer than most: each cost is worked out by hand beside its case, from one table of prices and
+ * steps.
+ */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { shortened } from "../../src/core/cells/quoted";

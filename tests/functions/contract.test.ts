@@ -1,3 +1,4 @@
+/* Longer than most: a list of every function with its parameters, its columns and a call. */
 import { describe, expect, it } from "vitest";
 import { registry } from "../../src/functions/registry";
 import * as batch from "../../src/sentences/made/batch-columns";

@@ -1,3 +1,4 @@
+/* Longer than most: each plan is worked out by hand beside its case, from one table of steps. */
 import { describe, expect, it } from "vitest";
 import { isoDay, plannedOrder } from "../../src/core";
 import type { InputFault } from "../../src/core/faults/input-error";

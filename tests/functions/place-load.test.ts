@@ -1,3 +1,7 @@
+/*
+ * Longer than most: each week is worked out by hand beside its case, from one table of places and
+ * steps.
+ */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readCount } from "../../src/core/cells/read-count";

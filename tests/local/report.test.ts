@@ -1,3 +1,7 @@
+/*
+ * Longer than most: the program run as a person runs it, with the small add-in that it runs above
+ * the cases.
+ */
 import { spawnSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";

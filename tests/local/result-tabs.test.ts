@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type FormulaParts, resultTabs, withFormats } from "../../src/local/result-tabs";
+import { withFormats } from "../../src/local/answer-tab";
+import { type FormulaParts, resultTabs } from "../../src/local/result-tabs";
 import type { SheetCell, SheetCells } from "../../src/local/sheet-cells";
 
 const cell = (value: string | number, pattern = ""): SheetCell => ({ value, pattern }) as SheetCell;

@@ -1,3 +1,7 @@
+/*
+ * Longer than most: an open workbook with all that the tests ask of it; each function is a few
+ * lines.
+ */
 import { type ICellData, IResourceLoaderService, type IWorkbookData } from "@univerjs/core";
 import { afterEach } from "vitest";
 import { openFile } from "../../src/local/open-file";

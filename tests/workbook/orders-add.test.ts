@@ -1,3 +1,7 @@
+/*
+ * Longer than most: all that can become of one order that is added, from the plain case to the
+ * nasty ones.
+ */
 import { describe, expect, it } from "vitest";
 import { ORDER_HEADER } from "../../src/core";
 import * as text from "../../src/sentences/made/order-writes";

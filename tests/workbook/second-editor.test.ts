@@ -1,3 +1,7 @@
+/*
+ * Longer than most: actions, edits, and how a table is rebuilt from the log, which only together
+ * show that nothing is lost.
+ */
 import { afterAll, expect, it } from "vitest";
 import { dueRow, setDue } from "./due-list";
 import {

@@ -1,3 +1,4 @@
+/* Longer than most: all that one click of Set up does to a workbook, tab by tab. */
 import { describe, expect, it } from "vitest";
 import * as stages from "../../src/sentences/made/batch-columns";
 import * as setUp from "../../src/sentences/made/set-up";

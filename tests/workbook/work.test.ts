@@ -1,3 +1,4 @@
+/* Longer than most: a fortnight of work, from the sample to tabs of persons as they may be. */
 import { describe, expect, it } from "vitest";
 import { CREW_HEADER } from "../../src/core";
 import type { SheetDraft } from "../../src/local/workbook-data";

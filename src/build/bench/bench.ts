@@ -1,3 +1,7 @@
+/*
+ * Longer than most: one program from top to bottom, each part with the numbers of those before
+ * it.
+ */
 import { readFileSync, statSync } from "node:fs";
 import { createContext, runInContext, Script } from "node:vm";
 import { buildSync } from "esbuild";

@@ -1,3 +1,4 @@
+/* Longer than most: one job from beginning to end, whose steps go on from one another. */
 import type { DueTask } from "../../wire/today";
 import type { CellWritten } from "../../wire/writing";
 import type { Emulated } from "./emulator";

@@ -1,6 +1,6 @@
-import { dataValidationBuilder } from "./data-validation";
 import { type Execution, type ServiceObject, serviceObject } from "./execution";
 import { htmlService } from "./html-service";
+import { dataValidationBuilder } from "./input-rule";
 import { SheetType } from "./sheet-service";
 import { lockService, propertiesService, sessionService, utilitiesService } from "./small-services";
 import { spreadsheetService } from "./spreadsheet-service";

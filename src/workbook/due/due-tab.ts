@@ -1,3 +1,7 @@
+/*
+ * Longer than most: how the list is made anew, and what is kept of what a person entered in it or
+ * beside it, can be judged only together.
+ */
 import { type CivilDay, dueTasks, type Task } from "../../core";
 import { wholeNumberArgument } from "../../door/index";
 import * as text from "../../sentences/made/due-tab";

@@ -1,3 +1,7 @@
+/*
+ * Longer than most: ticks are recorded all in one write, or each for itself; both must say the
+ * same of a row.
+ */
 import { faultSentence } from "../../wording/writing";
 import type { WritingFault } from "../../wording/writing-codes";
 import { DoneAnyway, withLock } from "../host/lock";

@@ -1,3 +1,7 @@
+/*
+ * Longer than most: settings are read, written and laid out here, so that none is known to two of
+ * the three alone.
+ */
 import { TOLD_HEADER } from "../../door/index";
 import * as text from "../../sentences/made/settings-tab";
 import { columnLetters } from "../host/cell-name";

@@ -1,3 +1,4 @@
+/* Longer than most: what a table of records may be, case by case, in one list to look it up in. */
 import { describe, expect, it } from "vitest";
 import { day } from "../../support/days";
 import { faultOf } from "../../support/fault-of";

@@ -1,3 +1,4 @@
+/* Longer than most: one job from beginning to end, whose tests go on from one another. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { ORDER_HEADER } from "../../../src/core";
 import { away } from "../../../src/sentences/made/controls";

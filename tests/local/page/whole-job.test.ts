@@ -1,3 +1,4 @@
+/* Longer than most: one job from beginning to end, whose tests go on from one another. */
 import { readFileSync } from "node:fs";
 import ICAL from "ical.js";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";

@@ -1,3 +1,7 @@
+/*
+ * Longer than most: all that the spreadsheet refuses, condition by condition, in one list to look
+ * it up in.
+ */
 import { describe, expect, it } from "vitest";
 import { numberCell, textCell } from "../../../src/local/workbook-data";
 import { opened, type Sheet, thrown } from "./opened";
