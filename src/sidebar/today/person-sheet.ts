@@ -7,33 +7,23 @@ import { hoursCounted, hoursText } from "../controls/hours-words";
 import { paragraph } from "../controls/paragraph";
 import { userText } from "../controls/user-text";
 import { sheetCautions } from "./sheet-cautions";
-import {
-  BATCH,
-  COUNTED,
-  countBlank,
-  NOTE,
-  numberCell,
-  PLANTS,
-  type SheetColumn,
-  sheetTable,
-  TASK,
-} from "./sheet-table";
+import * as sheet from "./sheet-table";
 
 export interface PersonSheet {
   readonly workbook: string;
   readonly work: WorkAnswer;
 }
 
-const COLUMNS: readonly SheetColumn[] = [
+const COLUMNS: readonly sheet.SheetColumn[] = [
   { header: text.day, width: "day" },
-  TASK,
-  BATCH,
+  sheet.TASK,
+  sheet.BATCH,
   { header: text.place, width: "text" },
-  PLANTS,
+  sheet.PLANTS,
   { header: text.hours, width: "number" },
   { header: text.dayDone, width: "day" },
-  COUNTED,
-  NOTE,
+  sheet.COUNTED,
+  sheet.NOTE,
 ];
 
 /** The planned work on paper: a page a person, and at the end what is given to nobody. */
@@ -58,7 +48,7 @@ export function personSheet({ workbook, work }: PersonSheet): HTMLElement {
           { class: "person" },
           element("h1", {}, text.title({ day: dayText(asOf) })),
           paragraph(userText(workbook), ` · ${window} · ${hoursWords(own)}`),
-          sheetTable(title, COLUMNS, own.map(partRow)),
+          sheet.sheetTable(title, COLUMNS, own.map(partRow)),
           sheetCautions(own),
         ),
       ),
@@ -86,10 +76,10 @@ function partRow(part: PlannedPart): HTMLElement {
     ),
     element("td", {}, userText(batch)),
     element("td", {}, userText(place)),
-    numberCell(plants),
-    numberCell(hours, hoursText),
+    sheet.numberCell(plants),
+    sheet.numberCell(hours, hoursText),
     element("td", { class: "blank" }),
-    countBlank(counted),
+    sheet.countBlank(counted),
     element("td", { class: "blank wide" }),
   );
 }

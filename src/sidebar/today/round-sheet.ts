@@ -9,17 +9,7 @@ import { userText } from "../controls/user-text";
 import { lastMonthSentence } from "../takes/take-words";
 import { byPlace, type PlaceTasks, statusTally } from "./places";
 import { sheetCautions } from "./sheet-cautions";
-import {
-  BATCH,
-  COUNTED,
-  countBlank,
-  NOTE,
-  numberCell,
-  PLANTS,
-  type SheetColumn,
-  sheetTable,
-  TASK,
-} from "./sheet-table";
+import * as sheet from "./sheet-table";
 import { statusWords } from "./task-words";
 
 export interface RoundSheet {
@@ -30,15 +20,15 @@ export interface RoundSheet {
   readonly takes: TrendRow | null;
 }
 
-const COLUMNS: readonly SheetColumn[] = [
-  TASK,
-  BATCH,
-  PLANTS,
+const COLUMNS: readonly sheet.SheetColumn[] = [
+  sheet.TASK,
+  sheet.BATCH,
+  sheet.PLANTS,
   { header: text.window, width: "window" },
   { header: text.dayDone, width: "text" },
-  COUNTED,
+  sheet.COUNTED,
   { header: text.who, width: "text" },
-  NOTE,
+  sheet.NOTE,
 ];
 
 /** The due list on paper: by place, with blanks to fill in by hand. */
@@ -55,7 +45,7 @@ export function roundSheet({ workbook, asOf, tasks, takes }: RoundSheet): HTMLEl
 }
 
 function placeTable({ place, tasks }: PlaceTasks): HTMLElement {
-  return sheetTable(place === "" ? noPlace() : userText(place), COLUMNS, tasks.map(taskRow));
+  return sheet.sheetTable(place === "" ? noPlace() : userText(place), COLUMNS, tasks.map(taskRow));
 }
 
 function taskRow(task: DueTask): HTMLElement {
@@ -64,10 +54,10 @@ function taskRow(task: DueTask): HTMLElement {
     {},
     element("th", { scope: "row" }, userText(task.task)),
     element("td", {}, userText(task.batch)),
-    numberCell(task.plants),
+    sheet.numberCell(task.plants),
     element("td", {}, windowText(task.from, task.by), element("br"), statusWords(task)),
     element("td", { class: "blank" }),
-    countBlank(task.counted),
+    sheet.countBlank(task.counted),
     element("td", { class: "blank" }),
     element("td", { class: "blank wide" }),
   );

@@ -1,5 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import * as usual from "./usual-words";
+import * as usual from "./usual";
 
 /** Avocado grafted by cleft on seedlings of about four months. */
 export const avocadoCleftGraft: MethodDescription = {
@@ -24,18 +24,14 @@ export const avocadoCleftGraft: MethodDescription = {
       name: "Grafting",
       after: "Sowing",
       days: [90, 120, 150],
-      counted: true,
-      keptOf100: 80,
+      ...usual.GRADED,
       needs: "scion 1.1; wrap strip 25 cm",
-      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
       source: `Days: growers' pages (weak source), about 120; the others common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     { name: "Bud break", after: "Grafting", days: [18, 25, 35], source: usual.COMMON },
     {
-      name: "First release",
-      after: "Grafting",
+      ...usual.FIRST_RELEASE,
       days: [28, 35, 42],
-      caution: usual.RELEASE_BLADES,
       source: "Growers' pages (weak source), 4-6 weeks to heal; usual common practice, no source",
     },
     {
@@ -48,12 +44,8 @@ export const avocadoCleftGraft: MethodDescription = {
         "Days: common practice, no source. Kept: Natuhwera 2025 (a thesis) has 94, 89 and 19 % by rootstock, Kasana et al. 2024 27 %; 60 lies between (our choice, weak)",
     },
     {
-      name: "Ready",
-      after: "Grafting",
+      ...usual.READY,
       days: [120, 150, 210],
-      counted: true,
-      keptOf100: 90,
-      caution: usual.MOVING_PLANTS,
       source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
     },
   ],

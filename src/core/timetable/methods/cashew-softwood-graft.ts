@@ -1,5 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import * as usual from "./usual-words";
+import * as usual from "./usual";
 
 /** Cashew grafted on soft seedlings of six to nine weeks. */
 export const cashewSoftwoodGraft: MethodDescription = {
@@ -25,18 +25,14 @@ export const cashewSoftwoodGraft: MethodDescription = {
       name: "Grafting",
       after: "Sowing",
       days: [30, 45, 60],
-      counted: true,
-      keptOf100: 80,
+      ...usual.GRADED,
       needs: "scion 1.1; wrap strip 30 cm",
-      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
       source: `Days: IASRI e-course and others (30-40, 35-45); Yeboah et al. 2020 (60 best in Ghana). ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     { name: "Bud break", after: "Grafting", days: [14, 21, 30], source: usual.COMMON },
     {
-      name: "First release",
-      after: "Grafting",
+      ...usual.FIRST_RELEASE,
       days: [21, 30, 45],
-      caution: usual.RELEASE_BLADES,
       source: usual.COMMON,
     },
     {
@@ -48,12 +44,8 @@ export const cashewSoftwoodGraft: MethodDescription = {
       source: "Days: common practice, no source. Kept: Narina et al. 2020, 50.1-59.8 %",
     },
     {
-      name: "Ready",
-      after: "Grafting",
+      ...usual.READY,
       days: [150, 165, 180],
-      counted: true,
-      keptOf100: 90,
-      caution: usual.MOVING_PLANTS,
       source: `Days: IASRI e-course and others, 5-6 months; whole cycles of 72 and of 90-120 days are reported too. ${usual.BED_LOSS}`,
     },
   ],

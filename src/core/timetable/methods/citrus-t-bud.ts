@@ -1,5 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import * as usual from "./usual-words";
+import * as usual from "./usual";
 
 /** Citrus budded by a T cut on stocks of a pencil's thickness. */
 export const citrusTBud: MethodDescription = {
@@ -24,18 +24,14 @@ export const citrusTBud: MethodDescription = {
       name: "Grafting",
       after: "Sowing",
       days: [240, 300, 400],
-      counted: true,
-      keptOf100: 80,
+      ...usual.GRADED,
       perPersonHour: 39,
       needs: "bud 1.1; wrap strip 20 cm",
-      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
       source: `Stock of a pencil's thickness: a Florida extension leaflet; days common practice, no source. ${usual.GRADE_OUT}. Per person-hour: Olaniyan et al., 1.34-1.54 minutes a bud without pauses. Buds with a tenth for waste, wrap: common practice, no source`,
     },
     {
-      name: "First release",
-      after: "Grafting",
+      ...usual.FIRST_RELEASE,
       days: [14, 18, 21],
-      caution: usual.RELEASE_BLADES,
       source:
         "A Florida extension leaflet (14-21), year not known; usual common practice, no source",
     },
@@ -55,12 +51,8 @@ export const citrusTBud: MethodDescription = {
         "Days: common practice, no source. Kept: Allahabad trial 2011, lemon in its best week, 81.67 %; set a little lower (our choice)",
     },
     {
-      name: "Ready",
-      after: "Grafting",
+      ...usual.READY,
       days: [150, 168, 196],
-      counted: true,
-      keptOf100: 90,
-      caution: usual.MOVING_PLANTS,
       source: `Days: Olaniyan et al., 24 weeks to 45 cm; the others common practice, no source. ${usual.BED_LOSS}`,
     },
   ],

@@ -1,7 +1,7 @@
 import { inches } from "../lengths";
 import type { MethodDescription } from "../method-description";
 import type { PracticeMeasure } from "../practice";
-import * as usual from "./usual-words";
+import * as usual from "./usual";
 
 /** Cocoa raised from seed and grafted by cleft in the nursery at about three months. */
 export const cocoaCleftGraft: MethodDescription = {
@@ -37,10 +37,8 @@ export const cocoaCleftGraft: MethodDescription = {
         "Days: N'zi et al. 2023, Heliyon 9(8):e18732 (start at 3 months); CPCRI (3-4 months); IASRI e-course (2-3 months). Kept: grade-out 20 %, Siyag 2014 Table 2.3, tree nurseries in general (weak for cocoa). Wrap: common practice, no source. Scions wasted, and what blades are cleaned with: no amount published, so not in Needs; add your own",
     },
     {
-      name: "First release",
-      after: "Grafting",
+      ...usual.FIRST_RELEASE,
       days: [12, 14, 18],
-      caution: usual.RELEASE_BLADES,
       source: usual.COMMON,
     },
     {

@@ -1,5 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import * as usual from "./usual-words";
+import * as usual from "./usual";
 
 /** Cocoa raised from seed and budded green by patch at about five weeks. */
 export const cocoaGreenPatchBud: MethodDescription = {
@@ -26,17 +26,13 @@ export const cocoaGreenPatchBud: MethodDescription = {
       name: "Grafting",
       after: "Sowing",
       days: [14, 35, 42],
-      counted: true,
-      keptOf100: 80,
+      ...usual.GRADED,
       needs: "bud 1.1; wrap strip 15 cm",
-      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
       source: `Days: Trop. Agric. 53(4), rootstocks of 2-6 weeks; usual common practice, no source. ${usual.GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
     },
     {
-      name: "First release",
-      after: "Grafting",
+      ...usual.FIRST_RELEASE,
       days: [14, 21, 28],
-      caution: usual.RELEASE_BLADES,
       source: usual.COMMON,
     },
     {
@@ -55,12 +51,8 @@ export const cocoaGreenPatchBud: MethodDescription = {
       source: `${usual.COMMON}. Budding shows shoots later than a week after grafting: Kouassi et al. 2018`,
     },
     {
-      name: "Ready",
-      after: "Grafting",
+      ...usual.READY,
       days: [115, 130, 145],
-      counted: true,
-      keptOf100: 90,
-      caution: usual.MOVING_PLANTS,
       source: `Days: Trop. Agric. 53(4), 5-6 months from sowing, less a rootstock of 35 days. ${usual.BED_LOSS}`,
     },
   ],

@@ -1,5 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import * as usual from "./usual-words";
+import * as usual from "./usual";
 
 /** Coffee seedlings grafted young, below the seed leaves. */
 export const coffeeHypocotylGraft: MethodDescription = {
@@ -25,10 +25,8 @@ export const coffeeHypocotylGraft: MethodDescription = {
       name: "Grafting",
       after: "Germination",
       days: [8, 15, 25],
-      counted: true,
-      keptOf100: 80,
+      ...usual.GRADED,
       needs: "scion 1.1; wrap strip 5 cm",
-      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
       source: `Days: common practice, no source; Bravo et al. 2024 took shoots of 25-39 days. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     {
@@ -42,12 +40,8 @@ export const coffeeHypocotylGraft: MethodDescription = {
     },
     { name: "First flush", after: "Grafting", days: [30, 45, 60], source: usual.COMMON },
     {
-      name: "Ready",
-      after: "Grafting",
+      ...usual.READY,
       days: [150, 200, 310],
-      counted: true,
-      keptOf100: 90,
-      caution: usual.MOVING_PLANTS,
       source: `Days: KAU (4-5 or 12 months in the nursery), a nursery note of New South Wales (12 months, 6-8 when fast, weak source), all of seedlings; by is 12 months from sowing; from and usual common practice, no source. ${usual.BED_LOSS}`,
     },
   ],

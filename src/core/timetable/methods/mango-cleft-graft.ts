@@ -1,6 +1,6 @@
 import type { MethodDescription } from "../method-description";
 import { mangoSeedlings } from "./mango-seedlings";
-import * as usual from "./usual-words";
+import * as usual from "./usual";
 
 /** Mango grafted by cleft on seedlings of about eight months. */
 export const mangoCleftGraft: MethodDescription = {
@@ -11,10 +11,8 @@ export const mangoCleftGraft: MethodDescription = {
       name: "Grafting",
       after: "Sowing",
       days: [180, 240, 300],
-      counted: true,
-      keptOf100: 80,
+      ...usual.GRADED,
       needs: "scion 1.1; wrap strip 25 cm",
-      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
       source: `Days: Sabeky 2005, seedlings of 8 months; earliest and latest common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     {
@@ -25,10 +23,8 @@ export const mangoCleftGraft: MethodDescription = {
         "Khushi et al. 2019 (9.4-12.1); Shivandu et al. 2025 (16.4); Cogent Food Agric. 2019 (17.4)",
     },
     {
-      name: "First release",
-      after: "Grafting",
+      ...usual.FIRST_RELEASE,
       days: [21, 30, 40],
-      caution: usual.RELEASE_BLADES,
       source: usual.COMMON,
     },
     {
@@ -41,12 +37,8 @@ export const mangoCleftGraft: MethodDescription = {
         "Days: Sabeky 2005 scored at 90; earlier common practice, no source. Kept: Sabeky 2005 has 64 % (softwood) and 66 % (side), Shivandu et al. 2025 68 %, Khushi et al. 2019 96 %; 70 lies between",
     },
     {
-      name: "Ready",
-      after: "Grafting",
+      ...usual.READY,
       days: [150, 180, 240],
-      counted: true,
-      keptOf100: 90,
-      caution: usual.MOVING_PLANTS,
       source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
     },
   ],

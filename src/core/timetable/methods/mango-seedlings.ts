@@ -1,5 +1,5 @@
 import type { StepDescription } from "../method-description";
-import * as usual from "./usual-words";
+import * as usual from "./usual";
 
 /** How mango stones are sown and come up, whatever is grafted on the seedlings later. */
 export const mangoSeedlings: readonly StepDescription[] = [

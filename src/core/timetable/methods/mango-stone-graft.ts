@@ -1,6 +1,6 @@
 import type { MethodDescription } from "../method-description";
 import { mangoSeedlings } from "./mango-seedlings";
-import * as usual from "./usual-words";
+import * as usual from "./usual";
 
 /** Mango grafted on the young shoot while the stone still feeds it. */
 export const mangoStoneGraft: MethodDescription = {
@@ -11,10 +11,8 @@ export const mangoStoneGraft: MethodDescription = {
       name: "Grafting",
       after: "Germination",
       days: [5, 10, 15],
-      counted: true,
-      keptOf100: 80,
+      ...usual.GRADED,
       needs: "scion 1.1; wrap strip 20 cm",
-      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
       source: `Days: seedlings with coppery leaves, TNAU 2015; their number common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     {
@@ -24,10 +22,8 @@ export const mangoStoneGraft: MethodDescription = {
       source: "TNAU Agritech 2015, stone grafting (15-20); usual lies between",
     },
     {
-      name: "First release",
-      after: "Grafting",
+      ...usual.FIRST_RELEASE,
       days: [21, 26, 30],
-      caution: usual.RELEASE_BLADES,
       source: "Healed at 21-30: a grower's page (weak source); usual common practice, no source",
     },
     {
@@ -39,12 +35,8 @@ export const mangoStoneGraft: MethodDescription = {
       source: "Days: common practice, no source. Kept: TNAU 2015, 75-80 %",
     },
     {
-      name: "Ready",
-      after: "Grafting",
+      ...usual.READY,
       days: [150, 180, 240],
-      counted: true,
-      keptOf100: 90,
-      caution: usual.MOVING_PLANTS,
       source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
     },
   ],

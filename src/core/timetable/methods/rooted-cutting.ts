@@ -1,5 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import * as usual from "./usual-words";
+import * as usual from "./usual";
 
 /** Cuttings set to root: a method without grafting. */
 export const rootedCutting: MethodDescription = {

@@ -1,5 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import * as usual from "./usual-words";
+import * as usual from "./usual";
 
 /** Rubber budded green and cut back, planted out at three whorls. */
 export const rubberGreenBud: MethodDescription = {
@@ -24,17 +24,13 @@ export const rubberGreenBud: MethodDescription = {
       name: "Grafting",
       after: "Sowing",
       days: [75, 120, 240],
-      counted: true,
-      keptOf100: 80,
+      ...usual.GRADED,
       needs: "bud 1.1; wrap strip 30 cm",
-      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
       source: `Days: Ramananathan et al. 1991, 2.5-8 months; usual common practice, no source. ${usual.GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
     },
     {
-      name: "First release",
-      after: "Grafting",
+      ...usual.FIRST_RELEASE,
       days: [20, 21, 25],
-      caution: usual.RELEASE_BLADES,
       source: "SMIARC Technoguide 17, 2007 (21); from and by common practice, no source",
     },
     {

@@ -13,6 +13,12 @@ export const SCION_WOOD =
 export const RELEASE_BLADES =
   "Blades: slit the wrap on the side away from the union and away from the hand.";
 
+export const FIRST_RELEASE = {
+  name: "First release",
+  after: "Grafting",
+  caution: RELEASE_BLADES,
+} as const;
+
 export const TREATED_SEED = "Wash hands after handling treated seed; read the label.";
 
 export const MOVING_PLANTS =
@@ -21,7 +27,17 @@ export const MOVING_PLANTS =
 /** What is kept from the last count to ready where a crop has no figure of its own. */
 export const BED_LOSS =
   "Kept: bed loss 10 %, Siyag 2014 Table 2.3 row F1, tree nurseries in general (weak for this crop)";
+/** The last step, then; its source is BED_LOSS. */
+export const READY = {
+  name: "Ready",
+  after: "Grafting",
+  counted: true,
+  keptOf100: 90,
+  caution: MOVING_PLANTS,
+} as const;
 
 /** What is kept from germination to grafting where a crop has no figure of its own. */
 export const GRADE_OUT =
   "Kept: grade-out 20 %, Siyag 2014 Table 2.3, tree nurseries in general (weak for this crop)";
+/** The seedlings that are grafted, then; its source is GRADE_OUT. */
+export const GRADED = { counted: true, keptOf100: 80, caution: `${BLADES} ${SCION_WOOD}` } as const;
