@@ -3,22 +3,15 @@ import {
   type ICellData,
   ICommandService,
   type IWorkbookData,
-  LocaleType,
-  LogLevel,
-  Univer,
   UniverInstanceType,
   type Workbook,
 } from "@univerjs/core";
-import { FormulaDataModel, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
-import { SetRangeValuesCommand, UniverSheetsPlugin } from "@univerjs/sheets";
-import {
-  CalculationMode,
-  FormulaCalculationSessionService,
-  UniverSheetsFormulaPlugin,
-} from "@univerjs/sheets-formula";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import { SetRangeValuesCommand } from "@univerjs/sheets";
+import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import type { Bundle } from "./bundle";
 import { registerCustomFunctions } from "./custom-function";
-import { hostFunctions } from "./engine-functions";
+import { formulaEngine } from "./formula-engine";
 import { type SheetCells, sheetsOf } from "./sheet-cells";
 
 /** A workbook open in the spreadsheet engine, with the add-in's functions in its formulas. */
@@ -42,23 +35,9 @@ export interface LocalWorkbook {
 
 const LONGEST_CALCULATION_MS = 120_000;
 
-/**
- * Opens a workbook and starts to calculate all its formulas.
- *
- * All, not only those without a value: a file keeps the values that another program calculated
- * on another day.
- */
+/** Opens a workbook and starts to calculate all its formulas. */
 export function openWorkbook(data: IWorkbookData, bundle: Bundle): LocalWorkbook {
-  const univer = new Univer({
-    locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: {} },
-    logLevel: LogLevel.SILENT,
-  });
-  univer.registerPlugin(UniverFormulaEnginePlugin, hostFunctions(bundle.settings.spreadsheetZone));
-  univer.registerPlugin(UniverSheetsPlugin);
-  univer.registerPlugin(UniverSheetsFormulaPlugin, {
-    initialFormulaComputing: CalculationMode.FORCED,
-  });
+  const univer = formulaEngine(bundle.settings.spreadsheetZone);
   const injector = univer.__getInjector();
   registerCustomFunctions(injector, bundle);
   const workbook = univer.createUnit<IWorkbookData, Workbook>(

@@ -1,21 +1,11 @@
 import vm from "node:vm";
-import {
-  type IWorkbookData,
-  LocaleType,
-  LogLevel,
-  Univer,
-  UniverInstanceType,
-  type Workbook,
-} from "@univerjs/core";
+import { type IWorkbookData, UniverInstanceType, type Workbook } from "@univerjs/core";
 import { UniverDataValidationPlugin } from "@univerjs/data-validation";
-import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
-import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validation";
-import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { bareContext, loadBundle } from "./bundle";
 import { readCatalogue } from "./catalogue";
 import { registerCustomFunctions } from "./custom-function";
-import { hostFunctions } from "./engine-functions";
+import { formulaEngine } from "./formula-engine";
 import type { ScriptSettings } from "./script-services";
 import { type SheetCells, sheetsOf } from "./sheet-cells";
 import { areaOfA1 } from "./spreadsheet-app/area";
@@ -97,16 +87,7 @@ export function openScriptWorkbook(
 ): ScriptWorkbook {
   // One object, so that a change of the locale reaches services and functions alike.
   const settings = { ...options.settings };
-  const univer = new Univer({
-    locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: {} },
-    logLevel: LogLevel.SILENT,
-  });
-  univer.registerPlugin(UniverFormulaEnginePlugin, hostFunctions(settings.spreadsheetZone));
-  univer.registerPlugin(UniverSheetsPlugin);
-  univer.registerPlugin(UniverSheetsFormulaPlugin, {
-    initialFormulaComputing: CalculationMode.FORCED,
-  });
+  const univer = formulaEngine(settings.spreadsheetZone);
   univer.registerPlugin(UniverDataValidationPlugin);
   univer.registerPlugin(UniverSheetsDataValidationPlugin);
   const injector = univer.__getInjector();
