@@ -53,7 +53,7 @@ export function trace(matrix: Matrix): number {
  *
  * Method: Cholesky's square root, then forward and back substitution of the unit vectors.
  * Source: Golub, G. H., Van Loan, C. F. (1996). Matrix Computations, 3rd ed., sections 3.1 and 4.2
- *   (section numbers from memory).
+ *   (citation from memory).
  */
 export function inverseOf(matrix: Matrix): Matrix | null {
   const { size } = matrix;

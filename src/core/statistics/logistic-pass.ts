@@ -95,7 +95,7 @@ export function logOddsOf(flat: FlatRows, row: number, point: LogisticPoint): nu
  *   so they are eliminated by its Schur complement, and only the columns' block is left to invert.
  * Source: McCullagh, P., Nelder, J. A. (1989). Generalized Linear Models, 2nd ed., sections 2.5
  *   and 4.4 (section numbers from memory); Golub, G. H., Van Loan, C. F. (1996). Matrix
- *   Computations, 3rd ed., section 3.2 (elimination by blocks; section from memory).
+ *   Computations, 3rd ed., section 3.2 (elimination by blocks; citation from memory).
  */
 export function passThrough(
   flat: FlatRows,

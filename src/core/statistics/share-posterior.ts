@@ -42,7 +42,7 @@ const MOST_BELIEVED = 0.97;
  *   logarithm of the largest batch, not with the number of batches. The tests hold it against
  *   100,000 nurseries drawn from the prior and weighed by how they explain the counts.
  * Source: Gelman, A., Carlin, J. B., Stern, H. S., Rubin, D. B. (1995). Bayesian Data Analysis,
- *   ch. 5 (hierarchical models, beta-binomial counts of groups on a grid; chapter from memory).
+ *   ch. 5 (hierarchical models, beta-binomial counts of groups on a grid; citation from memory).
  *   The third level, and the least and most that is believed, are ours.
  */
 export function sharePosterior(
