@@ -1,4 +1,7 @@
+import { existsSync } from "node:fs";
+import path from "node:path";
 import { type ParseArgsConfig, parseArgs } from "node:util";
+import { noFile } from "../sentences/made/file-faults";
 import * as text from "../sentences/made/program-faults";
 import { PersonError } from "./person-error";
 
@@ -34,6 +37,15 @@ function parsed<const Own extends Options>(words: readonly string[], options: Ow
     const [why = ""] = (error as Error).message.split(/[.\n]/);
     throw new PersonError(text.unknownWords({ why }));
   }
+}
+
+/** The file of a name, in the first of the folders that has it. @throws PersonError when none has */
+export function fileAsked(named: string, folders: readonly string[]): string {
+  const found = folders
+    .map((folder) => path.resolve(folder, named))
+    .find((file) => existsSync(file));
+  if (found === undefined) throw new PersonError(noFile({ file: named }));
+  return found;
 }
 
 /** How a workbook writes days and numbers, such as "fr_FR". @throws PersonError when it is none */

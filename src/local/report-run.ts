@@ -1,6 +1,5 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { noFile } from "../sentences/made/file-faults";
 import { cantWriteCopy, notBuilt } from "../sentences/made/program-faults";
 import { report as reportHelp } from "../sentences/made/program-help";
 import * as text from "../sentences/made/report";
@@ -12,6 +11,7 @@ import { openWorkbook } from "./engine";
 import { foremostRows } from "./foremost-rows";
 import { linesBelow } from "./lines-below";
 import { PersonError } from "./person-error";
+import { fileAsked } from "./program-words";
 import { readApart } from "./read-apart";
 import { recordsTabs, timetableSheet } from "./records-sheet";
 import { filledCells, wholeColumns } from "./references";
@@ -128,11 +128,7 @@ function withoutAccents(name: string): string {
 }
 
 function findFile(named: string | undefined, at: ReportSurroundings): string {
-  if (named === undefined) return path.join(at.root, SAMPLE);
-  const candidates = at.folders.map((folder) => path.resolve(folder, named));
-  const found = candidates.find((candidate) => existsSync(candidate));
-  if (!found) throw new PersonError(noFile({ file: named }));
-  return found;
+  return named === undefined ? path.join(at.root, SAMPLE) : fileAsked(named, at.folders);
 }
 
 function loadBuiltFile(at: ReportSurroundings, locale: string): Bundle {

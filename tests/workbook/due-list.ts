@@ -85,3 +85,15 @@ export function setDue(
       .setValue(value);
   }
 }
+
+/** What is said in the row of a task. */
+export const dueState = (nursery: Nursery, row: number) => dueValue(nursery, "Written", row);
+
+/** Day and count of the takes of each batch of smallRecords. */
+export const takesIn = (nursery: Nursery) =>
+  nursery
+    .values("Records")
+    .slice(1)
+    .map((row) => [row[11], row[12]]);
+/** Takes that nobody has counted. */
+export const NO_TAKES = ["", ""];

@@ -285,6 +285,9 @@ export function smallRecords(...more: readonly (readonly Made[])[]): SheetDraft 
   return tab("Records", [SMALL_HEADER, batch("B1"), batch("B2"), ...more]);
 }
 
+/** They alone, open and set up. */
+export const smallNursery = () => openNursery([smallRecords()]).ready();
+
 /** A request to record takes of "B1" on the day before. */
 export function takesOf(
   batch: string,

@@ -1,11 +1,11 @@
 import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
-import { noFile } from "../../sentences/made/file-faults";
 import { isOpen, making } from "../../sentences/made/local-page";
 import { notBuilt, portTaken } from "../../sentences/made/program-faults";
 import { page as pageHelp } from "../../sentences/made/program-help";
 import { readCatalogue } from "../catalogue";
 import { PersonError } from "../person-error";
+import { fileAsked } from "../program-words";
 import { readApart } from "../read-apart";
 import { pageBundle } from "./page-bundle";
 import { pageFiles, sidebarFiles } from "./page-files";
@@ -48,7 +48,8 @@ export async function runPage(
     at.print(pageHelp());
     return null;
   }
-  const file = options.file === undefined ? path.join(at.root, SAMPLE) : find(options.file, at);
+  const file =
+    options.file === undefined ? path.join(at.root, SAMPLE) : fileAsked(options.file, at.folders);
   const dist = findDist(options.dist, at);
   const catalogue = readCatalogue(readFileSync(path.join(dist, "Code.js"), "utf8"));
   const addInNames = new Set(catalogue.map(({ name }) => name.toUpperCase()));
@@ -101,13 +102,6 @@ async function serve(site: PageSite, port: number): Promise<PageServer> {
     if (code !== "EADDRINUSE" && code !== "EACCES") throw error;
     throw new PersonError(portTaken({ port: String(port) }));
   }
-}
-
-function find(named: string, at: PageSurroundings): string {
-  const candidates = at.folders.map((folder) => path.resolve(folder, named));
-  const found = candidates.find((candidate) => existsSync(candidate));
-  if (!found) throw new PersonError(noFile({ file: named }));
-  return found;
 }
 
 function findDist(named: string, at: PageSurroundings): string {
