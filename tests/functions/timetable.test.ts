@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { InputFault } from "../../src/core/faults/input-error";
 import type { TimetableFault } from "../../src/core/faults/timetable-fault";
+import { builtInMethods } from "../../src/core/timetable/built-in-methods";
 import * as header from "../../src/sentences/made/batch-columns";
 import { faultPlace } from "../../src/wording/timetable";
 import { ask, askRows } from "../support/ask";
@@ -13,18 +14,7 @@ const RECORDS = [
 ];
 const AS_OF = "2026-11-25";
 
-const METHODS = [
-  "Cocoa cleft graft",
-  "Cocoa green patch bud",
-  "Mango stone graft",
-  "Mango cleft graft",
-  "Citrus T-bud",
-  "Cashew softwood graft",
-  "Rubber green bud",
-  "Avocado cleft graft",
-  "Coffee hypocotyl graft",
-  "Rooted cutting",
-];
+const METHODS = builtInMethods.map(({ name }) => name);
 const NOT_READY = { code: "not-ready-yet", argument: "method", row: null, column: null };
 
 describe("TIMETABLE", () => {

@@ -50,14 +50,21 @@ export function methodReader(timetable: Timetable): (texts: MethodTexts) => Meth
     if (written === "") return { code: "no-such-method" };
     const words = methodWords(text);
     const wanted = { ...words, crops: [...crops, ...words.crops] };
-    const fitting = (isNear: boolean) =>
-      named.filter((one) => fits(one.words, wanted, isNear)).map(({ method }) => method);
-    const exact = fitting(false);
-    const [fit, ...more] = exact.length > 0 ? exact : fitting(true);
+    const exact = named.filter((one) => fits(one.words, wanted, false));
+    // A way without a crop may be what another crop's name says in its near word.
+    const isSure = wanted.crops.length > 0 || !exact.some(({ words }) => namesMore(words));
+    const fitting =
+      exact.length > 0 && isSure ? exact : named.filter((one) => fits(one.words, wanted, true));
+    const [fit, ...more] = fitting.map(({ method }) => method);
     if (fit === undefined) return { code: "no-such-method" };
     if (more.length > 0) return { code: "several-methods", methods: [fit, ...more] };
     return { code: "method", method: fit };
   };
+}
+
+/** Whether a name says more than the way, such as a crop. */
+function namesMore({ crops, others }: MethodWords): boolean {
+  return crops.length + others.length > 0;
 }
 
 function says({ crops, others }: MethodWords, wanted: readonly string[]): boolean {
@@ -68,10 +75,10 @@ function fits(method: MethodWords, wanted: MethodWords, isNear: boolean): boolea
   const hasWay = (way: WayName) =>
     method.ways.includes(way) || (isNear && method.ways.some((one) => NEAR[way] === one));
   // A name that says nothing but the way serves every crop, if that is the way meant.
-  const isOfEvery = method.crops.length + method.others.length === 0 && wanted.ways.length > 0;
+  const isOfEvery = !namesMore(method) && wanted.ways.length > 0;
   return (
     (isOfEvery || says(method, wanted.crops)) &&
-    (method.crops.length > 0 || method.others.length > 0 || wanted.ways.length > 0) &&
+    (namesMore(method) || wanted.ways.length > 0) &&
     wanted.others.every((word) => method.others.includes(word)) &&
     wanted.ways.every(hasWay) &&
     (!wanted.isBudding || method.isBudding || method.ways.some((way) => BUDS.has(way)))

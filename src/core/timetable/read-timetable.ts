@@ -71,7 +71,8 @@ export function readTimetable(grid: Grid): BuiltTimetable {
 /** The methods that come with the add-in. */
 export const builtInTimetable: () => Timetable = lazily(() => {
   const built = buildMethods(builtInMethods.flatMap(rowsOf));
-  if (built.faults.length > 0) throw new Error(`built-in timetable: ${built.faults[0]?.code}`);
+  if (built.faults.length > 0)
+    throw new Error(`built-in timetable: ${JSON.stringify(built.faults)}`);
   return built.timetable;
 });
 

@@ -1,8 +1,21 @@
+import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { builtInMethods } from "../../../src/core/timetable/built-in-methods";
 import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
 import { askTable } from "../../support/ask";
 
 const { methods } = builtInTimetable();
+
+it.each(readdirSync("src/core/timetable/methods"))(
+  "a method in %s is listed in built-in-methods.ts",
+  async (file) => {
+    const parts: object = await import(
+      `../../../src/core/timetable/methods/${file.slice(0, -3)}.ts`
+    );
+    const described = Object.values(parts).filter((part) => "steps" in Object(part));
+    expect(builtInMethods).toEqual(expect.arrayContaining(described));
+  },
+);
 
 describe.each(methods)("the built-in method $name", (method) => {
   const start = method.steps[0]?.name as string;

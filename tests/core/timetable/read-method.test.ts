@@ -110,6 +110,15 @@ describe("methods and crops", () => {
     expect(built(method, crop)).toBe(expected);
   });
 
+  it("are asked about where a way without a crop is near to another crop's", () => {
+    // Guava is the only one that says wedge; cocoa's cleft may be what is meant.
+    const read = own("Cocoa cleft graft", "Guava wedge graft");
+    expect(read("wedge")).toBe("several-methods");
+    expect(read("sambung pucuk")).toBe("several-methods");
+    expect(read("wedge", "Guava")).toBe("Guava wedge graft");
+    expect(read("wedge", "Cocoa")).toBe("Cocoa cleft graft");
+  });
+
   it("are held against the names of an own timetable in the same way", () => {
     const one = own("Cocoa top graft");
     expect(one("greffe en fente")).toBe("Cocoa top graft");
