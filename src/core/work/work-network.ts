@@ -1,4 +1,5 @@
 import { type CivilDay, daysLater } from "../dates";
+import { madeOnce } from "../made-once";
 import type { FlowEdge, FlowQuestion } from "../mathematics";
 import { hundredthsOn, isClosed } from "./crew";
 import type { GroupedTasks, TaskGroup } from "./group-tasks";
@@ -40,14 +41,74 @@ const AFTER = 2;
 export function workNetwork(grouped: GroupedTasks, question: WorkQuestion): WorkNetwork {
   const { groups, teams } = grouped;
   const { first, last } = question;
-  const edges: FlowEdge[] = [];
-  const join = (edge: FlowEdge): number => edges.push(edge) - 1;
-  let nodeCount = 3;
-  const node = () => {
-    nodeCount += 1;
-    return nodeCount - 1;
-  };
+  const network = growingNetwork();
+  const { join } = network;
   const hands = teams.map(({ persons }) => handsOf(persons, question));
+  const { workNode, teamEdges } = workNodes(network, { grouped, hands, first });
+  const workEdges: WorkEdge[] = [];
+  const afterEdges: (number | null)[] = [];
+  const groupNodes = groups.map((group, index) => {
+    const made = network.node();
+    join({ from: SOURCE, to: made, capacity: group.asked, cost: 0 });
+    const goesOn = (to: number, day: CivilDay) =>
+      join({ from: made, to, capacity: group.asked, cost: costOn(group, day, first) });
+    const end = group.by === null || group.by > last ? last : group.by;
+    for (let day = group.from; day <= end; day = daysLater(day, 1)) {
+      const work = workNode(group.ability, day);
+      if (work !== null) workEdges.push({ edge: goesOn(work, day), group: index, day });
+    }
+    const mayWait = group.by === null || group.by > last;
+    const afterwards = daysLater(last, 1);
+    const soonest = group.usual > afterwards && group.by !== null ? group.usual : afterwards;
+    afterEdges.push(mayWait ? goesOn(AFTER, soonest) : null);
+    return made;
+  });
+  join({ from: AFTER, to: SINK, capacity: ENDLESS, cost: 0 });
+  return {
+    nodeCount: network.nodeCount(),
+    edges: network.edges,
+    source: SOURCE,
+    sink: SINK,
+    groupNodes,
+    workEdges,
+    teamEdges,
+    afterEdges,
+    hands,
+  };
+}
+
+/** Source, sink and the time after, to which nodes and edges are added. */
+function growingNetwork() {
+  const edges: FlowEdge[] = [];
+  let nodeCount = 3;
+  return {
+    edges,
+    nodeCount: () => nodeCount,
+    node: () => {
+      nodeCount += 1;
+      return nodeCount - 1;
+    },
+    join: (edge: FlowEdge): number => edges.push(edge) - 1,
+  };
+}
+
+/**
+ * Adds the teams' days, and kinds of work on a day as they are asked for.
+ *
+ * @returns workNode the node of a kind of work on a day; null when nobody is there to do it
+ */
+function workNodes(
+  { node, join }: ReturnType<typeof growingNetwork>,
+  {
+    grouped: { teams },
+    hands,
+    first,
+  }: {
+    readonly grouped: GroupedTasks;
+    readonly hands: readonly (readonly number[])[];
+    readonly first: CivilDay;
+  },
+) {
   const teamNodes = hands.map((onDays, team) =>
     onDays.map((there, at) => {
       if (there === 0) return null;
@@ -57,69 +118,22 @@ export function workNetwork(grouped: GroupedTasks, question: WorkQuestion): Work
     }),
   );
   const teamEdges: TeamEdge[] = [];
-  const workNodes = new Map<string, number | null>();
-  /** A kind of work on a day; null when nobody is there to do it. */
-  const workNode = (ability: number, day: CivilDay): number | null => {
-    const key = `${ability} ${day}`;
-    let made = workNodes.get(key);
-    if (made === undefined) {
+  const nodes = new Map<string, number | null>();
+  const workNode = (ability: number, day: CivilDay): number | null =>
+    madeOnce(nodes, `${ability} ${day}`, () => {
       const able = teamNodes.flatMap((onDays, team) => {
         const there = onDays[day - first] ?? null;
         return there !== null && teams[team]?.abilities.has(ability) ? [there] : [];
       });
-      made = able.length === 0 ? null : node();
+      if (able.length === 0) return null;
+      const made = node();
       for (const there of able) {
-        const edge = join({ from: made as number, to: there.node, capacity: ENDLESS, cost: 0 });
+        const edge = join({ from: made, to: there.node, capacity: ENDLESS, cost: 0 });
         teamEdges.push({ edge, ability, team: there.team, day });
       }
-      workNodes.set(key, made);
-    }
-    return made;
-  };
-  const workEdges: WorkEdge[] = [];
-  const afterEdges: (number | null)[] = [];
-  const groupNodes = groups.map((group, index) => {
-    const made = node();
-    join({ from: SOURCE, to: made, capacity: group.asked, cost: 0 });
-    const end = group.by === null || group.by > last ? last : group.by;
-    for (let day = group.from; day <= end; day = daysLater(day, 1)) {
-      const work = workNode(group.ability, day);
-      if (work === null) continue;
-      const edge = join({
-        from: made,
-        to: work,
-        capacity: group.asked,
-        cost: costOn(group, day, first),
-      });
-      workEdges.push({ edge, group: index, day });
-    }
-    const mayWait = group.by === null || group.by > last;
-    const afterwards = daysLater(last, 1);
-    const soonest = group.usual > afterwards && group.by !== null ? group.usual : afterwards;
-    afterEdges.push(
-      mayWait
-        ? join({
-            from: made,
-            to: AFTER,
-            capacity: group.asked,
-            cost: costOn(group, soonest, first),
-          })
-        : null,
-    );
-    return made;
-  });
-  join({ from: AFTER, to: SINK, capacity: ENDLESS, cost: 0 });
-  return {
-    nodeCount,
-    edges,
-    source: SOURCE,
-    sink: SINK,
-    groupNodes,
-    workEdges,
-    teamEdges,
-    afterEdges,
-    hands,
-  };
+      return made;
+    });
+  return { workNode, teamEdges };
 }
 
 function costOn({ by, usual }: TaskGroup, day: CivilDay, first: CivilDay): number {
