@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { SIDEBAR_CALLS } from "../../src/build/stubs";
 import { openFile } from "../../src/local/open-file";
 import { type SheetDraft, textCell } from "../../src/local/workbook-data";
 import { HILLSIDE, type Nursery, openNursery } from "./nursery";
@@ -25,7 +26,10 @@ const PLAN = {
   ...{ method: "", harvest: "" },
 };
 
-/** Every action of the add-in that a person can start, in an order in which each finds work. */
+/**
+ * Every action of the add-in that a person can start, in an order in which each finds work; of the
+ * sidebar's calls none may be missing.
+ */
 function actions(nursery: Nursery): Record<string, () => unknown> {
   const task = nursery.ask("sidebarToday", WEEK).tasks.find((one) => one.dayHeader !== null);
   if (task === undefined) throw new Error("nothing is due");
@@ -37,10 +41,14 @@ function actions(nursery: Nursery): Record<string, () => unknown> {
     today: () => nursery.ask("sidebarToday", WEEK),
     ahead: () => nursery.ask("sidebarAhead", null),
     takes: () => nursery.ask("sidebarTakes", { by: "Variety" }),
+    "compare takes": () =>
+      nursery.ask("sidebarCompareTakes", { by: "Grafter", evenFor: "Variety", period: "" }),
     check: () => nursery.ask("sidebarCheck", null),
     columns: () => nursery.ask("sidebarColumns", { tab: "Records" }),
     calendar: () => nursery.ask("sidebarCalendar", WEEK),
     work: () => nursery.ask("sidebarWork", { days: 14 }),
+    "last writes": () => nursery.ask("sidebarLastWrites", null),
+    "crew tab": () => nursery.ask("sidebarMakeCrew", null),
     select: () => nursery.ask("sidebarSelect", { row: 3, column: "Takes" }),
     record: () => {
       const { logId: id, asked } = nursery.ask("sidebarRecord", { ...request, sure: [] });
@@ -69,11 +77,20 @@ function actions(nursery: Nursery): Record<string, () => unknown> {
 function counts(times: number): Record<string, number> {
   const nursery = openNursery(hillside(times)).ready();
   const found: Record<string, number> = {};
-  for (const [name, run] of Object.entries(actions(nursery))) {
+  const asked = new Set<string>();
+  const heard: Nursery = {
+    ...nursery,
+    ask(name, request) {
+      asked.add(name);
+      return nursery.ask(name, request);
+    },
+  };
+  for (const [name, run] of Object.entries(actions(heard))) {
     nursery.w.meter.reset();
     run();
     found[name] = nursery.w.meter.total;
   }
+  expect([...asked].sort()).toEqual([...SIDEBAR_CALLS].sort());
   return found;
 }
 
