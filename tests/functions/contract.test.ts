@@ -301,11 +301,9 @@ describe("TAKE_RATE and TAKE_RANGE", () => {
 });
 
 describe("the registry", () => {
-  it("holds the functions of this stage", () => {
-    expect(registry.map(({ name }) => name)).toEqual(
-      expect.arrayContaining([...Object.keys(CONTRACT), "TAKE_RATE", "TAKE_RANGE"]),
-    );
-    expect(new Set(registry.map(({ name }) => name)).size).toBe(registry.length);
+  it("holds the functions of the contract above and no other", () => {
+    const inContract = [...Object.keys(CONTRACT), "TAKE_RATE", "TAKE_RANGE"];
+    expect(registry.map(({ name }) => name).sort()).toEqual(inContract.sort());
   });
 
   it.each(registry)("says what $name does, in the words of one sentence", (entry) => {

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { builtInTimetable } from "../../src/core/timetable/read-timetable";
 import { openDoor } from "../../src/door/door";
+import { registry } from "../../src/functions/registry";
 import * as check from "../../src/sentences/made/check";
 import * as text from "../../src/sentences/made/troubles";
 import { ask, askRows } from "../support/ask";
@@ -66,6 +67,14 @@ function answerOf(name: string, args: unknown[]): unknown {
     return String(error).replace(/they have: .*/s, "");
   }
 }
+
+it("asks every function that reads records, but those of orders, whose records are an aside", () => {
+  const reading = registry.filter(({ parameters }) =>
+    parameters.some(({ name }) => name === "records"),
+  );
+  const asked = [...QUESTIONS.map(([name]) => name), "ORDER_PLAN", "ORDER_OUTLOOK"];
+  expect(reading.map(({ name }) => name).sort()).toEqual(asked.sort());
+});
 
 describe.each(QUESTIONS)("%s", (name, args) => {
   it("answers alike whatever the order of the columns", () => {

@@ -11,7 +11,7 @@ const project = fileURLToPath(new URL("../..", import.meta.url));
 const formulas = readFileSync(`${project}/README.md`, "utf8")
   .split("\n")
   .filter((line) => line.startsWith("|"))
-  .flatMap((line) => [...line.matchAll(/`=([A-Z]+_[A-Z]+\([^`]*\))`/g)])
+  .flatMap((line) => [...line.matchAll(/`=([A-Z]+(?:_[A-Z]+)+\([^`]*\))`/g)])
   .map(([, formula = ""]) => formula);
 
 /** Seeds that came up, for the one example that points at cells of the reader's own. */

@@ -4,6 +4,7 @@ import {
   cellsPart,
   columnsPart,
   formulaCall,
+  isOurFormula,
   LEFT_OUT,
   sameAs,
   sameFormula,
@@ -131,4 +132,14 @@ describe("a plan whose formula stands in the workbook's own syntax", () => {
     nursery.ask("sidebarSetUp", { tab: "Records", columns: [], methods: [] });
     expect(meter.calls.get("Range.setFormula")).toBe(1);
   });
+});
+
+it.each([
+  ["=BATCH_DUE('Records'!A:P;;TODAY())", true],
+  ["=TWO_OR_MORE(A1)", true],
+  ["=SUM(BATCH_DUE(A:P))", false],
+  ["=TODAY()", false],
+  ["BATCH_DUE(A:P)", false],
+])("%s begins with a function of ours: %s", (formula, expected) => {
+  expect(isOurFormula(formula)).toBe(expected);
 });

@@ -77,6 +77,11 @@ function quotedTab(tab: string): string {
   return `'${tab.replace(/'/g, "''")}'`;
 }
 
+/** Whether a formula begins with a call of one of our functions, whose names have a "_". */
+export function isOurFormula(formula: string): boolean {
+  return /^=[A-Z]+(?:_[A-Z]+)+\(/.test(formula);
+}
+
 /** Whether a formula is a call of a function. */
 export function isCallOf(name: string, formula: string): boolean {
   return formula.startsWith(`=${name}(`);

@@ -1,6 +1,7 @@
 import { quoted } from "../../core";
 import * as text from "../../sentences/made/blocked-tabs";
 import { cellName } from "../host/cell-name";
+import { isOurFormula } from "../host/formula-text";
 import { hasCells } from "../host/grid-tabs";
 import { topCells } from "../host/top-cells";
 import { PLAN_ANSWER_COLUMNS } from "../orders/order-plan-tab";
@@ -38,8 +39,6 @@ function blockedTabs(workbook: Workbook): readonly BlockedTab[] {
     return [{ sheet, name, anchor: { row: row + 1, column: column + 1 } }];
   });
 }
-
-const isOurFormula = (text: string): boolean => /^=[A-Z]+_[A-Z]+\(/.test(text);
 
 /** A sentence for every live tab that shows no answer: what is in its way, and what mends it. */
 export function blockedSentences(workbook: Workbook): readonly string[] {

@@ -3,7 +3,7 @@
  * their first cell is guarded, and the order of the writes can be judged only side by side.
  */
 import { ifThisStays } from "../../sentences/made/own-tabs";
-import { sameFormula } from "../host/formula-text";
+import { isOurFormula, sameFormula } from "../host/formula-text";
 import { BEING_MADE, MARK, STILL } from "../host/mark";
 import { safeText } from "../host/safe-text";
 import { topCells } from "../host/top-cells";
@@ -131,7 +131,7 @@ function fillStill(sheet: Sheet, content: TabContent): void {
     begin();
     formulas.forEach((row, at) => {
       row.forEach((formula, column) => {
-        if (OUR_FORMULA.test(formula)) sheet.getRange(at + 1 + moved, column + 1).clearContent();
+        if (isOurFormula(formula)) sheet.getRange(at + 1 + moved, column + 1).clearContent();
       });
     });
     clearStill(sheet, first, still);
@@ -198,7 +198,7 @@ type Top = ReturnType<typeof topOf>;
 function placesIn(shown: readonly (readonly string[])[], formulas: readonly (readonly string[])[]) {
   return {
     title: cellWith(shown, (text) => text.startsWith(MARK)),
-    stands: cellWith(formulas, (text) => OUR_FORMULA.test(text)),
+    stands: cellWith(formulas, isOurFormula),
   };
 }
 
@@ -211,7 +211,6 @@ function topOf(sheet: Sheet) {
 
 const ROWS_LOOKED_AT = 12;
 const COLUMNS_LOOKED_AT = 12;
-const OUR_FORMULA = /^=[A-Z]+_[A-Z]+\(/;
 
 /** Row and column, from 1. */
 interface CellAt {
@@ -322,6 +321,6 @@ function clearStrayFormulas(sheet: Sheet, content: TabContent): void {
     .getRange(first, 1, count, 1)
     .getFormulas()
     .forEach(([formula = ""], at) => {
-      if (OUR_FORMULA.test(formula)) sheet.getRange(first + at, 1).clearContent();
+      if (isOurFormula(formula)) sheet.getRange(first + at, 1).clearContent();
     });
 }
