@@ -91,7 +91,9 @@ function stacked(
     areas.push({ span, header, firstRow: header.row + header.height, endRow, repeats });
     repeats = new Set();
   };
+  const isTextAlone = textRows(grid, span);
   for (let row = top.row + top.height; row < grid.rowCount; row += 1) {
+    if (!isTextAlone(row)) continue;
     const next = headerAgain(grid, row, { span, above: header, words });
     if (next === null) continue;
     if (next.headers.every((text, column) => text === header.headers[column])) {
@@ -108,8 +110,25 @@ function stacked(
 }
 
 /**
- * Whether a header stands in a row further down: its first text is a header's, and most of its
- * texts are. Rows are many, so the first text is looked at alone first.
+ * Tells rows of texts alone. Nearly every row of batches holds a number or a day, mostly in the column
+ * in which the row above had one.
+ */
+function textRows(grid: Grid, { first, end }: ColumnSpan): (row: number) => boolean {
+  let likely = first;
+  return (row) => {
+    if (typeof grid.at(row, likely) !== "string") return false;
+    for (let column = first; column < end; column += 1) {
+      if (typeof grid.at(row, column) === "string") continue;
+      likely = column;
+      return false;
+    }
+    return true;
+  };
+}
+
+/**
+ * Whether a header stands in a row of texts further down: its first text is a header's, and most of
+ * its texts are. Rows are many, so the first text is looked at alone first.
  */
 function headerAgain(
   grid: Grid,
@@ -127,7 +146,7 @@ function headerAgain(
   return header.height === 2 || header.named * 2 > filled ? header : null;
 }
 
-/** A row of texts alone, one of whose first few is understood or stands in the header above. */
+/** Whether one of a row's first few texts is understood or stands in the header above. */
 function mayBeHeader(
   grid: Grid,
   row: number,
@@ -137,10 +156,6 @@ function mayBeHeader(
     words,
   }: { readonly span: ColumnSpan; readonly above: HeaderBlock; readonly words: HeaderWords },
 ): boolean {
-  // Nearly every row of batches holds a number or a day, which costs nothing to see.
-  for (let column = first; column < end; column += 1) {
-    if (typeof grid.at(row, column) !== "string") return false;
-  }
   let known = false;
   let texts = 0;
   for (let column = first; column < end && !(known && texts >= 2); column += 1) {
