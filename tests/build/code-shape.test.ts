@@ -107,12 +107,6 @@ describe("the folders of src", () => {
 const MOST_LINES = 250;
 /** Lists, which nobody reads from end to end, and what a program made of them. */
 const LISTS = /^src\/(core\/words\/[a-z]+\.ts|sentences\/(made\/|[a-z]+\.ts))|\.table\.ts$/;
-/** Longer ones that do not say yet why. */
-const WITHOUT_REASON = [
-  "tests/sidebar/fixed-answers.ts",
-  "tests/sidebar/keeping-order.test.ts",
-  "tests/sidebar/order-answers.ts",
-];
 
 /** Whether a long file says at its top why it is one. */
 function saysWhy(code: string): boolean {
@@ -130,7 +124,7 @@ describe("files", () => {
       const code = readFileSync(file, "utf8");
       return code.trimEnd().split("\n").length > MOST_LINES && !saysWhy(code);
     });
-    expect(silent.sort()).toEqual(WITHOUT_REASON);
+    expect(silent).toEqual([]);
   });
 
   it("say it in the first comment, before anything else", () => {

@@ -1,3 +1,4 @@
+/* Longer than most: a list, an answer for each call of the sidebar. */
 import type { AheadAnswer } from "../../src/wire/ahead";
 import type { CheckAnswer } from "../../src/wire/check";
 import type { OpenAnswer } from "../../src/wire/open";

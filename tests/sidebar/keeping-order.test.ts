@@ -1,3 +1,4 @@
+/* Longer than most: all that may happen to one order while it is added and taken back, in the same form. */
 import { describe, expect, it } from "vitest";
 import * as text from "../../src/sentences/made/orders-page";
 import { noAnswer } from "../../src/sentences/made/page";

@@ -1,3 +1,4 @@
+/* Longer than most: a list, orders in every state that the sidebar can show. */
 import type { Amount, OrderAction } from "../../src/core";
 import type {
   OrderRow,
