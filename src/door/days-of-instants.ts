@@ -1,7 +1,10 @@
-import { type CivilDay, civilDay } from "../core";
+import { type CivilDay, civilDay, madeOnce } from "../core";
 import type { Host } from "./host";
 
 const DAY = 86_400_000;
+const WEEK = 7 * DAY;
+/** 1970 to about 2100: further off, every instant is asked for. */
+const LAST_WEEK = 6800;
 
 /** Turns the Dates of a spreadsheet into civil days and back, in the spreadsheet's own zone. */
 export interface DaysOfInstants {
@@ -13,28 +16,36 @@ export interface DaysOfInstants {
 /**
  * A date cell is the instant of 00:00 in the spreadsheet's zone, which is often not the script's;
  * so days are read off the wall clock there. Sheets repeat the same days thousands of times, and
- * asking for wall-clock time is slow, so each instant is asked for once.
+ * asking for wall-clock time is slow, so each instant is looked at once, and a week at whose two ends
+ * the clock is equally far off is not asked further.
  */
 export function daysOfInstants(host: Host): DaysOfInstants {
   const days = new Map<number, CivilDay>();
   const instants = new Map<CivilDay, number>();
-  const dayOf = (milliseconds: number) => {
-    let day = days.get(milliseconds);
-    if (day === undefined) {
-      day = dayOnTheWall(host.wallTime(milliseconds));
-      days.set(milliseconds, day);
-    }
-    return day;
+  const offsets = new Map<number, number>();
+  const off = (instant: number) => onTheWall(host.wallTime(instant)) - instant;
+  const offAt = (week: number) => madeOnce(offsets, week, () => off(week * WEEK));
+  /** How far off the clock is in the whole week of an instant; null where it changes, or far from our time. */
+  const offAllWeek = (instant: number): number | null => {
+    const week = Math.floor(instant / WEEK);
+    if (week < 0 || week > LAST_WEEK) return null;
+    const before = offAt(week);
+    return before === offAt(week + 1) ? before : null;
   };
-  const instantOf = (day: CivilDay) => {
-    let instant = instants.get(day);
-    if (instant === undefined) {
-      instant = firstInstant(day, host);
-      instants.set(day, instant);
-    }
-    return instant;
+  const dayAt = (milliseconds: number) =>
+    Math.floor((milliseconds + (offAllWeek(milliseconds) ?? off(milliseconds))) / DAY) as CivilDay;
+  const startOf = (day: CivilDay) => {
+    const isOff = offAllWeek(day * DAY);
+    if (isOff === null) return firstInstant(day, host);
+    const midnight = day * DAY - isOff;
+    // The day before, too: clocks that are set back at midnight show it twice.
+    const isSteady = offAllWeek(midnight) === isOff && offAllWeek(midnight - DAY) === isOff;
+    return isSteady ? midnight : firstInstant(day, host);
   };
-  return { dayOf, instantOf };
+  return {
+    dayOf: (milliseconds) => madeOnce(days, milliseconds, () => dayAt(milliseconds)),
+    instantOf: (day) => madeOnce(instants, day, () => startOf(day)),
+  };
 }
 
 /**
@@ -47,10 +58,6 @@ function firstInstant(day: CivilDay, host: Host): number {
   for (let turn = 0; turn < 2; turn += 1) instant -= onTheWall(host.wallTime(instant)) - wanted;
   const shown = onTheWall(host.wallTime(instant));
   return shown < wanted ? instant + (wanted - shown) : instant;
-}
-
-function dayOnTheWall(text: string): CivilDay {
-  return Math.floor(onTheWall(text) / DAY) as CivilDay;
 }
 
 /** Wall-clock text as milliseconds, as if the wall hung at Greenwich. */

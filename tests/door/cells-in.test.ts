@@ -97,7 +97,7 @@ describe("a range as it reaches a function", () => {
     expect(rowsOf([])).toEqual([]);
   });
 
-  it("asks for each instant once, however often it stands in the range", () => {
+  it("asks the clock of a week once at each end, however many days of it stand in the range", () => {
     let asked = 0;
     const host = hostIn("America/New_York");
     const counting = daysOfInstants({
@@ -107,13 +107,15 @@ describe("a range as it reaches a function", () => {
         return host.wallTime(milliseconds);
       },
     });
-    const date = dateCell("America/New_York", "2026-09-03");
+    const week = ["2026-09-03", "2026-09-04", "2026-09-05", "2026-09-08"];
+    const dates = week.map((one) => [dateCell("America/New_York", one)]);
     const grid = gridIn(
-      Array.from({ length: 500 }, () => [date]),
+      Array.from({ length: 500 }, (_, row) => dates[row % week.length]),
       counting,
     );
-    for (let row = 0; row < 500; row += 1)
-      expect(grid.at(row, 0)).toEqual({ day: day("2026-09-03") });
-    expect(asked).toBe(1);
+    for (let row = 0; row < 500; row += 1) {
+      expect(grid.at(row, 0)).toEqual({ day: day(week[row % week.length] as string) });
+    }
+    expect(asked).toBe(2);
   });
 });
