@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { afterEach, describe, expect, it } from "vitest";
 import { daysOfInstants } from "../../src/door/days-of-instants";
 import { day, iso } from "../support/days";
-import { firstInstantBySearch, hostIn } from "../support/host";
+import { firstInstantBySearch, hostIn, wallTime } from "../support/host";
 
 const MINUTE = 60_000;
 /** Zones with halves and quarters of an hour, both sides of the date line, and odd changes. */
@@ -83,6 +83,46 @@ describe("days and instants", () => {
     const days = daysOfInstants(hostIn("America/Havana"));
     expect(days.instantOf(day("2018-11-04"))).toBe(Date.UTC(2018, 10, 4, 4));
   });
+
+  it.each([
+    ["Asia/Amman", "2000-09-29"],
+    ["Antarctica/Casey", "2019-03-17"],
+  ])("start at the first of two midnights, however the clocks went: %s, %s", (zone, text) => {
+    const days = daysOfInstants(hostIn(zone));
+    expect(days.instantOf(day(text))).toBe(firstInstantBySearch(zone, text));
+  });
+
+  // Source: the time zone data of IANA, as this process has it (Intl).
+  it("are as the wall shows them at any instant of a century, in every zone there is", () => {
+    const zones = Intl.supportedValuesOf("timeZone");
+    expect(zones.length).toBeGreaterThan(400);
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...zones),
+        fc.integer({ min: 0, max: Date.UTC(2100, 0) / MINUTE }),
+        (zone, minute) => {
+          const shown = iso(daysOfInstants(hostIn(zone)).dayOf(minute * MINUTE));
+          expect(shown).toBe(wallTime(zone, minute * MINUTE).slice(0, 10));
+        },
+      ),
+      { numRuns: 3000 },
+    );
+  });
+
+  it.each(["Africa/Casablanca", "Africa/Cairo", "Asia/Gaza", "Asia/Hebron"])(
+    "are as the wall shows them on every day of the years in which clocks changed most: %s",
+    (zone) => {
+      const days = daysOfInstants(hostIn(zone));
+      const wrong: string[] = [];
+      for (let one: number = day("2008-01-01"); one < day("2026-01-01"); one += 1) {
+        // In the last hour of the day there, an hour of change shows.
+        const late = days.instantOf((one + 1) as never) - MINUTE;
+        const shown = iso(days.dayOf(late)) as string;
+        if (shown !== wallTime(zone, late).slice(0, 10)) wrong.push(shown);
+      }
+      expect(wrong).toEqual([]);
+    },
+  );
 
   it("refuse a clock that does not say the time", () => {
     const days = daysOfInstants({ wallTime: () => "noon", locale: () => "" });

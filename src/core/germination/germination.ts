@@ -1,4 +1,5 @@
 import { totalOf } from "../mathematics";
+
 /** What came up at each inspection of a sowing. */
 export interface GerminationRecord {
   /** Days since sowing, rising; uneven gaps are allowed. */

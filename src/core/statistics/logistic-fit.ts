@@ -1,3 +1,4 @@
+import { madeOnce } from "../made-once";
 import { add, at, dot, entry, inverseOf, type Matrix, rowOf, trace } from "../mathematics";
 import {
   type FlatRows,
@@ -160,26 +161,22 @@ function baseParts(
   { baseWeight, shared }: LogisticPass,
   inverse: Matrix,
 ): (base: number) => { readonly own: number; readonly along: Float64Array } {
-  const known = new Map<number, { own: number; along: Float64Array }>();
-  return (base) => {
-    let parts = known.get(base);
-    if (parts !== undefined) return parts;
+  const known = new Map<number, { readonly own: number; readonly along: Float64Array }>();
+  const partsOf = (base: number) => {
     const weight = at(baseWeight, base);
     const along = new Float64Array(inverse.size);
-    let own = weight === 0 ? 0 : 1 / weight;
-    if (weight !== 0) {
-      const entries = shared[base] ?? [];
-      for (const [column, a] of entries) {
-        for (let k = 0; k < inverse.size; k += 1) {
-          add(along, k, (a / weight) * entry(inverse, k, column));
-        }
+    if (weight === 0) return { own: 0, along };
+    let own = 1 / weight;
+    const entries = shared[base] ?? [];
+    for (const [column, a] of entries) {
+      for (let k = 0; k < inverse.size; k += 1) {
+        add(along, k, (a / weight) * entry(inverse, k, column));
       }
-      for (const [column, a] of entries) own += (a / weight) * at(along, column);
     }
-    parts = { own, along };
-    known.set(base, parts);
-    return parts;
+    for (const [column, a] of entries) own += (a / weight) * at(along, column);
+    return { own, along };
   };
+  return (base) => madeOnce(known, base, () => partsOf(base));
 }
 
 function startOfBases(flat: FlatRows, bases: number): Float64Array {
