@@ -26,11 +26,11 @@ export function cellMustBeReady(name: string, cell: Cell): void {
 }
 
 /** @throws InputError "argument-missing" | "argument-unreadable" | "not-ready-yet" */
-export function dayArgument(name: string, cell: Cell, localeOrder: DayOrder | null): CivilDay {
+export function dayArgument(name: string, cell: Cell, usualOrder: () => DayOrder | null): CivilDay {
   cellMustBeReady(name, cell);
   if (isBlank(cell))
     throw new InputError({ code: "argument-missing", argument: name, needs: "day" });
-  const reader = dayColumnReader(() => [cell], { usualOrder: () => localeOrder, asOf: null });
+  const reader = dayColumnReader(() => [cell], { usualOrder, asOf: null });
   const reading = reader.read(cell);
   if (reading.kind === "day") return reading.day;
   throw unreadable(name, "day", cell);

@@ -29,7 +29,7 @@ export function gridIn(value: unknown, days: DaysOfInstants): Grid {
   };
   return {
     rowCount: rows.length,
-    columnCount: rows.reduce((widest, row) => Math.max(widest, row.length), 0),
+    columnCount: widest(rows),
     at: (row, column) => {
       const value = rows[row]?.[column];
       if (typeof value === "string") return value;
@@ -42,6 +42,12 @@ export function gridIn(value: unknown, days: DaysOfInstants): Grid {
   };
 }
 
+function widest(rows: readonly (readonly unknown[])[]): number {
+  let width = 0;
+  for (const { length } of rows) if (length > width) width = length;
+  return width;
+}
+
 /** A single value as a cell; a range of one cell may arrive as the value or as [[value]]. */
 export function cellIn(value: unknown, days: DaysOfInstants): Cell {
   return gridIn(value, days).at(0, 0);
@@ -50,7 +56,8 @@ export function cellIn(value: unknown, days: DaysOfInstants): Cell {
 /** An argument as rows: a range is an array of rows, a range of one cell may arrive as its value alone. */
 export function rowsOf(value: unknown): readonly (readonly unknown[])[] {
   if (!Array.isArray(value)) return [[value]];
-  return value.map((row) => (Array.isArray(row) ? row : [row]));
+  const isRow = (row: unknown) => Array.isArray(row);
+  return value.every(isRow) ? value : value.map((row) => (isRow(row) ? row : [row]));
 }
 
 /** The instant of a Date. The Date of another realm is no instance of ours, so it is known by what it does. */

@@ -66,7 +66,8 @@ export interface RecordsWith {
 /** A door is made for each call, so that nothing of one spreadsheet is kept for another. */
 export function openDoor(host: Host): Door {
   const days: DaysOfInstants = daysOfInstants(host);
-  // Asking the runtime for a locale's habits takes longer than reading a small table.
+  // Asking the runtime for a locale's habits takes longer than reading a small table, and most tables
+  // hold nothing that needs them.
   const order = lazily(() => localeOrder(host.locale()));
   const mark = lazily(() => decimalMark(host.locale()));
   const timetableWithFaults = (value: unknown): BuiltTimetable =>
@@ -76,7 +77,7 @@ export function openDoor(host: Host): Door {
   return {
     grid: (value) => gridIn(value, days),
     cell: (value) => cellIn(value, days),
-    day: (name, value) => dayArgument(name, cellIn(value, days), order()),
+    day: (name, value) => dayArgument(name, cellIn(value, days), order),
     timetableWithFaults,
     timetable: (value) => {
       const { timetable, faults } = timetableWithFaults(value);
@@ -91,8 +92,12 @@ export function openDoor(host: Host): Door {
       return readRecords(gridIn(value, days), {
         stepNames: stepNames(timetable),
         asOf,
-        localeOrder: order(),
-        decimalMark: mark(),
+        get localeOrder() {
+          return order();
+        },
+        get decimalMark() {
+          return mark();
+        },
         told: toldColumns(gridIn(columns, days)),
       });
     },
@@ -105,8 +110,12 @@ export function openDoor(host: Host): Door {
       mustBeGiven("orders", value, "table");
       return readOrders(gridIn(value, days), {
         asOf,
-        localeOrder: order(),
-        decimalMark: mark(),
+        get localeOrder() {
+          return order();
+        },
+        get decimalMark() {
+          return mark();
+        },
       });
     },
     crew: (value, timetable, asOf) => {

@@ -97,16 +97,23 @@ export function dueTable(due: {
   return tableOf({
     columns: DUE_COLUMNS,
     headers: headers(),
-    rows: due.rows.map((task) => ({
-      cells: {
-        ...task,
-        task: task.step.name,
-        place: task.place || null,
-        status: DUE_WORDS[task.status](),
-        hours: task.hours === null ? null : Math.round(task.hours * 10) / 10,
-        caution: task.step.caution || null,
-      },
-    })),
+    rows: due.rows.map(
+      ({ step, batch, place, plants, doOn, from, by, status, daysLate, hours }) => ({
+        cells: {
+          doOn,
+          task: step.name,
+          batch,
+          place: place || null,
+          plants,
+          from,
+          by,
+          status: DUE_WORDS[status](),
+          daysLate,
+          hours: hours === null ? null : Math.round(hours * 10) / 10,
+          caution: step.caution || null,
+        },
+      }),
+    ),
     remark: recordsRemarks(due.remarks, "cell"),
   });
 }

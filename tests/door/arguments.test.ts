@@ -41,12 +41,12 @@ describe("a day asked for", () => {
     ["13/9/2026", "2026-09-13"],
     [46268, "2026-09-03"],
   ])("may be %j", (cell, expected) => {
-    expect(iso(dayArgument("asOf", cell, null))).toBe(expected);
+    expect(iso(dayArgument("asOf", cell, () => null))).toBe(expected);
   });
 
   it("follows the locale's order", () => {
-    expect(iso(dayArgument("asOf", "3/9/2026", "day-first"))).toBe("2026-09-03");
-    expect(iso(dayArgument("asOf", "3/9/2026", "month-first"))).toBe("2026-03-09");
+    expect(iso(dayArgument("asOf", "3/9/2026", () => "day-first"))).toBe("2026-09-03");
+    expect(iso(dayArgument("asOf", "3/9/2026", () => "month-first"))).toBe("2026-03-09");
   });
 
   it.each([
@@ -58,7 +58,10 @@ describe("a day asked for", () => {
     ["#REF!", notReady("#REF!")],
     ["Loading...", notReady(null)],
   ] as readonly (readonly [Cell, object])[])("can't be %j", (cell, fault) => {
-    expect(faultOf(() => dayArgument("asOf", cell, null))).toEqual({ argument: "asOf", ...fault });
+    expect(faultOf(() => dayArgument("asOf", cell, () => null))).toEqual({
+      argument: "asOf",
+      ...fault,
+    });
   });
 });
 

@@ -9,7 +9,7 @@ describe.each(MESSY_SAMPLES)("the messy sample %s", (folder) => {
   const sample = messySample(folder);
   const { expected, grid } = sample;
   const timetable = builtInTimetable();
-  const asOf = dayArgument("asOf", expected.asOf, null);
+  const asOf = dayArgument("asOf", expected.asOf, () => null);
   const records = readRecords(grid, {
     stepNames: timetable.methods.flatMap(({ steps }) => steps.map(({ name }) => name)),
     asOf,

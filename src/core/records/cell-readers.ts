@@ -60,7 +60,8 @@ const YEARS_AHEAD = 3;
 /** 1990 to the end of 2099, for questions that have no as-of day. */
 const WITHOUT_AS_OF = { from: 7305 as CivilDay, by: 47481 as CivilDay };
 
-export function cellReaders(grid: Grid, { asOf, decimalMark }: ReadingHabits): CellReaders {
+export function cellReaders(grid: Grid, habits: ReadingHabits): CellReaders {
+  const { asOf } = habits;
   const troubles: Trouble[] = [];
   const earliest = asOf === null ? WITHOUT_AS_OF.from : asOf - YEARS_BACK * 366;
   const latest = asOf === null ? WITHOUT_AS_OF.by : asOf + YEARS_AHEAD * 366;
@@ -104,7 +105,7 @@ export function cellReaders(grid: Grid, { asOf, decimalMark }: ReadingHabits): C
     if (cell === "") return null;
     // Nearly every count is a plain whole number.
     if (typeof cell === "number" && cell >= 1 && cell % 1 === 0 && cell < 1e6) return cell;
-    const reading = readCount(cell, { decimalMark, outOf });
+    const reading = readCount(cell, { decimalMark: habits.decimalMark, outOf });
     if (reading.kind === "blank") return null;
     if (reading.kind === "unread") {
       listUnread(row, match, reading.why);

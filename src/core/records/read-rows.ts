@@ -38,10 +38,12 @@ export function readRows({ grid, area, matches, reader, stepCount }: RowsToRead)
   // "Signed | | Kesto" below a table: no number in it where plants and days stand, and named unlike
   // the batches that there are.
   const isNote = (nameCell: Cell, row: number): boolean => {
-    if (nameColumn === null || !names.any() || names.like(row, nameColumn)) return false;
+    // First what nearly every row answers at once.
+    if (nameColumn === null || reader.hasNumber(row)) return false;
+    if (!names.any() || names.like(row, nameColumn)) return false;
     const name = cellText(nameCell);
     const isSentence = name.split(" ").length >= 3;
-    return (isSentence || !/\d/.test(name)) && !reader.hasNumber(row);
+    return isSentence || !/\d/.test(name);
   };
   const sums = runningSums(stepCount + 2);
   const batches: Batch[] = [];

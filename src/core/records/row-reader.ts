@@ -66,8 +66,20 @@ export function rowReader({ grid, table, columns, habits, down }: TableToRead): 
       return counted;
     });
   };
-  const fact = (row: number, name: BatchFact): string =>
-    cells.text(down.get(name)?.rowFor(row) ?? row, facts.get(name));
+  const textOf = (name: BatchFact): ((row: number) => string) => {
+    const match = facts.get(name);
+    const filled = down.get(name);
+    if (filled === undefined) return (row) => cells.text(row, match);
+    return (row) => cells.text(filled.rowFor(row), match);
+  };
+  const fromLot = textOf("fromLot");
+  const variety = textOf("variety");
+  const rootstock = textOf("rootstock");
+  const crop = textOf("crop");
+  const method = textOf("method");
+  const place = textOf("place");
+  const grafter = textOf("grafter");
+  const scionSource = textOf("scionSource");
   const nameIn = (row: number): string => {
     const given = cells.text(row, facts.get("batch"));
     if (given !== "") return given;
@@ -101,14 +113,14 @@ export function rowReader({ grid, table, columns, habits, down }: TableToRead): 
         name,
         // One by one: an object that is put together from a list or from another is slower to read
         // ever after, and tables have thousands of rows.
-        fromLot: fact(row, "fromLot"),
-        variety: fact(row, "variety"),
-        rootstock: fact(row, "rootstock"),
-        crop: fact(row, "crop"),
-        method: fact(row, "method"),
-        place: fact(row, "place"),
-        grafter: fact(row, "grafter"),
-        scionSource: fact(row, "scionSource"),
+        fromLot: fromLot(row),
+        variety: variety(row),
+        rootstock: rootstock(row),
+        crop: crop(row),
+        method: method(row),
+        place: place(row),
+        grafter: grafter(row),
+        scionSource: scionSource(row),
         culled: cells.count(row, culled, null),
         dispatched: cells.count(row, dispatched, null),
         given: 0,
