@@ -1,5 +1,6 @@
 import { readDayText } from "../cells";
 import { type CivilDay, isoMonth, monthOf, yearMonthDay } from "../dates";
+import { madeOnce } from "../made-once";
 import { type Batch, likeName, type Records, stepIndex } from "../records";
 import { normalText, wordSet } from "../words";
 import type { GroupColumn } from "./group-column";
@@ -43,7 +44,10 @@ function valueFrom(
   name: MadeName,
   records: Records,
 ): ((batch: Batch, graftedOn: CivilDay) => string) | null {
-  if (name === "Month") return (_, day) => isoMonth(monthOf(day));
+  if (name === "Month") {
+    const texts = new Map<CivilDay, string>();
+    return (_, day) => madeOnce(texts, day, () => isoMonth(monthOf(day)));
+  }
   if (name === "Season") {
     return (_, day) => SEASONS[Math.floor((yearMonthDay(day).month % 12) / 3)] as string;
   }
