@@ -6,7 +6,7 @@ export const LOADED = "loaded";
 
 /**
  * What the bundle uses most of the language's own objects. As names of a function they are found at once,
- * where each look at a guarded global object is a call, a hundred million times a day of draws; and
+ * where each look at a guarded global object is a call, millions of times in a forecast; and
  * they are written short.
  */
 const OFTEN_USED = ["Array", "Float64Array", "Map", "Math", "Number", "Object", "Set", "String"];

@@ -11,8 +11,6 @@ import {
 import type { LogisticRow, LogisticSize } from "./logistic-row";
 
 // Taken from the global once; see logistic-pass.ts.
-const { exp } = Math;
-
 export interface LogisticFit {
   /** What each column adds to the log odds. */
   readonly coefficients: Float64Array;
@@ -191,5 +189,5 @@ function startOfBases(flat: FlatRows, bases: number): Float64Array {
 }
 
 export function shareOf(logOdds: number): number {
-  return 1 / (1 + exp(-logOdds));
+  return 1 / (1 + Math.exp(-logOdds));
 }

@@ -2,8 +2,6 @@ import { add, at, type Matrix, squareMatrix } from "../mathematics";
 import type { LogisticRow, LogisticSize } from "./logistic-row";
 
 // Taken from the global once: in a script's own realm every look there costs more than the sum.
-const { exp, log, max, min } = Math;
-
 /** Rows laid out flat: a fit goes through them many times. */
 export interface FlatRows {
   readonly count: number;
@@ -49,8 +47,8 @@ export function wholeLikelihood(
   let whole = 0;
   for (const { taken, grafted } of rows) {
     const missed = grafted - taken;
-    if (taken > 0) whole += taken * log(taken / grafted);
-    if (missed > 0) whole += missed * log(missed / grafted);
+    if (taken > 0) whole += taken * Math.log(taken / grafted);
+    if (missed > 0) whole += missed * Math.log(missed / grafted);
   }
   return whole;
 }
@@ -84,7 +82,7 @@ export function logOddsOf(flat: FlatRows, row: number, point: LogisticPoint): nu
   for (let i = flat.start[row] as number; i < end; i += 1) {
     sum += at(flat.value, i) * at(point.coefficients, flat.column[i] as number);
   }
-  return max(-FARTHEST_LOG_ODDS, min(FARTHEST_LOG_ODDS, sum));
+  return Math.max(-FARTHEST_LOG_ODDS, Math.min(FARTHEST_LOG_ODDS, sum));
 }
 
 /**
@@ -113,11 +111,11 @@ export function passThrough(
   let reached = 0;
   for (let row = 0; row < flat.count; row += 1) {
     const odds = logOddsOf(flat, row, point);
-    const share = 1 / (1 + exp(-odds));
+    const share = 1 / (1 + Math.exp(-odds));
     const plants = at(grafted, row);
     const took = at(taken, row);
     // log(1 − share) is −log(1 + e^odds), told from the side that does not cancel.
-    const logMissed = odds > 0 ? log(share) - odds : log(1 - share);
+    const logMissed = odds > 0 ? Math.log(share) - odds : Math.log(1 - share);
     reached += took * odds + plants * logMissed;
     const weight = plants * share * (1 - share);
     const residual = took - plants * share;

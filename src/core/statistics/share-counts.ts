@@ -58,14 +58,11 @@ export function logLikelihood(counts: ShareCounts, mean: number, correlation: nu
   );
 }
 
-// Looking log up on Math costs more than calling it where the global object is guarded.
-const { log } = Math;
-
 function sumOfLogs(list: readonly Block[], start: number): number {
   let sum = 0;
   for (const { weight, mean, variance } of list) {
     const at = start + mean;
-    sum += weight * (log(at) - variance / (2 * at * at));
+    sum += weight * (Math.log(at) - variance / (2 * at * at));
   }
   return sum;
 }

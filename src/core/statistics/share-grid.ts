@@ -2,9 +2,6 @@ import { lazily } from "../lazily";
 import { totalOf } from "../mathematics";
 import { SHARE_PRIOR, spreadWeights } from "./share-prior";
 
-// Looking these up on Math costs more than calling them where the global object is guarded.
-const { exp, log } = Math;
-
 const MEANS = 101;
 const NURSERY_MEANS = 41;
 
@@ -66,9 +63,9 @@ function betaWeights(points: Float64Array, mean: number, correlation: number): F
   const a = mean * total;
   const b = (1 - mean) * total;
   // The points are even in the arcsine; the change of variable adds half a power at each end.
-  const logs = points.map((x) => (a - 0.5) * log(x) + (b - 0.5) * log(1 - x));
+  const logs = points.map((x) => (a - 0.5) * Math.log(x) + (b - 0.5) * Math.log(1 - x));
   const largest = logs.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY);
-  const weights = logs.map((value) => exp(value - largest));
+  const weights = logs.map((value) => Math.exp(value - largest));
   const sum = totalOf(weights);
   return weights.map((weight) => weight / sum);
 }

@@ -21,9 +21,6 @@ export interface SharedDraw {
   readonly correlation: number;
 }
 
-// Looking these up on Math costs more than calling them where the global object is guarded.
-const { exp, log } = Math;
-
 /** No share is believed to be nearer to all, or to none, than this once plants are counted. */
 const MOST_BELIEVED = 0.97;
 
@@ -112,7 +109,7 @@ function likelihoodTable(counts: ShareCounts, { means }: ShareGrid): LikelihoodT
     (most, row) => row.reduce((best, value) => Math.max(best, value), most),
     Number.NEGATIVE_INFINITY,
   );
-  return logs.map((row) => row.map((value) => exp(value - largest)));
+  return logs.map((row) => row.map((value) => Math.exp(value - largest)));
 }
 
 interface CellWeights {
@@ -130,19 +127,20 @@ function cellWeights(grid: ShareGrid, likelihoods: readonly LikelihoodTable[]): 
     for (let group = 0; group < groupWeights.length; group += 1) {
       for (let nursery = 0; nursery < nurseryWeights.length; nursery += 1) {
         const among = groupMeans[group]?.[nursery] as Float64Array;
-        let weight = log(
+        let weight = Math.log(
           (batchWeights[batch] as number) *
             (groupWeights[group] as number) *
             at(nurseryWeights, nursery),
         );
-        for (const table of likelihoods) weight += log(dot(among, table[batch] as Float64Array));
+        for (const table of likelihoods)
+          weight += Math.log(dot(among, table[batch] as Float64Array));
         logs[cell] = weight;
         if (weight > largest) largest = weight;
         cell += 1;
       }
     }
   }
-  const weights = logs.map((log) => exp(log - largest));
+  const weights = logs.map((log) => Math.exp(log - largest));
   return { weights, total: totalOf(weights) };
 }
 
