@@ -17,24 +17,27 @@ export interface DaysOfInstants {
 /**
  * A date cell is the instant of 00:00 in the spreadsheet's zone, which is often not the script's;
  * so days are read off the wall clock there. Sheets repeat the same days thousands of times, and
- * asking for wall-clock time is slow, so each instant is looked at once, and a week at whose two ends
- * the clock is equally far off is not asked further.
+ * asking for wall-clock time is slow, so a week at whose two ends the clock is equally far off is not
+ * asked further.
  *
  * Source: in the time zone data of IANA no zone changes its clocks and changes them back within a week
  *   from 1970 on; of those that change them for Ramadan, for a month. Held by the tests against Intl.
  */
 export function daysOfInstants(host: Host): DaysOfInstants {
-  const days = new Map<number, CivilDay>();
   const instants = new Map<CivilDay, number>();
   const offsets = new Map<number, number>();
+  const steadyOffsets = new Map<number, number | null>();
   const off = (instant: number) => onTheWall(host.wallTime(instant)) - instant;
   const offAt = (week: number) => madeOnce(offsets, week, () => off(week * WEEK));
   /** How far off the clock is in the whole week of an instant; null where it changes, or far from our time. */
   const offAllWeek = (instant: number): number | null => {
     const week = Math.floor(instant / WEEK);
-    if (week < 0 || week > LAST_WEEK) return null;
-    const before = offAt(week);
-    return before === offAt(week + 1) ? before : null;
+    const known = steadyOffsets.get(week);
+    if (known !== undefined) return known;
+    const before = week < 0 || week > LAST_WEEK ? null : offAt(week);
+    const steady = before !== null && before === offAt(week + 1) ? before : null;
+    steadyOffsets.set(week, steady);
+    return steady;
   };
   const dayAt = (milliseconds: number) =>
     Math.floor((milliseconds + (offAllWeek(milliseconds) ?? off(milliseconds))) / DAY) as CivilDay;
@@ -47,7 +50,7 @@ export function daysOfInstants(host: Host): DaysOfInstants {
     return isSteady ? midnight : firstInstant(day, host);
   };
   return {
-    dayOf: (milliseconds) => madeOnce(days, milliseconds, () => dayAt(milliseconds)),
+    dayOf: dayAt,
     instantOf: (day) => madeOnce(instants, day, () => startOf(day)),
   };
 }
