@@ -8,7 +8,7 @@ import { readPrice } from "./read-price";
 import { HOUR, isUsualMeasure, type Measure, measureOf, PIECE } from "./units";
 import { DIGITS, writtenNumber } from "./written-number";
 
-const priceWords = lazily(() => tableWords("prices"));
+export const priceWords = lazily(() => tableWords("prices"));
 
 /** Items that mean the work of one person. */
 const WORK = wordSet((words) => words.work);

@@ -5,7 +5,7 @@ import { foldName } from "../names";
 import { headedTable, type RowNote, type RowTrouble, rowMustBeReady } from "../tables";
 import { everyWord, tableWords } from "../words";
 
-const placeWords = lazily(() => ({
+export const placeWords = lazily(() => ({
   place: everyWord((words) => [...words.facts.place, ...words.name]),
   holds: tableWords("places").holds,
 }));

@@ -7,7 +7,7 @@ import { everyLanguage, everyWord, normalText, tableWords } from "../words";
 import { type ClosedDays, type DayStretch, NEVER_CLOSED } from "./crew";
 import { stretchReader } from "./stretches";
 
-const closedWords = lazily(() => {
+export const closedWords = lazily(() => {
   const headers = tableWords("closedDays");
   return { ...headers, day: [...headers.day, ...everyWord((words) => words.from)] };
 });

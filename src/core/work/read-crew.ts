@@ -10,7 +10,7 @@ import { hundredthsThere } from "./hundredths";
 import { stretchReader } from "./stretches";
 import type { CrewRemark } from "./work-remark";
 
-const crewWords = lazily(() => {
+export const crewWords = lazily(() => {
   const headers = tableWords("crew");
   const persons = everyWord(({ name, facts }) => [...name, ...facts.eventPerson]);
   return { ...headers, person: [...headers.person, ...persons] };

@@ -1,0 +1,91 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+
+/** A line of headers.csv; tests/checks/office-words/SOURCE.md says what each field holds. */
+export interface HeaderLine {
+  readonly table: string;
+  readonly language: string;
+  readonly crop: string;
+  readonly kind: string;
+  readonly header: string;
+  readonly meaning: string;
+  /** Cells of the first three rows. */
+  readonly examples: readonly string[];
+  readonly common: boolean;
+}
+
+/** A line of values.csv. */
+export interface ValueLine {
+  readonly id: string;
+  readonly group: string;
+  readonly kind: string;
+  readonly language: string;
+  readonly crop: string;
+  readonly spelling: string;
+  readonly is: string;
+  readonly must: string;
+  readonly apartFrom: string;
+  readonly common: boolean;
+}
+
+/** The two parts of the corpus; of the unseen one nothing but counts may be shown. */
+export type Part = "seen" | "unseen";
+
+const FOLDER = "tests/checks/office-words";
+
+export function headerLines(part: Part): readonly HeaderLine[] {
+  return csv(part, "headers.csv").map((field) => ({
+    table: field("table"),
+    language: field("language"),
+    crop: field("crop"),
+    kind: field("kind"),
+    header: field("header"),
+    meaning: field("meaning"),
+    examples: [1, 2, 3].map((row) => field(`example ${row}`)),
+    common: field("common") === "yes",
+  }));
+}
+
+export function valueLines(part: Part): readonly ValueLine[] {
+  return csv(part, "values.csv").map((field) => ({
+    id: field("id"),
+    group: field("group"),
+    kind: field("kind"),
+    language: field("language"),
+    crop: field("crop in words") || field("crop"),
+    spelling: field("spelling"),
+    is: field("is"),
+    must: field("must"),
+    apartFrom: field("keep apart from"),
+    common: field("common") === "yes",
+  }));
+}
+
+/** @throws Error when a line lacks a field: a corpus that is not read whole scores nothing */
+function csv(part: Part, name: string): readonly ((field: string) => string)[] {
+  const file = path.join(FOLDER, part === "unseen" ? "unseen" : "", name);
+  const [header = [], ...rows] = csvRows(readFileSync(file, "utf8"));
+  return rows.map((row) => {
+    if (row.length !== header.length) throw new Error(`${file}: a line has ${row.length} fields`);
+    return (field) => {
+      const value = row[header.indexOf(field)];
+      if (value === undefined) throw new Error(`${file} has no field ${field}`);
+      return value;
+    };
+  });
+}
+
+/** Fields by RFC 4180, outer blanks kept. */
+function csvRows(text: string): readonly string[][] {
+  const rows: string[][] = [];
+  let row: string[] = [];
+  for (const [, quoted, plain = "", end] of text.matchAll(
+    /(?:"((?:[^"]|"")*)"|([^",\r\n]*))(,|\r?\n|$)/g,
+  )) {
+    row.push(quoted?.replaceAll('""', '"') ?? plain);
+    if (end === ",") continue;
+    if (row.length > 1 || row[0] !== "") rows.push(row);
+    row = [];
+  }
+  return rows;
+}

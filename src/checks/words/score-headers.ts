@@ -1,0 +1,43 @@
+import { type ColumnRead, columnsRead } from "./columns-read";
+import { type HeaderLine, headerLines, type Part } from "./corpus";
+import { keysOf } from "./meanings";
+import { localeOf, officeTable } from "./office-table";
+import type { Outcome, Scored } from "./outcome";
+
+/** Every header of the corpus, read in its table. */
+export function scoredHeaders(part: Part): readonly Scored[] {
+  const tables = new Map<string, HeaderLine[]>();
+  for (const line of headerLines(part)) {
+    tables.set(line.table, [...(tables.get(line.table) ?? []), line]);
+  }
+  return [...tables.values()].flatMap((lines) => {
+    const [{ kind, language }] = lines as [HeaderLine];
+    const read = columnsRead(kind, officeTable(lines), localeOf(language));
+    return lines.map((line, column) => scoredHeader(line, read[column] as ColumnRead));
+  });
+}
+
+function scoredHeader(line: HeaderLine, read: ColumnRead): Scored {
+  const { table, kind, language, header, meaning, common } = line;
+  return {
+    kind,
+    language,
+    word: header,
+    means: meaning,
+    readAs: read.key ?? "",
+    outcome: headerOutcome(read, keysOf(kind, meaning)),
+    common,
+    at: table,
+  };
+}
+
+/** @param wanted keys that mean what the header means; none where the product has no such column */
+export function headerOutcome(
+  { key, asked, named }: ColumnRead,
+  wanted: readonly string[],
+): Outcome {
+  if (asked) return "asked";
+  if (key !== null) return wanted.includes(key) ? "right" : "wrong";
+  if (!named) return "silent";
+  return wanted.length === 0 ? "right" : "asked";
+}

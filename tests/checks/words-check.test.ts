@@ -1,0 +1,94 @@
+import { describe, expect, it } from "vitest";
+import { headerLines, valueLines } from "../../src/checks/words/corpus";
+import { officeTable } from "../../src/checks/words/office-table";
+import { countsOf, missed, type Outcome, type Scored } from "../../src/checks/words/outcome";
+import { headerOutcome, scoredHeaders } from "../../src/checks/words/score-headers";
+import { scoredValues, wordOutcome } from "../../src/checks/words/score-values";
+
+describe("the corpus of office words", () => {
+  it("is read whole: tests/checks/office-words/SOURCE.md says how many lines the seen part has", () => {
+    expect(headerLines("seen")).toHaveLength(627);
+    expect(valueLines("seen")).toHaveLength(517);
+    expect(valueLines("seen").find(({ id }) => id === "V592")?.spelling).toBe('"');
+    expect(valueLines("seen").find(({ id }) => id === "V507")?.spelling).toBe("Amel 3 ");
+  });
+
+  it("has forty words in both parts that are never asked about", () => {
+    const common = (["seen", "unseen"] as const).map((part) => ({
+      headers: headerLines(part).filter((line) => line.common),
+      values: valueLines(part).filter((line) => line.common),
+    }));
+    const words = (lists: (readonly string[])[]) =>
+      new Set(lists.flat().map((word) => word.toLowerCase())).size;
+    expect(words(common.map(({ headers }) => headers.map(({ header }) => header)))).toBe(20);
+    expect(words(common.map(({ values }) => values.map(({ spelling }) => spelling)))).toBe(20);
+  });
+
+  it("has every line scored, once", () => {
+    expect(scoredHeaders("seen")).toHaveLength(627);
+    expect(scoredValues("seen")).toHaveLength(517);
+  });
+
+  it("puts a header of two rows as a sheet has it, the merged word once", () => {
+    const lines = headerLines("seen").filter(({ table }) => table === "T46");
+    const grid = officeTable(lines);
+    const row = (at: number) => lines.map((_, column) => grid.at(at, column));
+    expect(row(0).slice(0, 6)).toEqual(["Batch", "Sowing", "", "Grafting", "", ""]);
+    expect(row(1).slice(0, 6)).toEqual(["", "Date", "No.", "Date", "No.", "By"]);
+  });
+});
+
+describe("what becomes of a header", () => {
+  const left = { key: null, asked: false, named: false };
+  it.each<[string, Parameters<typeof headerOutcome>, Outcome]>([
+    ["read as what it means", [{ ...left, key: "fact batch" }, ["fact batch"]], "right"],
+    ["read as another without a word", [{ ...left, key: "fact note" }, ["fact batch"]], "wrong"],
+    ["asked about", [{ key: "fact note", asked: true, named: false }, ["fact batch"]], "asked"],
+    ["left alone without a word", [left, ["fact batch"]], "silent"],
+    ["left alone and named, though ours", [{ ...left, named: true }, ["fact batch"]], "asked"],
+    ["none of ours, left alone and named", [{ ...left, named: true }, []], "right"],
+    ["none of ours, left alone without a word", [left, []], "silent"],
+    ["none of ours, read as one of ours", [{ ...left, key: "fact note" }, []], "wrong"],
+  ])("%s", (_, question, outcome) => {
+    expect(headerOutcome(...question)).toBe(outcome);
+  });
+});
+
+describe("what becomes of a word in a cell", () => {
+  const same = { must: "same", wanted: ["grafting"] };
+  const ask = { must: "ask", wanted: [] };
+  it.each<[string, Parameters<typeof wordOutcome>, Outcome]>([
+    ["read as what it is", ["grafting", same], "right"],
+    ["read as another", ["sowing", same], "wrong"],
+    ["named as not known", [null, same], "asked"],
+    ["nobody could be sure, and it is asked about", [null, ask], "right"],
+    ["nobody could be sure, and it is decided", ["grafting", ask], "wrong"],
+    ["no step, and named so", [null, { must: "different", wanted: [] }], "right"],
+  ])("%s", (_, question, outcome) => {
+    expect(wordOutcome(...question)).toBe(outcome);
+  });
+});
+
+describe("the limits", () => {
+  const lines = (counts: Partial<Record<Outcome, number>>, common = false): readonly Scored[] =>
+    Object.entries(counts).flatMap(([outcome, times]) =>
+      Array.from({ length: times }, () => ({
+        ...{ kind: "records", language: "en", word: "w", means: "m", readAs: "", at: "T01" },
+        ...{ outcome: outcome as Outcome, common },
+      })),
+    );
+  it("hold where few are asked about, hardly any wrong, and none silent", () => {
+    const some = lines({ right: 90, asked: 9, wrong: 1 });
+    expect(countsOf(some)).toEqual({ right: 90, asked: 9, wrong: 1, silent: 0 });
+    expect(missed(some, { asked: 0.1 })).toEqual([]);
+  });
+
+  it.each([
+    [lines({ right: 98, wrong: 2 })],
+    [lines({ right: 999, silent: 1 })],
+    [lines({ right: 89, asked: 11 })],
+    [[...lines({ right: 99 }), ...lines({ asked: 1 }, true)]],
+  ])("are missed by one alone", (some) => {
+    expect(missed(some, { asked: 0.1 })).toHaveLength(1);
+  });
+});
