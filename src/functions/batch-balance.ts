@@ -3,11 +3,12 @@ import * as help from "../sentences/made/batch-balance-help";
 import { balanceTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
-import { columns, records } from "./parameter";
-import { COLUMNS, RECORDS } from "./parameter-help";
+import { columns, records, timetableOrBuiltIn } from "./parameter";
+import { COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 
-export const batchBalance = functionOf({ records, columns }, ({ records: read }) =>
-  balanceTable(balances(read)),
+export const batchBalance = functionOf(
+  { records, columns, timetable: timetableOrBuiltIn },
+  ({ records: read }) => balanceTable(balances(read)),
 );
 
 export const batchBalanceHelp: HelpOf<typeof batchBalance> = {
@@ -15,6 +16,7 @@ export const batchBalanceHelp: HelpOf<typeof batchBalance> = {
   parameters: {
     records: RECORDS,
     columns: COLUMNS,
+    timetable: TIMETABLE,
   },
   answers: help.answers,
   example: "=BATCH_BALANCE(Records!A1:M7)",

@@ -3,12 +3,19 @@ import * as help from "../sentences/made/take-compared-help";
 import { comparedTable } from "../wording/take-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
-import { columns, records, share, text } from "./parameter";
-import { COLUMNS, RECORDS } from "./parameter-help";
+import { columns, records, share, text, timetableOrBuiltIn } from "./parameter";
+import { COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 import { TAKES_LEVEL } from "./usual";
 
 export const takeCompared = functionOf(
-  { records, by: text, evenFor: text, level: share(TAKES_LEVEL), columns },
+  {
+    records,
+    by: text,
+    evenFor: text,
+    level: share(TAKES_LEVEL),
+    columns,
+    timetable: timetableOrBuiltIn,
+  },
   (given) => comparedTable(comparedTakes(given)),
 );
 
@@ -20,6 +27,7 @@ export const takeComparedHelp: HelpOf<typeof takeCompared> = {
     evenFor: help.evenFor,
     level: help.level,
     columns: COLUMNS,
+    timetable: TIMETABLE,
   },
   answers: help.answers,
   example: '=TAKE_COMPARED(Takes!A1:F25, "Grafter", "Variety")',

@@ -3,12 +3,13 @@ import * as help from "../sentences/made/take-reasons-help";
 import { reasonsTable } from "../wording/take-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
-import { columns, records, share } from "./parameter";
-import { COLUMNS, RECORDS } from "./parameter-help";
+import { columns, records, share, timetableOrBuiltIn } from "./parameter";
+import { COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 import { TAKES_LEVEL } from "./usual";
 
-export const takeReasons = functionOf({ records, level: share(TAKES_LEVEL), columns }, (given) =>
-  reasonsTable(reasonsOf(given)),
+export const takeReasons = functionOf(
+  { records, level: share(TAKES_LEVEL), columns, timetable: timetableOrBuiltIn },
+  (given) => reasonsTable(reasonsOf(given)),
 );
 
 export const takeReasonsHelp: HelpOf<typeof takeReasons> = {
@@ -17,6 +18,7 @@ export const takeReasonsHelp: HelpOf<typeof takeReasons> = {
     records: RECORDS,
     level: help.level,
     columns: COLUMNS,
+    timetable: TIMETABLE,
   },
   answers: help.answers,
   example: "=TAKE_REASONS(Takes!A1:F25)",

@@ -3,12 +3,12 @@ import * as help from "../sentences/made/take-summary-help";
 import { summaryTable } from "../wording/take-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
-import { columns, records, share, text } from "./parameter";
-import { COLUMNS, RECORDS } from "./parameter-help";
+import { columns, records, share, text, timetableOrBuiltIn } from "./parameter";
+import { COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 import { TAKES_LEVEL } from "./usual";
 
 export const takeSummary = functionOf(
-  { records, by: text, level: share(TAKES_LEVEL), columns },
+  { records, by: text, level: share(TAKES_LEVEL), columns, timetable: timetableOrBuiltIn },
   (given) => summaryTable(summedTakes(given)),
 );
 
@@ -19,6 +19,7 @@ export const takeSummaryHelp: HelpOf<typeof takeSummary> = {
     by: help.by,
     level: help.level,
     columns: COLUMNS,
+    timetable: TIMETABLE,
   },
   answers: help.answers,
   example: '=TAKE_SUMMARY(Records!A1:M7, "Variety")',

@@ -3,13 +3,13 @@ import * as help from "../sentences/made/take-trend-help";
 import { trendTable } from "../wording/take-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
-import { columns, records, textOrNone } from "./parameter";
-import { COLUMNS, RECORDS } from "./parameter-help";
+import { columns, records, textOrNone, timetableOrBuiltIn } from "./parameter";
+import { COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 
 const USUAL_PERIOD = "month";
 
 export const takeTrend = functionOf(
-  { records, period: textOrNone, by: textOrNone, columns },
+  { records, period: textOrNone, by: textOrNone, columns, timetable: timetableOrBuiltIn },
   ({ period, ...given }) =>
     trendTable(trendOf({ ...given, period: period === null ? USUAL_PERIOD : periodNamed(period) })),
 );
@@ -21,6 +21,7 @@ export const takeTrendHelp: HelpOf<typeof takeTrend> = {
     period: help.period,
     by: help.by,
     columns: COLUMNS,
+    timetable: TIMETABLE,
   },
   answers: help.answers,
   example: '=TAKE_TREND(Takes!A1:F25, "month")',

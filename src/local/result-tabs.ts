@@ -67,8 +67,9 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
   const { records, filledRecords, timetable, asOf, daysAhead, level, places, prices } = parts;
   const { orders, crew, closedDays, assurance } = parts;
   const told = toldArray(parts.columns);
-  const call = (name: string, ...given: readonly string[]) =>
-    `${name}(${[...given, told].join(",").replace(/,+$/, "")})`;
+  const callOf = (name: string, ...given: readonly string[]) =>
+    `${name}(${given.join(",").replace(/,+$/, "")})`;
+  const call = (name: string, ...given: readonly string[]) => callOf(name, ...given, told);
   return [
     {
       name: text.dueList(),
@@ -157,7 +158,7 @@ export function resultTabs(parts: FormulaParts): ResultTab[] {
       ({ by, name, heading }) => ({
         name: name(),
         heading: heading(),
-        formula: call("TAKE_SUMMARY", records, `"${by}"`, ""),
+        formula: callOf("TAKE_SUMMARY", records, `"${by}"`, "", told, timetable),
         shares: [take.takeRate(), take.from(), take.to()],
         limit: 20,
       }),

@@ -53,7 +53,6 @@ export const english = {
     noPlants: "a range needs plants. Found {successes} of {trials}",
     noSteps: "timetable has no steps",
     noSuchHeader: 'columns names the header "{header}", which records lacks',
-    noSuchName: 'columns names "{name}", which is not one of our columns',
     notACount: "{argument}: {why}",
     nothingSown: "sown must be 1 or more. Found {sown}",
     notWanted:
@@ -860,11 +859,16 @@ read. Without FILE an invented nursery is opened.
   records: {
     moreOfCell: "{batches, count} more (see BATCH_CHECK)",
     moreOfPage: "{batches, count} more (see Check)",
+    noSuchColumnsOfCell:
+      "Not read, because no step or column has such a name: {told, list}. Correct the name, or give the timetable that has the step.",
+    noSuchColumnsOfPage:
+      "Not read, because no step or column has such a name: {told, list}. Choose again in Set up.",
     noSuchMethod: "Left out because the timetable has no such method: {batches, list}.",
     rowsLeftOutOfCell:
       "{rows, plural, one {# row is} other {# rows are}} left out: see BATCH_CHECK.",
     rowsLeftOutOfPage: "{rows, plural, one {# row is} other {# rows are}} left out: see Check.",
     severalMethods: "Left out because more than one method fits: {batches, list}.",
+    toldAs: '"{header}" as "{name}"',
   },
 
   report: {
@@ -911,8 +915,6 @@ read. Without FILE an invented nursery is opened.
     headerGone: 'The table has no header "{header}": read the columns again',
     lostHeader:
       'In Set up you said that "{header}" is {name}, but the table has no such header any more. Open Set up and choose again',
-    lostName:
-      'In Set up you said that "{header}" is {name}, which is not a column that we can read. Open Set up and choose again',
     noMethod: 'There is no method "{name}"',
     noRecordsTab: "{settings} names no records tab: choose it in Set up",
     noSuchTimetable: 'There is no timetable of yours in a tab "{tab}": choose another in Set up',
@@ -1414,6 +1416,8 @@ read. Without FILE an invented nursery is opened.
     nearAlikeToDo: "If they are one, spell them alike",
     nearlySameName: 'Nearly the same name as "{name}" in row {firstRow}',
     noLine: "A heading, a note or a row of sums",
+    noSuchColumn: 'No step or column is called "{found}"',
+    noSuchColumnToDo: "Correct the name, or add the step to the timetable",
     noSuchLot: "No batch of that name in the range",
     noSuchLotHappens: "The batch counts on its own",
     noSuchLotToDo: "Correct the lot's name, or take its table into the range",

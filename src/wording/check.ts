@@ -89,6 +89,8 @@ const TROUBLES: SentencesOf<Trouble, TroubleWords> = {
     words(overdrawn(one), trouble.lotOverdrawnHappens(), trouble.lotOverdrawnToDo()),
   "days-of-unknown": (one) =>
     words(trouble.daysOfUnknown(one), trouble.columnLeftAlone(), trouble.daysOfUnknownToDo()),
+  "no-such-column": (one) =>
+    words(trouble.noSuchColumn(one), trouble.columnLeftAlone(), trouble.noSuchColumnToDo()),
   "column-open": ({ column, readAs, others }) => {
     const name = targetWords(readAs);
     return words(

@@ -48,7 +48,6 @@ const FAULTS: SentencesOf<InputFault> = {
   },
   "no-header": ({ begins }) => text.noHeader({ begins: beginningOf(begins) }),
   "no-such-header": text.noSuchHeader,
-  "no-such-name": text.noSuchName,
   "columns-unreadable": ({ name, header }) =>
     text.columnsUnreadable({ name: cellWords(name), header: cellWords(header) }),
   "no-steps": text.noSteps,

@@ -1,4 +1,4 @@
-import type { LeftOut } from "../core";
+import { type LeftOut, shortFacts } from "../core";
 import * as text from "../sentences/made/records";
 import { type SentencesOf, sentenceOf, together, type Where } from "./sentence-of";
 
@@ -7,6 +7,12 @@ const MOST_NAMED = 10;
 
 /** Remarks on records, which those of every capability hold. */
 export const RECORDS_REMARKS: SentencesOf<LeftOut> = {
+  "no-such-columns": ({ columns }, where) => {
+    const told = columns.map((one) => text.toldAs(shortFacts(one)));
+    return where === "cell"
+      ? text.noSuchColumnsOfCell({ told })
+      : text.noSuchColumnsOfPage({ told });
+  },
   "no-such-method": ({ batches }, where) => text.noSuchMethod({ batches: some(batches, where) }),
   "rows-left-out": (facts, where) =>
     where === "cell" ? text.rowsLeftOutOfCell(facts) : text.rowsLeftOutOfPage(facts),

@@ -104,7 +104,7 @@ const CONTRACT = {
     ),
   },
   BATCH_BALANCE: {
-    parameters: "records, [columns]",
+    parameters: "records, [columns], [timetable]",
     ask: [RECORDS],
     columns: ofBatches(
       "batch",
@@ -210,7 +210,7 @@ const CONTRACT = {
       "Order · Variety · Wanted · By · Likely set aside · Chance in full · Short by · Full by · What to do",
   },
   TAKE_SUMMARY: {
-    parameters: "records, by, [level], [columns]",
+    parameters: "records, by, [level], [columns], [timetable]",
     ask: [RECORDS, "Variety"],
     columns: [
       "Variety",
@@ -225,7 +225,7 @@ const CONTRACT = {
     ].join(" · "),
   },
   TAKE_COMPARED: {
-    parameters: "records, by, evenFor, [level], [columns]",
+    parameters: "records, by, evenFor, [level], [columns], [timetable]",
     ask: [RECORDS, "Batch", "Variety"],
     columns: [
       "Batch",
@@ -240,7 +240,7 @@ const CONTRACT = {
     ].join(" · "),
   },
   TAKE_TREND: {
-    parameters: "records, [period], [by], [columns]",
+    parameters: "records, [period], [by], [columns], [timetable]",
     ask: [RECORDS, "month", "Variety"],
     columns: [
       take.period(),
@@ -255,7 +255,7 @@ const CONTRACT = {
     ].join(" · "),
   },
   TAKE_REASONS: {
-    parameters: "records, [level], [columns]",
+    parameters: "records, [level], [columns], [timetable]",
     ask: [RECORDS],
     columns: [
       take.column(),

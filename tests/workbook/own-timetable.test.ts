@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { InputFault } from "../../src/core";
 import { formulaCell, type SheetDraft } from "../../src/local/workbook-data";
+import * as records_ from "../../src/sentences/made/records";
 import * as setUp from "../../src/sentences/made/set-up";
 import { refusalText } from "../support/refusal";
 import { AS_OF, openNursery, SETTINGS, smallRecords, tab } from "./nursery";
@@ -76,6 +77,27 @@ describe("a timetable of the nursery's own", () => {
     }
     expect(nursery.ask("sidebarOpen", null).setUp).toMatchObject({ daysAhead: 14, level: 0.8 });
     expect(["Timetable", "Settings"].map((name) => nursery.snapshot(name))).toEqual(before);
+  });
+
+  // Told as a step of their own, a column turned four of the tabs into #ERROR!.
+  it("is what every tab reads columns by, those of takes too", async () => {
+    const records = tab("Records", [
+      ["Batch", "Variety", "Grafted on", "Grafts made", "Hoed", "Take count day", "Takes"],
+      ["B1", "Alba", "2026-09-01", 100, "2026-10-01", "2026-10-10", 80],
+      ["B2", "Nera", "2026-09-03", 90, "2026-10-03", "2026-10-12", 77],
+    ]);
+    const nursery = openNursery([records, ownTimetable("Our steps")], { live: true });
+    const hoed = { header: "Hoed", readAs: "Weeding day" };
+    nursery.ask("sidebarSetUp", { ...WITH_OWN, columns: [hoed], compareBy: "Variety" });
+    await nursery.w.settled();
+    for (const name of ["Stages", "Takes", "Takes by month", "What takes go with", "Checks"]) {
+      expect(nursery.sheet(name).getRange("A3").getFormula()).toContain("'Our steps'!A:G");
+      const texts = nursery.values(name).flat().map(String);
+      expect(texts.filter((text) => text.startsWith("#"))).toEqual([]);
+      expect(texts.join(" ")).not.toContain(
+        records_.toldAs({ header: "Hoed", name: "Weeding day" }),
+      );
+    }
   });
 
   it("gives way to the add-in's when that is chosen, and comes back", () => {

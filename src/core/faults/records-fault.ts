@@ -5,5 +5,4 @@ export type RecordsFault =
   /** With the range's first cell. */
   | { readonly code: "no-header"; readonly begins: Cell }
   | { readonly code: "no-such-header"; readonly header: string }
-  | { readonly code: "no-such-name"; readonly name: string }
   | { readonly code: "columns-unreadable"; readonly name: Cell; readonly header: Cell };

@@ -22,13 +22,13 @@ import { targetsTold } from "./target-names";
  * can't be read leaves out the cell, never the table.
  *
  * @throws InputError "no-header" when no header is found; "not-ready-yet" when a cell that it
- *   reads from is still loading; "no-such-header" or "no-such-name" when `told` names what is not there
+ *   reads from is still loading; "no-such-header" when `told` names a header that is not there
  */
 export function readRecords(written: Grid, options: ReadingOptions): Records {
   const words = headerWords(options.stepNames, options.told);
   const areas = findTables(written, words);
   if (areas.length === 0) throw noHeader(written);
-  const told = targetsTold(
+  const { targets: told, troubles: ofTold } = targetsTold(
     options.told,
     areas.flatMap(({ header }) => header.headers),
     // Our names mean what they mean, even where a header that is told bears one of them.
@@ -52,6 +52,7 @@ export function readRecords(written: Grid, options: ReadingOptions): Records {
     batches: oneSpelling(linked.batches),
     stepKeys,
     troubles: [
+      ...ofTold,
       ...ofDittos,
       ...read.troubles,
       ...outside.map((row) => ({

@@ -1,6 +1,7 @@
 import { InputError } from "../faults";
 import { type BatchFact, type EventFact, normalText } from "../words";
 import type { ColumnTarget, HeaderWords } from "./column-target";
+import type { Trouble } from "./trouble";
 
 export const FACT_NAMES: Readonly<Record<BatchFact | EventFact, string>> = {
   batch: "Batch",
@@ -36,27 +37,38 @@ export function isLeaveAlone(name: string): boolean {
   return normalText(name) === normalText(LEAVE_ALONE);
 }
 
+/** What a person has said of the columns of a sheet, by header in the sheet. */
+interface Told {
+  /** Null for a column to leave alone. */
+  readonly targets: ReadonlyMap<string, ColumnTarget | null>;
+  readonly troubles: readonly Trouble[];
+}
+
 /**
- * What a person has said of the columns of a sheet; null for a column to leave alone.
+ * What a person has said of the columns of a sheet. A column that was given a name which we do not know,
+ * such as a step of another timetable, is left alone: it is surely none of ours.
  *
  * @param told    our column name by the header in the sheet
  * @param headers the headers that the sheet has
- * @throws InputError "no-such-header" | "no-such-name" when either is not known
+ * @throws InputError "no-such-header"
  */
 export function targetsTold(
   told: ReadonlyMap<string, string>,
   headers: readonly string[],
   words: HeaderWords,
-): ReadonlyMap<string, ColumnTarget | null> {
+): Told {
   const targets = new Map<string, ColumnTarget | null>();
+  const troubles: Trouble[] = [];
   for (const [header, name] of told) {
     const inSheet = headerInSheet(header, headers);
     if (inSheet === undefined) throw new InputError({ code: "no-such-header", header });
     const target = targetTold(name, words);
-    if (target === undefined) throw new InputError({ code: "no-such-name", name });
-    targets.set(inSheet, target);
+    targets.set(inSheet, target ?? null);
+    if (target === undefined) {
+      troubles.push({ row: null, column: inSheet, found: name, code: "no-such-column" });
+    }
   }
-  return targets;
+  return { targets, troubles };
 }
 
 /** The sheet's own spelling of a header, capitals, accents and spaces aside. */

@@ -50,6 +50,8 @@ type Amiss =
       readonly batches: readonly string[];
     }
   | { readonly code: "days-of-unknown" }
+  /** The column was given a name, in `found`, that is none of ours and no step of the timetable. */
+  | { readonly code: "no-such-column" }
   | {
       readonly code: "column-open";
       readonly readAs: ColumnTarget;
@@ -94,6 +96,7 @@ const COSTS: Readonly<Partial<Record<Trouble["code"], Cost>>> = {
   "line-without-batch": COST.row,
   "line-without-step": COST.row,
   "columns-alike": COST.column,
+  "no-such-column": COST.column,
   timetable: COST.column,
   "cell-unread": COST.cell,
   "no-such-method": COST.cell,

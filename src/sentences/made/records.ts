@@ -6,6 +6,10 @@ export const moreOfCell = (d: { readonly batches: number }): string => count(d.b
 
 export const moreOfPage = (d: { readonly batches: number }): string => count(d.batches) + " more (see Check)";
 
+export const noSuchColumnsOfCell = (d: { readonly told: readonly string[] }): string => "Not read, because no step or column has such a name: " + list(d.told) + ". Correct the name, or give the timetable that has the step.";
+
+export const noSuchColumnsOfPage = (d: { readonly told: readonly string[] }): string => "Not read, because no step or column has such a name: " + list(d.told) + ". Choose again in Set up.";
+
 export const noSuchMethod = (d: { readonly batches: readonly string[] }): string => "Left out because the timetable has no such method: " + list(d.batches) + ".";
 
 export const rowsLeftOutOfCell = (d: { readonly rows: number }): string => plural(d.rows, { one: count(d.rows) + " row is", other: count(d.rows) + " rows are" }) + " left out: see BATCH_CHECK.";
@@ -13,3 +17,5 @@ export const rowsLeftOutOfCell = (d: { readonly rows: number }): string => plura
 export const rowsLeftOutOfPage = (d: { readonly rows: number }): string => plural(d.rows, { one: count(d.rows) + " row is", other: count(d.rows) + " rows are" }) + " left out: see Check.";
 
 export const severalMethods = (d: { readonly batches: readonly string[] }): string => "Left out because more than one method fits: " + list(d.batches) + ".";
+
+export const toldAs = (d: { readonly header: string | number; readonly name: string | number }): string => "\"" + d.header + "\" as \"" + d.name + "\"";

@@ -12,8 +12,6 @@ export const headerGone = (d: { readonly header: string | number }): string => "
 
 export const lostHeader = (d: { readonly header: string | number; readonly name: string | number }): string => "In Set up you said that \"" + d.header + "\" is " + d.name + ", but the table has no such header any more. Open Set up and choose again";
 
-export const lostName = (d: { readonly header: string | number; readonly name: string | number }): string => "In Set up you said that \"" + d.header + "\" is " + d.name + ", which is not a column that we can read. Open Set up and choose again";
-
 export const noMethod = (d: { readonly name: string | number }): string => "There is no method \"" + d.name + "\"";
 
 export const noRecordsTab = (d: { readonly settings: string | number }): string => d.settings + " names no records tab: choose it in Set up";

@@ -124,6 +124,10 @@ export const nearlySameName = (d: { readonly name: string | number; readonly fir
 
 export const noLine = (): string => "A heading, a note or a row of sums";
 
+export const noSuchColumn = (d: { readonly found: string | number }): string => "No step or column is called \"" + d.found + "\"";
+
+export const noSuchColumnToDo = (): string => "Correct the name, or add the step to the timetable";
+
 export const noSuchLot = (): string => "No batch of that name in the range";
 
 export const noSuchLotHappens = (): string => "The batch counts on its own";

@@ -98,7 +98,7 @@ export function readTab(
     : { timetable: timetableOf(door, own, settings.timetableTab), faults: [] };
   const asOf = asOfDay(door, settings.asOf);
   const columns = columnsArgument(settings.columns);
-  const [lost] = door.lostColumns(values, { timetable, columns });
+  const lost = door.lostColumns(values, { timetable, columns }).find(({ why }) => why === "header");
   if (lost !== undefined) throw new Error(lostSentence(lost));
   const readAs = (cells: readonly (readonly unknown[])[]) =>
     door.records(cells, { timetable, asOf, columns });
@@ -120,10 +120,9 @@ export function readTab(
   };
 }
 
-/** What was told, and that it leads nowhere. */
-function lostSentence({ name, header, why }: LostColumn): string {
-  const told = { header: shortened(header), name: shortened(name) };
-  return why === "header" ? text.lostHeader(told) : text.lostName(told);
+/** What was told of a header that is gone. */
+function lostSentence({ name, header }: LostColumn): string {
+  return text.lostHeader({ header: shortened(header), name: shortened(name) });
 }
 
 /** Told columns as the door takes them. */

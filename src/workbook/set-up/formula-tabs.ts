@@ -20,7 +20,7 @@ import { live, sentenceTab, standsStill, valuesTab } from "../tabs/made-tabs";
 import { makeTab } from "../tabs/make-tab";
 import { OWN_TABS, ownTab } from "../tabs/own-tabs";
 import { DAY_FORMAT, type TabContent } from "../tabs/tab-content";
-import { takeTabs } from "../takes/take-tabs";
+import { type TakeParts, takeTabs } from "../takes/take-tabs";
 import { crewAsCalled } from "../work/called-crew";
 import { crewTabs } from "../work/crew-tabs";
 
@@ -51,7 +51,7 @@ export function formulaTabs(now: RecordsNow): readonly TabContent[] {
       formats: {},
       answered: 2 * batches,
     }),
-    ...takesTabs(now, records, columns),
+    ...takesTabs(now, { range: records, columns, timetable }),
     live({
       name: OWN_TABS.checks,
       formula: formulaCall("BATCH_CHECK", [records, timetable, asOf, columns]),
@@ -65,12 +65,9 @@ export function formulaTabs(now: RecordsNow): readonly TabContent[] {
 }
 
 /** Take rates and what belongs to them; where the table has no takes at all, that is said. */
-function takesTabs(
-  now: RecordsNow,
-  range: FormulaPart,
-  columns: FormulaPart,
-): readonly TabContent[] {
+function takesTabs(now: RecordsNow, parts: TakeParts): readonly TabContent[] {
   const { records } = now;
+  const { range, columns, timetable } = parts;
   const by = usualGrouping(records);
   const widths = [130, 70, 70, 70, 80, 70, 70, 90, 320];
   let groups = 0;
@@ -84,12 +81,12 @@ function takesTabs(
   return [
     live({
       name: OWN_TABS.takes,
-      formula: formulaCall("TAKE_SUMMARY", [range, textPart(by), LEFT_OUT, columns]),
+      formula: formulaCall("TAKE_SUMMARY", [range, textPart(by), LEFT_OUT, columns, timetable]),
       widths,
       formats: { 4: "0.0%", 5: "0.0%", 6: "0.0%", 7: "0.0" },
       answered: groups,
     }),
-    ...takeTabs(now, range, columns),
+    ...takeTabs(now, parts),
   ];
 }
 

@@ -14,24 +14,28 @@ import { usualCompareBy, usualEvenFor } from "./compare-takes";
 
 const SHARE = "0.0%";
 
+/** What every formula of takes is given. */
+export interface TakeParts {
+  readonly range: FormulaPart;
+  readonly columns: FormulaPart;
+  readonly timetable: FormulaPart;
+}
+
 /** Tabs of the fair comparison, the trend and the reasons. */
-export function takeTabs(
-  now: RecordsNow,
-  range: FormulaPart,
-  columns: FormulaPart,
-): readonly TabContent[] {
-  const compared = comparedTab(now, range, columns);
+export function takeTabs(now: RecordsNow, parts: TakeParts): readonly TabContent[] {
+  const { range, columns, timetable } = parts;
+  const compared = comparedTab(now, parts);
   return [
     ...(compared === null ? [] : [compared]),
     live({
       name: OWN_TABS.takesTrend,
-      formula: formulaCall("TAKE_TREND", [range, textPart("month"), LEFT_OUT, columns]),
+      formula: formulaCall("TAKE_TREND", [range, textPart("month"), LEFT_OUT, columns, timetable]),
       widths: [150, 70, 70, 80, 80, 90, 90, 120],
       formats: { 3: SHARE, 4: SHARE, 5: SHARE, 6: SHARE },
     }),
     live({
       name: OWN_TABS.takeReasons,
-      formula: formulaCall("TAKE_REASONS", [range, LEFT_OUT, columns]),
+      formula: formulaCall("TAKE_REASONS", [range, LEFT_OUT, columns, timetable]),
       widths: [170, 70, 120, 150, 150, 420],
       formats: { 2: SHARE },
     }),
@@ -46,8 +50,7 @@ export function takeTabs(
  */
 export function comparedTab(
   now: RecordsNow,
-  range: FormulaPart,
-  columns: FormulaPart,
+  { range, columns, timetable }: TakeParts,
 ): TabContent | null {
   const { records, settings, workbook, door } = now;
   const { compareBy, initials } = settings;
@@ -79,6 +82,7 @@ export function comparedTab(
       textPart(evenFor),
       LEFT_OUT,
       columns,
+      timetable,
     ]),
     widths,
     formats,

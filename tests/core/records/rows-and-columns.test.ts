@@ -224,11 +224,15 @@ describe("columns told by hand", () => {
     expect(atStep(records, 0, "take count").day).toBe(day("2026-11-21"));
   });
 
-  it("are refused under a header that the table lacks, and for a name that is none of ours", () => {
-    const fault = (columns: Record<string, string>) =>
-      faultOf(() => reading([HEADER, row("B1")], told(columns)));
-    expect(fault({ Takes: "Missing" })).toEqual({ code: "no-such-header", header: "Missing" });
-    expect(fault({ Moon: "Takes" })).toEqual({ code: "no-such-name", name: "Moon" });
+  it("are refused under a header that the table lacks", () => {
+    const fault = faultOf(() => reading([HEADER, row("B1")], told({ Takes: "Missing" })));
+    expect(fault).toEqual({ code: "no-such-header", header: "Missing" });
+  });
+
+  it("leave alone a column by a name that is none of ours, and say so", () => {
+    const records = reading([HEADER, row("B1")], told({ Moon: "Takes" }));
+    expect(troublesOf(records)).toContain("- Takes: no-such-column");
+    expect(records.columns.find(({ header }) => header === "Takes")?.target).toBeNull();
   });
 });
 
