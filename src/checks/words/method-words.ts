@@ -1,7 +1,7 @@
 import { builtInTimetable, gridOf, readTimetable, TIMETABLE_HEADER } from "../../core";
 import { batchMethods, type Method, type Timetable } from "../../core/timetable";
 import { type ValueLine, valueLines } from "./corpus";
-import { type WordRead, wordOutcome } from "./score-values";
+import { type WordRead, wordOutcome } from "./word-outcome";
 
 /** Ways of the corpus's closed list that our methods' names say in other words. */
 const OUR_WORDS: Readonly<Record<string, readonly string[]>> = {

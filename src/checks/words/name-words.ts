@@ -5,7 +5,7 @@ import { AS_OF, recordsIn } from "./columns-read";
 import type { ValueLine } from "./corpus";
 import { localeOf } from "./office-table";
 import type { Outcome } from "./outcome";
-import type { WordRead } from "./score-values";
+import type { WordRead } from "./word-outcome";
 
 /** Whether two spellings of one column were read as one name, or asked about. */
 type TwoNames = "one" | "asked" | "two";

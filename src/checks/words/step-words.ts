@@ -3,7 +3,7 @@ import { recordsIn } from "./columns-read";
 import type { ValueLine } from "./corpus";
 import { stepKeys } from "./meanings";
 import { localeOf } from "./office-table";
-import { type WordRead, wordOutcome } from "./score-values";
+import { type WordRead, wordOutcome } from "./word-outcome";
 
 /** What the corpus calls by other words than the reader of logs. */
 const KINDS: Readonly<Record<string, string>> = { culling: "culled", dispatch: "dispatched" };
