@@ -3,7 +3,8 @@ import { headerLines, valueLines } from "../../src/checks/words/corpus";
 import { officeTable } from "../../src/checks/words/office-table";
 import { countsOf, missed, type Outcome, type Scored } from "../../src/checks/words/outcome";
 import { headerOutcome, scoredHeaders } from "../../src/checks/words/score-headers";
-import { scoredValues, wordOutcome } from "../../src/checks/words/score-values";
+import { scoredValues } from "../../src/checks/words/score-values";
+import { wordOutcome } from "../../src/checks/words/word-outcome";
 
 describe("the corpus of office words", () => {
   it("is read whole: tests/checks/office-words/SOURCE.md says how many lines the seen part has", () => {
