@@ -604,7 +604,11 @@ export const english = {
     tooLateToStart: "too late to start more: tell the customer",
     varietiesUnknown:
       "These orders name a variety that no batch has: {orders, list}. Their other varieties are counted.",
+    varietyBlank:
+      "Not counted for any order that names a variety, as theirs is blank: {batches, list}.",
     varietyMeant: "no batch is {variety}. Is it {nearest, list}? Correct the order",
+    varietyNear:
+      "Not counted for {ordered}, as they are written {variety}: {batches, list}. If it is one, spell them alike.",
     varietyOf: "{order} ({varieties, list})",
   },
 

@@ -10,7 +10,7 @@ import { headers } from "../sentences/made/order-columns";
 import * as text from "../sentences/made/orders";
 import { needsWords, planFact, planWarning } from "./order-plan";
 import { orderAction, orderName, orderRows, someOrders } from "./orders";
-import { RECORDS_REMARKS, recordsRemarks } from "./records";
+import { RECORDS_REMARKS, someBatches } from "./records";
 import { type SentencesOf, sentenceOf, together, type Where } from "./sentence-of";
 import { tableOf } from "./table-of";
 
@@ -18,6 +18,10 @@ const REMARKS: SentencesOf<OrdersRemark> = {
   ...RECORDS_REMARKS,
   "orders-left-out": ({ rows }) => text.rowsLeftOut({ number: rows.length, rows: orderRows(rows) }),
   "varieties-unknown": ({ orders }) => text.varietiesUnknown({ orders: someOrders(orders) }),
+  "variety-blank": ({ batches }, where) =>
+    text.varietyBlank({ batches: someBatches(batches, where) }),
+  "variety-near": ({ batches, ...names }, where) =>
+    text.varietyNear({ ...names, batches: someBatches(batches, where) }),
   "orders-noted": ({ rows }) => text.noted({ rows: orderRows(rows) }),
 };
 
@@ -63,6 +67,6 @@ export function planTable({ steps, needs, remarks }: PlannedOrder): Answer {
       })),
       ...(needs.length === 0 ? [] : [{ cells: { ...all, needs: needsWords(needs) } }]),
     ],
-    remark: recordsRemarks(remarks, "cell"),
+    remark: ordersRemarks(remarks, "cell"),
   });
 }

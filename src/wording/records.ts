@@ -13,10 +13,12 @@ export const RECORDS_REMARKS: SentencesOf<LeftOut> = {
       ? text.noSuchColumnsOfCell({ told })
       : text.noSuchColumnsOfPage({ told });
   },
-  "no-such-method": ({ batches }, where) => text.noSuchMethod({ batches: some(batches, where) }),
+  "no-such-method": ({ batches }, where) =>
+    text.noSuchMethod({ batches: someBatches(batches, where) }),
   "rows-left-out": (facts, where) =>
     where === "cell" ? text.rowsLeftOutOfCell(facts) : text.rowsLeftOutOfPage(facts),
-  "several-methods": ({ batches }, where) => text.severalMethods({ batches: some(batches, where) }),
+  "several-methods": ({ batches }, where) =>
+    text.severalMethods({ batches: someBatches(batches, where) }),
 };
 
 /** What was left out of records; null where nothing was. */
@@ -24,7 +26,8 @@ export function recordsRemarks(remarks: readonly LeftOut[], where: Where): strin
   return together(remarks.map((one) => sentenceOf(RECORDS_REMARKS, one, where)));
 }
 
-function some(names: readonly string[], where: Where): readonly string[] {
+/** Names of batches for a sentence: ten at most, then how many more, and where all stand. */
+export function someBatches(names: readonly string[], where: Where): readonly string[] {
   const more = names.length - MOST_NAMED;
   if (more <= 0) return names;
   const rest = where === "cell" ? text.moreOfCell : text.moreOfPage;

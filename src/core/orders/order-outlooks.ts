@@ -17,6 +17,7 @@ import {
 } from "./order";
 import type { OrderAction, OrdersRemark } from "./order-remark";
 import { planOrder } from "./plan-order";
+import { varietiesInDoubt } from "./varieties-in-doubt";
 
 /** The columns of an order's row. */
 export const OUTLOOK_COLUMNS = {
@@ -62,10 +63,15 @@ export interface OutlookOfOrders {
 
 /** The outlook of every open order, with what could not be used. */
 export function outlookOfOrders(question: OutlookQuestion): OutlookOfOrders {
-  const { orders } = question;
+  const { orders, records } = question;
   return {
     outlooks: orderOutlooks(question),
-    remarks: [...orders.remarks, ...unknownBesideKnown(question), ...leftOutByMethod(question)],
+    remarks: [
+      ...orders.remarks,
+      ...unknownBesideKnown(question),
+      ...varietiesInDoubt(orders.open, records, varietiesIn(records)),
+      ...leftOutByMethod(question),
+    ],
   };
 }
 

@@ -17,12 +17,23 @@ export interface OrderRowTroubles {
   readonly troubles: readonly OrderTrouble[];
 }
 
+/** Batches that are counted for no order that names a variety, or not for one spelt nearly as theirs. */
+export type VarietyInDoubt =
+  | { readonly code: "variety-blank"; readonly batches: readonly string[] }
+  | {
+      readonly code: "variety-near";
+      readonly variety: string;
+      readonly ordered: string;
+      readonly batches: readonly string[];
+    };
+
 /** What is to be said beside orders. */
 export type OrdersRemark =
   | LeftOut
   | { readonly code: "orders-left-out"; readonly rows: readonly OrderRowTroubles[] }
   /** Used, but not all of their cells, or not just as they are written. */
   | { readonly code: "orders-noted"; readonly rows: readonly OrderRowTroubles[] }
+  | VarietyInDoubt
   /** Varieties that no batch has, of orders that take others, too. */
   | {
       readonly code: "varieties-unknown";

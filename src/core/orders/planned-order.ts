@@ -3,7 +3,7 @@ import { shortened } from "../cells";
 import type { CivilDay } from "../dates";
 import { nearestNames } from "../names";
 import { project, timetableForecaster } from "../projection";
-import type { LeftOut, Records } from "../records";
+import type { Records } from "../records";
 import { leftOutByMethod, type Method, methodOrRefuse, type Timetable } from "../timetable";
 import { normalText, wordSet } from "../words";
 import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
@@ -15,9 +15,10 @@ import {
   varietiesIn,
   varietiesOf,
 } from "./order";
-import type { PlanFact, PlanWarning } from "./order-remark";
+import type { OrdersRemark, PlanFact, PlanWarning } from "./order-remark";
 import { type OrderPlan, type PlannedStep, planOrder } from "./plan-order";
 import { promiseFromStanding } from "./promise-from-standing";
+import { varietiesInDoubt } from "./varieties-in-doubt";
 
 /** The columns of a step's row. */
 export const PLAN_COLUMNS = {
@@ -52,7 +53,7 @@ export interface PlannedOrder {
   /** The needs of all steps together; none where none are known. */
   readonly needs: readonly Amount[];
   /** What in the records could not be used. */
-  readonly remarks: readonly LeftOut[];
+  readonly remarks: readonly OrdersRemark[];
 }
 
 /** A step of the plan with what it needs and what there is to say of it. */
@@ -119,7 +120,13 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
     method,
     steps,
     needs: bought(addUp(plan.steps.flatMap(needsOf))),
-    remarks: records === null ? [] : leftOutByMethod({ records, timetable }),
+    remarks:
+      records === null
+        ? []
+        : [
+            ...(standing === null ? [] : varietiesInDoubt([question], records, known)),
+            ...leftOutByMethod({ records, timetable }),
+          ],
   };
 }
 

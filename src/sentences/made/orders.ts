@@ -46,6 +46,10 @@ export const tooLateToStart = (): string => "too late to start more: tell the cu
 
 export const varietiesUnknown = (d: { readonly orders: readonly string[] }): string => "These orders name a variety that no batch has: " + list(d.orders) + ". Their other varieties are counted.";
 
+export const varietyBlank = (d: { readonly batches: readonly string[] }): string => "Not counted for any order that names a variety, as theirs is blank: " + list(d.batches) + ".";
+
 export const varietyMeant = (d: { readonly variety: string | number; readonly nearest: readonly string[] }): string => "no batch is " + d.variety + ". Is it " + list(d.nearest) + "? Correct the order";
+
+export const varietyNear = (d: { readonly ordered: string | number; readonly variety: string | number; readonly batches: readonly string[] }): string => "Not counted for " + d.ordered + ", as they are written " + d.variety + ": " + list(d.batches) + ". If it is one, spell them alike.";
 
 export const varietyOf = (d: { readonly order: string | number; readonly varieties: readonly string[] }): string => d.order + " (" + list(d.varieties) + ")";

@@ -1,7 +1,7 @@
 import { isoDay, type PlanQuestion, plannedOrder } from "../../core";
 import { planQuestion } from "../../door/index";
 import type { PlannedOrderStep, PlanOrderAnswer, PlanOrderRequest } from "../../wire/orders";
-import { recordsRemarks } from "../../wording/records";
+import { ordersRemarks } from "../../wording/order-tables";
 import { type RecordsNow, recordsNow } from "../reading/records-tab";
 
 /** What sentences call the number of plants and the day. */
@@ -42,6 +42,6 @@ export function orderPlanned(request: PlanOrderRequest): PlanOrderAnswer {
       }),
     ),
     needs,
-    remark: recordsRemarks(remarks, "page"),
+    remark: ordersRemarks(remarks, "page"),
   };
 }
