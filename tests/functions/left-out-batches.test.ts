@@ -1,3 +1,4 @@
+/* Longer than most: every function is asked of the same batches, and what each counts stands in one list. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { registry } from "../../src/functions/registry";
