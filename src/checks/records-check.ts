@@ -8,6 +8,7 @@ import { type FuzzResult, fuzz, randomQuestion } from "./records/fuzz";
 import { checkHabits, type HabitCheck } from "./records/habit-check";
 import { identicalAlone, leastSilent, leastTold } from "./records/least-cases";
 import { readSheet } from "./records/reading";
+import { checkRenamed, type RenamedCheck } from "./records/renamed-check";
 import { shareText, textTable } from "./records/text-table";
 
 /**
@@ -18,12 +19,16 @@ import { shareText, textTable } from "./records/text-table";
 
 /** Share of the sheets that must be read as if they were clean. */
 const AIM = 0.98;
+/** The same of columns whose header and values are in a stranger's words. Not yet held, so not yet red. */
+const RENAMED_RIGHT = 0.9;
+const RENAMED_TOLD = 0.98;
 /** Making a sheet smaller takes many readings. */
 const SILENT_SHOWN = 25;
 
 const { values } = parseArgs({
   options: {
     combinations: { type: "string", default: String(partAsked(process.argv, 3000)) },
+    renamed: { type: "string", default: String(partAsked(process.argv, 600)) },
     grids: { type: "string", default: String(partAsked(process.argv, 10_000)) },
     tenth: { type: "boolean" },
     from: { type: "string", default: "1" },
@@ -43,6 +48,11 @@ else if (values.seed === undefined) {
     combinations: Number(values.combinations),
   });
   printCheck(check);
+  const renamed = checkRenamed(table, {
+    from: Number(values.from),
+    sheets: Number(values.renamed),
+  });
+  printRenamed(renamed);
   const random = fuzz({ from: Number(values.from), grids: Number(values.grids) });
   printFuzz(random);
   console.log(`${Math.round((performance.now() - started) / 100) / 10} s`);
@@ -94,6 +104,26 @@ function printCheck({ combinations, identical, listed, silent, habits, told }: H
     `\n${combinations} combinations: ${shareText(identical, combinations)} identical (aim ${AIM * 100} %), ` +
       `${shareText(identical + listed, combinations)} identical or listed (must be 100 %), ${silent.length} silent`,
   );
+}
+
+function printRenamed({ columns, right, asked, silent, told }: RenamedCheck) {
+  console.log(
+    `\n${columns} columns in a stranger's words: ${shareText(right, columns)} right ` +
+      `(aim ${RENAMED_RIGHT * 100} %), ${shareText(right + asked, columns)} right or asked about ` +
+      `(aim ${RENAMED_TOLD * 100} %), ${shareText(columns - right - asked, columns)} silent (must be none)`,
+  );
+  if (told.length > 0) {
+    const most = told.slice(0, SILENT_SHOWN);
+    console.log(
+      `Asked about most: ${most.map(([header, times]) => `${header} ${times}`).join(", ")}`,
+    );
+  }
+  for (const { header, sheets, seed, difference } of silent.slice(0, SILENT_SHOWN)) {
+    const { row, what, clean, read } = difference;
+    console.log(
+      `Silent: "${header}" in ${sheets}, such as ${seed}, row ${row}, ${what}: "${clean}" was read as "${read}"`,
+    );
+  }
 }
 
 function printFuzz({ grids, read, batches, faults, slowest }: FuzzResult) {

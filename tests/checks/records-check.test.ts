@@ -3,6 +3,7 @@ import { allHabits } from "../../src/checks/records/all-habits";
 import { cleanTable } from "../../src/checks/records/clean-sheet";
 import { combination, sheetsFor } from "../../src/checks/records/combination";
 import { checkHabits } from "../../src/checks/records/habit-check";
+import { checkRenamed } from "../../src/checks/records/renamed-check";
 import { laidOut, type Sheet } from "../../src/checks/records/sheet";
 
 const table = cleanTable(".");
@@ -63,5 +64,18 @@ describe("the combinations of habits", () => {
     expect(other?.columns).toEqual(one?.columns);
     expect(other?.above).toEqual(one?.above);
     expect(cellsOf(without)).not.toBe(cellsOf(withDozens));
+  });
+});
+
+describe("columns in a stranger's words", () => {
+  it("are each right, asked about or silent, and the same for the same seeds", () => {
+    const some = { from: 1, sheets: 6 };
+    const { columns, right, asked, silent } = checkRenamed(table, some);
+    expect(columns).toBe(6 * table.columns.length);
+    const quiet = silent.reduce((sum, { sheets }) => sum + sheets, 0);
+    expect(right + asked + quiet).toBe(columns);
+    expect(checkRenamed(table, some)).toEqual(checkRenamed(table, some));
+    // Most of a sheet is renamed: nothing of it stands in our own words by chance.
+    expect(asked + quiet).toBeGreaterThan(0);
   });
 });

@@ -9,6 +9,8 @@ export interface HeaderLine {
   readonly kind: string;
   readonly header: string;
   readonly meaning: string;
+  /** "right", or "asked-is-fine" where no honest reader could be sure. */
+  readonly must: string;
   /** Cells of the first three rows. */
   readonly examples: readonly string[];
   readonly common: boolean;
@@ -41,6 +43,7 @@ export function headerLines(part: Part): readonly HeaderLine[] {
     kind: field("kind"),
     header: field("header"),
     meaning: field("meaning"),
+    must: field("must"),
     examples: [1, 2, 3].map((row) => field(`example ${row}`)),
     common: field("common") === "yes",
   }));
