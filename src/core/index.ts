@@ -110,19 +110,27 @@ export {
   type ColumnTarget,
   costOf,
   FACT_NAMES,
+  isToldHeader,
   LEAVE_ALONE,
   type LeftOut,
   type LostColumn,
   leftOut,
   linesOf,
   lostColumns,
+  OLDER_TOLD_HEADER,
   type ReadingOptions,
   type Records,
   type RowTally,
   readRecords,
+  readTold,
   type TargetKey,
+  TOLD_AS,
+  TOLD_HEADER,
+  type ToldAs,
+  type ToldWords,
   type Trouble,
   targetKey,
+  toldAs,
 } from "./records";
 export { type ChartReading, type FairReading, proportionChart } from "./statistics";
 export type { RowFault, RowNote, RowTrouble, SmallTable } from "./tables";
@@ -173,6 +181,7 @@ export {
   type Timetable,
   type TimetableRow,
   timetableRows,
+  toldWords,
   usualMethod,
 } from "./timetable";
 export { MONTH_NAMES, normalText, type TimetableField, tabNames } from "./words";

@@ -22,7 +22,10 @@ import {
   readPrices,
   readRecords,
   readTimetable,
+  readTold,
   type Timetable,
+  type ToldWords,
+  toldWords,
 } from "../core";
 import { type CellOut, cellsOut } from "./answer-out";
 import { dayArgument, isMissing } from "./arguments";
@@ -44,11 +47,13 @@ export interface Door {
   records(value: unknown, with_: RecordsWith): Records;
   /** What `columns` tells of the table that can't be followed any more. */
   lostColumns(value: unknown, with_: Omit<RecordsWith, "asOf">): readonly LostColumn[];
-  orders(value: unknown, asOf: CivilDay): Orders;
-  crew(value: unknown, timetable: Timetable, asOf: CivilDay): CrewReading;
+  /** What a columns argument tells of words in cells. */
+  words(columns: unknown, timetable: Timetable): ToldWords;
+  orders(value: unknown, asOf: CivilDay, words?: ToldWords): Orders;
+  crew(value: unknown, with_: CrewWith): CrewReading;
   /** None where none are given. */
   closedDays(value: unknown, asOf: CivilDay): ClosedDaysReading;
-  places(value: unknown): PlacesReading;
+  places(value: unknown, words?: ToldWords): PlacesReading;
   /** None where none are given. */
   prices(value: unknown): PricesReading;
   out(answer: Answer): CellOut[][];
@@ -59,8 +64,14 @@ export interface Door {
 export interface RecordsWith {
   readonly timetable: Timetable;
   readonly asOf: CivilDay | null;
-  /** The columns argument: our name, the header in the sheet. */
+  /** The columns argument: our name, the person's word, what it is. */
   readonly columns: unknown;
+}
+
+export interface CrewWith {
+  readonly timetable: Timetable;
+  readonly asOf: CivilDay;
+  readonly words?: ToldWords | undefined;
 }
 
 /** A door is made for each call, so that nothing of one spreadsheet is kept for another. */
@@ -70,6 +81,7 @@ export function openDoor(host: Host): Door {
   // hold nothing that needs them.
   const order = lazily(() => localeOrder(host.locale()));
   const mark = lazily(() => decimalMark(host.locale()));
+  const told = (columns: unknown) => readTold(gridIn(columns, days));
   const timetableWithFaults = (value: unknown): BuiltTimetable =>
     isMissing(value)
       ? { timetable: builtInTimetable(), faults: [] }
@@ -89,6 +101,7 @@ export function openDoor(host: Host): Door {
     },
     records: (value, { timetable, asOf, columns }) => {
       mustBeGiven("records", value, "table");
+      const read = told(columns);
       return readRecords(gridIn(value, days), {
         stepNames: stepNames(timetable),
         asOf,
@@ -98,18 +111,21 @@ export function openDoor(host: Host): Door {
         get decimalMark() {
           return mark();
         },
-        told: toldColumns(gridIn(columns, days)),
+        told: read.headers,
+        words: toldWords(read, timetable),
       });
     },
+    words: (columns, timetable) => toldWords(told(columns), timetable),
     lostColumns: (value, { timetable, columns }) =>
       lostColumns(gridIn(value, days), {
         stepNames: stepNames(timetable),
-        told: toldColumns(gridIn(columns, days)),
+        told: told(columns).headers,
       }),
-    orders: (value, asOf) => {
+    orders: (value, asOf, words) => {
       mustBeGiven("orders", value, "table");
       return readOrders(gridIn(value, days), {
         asOf,
+        words,
         get localeOrder() {
           return order();
         },
@@ -118,20 +134,21 @@ export function openDoor(host: Host): Door {
         },
       });
     },
-    crew: (value, timetable, asOf) => {
+    crew: (value, { timetable, asOf, words }) => {
       mustBeGiven("crew", value, "crew");
       const steps = timetable.methods.flatMap((method) => method.steps);
       const stepKeys = new Set(steps.map(({ key }) => key));
-      return readCrew(gridIn(value, days), { stepKeys, asOf, localeOrder: order() });
+      const habits = { asOf, localeOrder: order(), nameOf: words?.nameOf };
+      return readCrew(gridIn(value, days), { stepKeys, ...habits });
     },
     closedDays: (value, asOf) =>
       readClosedDays(isMissing(value) ? null : gridIn(value, days), {
         asOf,
         localeOrder: order(),
       }),
-    places: (value) => {
+    places: (value, words) => {
       mustBeGiven("places", value, "places");
-      return readPlaces(gridIn(value, days), decimalMark(host.locale()));
+      return readPlaces(gridIn(value, days), decimalMark(host.locale()), words?.nameOf);
     },
     prices: (value) =>
       readPrices(isMissing(value) ? null : gridIn(value, days), decimalMark(host.locale())),
@@ -146,23 +163,4 @@ function mustBeGiven(argument: string, value: unknown, needs: "table" | "crew" |
 
 function stepNames({ methods }: Timetable): readonly string[] {
   return methods.flatMap(({ steps }) => steps.map(({ name }) => name));
-}
-
-/** The header that such a range may begin with. */
-export const TOLD_HEADER = ["Our column", "Header in your sheet"] as const;
-
-/** Our column name by the header in the sheet, from two columns of cells. Blank rows are passed over. */
-function toldColumns(grid: Grid): ReadonlyMap<string, string> {
-  const told = new Map<string, string>();
-  for (let row = 0; row < grid.rowCount; row += 1) {
-    const name = grid.at(row, 0);
-    const header = grid.at(row, 1);
-    if (name === "" && header === "") continue;
-    if (row === 0 && name === TOLD_HEADER[0] && header === TOLD_HEADER[1]) continue;
-    if (typeof name !== "string" || typeof header !== "string" || header === "") {
-      throw new InputError({ code: "columns-unreadable", name, header });
-    }
-    told.set(header, name);
-  }
-  return told;
 }

@@ -2,7 +2,7 @@
 export type { CellOut } from "./answer-out";
 export { isMissing, levelArgument, textArgument, wholeNumberArgument } from "./arguments";
 export { rowsOf } from "./cells-in";
-export { type Door, openDoor, TOLD_HEADER } from "./door";
+export { type Door, openDoor } from "./door";
 export type { Host } from "./host";
 export { localeOrder } from "./locale-order";
 export { planQuestion, wantedArgument } from "./plan-question";

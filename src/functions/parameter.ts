@@ -9,6 +9,7 @@ import {
   type PricesReading,
   type Records,
   type Timetable,
+  type ToldWords,
 } from "../core";
 import {
   type Door,
@@ -88,18 +89,24 @@ export const records = needed<Records>(({ door, value, before }) =>
 
 /** The table of orders, its days read as seen from the day that stands before it. */
 export const orders = needed<Orders>(({ door, value, before }) =>
-  door.orders(value, dayOf(before)),
+  door.orders(value, dayOf(before), wordsOf(door, before)),
 );
 /** The table of persons with their hours and tasks; it follows the timetable and the day. */
 export const crew = needed<CrewReading>(({ door, value, before }) =>
-  door.crew(value, stepsOf(before), dayOf(before)),
+  door.crew(value, {
+    timetable: stepsOf(before),
+    asOf: dayOf(before),
+    words: wordsOf(door, before),
+  }),
 );
 /** Days on which nobody works; none where it is left out. */
 export const closedDays = optional<ClosedDaysReading>(({ door, value, before }) =>
   door.closedDays(value, dayOf(before)),
 );
 /** The table of places with the plants that each holds. */
-export const places = needed<PlacesReading>(({ door, value }) => door.places(value));
+export const places = needed<PlacesReading>(({ door, value, before }) =>
+  door.places(value, wordsOf(door, before)),
+);
 /** The list of prices. */
 export const prices = needed<PricesReading>(({ door, value }) => door.prices(value));
 
@@ -130,6 +137,10 @@ export const textOrNone = optional<string | null>(({ door, name, value }) =>
 export const raw = needed<unknown>(({ value }) => value);
 /** The same, where it may be left out. */
 export const rawOrNone = optional<unknown>(({ value }) => value);
+
+function wordsOf(door: Door, before: ReadBefore): ToldWords {
+  return door.words(before.columns, stepsOf(before));
+}
 
 function dayOf({ asOf: day }: ReadBefore): CivilDay {
   if (day === undefined || day === null)

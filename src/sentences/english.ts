@@ -38,7 +38,7 @@ export const english = {
     belowOneDay: "{argument} must be a whole number of days, 1 or more. Found {found}",
     cellInColumn: "{argument} row {row}, column {column},",
     columnsUnreadable:
-      "columns must be two columns of text, our name and the header in your sheet. Found {name} beside {header}",
+      "columns must be columns of text: our name, your word, and what it is. Found {name} beside {header}",
     dayBelowZero: "days must be 0 or more. Found {day}",
     daysNotRising: "days must rise. Found {day} after {before}",
     inspectionsDiffer:
@@ -59,6 +59,8 @@ export const english = {
       "{argument} must be {wanted, select, day {a day} text {a text} number {a whole number, 0 or more} other {}}. Found {found}",
     shows: "{cell} shows {shown}",
     sizesDiffer: "taken and grafted must be of one size. Found {taken} and {grafted}",
+    toldAsUnknown:
+      'columns says "{found}" of "{word}". The third column says {kinds, list} or nothing',
     unknownMethod: 'There is no method "{name}". There are: {known}',
     wantedOutOfRange: "{argument} must be a whole number from 1 to {most}. Found {found}",
   },
@@ -773,7 +775,7 @@ export const english = {
     asOf: "The day to look from: a cell with a date.",
     asOfOrNone: "The day to look from. Leave it out to skip what needs a day.",
     columns:
-      "Two columns, our name and your header, where we can't guess it. Blank rows are skipped.",
+      'Three columns: our name, your word, and what that is: "header", "value" (a word in a cell) or "not the same" (two names that look alike). Leave out the third for headers. Blank rows are skipped.',
     ifLeftOut: "{sentence} Left out, it is {usual}.",
     level: "How sure ranges should be: 0.8 means right in about 8 of 10.",
     records: "Your table of batches with its header.",
@@ -933,7 +935,8 @@ read. Without FILE an invented nursery is opened.
 
   settingsTab: {
     asOf: "Every answer looks from this day. =TODAY() moves with the calendar",
-    columns: "Only where we can't guess a header",
+    columns:
+      'Your words: "header" names a column, "value" a word in a cell, "not the same" two names that look alike',
     compareBy: 'A header in your sheet, or "{noTab}". Used when Set up makes the tabs',
     daysAhead: "How far the due list looks ahead",
     level: "How sure ranges should be: 0.8 means right in about 8 of 10",

@@ -8,6 +8,7 @@ import {
   nameList,
   quoted,
   shortFacts,
+  TOLD_AS,
 } from "../core";
 import * as text from "../sentences/made/argument-faults";
 import * as orders from "../sentences/made/order-faults";
@@ -50,6 +51,8 @@ const FAULTS: SentencesOf<InputFault> = {
   "no-such-header": text.noSuchHeader,
   "columns-unreadable": ({ name, header }) =>
     text.columnsUnreadable({ name: cellWords(name), header: cellWords(header) }),
+  "told-as-unknown": ({ word, found }) =>
+    text.toldAsUnknown({ word, found: cellWords(found), kinds: Object.values(TOLD_AS) }),
   "no-steps": text.noSteps,
   "unknown-method": ({ name, known }) => text.unknownMethod({ name, known: nameList(known) }),
   "timetable-unusable": ({ fault, more }, where) => faultSentence(fault, more, where),

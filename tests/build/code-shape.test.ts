@@ -168,6 +168,7 @@ const NO_SENTENCES = {
   ],
   "names of columns, settings and tabs, which are read back": [
     "Header in your sheet",
+    "not the same",
     "Hours a day",
     "Plants counted at 0",
     "Ready by month",
@@ -177,6 +178,7 @@ const NO_SENTENCES = {
     "Takes by month",
     "Takes compared by",
     "This nursery's method",
+    "What it is",
     "What it is for",
     "What takes go with",
     "d mmm yyyy",

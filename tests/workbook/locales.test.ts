@@ -57,7 +57,7 @@ it("brings tabs to life that an older add-in left as errors", async () => {
     .sheet("Plan O-1")
     .getRange("A5")
     .setValue(
-      "=ORDER_PLAN($C$3,$B$3,'Nursery timetable'!A:L,$D$3,$F$3,'Records'!A:P,'Nursery settings'!$A$8:$B$48,'Nursery settings'!$B$4,$E$3,$G$3)",
+      "=ORDER_PLAN($C$3,$B$3,'Nursery timetable'!A:L,$D$3,$F$3,'Records'!A:P,'Nursery settings'!$A$8:$C$208,'Nursery settings'!$B$4,$E$3,$G$3)",
     );
   await nursery.w.settled();
   expect(dead(nursery).sort()).toEqual(["Plan O-1", "Stages"]);

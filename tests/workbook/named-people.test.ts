@@ -174,7 +174,7 @@ describe("the settings tab", () => {
     expect(rows.map((row) => row.slice(0, 2))).toEqual([
       ["Takes compared by", ""],
       ["People", "initials"],
-      ["Our column", "Header in your sheet"],
+      ["Our name", "Your word"],
       ["Variety", "Sort of plant"],
     ]);
     expect(nursery.ask("sidebarTakes", { by: "" }).by).toBe("Sort of plant");

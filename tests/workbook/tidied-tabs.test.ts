@@ -102,7 +102,7 @@ describe("the settings", () => {
     await nursery.w.settled();
     expect(sheet.getRange("A3:A11").getValues().flat()).toEqual([
       ...["Records tab", "As-of day", "Level", "Days ahead", "Timetable tab"],
-      ...["Takes compared by", "People", "Our column", "Leave alone"],
+      ...["Takes compared by", "People", "Our name", "Leave alone"],
     ]);
     expect(sheet.getRange("B4").getFormula()).toBe("=DATE(2026,11,25)");
     expect(sheet.getRange("B5").getValue()).toBe(0.9);
@@ -138,7 +138,7 @@ describe("the settings", () => {
     await nursery.w.settled();
     expect(sheet.getRange("A4:C4").getValues()).toEqual([["Our year", 2026, "for the printer"]]);
     expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain(
-      "'Nursery settings'!$B$5,'Nursery settings'!$B$6,'Nursery settings'!$A$11:$B$51",
+      "'Nursery settings'!$B$5,'Nursery settings'!$B$6,'Nursery settings'!$A$11:$C$211",
     );
     expect(nursery.sheet("Plan O-1").getRange("A5").getFormula()).toContain("$B$5");
     expect(nursery.ask("sidebarOpen", null).setUp?.asOf).toBe("2026-11-25");
@@ -169,14 +169,14 @@ describe("the settings", () => {
       ["Timetable tab", ""],
       ["Takes compared by", ""],
       ["People", "names"],
-      ["Our column", "Header in your sheet"],
+      ["Our name", "Your word"],
       ["Leave alone", "Note"],
     ]);
     expect(sheet.getRange("C9").getValue()).toBe(
       settingsTab.people({ initials: "initials", names: "names" }),
     );
     expect(nursery.sheet("Records").getRange("Z1").getValue()).toBe("Leave alone");
-    expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain("$A$10:$B$50");
+    expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain("$A$10:$C$210");
   });
 });
 

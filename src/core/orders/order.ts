@@ -39,6 +39,14 @@ const either = lazily(
 /** A variety's own name holds no more such words than this. */
 const MOST_IN_A_NAME = 3;
 
+/** A variety, or several of which any will do, in our names for each. */
+export function varietyAsTold(written: string, nameOf: (word: string) => string): string {
+  const whole = nameOf(written);
+  if (whole !== written) return whole;
+  const pieces = cellText(written).split(either());
+  return pieces.map((piece, at) => (at % 2 === 0 ? nameOf(piece) : piece)).join("");
+}
+
 /** Varieties of batches by their folded names (names/fold-name.ts), each as the records spell it. */
 export type KnownVarieties = ReadonlyMap<string, string>;
 

@@ -14,6 +14,7 @@ import {
   unknownVarieties,
   varietiesIn,
   varietiesOf,
+  varietyAsTold,
 } from "./order";
 import type { OrdersRemark, PlanFact, PlanWarning } from "./order-remark";
 import { type OrderPlan, type PlannedStep, planOrder } from "./plan-order";
@@ -71,8 +72,11 @@ export interface PlannedOrderLine extends Pick<PlannedStep, "step" | "doBy" | "p
  *
  * @throws InputError "unknown-method" | "timetable-unusable" when the timetable is empty
  */
-export function plannedOrder(question: PlanQuestion): PlannedOrder {
-  const { timetable, records, assurance, wanted, readyBy, harvest } = question;
+export function plannedOrder(asked: PlanQuestion): PlannedOrder {
+  const { timetable, records, assurance, wanted, readyBy, harvest } = asked;
+  const nameOf = records?.words?.nameOf;
+  const question =
+    nameOf === undefined ? asked : { ...asked, variety: varietyAsTold(asked.variety, nameOf) };
   const method = methodOrRefuse(timetable, question.methodName);
   const asOf = question.asOf ?? (records === null ? null : latestDay(records));
   const projection =

@@ -8,9 +8,15 @@ import {
   shortened,
 } from "../cells";
 import { InputError } from "../faults";
-import { type ColumnMatch, cellReaders, type ReadingHabits, type Trouble } from "../records";
+import {
+  type ColumnMatch,
+  cellReaders,
+  type ReadingHabits,
+  type ToldWords,
+  type Trouble,
+} from "../records";
 import { type HeadedTable, headedTable } from "../tables";
-import type { Order, Orders } from "./order";
+import { type Order, type Orders, varietyAsTold } from "./order";
 import { type OrderField, orderWords } from "./order-columns";
 import type { OrderRowTroubles, OrdersRemark, OrderTrouble } from "./order-remark";
 
@@ -25,12 +31,16 @@ export function orderTable(grid: Grid): HeadedTable<OrderField> | null {
  *
  * @throws InputError "no-orders-header"; "row-not-ready" when a cell that it reads is still loading
  */
-export function readOrders(grid: Grid, habits: ReadingHabits): Orders {
+export function readOrders(
+  grid: Grid,
+  habits: ReadingHabits & { readonly words?: ToldWords | undefined },
+): Orders {
   const table = orderTable(grid);
   if (table === null) {
     throw new InputError({ code: "no-orders-header", start: startOf(grid) });
   }
   const read = orderReader(grid, table, habits);
+  const nameOf = habits.words?.nameOf ?? ((word) => word);
   const open: Order[] = [];
   const noted: OrderRowTroubles[] = [];
   const leftOut: OrderRowTroubles[] = [];
@@ -48,7 +58,9 @@ export function readOrders(grid: Grid, habits: ReadingHabits): Orders {
     else if (order === null) leftOut.push({ row: row + 1, troubles: ofCells });
     else if ("code" in order) leftOut.push({ row: row + 1, troubles: [...ofCells, order] });
     else {
-      open.push(order);
+      const customer = nameOf(order.customer);
+      const name = order.name === order.customer ? customer : order.name;
+      open.push({ ...order, name, customer, variety: varietyAsTold(order.variety, nameOf) });
       rows.push(row + 1);
       if (ofCells.length > 0) noted.push({ row: row + 1, troubles: ofCells });
     }

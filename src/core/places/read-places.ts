@@ -30,7 +30,11 @@ export interface PlacesReading {
  *
  * @throws InputError "no-header-row"; "row-not-ready" when a cell shows an error or is still loading
  */
-export function readPlaces(grid: Grid, decimalMark: DecimalMark | null): PlacesReading {
+export function readPlaces(
+  grid: Grid,
+  decimalMark: DecimalMark | null,
+  nameOf: (word: string) => string = (word) => word,
+): PlacesReading {
   const table = headedTable(grid, placeWords(), ["place", "holds"]);
   if (table === null) {
     const columns = ["Place", "Holds"];
@@ -42,7 +46,7 @@ export function readPlaces(grid: Grid, decimalMark: DecimalMark | null): PlacesR
     rowMustBeReady("places", table, row);
     const at = { table: "places", row: row + 1 } as const;
     const note = (what: RowNote) => troubles.push({ code: "row-noted", ...at, what });
-    const name = cellText(table.cell(row, "place"));
+    const name = nameOf(cellText(table.cell(row, "place")));
     if (foldName(name) === "") {
       troubles.push({ code: "row-left-out", ...at, why: { code: "no-place-named" } });
       continue;

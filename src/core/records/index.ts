@@ -14,4 +14,17 @@ export { readRecords } from "./read-records";
 export type { ReadingOptions } from "./read-tables";
 export { type Records, type RowTally, stepIndex } from "./records";
 export { FACT_NAMES, factNamed, LEAVE_ALONE } from "./target-names";
+export {
+  isToldHeader,
+  type MethodTold,
+  OLDER_TOLD_HEADER,
+  pairKey,
+  readTold,
+  TOLD_AS,
+  TOLD_HEADER,
+  type Told,
+  type ToldAs,
+  type ToldWords,
+  toldAs,
+} from "./told-words";
 export { byCost, costOf, type Trouble } from "./trouble";

@@ -1,5 +1,6 @@
 import { commonestSpellings, foldName } from "../names";
 import type { Batch, TextFact } from "./batch";
+import type { ToldWords } from "./told-words";
 
 /** The facts that name something: each name is one, however it is spelt. */
 export const NAMED_FACTS = [
@@ -22,4 +23,26 @@ export function oneSpelling(batches: readonly Batch[]): readonly Batch[] {
     if ([...spellingOf].every(([name, spelling]) => name === spelling)) return all;
     return all.map((batch) => ({ ...batch, [fact]: spellingOf.get(batch[fact]) ?? "" }));
   }, batches);
+}
+
+/** Names that a person calls otherwise, and may have told us so; "Cocoa" too may be called "CC". */
+const TOLD_FACTS = [...NAMED_FACTS.filter((fact) => fact !== "method"), "crop"] as const;
+
+/** The batches with our names for the words that were told. */
+export function asTold(
+  batches: readonly Batch[],
+  { nameOf, methodOf }: ToldWords,
+): readonly Batch[] {
+  return batches.map((batch) => {
+    const told = methodOf(batch);
+    const names = TOLD_FACTS.map((fact) => [fact, nameOf(batch[fact])] as const);
+    const changed = names.filter(([fact, name]) => name !== batch[fact]);
+    if (changed.length === 0 && told.method === batch.method) return batch;
+    return {
+      ...batch,
+      ...Object.fromEntries(changed),
+      method: told.method,
+      crop: nameOf(told.crop),
+    };
+  });
 }

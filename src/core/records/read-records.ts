@@ -7,7 +7,7 @@ import { gatherEvents } from "./gather-events";
 import { headerWords } from "./header-words";
 import { linkLots } from "./lots";
 import { matchColumns } from "./match-columns";
-import { oneSpelling } from "./one-spelling";
+import { asTold, oneSpelling } from "./one-spelling";
 import { type ReadingOptions, readTables, type TableReading } from "./read-tables";
 import type { Records } from "./records";
 import { ROW_KIND, rowTally, type TallyingRows } from "./row-tally";
@@ -49,7 +49,10 @@ export function readRecords(written: Grid, options: ReadingOptions): Records {
   const gathered = gatherEvents(rows, events, stepKeys);
   const linked = linkLots(gathered.batches);
   return {
-    batches: oneSpelling(linked.batches),
+    batches: oneSpelling(
+      options.words === undefined ? linked.batches : asTold(linked.batches, options.words),
+    ),
+    words: options.words,
     stepKeys,
     troubles: [
       ...ofTold,

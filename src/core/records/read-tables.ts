@@ -9,6 +9,7 @@ import { type LogEvent, readLog } from "./read-log";
 import { readRows } from "./read-rows";
 import { rowReader } from "./row-reader";
 import { orderShownBy, type TableColumns, tableColumns } from "./table-columns";
+import type { ToldWords } from "./told-words";
 import type { Trouble } from "./trouble";
 
 export interface ReadingOptions extends ReadingHabits {
@@ -16,6 +17,8 @@ export interface ReadingOptions extends ReadingHabits {
   readonly stepNames: readonly string[];
   /** Columns that a person has named by hand: our column name by the header in the sheet. */
   readonly told: ReadonlyMap<string, string>;
+  /** What was told of words in cells; nothing where it is left out. */
+  readonly words?: ToldWords | undefined;
 }
 
 /** What one table of the range says. Rows are counted from 0. */

@@ -1,6 +1,7 @@
 import type { Batch } from "./batch";
 import type { ColumnMatch, TableKind } from "./match-columns";
 import type { LogEvent } from "./read-log";
+import type { ToldWords } from "./told-words";
 import type { Trouble } from "./trouble";
 
 /** A nursery's table, read: its batches, and everything in it that a person should look at. */
@@ -9,6 +10,8 @@ export interface Records {
   /** Keys of the steps that the tables have columns or lines for. */
   readonly stepKeys: readonly string[];
   readonly troubles: readonly Trouble[];
+  /** What was told of words in their cells, if anything was. */
+  readonly words?: ToldWords | undefined;
   /** Columns of every table in the range. */
   readonly columns: readonly ColumnMatch[];
   /** The range's tables, in the order of the numbers by which columns and batches name theirs. */

@@ -11,3 +11,4 @@ export { builtInTimetable, readTimetable } from "./read-timetable";
 export type { Method, Step, Timetable } from "./timetable";
 export { TIMETABLE_COLUMNS, TIMETABLE_HEADER } from "./timetable-columns";
 export { type TimetableRow, timetableRows } from "./timetable-rows";
+export { methodWord, toldWords } from "./told-words";

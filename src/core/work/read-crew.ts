@@ -46,6 +46,8 @@ export interface CrewHabits {
   readonly stepKeys: ReadonlySet<string>;
   readonly asOf: CivilDay;
   readonly localeOrder: DayOrder | null;
+  /** Our name for one that was told. */
+  readonly nameOf?: ((word: string) => string) | undefined;
 }
 
 interface CrewRow {
@@ -74,7 +76,10 @@ function crewTable(grid: Grid) {
  *
  * @throws InputError "no-header-row"; "row-not-ready" when a cell shows an error or is still loading
  */
-export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits): CrewReading {
+export function readCrew(
+  grid: Grid,
+  { stepKeys, asOf, localeOrder, nameOf = (word) => word }: CrewHabits,
+): CrewReading {
   const table = crewTable(grid);
   if (table === null) {
     const columns = [CREW_HEADER[0], CREW_HEADER[2]];
@@ -91,7 +96,7 @@ export function readCrew(grid: Grid, { stepKeys, asOf, localeOrder }: CrewHabits
     rowMustBeReady("crew", table, row);
     const at = { table: "crew", row: row + 1 } as const;
     const leaveOut = (why: RowFault) => troubles.push({ code: "row-left-out", ...at, why });
-    const name = cellText(table.cell(row, "person"));
+    const name = nameOf(cellText(table.cell(row, "person")));
     const hours = readHours(table.cell(row, "hours"));
     const off = readOff(row);
     if (name === "") leaveOut({ code: "nobody-named" });

@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { select } from "../runtime";
+import { list, select } from "../runtime";
 
 export const aBlankCell = (): string => "a blank cell";
 
@@ -8,7 +8,7 @@ export const belowOneDay = (d: { readonly argument: string | number; readonly fo
 
 export const cellInColumn = (d: { readonly argument: string | number; readonly row: string | number; readonly column: string | number }): string => d.argument + " row " + d.row + ", column " + d.column + ",";
 
-export const columnsUnreadable = (d: { readonly name: string | number; readonly header: string | number }): string => "columns must be two columns of text, our name and the header in your sheet. Found " + d.name + " beside " + d.header;
+export const columnsUnreadable = (d: { readonly name: string | number; readonly header: string | number }): string => "columns must be columns of text: our name, your word, and what it is. Found " + d.name + " beside " + d.header;
 
 export const dayBelowZero = (d: { readonly day: string | number }): string => "days must be 0 or more. Found " + d.day;
 
@@ -41,6 +41,8 @@ export const notWanted = (d: { readonly argument: string | number; readonly want
 export const shows = (d: { readonly cell: string | number; readonly shown: string | number }): string => d.cell + " shows " + d.shown;
 
 export const sizesDiffer = (d: { readonly taken: string | number; readonly grafted: string | number }): string => "taken and grafted must be of one size. Found " + d.taken + " and " + d.grafted;
+
+export const toldAsUnknown = (d: { readonly found: string | number; readonly word: string | number; readonly kinds: readonly string[] }): string => "columns says \"" + d.found + "\" of \"" + d.word + "\". The third column says " + list(d.kinds) + " or nothing";
 
 export const unknownMethod = (d: { readonly name: string | number; readonly known: string | number }): string => "There is no method \"" + d.name + "\". There are: " + d.known;
 

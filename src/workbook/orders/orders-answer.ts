@@ -20,7 +20,7 @@ export function ordersAnswer(): OrdersAnswer {
   const now = recordsNow();
   const { records, timetable, asOf, door } = now;
   const table = ordersNow(now);
-  const orders = table === null ? null : door.orders(table.values, asOf);
+  const orders = table === null ? null : door.orders(table.values, asOf, records.words);
   const open = orders?.open ?? [];
   const { outlooks, remarks } =
     orders === null || open.length === 0

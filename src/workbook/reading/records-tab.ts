@@ -12,7 +12,7 @@ import * as text from "../../sentences/made/set-up";
 import { minuteOf } from "../host/minute-now";
 import { workbookHost } from "../host/workbook-host";
 import { LABEL } from "../settings/found-settings";
-import { readSettings, type Settings } from "../settings/settings";
+import { readSettings, type Settings, toldFor } from "../settings/settings";
 import { OWN_TABS, tabCells } from "../tabs/own-tabs";
 import { renamedTab } from "./renamed-tab";
 import { timetableOf, timetableValues } from "./timetable-source";
@@ -59,7 +59,7 @@ export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
   }
   const name = there === null ? cells.sheet.getName() : wanted;
   const settings = tab === undefined ? { ...saved, recordsTab: name } : saved;
-  const columns = name === settings.recordsTab ? settings.columns : [];
+  const columns = toldFor(settings, name);
   return readTab(workbook, {
     sheet: cells.sheet,
     settings: { ...settings, columns },

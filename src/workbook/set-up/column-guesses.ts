@@ -1,4 +1,4 @@
-import { choiceOf, columnChoices, LEAVE_ALONE, type Records, shortened } from "../../core";
+import { choiceOf, columnChoices, LEAVE_ALONE, type Records, shortened, TOLD_AS } from "../../core";
 import { openDoor } from "../../door/index";
 import { noTab } from "../../sentences/made/set-up";
 import type { NamedText } from "../../wire/named-text";
@@ -9,7 +9,7 @@ import { comparableColumns, groupHeaders } from "../reading/group-headers";
 import { initialsIn, namedText } from "../reading/named-text";
 import { columnsArgument, plainText } from "../reading/records-tab";
 import { timetableToGuessBy } from "../reading/timetable-source";
-import { NO_TAB, readSettings } from "../settings/settings";
+import { NO_TAB, readSettings, toldFor } from "../settings/settings";
 import { usualCompareBy } from "../takes/compare-takes";
 
 type ColumnMatch = Records["columns"][number];
@@ -20,13 +20,15 @@ export function columnGuesses({ tab, timetable: own = null }: ColumnsRequest): C
   const sheet = gridTab(workbook, tab);
   if (sheet === null) throw new Error(noTab({ tab: shortened(tab) }));
   const settings = readSettings(workbook);
-  const told = settings?.recordsTab === tab ? settings.columns : [];
+  const told = toldFor(settings, tab);
   const values = sheet.getDataRange().getValues();
   const timetable = timetableToGuessBy(workbook, own);
   const door = openDoor(workbookHost());
   const lost = door.lostColumns(values, { timetable, columns: columnsArgument(told) });
   const lostHeaders = new Set(lost.map(({ header }) => header));
-  const columns = columnsArgument(told.filter(([, header]) => !lostHeaders.has(header)));
+  const columns = columnsArgument(
+    told.filter(([, word, as]) => as !== TOLD_AS.header || !lostHeaders.has(word)),
+  );
   const records = door.records(values, { timetable, asOf: null, columns });
   const rows = records.batches.map(({ row }) => row);
   const comparable = comparableColumns(records);
@@ -65,7 +67,7 @@ export function columnGuesses({ tab, timetable: own = null }: ColumnsRequest): C
       readAs: name === LEAVE_ALONE ? null : name,
     })),
     comparable,
-    compareBy: comparedBy(records, told === settings?.columns ? settings.compareBy : ""),
+    compareBy: comparedBy(records, settings?.recordsTab === tab ? settings.compareBy : ""),
   };
 }
 

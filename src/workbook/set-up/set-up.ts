@@ -1,4 +1,4 @@
-import { builtInTimetable, LEAVE_ALONE, shortened } from "../../core";
+import { builtInTimetable, LEAVE_ALONE, shortened, TOLD_AS } from "../../core";
 import { openDoor } from "../../door/index";
 import * as text from "../../sentences/made/set-up";
 import type { ColumnChoice, SetUpAnswer, SetUpRequest } from "../../wire/set-up";
@@ -14,11 +14,13 @@ import { columnsArgument, readTab, recordsNow } from "../reading/records-tab";
 import { timetableOf, timetableValues } from "../reading/timetable-source";
 import { ownSettings } from "../settings/own-settings";
 import {
-  COLUMN_ROWS,
   NO_TAB,
   readSettings,
   type Settled,
   settingsTab,
+  TOLD_ROWS,
+  type ToldRow,
+  toldFor,
   writeSettings,
 } from "../settings/settings";
 import { dueTabOf } from "../tabs/due-tab-found";
@@ -124,8 +126,8 @@ function checked(
   const unknown = request.methods.find((method) => !known.has(method));
   if (unknown !== undefined) throw new Error(text.noMethod({ name: shortened(unknown) }));
   const { columns, forgotten } = columnsTold(workbook, sheet, request);
-  if (columns.length > COLUMN_ROWS) {
-    throw new Error(text.tooManyColumns({ most: COLUMN_ROWS, found: columns.length }));
+  if (columns.length > TOLD_ROWS) {
+    throw new Error(text.tooManyColumns({ most: TOLD_ROWS, found: columns.length }));
   }
   const before = readSettings(workbook);
   const kept = before?.recordsTab === request.tab ? before.compareBy : "";
@@ -159,11 +161,14 @@ function columnsTold(
   sheet: GoogleAppsScript.Spreadsheet.Sheet,
   request: SetUpRequest,
 ): Pick<Settled, "columns"> & Pick<Checked, "forgotten"> {
-  const settings = readSettings(workbook);
-  const before = settings?.recordsTab === request.tab ? settings.columns : [];
-  const now = request.columns.map(({ header, readAs }) => [readAs ?? LEAVE_ALONE, header] as const);
+  const before = toldFor(readSettings(workbook), request.tab);
+  const now = request.columns.map(
+    ({ header, readAs }): ToldRow => [readAs ?? LEAVE_ALONE, header, TOLD_AS.header],
+  );
   const changed = new Set(request.columns.map(({ header }) => header));
-  const columns = [...before.filter(([, header]) => !changed.has(header)), ...now];
+  const isHeaderIn = (headers: ReadonlySet<string>, [, word, as]: ToldRow) =>
+    as === TOLD_AS.header && headers.has(word);
+  const columns = [...before.filter((row) => !isHeaderIn(changed, row)), ...now];
   const door = openDoor(workbookHost());
   const own = request.timetable ?? null;
   const timetable = timetableOf(door, timetableValues(workbook, own), own);
@@ -181,7 +186,7 @@ function columnsTold(
   }
   const gone = new Set(lost.map(({ header }) => header));
   return {
-    columns: columns.filter(([, header]) => !gone.has(header)),
+    columns: columns.filter((row) => !isHeaderIn(gone, row)),
     forgotten: lost.map(({ name, header }) => ({
       header,
       readAs: name === LEAVE_ALONE ? null : name,

@@ -1,4 +1,4 @@
-import { TOLD_HEADER } from "../../door/index";
+import { OLDER_TOLD_HEADER, TOLD_HEADER } from "../../core";
 import { SETTINGS_HEADER } from "../host/mark";
 import { headerRowIn } from "../tabs/straighten";
 
@@ -38,6 +38,8 @@ export const MADE_ROW: Readonly<Record<SettingName | "header" | "columnsHeader",
 export interface FoundSettings {
   readonly labels: number;
   readonly values: number;
+  /** Of what is told of each word, beside the person's words. */
+  readonly whats: number;
   readonly row: Readonly<Record<SettingName | "columnsHeader", number | null>>;
   /** Whether nothing is gone and the told columns stand below all settings. */
   readonly isOrderly: boolean;
@@ -57,7 +59,10 @@ export function findSettings(values: Values): FoundSettings {
   const found = header.indexOf(SETTINGS_HEADER[0]);
   const labels = found === -1 ? 0 : found;
   const valuesAt = header.indexOf(SETTINGS_HEADER[1]);
-  const texts = values.map((row) => String(row[labels] ?? "").trim());
+  const texts = values.map((row) => {
+    const text = String(row[labels] ?? "").trim();
+    return text === OLDER_TOLD_HEADER[0] ? TOLD_HEADER[0] : text;
+  });
   const known: Readonly<Record<SettingName | "columnsHeader", string>> = {
     ...LABEL,
     columnsHeader: TOLD_HEADER[0],
@@ -85,6 +90,7 @@ export function findSettings(values: Values): FoundSettings {
   return {
     labels,
     values: valuesAt === -1 ? labels + 1 : valuesAt,
+    whats: (valuesAt === -1 ? labels + 1 : valuesAt) + 1,
     row,
     isOrderly: SETTING_NAMES.every((name) => isAbove(row[name])),
     isOlder: SETTING_NAMES.every((name) =>

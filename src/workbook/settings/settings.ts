@@ -2,7 +2,7 @@
  * Longer than most: settings are read, written and laid out here, so that none is known to two of
  * the three alone.
  */
-import { TOLD_HEADER } from "../../door/index";
+import { OLDER_TOLD_HEADER, TOLD_AS, TOLD_HEADER, type ToldAs, toldAs } from "../../core";
 import * as text from "../../sentences/made/settings-tab";
 import { columnLetters } from "../host/cell-name";
 import { type FormulaPart, TODAY, tabPart } from "../host/formula-text";
@@ -39,9 +39,12 @@ export interface Settings {
   readonly compareBy: string;
   /** Whether people are called by their initials. */
   readonly initials: boolean;
-  /** Our column name beside the header in the sheet, as the columns argument takes them. */
-  readonly columns: readonly (readonly [name: string, header: string])[];
+  /** What was told of words, as the columns argument takes it. */
+  readonly columns: readonly ToldRow[];
 }
+
+/** Our name, the person's word, and what that is. */
+export type ToldRow = readonly [name: string, word: string, as: ToldAs];
 
 // What the settings may hold is read back: a format, in no language.
 /** Stands for a column where takes are to be compared in no tab. */
@@ -58,8 +61,10 @@ const WHAT_FOR = {
 const USUAL_LEVEL = 0.8;
 const USUAL_DAYS_AHEAD = 7;
 
-/** Rows kept free for columns that are told by hand. */
-export const COLUMN_ROWS = 40;
+/** Rows kept free for words that are told by hand. */
+export const TOLD_ROWS = 200;
+/** As many were in the tabs of older add-ins. */
+const OLDER_TOLD_ROWS = 40;
 
 const LAYOUT: OwnLayout = {
   // Overwritten at once by the settings' own line.
@@ -69,6 +74,12 @@ const LAYOUT: OwnLayout = {
   filled: [],
   mendedBy: "setUp",
 };
+
+/** What was told that holds for a tab: of headers only where it is the one they stand in. */
+export function toldFor(settings: Settings | null, tab: string): readonly ToldRow[] {
+  const told = settings?.columns ?? [];
+  return settings?.recordsTab === tab ? told : told.filter(([, , as]) => as !== TOLD_AS.header);
+}
 
 /** @returns null when the workbook has not been set up */
 export function readSettings(workbook: Workbook): Settings | null {
@@ -94,17 +105,26 @@ export function readSettings(workbook: Workbook): Settings | null {
   };
 }
 
-/** The told columns: below their header; in a tab that was sorted, wherever they have come to. */
-function toldIn(cells: readonly (readonly unknown[])[], found: FoundSettings) {
-  const { labels, values, row, isOrderly } = found;
+/** What was told of words: below their header; in a tab that was sorted, wherever they have come to. */
+function toldIn(cells: readonly (readonly unknown[])[], found: FoundSettings): readonly ToldRow[] {
+  const { labels, values, whats, row, isOrderly } = found;
   const first = isOrderly ? (row.columnsHeader ?? 0) + 1 : 0;
   const settings = new Set<number | null>(Object.values(row));
-  return cells.flatMap((line, at) => {
-    const [name, header] = [String(line[labels] ?? ""), String(line[values] ?? "")];
-    if (at < first || at >= first + (isOrderly ? COLUMN_ROWS : cells.length)) return [];
-    if (name === "" || header === "" || settings.has(at)) return [];
-    return name === SETTINGS_HEADER[0] || name.startsWith(MARK) ? [] : [[name, header] as const];
+  const room = isOrderly ? roomForTold(cells, found) : cells.length;
+  return cells.flatMap((line, at): ToldRow[] => {
+    const [name, word] = [String(line[labels] ?? ""), String(line[values] ?? "")];
+    if (at < first || at >= first + room) return [];
+    if (name === "" || word === "" || settings.has(at)) return [];
+    if (name === SETTINGS_HEADER[0] || name.startsWith(MARK)) return [];
+    // A third column of an older tab may hold the person's own remarks.
+    return [[name, word, toldAs(line[whats] ?? "") ?? TOLD_AS.header]];
   });
+}
+
+/** Rows below the header of the told words that are for them. */
+function roomForTold(cells: readonly (readonly unknown[])[], { row, labels }: FoundSettings) {
+  const header = row.columnsHeader === null ? undefined : cells[row.columnsHeader];
+  return header?.[labels] === OLDER_TOLD_HEADER[0] ? OLDER_TOLD_ROWS : TOLD_ROWS;
 }
 
 /** Settings as arguments of formulas. */
@@ -113,7 +133,7 @@ export interface SettingCells {
   readonly level: FormulaPart;
   readonly daysAhead: FormulaPart;
   /**
-   * The told columns with their header, which the functions pass over: should all blank rows below
+   * The told words with their header, which the functions pass over: should all blank rows below
    * it be deleted, something is left to refer to.
    */
   readonly columns: FormulaPart;
@@ -125,8 +145,11 @@ export interface SettingCells {
  * @throws Error in a sentence when one of them is gone
  */
 export function settingCells(workbook: Workbook): SettingCells {
-  const found = findSettings(ownCells(workbook, OWN_TABS.settings)?.values ?? []);
-  const [name, value] = [columnLetters(found.labels + 1), columnLetters(found.values + 1)];
+  const cells = ownCells(workbook, OWN_TABS.settings)?.values ?? [];
+  const found = findSettings(cells);
+  const [name, value, what] = [found.labels, found.values, found.whats].map((at) =>
+    columnLetters(at + 1),
+  );
   const part = (cells: string) => tabPart(OWN_TABS.settings, cells);
   const row = (one: keyof FoundSettings["row"]): number => {
     const at = found.row[one];
@@ -139,7 +162,7 @@ export function settingCells(workbook: Workbook): SettingCells {
     asOf: part(`$${value}$${row("asOf")}`),
     level: part(`$${value}$${row("level")}`),
     daysAhead: part(`$${value}$${row("daysAhead")}`),
-    columns: part(`$${name}$${told}:$${value}$${told + COLUMN_ROWS}`),
+    columns: part(`$${name}$${told}:$${what}$${told + roomForTold(cells, found)}`),
   };
 }
 
@@ -156,16 +179,24 @@ export type Settled = Pick<
  * another. Rows that were sorted or deleted are brought back to their order.
  */
 export function writeSettings(sheet: Sheet, settled: Settled, setUpAt: string): void {
-  const found = withNewerRows(sheet, findSettings(straightValues(sheet, LAYOUT)));
+  const straight = straightValues(sheet, LAYOUT);
+  const older = findSettings(straight);
+  const room = roomForTold(straight, older);
+  const found = withNewerRows(sheet, older);
   const first = found.isOrderly
     ? Math.min(...SETTING_NAMES.map((name) => found.row[name] ?? 0))
     : MADE_ROW.recordsTab;
-  const width = found.isOrderly ? 2 : SETTINGS_HEADER.length;
+  const width = SETTINGS_HEADER.length;
   const top = found.isOrderly ? (found.row.columnsHeader ?? 0) : MADE_ROW.columnsHeader;
-  makeRoom(sheet, top + 1 + COLUMN_ROWS, width);
+  const below = top + 1 + room;
+  // What a person wrote below the room of an older tab is pushed down.
+  if (found.isOrderly && room < TOLD_ROWS && sheet.getMaxRows() > below) {
+    sheet.insertRowsAfter(below, TOLD_ROWS - room);
+  }
+  makeRoom(sheet, top + 1 + TOLD_ROWS, width);
   const standing = cellsOf(sheet, first, width);
   const rows = found.isOrderly
-    ? standing.slice(0, top + 1 + COLUMN_ROWS - first)
+    ? standing.slice(0, top + 1 + TOLD_ROWS - first)
     : inOrder(standing, found, first);
   const line = (at: number): unknown[] => rows[at - first] as unknown[];
   const rowOf = (name: SettingName) => (found.isOrderly ? found.row[name] : MADE_ROW[name]) ?? 0;
@@ -175,9 +206,9 @@ export function writeSettings(sheet: Sheet, settled: Settled, setUpAt: string): 
   line(rowOf("people"))[1] = settled.initials ? INITIALS : NAMES;
   // The labels too, since a tab of an older add-in lacks some and people rename them.
   for (const name of SETTING_NAMES) line(rowOf(name))[0] = safeText(LABEL[name]);
-  line(top).splice(0, 2, ...TOLD_HEADER.map(safeText));
-  for (let at = 0; at < COLUMN_ROWS; at += 1) {
-    line(top + 1 + at).splice(0, 2, ...(settled.columns[at] ?? ["", ""]).map(safeText));
+  line(top).splice(0, 3, ...TOLD_HEADER.map(safeText));
+  for (let at = 0; at < TOLD_ROWS; at += 1) {
+    line(top + 1 + at).splice(0, 3, ...(settled.columns[at] ?? ["", "", ""]).map(safeText));
   }
   makeRoom(sheet, first + rows.length, width);
   if (!found.isOrderly) {
@@ -244,10 +275,10 @@ function inOrder(
   return [
     ...SETTING_NAMES.map((name) => [...(at(row[name]) ?? blank())]),
     [...(at(row.columnsHeader) ?? blank())],
-    ...Array.from({ length: COLUMN_ROWS }, blank),
+    ...Array.from({ length: TOLD_ROWS }, blank),
     ...others.map((line) => [...line]),
     // Where rows stood that have moved up.
-    ...standing.slice(SETTING_NAMES.length + 1 + COLUMN_ROWS + others.length).map(blank),
+    ...standing.slice(SETTING_NAMES.length + 1 + TOLD_ROWS + others.length).map(blank),
   ];
 }
 
@@ -282,8 +313,8 @@ export function settingsTab(
       ],
       [cell(LABEL.compareBy), cell(compareBy), cell(WHAT_FOR.compareBy())],
       [cell(LABEL.people), cell(initials ? INITIALS : NAMES), cell(WHAT_FOR.people())],
-      [...TOLD_HEADER.map(cell), cell(text.columns())],
-      ...columns.map(([name, header]) => [cell(name), cell(header)]),
+      [...TOLD_HEADER, text.columns()].map(cell),
+      ...columns.map((row) => row.map(cell)),
     ],
     frozenRows: 2,
     widths: [150, 170, 360],

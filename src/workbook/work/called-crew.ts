@@ -10,7 +10,11 @@ export function crewAsCalled(
   crewTab: GoogleAppsScript.Spreadsheet.Sheet,
   initials: boolean,
 ): CrewReading {
-  const reading = door.crew(crewTab.getDataRange().getValues(), timetable, asOf);
+  const reading = door.crew(crewTab.getDataRange().getValues(), {
+    timetable,
+    asOf,
+    words: records.words,
+  });
   if (!initials) return reading;
   const called = initialsOf(peopleOf(records));
   return {

@@ -1,0 +1,88 @@
+import { type Cell, cellText, type Grid } from "../cells";
+import { InputError } from "../faults";
+import { foldName } from "../names";
+import { normalText } from "../words";
+
+/** Columns of a table of told words. The third is read back and may be blank: a format, in no language. */
+export const TOLD_HEADER = ["Our name", "Your word", "What it is"] as const;
+/** The header of older tables, which had two columns. */
+export const OLDER_TOLD_HEADER = ["Our column", "Header in your sheet"] as const;
+/** What a row may tell of; a blank is a header. */
+export const TOLD_AS = { header: "header", value: "value", notSame: "not the same" } as const;
+export type ToldAs = (typeof TOLD_AS)[keyof typeof TOLD_AS];
+
+/** What a person has told of the words in their tables. */
+export interface Told {
+  /** Our column name by the header in the sheet. */
+  readonly headers: ReadonlyMap<string, string>;
+  /** Our name by the folded word that cells say for it. */
+  readonly values: ReadonlyMap<string, string>;
+  /** Near-alike names that are two, each pair as `pairKey` makes it. */
+  readonly notSame: ReadonlySet<string>;
+}
+
+/** What a batch's cells say of how it is raised; empty where blank. */
+export interface MethodTold {
+  readonly method: string;
+  readonly crop: string;
+}
+
+/** The same, as cells are read by it; see toldWords in timetable/. */
+export interface ToldWords {
+  /** Our name for a word; the word itself where nothing was told of it. */
+  nameOf(word: string): string;
+  methodOf(texts: MethodTold): MethodTold;
+  /** Whether anything was told of a word in cells. */
+  isTold(word: string): boolean;
+  /** Whether two names were told to be two, however near they are. */
+  isApart(one: string, other: string): boolean;
+}
+
+/**
+ * Reads a table of told words: our name, the person's word, and what it is. Blank rows are passed over,
+ * and so is its own header.
+ *
+ * @throws InputError "columns-unreadable" | "told-as-unknown"
+ */
+export function readTold(grid: Grid): Told {
+  const headers = new Map<string, string>();
+  const values = new Map<string, string>();
+  const notSame = new Set<string>();
+  for (let row = 0; row < grid.rowCount; row += 1) {
+    const [name, word] = [grid.at(row, 0), grid.at(row, 1)];
+    if (name === "" && word === "") continue;
+    if (row === 0 && isToldHeader(name, word)) continue;
+    const what = grid.at(row, 2);
+    const as = toldAs(what);
+    if (as === null) {
+      throw new InputError({ code: "told-as-unknown", word: cellText(word), found: what });
+    }
+    // A bench may be called 12 and nothing else; a header is no number.
+    const isName = (cell: Cell) =>
+      typeof cell === "string" || (as !== TOLD_AS.header && typeof cell === "number");
+    if (!isName(name) || !isName(word) || word === "" || (name === "" && as !== TOLD_AS.header)) {
+      throw new InputError({ code: "columns-unreadable", name, header: word });
+    }
+    if (as === TOLD_AS.header) headers.set(String(word), String(name));
+    else if (as === TOLD_AS.value) values.set(foldName(cellText(word)), cellText(name));
+    else notSame.add(pairKey(cellText(name), cellText(word)));
+  }
+  return { headers, values, notSame };
+}
+
+/** What the third column of a row says; null where that is nothing we know. */
+export function toldAs(what: unknown): ToldAs | null {
+  const said = normalText(String(what));
+  return said === ""
+    ? TOLD_AS.header
+    : (Object.values(TOLD_AS).find((one) => normalText(one) === said) ?? null);
+}
+
+export function isToldHeader(name: unknown, word: unknown): boolean {
+  return [TOLD_HEADER, OLDER_TOLD_HEADER].some((one) => name === one[0] && word === one[1]);
+}
+
+/** Two names in whichever order. */
+export function pairKey(one: string, other: string): string {
+  return [foldName(one), foldName(other)].sort().join("\n");
+}

@@ -1,0 +1,177 @@
+import { describe, expect, it } from "vitest";
+import type { Cell } from "../../src/core";
+import { askRows } from "../support/ask";
+import { refusalText } from "../support/refusal";
+
+const AS_OF = "2026-11-25";
+const HEADER = ["Batch", "Variety", "Method", "Bench", "Grafter", "Grafted on", "Grafts made"];
+/** A nursery that writes names and methods in its own words. */
+const RECORDS = [
+  HEADER,
+  ["B1", "Amel3", "Cleft", "N", "K. M.", "2026-11-01", 100],
+  ["B2", "Amel 3", "Cocoa cleft graft", "North", "Kofi Mensah", "2026-11-01", 80],
+  ["B3", "Amel Three", "Our own way", "North", "KM", "2026-11-01", 50],
+];
+const HEAD = ["Our name", "Your word", "What it is"];
+const TOLD = [
+  HEAD,
+  ["Place", "Bench", "header"],
+  ["Cocoa cleft graft", "Cleft", "value"],
+  ["Cocoa cleft graft", "our own WAY", "value"],
+  ["Amel 3", "Amel three", "Value"],
+  ["North", "N", "value"],
+  ["Kofi Mensah", "K M", "value"],
+  ["", "", ""],
+  ["KM", "K.M.", "not the same"],
+];
+const rowsOf = (name: string, args: readonly unknown[]) => askRows(name, args).slice(1);
+const stages = (told: unknown, records: readonly (readonly unknown[])[] = RECORDS) =>
+  rowsOf("BATCH_STAGES", [records, "", AS_OF, 0.8, told]);
+
+const unreadable = (name: Cell, header: Cell) =>
+  refusalText({ code: "columns-unreadable", name, header });
+
+// An office's "Cleft" left the batch out of every answer, and nothing could be told of it.
+describe("a table of told words", () => {
+  it("gives values, headers and names, each in the same argument", () => {
+    const rows = stages(TOLD);
+    expect(rows.slice(0, 3).map((row) => row.slice(0, 4))).toEqual([
+      ["B1", "Amel 3", "Cocoa cleft graft", "North"],
+      ["B2", "Amel 3", "Cocoa cleft graft", "North"],
+      ["B3", "Amel 3", "Cocoa cleft graft", "North"],
+    ]);
+    expect(rows.every((row) => row[5] !== "")).toBe(true);
+  });
+
+  it("may have two columns, with or without either header, as older ones do", () => {
+    for (const head of [
+      [],
+      [["Our column", "Header in your sheet"]],
+      [["Our name", "Your word"]],
+    ]) {
+      expect(stages([...head, ["Place", "Bench"]])[1]?.[3]).toBe("North");
+    }
+  });
+
+  it("says of a third column that is none which word it stands beside", () => {
+    expect(() => stages([["North", "N", "place"]])).toThrow(
+      refusalText({ code: "told-as-unknown", word: "N", found: "place" }),
+    );
+  });
+
+  it("takes a number for a name, never for a header", () => {
+    const records = [HEADER, ["B1", "A", "", 12, "", "2026-11-01", 100]];
+    expect(
+      stages(
+        [
+          ["Place", "Bench"],
+          ["Bench 12", 12, "value"],
+        ],
+        records,
+      )[0]?.[3],
+    ).toBe("Bench 12");
+    expect(() => stages([["Place", 12]])).toThrow(unreadable("Place", 12));
+    expect(() => stages([["", "N", "value"]])).toThrow(unreadable("", "N"));
+  });
+
+  it("follows a name that was told to mean another, and goes in no circle", () => {
+    const chain = [
+      ["Amel 3", "Amel three", "value"],
+      ["Amel IV", "Amel 3", "value"],
+    ];
+    expect(stages(chain)[2]?.[1]).toBe("Amel IV");
+    const circle = [
+      ["Amel 3", "Amel three", "value"],
+      ["Amel three", "Amel 3", "value"],
+    ];
+    expect(stages(circle)[2]?.[1]).not.toBe("");
+  });
+});
+
+describe("a method that was told", () => {
+  const records = (...pairs: readonly [crop: string, method: string][]) => [
+    ["Batch", "Crop", "Method", "Grafted on", "Grafts made"],
+    ...pairs.map(([crop, method], at) => [`B${at + 1}`, crop, method, "2026-11-01", 100]),
+  ];
+  const methods = (told: unknown, ...pairs: readonly [string, string][]) =>
+    stages(told, records(...pairs))
+      .slice(0, pairs.length)
+      .map((row) => row[2]);
+
+  it("for all crops leaves alone a batch of another crop, which its own words tell", () => {
+    const told = [["Cocoa cleft graft", "Cleft", "value"]];
+    expect(methods(told, ["", "Cleft"], ["Mango", "Cleft"], ["Cacao", "Cleft"])).toEqual([
+      "Cocoa cleft graft",
+      "Mango cleft graft",
+      "Cocoa cleft graft",
+    ]);
+  });
+
+  it("with its crop is meant for that crop alone, a crop alone where no method stands", () => {
+    const told = [
+      ["Rubber green bud", "CC bud", "value"],
+      ["Cocoa cleft graft", "CC", "value"],
+    ];
+    expect(methods(told, ["CC", "bud"], ["CC", ""], ["Mango", "stone"])).toEqual([
+      "Rubber green bud",
+      "Cocoa cleft graft",
+      "Mango stone graft",
+    ]);
+  });
+
+  it("is obeyed even where the crop's word says another", () => {
+    expect(methods([["Cocoa cleft graft", "Mango top", "value"]], ["Mango", "top"])).toEqual([
+      "Cocoa cleft graft",
+    ]);
+  });
+});
+
+describe("told names in other tables", () => {
+  const told = [
+    ["Amel 3", "A three", "value"],
+    ["Ama", "A. B.", "value"],
+    ["North", "N", "value"],
+  ];
+  const records = [
+    ["Batch", "Variety", "Place", "Grafted on", "Grafts made", "Takes", "Ready on", "Ready plants"],
+    ["B1", "Amel 3", "North", "2026-03-01", 100, 80, "2026-09-01", 70],
+  ];
+
+  it("are read in orders: alone and beside others", () => {
+    const orders = [
+      ["Order", "Variety", "Wanted", "By"],
+      ["O-1", "A three", 50, "2026-12-20"],
+      ["O-2", "Zed or a THREE", 10, "2026-12-20"],
+    ];
+    const rows = rowsOf("ORDER_OUTLOOK", [orders, records, "", AS_OF, 0.8, told]);
+    expect(rows[0]).toContain("Amel 3");
+    expect(rows[1]).toContain("Zed or Amel 3");
+  });
+
+  it("are read in the crew and among places", () => {
+    const places = [
+      ["Place", "Holds"],
+      ["N", 300],
+    ];
+    const loads = rowsOf("PLACE_LOAD", [records, "", places, AS_OF, told]);
+    expect(loads[0]?.slice(0, 4)).toEqual(["North", expect.anything(), 70, 300]);
+  });
+});
+
+describe("near-alike names that were told to be two", () => {
+  const records = [
+    ["Batch", "Variety", "Grafted on", "Grafts made"],
+    ["B1", "Amberlow", "2026-11-01", 100],
+    ["B2", "Amberlow", "2026-11-01", 100],
+    ["B3", "Amberlo", "2026-11-01", 100],
+  ];
+  const found = (told: unknown) =>
+    rowsOf("BATCH_CHECK", [records, "", AS_OF, told]).filter((row) => row[2] === "Amberlo");
+
+  it("are listed no more, in whichever order", () => {
+    expect(found("")).toHaveLength(1);
+    expect(found([["Amberlo", "amberlow", "not the same"]])).toHaveLength(0);
+    expect(found([["Amberlow", "Amberlo", "not the same"]])).toHaveLength(0);
+    expect(found([["Amberlow", "Amberlo", "value"]])).toHaveLength(0);
+  });
+});
