@@ -52,6 +52,19 @@ const remarkOf = (rows: Record<string, unknown>[]) => String(rows.at(-1)?.Batch)
 const DONE = ["B1", "", "2025-11-03", 200, "2026-02-01", 160, "2026-05-20", 128, "yes"];
 
 describe("BATCH_COST", () => {
+  it("prices strip that is cut in inches by the metre", () => {
+    const inches = TIMETABLE.map((cells) =>
+      cells.map((cell) => (cell === "strip 40 cm" ? "strip 15 in" : cell)),
+    );
+    const rows = cost(
+      [["B1", "", "2026-05-01", 200, "2026-08-01", 160, "", "", ""]],
+      PRICES,
+      inches,
+    );
+    // 200 bags 10, 100 l of mix 20; 160 strips of 0.381 m are 60.96 m: 6.10. Hours 2 + 8 at 4.
+    expect(rows[0]).toMatchObject({ Materials: 36.1, Hours: 10, Cost: 76.1 });
+  });
+
   it("carries materials, hours and losses to the ready plant", () => {
     // By hand. Bags 200 x 0.05 = 10; mix 200 x 0.5 l x 0.2 = 20; strips 160 x 0.4 m x 0.1 = 6.4:
     // 36.4. Hours 200 / 100 + 160 / 20 = 10, at 4 = 40. 76.4 / 128 = 0.596875; 76.4 / 200 = 0.382.

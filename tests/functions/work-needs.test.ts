@@ -26,8 +26,14 @@ const batches = fc
       "",
     ]),
   );
+/** By item; what is bought by the metre in centimetres, as the steps say it. */
 const amounts = (rows: Record<string, unknown>[]) =>
-  new Map(rows.map(({ Item, Amount }) => [Item, Number(Amount)]));
+  new Map(
+    rows.map(({ Item, Amount, Unit }) => [
+      Item,
+      Math.round(Number(Amount) * (Unit === "m" ? 100 : 1)),
+    ]),
+  );
 
 describe("WORK_NEEDS", () => {
   it("adds up, over all tasks ahead, to plants times the need of each", () => {

@@ -1,3 +1,4 @@
+import { HOUR, isUsualMeasure, type Measure, measureOf, PIECE } from "../amounts";
 import { type Cell, cellText, type DecimalMark, type Grid, shortened } from "../cells";
 import { InputError } from "../faults";
 import { lazily } from "../lazily";
@@ -5,7 +6,6 @@ import { headedTable, type RowFault, type RowTrouble, rowMustBeReady } from "../
 import { normalText, tableWords, wordPattern, wordSet } from "../words";
 import type { UnpricedItem } from "./cost-remark";
 import { readPrice } from "./read-price";
-import { HOUR, isUsualMeasure, type Measure, measureOf, PIECE } from "./units";
 import { DIGITS, writtenNumber } from "./written-number";
 
 export const priceWords = lazily(() => tableWords("prices"));

@@ -1,7 +1,7 @@
 /** Orders planned back to their start, and what stands set aside for them. */
 
+export type { Amount } from "../amounts";
 export { type HarvestMonths, readHarvestMonths } from "./harvest-months";
-export type { Amount } from "./needs-for";
 export { type Order, type Orders, writtenVarieties } from "./order";
 export { ORDER_HEADER, type OrderField } from "./order-columns";
 export {

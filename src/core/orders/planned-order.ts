@@ -1,3 +1,4 @@
+import { type Amount, addUp, bought, needsFor } from "../amounts";
 import type { Kinds } from "../answer";
 import { shortened } from "../cells";
 import type { CivilDay } from "../dates";
@@ -7,7 +8,6 @@ import type { Records } from "../records";
 import { leftOutByMethod, type Method, methodOrRefuse, type Timetable } from "../timetable";
 import { normalText, wordSet } from "../words";
 import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
-import { type Amount, addUp, bought, needsFor } from "./needs-for";
 import {
   firstVariety,
   type KnownVarieties,

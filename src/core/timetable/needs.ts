@@ -1,10 +1,7 @@
+import type { Amount } from "../amounts";
+
 /** What one plant needs of an item at a step. */
-export interface Need {
-  readonly item: string;
-  readonly amount: number;
-  /** "cm", "l" …; empty where the item is counted in pieces. */
-  readonly unit: string;
-}
+export type Need = Amount;
 
 /**
  * Reads a list of needs per plant.

@@ -241,9 +241,13 @@ export const english: LanguageText = {
   units: {
     centimetre: "centimetre, centimetres, centimeter, centimeters",
     metre: "metre, metres, meter, meters",
+    inch: "inch, inches",
+    foot: "foot, feet",
     litre: "litre, litres, liter, liters",
+    gallon: "gallon, gallons",
     gram: "gram, grams",
     kilogram: "kilo, kilos, kilogram, kilograms",
+    pound: "pound, pounds",
     tonne: "tonne, tonnes",
     minute: "minute, minutes",
     hour: "hr, hrs, hour, hours",

@@ -253,9 +253,13 @@ export const french: LanguageText = {
   units: {
     centimetre: "centimetre, centimetres",
     metre: "metre, metres",
+    inch: "pouce, pouces",
+    foot: "pied, pieds",
     litre: "litre, litres",
+    gallon: "gallon, gallons",
     gram: "gramme, grammes",
     kilogram: "kilo, kilos, kilogramme, kilogrammes",
+    pound: "livre, livres",
     tonne: "tonne, tonnes",
     minute: "minute, minutes",
     hour: "heure, heures",

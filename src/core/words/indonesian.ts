@@ -245,9 +245,13 @@ export const indonesian: LanguageText = {
   units: {
     centimetre: "sentimeter, senti",
     metre: "meter",
+    inch: "inci",
+    foot: "kaki",
     litre: "liter",
+    gallon: "galon",
     gram: "gram",
     kilogram: "kilo, kilogram",
+    pound: "pon",
     tonne: "ton",
     minute: "menit",
     hour: "jam",

@@ -255,9 +255,13 @@ export const portuguese: LanguageText = {
   units: {
     centimetre: "centimetro, centimetros",
     metre: "metro, metros",
+    inch: "polegada, polegadas",
+    foot: "pe, pes",
     litre: "litro, litros",
+    gallon: "galao, galoes",
     gram: "grama, gramas",
     kilogram: "quilo, quilos, quilograma, quilogramas",
+    pound: "libra, libras",
     tonne: "tonelada, toneladas",
     minute: "minuto, minutos",
     hour: "hora, horas",

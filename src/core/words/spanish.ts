@@ -254,9 +254,13 @@ export const spanish: LanguageText = {
   units: {
     centimetre: "centimetro, centimetros",
     metre: "metro, metros",
+    inch: "pulgada, pulgadas",
+    foot: "pie, pies",
     litre: "litro, litros",
+    gallon: "galon, galones",
     gram: "gramo, gramos",
     kilogram: "kilo, kilos, kilogramo, kilogramos",
+    pound: "libra, libras",
     tonne: "tonelada, toneladas",
     minute: "minuto, minutos",
     hour: "hora, horas",

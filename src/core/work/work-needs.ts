@@ -1,3 +1,4 @@
+import { added, inLargerUnit, sumKey } from "../amounts";
 import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates";
 import { type DueQuestion, dueTasks } from "../due";
@@ -46,8 +47,8 @@ interface Sum {
 }
 
 /**
- * What the tasks of the due list need: needs per plant x plants standing, summed by item and unit.
- * Pieces are rounded up, measures to hundredths. First needed is the first "Do on" of those tasks.
+ * What the tasks of the due list need: needs per plant x plants standing, summed by item. Pieces
+ * are rounded up, measures to hundredths of the unit in which so much is bought. First needed is the first "Do on" of those tasks.
  * Tasks whose plants were never counted are not in it, and a remark says how many.
  */
 export function workNeeds(question: DueQuestion): WorkNeeds {
@@ -60,23 +61,26 @@ export function workNeeds(question: DueQuestion): WorkNeeds {
       continue;
     }
     for (const { item, amount, unit } of step.needs) {
-      const key = `${item.toLowerCase()}\n${unit}`;
+      const key = sumKey({ item, unit });
       const sum = sums.get(key) ?? { item, unit, amount: 0, first: doOn, steps: new Map() };
       if (doOn < sum.first) sum.first = doOn;
-      sum.amount += amount * plants;
+      sum.amount = added(sum, { amount: amount * plants, unit });
       const of = sum.steps.get(step.name) ?? { batches: 0, plants: 0 };
       sum.steps.set(step.name, { batches: of.batches + 1, plants: of.plants + plants });
       sums.set(key, sum);
     }
   }
   return {
-    needs: [...sums.values()].map(({ item, unit, amount, first, steps }) => ({
-      item,
-      amount: unit === "" ? Math.ceil(amount - 1e-9) : Math.round(amount * 100) / 100,
-      unit: unit || null,
-      firstNeeded: first,
-      steps: [...steps].map(([step, counts]) => ({ step, ...counts })),
-    })),
+    needs: [...sums.values()].map(({ first, steps, ...sum }) => {
+      const { item, amount, unit } = inLargerUnit(sum);
+      return {
+        item,
+        amount: unit === "" ? Math.ceil(amount - 1e-9) : Math.round(amount * 100) / 100,
+        unit: unit || null,
+        firstNeeded: first,
+        steps: [...steps].map(([step, counts]) => ({ step, ...counts })),
+      };
+    }),
     remarks: [
       ...leftOutOfOpen(question),
       ...(unknown > 0 ? [{ code: "tasks-not-counted", tasks: unknown } as const] : []),

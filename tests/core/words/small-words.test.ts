@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { measureOf } from "../../../src/core/amounts";
 import { gridOf } from "../../../src/core/cells/cell";
 import { readCount } from "../../../src/core/cells/read-count";
 import { readDayText } from "../../../src/core/cells/read-day-text";
 import { readPrices } from "../../../src/core/costs/read-prices";
-import { measureOf } from "../../../src/core/costs/units";
 import { readMonths } from "../../../src/core/orders/harvest-months";
 import { writtenVarieties } from "../../../src/core/orders/order";
 import { readTimetable } from "../../../src/core/timetable/read-timetable";

@@ -31,7 +31,7 @@ describe("workNeeds", () => {
     };
     expect(needs).toEqual([
       { item: "scion", amount: 300, unit: null, ...whole },
-      { item: "wrap strip", amount: 11430, unit: "cm", ...whole },
+      { item: "wrap strip", amount: 114.3, unit: "m", ...whole },
     ]);
     expect(remarks).toEqual([{ code: "tasks-not-counted", tasks: 1 }]);
   });

@@ -12,7 +12,12 @@ export interface Measure {
 export const PIECE: Measure = { kind: "pieces", size: 1 };
 export const HOUR: Measure = { kind: "time", size: 60 };
 
-/** The sizes of the units, each with its symbol, which is alike in every language, if it has one. */
+/**
+ * The sizes of the units, each with its symbol, which is alike in every language, if it has one.
+ *
+ * Source: NIST Special Publication 811 (2008), appendix B.8: inch, foot, gallon (U.S., and Canadian and
+ *   U.K. (Imperial)) and pound (avoirdupois) (from memory).
+ */
 const UNITS: readonly (readonly [
   symbol: string | null,
   name: UnitName | "dozen" | null,
@@ -22,11 +27,18 @@ const UNITS: readonly (readonly [
   ["cm", "centimetre", { kind: "length", size: 10 }],
   ["m", "metre", { kind: "length", size: 1000 }],
   ["ml", null, { kind: "volume", size: 1 }],
+  ["in", "inch", { kind: "length", size: 25.4 }],
+  ["ft", "foot", { kind: "length", size: 304.8 }],
   ["l", "litre", { kind: "volume", size: 1000 }],
+  // The one of the United States, by which pots are called everywhere; the other has to be named.
+  ["gal", "gallon", { kind: "volume", size: 3785.411784 }],
+  ["imp gal", null, { kind: "volume", size: 4546.09 }],
   ["m3", null, { kind: "volume", size: 1_000_000 }],
   ["cbm", null, { kind: "volume", size: 1_000_000 }],
   ["g", "gram", { kind: "mass", size: 1 }],
   ["kg", "kilogram", { kind: "mass", size: 1000 }],
+  ["lb", "pound", { kind: "mass", size: 453.59237 }],
+  ["lbs", null, { kind: "mass", size: 453.59237 }],
   ["t", "tonne", { kind: "mass", size: 1_000_000 }],
   ["min", "minute", { kind: "time", size: 1 }],
   ["h", "hour", HOUR],
