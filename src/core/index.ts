@@ -55,6 +55,8 @@ export { foldName } from "./names";
 export {
   type Amount,
   type HarvestMonths,
+  methodOfCrop,
+  ORDER_COLUMNS,
   ORDER_HEADER,
   type Order,
   type OrderAction,

@@ -1,5 +1,6 @@
 import {
   InputError,
+  methodOfCrop,
   methodOrRefuse,
   type PlanQuestion,
   type Records,
@@ -46,7 +47,8 @@ export function planQuestion(
     isMissing(order[name]) ? null : textArgument(name, door.cell(order[name]));
   const wanted = wantedArgument(names.wanted, door.cell(order.wanted));
   const readyBy = door.day(names.readyBy, order.readyBy);
-  const methodName = text("method");
+  const variety = text("variety") ?? "";
+  const methodName = text("method") ?? methodOfCrop(timetable, variety);
   const asOf = isMissing(order.asOf) ? null : door.day("asOf", order.asOf);
   return {
     wanted,
@@ -55,7 +57,7 @@ export function planQuestion(
     methodName,
     asOf,
     assurance: levelArgument("assurance", door.cell(order.assurance), USUAL_ASSURANCE),
-    variety: text("variety") ?? "",
+    variety,
     harvest: isMissing(order.harvest)
       ? null
       : readHarvestMonths(

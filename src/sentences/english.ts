@@ -588,6 +588,7 @@ export const english = {
     cellBlank: "{column} is blank",
     cellShows: "{column} shows {shown}",
     cellTrouble: "{column}: {what}",
+    cropUnknown: "Not counted where a crop is ordered, as theirs is not known: {batches, list}.",
     deliverNow: "late, but all are ready: deliver now",
     fine: "fine",
     graft: "graft {plants, count} more by {by}",
@@ -612,6 +613,7 @@ export const english = {
     varietyNear:
       "Not counted for {ordered}, as they are written {variety}: {batches, list}. If it is one, spell them alike.",
     varietyOf: "{order} ({varieties, list})",
+    whichCrop: "which crop, {crops, list}? Write it under Variety",
   },
 
   ordersPage: {
@@ -703,7 +705,8 @@ export const english = {
     under1: "{word}: under 1 of 100",
     unlikely: "unlikely",
     variety: "Variety",
-    varietyHint: "Blank for any. Where either will do: Amberlow or Brindlecap",
+    varietyHint:
+      "Blank for any. Where either will do: Amberlow or Brindlecap. Of one crop: any cocoa",
     wasDue: "was due {day}",
     wholeNumber: "A whole number, 1 or more.",
     workingOut: "Working out what becomes of the orders",

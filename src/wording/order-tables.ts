@@ -17,6 +17,8 @@ import { tableOf } from "./table-of";
 const REMARKS: SentencesOf<OrdersRemark> = {
   ...RECORDS_REMARKS,
   "orders-left-out": ({ rows }) => text.rowsLeftOut({ number: rows.length, rows: orderRows(rows) }),
+  "crop-unknown": ({ batches }, where) =>
+    text.cropUnknown({ batches: someBatches(batches, where) }),
   "varieties-unknown": ({ orders }) => text.varietiesUnknown({ orders: someOrders(orders) }),
   "variety-blank": ({ batches }, where) =>
     text.varietyBlank({ batches: someBatches(batches, where) }),

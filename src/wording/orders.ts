@@ -1,4 +1,4 @@
-import { ORDER_HEADER, type OrderAction, type OrderRowTroubles, type OrderTrouble } from "../core";
+import { ORDER_COLUMNS, type OrderAction, type OrderRowTroubles, type OrderTrouble } from "../core";
 import * as text from "../sentences/made/orders";
 import { dayWords } from "./days";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
@@ -19,6 +19,7 @@ const ACTIONS: SentencesOf<OrderAction> = {
   "deliver-now": text.deliverNow,
   "too-late": text.tooLate,
   "too-late-to-start": text.tooLateToStart,
+  "which-crop": text.whichCrop,
   "no-such-variety": ({ variety, nearest }) =>
     nearest.length === 0
       ? text.noSuchVariety({ variety })
@@ -39,12 +40,12 @@ export function orderName(name: string): string {
 
 const TROUBLES: SentencesOf<OrderTrouble> = {
   "cell-unread": ({ field, why }) =>
-    text.cellTrouble({ column: ORDER_HEADER[field], what: unreadWords(why) }),
+    text.cellTrouble({ column: ORDER_COLUMNS[field], what: unreadWords(why) }),
   "cell-read-as": ({ field, readAs }) =>
-    text.cellTrouble({ column: ORDER_HEADER[field], what: readAsSentence(readAs) }),
-  "cell-blank": ({ field }) => text.cellBlank({ column: ORDER_HEADER[field] }),
-  "cell-shows": ({ field, shown }) => text.cellShows({ column: ORDER_HEADER[field], shown }),
-  "none-wanted": () => text.noneWanted({ column: ORDER_HEADER.wanted }),
+    text.cellTrouble({ column: ORDER_COLUMNS[field], what: readAsSentence(readAs) }),
+  "cell-blank": ({ field }) => text.cellBlank({ column: ORDER_COLUMNS[field] }),
+  "cell-shows": ({ field, shown }) => text.cellShows({ column: ORDER_COLUMNS[field], shown }),
+  "none-wanted": () => text.noneWanted({ column: ORDER_COLUMNS.wanted }),
 };
 
 /** Orders with what each names, ten at most and the number of the others. */

@@ -59,7 +59,11 @@ function trulyFilled(
   }));
   const varieties = there.map(({ batch }) => foldName(batch.course.variety));
   const asked = orders.map((order) =>
-    askedOf(order, { asOf, varieties, known: new Map(varieties.map((one) => [one, one])) }),
+    askedOf(order, {
+      asOf,
+      batches: varieties.map((variety) => ({ variety, crops: [] })),
+      known: new Map(varieties.map((one) => [one, one])),
+    }),
   );
   return setAside(asked, supplies).map(
     ({ inTime }, order) => inTime === (asked[order] as Asked).plants,

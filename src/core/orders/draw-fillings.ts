@@ -1,9 +1,9 @@
 import type { CivilDay } from "../dates";
-import { foldName } from "../names";
 import { comingBatches, drawPlants, type Projection, sharesOfRoutes } from "../projection";
 import { seededDraws } from "../statistics";
-import { type KnownVarieties, type Order, varietiesOf } from "./order";
+import type { KnownVarieties, Order } from "./order";
 import { type Asked, type Filling, settingAside } from "./set-aside";
+import { batchCaller, type Called, grants, wishesOf } from "./wishes";
 
 const SEED = 3;
 /** Draws for some dozens of orders and batches; where both are many there are fewer. */
@@ -26,20 +26,20 @@ export function askedOf(
   order: Order,
   {
     asOf,
-    varieties,
+    batches,
     known,
   }: {
     readonly asOf: CivilDay;
-    readonly varieties: readonly string[];
+    readonly batches: readonly Called[];
     readonly known: KnownVarieties;
   },
 ): Asked {
-  const accepted = varietiesOf(order, known);
+  const wishes = wishesOf(order, known);
   return {
     plants: Math.max(0, order.wanted - order.delivered),
     // An order whose day is past is served first, with what is ready now.
     by: Math.max(order.by, asOf),
-    takes: varieties.map((variety) => accepted.length === 0 || accepted.includes(variety)),
+    takes: batches.map((batch) => grants(wishes, batch)),
   };
 }
 
@@ -60,8 +60,9 @@ export function drawFillings(
   { asOf, known }: { readonly asOf: CivilDay; readonly known: KnownVarieties },
 ): readonly OrderFillings[] {
   const { batches, routes } = comingBatches(projection);
-  const varieties = batches.map(({ variety }) => foldName(variety));
-  const asked = orders.map((order) => askedOf(order, { asOf, varieties, known }));
+  const calledOf = batchCaller();
+  const called = batches.map(({ state, method }) => calledOf(state.batch, method));
+  const asked = orders.map((order) => askedOf(order, { asOf, batches: called, known }));
   const pairs = Math.max(1, asked.length * batches.length);
   const draws = Math.round(Math.min(MOST_DRAWS, Math.max(FEWEST_DRAWS, PAIR_DRAWS / pairs)));
   const random = seededDraws(SEED);

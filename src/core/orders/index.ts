@@ -2,12 +2,11 @@
 
 export type { Amount } from "../amounts";
 export { type HarvestMonths, readHarvestMonths } from "./harvest-months";
-export { type Order, type Orders, writtenVarieties } from "./order";
-export { ORDER_HEADER, type OrderField } from "./order-columns";
+export type { Order, Orders } from "./order";
+export { ORDER_COLUMNS, ORDER_HEADER, type OrderField } from "./order-columns";
 export {
   OUTLOOK_COLUMNS,
   type OutlookOfOrders,
-  type OutlookQuestion,
   orderOutlooks,
   outlookOfOrders,
 } from "./order-outlooks";
@@ -19,6 +18,8 @@ export type {
   PlanFact,
   PlanWarning,
 } from "./order-remark";
+export type { OutlookQuestion } from "./outlook-question";
 export { PLAN_COLUMNS, type PlannedOrder, type PlanQuestion, plannedOrder } from "./planned-order";
 export { orderTable, readOrders } from "./read-orders";
 export { USUAL_ASSURANCE } from "./usual-assurance";
+export { methodOfCrop, writtenVarieties } from "./wishes";

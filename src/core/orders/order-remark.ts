@@ -34,6 +34,8 @@ export type OrdersRemark =
   /** Used, but not all of their cells, or not just as they are written. */
   | { readonly code: "orders-noted"; readonly rows: readonly OrderRowTroubles[] }
   | VarietyInDoubt
+  /** Batches that are counted for no order of a crop, since theirs is not known. */
+  | { readonly code: "crop-unknown"; readonly batches: readonly string[] }
   /** Varieties that no batch has, of orders that take others, too. */
   | {
       readonly code: "varieties-unknown";
@@ -48,7 +50,9 @@ export type OrderAction =
   /** Nothing more can be done but to tell the customer. */
   | { readonly code: "too-late" }
   | { readonly code: "too-late-to-start" }
-  /** No batch has any of its varieties, so that it may be a slip: nothing is planned from it. */
+  /** Any plant is ordered, and batches are of several crops: one who wants cocoa takes no mango. */
+  | { readonly code: "which-crop"; readonly crops: readonly string[] }
+  /** No batch is what it names, so that it may be a slip: nothing is planned from it. */
   | {
       readonly code: "no-such-variety";
       readonly variety: string;

@@ -8,18 +8,18 @@ import type { Records } from "../records";
 import { leftOutByMethod, type Method, methodOrRefuse, type Timetable } from "../timetable";
 import { normalText, wordSet } from "../words";
 import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
-import {
-  firstVariety,
-  type KnownVarieties,
-  unknownVarieties,
-  varietiesIn,
-  varietiesOf,
-  varietyAsTold,
-} from "./order";
 import type { OrdersRemark, PlanFact, PlanWarning } from "./order-remark";
 import { type OrderPlan, type PlannedStep, planOrder } from "./plan-order";
 import { promiseFromStanding } from "./promise-from-standing";
 import { varietiesInDoubt } from "./varieties-in-doubt";
+import {
+  firstVariety,
+  type KnownNames,
+  namesKnown,
+  unknownWishes,
+  varietyAsTold,
+  wishesOf,
+} from "./wishes";
 
 /** The columns of a step's row. */
 export const PLAN_COLUMNS = {
@@ -83,17 +83,17 @@ export function plannedOrder(asked: PlanQuestion): PlannedOrder {
     records === null || asOf === null
       ? null
       : project({ records, timetable, asOf, level: assurance });
-  const known = varietiesIn(records ?? { batches: [] });
-  const varieties = varietiesOf(question, known);
-  const variety = firstVariety(question, known);
+  const known = namesKnown(records ?? { batches: [] }, timetable);
+  const wishes = wishesOf(question, known.varieties);
+  const variety = firstVariety(question, known.varieties);
   // A slip in the name would else go unheard, and the plan be by other varieties' takes.
-  const isUnknown = unknownVarieties({ variety }, known).isAll;
+  const [unknown] = unknownWishes(wishes.slice(0, 1), known);
   const forecaster = projection?.forecaster ?? timetableForecaster();
   const plan = planOrder({ wanted, readyBy, method, assurance, forecaster, variety, asOf });
   const standing =
     plan.past === null || projection === null
       ? null
-      : promiseFromStanding(projection, { method, varieties, by: readyBy, assurance });
+      : promiseFromStanding(projection, { method, wishes, by: readyBy, assurance });
   const start = plan.steps.findIndex(({ onLine }) => onLine);
   const last = plan.steps.length - 1;
   const steps = plan.steps.map((planned, index): PlannedOrderLine => {
@@ -110,10 +110,17 @@ export function plannedOrder(asked: PlanQuestion): PlannedOrder {
       ],
       warnings: [
         ...(plants === null ? [{ code: "no-start-large-enough" } as const] : []),
-        ...(isStart && varieties.length > 1
-          ? [{ code: "first-variety", variety: shortened(variety) } as const]
+        ...(isStart && wishes.length > 1
+          ? [
+              {
+                code: "first-variety",
+                variety: shortened(variety || (wishes[0]?.written ?? "")),
+              } as const,
+            ]
           : []),
-        ...(isStart && isUnknown ? [unknownVariety(shortened(variety), known)] : []),
+        ...(isStart && unknown !== undefined
+          ? [unknownVariety(shortened(unknown.written), known)]
+          : []),
         ...(isStart && harvest !== null ? harvestWarning(planned, harvest) : []),
         ...(isStart ? pastWarnings(plan, question, { asOf, standing }) : pastDay(planned, asOf)),
       ],
@@ -128,14 +135,15 @@ export function plannedOrder(asked: PlanQuestion): PlannedOrder {
       records === null
         ? []
         : [
-            ...(standing === null ? [] : varietiesInDoubt([question], records, known)),
+            ...(standing === null ? [] : varietiesInDoubt([question], records, known.varieties)),
             ...leftOutByMethod({ records, timetable }),
           ],
   };
 }
 
-function unknownVariety(variety: string, known: KnownVarieties): PlanWarning {
-  return { code: "unknown-variety", variety, nearest: nearestNames(variety, [...known.values()]) };
+function unknownVariety(variety: string, { varieties }: KnownNames): PlanWarning {
+  const nearest = nearestNames(variety, [...varieties.values()]);
+  return { code: "unknown-variety", variety, nearest };
 }
 
 /** The latest day written in the records; null when none is. */

@@ -1,16 +1,16 @@
 import type { CivilDay } from "../dates";
-import { foldName } from "../names";
 import { comingBatches, drawPlants, type Projection, sharesOfRoutes } from "../projection";
 import { seededDraws } from "../statistics";
 import type { Method } from "../timetable";
+import { batchCaller, grants, type Wish } from "./wishes";
 
 const DRAWS = 1000;
 const SEED = 2;
 
 export interface Promised {
   readonly method: Method;
-  /** Varieties of which any will do, folded; none for every variety. */
-  readonly varieties: readonly string[];
+  /** What will do; none where any plant will. */
+  readonly wishes: readonly Wish[];
   readonly by: CivilDay;
   /** Chance with which the number is reached, strictly between 0 and 1. */
   readonly assurance: number;
@@ -22,12 +22,11 @@ export interface Promised {
  * Method: seeded draws that share what is unknown of the shares, as in BATCH_READY.
  */
 export function promiseFromStanding(projection: Projection, promised: Promised): number {
-  const { method, by, assurance, varieties } = promised;
+  const { method, by, assurance, wishes } = promised;
   const { batches, routes } = comingBatches(projection);
+  const calledOf = batchCaller();
   const own = batches.filter(
-    (batch) =>
-      batch.method === method &&
-      (varieties.length === 0 || varieties.includes(foldName(batch.variety))),
+    (batch) => batch.method === method && grants(wishes, calledOf(batch.state.batch, method)),
   );
   if (own.length === 0) return 0;
   const random = seededDraws(SEED);

@@ -16,9 +16,10 @@ import {
   type Trouble,
 } from "../records";
 import { type HeadedTable, headedTable } from "../tables";
-import { type Order, type Orders, varietyAsTold } from "./order";
+import type { Order, Orders } from "./order";
 import { type OrderField, orderWords } from "./order-columns";
 import type { OrderRowTroubles, OrdersRemark, OrderTrouble } from "./order-remark";
+import { varietyAsTold } from "./wishes";
 
 /** Where the columns of an orders table stand; null where the grid has no header of one. */
 export function orderTable(grid: Grid): HeadedTable<OrderField> | null {
@@ -124,8 +125,10 @@ function orderReader(
     const delivered = cells.count(row, match("delivered"), null) ?? 0;
     const variety = table.cell(row, "variety");
     // An order whose variety shows an error must not pass for one that takes any.
-    const shown = errorShown(variety);
-    if (shown !== null) return { code: "cell-shows", field: "variety", shown };
+    for (const field of ["variety", "crop"] as const) {
+      const shown = errorShown(table.cell(row, field));
+      if (shown !== null) return { code: "cell-shows", field, shown };
+    }
     if (wanted === null) return blank(row, "wanted");
     if (wanted === 0) return { code: "none-wanted" };
     if (typeof day !== "number") return blank(row, "by");
@@ -134,6 +137,7 @@ function orderReader(
       name: cells.text(row, match("order")) || customer,
       customer,
       variety: cellText(variety),
+      crop: cells.text(row, match("crop")),
       wanted,
       by: day,
       delivered,

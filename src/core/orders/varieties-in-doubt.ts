@@ -2,8 +2,9 @@ import { eachName, shortened } from "../cells";
 import { madeOnce } from "../made-once";
 import { foldName, nearAlike } from "../names";
 import type { Records } from "../records";
-import { type KnownVarieties, type Order, varietiesOf } from "./order";
+import type { KnownVarieties, Order } from "./order";
 import type { VarietyInDoubt } from "./order-remark";
+import { varietiesOf } from "./wishes";
 
 /**
  * Open batches that may be of a variety that orders name and are counted for none of these: their own is

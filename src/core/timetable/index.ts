@@ -3,6 +3,7 @@
 export type { BuiltTimetable } from "./build-methods";
 export { choiceOf, columnChoices } from "./column-choices";
 export { batchMethods, methodFinder, methodOrRefuse, usualMethod } from "./method-of-batch";
+export { cropsIn, methodWords } from "./method-words";
 export { cocoaCleftGraftMeasures } from "./methods/cocoa-cleft-graft";
 export { leftOutByMethod, leftOutOfOpen } from "./methods-unread";
 export type { Need } from "./needs";

@@ -199,6 +199,8 @@ export const english: LanguageText = {
   splitOff: "split off, split, given, given to, divided, taken out",
   and: "and",
   either: "or",
+  anyVariety: `
+    any, any variety, any varieties, any clone, any kind, whichever, no preference, variety, varieties, clone`,
   everything: "all, any, everything, all tasks",
   work: `
     hour, hours, hour of work, hours of work, labour, labor, work, person hour, person hours,
@@ -236,6 +238,7 @@ export const english: LanguageText = {
     avocado: "avocado, avocados, avo",
     citrus: "citrus, orange, oranges, lemon, lemons, lime, limes, mandarin, mandarins",
   },
+  cropKinds: "arabica, robusta, orange, oranges, lemon, lemons, lime, limes, mandarin, mandarins",
 
   // Units
   units: {

@@ -211,6 +211,8 @@ export const french: LanguageText = {
   splitOff: "separe, separation, divise, partage, dedouble, cede",
   and: "et",
   either: "ou",
+  anyVariety: `
+    n importe laquelle, n importe lequel, peu importe, toute variete, quelconque, variete`,
   everything: "tous, toutes, tout",
   work: "heure, heures, heure de travail, main d oeuvre, main d œuvre",
   per: "par",
@@ -248,6 +250,7 @@ export const french: LanguageText = {
     avocado: "avocat, avocats, avocatier, avocatiers",
     citrus: "agrume, agrumes, oranger, orangers, citronnier, citronniers, mandarinier",
   },
+  cropKinds: "oranger, orangers, citronnier, citronniers, mandarinier",
 
   // Units
   units: {

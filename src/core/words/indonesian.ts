@@ -207,6 +207,7 @@ export const indonesian: LanguageText = {
   splitOff: "dipisah, pisah, dipecah, dipisahkan",
   and: "dan",
   either: "atau",
+  anyVariety: "apa saja, mana saja, varietas apa saja, bebas, sembarang, varietas",
   everything: "semua",
   work: "jam, jam kerja, upah",
   per: "per",
@@ -240,6 +241,7 @@ export const indonesian: LanguageText = {
     avocado: "alpukat, avokad",
     citrus: "jeruk",
   },
+  cropKinds: "nipis, keprok",
 
   // Units
   units: {

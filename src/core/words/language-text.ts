@@ -80,6 +80,8 @@ export interface LanguageText {
   readonly and: string;
   /** Between varieties of which any will do: "Amberlow or Corvane". */
   readonly either: string;
+  /** Words under Variety that say any will do, and those that only say it is one. */
+  readonly anyVariety: string;
   /** What a person who does every task is said to do. */
   readonly everything: string;
   /** Items of a price list that mean the work of one person. */
@@ -95,6 +97,8 @@ export interface LanguageText {
   /** Words beside a way that say nothing more: "grafting", "in". */
   readonly graftFillers: string;
   readonly crops: Readonly<Record<CropName, string>>;
+  /** Of those, the names of a part of a crop, such as lemons: whoever orders them does not want oranges. */
+  readonly cropKinds: string;
   readonly units: Readonly<Record<UnitName, string>>;
 }
 

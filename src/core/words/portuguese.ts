@@ -213,6 +213,7 @@ export const portuguese: LanguageText = {
   splitOff: "separado, separados, divisao, dividido, repartido",
   and: "e",
   either: "ou",
+  anyVariety: "qualquer, qualquer uma, qualquer variedade, tanto faz, variedade",
   everything: "todos, todas, tudo",
   work: "hora, horas, hora de trabalho, mao de obra",
   per: "por",
@@ -250,6 +251,7 @@ export const portuguese: LanguageText = {
     avocado: "abacate, abacateiro",
     citrus: "citros, laranja, laranjeira, limao, limoeiro, tangerina",
   },
+  cropKinds: "laranja, laranjeira, limao, limoeiro, tangerina",
 
   // Units
   units: {

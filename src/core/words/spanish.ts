@@ -214,6 +214,8 @@ export const spanish: LanguageText = {
   splitOff: "separado, separados, division, dividido, apartado",
   and: "y, e",
   either: "o, u",
+  anyVariety: `
+    cualquier, cualquiera, cualquier variedad, la que sea, indistinto, variedad`,
   everything: "todos, todas, todo",
   work: "hora, horas, hora de trabajo, mano de obra",
   per: "por",
@@ -249,6 +251,7 @@ export const spanish: LanguageText = {
     avocado: "aguacate, aguacates, palta, palto",
     citrus: "citrico, citricos, naranja, naranjo, limon, limonero, mandarina, mandarino",
   },
+  cropKinds: "naranja, naranjo, limon, limonero, mandarina, mandarino",
 
   // Units
   units: {

@@ -174,7 +174,7 @@ export const unlikely = (): string => "unlikely";
 
 export const variety = (): string => "Variety";
 
-export const varietyHint = (): string => "Blank for any. Where either will do: Amberlow or Brindlecap";
+export const varietyHint = (): string => "Blank for any. Where either will do: Amberlow or Brindlecap. Of one crop: any cocoa";
 
 export const wasDue = (d: { readonly day: string | number }): string => "was due " + d.day;
 

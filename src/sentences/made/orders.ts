@@ -12,6 +12,8 @@ export const cellShows = (d: { readonly column: string | number; readonly shown:
 
 export const cellTrouble = (d: { readonly column: string | number; readonly what: string | number }): string => d.column + ": " + d.what;
 
+export const cropUnknown = (d: { readonly batches: readonly string[] }): string => "Not counted where a crop is ordered, as theirs is not known: " + list(d.batches) + ".";
+
 export const deliverNow = (): string => "late, but all are ready: deliver now";
 
 export const fine = (): string => "fine";
@@ -53,3 +55,5 @@ export const varietyMeant = (d: { readonly variety: string | number; readonly ne
 export const varietyNear = (d: { readonly ordered: string | number; readonly variety: string | number; readonly batches: readonly string[] }): string => "Not counted for " + d.ordered + ", as they are written " + d.variety + ": " + list(d.batches) + ". If it is one, spell them alike.";
 
 export const varietyOf = (d: { readonly order: string | number; readonly varieties: readonly string[] }): string => d.order + " (" + list(d.varieties) + ")";
+
+export const whichCrop = (d: { readonly crops: readonly string[] }): string => "which crop, " + list(d.crops) + "? Write it under Variety";

@@ -1,4 +1,4 @@
-import { type CivilDay, cellText, ORDER_HEADER, type OrderField } from "../../core";
+import { type CivilDay, cellText, ORDER_HEADER } from "../../core";
 import { wantedArgument } from "../../door/index";
 import * as text from "../../sentences/made/order-writes";
 import type { AddOrderAnswer, AddOrderRequest } from "../../wire/orders";
@@ -25,7 +25,7 @@ import { cellOf, NAMED_ON_PAGE } from "./planned-order";
 /** Farther off than any plant is ordered for, or was. */
 const MOST_DAYS_AWAY = 36_525;
 
-type Entered = readonly (readonly [field: OrderField, value: CellContent])[];
+type Entered = readonly (readonly [field: keyof typeof ORDER_HEADER, value: CellContent])[];
 
 /**
  * Adds an order to the person's own table, in the row below the last one. Nothing is written while

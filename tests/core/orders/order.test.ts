@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { foldName } from "../../../src/core/names/fold-name";
-import { firstVariety, varietiesOf } from "../../../src/core/orders/order";
+import { firstVariety, varietiesOf } from "../../../src/core/orders/wishes";
 
 const KNOWN = new Map(
   ["Amberlow", "Tall or Red", "Oro o Plata", "Amel 3"].map((name) => [foldName(name), name]),

@@ -5,7 +5,7 @@ import { readCount } from "../../../src/core/cells/read-count";
 import { readDayText } from "../../../src/core/cells/read-day-text";
 import { readPrices } from "../../../src/core/costs/read-prices";
 import { readMonths } from "../../../src/core/orders/harvest-months";
-import { writtenVarieties } from "../../../src/core/orders/order";
+import { writtenVarieties } from "../../../src/core/orders/wishes";
 import { readTimetable } from "../../../src/core/timetable/read-timetable";
 import { allLanguages, everyWord } from "../../../src/core/words/all-languages";
 import { readClosedDays } from "../../../src/core/work/read-closed-days";
