@@ -89,8 +89,10 @@ function piecesOf(variety: string, known: KnownVarieties): readonly string[] {
 
 function wishIn(written: string, known: KnownVarieties): Wish {
   const named = (variety: string, crops: readonly string[]): Wish => ({
-    ...{ written, variety, crops },
+    written,
+    variety,
     isKnown: known.has(variety),
+    crops,
   });
   const anyOf = (crops: readonly string[]) => ({ written, variety: null, isKnown: true, crops });
   const whole = foldName(written);
