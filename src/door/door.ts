@@ -40,9 +40,13 @@ export interface Door {
   grid(value: unknown): Grid;
   cell(value: unknown): Cell;
   day(name: string, value: unknown): CivilDay;
-  /** A timetable that can be used whole; the built-in one where none is given. */
+  /**
+   * What can be used of a timetable; the built-in one where none is given.
+   *
+   * @throws InputError "timetable-unusable" where no method of it can be used
+   */
   timetable(value: unknown): Timetable;
-  /** A timetable with what is wrong in it. */
+  /** The same with what is wrong in it, even where nothing can be used. */
   timetableWithFaults(value: unknown): BuiltTimetable;
   records(value: unknown, with_: RecordsWith): Records;
   /** What `columns` tells of the table that can't be followed any more. */
@@ -94,7 +98,7 @@ export function openDoor(host: Host): Door {
     timetable: (value) => {
       const { timetable, faults } = timetableWithFaults(value);
       const [fault, ...more] = faults;
-      if (fault !== undefined) {
+      if (fault !== undefined && timetable.methods.length === 0) {
         throw new InputError({ code: "timetable-unusable", fault, more: more.length });
       }
       return timetable;
@@ -104,6 +108,7 @@ export function openDoor(host: Host): Door {
       const read = told(columns);
       return readRecords(gridIn(value, days), {
         stepNames: stepNames(timetable),
+        timetableFaults: timetable.leftOut?.faults ?? [],
         asOf,
         get localeOrder() {
           return order();

@@ -64,11 +64,11 @@ export const asOfOrNone = optional<CivilDay | null>(({ door, name, value }) =>
   isMissing(value) ? null : door.day(name, value),
 );
 
-/** One that can be used whole; blank for the built-in one. */
+/** What can be used of one; blank for the built-in one. */
 export const timetable = needed<Timetable>(({ door, value }) => door.timetable(value));
 /** The same where a function had no timetable at first, so that it stands last and may be left out. */
 export const timetableOrBuiltIn = optional<Timetable>(({ door, value }) => door.timetable(value));
-/** One with what is wrong in it. */
+/** The same with what is wrong in it. */
 export const timetableWithFaults = optional<BuiltTimetable>(({ door, value }) =>
   door.timetableWithFaults(value),
 );

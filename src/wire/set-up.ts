@@ -25,7 +25,7 @@ export interface TimetableCandidate {
   readonly tab: string;
   /** Names of the methods that can be used. */
   readonly methods: readonly string[];
-  /** What in it can't be used, in a sentence. */
+  /** What in it can't be used, in a sentence; of all, where there are no methods. */
   readonly trouble: string | null;
 }
 

@@ -16,7 +16,7 @@ import { capital } from "./capital";
 import { dayWords } from "./days";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
 import { tableOf } from "./table-of";
-import { faultPlace, timetableFault } from "./timetable";
+import { faultPlace, timetableFault, timetableLoss } from "./timetable";
 import { readAsSentence, unreadWords } from "./unread";
 
 /** A trouble in words. */
@@ -131,7 +131,7 @@ const TROUBLES: SentencesOf<Trouble, TroubleWords> = {
   "after-as-of": ({ asOf }) =>
     words(trouble.afterAsOf({ asOf: dayWords(asOf) }), trouble.planned(), trouble.ifSlip()),
   timetable: ({ fault }) => ({
-    ...words(capital(timetableFault(fault)), trouble.methodUnusable(), trouble.correctTimetable()),
+    ...words(capital(timetableFault(fault)), timetableLoss(fault), trouble.correctTimetable()),
     column: faultPlace(fault),
   }),
 };

@@ -1,6 +1,7 @@
 import { type LeftOut, shortFacts } from "../core";
 import * as text from "../sentences/made/records";
 import { type SentencesOf, sentenceOf, together, type Where } from "./sentence-of";
+import { timetableRemark } from "./timetable";
 
 /** Names of batches that are said; of more their number, and where all stand. */
 const MOST_NAMED = 10;
@@ -17,6 +18,7 @@ export const RECORDS_REMARKS: SentencesOf<LeftOut> = {
     text.noSuchMethod({ batches: someBatches(batches, where) }),
   "rows-left-out": (facts, where) =>
     where === "cell" ? text.rowsLeftOutOfCell(facts) : text.rowsLeftOutOfPage(facts),
+  "timetable-left-out": ({ faults }, where) => timetableRemark(faults, where),
   "several-methods": ({ batches }, where) =>
     text.severalMethods({ batches: someBatches(batches, where) }),
 };

@@ -37,6 +37,7 @@ const FAULTS: SentencesOf<TimetableFault> = {
   "too-many-days": text.tooManyDays,
   "same-step": text.sameStep,
   "no-such-step": text.noSuchStep,
+  "after-left-out": text.afterLeftOut,
   circle: ({ steps }) => text.afterIsCircle({ steps: circleWords(steps) }),
 };
 
@@ -64,4 +65,33 @@ export function faultSentence(fault: TimetableFault, more: number, where: Where)
   });
   if (more === 0) return at;
   return where === "cell" ? text.moreOfCell({ at, more }) : text.moreOfPage({ at, more });
+}
+
+/** Faults that are said in one remark; of more the number. */
+const MOST_SAID = 3;
+
+const LEFT_OUT = {
+  cell: text.cellLeftOut,
+  row: text.rowLeftOut,
+  method: text.methodLeftOut,
+} as const;
+
+/** What is left out because of a fault, in a cell of a list of troubles. */
+export function timetableLoss({ leftOut }: TimetableFault): string {
+  return LEFT_OUT[leftOut]();
+}
+
+/** What of a timetable is left out, each with its place and its reason. */
+export function timetableRemark(faults: readonly TimetableFault[], where: Where): string {
+  const said = faults.slice(0, MOST_SAID).map((fault) =>
+    text.placeOf({
+      row: fault.row,
+      column: TIMETABLE_HEADER[fault.column],
+      leftOut: fault.leftOut,
+      trouble: timetableFault(fault),
+    }),
+  );
+  const more = faults.length - said.length;
+  const places = more === 0 ? said : [...said, text.morePlaces({ more })];
+  return where === "cell" ? text.leftOutOfCell({ places }) : text.leftOutOfPage({ places });
 }

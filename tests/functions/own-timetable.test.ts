@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
+import type { TimetableFault } from "../../src/core";
 import { registry } from "../../src/functions/registry";
 import * as text from "../../src/sentences/made/records";
+import { morePlaces } from "../../src/sentences/made/timetable";
+import { faultPlace, timetableRemark } from "../../src/wording/timetable";
 import { askRows } from "../support/ask";
 
 /**
@@ -69,6 +72,8 @@ const withRecords = registry.filter(({ parameters }) =>
   parameters.some(({ name }) => name === "records"),
 );
 
+const plain = (text: string) => text.replace(/ +/g, " ").replace(/^ | $/gm, "").trim();
+
 /** All that a function says, by arguments of these names. */
 function said(name: string, given: Readonly<Record<string, unknown>>): string {
   const parameters = registry.find((one) => one.name === name)?.parameters ?? [];
@@ -107,5 +112,49 @@ describe("one table of words and one timetable for all", () => {
     const answer = said("BATCH_BALANCE", { ...GIVEN, timetable: STEPS, columns: words });
     expect(answer).toContain(text.toldAs({ header: "Grafts made", name: "Secnd release" }));
     expect(answer).not.toContain("120");
+  });
+});
+
+describe("a row of the timetable that can't be read", () => {
+  const FAULTS: readonly TimetableFault[] = [
+    { row: 7, column: "usual", found: "monthly", code: "no-number", leftOut: "row" },
+    {
+      row: 8,
+      column: "after",
+      found: "Feeding",
+      code: "after-left-out",
+      after: "Feeding",
+      leftOut: "row",
+    },
+  ];
+  const faulty = [
+    ...STEPS,
+    ["Feeding", "Grafting", "", "monthly", "", "", ""],
+    ["Washing", "Feeding", 1, 2, 3, "", ""],
+  ];
+  const given = { ...GIVEN, timetable: faulty };
+
+  it.each(withRecords.map(({ name }) => name))("%s names it, and the rest goes on", (name) => {
+    const answer = said(name, given);
+    if (name === "BATCH_CHECK") {
+      for (const fault of FAULTS) expect(answer).toContain(faultPlace(fault));
+      return;
+    }
+    const remark = timetableRemark(FAULTS, "cell");
+    expect(answer.split(remark)).toHaveLength(2);
+    // What is left of the answer is that by the rows that can be read.
+    expect(plain(answer.replace(remark, ""))).toBe(
+      plain(said(name, { ...GIVEN, timetable: STEPS })),
+    );
+  });
+
+  it("is named by an order's plan without records too", () => {
+    const answer = said("ORDER_PLAN", { ...given, records: "", columns: "" });
+    expect(answer).toContain(timetableRemark(FAULTS, "cell"));
+  });
+
+  it("is named up to three, then counted", () => {
+    const four = [...faulty, ["Airing", "Feeding", 1, 2, 3], ["Shading", "Feeding", 1, 2, 3]];
+    expect(said("BATCH_DUE", { ...GIVEN, timetable: four })).toContain(morePlaces({ more: 1 }));
   });
 });

@@ -81,7 +81,7 @@ describe("a nursery's own timetable", () => {
     expect(at(header.readyLikely())).toEqual(new Date("2026-12-01T00:00:00Z"));
   });
 
-  it("is refused with a fault by all but BATCH_CHECK, which lists it", () => {
+  it("is refused where no method is left, by all but BATCH_CHECK, which lists why", () => {
     const broken = [
       ["Step", "After", "From day", "Usual day", "By day"],
       ["Sowing", "", "", "", ""],
@@ -93,6 +93,7 @@ describe("a nursery's own timetable", () => {
       found: "9 / 5 / 7",
       code: "days-must-rise",
       step: "Ready",
+      leftOut: "method",
     };
     for (const name of ["BATCH_STAGES", "BATCH_STEPS", "BATCH_DUE"]) {
       expect(() => ask(name, [RECORDS, broken, AS_OF])).toThrow(
@@ -119,6 +120,7 @@ describe("a nursery's own timetable", () => {
             column: "by",
             found: String(days),
             step: "Ready",
+            leftOut: "method",
             ...(days === 2.5 ? { code: "days-not-whole" } : { code: "too-many-days", most: 3660 }),
           },
         } as InputFault),

@@ -55,6 +55,7 @@ describe("checkTable", () => {
       found: "9 / 5 / 7",
       code: "days-must-rise",
       step: "Ready",
+      leftOut: "method",
     } as const;
     const [first] = rowsOf([{ ...AT, row: null, code: "timetable", fault }]);
     expect(first?.slice(0, 2)).toEqual([null, faultPlace(fault)]);

@@ -3,20 +3,25 @@ import type { InputFault } from "../../src/core";
 import { formulaCell, type SheetDraft } from "../../src/local/workbook-data";
 import * as records_ from "../../src/sentences/made/records";
 import * as setUp from "../../src/sentences/made/set-up";
+import { timetableLoss, timetableRemark } from "../../src/wording/timetable";
 import { refusalText } from "../support/refusal";
 import { AS_OF, openNursery, SETTINGS, smallRecords, tab } from "./nursery";
 
 const HEADER = ["Method", "Step", "After", "From day", "Usual day", "By day", "Counted"];
 
 /** A timetable of the nursery's own, with a step that the built-in ones lack. */
-function ownTimetable(name: string, weeding: string | number = 30): SheetDraft {
+function ownTimetable(
+  name: string,
+  { weeding = 30, ready = 120 }: { weeding?: string | number; ready?: number } = {},
+): SheetDraft {
+  const [from, by] = typeof weeding === "number" ? ([20, 40] as const) : (["", ""] as const);
   return tab(name, [
     ["What we do, and when"],
     HEADER,
     ["Hill way", "Sowing", "", "", "", "", "yes"],
     ["Hill way", "Grafting", "Sowing", 80, 90, 110, "yes"],
-    ["Hill way", "Weeding", "Grafting", 20, weeding, 40, ""],
-    ["Hill way", "Ready", "Grafting", 100, 120, 150, "yes"],
+    ["Hill way", "Weeding", "Grafting", from, weeding, by, ""],
+    ["Hill way", "Ready", "Grafting", 100, ready, 150, "yes"],
   ]);
 }
 const ONCE = { tab: "Records", columns: [], methods: [] };
@@ -26,7 +31,14 @@ function opened(...drafts: readonly SheetDraft[]) {
   return openNursery([smallRecords(), ...drafts]);
 }
 
-const SOON = { row: 5, column: "usual", found: "soon", code: "no-number" } as const;
+const SOON = {
+  ...({ row: 5, column: "usual", found: "soon" } as const),
+  ...({ code: "no-number", leftOut: "row" } as const),
+};
+const TOO_LATE = {
+  ...({ row: 6, column: "usual", found: "100 / 200 / 150" } as const),
+  ...({ code: "days-must-rise", step: "Ready", leftOut: "method" } as const),
+};
 const corrected = (fault: InputFault) =>
   setUp.correctTimetable({ why: refusalText(fault), tab: "Our steps" });
 
@@ -37,10 +49,17 @@ describe("a timetable of the nursery's own", () => {
     expect(timetables).toEqual([
       { tab: "Timetable", methods: ["Cocoa cleft graft"], trouble: null },
     ]);
-    const faulty = opened(ownTimetable("Our steps", "soon")).ask("sidebarOpen", null);
+    const faulty = opened(ownTimetable("Our steps", { ready: 200 })).ask("sidebarOpen", null);
     expect(faulty.timetables[0]).toMatchObject({
       tab: "Our steps",
-      trouble: refusalText({ code: "timetable-unusable", fault: SOON, more: 0 }),
+      methods: [],
+      trouble: refusalText({ code: "timetable-unusable", fault: TOO_LATE, more: 0 }),
+    });
+    const inPart = opened(ownTimetable("Our steps", { weeding: "soon" })).ask("sidebarOpen", null);
+    expect(inPart.timetables[0]).toMatchObject({
+      tab: "Our steps",
+      methods: ["Hill way"],
+      trouble: timetableRemark([SOON], "page"),
     });
     expect(faulty.candidates.map(({ tab: name }) => name)).toEqual(["Records"]);
   });
@@ -100,6 +119,26 @@ describe("a timetable of the nursery's own", () => {
     }
   });
 
+  // One slip in one row shut the sidebar and turned every tab into an error.
+  it("goes on without a row that can't be read, and names it everywhere", async () => {
+    const drafts = [smallRecords(), ownTimetable("Our steps", { weeding: "soon" })];
+    const nursery = openNursery(drafts, { live: true });
+    nursery.ask("sidebarSetUp", WITH_OWN);
+    nursery.sheet(SETTINGS).getRange("B4").setValue(AS_OF);
+    await nursery.w.settled();
+    const remark = timetableRemark([SOON], "cell");
+    for (const name of ["Stages", "Ready by month", "Takes"]) {
+      expect(nursery.values(name).flat().join(" ")).toContain(remark);
+    }
+    const leftOut = { code: "timetable-left-out", faults: [SOON] };
+    const { remarks, tasks } = nursery.ask("sidebarToday", { daysAhead: 120 });
+    expect(remarks).toContainEqual(leftOut);
+    expect(tasks).not.toEqual([]);
+    expect(nursery.ask("sidebarAhead", null).remarks).toContainEqual(leftOut);
+    const { rows } = nursery.ask("sidebarCheck", null);
+    expect(rows[0]).toMatchObject({ found: "soon", whatHappens: timetableLoss(SOON) });
+  });
+
   it("gives way to the add-in's when that is chosen, and comes back", () => {
     const nursery = opened(ownTimetable("Our steps"));
     nursery.ask("sidebarSetUp", WITH_OWN);
@@ -121,9 +160,9 @@ describe("a timetable of the nursery's own", () => {
 
   it.each([
     [
-      "with faults",
-      ownTimetable("Our steps", "soon"),
-      corrected({ code: "timetable-unusable", fault: SOON, more: 0 }),
+      "without a method that can be used",
+      ownTimetable("Our steps", { ready: 200 }),
+      corrected({ code: "timetable-unusable", fault: TOO_LATE, more: 0 }),
     ],
     [
       "without its header",

@@ -1,12 +1,14 @@
 import type { TimetableField } from "../words";
 
-/** Where in a timetable something stands that makes its method unusable. */
+/** Where in a timetable something stands that can't be used, and what is left out because of it. */
 interface At {
   /** From 1 at the top of the range. */
   readonly row: number;
   readonly column: TimetableField;
   /** The cell's text. */
   readonly found: string;
+  /** The cell alone, its row with the step, or all of the method. */
+  readonly leftOut: "cell" | "row" | "method";
 }
 
 /** Which fault it is, with the names that it takes to say it. */
@@ -32,10 +34,12 @@ type Kind =
       readonly method: string;
     }
   | { readonly code: "no-such-step"; readonly after: string; readonly method: string }
+  /** The step that it is counted from is left out. */
+  | { readonly code: "after-left-out"; readonly after: string }
   /** Each of the steps is counted from the next, the last from the first. */
   | { readonly code: "circle"; readonly steps: readonly string[] };
 
-/** Something in a timetable that makes it unusable; src/wording says it. */
+/** Something in a timetable that can't be used; src/wording says it. */
 export type TimetableFault = At & Kind;
 
 /** Why a timetable can't be used at all, or lacks what is asked of it. */

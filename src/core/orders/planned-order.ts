@@ -4,7 +4,7 @@ import { shortened } from "../cells";
 import type { CivilDay } from "../dates";
 import { nearestNames } from "../names";
 import { project, timetableForecaster } from "../projection";
-import type { Records } from "../records";
+import { type Records, timetableLeftOut } from "../records";
 import { leftOutByMethod, type Method, methodOrRefuse, type Timetable } from "../timetable";
 import { normalText, wordSet } from "../words";
 import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
@@ -133,7 +133,7 @@ export function plannedOrder(asked: PlanQuestion): PlannedOrder {
     needs: bought(addUp(plan.steps.flatMap(needsOf))),
     remarks:
       records === null
-        ? []
+        ? timetableLeftOut(timetable.leftOut?.faults)
         : [
             ...(standing === null ? [] : varietiesInDoubt([question], records, known.varieties)),
             ...leftOutByMethod({ records, timetable }),

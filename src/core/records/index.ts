@@ -4,7 +4,7 @@ export { type Batch, TEXT_FACTS } from "./batch";
 export { likeName } from "./batch-names";
 export { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
 export { type ColumnTarget, type TargetKey, targetKey } from "./column-target";
-export { type LeftOut, leftOut, type MethodsUnread } from "./left-out";
+export { type LeftOut, leftOut, type MethodsUnread, timetableLeftOut } from "./left-out";
 export { linesOf } from "./lines-of";
 export { type LostColumn, lostColumns } from "./lost-columns";
 export { lastCounted, lotIndexes, startedWith } from "./lots";

@@ -1,3 +1,4 @@
+import type { TimetableFault } from "../faults";
 import type { Records } from "./records";
 
 /** Rows that hold something, of which nothing could be used. */
@@ -23,16 +24,32 @@ interface ColumnsUnknown {
   }[];
 }
 
-/** What no answer may leave out without a word; part of the remarks of each. */
-export type LeftOut = RowsLeftOut | ColumnsUnknown | MethodsUnread;
+/** What could not be used of the timetable: cells, rows with their steps, or whole methods. */
+export interface TimetableLeftOut {
+  readonly code: "timetable-left-out";
+  readonly faults: readonly TimetableFault[];
+}
 
-/** Remarks on the rows and the columns that were left out. */
-export function leftOut({ rows, troubles }: Records): readonly LeftOut[] {
+/** What no answer may leave out without a word; part of the remarks of each. */
+export type LeftOut = RowsLeftOut | ColumnsUnknown | TimetableLeftOut | MethodsUnread;
+
+/** A remark on what could not be used of a timetable, if anything. */
+export function timetableLeftOut(
+  faults: readonly TimetableFault[] | undefined,
+): readonly TimetableLeftOut[] {
+  return faults === undefined || faults.length === 0
+    ? []
+    : [{ code: "timetable-left-out", faults }];
+}
+
+/** Remarks on what was left out of the table, and of the timetable that it was read by. */
+export function leftOut({ rows, troubles, timetableFaults }: Records): readonly LeftOut[] {
   const columns = troubles
     .filter(({ code }) => code === "no-such-column")
     .map(({ column, found }) => ({ header: column, name: found }));
   return [
     ...(rows.leftOut === 0 ? [] : [{ code: "rows-left-out", rows: rows.leftOut } as const]),
+    ...timetableLeftOut(timetableFaults),
     ...(columns.length === 0 ? [] : [{ code: "no-such-columns", columns } as const]),
   ];
 }

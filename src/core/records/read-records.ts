@@ -67,6 +67,7 @@ export function readRecords(written: Grid, options: ReadingOptions): Records {
       ...gathered.troubles,
       ...linked.troubles,
     ],
+    timetableFaults: options.timetableFaults ?? [],
     columns: matched.flatMap(({ matches }) => matches),
     tables: matched.map(({ kind, area: { header } }) => ({
       kind,

@@ -1,4 +1,5 @@
 import type { Grid } from "../cells";
+import type { TimetableFault } from "../faults";
 import { lazily } from "../lazily";
 import { everyWord, stepKey } from "../words";
 import type { Batch } from "./batch";
@@ -15,6 +16,8 @@ import type { Trouble } from "./trouble";
 export interface ReadingOptions extends ReadingHabits {
   /** Names of the timetable's steps, which may be columns of the table, in the timetable's order. */
   readonly stepNames: readonly string[];
+  /** What of the timetable can't be used; none if left out. */
+  readonly timetableFaults?: readonly TimetableFault[];
   /** Columns that a person has named by hand: our column name by the header in the sheet. */
   readonly told: ReadonlyMap<string, string>;
   /** What was told of words in cells; nothing where it is left out. */

@@ -1,3 +1,4 @@
+import type { TimetableFault } from "../faults";
 import type { Batch } from "./batch";
 import type { ColumnMatch, TableKind } from "./match-columns";
 import type { LogEvent } from "./read-log";
@@ -12,6 +13,8 @@ export interface Records {
   readonly troubles: readonly Trouble[];
   /** What was told of words in their cells, if anything was. */
   readonly words?: ToldWords | undefined;
+  /** What could not be used of the timetable that they were read by. */
+  readonly timetableFaults: readonly TimetableFault[];
   /** Columns of every table in the range. */
   readonly columns: readonly ColumnMatch[];
   /** The range's tables, in the order of the numbers by which columns and batches name theirs. */

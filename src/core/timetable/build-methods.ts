@@ -1,52 +1,61 @@
 import type { TimetableFault } from "../faults";
 import { madeOnce } from "../made-once";
-import { stepKey, type TimetableField } from "../words";
+import { stepKey } from "../words";
 import { type Need, readNeeds } from "./needs";
-import type { Method, Step, Timetable } from "./timetable";
-
-/** One row of a timetable, its cells read but not yet held against each other. */
-export interface StepRow {
-  /** Row in the table it came from, for messages; from 1. */
-  readonly row: number;
-  readonly method: string;
-  readonly step: string;
-  readonly after: string;
-  readonly from: number | null;
-  readonly usual: number | null;
-  readonly by: number | null;
-  readonly counted: boolean;
-  readonly keptOf100: number | null;
-  readonly perPersonHour: number | null;
-  readonly needs: string;
-  readonly caution: string;
-  readonly source: string;
-}
+import {
+  circleIn,
+  type FoundFault,
+  faultsOfRow,
+  isOfCellAlone,
+  isOfDays,
+  noSuchSteps,
+  sameSteps,
+} from "./step-faults";
+import { type StepRow, windowOf } from "./step-row";
+import type { LostMethod, Method, Step, Timetable } from "./timetable";
 
 export interface BuiltTimetable {
   readonly timetable: Timetable;
   readonly faults: readonly TimetableFault[];
 }
 
-/** Ten years: more is a slip, and would make forecasts of millions of days. */
-const MOST_DAYS = 3660;
-
 /**
  * Holds the rows of a timetable against each other and puts each method's steps in order: a step
  * stands behind the one it is counted from, and earlier usual days come first.
  *
+ * What can't be used is left out, and the rest is used: a share, a rate or needs alone; a row with the
+ * days of its step, and the rows that are counted from it. A method that loses the step at which plants
+ * are ready is left out whole, since nothing could be forecast but too early.
+ *
  * Method: depth-first search along After for circles; then a stable sort by usual days from the
  *   start, which can't put a step before the one it is counted from since days are never negative.
+ *
+ * @param unread what could not be read of the cells of these rows, and of rows that are not among them
  */
-export function buildMethods(rows: readonly StepRow[]): BuiltTimetable {
-  const faults: TimetableFault[] = [];
+export function buildMethods(
+  rows: readonly StepRow[],
+  unread: readonly FoundFault[] = [],
+): BuiltTimetable {
   const methods: Method[] = [];
+  const lost: LostMethod[] = [];
+  const named = new Set(rows.map(({ row }) => row));
+  const faults: TimetableFault[] = unread
+    .filter(({ row }) => !named.has(row))
+    .map((fault) => ({ ...fault, leftOut: "row" }));
   for (const group of groupByMethod(rows)) {
-    const before = faults.length;
-    checkWindows(group, faults);
-    const parents = checkAfter(group, faults);
-    if (faults.length === before) methods.push(orderSteps(group, parents));
+    const { usable, found } = usableRows(group, unread);
+    const used = new Set(usable.map(({ row }) => row));
+    const isLost = !usable.some(({ row }) => row === readyRow(group).row);
+    if (isLost) lost.push({ name: (group[0] as StepRow).method, before: methods.length });
+    else methods.push(orderSteps(usable));
+    for (const fault of found) {
+      const ofRow = used.has(fault.row) && isOfCellAlone(fault) ? "cell" : "row";
+      faults.push({ ...fault, leftOut: isLost ? "method" : ofRow });
+    }
   }
-  return { timetable: { methods }, faults };
+  faults.sort((one, other) => one.row - other.row);
+  if (faults.length === 0) return { timetable: { methods }, faults };
+  return { timetable: { methods, leftOut: { faults, lost } }, faults };
 }
 
 function groupByMethod(rows: readonly StepRow[]): StepRow[][] {
@@ -55,112 +64,72 @@ function groupByMethod(rows: readonly StepRow[]): StepRow[][] {
   return [...groups.values()];
 }
 
-function checkWindows(group: readonly StepRow[], faults: TimetableFault[]): void {
+/** The row of the step at which plants are ready; see Method. */
+function readyRow(group: readonly StepRow[]): StepRow {
+  return (group.find(({ step }) => stepKey(step) === "ready") ??
+    group[group.length - 1]) as StepRow;
+}
+
+/** The rows of a method that can be used, without the cells that can't; and what is wrong. */
+function usableRows(
+  group: readonly StepRow[],
+  unread: readonly FoundFault[],
+): { readonly usable: readonly StepRow[]; readonly found: readonly FoundFault[] } {
+  const found: FoundFault[] = [];
+  const out = new Set<StepRow>();
+  const at = new Map(group.map((row) => [row.row, row]));
+  const add = (faults: readonly FoundFault[]) => {
+    for (const fault of faults) {
+      found.push(fault);
+      if (!isOfCellAlone(fault)) out.add(at.get(fault.row) as StepRow);
+    }
+  };
+  const left = () => group.filter((row) => !out.has(row));
+  add(unread.filter(({ row }) => at.has(row)));
   for (const row of group) {
-    const { step } = row;
-    const at = (column: TimetableField, found: unknown) => ({
-      row: row.row,
-      column,
-      found: String(found),
-    });
-    if (row.after !== "") {
-      const { from, usual, by } = windowOf(row);
-      if (usual === null) faults.push({ ...at("usual", ""), code: "no-usual-day", step });
-      else if (from === null || by === null || from > usual || usual > by) {
-        faults.push({
-          ...at("usual", `${from} / ${usual} / ${by}`),
-          code: "days-must-rise",
-          step,
-        });
-      } else if (from < 0) {
-        faults.push({ ...at("from", from), code: "before-parent", step, after: row.after });
-      } else {
-        const window = { from, usual, by } as const;
-        for (const column of ["from", "usual", "by"] as const) {
-          const days = window[column];
-          if (!Number.isInteger(days)) {
-            faults.push({ ...at(column, days), code: "days-not-whole", step });
-          } else if (days > MOST_DAYS) {
-            faults.push({ ...at(column, days), code: "too-many-days", step, most: MOST_DAYS });
-          }
-        }
-      }
-    }
-    if (row.keptOf100 !== null && (row.keptOf100 <= 0 || row.keptOf100 > 100)) {
-      faults.push({ ...at("kept", row.keptOf100), code: "kept-out-of-range", step });
-    }
-    if (row.perPersonHour !== null && row.perPersonHour <= 0) {
-      faults.push({ ...at("perPersonHour", row.perPersonHour), code: "rate-not-above-0", step });
-    }
-    if (readNeeds(row.needs) === null) {
-      faults.push({ ...at("needs", row.needs), code: "needs-unreadable", step });
+    for (const fault of faultsOfRow(row)) {
+      const isSaid = unread.some((one) => one.row === row.row && isOfDays(one));
+      if (fault.code === "no-usual-day" && isSaid) out.add(row);
+      else add([fault]);
     }
   }
-}
-
-/** The index in the group of the step that each is counted from; null for a first step. */
-function checkAfter(group: readonly StepRow[], faults: TimetableFault[]): (number | null)[] {
-  const indexByKey = new Map<string, number>();
-  group.forEach((row, index) => {
-    const key = stepKey(row.step);
-    const other = indexByKey.get(key);
-    if (other === undefined) indexByKey.set(key, index);
-    else {
-      faults.push({
-        row: row.row,
-        column: "step",
-        found: row.step,
-        step: row.step,
-        code: "same-step",
-        other: (group[other] as StepRow).step,
-        method: row.method,
-      });
-    }
+  add(sameSteps(group));
+  // A step that is there but left out is no step that is not there.
+  add(noSuchSteps(group));
+  for (let circle = circleIn(left()); circle !== null; circle = circleIn(left())) {
+    found.push(circle.fault);
+    for (const row of circle.rows) out.add(row);
+  }
+  // Till nobody is counted from a row that was left out.
+  for (let orphans = noSuchSteps(left()); orphans.length > 0; orphans = noSuchSteps(left())) {
+    add(
+      orphans.map(({ row, found: after }) => ({
+        row,
+        column: "after",
+        found: after,
+        code: "after-left-out",
+        after,
+      })),
+    );
+  }
+  const cells = new Set(found.filter(isOfCellAlone).map(({ row, column }) => `${row} ${column}`));
+  const usable = left().map((row): StepRow => {
+    const has = (column: string) => cells.has(`${row.row} ${column}`);
+    return {
+      ...row,
+      keptOf100: has("kept") ? null : row.keptOf100,
+      perPersonHour: has("perPersonHour") ? null : row.perPersonHour,
+      needs: has("needs") ? "" : row.needs,
+    };
   });
-  const parents = group.map((row) => {
-    if (row.after === "") return null;
-    const index = indexByKey.get(stepKey(row.after));
-    if (index !== undefined) return index;
-    faults.push({
-      row: row.row,
-      column: "after",
-      found: row.after,
-      code: "no-such-step",
-      after: row.after,
-      method: row.method,
-    });
-    return null;
-  });
-  const circle = findCircle(parents);
-  if (circle !== null) {
-    const steps = circle.map((index) => (group[index] as StepRow).step);
-    const first = group[circle[0] as number] as StepRow;
-    faults.push({
-      row: first.row,
-      column: "after",
-      found: first.after,
-      code: "circle",
-      steps,
-    });
-  }
-  return parents;
+  return { usable, found };
 }
 
-/** Indexes along a circle of parents, or null. */
-function findCircle(parents: readonly (number | null)[]): number[] | null {
-  for (let start = 0; start < parents.length; start += 1) {
-    const path: number[] = [];
-    let index: number | null = start;
-    while (index !== null && !path.includes(index)) {
-      path.push(index);
-      index = parents[index] ?? null;
-    }
-    if (index !== null) return path.slice(path.indexOf(index));
-  }
-  return null;
-}
-
-function orderSteps(group: readonly StepRow[], parents: readonly (number | null)[]): Method {
+function orderSteps(group: readonly StepRow[]): Method {
+  const indexOf = new Map(group.map(({ step }, index) => [stepKey(step), index]));
+  const parents = group.map(({ after }) =>
+    after === "" ? null : (indexOf.get(stepKey(after)) as number),
+  );
   const fromStart = (at: number): number => {
     const parent = parents[at] ?? null;
     return parent === null ? 0 : fromStart(parent) + (windowOf(group[at] as StepRow).usual ?? 0);
@@ -198,14 +167,4 @@ function orderSteps(group: readonly StepRow[], parents: readonly (number | null)
     steps,
     ready: ready === -1 ? steps.length - 1 : ready,
   };
-}
-
-/** A window with what was left out filled in: one side from the usual day, the usual day between the two. */
-function windowOf(row: StepRow): Pick<StepRow, "from" | "usual" | "by"> {
-  const usual =
-    row.usual ??
-    (row.from !== null && row.by !== null
-      ? Math.round((row.from + row.by) / 2)
-      : (row.from ?? row.by));
-  return { from: row.from ?? usual, usual, by: row.by ?? usual };
 }

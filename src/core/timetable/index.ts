@@ -10,6 +10,6 @@ export type { Need } from "./needs";
 export type { MethodUnread } from "./read-method";
 export { builtInTimetable, readTimetable } from "./read-timetable";
 export type { Method, Step, Timetable } from "./timetable";
-export { TIMETABLE_COLUMNS, TIMETABLE_HEADER } from "./timetable-columns";
+export { TIMETABLE_COLUMNS, TIMETABLE_HEADER } from "./timetable-header";
 export { type TimetableRow, timetableRows } from "./timetable-rows";
 export { methodWord, toldWords } from "./told-words";

@@ -31,7 +31,10 @@ const BUDS: ReadonlySet<WayName> = new Set(["patch", "green", "shield", "chip"])
  * means the timetable's first, of the crop where one is named.
  */
 export function methodReader(timetable: Timetable): (texts: MethodTexts) => MethodReading {
-  const named = timetable.methods.map((method) => ({ method, words: methodWords(method.name) }));
+  const all = withLost(timetable);
+  const named = all.map((method) => ({ method, words: methodWords(method.name) }));
+  const asRead = (method: Method): MethodReading =>
+    timetable.methods.includes(method) ? { code: "method", method } : { code: "no-such-method" };
   const first = named.every(({ words }) => words.crops.length === 0) ? named[0] : undefined;
   const usualOf = (crops: readonly string[]) =>
     crops.length === 0 ? named[0] : (named.find(({ words }) => says(words, crops)) ?? first);
@@ -46,7 +49,7 @@ export function methodReader(timetable: Timetable): (texts: MethodTexts) => Meth
               normalText(method.name) === written &&
               (words.crops.length === 0 || says(words, crops)),
           );
-    if (own !== undefined) return { code: "method", method: own.method };
+    if (own !== undefined) return asRead(own.method);
     if (written === "") return { code: "no-such-method" };
     const words = methodWords(text);
     const wanted = { ...words, crops: [...crops, ...words.crops] };
@@ -58,8 +61,24 @@ export function methodReader(timetable: Timetable): (texts: MethodTexts) => Meth
     const [fit, ...more] = fitting.map(({ method }) => method);
     if (fit === undefined) return { code: "no-such-method" };
     if (more.length > 0) return { code: "several-methods", methods: [fit, ...more] };
-    return { code: "method", method: fit };
+    return asRead(fit);
   };
+}
+
+/**
+ * Every method of the table in its order, those that can't be used without steps: a batch that means
+ * such a one is never taken for another's.
+ */
+function withLost({ methods, leftOut }: Timetable): readonly Method[] {
+  if (leftOut === undefined) return methods;
+  const lostBefore = (at: number) =>
+    leftOut.lost
+      .filter(({ before }) => before === at)
+      .map(({ name }): Method => ({ name, steps: [], ready: -1 }));
+  return [
+    ...methods.flatMap((method, at) => [...lostBefore(at), method]),
+    ...lostBefore(methods.length),
+  ];
 }
 
 /** Whether a name says more than the way, such as a crop. */

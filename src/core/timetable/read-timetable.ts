@@ -1,13 +1,16 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells";
-import { InputError, type TimetableFault } from "../faults";
+import { InputError } from "../faults";
 import { lazily } from "../lazily";
 import { headedTable, rowMustBeReady } from "../tables";
 import { normalText, type TimetableField, wordSet } from "../words";
-import { type BuiltTimetable, buildMethods, type StepRow } from "./build-methods";
+import { type BuiltTimetable, buildMethods } from "./build-methods";
 import { builtInMethods } from "./built-in-methods";
 import type { MethodDescription } from "./method-description";
+import type { FoundFault } from "./step-faults";
+import type { StepRow } from "./step-row";
 import type { Timetable } from "./timetable";
-import { TIMETABLE_HEADER, timetableWords } from "./timetable-columns";
+import { timetableWords } from "./timetable-columns";
+import { TIMETABLE_HEADER } from "./timetable-header";
 
 const YES = wordSet((words) => words.yes);
 
@@ -15,7 +18,7 @@ const YES = wordSet((words) => words.yes);
  * Reads a nursery's own timetable.
  *
  * @param grid a range with the header of a timetable; title lines above it, any order of columns
- * @returns the methods that can be used, and what is wrong with the others
+ * @returns what can be used, and what is wrong with the rest
  * @throws InputError "no-header-row"; "row-not-ready" when a cell that it reads shows an error or is
  *   still loading
  */
@@ -25,7 +28,7 @@ export function readTimetable(grid: Grid): BuiltTimetable {
     const columns = [TIMETABLE_HEADER.step, TIMETABLE_HEADER.after];
     throw new InputError({ code: "no-header-row", argument: "timetable", columns });
   }
-  const unread: TimetableFault[] = [];
+  const unread: FoundFault[] = [];
   const rows: StepRow[] = [];
   let method = "";
   for (const row of table.rows) {
@@ -64,8 +67,7 @@ export function readTimetable(grid: Grid): BuiltTimetable {
       source: text("source"),
     });
   }
-  const built = buildMethods(rows);
-  return { timetable: built.timetable, faults: [...unread, ...built.faults] };
+  return buildMethods(rows, unread);
 }
 
 /** The methods that come with the add-in. */

@@ -1,3 +1,4 @@
+import type { TimetableFault } from "../faults";
 import type { Need } from "./needs";
 
 /** Something that happens to every batch of a method. */
@@ -30,7 +31,19 @@ export interface Method {
   readonly ready: number;
 }
 
+/** A method of the table that can't be used. */
+export interface LostMethod {
+  readonly name: string;
+  /** Index of the usable method that stands behind it in the table; their number where none does. */
+  readonly before: number;
+}
+
 /** The methods that a nursery works by, in the order of its table. */
 export interface Timetable {
   readonly methods: readonly Method[];
+  /** Only where something of the table can't be used. */
+  readonly leftOut?: {
+    readonly faults: readonly TimetableFault[];
+    readonly lost: readonly LostMethod[];
+  };
 }

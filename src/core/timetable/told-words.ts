@@ -10,7 +10,8 @@ import type { Timetable } from "./timetable";
  * that does not speak against it; any other is a name.
  */
 export function toldWords({ values, notSame }: Told, timetable: Timetable): ToldWords {
-  const methods = new Map(timetable.methods.map(({ name }) => [normalText(name), name]));
+  const ofTable = [...timetable.methods, ...(timetable.leftOut?.lost ?? [])];
+  const methods = new Map(ofTable.map(({ name }) => [normalText(name), name]));
   const names = new Map<string, string>();
   const methodFor = new Map<string, string>();
   for (const [word, name] of values) {

@@ -62,6 +62,8 @@ export const noValues = (): string => "No values yet.";
 
 export const otherTabs = (d: { readonly tabs: readonly string[]; readonly number: number }): string => "Only the tab chosen above is read. Batches are also in " + list(d.tabs) + ". If " + plural(d.number, { one: "it has", other: "they have" }) + " other batches, such as another season's, copy " + plural(d.number, { one: "that table", other: "those tables" }) + ", header and all, below the last row of the tab that is read, then read again.";
 
+export const partlyUsed = (d: { readonly tab: string | number; readonly why: string | number }): string => d.tab + " looks like a timetable of yours. " + d.why;
+
 export const ranksPeople = (d: { readonly header: string | number }): string => d.header + " (ranks people)";
 
 export const readAgain = (): string => "Read again";

@@ -112,8 +112,6 @@ export const lotsInACircleHappens = (): string => "No plants are counted as give
 
 export const lotsInACircleToDo = (): string => "Correct the lot";
 
-export const methodUnusable = (): string => "The method can't be used";
-
 export const nearAlike = (d: { readonly name: string | number; readonly others: number }): string => "Nearly the same as " + d.name + " (" + plural(d.others, { one: count(d.others) + " batch", other: count(d.others) + " batches" }) + ")";
 
 export const nearAlikeHappens = (d: { readonly batches: number }): string => "Each counts as a name of its own, this one for " + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" });

@@ -5,6 +5,9 @@ import { element } from "../controls/element";
 import { field } from "../controls/field";
 import { isolated, shortened } from "../controls/shortened";
 
+/** What is left out of a timetable is told whole. */
+const LONGEST_WHY = 400;
+
 export interface TimetableChoice {
   /** Nothing where there is nothing to choose or tell. */
   readonly elements: readonly HTMLElement[];
@@ -18,16 +21,14 @@ export function timetableChoice(
   onChange: () => void,
 ): TimetableChoice {
   const inUse = setUp?.timetableTab ?? null;
-  const usable = timetables.filter(({ tab, trouble }) => trouble === null || tab === inUse);
+  const usable = timetables.filter(({ tab, methods }) => methods.length > 0 || tab === inUse);
   const notes = timetables
     .filter(({ trouble }) => trouble !== null)
-    .map(({ tab, trouble }) =>
-      element(
-        "p",
-        { class: "note" },
-        text.cantUse({ tab: isolated(tab), why: shortened(trouble ?? "") }),
-      ),
-    );
+    .map(({ tab, methods, trouble }) => {
+      const told = { tab: isolated(tab), why: shortened(trouble ?? "", LONGEST_WHY) };
+      const said = methods.length === 0 ? text.cantUse(told) : text.partlyUsed(told);
+      return element("p", { class: "note" }, said);
+    });
   if (usable.length === 0) return { elements: notes, chosen: () => null };
   const select = choice(
     [

@@ -3,9 +3,9 @@ import * as check from "../../sentences/made/check";
 import type { CheckAnswer, CheckRow, SelectAnswer, SelectRequest } from "../../wire/check";
 import { capital } from "../../wording/capital";
 import { tallySentence, troubleWords } from "../../wording/check";
-import { faultSentence } from "../../wording/timetable";
+import { faultSentence, timetableLoss } from "../../wording/timetable";
 import { cellName } from "../host/cell-name";
-import { recordsNow } from "../reading/records-tab";
+import { type RecordsNow, recordsNow } from "../reading/records-tab";
 import { OWN_TABS } from "../tabs/own-tabs";
 
 /** What could not be used, in the timetable and in the records. */
@@ -15,7 +15,7 @@ export function checkAnswer(): CheckAnswer {
   const { troubles, rows } = checkedRecords(records, { timetable, faults: [] }, asOf);
   return {
     rows: [
-      ...now.faults.map((fault) => timetableTrouble(fault, now.settings.timetableTab)),
+      ...now.faults.map((fault) => timetableTrouble(fault, now)),
       ...troubles.map((one) => ({ row: one.row, cost: costOf(one), ...troubleWords(one) })),
     ],
     tally: tallySentence(rows),
@@ -23,14 +23,17 @@ export function checkAnswer(): CheckAnswer {
 }
 
 /** It stands in no cell of the records, so that no cell is offered. */
-function timetableTrouble(fault: TimetableFault, tab: string | null): CheckRow {
+function timetableTrouble(
+  fault: TimetableFault,
+  { timetable, settings: { timetableTab: tab } }: RecordsNow,
+): CheckRow {
   return {
     row: null,
     column: "",
     found: fault.found,
     cost: 1,
     trouble: capital(faultSentence(fault, 0, "page")),
-    whatHappens: check.onlyThisCheck(),
+    whatHappens: timetable.methods.length === 0 ? check.onlyThisCheck() : timetableLoss(fault),
     whatToDo: check.correctTab({ tab: tab ?? OWN_TABS.timetable }),
   };
 }

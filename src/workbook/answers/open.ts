@@ -20,7 +20,7 @@ export function openAnswer(): OpenAnswer {
   };
   const tabs = personTabs(workbook);
   const timetables = timetableCandidates(tabs);
-  const usable = timetables.find(({ trouble }) => trouble === null)?.tab ?? null;
+  const usable = timetables.find(({ methods }) => methods.length > 0)?.tab ?? null;
   const guessBy = settings === null ? usable : settings.timetableTab;
   return {
     workbook: workbook.getName(),

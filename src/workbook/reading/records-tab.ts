@@ -31,7 +31,7 @@ export interface RecordsNow {
   readonly values: readonly (readonly unknown[])[];
   readonly records: Records;
   readonly timetable: Timetable;
-  /** What in the timetable can't be used; empty unless it was asked for all the same. */
+  /** What in the timetable can't be used. */
   readonly faults: readonly TimetableFault[];
   readonly asOf: CivilDay;
   /** Reads cells as the records are read, to see what would become of a change. */
@@ -42,7 +42,7 @@ export interface RecordsNow {
  * Reads the records tab and the timetable, each in one call.
  *
  * @param tab another tab than that of the settings, read without the columns that they tell
- * @param faultyToo whether to go on with a timetable of which not everything can be used
+ * @param faultyToo whether to go on with a timetable of which nothing can be used
  * @throws Error in a sentence when the workbook is not set up or the records tab is gone
  */
 export function recordsNow(tab?: string, faultyToo = false): RecordsNow {
@@ -93,9 +93,10 @@ export function readTab(
   const door = openDoor(host);
   const values = read.values ?? sheet.getDataRange().getValues();
   const own = timetableValues(workbook, settings.timetableTab);
-  const { timetable, faults } = faultyToo
-    ? door.timetableWithFaults(own)
-    : { timetable: timetableOf(door, own, settings.timetableTab), faults: [] };
+  const timetable = faultyToo
+    ? door.timetableWithFaults(own).timetable
+    : timetableOf(door, own, settings.timetableTab);
+  const faults = timetable.leftOut?.faults ?? [];
   const asOf = asOfDay(door, settings.asOf);
   const columns = columnsArgument(settings.columns);
   const lost = door.lostColumns(values, { timetable, columns }).find(({ why }) => why === "header");

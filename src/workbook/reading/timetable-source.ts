@@ -3,7 +3,7 @@ import { type Door, openDoor } from "../../door/index";
 import * as text from "../../sentences/made/set-up";
 import type { TimetableCandidate } from "../../wire/set-up";
 import { errorSentence } from "../../wording/errors";
-import { faultSentence } from "../../wording/timetable";
+import { faultSentence, timetableRemark } from "../../wording/timetable";
 import { columnsPart, type FormulaPart, LEFT_OUT } from "../host/formula-text";
 import { gridTab } from "../host/grid-tabs";
 import { workbookHost } from "../host/workbook-host";
@@ -27,13 +27,13 @@ export function timetableCandidates(tabs: readonly PersonTab[]): readonly Timeta
       const steps = timetable.methods.reduce((all, method) => all + method.steps.length, 0);
       if (steps < FEWEST_STEPS && faults.length === 0) return [];
       const [fault, ...more] = faults;
-      return [
-        {
-          tab: name,
-          methods: timetable.methods.map((method) => method.name),
-          trouble: fault === undefined ? null : faultSentence(fault, more.length, "page"),
-        },
-      ];
+      const methods = timetable.methods.map((method) => method.name);
+      if (fault === undefined) return [{ tab: name, methods, trouble: null }];
+      const trouble =
+        methods.length === 0
+          ? faultSentence(fault, more.length, "page")
+          : timetableRemark(faults, "page");
+      return [{ tab: name, methods, trouble }];
     } catch {
       // No header of a timetable in it: another kind of tab.
       return [];
@@ -79,12 +79,12 @@ export function timetablePart(workbook: Workbook, tab: string | null): FormulaPa
   return width === 0 ? LEFT_OUT : columnsPart(tab ?? OWN_TABS.timetable, width);
 }
 
-/** The timetable in use; the built-in one where there is none, or where it can't be used. */
+/** The timetable in use; the built-in one where there is none, or where nothing of it can be used. */
 export function timetableToGuessBy(workbook: Workbook, tab: string | null): Timetable {
   try {
     const values = timetableValues(workbook, tab);
-    const { timetable, faults } = openDoor(workbookHost()).timetableWithFaults(values);
-    if (faults.length === 0) return timetable;
+    const { timetable } = openDoor(workbookHost()).timetableWithFaults(values);
+    if (timetable.methods.length > 0) return timetable;
   } catch {
     // A timetable that is gone or no timetable any more is told where the tabs are made.
   }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { methodReader } from "../../../src/core/timetable/read-method";
 import { faultsOf, SMALL, timetableOf } from "./typed-timetable";
 
 const HEADER = "Step|After|From day|Usual day|By day|Counted|Kept of 100|Per person-hour|Needs";
@@ -30,7 +31,7 @@ describe("a timetable that can't be used says why", () => {
   it("where a circle stands beside the line that leads into it", () => {
     expect(
       one("Weeding|Potting|1|2|3||||", "Potting|Ready|1|2|3||||", "Ready|Potting|1|2|3||||"),
-    ).toEqual(["4 after circle Potting Ready"]);
+    ).toEqual(["3 after after-left-out Potting", "4 after circle Potting Ready"]);
   });
 
   it.each([
@@ -48,6 +49,7 @@ describe("a timetable that can't be used says why", () => {
         found,
         code: "days-must-rise",
         step: "Ready",
+        leftOut: "method",
       },
     ]);
   });
@@ -118,7 +120,88 @@ describe("a timetable that can't be used says why", () => {
   );
 });
 
-describe("faults", () => {
+describe("of a timetable with faults", () => {
+  /** What is left out, and the steps that are left, of a method that ends with Ready. */
+  const left = (...rows: string[]) => {
+    const { timetable, faults } = timetableOf(
+      [HEADER, "Sowing|||||yes|||", ...rows, "Ready|Sowing|90|100|120|yes|90||"].join("\n"),
+    );
+    return {
+      out: faults.map(({ row, code, leftOut }) => `${row} ${code} ${leftOut}`),
+      steps: timetable.methods.flatMap(({ steps }) => steps.map(({ name }) => name)),
+    };
+  };
+
+  it("a row is left out, the rest is used", () => {
+    expect(left("Weeding|Sowing|soonish|||||20|")).toEqual({
+      out: ["3 no-number row"],
+      steps: ["Sowing", "Ready"],
+    });
+    expect(left("Weeding|Sowing|9|5|7||||", "Feeding|Sowing|9|9|9||||").steps).toEqual([
+      ...["Sowing", "Feeding", "Ready"],
+    ]);
+  });
+
+  it("so are the rows that are counted from it, one after the other", () => {
+    const found = left("Potting|Weeding|1|2|3||||", "Weeding|Hoeing|1|2|3||||");
+    expect(found).toEqual({
+      out: ["3 after-left-out row", "4 no-such-step row"],
+      steps: ["Sowing", "Ready"],
+    });
+  });
+
+  it("of a step that stands twice the first row counts", () => {
+    const { timetable, faults } = timetableOf(
+      `${HEADER}\nSpray||||||||\nReady|Spray|5|6|7||||\nSpray|Ready|1|2|3||||`,
+    );
+    expect(faults.map(({ row, leftOut }) => [row, leftOut])).toEqual([[4, "row"]]);
+    expect(timetable.methods[0]?.steps.map(({ after }) => after)).toEqual([null, 0]);
+  });
+
+  it("a share, a rate or needs that can't be read are left out alone", () => {
+    const { timetable, faults } = timetableOf(
+      `${HEADER}\nSowing||||||||\nReady|Sowing|1|2|3|yes|most|-2|bag`,
+    );
+    expect(faults.map(({ leftOut }) => leftOut)).toEqual(["cell", "cell", "cell"]);
+    expect(timetable.methods[0]?.steps[1]).toMatchObject({
+      kept: null,
+      perPersonHour: null,
+      needs: [],
+      usual: 2,
+    });
+  });
+
+  it("days that can't be read are as blank where the others tell the window", () => {
+    const { timetable, faults } = timetableOf(
+      `${HEADER}\nSowing||||||||\nReady|Sowing|10|2 wks|20||||`,
+    );
+    expect(faults.map(({ code, leftOut }) => [code, leftOut])).toEqual([["no-number", "cell"]]);
+    expect(timetable.methods[0]?.steps[1]).toMatchObject({ from: 10, usual: 15, by: 20 });
+  });
+
+  // By the step before it, plants would be called ready months too soon.
+  it("a method that loses its ready step is left out whole, and knows its place", () => {
+    const { timetable, faults } = timetableOf(
+      "Method|Step|After|Usual day\nA|Sowing||\nA|Ready|Sowing|soon\nB|Sowing||\nB|Sold|Sowing|9",
+    );
+    expect(faults.map(({ leftOut }) => leftOut)).toEqual(["method"]);
+    expect(timetable.methods.map(({ name }) => name)).toEqual(["B"]);
+    const read = methodReader(timetable);
+    // Blank means the first of the table, which is not B.
+    expect(read({ method: "" }).code).toBe("no-such-method");
+    expect(read({ method: "a" }).code).toBe("no-such-method");
+    expect(read({ method: "b" }).code).toBe("method");
+  });
+
+  it("a batch of a lost method is never taken for another's of the same way", () => {
+    const { timetable } = timetableOf(
+      "Method|Step|After|Usual day\nPlum cleft|Sowing||\nPlum cleft|Ready|Sowing|9\nPear cleft|Sowing||\nPear cleft|Ready|Nowhere|9",
+    );
+    const read = methodReader(timetable);
+    expect(read({ method: "Cleft" }).code).toBe("several-methods");
+    expect(read({ method: "Cleft", crop: "Pear" }).code).toBe("no-such-method");
+  });
+
   it("take only their own method out of use", () => {
     const text = `${SMALL}\nPear | Sowing | Ready | | 1 | | | | | | |`;
     const { timetable, faults } = timetableOf(text);

@@ -16,7 +16,7 @@ export function timetableOf(text: string) {
 
 /** What is wrong with a timetable typed as text: row, column, which fault, and the names in it. */
 export function faultsOf(text: string): string[] {
-  return timetableOf(text).faults.map(({ row, column, found, code, ...facts }) =>
+  return timetableOf(text).faults.map(({ row, column, found, code, leftOut, ...facts }) =>
     [row, column, code, ...Object.values(facts).flat()].join(" "),
   );
 }

@@ -1,0 +1,115 @@
+import type { TimetableFault } from "../faults";
+import { stepKey, type TimetableField } from "../words";
+import { readNeeds } from "./needs";
+import { type StepRow, windowOf } from "./step-row";
+
+/** A fault as it is found, before it is known what is left out because of it. */
+export type FoundFault = TimetableFault extends infer One
+  ? One extends TimetableFault
+    ? Omit<One, "leftOut">
+    : never
+  : never;
+
+/** Ten years: more is a slip, and would make forecasts of millions of days. */
+const MOST_DAYS = 3660;
+
+const BESIDE_DAYS: ReadonlySet<TimetableField> = new Set(["kept", "perPersonHour", "needs"]);
+
+/** Whether the row can be used without the cell; days that can't be read are as blank ones. */
+export function isOfCellAlone({ column, code }: FoundFault): boolean {
+  return BESIDE_DAYS.has(column) || code === "no-number";
+}
+
+export function isOfDays({ column }: FoundFault): boolean {
+  return column === "from" || column === "usual" || column === "by";
+}
+
+/** What is wrong with the days and the numbers of a row. */
+export function faultsOfRow(row: StepRow): readonly FoundFault[] {
+  const faults: FoundFault[] = [];
+  const { step } = row;
+  const at = (column: TimetableField, found: unknown) => ({
+    row: row.row,
+    column,
+    found: String(found),
+  });
+  if (row.after !== "") {
+    const { from, usual, by } = windowOf(row);
+    if (usual === null) faults.push({ ...at("usual", ""), code: "no-usual-day", step });
+    else if (from === null || by === null || from > usual || usual > by) {
+      faults.push({ ...at("usual", `${from} / ${usual} / ${by}`), code: "days-must-rise", step });
+    } else if (from < 0) {
+      faults.push({ ...at("from", from), code: "before-parent", step, after: row.after });
+    } else {
+      const window = { from, usual, by } as const;
+      for (const column of ["from", "usual", "by"] as const) {
+        const days = window[column];
+        if (!Number.isInteger(days)) {
+          faults.push({ ...at(column, days), code: "days-not-whole", step });
+        } else if (days > MOST_DAYS) {
+          faults.push({ ...at(column, days), code: "too-many-days", step, most: MOST_DAYS });
+        }
+      }
+    }
+  }
+  if (row.keptOf100 !== null && (row.keptOf100 <= 0 || row.keptOf100 > 100)) {
+    faults.push({ ...at("kept", row.keptOf100), code: "kept-out-of-range", step });
+  }
+  if (row.perPersonHour !== null && row.perPersonHour <= 0) {
+    faults.push({ ...at("perPersonHour", row.perPersonHour), code: "rate-not-above-0", step });
+  }
+  if (readNeeds(row.needs) === null) {
+    faults.push({ ...at("needs", row.needs), code: "needs-unreadable", step });
+  }
+  return faults;
+}
+
+/** Rows whose step stands further up already, also under another word for it. */
+export function sameSteps(group: readonly StepRow[]): readonly FoundFault[] {
+  const firsts = new Map<string, StepRow>();
+  return group.flatMap((row): FoundFault[] => {
+    const other = firsts.get(stepKey(row.step));
+    if (other === undefined) {
+      firsts.set(stepKey(row.step), row);
+      return [];
+    }
+    const at = { row: row.row, column: "step", found: row.step } as const;
+    return [{ ...at, code: "same-step", step: row.step, other: other.step, method: row.method }];
+  });
+}
+
+/** Rows that are counted from a step which is not there. */
+export function noSuchSteps(group: readonly StepRow[]): readonly FoundFault[] {
+  const keys = new Set(group.map(({ step }) => stepKey(step)));
+  return group
+    .filter(({ after }) => after !== "" && !keys.has(stepKey(after)))
+    .map(({ row, after, method }) => ({
+      row,
+      column: "after",
+      found: after,
+      code: "no-such-step",
+      after,
+      method,
+    }));
+}
+
+/** The first of a circle of steps of which each is counted from the next, with its rows; null where none. */
+export function circleIn(
+  group: readonly StepRow[],
+): { readonly fault: FoundFault; readonly rows: readonly StepRow[] } | null {
+  const rowOf = new Map(group.map((row) => [stepKey(row.step), row]));
+  for (const start of group) {
+    const path: StepRow[] = [];
+    let row: StepRow | undefined = start;
+    while (row !== undefined && !path.includes(row)) {
+      path.push(row);
+      row = row.after === "" ? undefined : rowOf.get(stepKey(row.after));
+    }
+    if (row === undefined) continue;
+    const rows = path.slice(path.indexOf(row));
+    const first = rows[0] as StepRow;
+    const at = { row: first.row, column: "after", found: first.after } as const;
+    return { fault: { ...at, code: "circle", steps: rows.map(({ step }) => step) }, rows };
+  }
+  return null;
+}
