@@ -13,10 +13,14 @@ export interface RecordsTabs {
   readonly records: SheetDraft;
   /** Names of the file's tabs that it is made of. */
   readonly from: readonly string[];
+  /** Whether the header of batches has none below it: a template that is not filled in yet. */
+  readonly isBlank: boolean;
 }
 
 /** A title line or two and blank rows may stand above a header, no more is looked at. */
 const HEADER_WITHIN = 10;
+/** Lines of text that a blank template may have above its header. */
+const TITLE_LINES = 2;
 /** Of two tabs that share more batch names than this, one is a copy or an older state of the other. */
 const MOST_SHARED = 0.3;
 
@@ -37,20 +41,21 @@ export function recordsTabs(
   if (sheet !== undefined) {
     const wanted = sheet.trim().toLowerCase();
     const named = drafts.find(({ name }) => name.trim().toLowerCase() === wanted);
-    if (named) return { drafts, records: named, from: [named.name] };
+    if (named) return { drafts, records: named, from: [named.name], isBlank: false };
     throw new PersonError(text.noTab({ tab: sheet, tabs }));
   }
-  const readable = withoutCopies(
-    drafts
-      .filter((draft) => !isTimetable(draft))
-      .map((draft) => ({ draft, ...batchesIn(draft, bundle, columns) }))
-      .filter(({ names: batches }) => batches.length > 0),
-  );
+  const asked = drafts
+    .filter((draft) => !isTimetable(draft))
+    .map((draft) => ({ draft, ...batchesIn(draft, bundle, columns) }));
+  const filled = withoutCopies(asked.filter(({ names: batches }) => batches.length > 0));
+  const readable = filled.length > 0 ? filled : blankTemplate(asked);
   const [first, ...more] = readable.map(({ draft }) => draft);
   if (!first) {
     throw new PersonError(text.noRecords({ tabs }));
   }
-  if (more.length === 0) return { drafts, records: first, from: [first.name] };
+  if (more.length === 0) {
+    return { drafts, records: first, from: [first.name], isBlank: filled.length === 0 };
+  }
   const together: SheetDraft = {
     name: freeName(text.allRecords(), drafts),
     rows: [first, ...more].flatMap(({ rows }) => rows),
@@ -59,6 +64,7 @@ export function recordsTabs(
     drafts: [...drafts, together],
     records: together,
     from: [first, ...more].map(({ name }) => name),
+    isBlank: false,
   };
 }
 
@@ -85,8 +91,21 @@ function isTimetable({ rows }: SheetDraft): boolean {
   });
 }
 
+/** Of tabs with nothing below their header the first that is one of batches; none where none is. */
+function blankTemplate(tabs: readonly Readable[]): readonly Readable[] {
+  const isBlank = ({ isHeaded, draft }: Readable) =>
+    isHeaded && filledRows(draft) <= 1 + TITLE_LINES;
+  return tabs.filter(isBlank).slice(0, 1);
+}
+
+function filledRows({ rows }: SheetDraft): number {
+  return rows.filter((row) => row.some((cell) => String(cell?.v ?? "").trim() !== "")).length;
+}
+
 interface Readable {
   readonly draft: SheetDraft;
+  /** Whether the add-in finds a header of batches. */
+  readonly isHeaded: boolean;
   /** Names of the batches that the add-in reads. */
   readonly names: readonly string[];
   /** Whether any of them has plants counted. */
@@ -99,11 +118,14 @@ function batchesIn(
   columns: ReportOptions["columns"],
 ): Omit<Readable, "draft"> {
   const balance = bundle.functions.find(({ name }) => name === "BATCH_BALANCE");
-  if (!balance) return { names: [], counted: false };
+  if (!balance) return { isHeaded: false, names: [], counted: false };
   const values = draft.rows.map((row) => Array.from(row, plainValue));
+  let isHeaded = false;
   const batchesTold = (told: ReportOptions["columns"]): unknown[][] => {
     try {
-      return (balance.call(values, told.length === 0 ? "" : told) as unknown[][]).slice(1);
+      const answer = balance.call(values, told.length === 0 ? "" : told) as unknown[][];
+      isHeaded = true;
+      return answer.slice(1);
     } catch {
       // No header of batches, or not the told one: another kind of tab.
       return [];
@@ -117,6 +139,7 @@ function batchesIn(
       ? byAll
       : batchesTold(columns.filter((pair) => batchesTold([pair]).length > 0));
   return {
+    isHeaded,
     names: batches.map((row) => String(row[0])),
     counted: batches.some((row) => typeof row[1] === "number"),
   };

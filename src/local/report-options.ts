@@ -11,8 +11,8 @@ export interface ReportOptions {
   /** Serial day number. */
   readonly asOf?: number;
   readonly sheet?: string;
-  /** What was told of columns: our name, the header in the sheet. */
-  readonly columns: readonly (readonly [name: string, header: string])[];
+  /** What was told of headers, words in cells and names, as the functions' argument `columns` takes it. */
+  readonly columns: readonly ToldWord[];
   /** Whole days. */
   readonly daysAhead?: number;
   /** How the workbook writes dates of two numbers and decimals, such as "en_GB" or "fr_FR". */
@@ -22,6 +22,12 @@ export interface ReportOptions {
   /** Folder for the calculated workbook, as it was typed. */
   readonly out: string;
 }
+
+/** Our name, the person's word, and what that is. */
+export type ToldWord = readonly [name: string, word: string, as: ToldAs];
+// A format of the add-in's, in no language.
+const TOLD_AS = { column: "header", word: "value", apart: "not the same" } as const;
+type ToldAs = (typeof TOLD_AS)[keyof typeof TOLD_AS];
 
 const MOST_DAYS_AHEAD = 3660;
 
@@ -39,7 +45,9 @@ export function readReportOptions(words: readonly string[]): ReportOptions {
     locale,
     out: values.out ?? "out",
     people: values.people ?? false,
-    columns: (values.column ?? []).map(toldColumn),
+    columns: (["column", "word", "apart"] as const).flatMap((option) =>
+      (values[option] ?? []).map((words) => toldWord(option, words)),
+    ),
     ...file,
     ...(daysAhead === undefined ? {} : { daysAhead }),
     ...(asOf === undefined ? {} : { asOf }),
@@ -47,14 +55,15 @@ export function readReportOptions(words: readonly string[]): ReportOptions {
   };
 }
 
-/** Our names hold no "=", headers may. */
-function toldColumn(words: string): readonly [name: string, header: string] {
+/** Our names hold no "=", words may. */
+function toldWord(option: keyof typeof TOLD_AS, words: string): ToldWord {
   const at = words.indexOf("=");
-  const [name, header] = [words.slice(0, at).trim(), words.slice(at + 1).trim()];
-  if (at < 0 || name === "" || header === "") {
-    throw new PersonError(text.needsColumn({ found: words }));
+  const [name, word] = [words.slice(0, at).trim(), words.slice(at + 1).trim()];
+  if (at < 0 || name === "" || word === "") {
+    const needs = { column: text.needsColumn, word: text.needsWord, apart: text.needsApart };
+    throw new PersonError(needs[option]({ found: words }));
   }
-  return [name, header];
+  return [name, word, TOLD_AS[option]];
 }
 
 function parse(words: readonly string[]) {
@@ -63,6 +72,8 @@ function parse(words: readonly string[]) {
     "as-of": { type: "string" },
     sheet: { type: "string" },
     column: { type: "string", multiple: true },
+    word: { type: "string", multiple: true },
+    apart: { type: "string", multiple: true },
     "days-ahead": { type: "string" },
     locale: { type: "string" },
     out: { type: "string" },

@@ -5,8 +5,10 @@ import { report as reportHelp } from "../sentences/made/program-help";
 import * as text from "../sentences/made/report";
 import { answerOf, draftOf, withFormats } from "./answer-tab";
 import { freeName, withAsOf } from "./as-of-cell";
-import { type Bundle, loadBundle } from "./bundle";
+import { loadBundle } from "./bundle";
 import { shownText } from "./cell-text";
+import { columnsRead } from "./columns-read";
+import { columnsSection } from "./columns-section";
 import { openWorkbook } from "./engine";
 import { foremostRows } from "./foremost-rows";
 import { linesBelow } from "./lines-below";
@@ -58,10 +60,12 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
 
   const file = findFile(options.file, at);
   at.progress(text.calculating({ file: path.basename(file) }));
-  const bundle = loadBuiltFile(at, options.locale);
+  const code = builtFile(at);
+  const settings = { spreadsheetZone: at.zone, scriptZone: at.zone, locale: options.locale };
+  const bundle = loadBundle(code, settings);
   const addInNames = new Set(bundle.functions.map(({ name }) => name.toUpperCase()));
   const opened = await readApart(file, addInNames);
-  const { drafts, records, from } = recordsTabs(opened, bundle, options);
+  const { drafts, records, from, isBlank } = recordsTabs(opened, bundle, options);
   const timetable = timetableSheet(opened);
   const asOf = withAsOf(drafts, options.asOf, serialOfIso(at.today) ?? 0);
   const tabs = resultTabs({
@@ -112,7 +116,16 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
       timetable: timetable?.name ?? "",
     }),
   );
+  if (isBlank) at.print(text.noBatchesYet());
   for (const tab of tabs) at.print(section(tab, results));
+  const read = columnsRead(code, {
+    drafts: opened,
+    tabs: from,
+    timetable: timetable?.name ?? null,
+    told: options.columns,
+    settings,
+  });
+  if (read.columns.length > 0) at.print(columnsSection(read, LINE_WIDTH));
   at.print(text.made({ file: save(results, { file, options, at, addInNames }) }));
 }
 
@@ -131,16 +144,12 @@ function findFile(named: string | undefined, at: ReportSurroundings): string {
   return named === undefined ? path.join(at.root, SAMPLE) : fileAsked(named, at.folders);
 }
 
-function loadBuiltFile(at: ReportSurroundings, locale: string): Bundle {
+function builtFile(at: ReportSurroundings): string {
   const file = path.join(at.root, BUILT_FILE);
   if (!existsSync(file)) {
     throw new PersonError(notBuilt({ file: BUILT_FILE }));
   }
-  return loadBundle(readFileSync(file, "utf8"), {
-    spreadsheetZone: at.zone,
-    scriptZone: at.zone,
-    locale,
-  });
+  return readFileSync(file, "utf8");
 }
 
 /** If no answer came out, the table itself is at fault, and one sentence says it best. */

@@ -9,6 +9,7 @@ import * as take from "../sentences/made/take-columns";
 import * as work from "../sentences/made/work-columns";
 import type { Foremost } from "./foremost-rows";
 import type { ColumnBelow } from "./lines-below";
+import type { ToldWord } from "./report-options";
 
 /** One answer of the add-in in a tab of its own. */
 export interface ResultTab {
@@ -41,8 +42,8 @@ export interface FormulaParts {
   readonly daysAhead: string;
   /** '' for the add-in's own. */
   readonly level: string;
-  /** What is told of columns: our name, the header in the sheet. */
-  readonly columns: readonly (readonly [name: string, header: string])[];
+  /** What is told of headers and words: our name, the person's word, what that is. */
+  readonly columns: readonly ToldWord[];
   /** '' where the file has no such tab; then the answer is not asked for. */
   readonly places: string;
   readonly prices: string;
@@ -210,9 +211,9 @@ function isSum(name: string): boolean {
 /** No name holds it. */
 const ANY_NAME = "\uFFFF";
 
-/** Told columns as a formula writes a small table; '' where nothing was told. */
+/** Told words as a formula writes a small table; '' where nothing was told. */
 function toldArray(columns: FormulaParts["columns"]): string {
   const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
-  const rows = columns.map(([name, header]) => `${quoted(name)},${quoted(header)}`);
+  const rows = columns.map((told) => told.map(quoted).join(","));
   return rows.length === 0 ? "" : `{${rows.join(";")}}`;
 }

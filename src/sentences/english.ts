@@ -817,10 +817,12 @@ export const english = {
   programFaults: {
     cantWriteCopy: "{name} can't be written ({why}). Is it open in another program?",
     forReport: "{word} belongs to the report in the terminal: npm run report -- {words}",
+    needsApart: '--apart needs "one name=another name". Found "{found}"',
     needsColumn: '--column needs "our name=their header". Found "{found}"',
     needsDay: '--as-of needs a day as YYYY-MM-DD. Found "{found}"',
     needsLocale: '--locale needs a code such as en_GB or fr_FR. Found "{found}"',
     needsNumber: '{option} needs a whole number from 0 to {most}. Found "{found}"',
+    needsWord: '--word needs "our name=their word". Found "{found}"',
     needsZone: '--zone needs a name such as Asia/Kolkata. Found "{found}"',
     notBuilt: "The add-in is not built. {file} is missing (npm run build)",
     oneFile: "Name one file at a time. Found {files, list}",
@@ -857,6 +859,9 @@ read. Without FILE an invented nursery is opened.
   --sheet NAME         the tab with the records (else it is found by its header)
   --column "OUR NAME=THEIR HEADER"   how to read a column whose header can't be guessed, such as
                        "Takes=Living in May"; once for each such column
+  --word "OUR NAME=THEIR WORD"   what a word in cells means, such as "Cocoa cleft graft=CG" or
+                       "Amel 3=A3"; once for each such word
+  --apart "NAME=OTHER NAME"   two names that look alike and are two; once for each such pair
   --days-ahead N       how far the due list looks ahead (else the workbook's Days ahead, else 7)
   --locale CODE        how dates and decimals are written: en_GB (usual), en_US, fr_FR ...
   --people             also the take rates of each grafter, by name
@@ -888,6 +893,14 @@ read. Without FILE an invented nursery is opened.
     cautions: "Cautions",
     check: "Check",
     checkHeading: "Check: what in the records could not be used or looks wrong",
+    columnLeft: "left alone",
+    columnLikely: "likely",
+    columnNames: "Our names: {names}.",
+    columnsHeading: "Columns: how each header of the records was read",
+    columnSure: "sure",
+    columnTold: "told",
+    correctColumns:
+      'To correct one, say so behind the command: --column "OUR NAME=HEADER", such as --column "{name}={header}".',
     cost: "Cost",
     costHeading: "Cost: what each batch has cost so far, losses included",
     dueList: "Due list",
@@ -896,9 +909,13 @@ read. Without FILE an invented nursery is opened.
     madeBy: "made by {formula}",
     more: "… and {more, count} more",
     moreInTab: '… and {more, count} more in the tab "{tab}" of the calculated workbook',
+    noBatchesYet: "The records have no batches yet. Write the first one below the header.\n",
     none: "(none)",
     noRecords:
       'No tab looks like batch records (headers such as Batch, Variety, Sown, Grafted on). Name your header with --column "Batch=YOUR HEADER", or the tab with --sheet NAME. The tabs are {tabs, list}',
+    header: "Header",
+    howSure: "How sure",
+    mayBe: "May be",
     noTab: 'There is no tab "{tab}". The tabs are {tabs, list}',
     notCalculated: "not calculated",
     orderOutlook: "Order outlook",
@@ -906,9 +923,12 @@ read. Without FILE an invented nursery is opened.
     placeLoad: "Place load",
     placeLoadHeading:
       "Places: how many plants stand in each, week by week, those that are too full first",
+    readAs: "Read as",
     remarks: "Remarks",
     stages: "Stages",
     stagesHeading: "Stages: how far every open batch is and when it is likely ready",
+    suchAs: "Such as",
+    tab: "Tab",
     takesByGrafter: "Takes by grafter",
     takesByGrafterHeading: "Take rates by grafter (batch spread: 1 is chance alone)",
     takesByVariety: "Takes by variety",

@@ -70,7 +70,7 @@ describe("recordsTabs", () => {
 
   it("reads tabs by what was told of columns, each by what is told of it", () => {
     const trays = tab("Trays", ["Tray no", "Seeds"], ["T1", ""]);
-    const told = { columns: [["Batch", "Tray no"]] as const };
+    const told = { columns: [["Batch", "Tray no", "header"]] as const };
     expect(() => recordsTabs([trays], bundle)).toThrow(text.noRecords({ tabs: [trays.name] }));
     expect(recordsTabs([orders, trays], bundle, told).from).toEqual(["Trays"]);
     expect(recordsTabs([season, trays], bundle, told).from).toEqual(["2026", "Trays"]);
@@ -82,12 +82,20 @@ describe("recordsTabs", () => {
       ...{ spreadsheetZone: "UTC", scriptZone: "UTC", locale: "en_GB" },
     });
     const foreign = tab("Liste", ["Charge", "Sorte"], ["C1", "Amberlow"]);
-    const batch = ["Batch", "Charge"] as const;
-    const variety = ["Variety", "Sorte"] as const;
+    const batch = ["Batch", "Charge", "header"] as const;
+    const variety = ["Variety", "Sorte", "header"] as const;
     expect(recordsTabs([foreign], strict, { columns: [batch, variety] }).from).toEqual(["Liste"]);
     expect(() => recordsTabs([foreign], strict, { columns: [batch] })).toThrow(
       text.noRecords({ tabs: [foreign.name] }),
     );
+  });
+
+  it("takes a template without batches for what it is, and only where nothing else has any", () => {
+    const template = tab("Records", ["Our batches"], [], ["Batch", "Seeds"]);
+    const found = recordsTabs([orders, template], bundle);
+    expect([found.from, found.isBlank]).toEqual([["Records"], true]);
+    const other = recordsTabs([orders, template, season], bundle);
+    expect([other.from, other.isBlank]).toEqual([["2026"], false]);
   });
 
   it("takes the tab that the person names, small or capital letters", () => {

@@ -22,6 +22,7 @@ describe("readReportOptions", () => {
         "fr_FR",
         "--people",
         ...["--column", "Takes= Living in May", "--column=Note=a=b"],
+        ...["--apart", "Amel 3=Amle 3", "--word", "Cocoa cleft graft=CG"],
       ]),
     ).toEqual({
       help: false,
@@ -33,8 +34,10 @@ describe("readReportOptions", () => {
       locale: "fr_FR",
       people: true,
       columns: [
-        ["Takes", "Living in May"],
-        ["Note", "a=b"],
+        ["Takes", "Living in May", "header"],
+        ["Note", "a=b", "header"],
+        ["Cocoa cleft graft", "CG", "value"],
+        ["Amel 3", "Amle 3", "not the same"],
       ],
     });
   });

@@ -61,6 +61,16 @@ function BATCH_BALANCE(records) {
   if (at < 0) throw new Error('BATCH_BALANCE: no header in records');
   return [['Batch', 'Started with']].concat(records.slice(1).filter(function (row) { return row[at]; }).map(function (row) { return [row[at], 1]; }));
 }
+function sidebarColumns(request) {
+  var values = SpreadsheetApp.getActiveSpreadsheet().getSheetByName(request.tab).getDataRange().getValues();
+  var open = { Up: { readAs: null, sure: 'not used', others: ['Germinated', 'Takes'] }, 'Kind of tree': { readAs: null, sure: 'not used', others: [] } };
+  var columns = values[0].map(function (header, at) {
+    var read = open[header] || { readAs: header, sure: 'sure', others: ['never shown'] };
+    var sample = { text: String(values[1] ? values[1][at] : ''), initials: header === 'Kind of tree' ? 'A. B.' : null };
+    return { column: at, header: header, readAs: read.readAs, sure: read.sure, others: read.others, samples: [sample] };
+  });
+  return { ok: true, data: { columns: columns, choices: ['Batch', 'Germinated', 'Takes'] } };
+}
 /** @customfunction */
 function PLACE_LOAD() {
   var rows = [${heads(place.place, place.week, place.plants, place.holds, place.overBy)}];
@@ -221,14 +231,48 @@ describe("report", () => {
         "Variety=Kind of tree",
         "--column",
         'Note = the "other" one',
+        "--word",
+        "Amber=A",
       ],
     );
-    const told = '{"Variety","Kind of tree";"Note","the ""other"" one"}';
+    const told =
+      '{"Variety","Kind of tree","header";"Note","the ""other"" one","header";"Amber","A","value"}';
     const copy = readXlsx(readFileSync(at("out/own-calculated.xlsx")), "copy", new Set());
     const made = copy.slice(0, 5).map(({ rows }) => rows[1]?.[0]?.v);
     const end = said.madeBy({ formula: `…,${told})` }).split("…")[1] as string;
     expect(made.map((text) => String(text).endsWith(end))).toEqual(Array(5).fill(true));
-    expect(text).toContain('told Variety=Kind of tree;Note=the "other" one');
+    expect(text).toContain(
+      'told Variety=Kind of tree=header;Note=the "other" one=header;Amber=A=value',
+    );
+  });
+
+  it("shows how the columns of the records were read, and what to write to correct it", async () => {
+    writeFileSync(at("up.csv"), "Batch,Up,Kind of tree\nB1,391,Amber\n");
+    const text = await report("up.csv", "--column", "Variety=kind of tree");
+    const section = text.split(said.columnsHeading())[1] ?? "";
+    const line = (header: string) =>
+      section
+        .split("\n")
+        .find((one) => one.startsWith(header))
+        ?.split(/ {2,}/);
+    expect(line("Batch")).toEqual(["Batch", "Batch", said.columnSure(), "B1"]);
+    expect(line("Up")).toEqual(["Up", said.columnLeft(), "Germinated, Takes", "391"]);
+    expect(line("Kind of tree")).toEqual(["Kind of tree", "Variety", said.columnTold(), "A. B."]);
+    const lines = section.replaceAll("\n", " ");
+    expect(lines).toContain(said.correctColumns({ name: "Germinated", header: "Up" }));
+    expect(lines).toContain(said.columnNames({ names: "Batch, Germinated, Takes" }));
+  });
+
+  it("asks for no correction where every column is sure", async () => {
+    const section = (await report("mine.csv")).split(said.columnsHeading())[1] ?? "";
+    expect(section).toContain("Grafted on");
+    expect(section).not.toContain("--column");
+  });
+
+  it("says that a template has no batches yet", async () => {
+    writeFileSync(at("blank.csv"), "Batch,Variety,Sown\n");
+    expect(await report("blank.csv")).toContain(said.noBatchesYet());
+    expect(await report("mine.csv")).not.toContain(said.noBatchesYet());
   });
 
   it("lets options win over the workbook", async () => {

@@ -44,7 +44,13 @@ describe("the formats of a calculated tab", () => {
 describe("the answers of a report", () => {
   const parts: FormulaParts = {
     ...{ records: "R!A:Z", filledRecords: "R!A1:Z9", timetable: "T!A:L", asOf: "S!B1" },
-    ...{ daysAhead: "7", level: "", columns: [["Takes", "Living"]], places: "", prices: "" },
+    ...{
+      daysAhead: "7",
+      level: "",
+      columns: [["Takes", "Living", "header"]],
+      places: "",
+      prices: "",
+    },
     ...{ orders: "", crew: "", closedDays: "", assurance: "", people: false },
   };
   const formulas = (more: Partial<FormulaParts>) =>
@@ -53,14 +59,14 @@ describe("the answers of a report", () => {
   // The report set the grafters beside one another by name, and nobody had asked for it.
   it("rank nobody by name unless that is asked for", () => {
     const takes = (people: boolean) => formulas({ people }).filter((one) => /^TAKE/.test(one));
-    expect(takes(false)).toEqual(['TAKE_SUMMARY(R!A:Z,"Variety",,{"Takes","Living"})']);
-    expect(takes(true)[1]).toBe('TAKE_SUMMARY(R!A:Z,"Grafter",,{"Takes","Living"})');
+    expect(takes(false)).toEqual(['TAKE_SUMMARY(R!A:Z,"Variety",,{"Takes","Living","header"},T!A:L)']);
+    expect(takes(true)[1]).toBe('TAKE_SUMMARY(R!A:Z,"Grafter",,{"Takes","Living","header"},T!A:L)');
   });
 
   it("plan work and look at orders where the file has persons and orders, and there alone", () => {
     const none = formulas({});
     expect(none.filter((one) => /ORDER|WORK/.test(one))).toEqual([]);
-    const told = '{"Takes","Living"}';
+    const told = '{"Takes","Living","header"}';
     const added = formulas({ orders: "O!A:G", crew: "C!A:E", closedDays: "D!A:B" });
     expect(added.filter((one) => !none.includes(one))).toEqual([
       `WORK_PLAN(R!A:Z,T!A:L,C!A:E,S!B1,,D!A:B,${told})`,

@@ -14,7 +14,7 @@ import { varietiesOf } from "./wishes";
  */
 export function varietiesInDoubt(
   orders: readonly Pick<Order, "variety">[],
-  { batches }: Pick<Records, "batches">,
+  { batches, words }: Pick<Records, "batches" | "words">,
   known: KnownVarieties,
 ): readonly VarietyInDoubt[] {
   const wanted = new Set(orders.flatMap((order) => varietiesOf(order, known)));
@@ -26,6 +26,7 @@ export function varietiesInDoubt(
   const nameless = named.get("") ?? [];
   // What to do for an order says itself where no batch has its variety.
   const near = nearAlike([...known.keys()])
+    .filter((pair) => words?.isApart(...pair) !== true)
     .flatMap(([one, other]) => [
       { own: one, ordered: other },
       { own: other, ordered: one },

@@ -6,6 +6,8 @@ export const cantWriteCopy = (d: { readonly name: string | number; readonly why:
 
 export const forReport = (d: { readonly word: string | number; readonly words: string | number }): string => d.word + " belongs to the report in the terminal: npm run report -- " + d.words;
 
+export const needsApart = (d: { readonly found: string | number }): string => "--apart needs \"one name=another name\". Found \"" + d.found + "\"";
+
 export const needsColumn = (d: { readonly found: string | number }): string => "--column needs \"our name=their header\". Found \"" + d.found + "\"";
 
 export const needsDay = (d: { readonly found: string | number }): string => "--as-of needs a day as YYYY-MM-DD. Found \"" + d.found + "\"";
@@ -13,6 +15,8 @@ export const needsDay = (d: { readonly found: string | number }): string => "--a
 export const needsLocale = (d: { readonly found: string | number }): string => "--locale needs a code such as en_GB or fr_FR. Found \"" + d.found + "\"";
 
 export const needsNumber = (d: { readonly option: string | number; readonly most: string | number; readonly found: string | number }): string => d.option + " needs a whole number from 0 to " + d.most + ". Found \"" + d.found + "\"";
+
+export const needsWord = (d: { readonly found: string | number }): string => "--word needs \"our name=their word\". Found \"" + d.found + "\"";
 
 export const needsZone = (d: { readonly found: string | number }): string => "--zone needs a name such as Asia/Kolkata. Found \"" + d.found + "\"";
 

@@ -16,6 +16,20 @@ export const check = (): string => "Check";
 
 export const checkHeading = (): string => "Check: what in the records could not be used or looks wrong";
 
+export const columnLeft = (): string => "left alone";
+
+export const columnLikely = (): string => "likely";
+
+export const columnNames = (d: { readonly names: string | number }): string => "Our names: " + d.names + ".";
+
+export const columnsHeading = (): string => "Columns: how each header of the records was read";
+
+export const columnSure = (): string => "sure";
+
+export const columnTold = (): string => "told";
+
+export const correctColumns = (d: { readonly name: string | number; readonly header: string | number }): string => "To correct one, say so behind the command: --column \"OUR NAME=HEADER\", such as --column \"" + d.name + "=" + d.header + "\".";
+
 export const cost = (): string => "Cost";
 
 export const costHeading = (): string => "Cost: what each batch has cost so far, losses included";
@@ -32,9 +46,17 @@ export const more = (d: { readonly more: number }): string => "… and " + count
 
 export const moreInTab = (d: { readonly more: number; readonly tab: string | number }): string => "… and " + count(d.more) + " more in the tab \"" + d.tab + "\" of the calculated workbook";
 
+export const noBatchesYet = (): string => "The records have no batches yet. Write the first one below the header.\n";
+
 export const none = (): string => "(none)";
 
 export const noRecords = (d: { readonly tabs: readonly string[] }): string => "No tab looks like batch records (headers such as Batch, Variety, Sown, Grafted on). Name your header with --column \"Batch=YOUR HEADER\", or the tab with --sheet NAME. The tabs are " + list(d.tabs);
+
+export const header = (): string => "Header";
+
+export const howSure = (): string => "How sure";
+
+export const mayBe = (): string => "May be";
 
 export const noTab = (d: { readonly tab: string | number; readonly tabs: readonly string[] }): string => "There is no tab \"" + d.tab + "\". The tabs are " + list(d.tabs);
 
@@ -48,11 +70,17 @@ export const placeLoad = (): string => "Place load";
 
 export const placeLoadHeading = (): string => "Places: how many plants stand in each, week by week, those that are too full first";
 
+export const readAs = (): string => "Read as";
+
 export const remarks = (): string => "Remarks";
 
 export const stages = (): string => "Stages";
 
 export const stagesHeading = (): string => "Stages: how far every open batch is and when it is likely ready";
+
+export const suchAs = (): string => "Such as";
+
+export const tab = (): string => "Tab";
 
 export const takesByGrafter = (): string => "Takes by grafter";
 
