@@ -59,7 +59,9 @@ describe("the answers of a report", () => {
   // The report set the grafters beside one another by name, and nobody had asked for it.
   it("rank nobody by name unless that is asked for", () => {
     const takes = (people: boolean) => formulas({ people }).filter((one) => /^TAKE/.test(one));
-    expect(takes(false)).toEqual(['TAKE_SUMMARY(R!A:Z,"Variety",,{"Takes","Living","header"},T!A:L)']);
+    expect(takes(false)).toEqual([
+      'TAKE_SUMMARY(R!A:Z,"Variety",,{"Takes","Living","header"},T!A:L)',
+    ]);
     expect(takes(true)[1]).toBe('TAKE_SUMMARY(R!A:Z,"Grafter",,{"Takes","Living","header"},T!A:L)');
   });
 

@@ -38,9 +38,15 @@ export const dueList = (): string => "Due list";
 
 export const dueListHeading = (): string => "Due list: what is late, due and coming";
 
+export const header = (): string => "Header";
+
+export const howSure = (): string => "How sure";
+
 export const made = (d: { readonly file: string | number }): string => "Calculated workbook: " + d.file + "\n";
 
 export const madeBy = (d: { readonly formula: string | number }): string => "made by " + d.formula;
+
+export const mayBe = (): string => "May be";
 
 export const more = (d: { readonly more: number }): string => "… and " + count(d.more) + " more";
 
@@ -51,12 +57,6 @@ export const noBatchesYet = (): string => "The records have no batches yet. Writ
 export const none = (): string => "(none)";
 
 export const noRecords = (d: { readonly tabs: readonly string[] }): string => "No tab looks like batch records (headers such as Batch, Variety, Sown, Grafted on). Name your header with --column \"Batch=YOUR HEADER\", or the tab with --sheet NAME. The tabs are " + list(d.tabs);
-
-export const header = (): string => "Header";
-
-export const howSure = (): string => "How sure";
-
-export const mayBe = (): string => "May be";
 
 export const noTab = (d: { readonly tab: string | number; readonly tabs: readonly string[] }): string => "There is no tab \"" + d.tab + "\". The tabs are " + list(d.tabs);
 
