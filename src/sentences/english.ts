@@ -1415,7 +1415,13 @@ read. Without FILE an invented nursery is opened.
     cellUnreadToDo: "Correct the cell, or empty it",
     checkCounts: "Check both counts",
     checkDays: "Check both days",
+    columnLeft:
+      '"{column}" holds {holds, select, day {days} count {numbers} text {text} other {}} of something we don\'t know',
     columnLeftAlone: "The column is left alone",
+    columnLeftToDo: "Nothing if you don't need it here, else say in Set up what it is",
+    columnMayBe:
+      '"{column}" holds {holds, select, day {days} count {numbers} text {text} other {}}. It may be {best}',
+    columnMayBeToDo: "Say in Set up what it is",
     columnOpen: '"{column}" could be {readAs} or {others}',
     columnOpenToDo: "Nothing if that is right, else rename it, or name it in the columns argument",
     columnsAlike: '"{used}" and "{column}" both read as {readAs}',
@@ -1424,9 +1430,6 @@ read. Without FILE an invented nursery is opened.
     correctTimetable: "Correct the timetable",
     countRises: "More plants than the {before} at {step}",
     dayOfStep: "the day of {step}",
-    daysOfUnknown: '"{column}" has days of something we don\'t know',
-    daysOfUnknownToDo:
-      "Nothing if you don't need it here, else rename it, or name it in the columns argument",
     dittoMarks: "A mark means the value above it",
     dittoMarksFound: "{marks, plural, one {# ditto mark} other {# ditto marks}}",
     dittoMarksHappens: "It is read as that value",

@@ -87,10 +87,20 @@ const TROUBLES: SentencesOf<Trouble, TroubleWords> = {
     words(trouble.lotsInACircle(), trouble.lotsInACircleHappens(), trouble.lotsInACircleToDo()),
   "lot-overdrawn": (one) =>
     words(overdrawn(one), trouble.lotOverdrawnHappens(), trouble.lotOverdrawnToDo()),
-  "days-of-unknown": (one) =>
-    words(trouble.daysOfUnknown(one), trouble.columnLeftAlone(), trouble.daysOfUnknownToDo()),
   "no-such-column": (one) =>
     words(trouble.noSuchColumn(one), trouble.columnLeftAlone(), trouble.noSuchColumnToDo()),
+  "column-left": ({ column, holds, others: [best] }) =>
+    best === undefined
+      ? words(
+          trouble.columnLeft({ column, holds }),
+          trouble.columnLeftAlone(),
+          trouble.columnLeftToDo(),
+        )
+      : words(
+          trouble.columnMayBe({ column, holds, best: targetWords(best) }),
+          trouble.columnLeftAlone(),
+          trouble.columnMayBeToDo(),
+        ),
   "column-open": ({ column, readAs, others }) => {
     const name = targetWords(readAs);
     return words(

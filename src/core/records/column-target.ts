@@ -27,8 +27,27 @@ export function targetKey(target: ColumnTarget): TargetKey {
   return target.kind === "fact" ? `fact ${target.fact}` : `event ${target.fact}`;
 }
 
+/** A header read by what its single words say; `target` null where it names what no column of ours holds. */
+export interface ByParts {
+  readonly target: ColumnTarget | null;
+  /** Whether it is the day on which scions were cut, which take rates are compared by. */
+  readonly isScionsCut: boolean;
+  /** Whether the header says that it holds days or plants. */
+  readonly aspect: "day" | "count" | null;
+  /** Whether plants may be counted at its step. */
+  readonly isCounted: boolean;
+  /** False where it can only be asked about. */
+  readonly sure: boolean;
+  /** "Alive 1 mth": 30; 0 where no time is said. */
+  readonly afterDays: number;
+}
+
 /** Understands the headers of records tables. */
 export interface HeaderWords {
+  /** Keys of the steps that columns may be of, in the timetable's order. */
+  readonly stepKeys: readonly string[];
+  /** What a header's words say one by one; null when that is nothing. For headers that are not understood. */
+  byParts(header: string): ByParts | null;
   /** Every way to understand a header, surest first; empty when it is not known. */
   understand(header: string): readonly Understanding[];
 }

@@ -32,12 +32,26 @@ const ROWS_SEARCHED = 10;
  */
 export function findTables(grid: Grid, words: HeaderWords): readonly TableArea[] {
   const whole: ColumnSpan = { first: 0, end: grid.columnCount };
-  const top = bestHeader(grid, whole, words);
+  const top = bestHeader(grid, whole, words) ?? bestHeader(grid, whole, loosely(words));
   if (top === null) return [];
   return sideBySide(top, words).flatMap((span) => {
     const header = span === null ? top : bestHeader(grid, span, words);
     return header === null ? [] : stacked(grid, { span: span ?? whole, top: header, words });
   });
+}
+
+/** The same words, and headers that are understood by their parts alone: "Gref. le", "qt enx". */
+function loosely(words: HeaderWords): HeaderWords {
+  return {
+    ...words,
+    understand: (header) => {
+      const known = words.understand(header);
+      if (known.length > 0) return known;
+      const parts = words.byParts(header);
+      if (parts === null || parts.target === null || !parts.sure) return [];
+      return [{ target: parts.target, sureness: 2, openAspect: false }];
+    },
+  };
 }
 
 /**

@@ -106,7 +106,13 @@ function joinedTexts(
     const own = upper[index] as string;
     if (own !== "") group = own;
     if (part === "") return own;
-    const ways = [`${group} ${part}`, `${part} ${group}`, part, own];
-    return ways.find((way) => words.understand(way).length > 0) ?? `${group} ${part}`.trim();
+    const known = (way: string) => words.understand(way).length > 0;
+    const both = `${group} ${part}`.trim();
+    // "Grafting" over "By" names who grafts, though "By" alone is known, too.
+    const together = [both, `${part} ${group}`].find(known);
+    if (together !== undefined) return together;
+    const ofBatch = words.understand(part).some(({ target }) => target.kind !== "event");
+    if (group !== "" && !ofBatch && words.byParts(both)?.sure === true) return both;
+    return [part, own].find(known) ?? both;
   });
 }

@@ -10,11 +10,14 @@ import {
   wordSet,
 } from "../words";
 import {
+  type ByParts,
   type ColumnTarget,
   type HeaderWords,
   targetKey,
   type Understanding,
 } from "./column-target";
+import { headerParts } from "./header-parts";
+import { partsMeaning, type StepConcept } from "./parts-meaning";
 import { isLeaveAlone } from "./target-names";
 
 interface Phrase {
@@ -87,12 +90,69 @@ export function headerWords(
     const ways = best === undefined ? [] : [{ ...best, openAspect: false, sureness: 3 as const }];
     understood.set(header.replace(/\s+/g, " ").trim(), ways);
   }
+  const ownSteps = lazily(
+    () =>
+      new Map(
+        stepNames.flatMap((name) => {
+          const meaning = partsMeaning(headerParts(name));
+          return meaning?.kind === "step" ? [[meaning.key, stepKey(name)] as const] : [];
+        }),
+      ),
+  );
+  const inParts = new Map<string, ByParts | null>();
   return {
+    stepKeys: [...new Set(stepNames.map(stepKey))],
+    byParts: (header) =>
+      madeOnce(inParts, header, () => (header.length > LONGEST ? null : byParts(header, ownSteps))),
     understand: (header) =>
       madeOnce(understood, header, () =>
         header.length > LONGEST ? [] : understand(normalText(withoutDayForm(header)), phrases),
       ),
   };
+}
+
+/** The steps of partsMeaning that every timetable may have columns for, and at which of them plants are counted. */
+const USUAL_STEPS: Readonly<Partial<Record<StepConcept, "counted" | "day alone">>> = {
+  sowing: "counted",
+  germination: "counted",
+  grafting: "counted",
+  "first release": "day alone",
+  "bud break": "counted",
+  "take count": "counted",
+  "first flush": "day alone",
+  "flush hardening": "day alone",
+  "union closed": "day alone",
+  ready: "counted",
+};
+
+function byParts(header: string, ownSteps: () => ReadonlyMap<StepConcept, string>): ByParts | null {
+  const parts = headerParts(withoutDayForm(header));
+  const meaning = partsMeaning(parts);
+  if (meaning === null) return null;
+  const { aspect } = parts;
+  const isScionsCut = meaning.kind === "scions cut";
+  const reading = {
+    aspect,
+    isScionsCut,
+    isCounted: true,
+    sure: false,
+    afterDays: parts.afterDays ?? 0,
+  };
+  if (meaning.kind === "fact") {
+    return { ...reading, target: { kind: "fact", fact: meaning.fact }, sure: meaning.sure };
+  }
+  if (meaning.kind !== "step") return { ...reading, target: null };
+  const { key, usual, sure } = meaning;
+  const usualStep = USUAL_STEPS[key];
+  const own = usualStep === undefined ? ownSteps().get(key) : key;
+  if (own !== undefined) {
+    const isCounted = usualStep !== "day alone";
+    return { ...reading, target: { kind: "step", key: own, what: usual }, isCounted, sure };
+  }
+  // A wrap that came off was released, if that is not what its first opening is called here.
+  if (key !== "wrap off") return { ...reading, target: null };
+  const target = { kind: "step", key: "first release", what: "day" } as const;
+  return { ...reading, target, isCounted: false };
 }
 
 /** "(dd/mm/yyyy)", "[jj-mm-aaaa]": how the days of a column are written, which says that they are days. */

@@ -1,11 +1,16 @@
-import { type Cell, cellText, type Grid, isBlank, readDayText } from "../cells";
+import type { Grid } from "../cells";
+import { lazily } from "../lazily";
 import {
   type ColumnTarget,
   type HeaderWords,
   targetKey,
   type Understanding,
 } from "./column-target";
+import { beginsWith, type ColumnValues, columnValues } from "./column-values";
 import type { TableArea } from "./find-tables";
+import { leftColumns } from "./left-columns";
+import { readByParts } from "./read-by-parts";
+import { settledByValues } from "./settled-by-values";
 import type { Trouble } from "./trouble";
 
 /** How one column of a records table was understood. */
@@ -20,8 +25,20 @@ export interface ColumnMatch {
   readonly target: ColumnTarget | null;
   /** 1: chosen by what most of the cells hold; 2: by part of the header; 3: by the whole header; 4: told. */
   readonly sureness: 1 | 2 | 3 | 4;
-  /** What else the column could be. */
+  /** What else the column could be, the likeliest first; of one that is left alone what it may be. */
   readonly others: readonly ColumnTarget[];
+}
+
+/** A column while its table is being understood. */
+export interface ColumnSeen extends ColumnMatch {
+  readonly values: () => ColumnValues;
+  readonly begins: () => "day" | "count" | null;
+  /** Of two for one thing the one that says sooner goes first: "Alive 1 mth" before "Alive 3 mth". */
+  readonly afterDays: number;
+  /** Whether it is known what it holds, and no column of ours is for that. */
+  readonly isOther: boolean;
+  /** Whether another answer uses it, or a trouble names it already. */
+  readonly isSaid: boolean;
 }
 
 /** One row a batch, or one row an event. */
@@ -35,11 +52,10 @@ export interface MatchedTable {
   readonly troubles: readonly Trouble[];
 }
 
-const CELLS_LOOKED_AT = 60;
-
 /**
  * Understands every column of a table. Two columns for one thing, and a column that could be two
- * things, are troubles that name both; the surer is used, else the left one.
+ * things, are troubles that name both; the surer is used, else the left one. A column that is left
+ * alone is named once, with what it holds and may be.
  *
  * @param told what a person has said of columns, by header in the sheet
  */
@@ -59,22 +75,39 @@ export function matchColumns(
   const { headers } = area.header;
   const kind = kindOf(headers, words, told);
   const troubles: Trouble[] = [];
-  const matches = headers.map((header, index): ColumnMatch => {
+  const seen = headers.map((header, index): ColumnSeen => {
     const column = area.span.first + index;
+    const values = lazily(() => columnValues(grid, column, area));
+    const begins = () => beginsWith(grid, column, area);
+    const base = {
+      table,
+      column,
+      header,
+      values,
+      begins,
+      afterDays: 0,
+      isOther: false,
+      isSaid: false,
+    };
     const byHand = told.get(header);
-    if (byHand !== undefined) {
-      return { table, column, header, target: byHand, sureness: 4, others: [] };
+    if (byHand !== undefined) return { ...base, target: byHand, sureness: 4, others: [] };
+    const ways = words.understand(header).filter((way) => belongsTo(kind, way.target));
+    if (ways.length === 0 || saysLess(ways, header, words)) {
+      return { ...base, ...readByParts(words.byParts(header), values, kind) };
     }
-    const ways = words.understand(header).filter((way) => belongsTo(kind, way));
-    const match = { table, column, header, ...chooseTarget(grid, column, { area, ways }) };
-    if (header !== "" && words.understand(header).length === 0) {
-      if (mostlyHolds(grid, column, area) === "day") troubles.push(unknownDays(header));
-    }
+    const match = { ...base, ...chooseTarget(ways, values) };
     if (isOpen(match, ways)) troubles.push(couldBeTwo(match));
     return match;
   });
-  const first = dropSeconds(matches);
-  return { area, kind, matches: first.matches, troubles: [...troubles, ...first.troubles] };
+  const settled = settledByValues(seen);
+  const first = dropSeconds(settled);
+  const left = leftColumns(first.matches, { kind, stepKeys: words.stepKeys });
+  return {
+    area,
+    kind,
+    matches: left.matches,
+    troubles: [...troubles, ...first.troubles, ...left.troubles],
+  };
 }
 
 /** A log names what was done in a column of its own, and has no columns for steps. */
@@ -92,18 +125,28 @@ function kindOf(
   return hasStep && steps === 0 ? "log" : "batches";
 }
 
-function belongsTo(kind: TableKind, { target }: Understanding): boolean {
+/** "De lote" is no batch, though it is once "de" is set aside; nor is "Germ %" a count. */
+function saysLess(ways: readonly Understanding[], header: string, words: HeaderWords): boolean {
+  if (ways[0]?.sureness === 3 && !header.includes("%")) return false;
+  const target = words.byParts(header)?.target;
+  return (
+    (target === null && header.includes("%")) ||
+    (target?.kind === "fact" && target.fact === "fromLot")
+  );
+}
+
+export function belongsTo(kind: TableKind, target: ColumnTarget): boolean {
   return kind === "log" ? target.kind !== "step" : target.kind !== "event";
 }
 
 function chooseTarget(
-  grid: Grid,
-  column: number,
-  { area, ways }: { readonly area: TableArea; readonly ways: readonly Understanding[] },
+  ways: readonly Understanding[],
+  values: () => ColumnValues,
 ): Pick<ColumnMatch, "target" | "sureness" | "others"> {
-  const best = ways[0];
-  if (best === undefined) return { target: null, sureness: 1, others: [] };
-  const holds = ways.some((way) => way.openAspect) ? mostlyHolds(grid, column, area) : null;
+  const best = ways[0] as Understanding;
+  const cells = ways.some((way) => way.openAspect) ? values().holds : null;
+  // What is neither is a count that can't be read.
+  const holds = cells === "text" ? "count" : cells;
   const chosen =
     ways.find((way) => way.openAspect && aspectOf(way.target) === holds) ??
     (holds === null ? best : (ways.find((way) => !way.openAspect) ?? best));
@@ -125,15 +168,6 @@ function isOpen({ target, sureness }: ColumnMatch, ways: readonly Understanding[
   return rivals.length > 1;
 }
 
-function unknownDays(header: string): Trouble {
-  return {
-    row: null,
-    column: header,
-    found: header,
-    code: "days-of-unknown",
-  };
-}
-
 function couldBeTwo({ header, target, others }: ColumnMatch): Trouble {
   return {
     row: null,
@@ -145,48 +179,25 @@ function couldBeTwo({ header, target, others }: ColumnMatch): Trouble {
   };
 }
 
-/** Whether the first filled cells of a column look like days or like plants; null when it is blank. */
-function mostlyHolds(
-  grid: Grid,
-  column: number,
-  { firstRow, endRow, repeats }: TableArea,
-): "day" | "count" | null {
-  let days = 0;
-  let counts = 0;
-  for (let row = firstRow; row < endRow && days + counts < CELLS_LOOKED_AT; row += 1) {
-    const cell = grid.at(row, column);
-    if (isBlank(cell) || repeats.has(row)) continue;
-    if (looksLikeDay(cell)) days += 1;
-    else counts += 1;
-  }
-  if (days + counts === 0) return null;
-  return days >= counts ? "day" : "count";
-}
-
-function looksLikeDay(cell: Cell): boolean {
-  if (typeof cell === "object") return true;
-  if (typeof cell === "number") return cell > 32000 && cell < 80000;
-  const text = cellText(cell);
-  return (!NUMBER.test(text) || DAY_IN_DIGITS.test(text)) && readDayText(text).kind !== "unread";
-}
-
-const NUMBER = /^[+-]?[\d.,]+$/;
-/** "2.5.2026", "2026.05.02", "20260502": days that a number's marks and digits would cover too. */
-const DAY_IN_DIGITS = /^(?:\d{1,2}\.\d{1,2}\.(?:\d{2}|\d{4})|\d{4}\.\d\d?\.\d\d?|(?:19|20)\d{6})$/;
-
 /** Leaves one column for each target, and says so. */
-function dropSeconds(matches: readonly ColumnMatch[]): Pick<MatchedTable, "matches" | "troubles"> {
+function dropSeconds(matches: readonly ColumnSeen[]): {
+  readonly matches: readonly ColumnSeen[];
+  readonly troubles: readonly Trouble[];
+} {
   const troubles: Trouble[] = [];
-  const holder = new Map<string, ColumnMatch>();
+  const holder = new Map<string, ColumnSeen>();
+  const goesFirst = (one: ColumnSeen, other: ColumnSeen) =>
+    one.sureness > other.sureness ||
+    (one.sureness === other.sureness && one.afterDays < other.afterDays);
   for (const match of matches) {
     if (match.target === null) continue;
     const key = targetKey(match.target);
     const other = holder.get(key);
-    if (other === undefined || match.sureness > other.sureness) holder.set(key, match);
+    if (other === undefined || goesFirst(match, other)) holder.set(key, match);
   }
-  const kept = matches.map((match): ColumnMatch => {
+  const kept = matches.map((match): ColumnSeen => {
     if (match.target === null) return match;
-    const used = holder.get(targetKey(match.target)) as ColumnMatch;
+    const used = holder.get(targetKey(match.target)) as ColumnSeen;
     if (used === match) return match;
     troubles.push({
       row: null,
@@ -196,7 +207,7 @@ function dropSeconds(matches: readonly ColumnMatch[]): Pick<MatchedTable, "match
       used: used.header,
       readAs: match.target,
     });
-    return { ...match, target: null, others: [match.target, ...match.others] };
+    return { ...match, target: null, isSaid: true, others: [match.target, ...match.others] };
   });
   return { matches: kept, troubles };
 }

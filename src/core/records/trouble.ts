@@ -49,9 +49,14 @@ type Amiss =
       readonly there: number;
       readonly batches: readonly string[];
     }
-  | { readonly code: "days-of-unknown" }
   /** The column was given a name, in `found`, that is none of ours and no step of the timetable. */
   | { readonly code: "no-such-column" }
+  /** A column that is read as nothing; what it may be, the likeliest first. */
+  | {
+      readonly code: "column-left";
+      readonly holds: "day" | "count" | "text";
+      readonly others: readonly ColumnTarget[];
+    }
   | {
       readonly code: "column-open";
       readonly readAs: ColumnTarget;

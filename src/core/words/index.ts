@@ -9,6 +9,7 @@ export {
   wordSet,
 } from "./all-languages";
 export {
+  type HeaderPart,
   MONTH_NAMES,
   type TablesText,
   type TimetableField,

@@ -45,6 +45,11 @@ export interface LanguageText {
   >;
   /** Headers under which the day is written on which scions were cut. */
   readonly scionsCut: string;
+  /**
+   * What a header is put together from, by what each word says: "1st tape release" is `loosen`, `wrap`.
+   * A word of four letters or more stands for all that begin with it, a longer one before a shorter.
+   */
+  readonly parts: Readonly<Record<HeaderPart, string>>;
 
   /** The header of a column of names. */
   readonly name: string;
@@ -149,6 +154,60 @@ export type BatchFact =
 
 /** The columns that only an event log has: one row an event. */
 export type EventFact = "eventDay" | "eventStep" | "eventCount" | "eventPerson";
+
+/** What one word of a header may say. `takeOff` ends the wrap, `loosen` opens it for the first time. */
+export type HeaderPart =
+  | "sow"
+  | "seed"
+  | "begin"
+  | "germinate"
+  | "container"
+  | "pot"
+  | "graft"
+  | "bud"
+  | "loosen"
+  | "takeOff"
+  | "wrap"
+  | "burst"
+  | "shoot"
+  | "flush"
+  | "union"
+  | "cutBack"
+  | "harden"
+  | "alive"
+  | "take"
+  | "check"
+  | "ready"
+  | "gone"
+  | "dead"
+  | "rest"
+  | "cutting"
+  | "root"
+  | "cut"
+  | "scion"
+  | "garden"
+  | "source"
+  | "batch"
+  | "code"
+  | "variety"
+  | "stock"
+  | "place"
+  | "by"
+  | "grafter"
+  | "person"
+  | "kind"
+  | "crop"
+  | "customer"
+  | "closed"
+  | "note"
+  | "measure"
+  | "aside"
+  | "meantFor"
+  | "dayUnit"
+  | "weekUnit"
+  | "monthUnit"
+  | "first"
+  | "later";
 
 /** The steps that are known in every language; see step-key.ts. */
 export type CountedStep =

@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count, list, plural } from "../runtime";
+import { count, list, plural, select } from "../runtime";
 
 export const addDay = (): string => "Write the day";
 
@@ -46,7 +46,15 @@ export const checkCounts = (): string => "Check both counts";
 
 export const checkDays = (): string => "Check both days";
 
+export const columnLeft = (d: { readonly column: string | number; readonly holds: "count" | "day" | "text" }): string => "\"" + d.column + "\" holds " + select(d.holds, { day: "days", count: "numbers", text: "text", other: "" }) + " of something we don't know";
+
 export const columnLeftAlone = (): string => "The column is left alone";
+
+export const columnLeftToDo = (): string => "Nothing if you don't need it here, else say in Set up what it is";
+
+export const columnMayBe = (d: { readonly column: string | number; readonly holds: "count" | "day" | "text"; readonly best: string | number }): string => "\"" + d.column + "\" holds " + select(d.holds, { day: "days", count: "numbers", text: "text", other: "" }) + ". It may be " + d.best;
+
+export const columnMayBeToDo = (): string => "Say in Set up what it is";
 
 export const columnOpen = (d: { readonly column: string | number; readonly readAs: string | number; readonly others: string | number }): string => "\"" + d.column + "\" could be " + d.readAs + " or " + d.others;
 
@@ -63,10 +71,6 @@ export const correctTimetable = (): string => "Correct the timetable";
 export const countRises = (d: { readonly before: string | number; readonly step: string | number }): string => "More plants than the " + d.before + " at " + d.step;
 
 export const dayOfStep = (d: { readonly step: string | number }): string => "the day of " + d.step;
-
-export const daysOfUnknown = (d: { readonly column: string | number }): string => "\"" + d.column + "\" has days of something we don't know";
-
-export const daysOfUnknownToDo = (): string => "Nothing if you don't need it here, else rename it, or name it in the columns argument";
 
 export const dittoMarks = (): string => "A mark means the value above it";
 

@@ -150,10 +150,10 @@ describe("readRecords", () => {
       };
     };
     expect(facts(other)).toEqual(facts(plain));
-    expect(other.troubles).toEqual([]);
     expect(
       other.columns.filter(({ target }) => target === null).map(({ header }) => header),
     ).toEqual(["Weather", "Moon"]);
+    expect(troublesOf(other)).toEqual(["- Weather: column-left", "- Moon: column-left"]);
   });
 
   it("reads the text of a column that it does not know, for grouping", () => {

@@ -83,8 +83,10 @@ describe("rows of the range", () => {
       ["", "", "", "", "", "new"],
     ]);
     expect(records.rows).toEqual({ heading: 1, used: 0, leftOut: 0, notBatches: 1, blank: 0 });
-    expect(setAside(records)).toEqual(["2: heading"]);
-    expect(records.troubles[0]?.found).toBe("new");
+    const [left, ...aside] = records.troubles;
+    expect(left).toMatchObject({ column: "Moon", code: "column-left", holds: "text" });
+    expect(setAside({ ...records, troubles: aside })).toEqual(["2: heading"]);
+    expect(aside[0]?.found).toBe("new");
   });
 
   it("are batches with a name alone where fuller ones are named alike", () => {

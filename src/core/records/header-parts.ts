@@ -1,0 +1,107 @@
+import { lazily } from "../lazily";
+import { madeOnce } from "../made-once";
+import { everyLanguage, type HeaderPart, normalText, wordSet } from "../words";
+
+/** A header taken apart into what its words say. */
+export interface HeaderParts {
+  readonly says: ReadonlySet<HeaderPart>;
+  /** Words that say nothing known. */
+  readonly unknown: number;
+  /** Whether it says days, plants, or neither. */
+  readonly aspect: "day" | "count" | null;
+  /** "Alive 1 mth" as 30 days; null where it says none. */
+  readonly afterDays: number | null;
+  /** "1st opening" 1, "2do conteo" 2; null where it says none. */
+  readonly turn: number | null;
+  /** Whether it opens or ends with a little word that wants a name: "de lote", "Púas de". */
+  readonly opensWithOf: boolean;
+  readonly endsWithOf: boolean;
+}
+
+const DAY_WORDS = wordSet((words) => words.dayWords);
+const COUNT_WORDS = wordSet((words) => words.countWords);
+const FILLERS = wordSet((words) => words.headerFillers);
+/** "Sambung hipokotil", "Enxertia verde": which way is meant says nothing more of a column. */
+const WAYS = wordSet((words) => Object.values(words.ways).flat());
+
+const partsOfWord = lazily(() => {
+  const parts = new Map<string, Set<HeaderPart>>();
+  for (const words of everyLanguage()) {
+    for (const [part, list] of Object.entries(words.parts)) {
+      for (const word of list) madeOnce(parts, word, () => new Set()).add(part as HeaderPart);
+    }
+  }
+  return parts;
+});
+
+const SHORTEST_BEGINNING = 4;
+const NOTHING: ReadonlySet<HeaderPart> = new Set();
+
+/** What a word says: by itself, else by the longest beginning of it that is known. */
+function partsOf(word: string): ReadonlySet<HeaderPart> {
+  const parts = partsOfWord();
+  const whole = parts.get(word);
+  if (whole !== undefined) return whole;
+  for (let length = word.length - 1; length >= SHORTEST_BEGINNING; length -= 1) {
+    const known = parts.get(word.slice(0, length));
+    if (known !== undefined) return known;
+  }
+  return NOTHING;
+}
+
+/** "3", "1st", "2do", "30d": a number, and what stands behind it without a gap. */
+const NUMBER = /^(\d+)(\p{L}*)$/u;
+/** Turns are few, days many: "30 d" is no thirtieth count. */
+const MOST_TURNS = 4;
+const DAYS_IN = { dayUnit: 1, weekUnit: 7, monthUnit: 30 } as const;
+
+export function headerParts(header: string): HeaderParts {
+  const words = normalText(header).split(" ");
+  const says = new Set<HeaderPart>(/[%$€£]/.test(header) ? ["measure"] : []);
+  let unknown = 0;
+  let day = false;
+  let count = false;
+  let afterDays: number | null = null;
+  let turn: number | null = null;
+  let number: number | null = null;
+  for (const word of words) {
+    const digits = NUMBER.exec(word);
+    const unit = digits === null ? word : (digits[2] as string);
+    if (digits !== null) number = Number(digits[1]);
+    const parts = partsOf(unit);
+    const after = number === null ? undefined : unitIn(parts);
+    if (after !== undefined && number !== null) {
+      afterDays = number * DAYS_IN[after];
+      number = null;
+      turn = null;
+      continue;
+    }
+    if (digits !== null) {
+      if (number !== null && number <= MOST_TURNS) turn = number;
+      continue;
+    }
+    number = null;
+    const dayWord = DAY_WORDS.has(word);
+    const countWord = COUNT_WORDS.has(word);
+    day ||= dayWord;
+    count ||= countWord;
+    for (const part of parts) says.add(part);
+    const known = parts.size > 0 || dayWord || countWord || FILLERS.has(word) || WAYS.has(word);
+    if (!known) unknown += 1;
+  }
+  if (says.has("first")) turn ??= 1;
+  if (says.has("later")) turn = 2;
+  return {
+    says,
+    unknown,
+    aspect: day === count ? null : day ? "day" : "count",
+    afterDays,
+    turn,
+    opensWithOf: words.length > 1 && FILLERS.has(words[0] as string),
+    endsWithOf: words.length > 1 && FILLERS.has(words[words.length - 1] as string),
+  };
+}
+
+function unitIn(parts: ReadonlySet<HeaderPart>): keyof typeof DAYS_IN | undefined {
+  return (Object.keys(DAYS_IN) as (keyof typeof DAYS_IN)[]).find((unit) => parts.has(unit));
+}

@@ -1,0 +1,178 @@
+import type { BatchFact, HeaderPart } from "../words";
+import type { HeaderParts } from "./header-parts";
+
+/** What a header means by its parts: a fact, a step by its key, or something that no column of ours holds. */
+export type PartsMeaning =
+  | { readonly kind: "fact"; readonly fact: BatchFact; readonly sure: boolean }
+  | {
+      readonly kind: "step";
+      readonly key: StepConcept;
+      /** What it holds where neither header nor cells say so. */
+      readonly usual: "day" | "count";
+      readonly sure: boolean;
+    }
+  /** "Days since scions were cut", which take rates are compared by. */
+  | { readonly kind: "scions cut" }
+  | { readonly kind: "other" };
+
+/** Known steps by their key, and three that only some timetables have, under names of their own. */
+export type StepConcept =
+  | "sowing"
+  | "germination"
+  | "grafting"
+  | "first release"
+  | "bud break"
+  | "take count"
+  | "first flush"
+  | "flush hardening"
+  | "union closed"
+  | "ready"
+  | "potting"
+  | "wrap off"
+  | "cut back"
+  | "cuttings set"
+  | "rooting";
+
+const OTHER: PartsMeaning = { kind: "other" };
+const SCIONS_CUT: PartsMeaning = { kind: "scions cut" };
+
+/** Counts of the living later than this are no takes (our choice; takes are counted 21 to 45 days on). */
+const LATEST_TAKES = 50;
+
+/**
+ * What a header's parts mean together; null where they mean nothing. What is said of people, places and
+ * names goes before steps ("Grafting by"), what became of plants before what was done to them ("Grafts alive").
+ */
+export function partsMeaning(header: HeaderParts): PartsMeaning | null {
+  return asName(header) ?? asStep(header);
+}
+
+function asName(header: HeaderParts): PartsMeaning | null {
+  const { says, unknown, aspect } = header;
+  const has = (...parts: readonly HeaderPart[]) => parts.some((part) => says.has(part));
+  const fact = (name: BatchFact, sure = unknown < 2): PartsMeaning => ({
+    kind: "fact",
+    fact: name,
+    sure,
+  });
+  if (has("measure", "rest", "customer")) return OTHER;
+  if (has("weekUnit") && !has("sow") && header.aspect === null) return OTHER;
+  if (has("closed") && !has("union")) return fact("closed");
+  if (has("note")) return fact("note");
+  const scions = has("scion", "bud");
+  if (scions && has("cut")) return SCIONS_CUT;
+  if (has("garden") && !has("batch")) return fact("scionSource", says.size > 1 || aspect !== null);
+  const from = has("source");
+  const of = header.endsWithOf && !has("aside");
+  if (scions && (from || of) && !has("alive", "take")) return fact("scionSource");
+  if (has("scion") && has("place")) return fact("scionSource");
+  if (from && has("graft") && has("bud", "stock")) return fact("scionSource");
+  const earlier = from || header.opensWithOf || has("stock", "sow", "germinate", "garden");
+  if (has("batch") && earlier) return fact("fromLot");
+  if (from && has("sow", "germinate", "take")) return fact("fromLot");
+  if (has("batch") && has("container")) return fact("batch", false);
+  if (has("grafter") || (has("graft") && has("by"))) return fact("grafter");
+  if (has("kind") && has("crop")) return fact("crop");
+  if (has("kind") && !has(...KINDS_OF_OTHER)) return fact("method");
+  if (has("scion") && has("stock")) return OTHER;
+  if (has("stock")) return fact("rootstock");
+  if (has("variety")) return fact("variety", unknown < 2 && !has("dead", "gone", "alive"));
+  if (has("crop")) return fact("crop");
+  if (has("batch") && !has("gone", "dead", "alive")) {
+    return fact("batch", unknown === 0 && !has("scion", "seed"));
+  }
+  if (has("place") && !has(...OF_PLANTS)) return fact("place", unknown < 2 && !from);
+  if (has("person", "by") && !has(...OF_PLANTS)) {
+    return fact("grafter", says.size === 1 && has("by") && unknown === 0);
+  }
+  if (has("code") && !has(...OF_PLANTS)) return fact("batch");
+  if (has("scion") && !has(...OF_PLANTS)) return fact("variety", false);
+  return null;
+}
+
+/** Of these there are kinds, too. */
+const KINDS_OF_OTHER: readonly HeaderPart[] = [
+  "container",
+  "wrap",
+  "place",
+  "pot",
+  "seed",
+  "sow",
+  "stock",
+  "variety",
+  "scion",
+  "person",
+];
+
+/** Words that say what was done to plants or became of them. */
+const OF_PLANTS: readonly HeaderPart[] = [
+  "alive",
+  "take",
+  "dead",
+  "gone",
+  "ready",
+  "graft",
+  "sow",
+  "seed",
+  "begin",
+  "germinate",
+  "pot",
+];
+
+function asStep(header: HeaderParts): PartsMeaning | null {
+  const { says, unknown, aspect } = header;
+  const has = (...parts: readonly HeaderPart[]) => parts.some((part) => says.has(part));
+  const step = (
+    key: StepConcept,
+    usual: "day" | "count" = "day",
+    sure = unknown === 0,
+  ): PartsMeaning => ({ kind: "step", key, usual, sure });
+  if (has("dead")) return { kind: "fact", fact: "culled", sure: unknown === 0 };
+  if (has("ready") || (has("gone") && has("meantFor"))) {
+    // "Good seed", "Ready to graft" are fit for something else than leaving.
+    return step("ready", "count", unknown < 2 && !has("seed", "germinate", "graft", "bud", "sow"));
+  }
+  if (has("shoot") && has("gone", "burst", "loosen")) return step("bud break");
+  if (has("gone")) {
+    if (aspect === "day") return OTHER;
+    return { kind: "fact", fact: "dispatched", sure: unknown === 0 && !has("alive", "take") };
+  }
+  const living = has("alive", "take");
+  if (has("loosen", "takeOff") && (has("wrap", "container") || !living)) return release(header);
+  if (has("graft") && has("germinate")) return step("take count", "count", false);
+  if (living) {
+    const late = (header.afterDays ?? 0) > LATEST_TAKES || (header.turn ?? 1) > 1;
+    return step("take count", "count", unknown === 0 && !late);
+  }
+  if (has("cutBack", "cut")) return step("cut back", "day", unknown === 0 && has("cutBack"));
+  if (has("union")) return step("union closed");
+  if (has("burst")) return step("bud break");
+  if (has("harden")) return step("flush hardening", "day", false);
+  if (has("flush")) {
+    return step("first flush", "day", unknown === 0 && aspect !== "count" && header.turn !== 2);
+  }
+  if (has("check")) return step("take count", "count", false);
+  if (has("pot")) return step("potting");
+  if (has("cutting")) return step("cuttings set");
+  if (has("graft")) return step("grafting");
+  if (has("root")) return step("rooting", "count");
+  if (has("germinate")) return step("germination", "count");
+  if (has("sow", "seed") || (has("begin") && !has("container"))) {
+    return step("sowing", has("sow", "begin") ? "day" : "count");
+  }
+  if (has("bud"))
+    return step("grafting", "count", unknown === 0 && (aspect === "count" || has("aside")));
+  if (has("container")) return step("potting", "day", false);
+  return null;
+}
+
+/** The first opening of the wrap, or the day on which it came off. */
+function release({ says, unknown, turn }: HeaderParts): PartsMeaning {
+  const off = turn === 1 ? false : turn !== null || says.has("takeOff");
+  return {
+    kind: "step",
+    key: off && !says.has("container") ? "wrap off" : "first release",
+    usual: "day",
+    sure: unknown === 0 && !(says.has("takeOff") && says.has("container")),
+  };
+}

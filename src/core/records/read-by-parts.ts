@@ -1,0 +1,78 @@
+import type { ByParts, ColumnTarget } from "./column-target";
+import type { ColumnValues } from "./column-values";
+import type { ColumnSeen, TableKind } from "./match-columns";
+import { OF_GRAFTING } from "./settled-by-values";
+
+type Reading = Pick<
+  ColumnSeen,
+  "target" | "sureness" | "others" | "afterDays" | "isOther" | "isSaid"
+>;
+
+const UNKNOWN: Reading = {
+  target: null,
+  sureness: 1,
+  others: [],
+  afterDays: 0,
+  isOther: false,
+  isSaid: false,
+};
+
+/**
+ * A column read by the parts of its header, where its cells do not speak against it; else left alone,
+ * with what it may be.
+ */
+export function readByParts(
+  parts: ByParts | null,
+  values: () => ColumnValues,
+  kind: TableKind,
+): Reading {
+  if (parts === null) return UNKNOWN;
+  if (parts.target === null) {
+    return { ...UNKNOWN, isOther: true, isSaid: parts.isScionsCut && values().holds === "day" };
+  }
+  const { afterDays } = parts;
+  const ask = (...others: readonly ColumnTarget[]): Reading => ({ ...UNKNOWN, afterDays, others });
+  const take = (target: ColumnTarget): Reading =>
+    parts.sure ? { ...UNKNOWN, target, sureness: 2, afterDays } : ask(target);
+  const { target } = parts;
+  if (kind === "log") return inLog(target, take, ask);
+  if (target.kind === "event") return UNKNOWN;
+  const { holds, plainly, ownDays, numbers } = values();
+  if (target.kind === "fact") {
+    if (target.fact === "culled" || target.fact === "dispatched") {
+      return holds === "count" || holds === null ? take(target) : UNKNOWN;
+    }
+    if (holds === "day" && ownDays && target.fact !== "closed") return UNKNOWN;
+    const number = target.fact === "batch" || target.fact === "place" || target.fact === "fromLot";
+    if (holds === "count" && plainly) {
+      if (!number) return ask(target);
+      if (target.fact === "place" && numbers.some((one) => one !== null && one > MOST_PLACES)) {
+        return ask(target);
+      }
+    }
+    return take(target);
+  }
+  const { key, what } = target;
+  const day: ColumnTarget = { kind: "step", key, what: "day" };
+  const count: ColumnTarget = { kind: "step", key, what: "count" };
+  const said = parts.aspect ?? what;
+  if (holds === null) return take(said === "day" ? day : count);
+  if (holds === "text" && plainly) return key === "grafting" ? ask(...OF_GRAFTING) : UNKNOWN;
+  if (holds === "day" && (plainly || said === "day")) return take(day);
+  if (parts.aspect === "day" || !parts.isCounted) return ask(day);
+  return take(count);
+}
+
+/** Places with numbers for names are few; more than these are plants (our choice). */
+const MOST_PLACES = 200;
+
+/** A log has no columns of steps, and one of whoever did the work. */
+function inLog(
+  target: ColumnTarget,
+  take: (target: ColumnTarget) => Reading,
+  ask: (target: ColumnTarget) => Reading,
+): Reading {
+  if (target.kind !== "fact") return UNKNOWN;
+  if (target.fact === "grafter") return ask({ kind: "event", fact: "eventPerson" });
+  return take(target);
+}

@@ -1,0 +1,109 @@
+import { describe, expect, it } from "vitest";
+import { targetKey } from "../../../src/core/records/column-target";
+import type { Records } from "../../../src/core/records/records";
+import { reading, troublesOf } from "./reading";
+
+/** What each column was read as, and of those left alone what it may be first. */
+const readAs = ({ columns }: Records) =>
+  Object.fromEntries(
+    columns.map(({ header, target, others: [best] }) => [
+      header,
+      target === null ? `? ${best === undefined ? "" : targetKey(best)}`.trim() : targetKey(target),
+    ]),
+  );
+
+const DAYS = ["2026-09-03", "2026-09-10", "2026-09-17"];
+const table = (columns: Readonly<Record<string, readonly (string | number)[]>>) =>
+  reading([
+    Object.keys(columns),
+    ...[0, 1, 2].map((row) => Object.values(columns).map((cells) => cells[row] ?? "")),
+  ]);
+
+const BATCH = ["B1", "B2", "B3"];
+const GRAFTS = [100, 90, 80];
+
+// Headers here are invented, and written from memory of how offices write.
+describe("columns by what is in them", () => {
+  // People saw days read as numbers of takes that can't be read.
+  it.each([
+    ["Takes counted on", DAYS, "step take count day"],
+    ["Takes counted", [80, 70, 60], "step take count count"],
+    ["Listas el", ["3/9/26", "10/9/26", "30/9/26"], "step ready day"],
+    ["Sold", DAYS, "?"],
+    ["Closed", [80, 70, 60], "? step ready count"],
+    ["Grafting", ["Ana", "Kesto", "Ana"], "? fact grafter"],
+  ])("%s over %j is %s", (header, cells, expected) => {
+    const records = table({ Batch: BATCH, "Grafts made": GRAFTS, [header]: cells });
+    expect(readAs(records)[header]).toBe(expected);
+  });
+
+  it("tell a step's day and its number apart, whatever both are called", () => {
+    const read = readAs(table({ Batch: BATCH, "Listas el": DAYS, "Plantas listas": GRAFTS }));
+    expect(read).toMatchObject({
+      "Listas el": "step ready day",
+      "Plantas listas": "step ready count",
+    });
+    expect(table({ Batch: BATCH, Sown: DAYS, "Sown ": GRAFTS }).columns).toMatchObject([
+      {},
+      { target: { what: "day" } },
+      { target: { what: "count" } },
+    ]);
+    expect(readAs(table({ Batch: BATCH, Okulasi: DAYS, Jml: GRAFTS })).Jml).toBe(
+      "step grafting count",
+    );
+  });
+
+  it("never take a later count of the living for the takes", () => {
+    const read = readAs(
+      table({
+        Batch: BATCH,
+        Grafts: GRAFTS,
+        "Alive 3 mth": [70, 60, 50],
+        "Alive 1 mth": [80, 70, 60],
+      }),
+    );
+    expect(read).toMatchObject({
+      "Alive 1 mth": "step take count count",
+      "Alive 3 mth": "?",
+    });
+    const late = readAs(table({ Batch: BATCH, Grafts: GRAFTS, "Alive at 60 d": [70, 60, 50] }));
+    expect(late["Alive at 60 d"]).toBe("? step take count count");
+  });
+
+  it("names batches where nothing else does and each name is another", () => {
+    const alone = table({ "Bag lot": BATCH, Sown: DAYS, Grafts: GRAFTS });
+    expect(readAs(alone)["Bag lot"]).toBe("fact batch");
+    const beside = table({ Batch: BATCH, "Bag lot": ["L1", "L1", "L2"], Grafts: GRAFTS });
+    expect(readAs(beside)["Bag lot"]).toBe("? fact fromLot");
+    expect(readAs(table({ Xyz: BATCH, Sown: DAYS, Grafts: GRAFTS })).Xyz).toBe("? fact batch");
+  });
+
+  it("may be a step by where they stand, as counts fall and days rise", () => {
+    const read = readAs(
+      table({
+        Batch: BATCH,
+        Seeds: [140, 130, 120],
+        Quux: [120, 110, 100],
+        Sown: ["2026-05-03", "2026-05-10", "2026-05-17"],
+        "Grafted on": DAYS,
+        Zuux: ["2026-10-03", "2026-10-10", "2026-10-17"],
+        Grafts: GRAFTS,
+      }),
+    );
+    expect(read.Quux).toBe("? step germination count");
+    expect(read.Zuux).toBe("? step first release day");
+  });
+
+  it("are each named once where they are left alone, unless they are blank, or used for take rates", () => {
+    const records = table({
+      Batch: BATCH,
+      Moon: ["new", "new", "full"],
+      Empty: [],
+      "Height cm": [20, 20, 20],
+      "Wood cut": DAYS,
+      Grafts: GRAFTS,
+    });
+    expect(troublesOf(records)).toEqual(["- Moon: column-left", "- Height cm: column-left"]);
+    expect(records.troubles).toMatchObject([{ holds: "text" }, { holds: "count", others: [] }]);
+  });
+});
