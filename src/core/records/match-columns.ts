@@ -27,6 +27,8 @@ export interface ColumnMatch {
   readonly sureness: 1 | 2 | 3 | 4;
   /** What else the column could be, the likeliest first; of one that is left alone what it may be. */
   readonly others: readonly ColumnTarget[];
+  /** True where it says when scions were cut, by the day or by days before grafting: takes are compared by it. */
+  readonly scionsCut?: true;
 }
 
 /** A column while its table is being understood. */

@@ -60,7 +60,7 @@ function asName(header: HeaderParts): PartsMeaning | null {
   if (has("closed") && !has("union")) return fact("closed");
   if (has("note")) return fact("note");
   const scions = has("scion", "bud");
-  if (scions && has("cut")) return SCIONS_CUT;
+  if (scions && has("cut", "cutting", "gone")) return SCIONS_CUT;
   if (has("garden") && !has("batch")) return fact("scionSource", says.size > 1 || aspect !== null);
   const from = has("source");
   const of = header.endsWithOf && !has("aside");
@@ -162,7 +162,7 @@ function asStep(header: HeaderParts): PartsMeaning | null {
   }
   if (has("bud"))
     return step("grafting", "count", unknown === 0 && (aspect === "count" || has("aside")));
-  if (has("container")) return step("potting", "day", false);
+  if (has("container")) return step("potting", "day", unknown === 0 && has("begin"));
   return null;
 }
 

@@ -5,7 +5,7 @@ import { OF_GRAFTING } from "./settled-by-values";
 
 type Reading = Pick<
   ColumnSeen,
-  "target" | "sureness" | "others" | "afterDays" | "isOther" | "isSaid"
+  "target" | "sureness" | "others" | "afterDays" | "isOther" | "isSaid" | "scionsCut"
 >;
 
 const UNKNOWN: Reading = {
@@ -28,7 +28,9 @@ export function readByParts(
 ): Reading {
   if (parts === null) return UNKNOWN;
   if (parts.target === null) {
-    return { ...UNKNOWN, isOther: true, isSaid: parts.isScionsCut && values().holds === "day" };
+    const { holds } = values();
+    const used = parts.isScionsCut && (holds === "day" || holds === "count");
+    return { ...UNKNOWN, isOther: true, ...(used ? { isSaid: true, scionsCut: true } : {}) };
   }
   const { afterDays } = parts;
   const ask = (...others: readonly ColumnTarget[]): Reading => ({ ...UNKNOWN, afterDays, others });

@@ -2,7 +2,7 @@ import { readDayText } from "../cells";
 import { type CivilDay, isoMonth, monthOf, yearMonthDay } from "../dates";
 import { madeOnce } from "../made-once";
 import { type Batch, likeName, type Records, stepIndex } from "../records";
-import { normalText, wordSet } from "../words";
+import { normalText } from "../words";
 import type { GroupColumn } from "./group-column";
 
 /** Columns that the records need not have: they follow from the days in them. */
@@ -12,9 +12,6 @@ type MadeName = (typeof MADE_COLUMNS)[number];
 
 /** Quarters of the year, named by their months, since seasons are not alike everywhere. */
 const SEASONS = ["Dec to Feb", "Mar to May", "Jun to Aug", "Sep to Nov"];
-
-/** Headers under which the day is written on which scions were cut (our choice of words). */
-const SCIONS_CUT = wordSet((words) => words.scionsCut);
 
 /**
  * A column made from the records; null when `name` is none, or the records lack the days for it.
@@ -55,7 +52,7 @@ function valueFrom(
   if (start === null) return null;
   const unit = name === "Scion days stored" ? 1 : 7;
   return (batch, day) => {
-    const since = start(batch);
+    const since = start(batch, day);
     return since === null || since > day ? "" : String(Math.floor((day - since) / unit));
   };
 }
@@ -71,17 +68,25 @@ function sownOn(records: Records): ((batch: Batch) => CivilDay | null) | null {
   };
 }
 
-function scionsCutOn(records: Records): ((batch: Batch) => CivilDay | null) | null {
-  const columns = records.columns.filter(({ header }) => SCIONS_CUT.has(normalText(header)));
+/** The day on which a batch's scions were cut, written as such or as days before grafting. */
+function scionsCutOn(
+  records: Records,
+): ((batch: Batch, graftedOn: CivilDay) => CivilDay | null) | null {
+  const columns = records.columns.filter(({ scionsCut }) => scionsCut);
   if (columns.length === 0) return null;
   const columnIn = new Map(columns.map(({ table, column }) => [table, column]));
-  return (batch) => {
+  return (batch, graftedOn) => {
     const column = columnIn.get(batch.table);
     if (column === undefined) return null;
-    const reading = readDayText(records.textIn(batch, column));
+    const text = records.textIn(batch, column);
+    if (DAYS_BEFORE.test(text)) return (graftedOn - Number(text)) as CivilDay;
+    const reading = readDayText(text);
     return reading.kind === "day" ? reading.day : null;
   };
 }
+
+/** Wood is kept for days, not for years. */
+const DAYS_BEFORE = /^\d{1,2}$/;
 
 /** The columns that can be made from these records. */
 export function madeColumnNames(records: Records): readonly string[] {

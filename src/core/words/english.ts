@@ -120,9 +120,6 @@ export const english: LanguageText = {
       count: "ready plants, saleable plants, plants ready, no ready",
     },
   },
-  scionsCut: `
-    scions cut, scions cut on, scion cut, scion cut on, scion cutting day, scion cutting date,
-    scions collected, scions collected on, scion collection date, budwood cut, budwood cut on`,
 
   // Parts of headers: a word of four letters or more is how longer ones begin
   parts: {

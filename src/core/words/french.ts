@@ -136,7 +136,6 @@ export const french: LanguageText = {
         nb pret, nb vendables`,
     },
   },
-  scionsCut: "greffons coupes le, date de coupe des greffons",
 
   // Parts of headers: a word of four letters or more is how longer ones begin
   parts: {

@@ -134,7 +134,6 @@ export const indonesian: LanguageText = {
       count: "jml siap, jumlah siap, jml siap salur, jml siap jual, bibit siap salur, siap btg",
     },
   },
-  scionsCut: "tanggal potong entres, entres dipotong",
 
   // Parts of headers: a word of four letters or more is how longer ones begin
   parts: {

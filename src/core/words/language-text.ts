@@ -43,8 +43,6 @@ export interface LanguageText {
   readonly steps: Readonly<
     Record<CountedStep, CountedStepText> & Record<UncountedStep, UncountedStepText>
   >;
-  /** Headers under which the day is written on which scions were cut. */
-  readonly scionsCut: string;
   /**
    * What a header is put together from, by what each word says: "1st tape release" is `loosen`, `wrap`.
    * A word of four letters or more stands for all that begin with it, a longer one before a shorter.

@@ -139,7 +139,6 @@ export const portuguese: LanguageText = {
       count: "prontas, prontos, mudas prontas, mudas aptas, plantas prontas, qtd prontas",
     },
   },
-  scionsCut: "corte de garfos, data de corte dos garfos",
 
   // Parts of headers: a word of four letters or more is how longer ones begin
   parts: {

@@ -139,7 +139,6 @@ export const spanish: LanguageText = {
         plantas para venta`,
     },
   },
-  scionsCut: "corte de puas, fecha de corte de puas",
 
   // Parts of headers: a word of four letters or more is how longer ones begin
   parts: {
