@@ -18,7 +18,7 @@ import {
 import type { CivilDay } from "../dates";
 import { InputError } from "../faults";
 import { normalText, wordSet } from "../words";
-import type { ColumnMatch } from "./match-columns";
+import type { ColumnMatch } from "./column-match";
 import type { Trouble } from "./trouble";
 
 export interface ReadingHabits {

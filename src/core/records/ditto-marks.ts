@@ -2,8 +2,9 @@ import { type Cell, cellText, type Grid, isBlank } from "../cells";
 import { madeOnce } from "../made-once";
 import { normalText, wordSet } from "../words";
 import { TEXT_FACTS } from "./batch";
+import type { ColumnMatch } from "./column-match";
 import type { TableArea } from "./find-tables";
-import type { ColumnMatch, MatchedTable } from "./match-columns";
+import type { MatchedTable } from "./match-columns";
 import type { Trouble } from "./trouble";
 
 const SIGNS = /^[\s\-–—]*(?:["“”„″〃]+|'{1,2}|´´|,,)[\s\-–—]*$/;

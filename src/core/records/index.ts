@@ -3,12 +3,12 @@
 export { type Batch, TEXT_FACTS } from "./batch";
 export { likeName } from "./batch-names";
 export { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
+export type { ColumnMatch } from "./column-match";
 export { type ColumnTarget, type TargetKey, targetKey } from "./column-target";
 export { type LeftOut, leftOut, type MethodsUnread, timetableLeftOut } from "./left-out";
 export { linesOf } from "./lines-of";
 export { type LostColumn, lostColumns } from "./lost-columns";
 export { lastCounted, lotIndexes, startedWith } from "./lots";
-export type { ColumnMatch } from "./match-columns";
 export { NAMED_FACTS } from "./one-spelling";
 export { readRecords } from "./read-records";
 export type { ReadingOptions } from "./read-tables";

@@ -1,7 +1,7 @@
 import { normalText } from "../words";
+import type { ColumnMatch, ColumnSeen, TableKind } from "./column-match";
 import { type ColumnTarget, targetKey } from "./column-target";
 import { headerParts } from "./header-parts";
-import type { ColumnMatch, ColumnSeen, TableKind } from "./match-columns";
 import { mayBeByPlace } from "./suggest-by-place";
 import type { Trouble } from "./trouble";
 

@@ -1,6 +1,6 @@
+import type { ColumnSeen, TableKind } from "./column-match";
 import type { ByParts, ColumnTarget } from "./column-target";
 import type { ColumnValues } from "./column-values";
-import type { ColumnSeen, TableKind } from "./match-columns";
 import { OF_GRAFTING } from "./settled-by-values";
 
 type Reading = Pick<

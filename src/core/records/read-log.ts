@@ -3,8 +3,8 @@ import type { CivilDay } from "../dates";
 import { type BatchFact, type EventFact, normalText, stepKey, wordSet } from "../words";
 import { TEXT_FACTS, type TextFact } from "./batch";
 import { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
+import type { ColumnMatch } from "./column-match";
 import { columnCells, type TableArea } from "./find-tables";
-import type { ColumnMatch } from "./match-columns";
 import { isTotalsText, rowOutline } from "./row-kinds";
 import type { Trouble } from "./trouble";
 

@@ -1,7 +1,7 @@
 import { type Cell, cellText, type Grid } from "../cells";
 import type { Batch } from "./batch";
+import type { ColumnMatch } from "./column-match";
 import type { TableArea } from "./find-tables";
-import type { ColumnMatch } from "./match-columns";
 import { batchNames, isTotalsText, rowOutline, yearNamed } from "./row-kinds";
 import type { RowReader } from "./row-reader";
 import { runningSums } from "./running-sums";

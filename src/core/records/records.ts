@@ -1,6 +1,6 @@
 import type { TimetableFault } from "../faults";
 import type { Batch } from "./batch";
-import type { ColumnMatch, TableKind } from "./match-columns";
+import type { ColumnMatch, TableKind } from "./column-match";
 import type { LogEvent } from "./read-log";
 import type { ToldWords } from "./told-words";
 import type { Trouble } from "./trouble";

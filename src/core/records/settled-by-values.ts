@@ -1,5 +1,5 @@
+import type { ColumnSeen } from "./column-match";
 import type { ColumnTarget } from "./column-target";
-import type { ColumnSeen } from "./match-columns";
 
 /**
  * Columns whose header says one thing and whose cells plainly another: "Takes counted on" over days is

@@ -1,5 +1,5 @@
+import type { ColumnSeen } from "./column-match";
 import type { ColumnTarget } from "./column-target";
-import type { ColumnSeen } from "./match-columns";
 
 /** So many suggestions help, more do not (our choice). */
 const MOST = 3;

@@ -1,8 +1,8 @@
 import { type DayColumnReader, type DayOrder, dayColumnReader, type Grid } from "../cells";
 import type { BatchFact } from "../words";
 import type { ReadingHabits } from "./cell-readers";
+import type { ColumnMatch } from "./column-match";
 import { columnCells, type TableArea } from "./find-tables";
-import type { ColumnMatch } from "./match-columns";
 
 /** A column of days, and how they are written there. */
 export interface DayColumn extends DayColumnReader {

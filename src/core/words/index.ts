@@ -8,8 +8,8 @@ export {
   wordPattern,
   wordSet,
 } from "./all-languages";
+export type { HeaderPart } from "./header-part";
 export {
-  type HeaderPart,
   MONTH_NAMES,
   type TablesText,
   type TimetableField,

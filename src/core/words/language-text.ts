@@ -1,3 +1,5 @@
+import type { HeaderPart } from "./header-part";
+
 /**
  * What a language's file holds, in the form in which people edit it. How to change one:
  *
@@ -152,60 +154,6 @@ export type BatchFact =
 
 /** The columns that only an event log has: one row an event. */
 export type EventFact = "eventDay" | "eventStep" | "eventCount" | "eventPerson";
-
-/** What one word of a header may say. `takeOff` ends the wrap, `loosen` opens it for the first time. */
-export type HeaderPart =
-  | "sow"
-  | "seed"
-  | "begin"
-  | "germinate"
-  | "container"
-  | "pot"
-  | "graft"
-  | "bud"
-  | "loosen"
-  | "takeOff"
-  | "wrap"
-  | "burst"
-  | "shoot"
-  | "flush"
-  | "union"
-  | "cutBack"
-  | "harden"
-  | "alive"
-  | "take"
-  | "check"
-  | "ready"
-  | "gone"
-  | "dead"
-  | "rest"
-  | "cutting"
-  | "root"
-  | "cut"
-  | "scion"
-  | "garden"
-  | "source"
-  | "batch"
-  | "code"
-  | "variety"
-  | "stock"
-  | "place"
-  | "by"
-  | "grafter"
-  | "person"
-  | "kind"
-  | "crop"
-  | "customer"
-  | "closed"
-  | "note"
-  | "measure"
-  | "aside"
-  | "meantFor"
-  | "dayUnit"
-  | "weekUnit"
-  | "monthUnit"
-  | "first"
-  | "later";
 
 /** The steps that are known in every language; see step-key.ts. */
 export type CountedStep =
