@@ -34,30 +34,19 @@ export const english: LanguageText = {
     amount`,
   headerFillers: "of, the, made, done, in, at, for",
   facts: {
-    batch: `
-      batch, batch no, batch number, batch id, batch name, batch code, lot, lot no, lot number,
-      batch ref, plot no, tag, tag no`,
-    fromLot: `
-      from lot, from batch, parent lot, parent batch, rootstock lot, stock lot, taken from,
-      seedling lot, source lot, rootstock batch, mother lot`,
+    batch: `batch, batch id, batch name, batch code, lot, batch ref, plot no, tag`,
+    fromLot: `from lot, from batch, parent lot, parent batch, rootstock lot, stock lot, taken from, seedling lot, source lot, rootstock batch, mother lot`,
     variety: "variety, var, clone, cultivar, scion variety, scion clone, grafted variety",
-    rootstock: `
-      rootstock, stock, rootstock variety, root stock, rootstock type, rootstock clone, understock`,
+    rootstock: `rootstock, stock, rootstock variety, root stock, rootstock type, rootstock clone, understock`,
     crop: "crop, crops, species, kind of crop",
     method:
       "method, graft method, grafting method, type of graft, graft type, technique, propagation method",
-    place: `
-      place, location, bay, bed, bench, site, position, greenhouse, g house, glasshouse,
-      shade house, block, house, tunnel, net house, stands in`,
+    place: `place, location, bay, bed, bench, site, position, greenhouse, g house, glasshouse, shade house, block, house, tunnel, net house, stands in`,
     grafter: "grafter, grafted by, budder, grafter name, name of grafter",
-    scionSource: `
-      scion source, scions from, budwood source, scion garden, budwood from, source of scion,
-      source of scions, scion origin, mother tree, mother plot`,
-    culled: `
-      culled, culls, dead, died, losses, loss, discarded, thrown out, deaths, mortality, rejected,
-      rejects`,
+    scionSource: `scion source, scions from, budwood source, scion garden, budwood from, source of scion, source of scions, scion origin, mother tree, mother plot`,
+    culled: `culled, culls, dead, died, losses, loss, discarded, thrown out, deaths, mortality, rejected, rejects`,
     dispatched: "dispatched, sold, delivered, sent out, despatched, issued, sales, shipped",
-    closed: "closed, finished, batch closed, closed on, completed",
+    closed: "closed, finished, batch closed, completed",
     note: "note, notes, remark, remarks, comment, comments, observations",
     eventDay: "day, date, event day, event date, when",
     eventStep: "step, job, event, activity, task, operation, stage, what was done, work done",
@@ -67,44 +56,40 @@ export const english: LanguageText = {
   steps: {
     sowing: {
       name: "sowing, sow, seeding",
-      day: "sown, sowing date, sown on, date sown, planted, sowing day, date of sowing",
-      count: "seeds sown, seed sown, seeds, no sown, qty sown, sown qty, number sown",
+      day: "sown, planted",
+      count: "seeds sown, seed sown, seeds",
     },
     germination: {
       name: "germination, germ, emergence, emerged, came up, coming up",
-      day: "germination day, germination date, date germinated, germinated on",
-      count: "germinated, seedlings, seedlings up, no germinated, emerged plants",
+      day: "germinated on",
+      count: "germinated, seedlings, seedlings up",
     },
     grafting: {
       name: "grafting, graft, grafted, budding, budded",
-      day: "grafted on, grafting date, date grafted, graft date, budded on",
-      count: `
-        grafts made, grafts, no grafted, plants grafted, qty grafted, number grafted, buds made,
-        grafts done, total grafts`,
+      day: "budded on",
+      count: `grafts, buds made`,
     },
     "first release": {
       name: "first release, wrap opened, untying, wrap release, wrap released, tape off",
-      day: "first release day, first opening, wrap opened on, release date",
+      day: "first opening, release date",
     },
     "bud break": {
       name: "bud break, budbreak, buds moving, sprouting, bud burst, buds move",
-      day: "bud break day, date of bud break",
+      day: "bud break day",
       count: "sprouted, sprouts",
     },
     "take count": {
       name: "take count, take, survival count, success count, take assessment",
-      day: "take count day, take date, date counted, counted on, date of take count",
-      count: `
-        takes, taken, live grafts, grafts alive, successful grafts, successes, took, no taken,
-        alive, survived, living grafts, success`,
+      day: "date counted, counted on",
+      count: `takes, taken, live grafts, grafts alive, successful grafts, successes, took, alive, survived, living grafts, success`,
     },
     "first flush": {
       name: "first flush, flush, new flush",
-      day: "first flush day, flush date",
+      day: "flush date",
     },
     "flush hardening": {
       name: "flush hardened, flush hardening, hardened, hardening",
-      day: "hardened on, hardening date",
+      day: "hardened on",
     },
     branching: {
       name: "branching, branched",
@@ -116,8 +101,8 @@ export const english: LanguageText = {
     },
     ready: {
       name: "ready, ready for sale, saleable, fit for sale",
-      day: "ready on, ready date, date ready, ready day",
-      count: "ready plants, saleable plants, plants ready, no ready",
+      day: "ready on",
+      count: "no ready",
     },
   },
 

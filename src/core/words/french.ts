@@ -29,38 +29,18 @@ export const french: LanguageText = {
     comptes`,
   headerFillers: "de, du, des, d, la, les, l, en, a, au, aux, par",
   facts: {
-    batch: `
-      lot, lot no, no lot, no de lot, no du lot, numero de lot, numero lot, code lot, code du lot,
-      nom du lot, ref lot, reference lot, lot greffe`,
-    fromLot: `
-      lot d origine, lot origine, lot mere, lot parent, lot de semis, issu du lot, lot porte greffe,
-      lot de porte greffe, lot de porte greffes, lot pg, pris du lot, provenance lot, du lot`,
-    variety: `
-      variete, varietes, cultivar, clone, greffon, variete greffee, clone greffe,
-      variete du greffon, variete greffon, clone du greffon`,
-    rootstock: `
-      porte greffe, porte greffes, portegreffe, pg, sujet, sujet porte greffe, variete porte greffe,
-      type de porte greffe, franc`,
+    batch: `lot, no du lot, code lot, nom du lot, ref lot, reference lot, lot greffe`,
+    fromLot: `lot origine, lot mere, lot parent, lot de semis, issu du lot, lot porte greffe, lot de porte greffes, lot pg, pris du lot, provenance lot, du lot`,
+    variety: `variete, varietes, cultivar, clone, greffon, variete greffee, clone greffe, variete greffon, clone du greffon`,
+    rootstock: `porte greffe, porte greffes, portegreffe, pg, sujet, sujet porte greffe, variete porte greffe, type de porte greffe, franc`,
     crop: "culture, espece, essence, especes",
-    method: `
-      methode, methode de greffage, mode de greffage, type de greffe, technique,
-      technique de greffage, type de greffage, mode de greffe, mode de multiplication`,
-    place: `
-      emplacement, planche, serre, tablette, ombriere, lieu, parcelle, chassis, localisation, carre,
-      bloc, tunnel, banquette, site`,
+    method: `methode, methode de greffage, mode de greffage, type de greffe, technique, technique de greffage, type de greffage, mode de greffe, mode de multiplication`,
+    place: `emplacement, planche, serre, tablette, ombriere, lieu, parcelle, chassis, localisation, carre, bloc, tunnel, banquette, site`,
     grafter: "greffeur, greffeuse, greffe par, greffes par, nom du greffeur, ouvrier greffeur",
-    scionSource: `
-      origine greffon, origine du greffon, origine des greffons, origine greffons,
-      provenance greffon, provenance du greffon, provenance des greffons, provenance greffons,
-      source des greffons, parc a bois, jardin a bois, arbre mere, pied mere, pieds meres,
-      bois de greffe, origine bois`,
-    culled: `
-      pertes, perte, morts, mortalite, rebut, rebuts, elimines, ecartes, jetes, plants morts,
-      plants elimines, tries`,
-    dispatched: `
-      expedies, expedition, livres, livraison, vendus, ventes, sorties, enleves, plants livres,
-      plants vendus, sortis, distribues`,
-    closed: "clos, cloture, lot clos, cloture le, termine, ferme",
+    scionSource: `origine greffon, origine greffons, provenance greffon, provenance greffons, source des greffons, parc a bois, jardin a bois, arbre mere, pied mere, pieds meres, bois de greffe, origine bois`,
+    culled: `pertes, perte, morts, mortalite, rebut, rebuts, elimines, ecartes, jetes, tries`,
+    dispatched: `expedies, expedition, livres, livraison, vendus, ventes, sorties, enleves, sortis, distribues`,
+    closed: "clos, cloture, lot clos, termine, ferme",
     note: "note, notes, remarque, remarques, observation, observations, obs, commentaire",
     eventDay: "date, jour, date de l operation, date operation",
     eventStep: "etape, operation, travail, tache, stade, activite, intervention",
@@ -70,70 +50,55 @@ export const french: LanguageText = {
   steps: {
     sowing: {
       name: "semis, semer, semees",
-      day: "seme le, semis le, date semis, date de semis, dt semis, date du semis",
-      count: `
-        graines, graines semees, nb graines, nb semees, semences, qte semee, nombre de graines,
-        nb semis, feves semees, graines mises`,
+      day: "seme le",
+      count: `graines, graines semees, semences, qte semee, feves semees, graines mises`,
     },
     germination: {
       name: "germination, levee, germ, emergence",
-      day: "date levee, date de levee, date germination, date de germination, leve le, dt levee",
-      count: `
-        levees, germees, graines germees, graines levees, nb levees, nb germees, plantules,
-        nb plantules, plants leves, nb leves, leves`,
+      day: "leve le",
+      count: `levees, germees, graines germees, graines levees, plantules, leves`,
     },
     grafting: {
       name: "greffage, greffe, greffee, greffer, ecussonnage",
-      day: `
-        greffe le, date greffe, date greffage, date de greffe, date de greffage, dt greffe,
-        dt greffage, date du greffage, greffage le`,
-      count: `
-        greffes, greffees, greffes faites, nb greffes, nb greffees, qte greffee, qte greffe,
-        plants greffes, nombre de greffes, greffes realisees, nb greffe`,
+      day: "greffe le",
+      count: `greffes, greffees, greffes faites, greffes realisees`,
     },
     "first release": {
       name: `
         deligature, deligaturage, desserrage, ouverture ligature, premiere ouverture, 1re ouverture,
         ligature ouverte, degagement, retrait ligature`,
-      day: "date deligature, date ouverture, deligature le, date desserrage",
+      day: "date ouverture",
     },
     "bud break": {
       name: "debourrement, depart bourgeon, depart des bourgeons, bourgeon parti",
-      day: "date debourrement, date de debourrement, debourre le",
+      day: "debourre le",
       count: "debourres, bourgeons partis",
     },
     "take count": {
       name: "reprise, prise, comptage reprise, controle reprise, comptage des reprises",
-      day: `
-        date reprise, date de reprise, date comptage, date de comptage, compte le, date prise,
-        dt reprise, date controle reprise`,
-      count: `
-        reprises, prises, pris, greffes reprises, greffes prises, nb reprises, nb reprise, nb pris,
-        greffes reussies, greffes vivantes, vivants, reussis, greffons pris, repris, nb repris,
-        reussite`,
+      day: `date comptage, date de comptage, compte le`,
+      count: `reprises, prises, pris, greffes reprises, greffes prises, greffes reussies, greffes vivantes, vivants, reussis, greffons pris, repris, reussite`,
     },
     "first flush": {
       name: "premiere poussee, 1re poussee, premier flush, premiere pousse, poussee",
-      day: "date poussee, date premiere poussee, date 1re poussee",
+      day: "date poussee",
     },
     "flush hardening": {
       name: "aoutement, durcissement, endurcissement, poussee aoutee, lignification",
-      day: "date aoutement, aoute le, date durcissement",
+      day: "aoute le",
     },
     branching: {
       name: "ramification, branchaison, ramifie",
-      day: "date ramification, ramifie le",
+      day: "ramifie le",
     },
     "union closed": {
       name: "soudure, soudure complete, soudure fermee, point de greffe soude, cicatrisation",
-      day: "date soudure, soude le, date de soudure",
+      day: "soude le",
     },
     ready: {
       name: "pret, prets, pret a la vente, pret vente, fin d elevage, vendable, bon a vendre",
-      day: "pret le, date pret, date vente possible, prets le, date sortie possible",
-      count: `
-        plants prets, nb prets, plants vendables, vendables, plants finis, plants bons a vendre,
-        nb pret, nb vendables`,
+      day: "date vente possible, date sortie possible",
+      count: `vendables, plants finis, plants bons a vendre`,
     },
   },
 

@@ -33,36 +33,18 @@ export const indonesian: LanguageText = {
     berapa, biji`,
   headerFillers: "di, yang, yg, dari, pada, untuk, per, dan",
   facts: {
-    batch: `
-      batch, no batch, kode batch, kelompok, no kelompok, kode kelompok, nama batch, partai,
-      no partai, nomor batch, nomor kelompok, lot, no lot, kode lot`,
-    fromLot: `
-      dari lot, asal lot, lot asal, lot batang bawah, lot semai, batch asal, dari batch, asal batch,
-      kelompok asal, lot induk, dari kelompok`,
-    variety: `
-      varietas, klon, kultivar, jenis klon, klon entres, klon batang atas, batang atas,
-      varietas batang atas, entres, jenis entres, nama klon`,
-    rootstock: `
-      batang bawah, btg bawah, klon batang bawah, jenis batang bawah, bb, varietas batang bawah`,
+    batch: `batch, kode batch, kelompok, kode kelompok, nama batch, partai, nomor batch, nomor kelompok, lot, kode lot`,
+    fromLot: `dari lot, asal lot, lot asal, lot batang bawah, lot semai, batch asal, dari batch, asal batch, kelompok asal, lot induk, dari kelompok`,
+    variety: `varietas, klon, kultivar, jenis klon, klon entres, klon batang atas, batang atas, varietas batang atas, entres, jenis entres, nama klon`,
+    rootstock: `batang bawah, btg bawah, klon batang bawah, jenis batang bawah, bb, varietas batang bawah`,
     crop: "tanaman, jenis tanaman, komoditas",
-    method: `
-      metode, cara sambung, metode sambung, jenis sambungan, cara okulasi, teknik,
-      cara penyambungan, metode penyambungan, cara perbanyakan`,
-    place: `
-      tempat, lokasi, bedeng, bedengan, no bedeng, no bedengan, naungan, rak, blok, petak,
-      rumah kasa, rumah paranet, letak, rumah bibit`,
-    grafter: `
-      penyambung, tukang sambung, disambung oleh, juru sambung, okulator, nama penyambung,
-      tukang okulasi, diokulasi oleh`,
-    scionSource: `
-      asal entres, sumber entres, kebun entres, entres dari, pohon induk, asal mata tunas,
-      sumber mata tunas, asal batang atas, sumber batang atas`,
-    culled: `
-      mati, afkir, diafkir, jml mati, jumlah mati, bibit mati, dibuang, kematian, rusak, jml afkir`,
-    dispatched: `
-      disalurkan, penyaluran, terjual, dijual, dikirim, pengiriman, keluar, jml keluar, penjualan,
-      jml terjual, jml kirim, tersalur`,
-    closed: "selesai, ditutup, tutup, tgl selesai, sudah selesai",
+    method: `metode, cara sambung, metode sambung, jenis sambungan, cara okulasi, teknik, cara penyambungan, metode penyambungan, cara perbanyakan`,
+    place: `tempat, lokasi, bedeng, bedengan, naungan, rak, blok, petak, rumah kasa, rumah paranet, letak, rumah bibit`,
+    grafter: `penyambung, tukang sambung, disambung oleh, juru sambung, okulator, nama penyambung, tukang okulasi, diokulasi oleh`,
+    scionSource: `asal entres, sumber entres, kebun entres, entres dari, pohon induk, asal mata tunas, sumber mata tunas, asal batang atas, sumber batang atas`,
+    culled: `mati, afkir, diafkir, bibit mati, dibuang, kematian, rusak`,
+    dispatched: `disalurkan, penyaluran, terjual, dijual, dikirim, pengiriman, keluar, penjualan, jml kirim, tersalur`,
+    closed: "selesai, ditutup, tutup, sudah selesai",
     note: "catatan, keterangan, ket, cat",
     eventDay: "tanggal, tgl, hari, tgl kegiatan, tanggal kegiatan",
     eventStep: "kegiatan, pekerjaan, tahap, tahapan, langkah, jenis kegiatan",
@@ -72,53 +54,42 @@ export const indonesian: LanguageText = {
   steps: {
     sowing: {
       name: "semai, penyemaian, persemaian, tanam benih, disemai, tabur",
-      day: "tgl semai, tanggal semai, tgl tanam, tgl penyemaian, disemai tgl, tgl tabur",
-      count: `
-        benih, jml benih, jumlah benih, benih disemai, jml semai, biji disemai, jml biji,
-        benih ditanam, jumlah semai`,
+      day: "tgl tanam",
+      count: `benih, benih disemai, jml biji, benih ditanam`,
     },
     germination: {
       name: "kecambah, perkecambahan, berkecambah, tumbuh benih, daya kecambah",
-      day: "tgl kecambah, tanggal kecambah, tgl berkecambah",
-      count: `
-        jml kecambah, jumlah kecambah, jml berkecambah, benih tumbuh, benih berkecambah, semaian`,
+      day: "tgl kecambah",
+      count: `benih tumbuh, benih berkecambah, semaian`,
     },
     grafting: {
       name: "sambung, penyambungan, sambung pucuk, okulasi, disambung, diokulasi, grafting",
-      day: `
-        tgl sambung, tanggal sambung, tgl okulasi, tanggal okulasi, disambung tgl, tgl penyambungan,
-        tgl sambung pucuk, tanggal penyambungan`,
-      count: `
-        jml sambung, jumlah sambung, jml sambungan, jumlah sambungan, jml disambung, sambungan,
-        jml okulasi, jumlah okulasi, bibit disambung, okulasi dibuat`,
+      day: "tgl sambung",
+      count: `sambungan, bibit disambung, okulasi dibuat`,
     },
     "first release": {
       name: `
         buka ikatan, buka plastik, buka sungkup, buka tali, pembukaan ikatan, buka ikatan pertama,
         lepas ikatan, buka okulasi, pembukaan sungkup`,
-      day: "tgl buka, tgl buka ikatan, tanggal buka, tgl buka plastik, tgl buka sungkup",
+      day: "tgl buka, tanggal buka",
     },
     "bud break": {
       name: "pecah tunas, tunas pecah, mata tunas pecah, bertunas, keluar tunas",
-      day: "tgl pecah tunas, tgl bertunas, tanggal pecah tunas, tgl tunas",
-      count: "jml bertunas, jumlah bertunas",
+      day: "tgl tunas",
+      count: "jml bertunas",
     },
     "take count": {
       name: "hitung jadi, sambungan jadi, pemeriksaan sambungan, hitung hidup, periksa sambungan",
-      day: `
-        tgl hitung, tanggal hitung, tgl periksa, tgl pemeriksaan, tgl hitung jadi, tgl hitung hidup,
-        tanggal periksa`,
-      count: `
-        jadi, jml jadi, jumlah jadi, sambungan hidup, jml hidup, jumlah hidup, hidup, berhasil,
-        jml berhasil, okulasi jadi, okulasi hidup, sambungan berhasil, sambungan tumbuh`,
+      day: `tgl hitung, tanggal hitung, tgl periksa, tgl pemeriksaan, tanggal periksa`,
+      count: `jadi, sambungan hidup, hidup, berhasil, okulasi jadi, okulasi hidup, sambungan berhasil, sambungan tumbuh`,
     },
     "first flush": {
       name: "flush pertama, pupus pertama, trubus pertama, pupus, trubus, daun pertama",
-      day: "tgl flush, tgl pupus, tgl trubus",
+      day: "tgl flush",
     },
     "flush hardening": {
       name: "daun tua, flush tua, pengerasan, pupus tua, daun mengeras",
-      day: "tgl daun tua, tgl pengerasan",
+      day: "tgl daun tua",
     },
     branching: {
       name: "percabangan, bercabang, cabang",
@@ -126,12 +97,12 @@ export const indonesian: LanguageText = {
     },
     "union closed": {
       name: "sambungan menyatu, pertautan, menyatu, sambungan rapat, pertautan sempurna",
-      day: "tgl menyatu, tgl pertautan",
+      day: "tgl menyatu",
     },
     ready: {
       name: "siap, siap salur, siap jual, siap tanam, bibit siap",
-      day: "tgl siap, tanggal siap, tgl siap salur, tgl siap jual, tgl siap tanam",
-      count: "jml siap, jumlah siap, jml siap salur, jml siap jual, bibit siap salur, siap btg",
+      day: "tgl siap",
+      count: "bibit siap salur",
     },
   },
 

@@ -29,39 +29,17 @@ export const portuguese: LanguageText = {
     unidades, un, quantas, quantos`,
   headerFillers: "de, do, da, dos, das, o, a, os, as, em, por, para",
   facts: {
-    batch: `
-      lote, lote no, no lote, no do lote, numero do lote, codigo do lote, cod lote, nome do lote,
-      codigo lote, identificacao do lote, num lote`,
-    fromLot: `
-      lote de origem, lote origem, lote mae, lote de porta enxerto, lote porta enxerto,
-      lote de porta enxertos, lote cavalo, lote de cavalos, do lote, lote de semeadura,
-      lote da sementeira`,
-    variety: `
-      variedade, variedades, cultivar, clone, variedade enxertada, variedade copa, clone enxertado,
-      copa, variedade do garfo, clone do garfo, garfo`,
-    rootstock: `
-      porta enxerto, porta enxertos, portaenxerto, portaenxertos, cavalo, cavalos,
-      variedade do porta enxerto, tipo de porta enxerto, clone do porta enxerto,
-      p e, pe`,
+    batch: `lote, no do lote, numero do lote, cod lote, nome do lote, codigo lote, identificacao do lote`,
+    fromLot: `lote origem, lote mae, lote porta enxerto, lote de porta enxertos, lote cavalo, lote de cavalos, do lote, lote de semeadura, lote da sementeira`,
+    variety: `variedade, variedades, cultivar, clone, variedade enxertada, variedade copa, clone enxertado, copa, variedade do garfo, clone do garfo, garfo`,
+    rootstock: `porta enxerto, porta enxertos, portaenxerto, portaenxertos, cavalo, cavalos, variedade do porta enxerto, tipo de porta enxerto, clone do porta enxerto, p e, pe`,
     crop: "cultura, especie, especies",
-    method: `
-      metodo, metodo de enxertia, tipo de enxertia, tipo de enxerto, tipo enx, tecnica,
-      tecnica de enxertia, forma de propagacao, tipo de propagacao, metodo de propagacao`,
-    place: `
-      local, localizacao, canteiro, estufa, bancada, viveiro, telado, sombrite, casa de vegetacao,
-      bloco, ripado, posicao, setor`,
+    method: `metodo, metodo de enxertia, tipo de enxertia, tipo de enxerto, tipo enx, tecnica, tecnica de enxertia, forma de propagacao, tipo de propagacao, metodo de propagacao`,
+    place: `local, localizacao, canteiro, estufa, bancada, viveiro, telado, sombrite, casa de vegetacao, bloco, ripado, posicao, setor`,
     grafter: "enxertador, enxertadora, enxertado por, nome do enxertador",
-    scionSource: `
-      origem do garfo, origem garfo, origem dos garfos, origem garfos, origem da borbulha,
-      origem borbulha, origem das borbulhas, origem borbulhas, fonte de garfos, matriz,
-      fonte de borbulhas, jardim clonal, planta matriz, planta mae, borbulheira,
-      procedencia do garfo, procedencia garfo, arvore matriz, garfos de`,
-    culled: `
-      descarte, descartes, descartadas, descartados, mortas, mortos, perdas, mortalidade, refugo,
-      eliminadas, mudas mortas, mudas descartadas, baixas`,
-    dispatched: `
-      expedidas, expedicao, vendidas, vendidos, vendas, entregues, entregas, saidas, saida,
-      despachadas, mudas vendidas, mudas entregues, enviadas`,
+    scionSource: `origem garfo, origem garfos, origem borbulha, origem borbulhas, fonte de garfos, matriz, fonte de borbulhas, jardim clonal, planta matriz, planta mae, borbulheira, procedencia garfo, arvore matriz, garfos de`,
+    culled: `descarte, descartes, descartadas, descartados, mortas, mortos, perdas, mortalidade, refugo, eliminadas, baixas`,
+    dispatched: `expedidas, expedicao, vendidas, vendidos, vendas, entregues, entregas, saidas, saida, despachadas, enviadas`,
     closed: "encerrado, encerrada, fechado, lote encerrado, finalizado, data de encerramento",
     note: "nota, notas, observacao, observacoes, obs, comentario, comentarios",
     eventDay: "data, dia, data da atividade, data atividade",
@@ -72,71 +50,56 @@ export const portuguese: LanguageText = {
   steps: {
     sowing: {
       name: "semeadura, semeio, plantio, semeado, semeada",
-      day: `
-        data semeadura, data da semeadura, data de semeadura, dt semeadura, semeado em,
-        data plantio, data do plantio, data semeio`,
-      count: `
-        sementes, sementes semeadas, semeadas, no sementes, qtd sementes, qtd semeada, qtde semeada,
-        numero de sementes`,
+      day: `semeado em`,
+      count: `sementes, sementes semeadas, semeadas`,
     },
     germination: {
       name: "germinacao, germ, emergencia, nascimento",
-      day: "data germinacao, data da germinacao, dt germinacao, germinou em, data emergencia",
-      count: `
-        germinadas, germinados, plantulas, nascidas, sementes germinadas, qtd germinada,
-        qtd germinadas, emergidas`,
+      day: "germinou em",
+      count: `germinadas, germinados, plantulas, nascidas, sementes germinadas, qtd germinada, emergidas`,
     },
     grafting: {
       name: "enxertia, enxerto, enxertado, enxertada, enxertar, borbulhia, garfagem",
-      day: `
-        data enxertia, data da enxertia, data de enxertia, dt enxertia, enxertado em, data enxerto,
-        data do enxerto, dt enxerto`,
-      count: `
-        enxertos, enxertadas, enxertados, enxertos feitos, mudas enxertadas, plantas enxertadas,
-        no enxertos, qtd enxertos, qtd enxertada, qtde enxertada, qtd enxertadas,
-        numero de enxertos, enxertos realizados`,
+      day: `enxertado em`,
+      count: `enxertos, enxertadas, enxertados, enxertos feitos, enxertos realizados`,
     },
     "first release": {
       name: `
         desamarrio, retirada da fita, abertura da fita, retirada do fitilho, desvendamento,
         primeira abertura, retirada do saquinho, corte do fitilho`,
-      day: "data desamarrio, data retirada da fita, data da retirada da fita, dt desamarrio",
+      day: "dt desamarrio",
     },
     "bud break": {
       name: "brotacao, brotacao da gema, quebra da gema, gema brotada, brotacao das gemas",
-      day: "data brotacao, data da brotacao, brotou em, dt brotacao",
+      day: "brotou em",
       count: "brotados, brotadas, gemas brotadas",
     },
     "take count": {
       name: "pegamento, pega, contagem de pegamento, avaliacao de pegamento, contagem do pegamento",
-      day: `
-        data pegamento, data do pegamento, data contagem, data da contagem, dt pegamento,
-        contado em, data avaliacao`,
-      count: `
-        pegos, pegas, enxertos pegos, enxertos vivos, no pegos, qtd pegos, pegamentos, qtd pegas,
-        mudas pegas, enxertos vingados, vingados`,
+      day: `data contagem, data da contagem, contado em, data avaliacao`,
+      count: `pegos, pegas, enxertos pegos, enxertos vivos, pegamentos, enxertos vingados, vingados`,
     },
     "first flush": {
       name: "primeiro fluxo, primeiro lancamento, fluxo, primeira brotacao foliar, lancamento",
-      day: "data fluxo, data primeiro fluxo, data do fluxo, data lancamento",
+      day: "data fluxo",
     },
     "flush hardening": {
       name: `
         endurecimento, amadurecimento do fluxo, fluxo maduro, lignificacao, maturacao do fluxo`,
-      day: "data endurecimento, endurecido em",
+      day: "endurecido em",
     },
     branching: {
       name: "ramificacao, ramificado, esgalhamento",
-      day: "data ramificacao, ramificou em",
+      day: "ramificou em",
     },
     "union closed": {
       name: "soldadura, solda, uniao soldada, uniao fechada, cicatrizacao",
-      day: "data soldadura, data da soldadura, soldado em, data cicatrizacao",
+      day: "soldado em",
     },
     ready: {
       name: "pronto, pronta, pronta para venda, apta para venda, muda pronta, acabamento",
-      day: "data pronta, data pronto, pronta em, pronto em, data muda pronta, dt pronta",
-      count: "prontas, prontos, mudas prontas, mudas aptas, plantas prontas, qtd prontas",
+      day: "pronta em, pronto em",
+      count: "prontas, prontos, mudas aptas",
     },
   },
 

@@ -28,38 +28,18 @@ export const spanish: LanguageText = {
     cuantas, cuantos`,
   headerFillers: "de, del, la, el, los, las, en, a, al, por, para",
   facts: {
-    batch: `
-      lote, lote no, no lote, no de lote, numero de lote, codigo de lote, tanda, codigo lote,
-      nombre del lote, num lote, nro lote, nro de lote, partida`,
-    fromLot: `
-      lote de origen, lote origen, lote madre, lote padre, lote de patrones, del lote, lote patron,
-      lote patrones, lote de patron, lote de siembra, lote de semillero, viene del lote`,
-    variety: `
-      variedad, variedades, cultivar, clon, variedad injertada, clon injertado,
-      variedad de la vareta, variedad del injerto, clon del injerto, copa`,
-    rootstock: `
-      patron, patrones, portainjerto, portainjertos, porta injerto, porta injertos, pie,
-      variedad del patron, tipo de patron, clon patron`,
+    batch: `lote, tanda, codigo lote, nombre del lote, partida`,
+    fromLot: `lote origen, lote madre, lote padre, del lote, lote patron, lote patrones, lote de siembra, lote de semillero, viene del lote`,
+    variety: `variedad, variedades, cultivar, clon, variedad injertada, clon injertado, variedad de la vareta, variedad del injerto, clon del injerto, copa`,
+    rootstock: `patron, patrones, portainjerto, portainjertos, porta injerto, porta injertos, pie, variedad del patron, tipo de patron, clon patron`,
     crop: "cultivo, especie, especies",
-    method: `
-      metodo, metodo de injerto, metodo de injertacion, tipo de injerto, tecnica, forma de injerto,
-      metodo de propagacion, forma de propagacion`,
-    place: `
-      lugar, ubicacion, cama, invernadero, vivero, mesa, banco, nave, era, sombreadero, bancal,
-      bloque, umbraculo, casa sombra, sitio, cantero`,
-    grafter: "injertador, injertadora, injertado por, injerto por, nombre del injertador",
-    scionSource: `
-      origen de la vareta, origen vareta, origen varetas, origen de varetas, fuente de varetas,
-      origen de la yema, origen yema, origen yemas, origen de yemas, fuente de yemas, jardin clonal,
-      arbol madre, planta madre, banco de yemas, banco de varetas, procedencia vareta,
-      procedencia yema, procedencia de la vareta, varetas de`,
-    culled: `
-      descarte, descartes, descartadas, descartados, muertas, muertos, bajas, perdidas, mortalidad,
-      eliminadas, desechadas, plantas muertas, rechazo`,
-    dispatched: `
-      despachadas, despacho, despachos, vendidas, vendidos, ventas, entregadas, entregados,
-      entregas, salidas, enviadas, plantas vendidas, plantas entregadas`,
-    closed: "cerrado, cerrada, lote cerrado, terminado, terminada, fecha de cierre, cierre",
+    method: `metodo, metodo de injerto, metodo de injertacion, tipo de injerto, tecnica, forma de injerto, metodo de propagacion, forma de propagacion`,
+    place: `lugar, ubicacion, cama, invernadero, vivero, mesa, banco, nave, era, sombreadero, bancal, bloque, umbraculo, casa sombra, sitio, cantero`,
+    grafter: "injertador, injertadora, injertado por, injerto por",
+    scionSource: `origen vareta, origen varetas, fuente de varetas, origen yema, origen yemas, fuente de yemas, jardin clonal, arbol madre, planta madre, banco de yemas, banco de varetas, procedencia vareta, procedencia yema, varetas de`,
+    culled: `descarte, descartes, descartadas, descartados, muertas, muertos, bajas, perdidas, mortalidad, eliminadas, desechadas, rechazo`,
+    dispatched: `despachadas, despacho, despachos, vendidas, vendidos, ventas, entregadas, entregados, entregas, salidas, enviadas`,
+    closed: "cerrado, cerrada, lote cerrado, terminado, terminada, cierre",
     note: "nota, notas, observacion, observaciones, obs, comentario, comentarios",
     eventDay: "fecha, dia, fecha de la labor, fecha labor",
     eventStep: "etapa, labor, actividad, tarea, evento, operacion, trabajo, fase",
@@ -69,74 +49,58 @@ export const spanish: LanguageText = {
   steps: {
     sowing: {
       name: "siembra, sembrado, sembrada, semillado",
-      day: "fecha siembra, fecha de siembra, f siembra, sembrado el, fec siembra, dia de siembra",
-      count: `
-        semillas, semillas sembradas, sembradas, no semillas, cant semillas, cant sembrada,
-        cantidad sembrada, numero de semillas, semilla`,
+      day: "sembrado el",
+      count: `semillas, semillas sembradas, sembradas, semilla`,
     },
     germination: {
       name: "germinacion, germ, emergencia, nacencia",
-      day: "fecha germinacion, fecha de germinacion, f germinacion, germino el, fec germ",
-      count: `
-        germinadas, germinados, plantulas, nacidas, semillas germinadas, no germinadas,
-        cant germinadas, plantulas nacidas, emergidas`,
+      day: "germino el",
+      count: `germinadas, germinados, plantulas, nacidas, semillas germinadas, plantulas nacidas, emergidas`,
     },
     grafting: {
       name: "injerto, injertacion, injertado, injertada, injertar, enjertacion",
-      day: `
-        fecha injerto, fecha de injerto, f injerto, fecha injertacion, injertado el,
-        fecha de injertacion, fec injerto, dia de injerto`,
-      count: `
-        injertos, injertadas, injertados, injertos hechos, injertos realizados, plantas injertadas,
-        no injertos, cant injertos, cant injertada, cant injertadas, numero de injertos,
-        cantidad injertada`,
+      day: `injertado el`,
+      count: `injertos, injertadas, injertados, injertos hechos, injertos realizados`,
     },
     "first release": {
       name: `
         desamarre, destape, desvendado, primer destape, aflojado, retiro de cinta, primera apertura,
         primer desamarre, corte de cinta, desate, retiro de amarre, soltar amarre,
         descubrir injerto`,
-      day: "fecha desamarre, fecha destape, fecha de destape, fecha de desamarre",
+      day: "fecha destape",
     },
     "bud break": {
       name: "brotacion, brote de yema, rotura de yema, yema brotada, brotacion de yemas",
-      day: "fecha brotacion, fecha de brotacion, broto el",
+      day: "broto el",
       count: "brotados, brotadas, yemas brotadas",
     },
     "take count": {
       name: `
         prendimiento, prendida, conteo de prendimiento, pega, evaluacion de prendimiento,
         conteo prendimiento, prendido`,
-      day: `
-        fecha prendimiento, fecha de prendimiento, fecha conteo, fecha de conteo, f prendimiento,
-        contado el, fecha evaluacion`,
-      count: `
-        prendidos, prendidas, injertos prendidos, plantas prendidas, pegados, pegadas, no prendidos,
-        cant prendidos, injertos vivos, injertos exitosos, cant prendidas, logrados, exitosos`,
+      day: `fecha conteo, fecha de conteo, contado el, fecha evaluacion`,
+      count: `prendidos, prendidas, injertos prendidos, pegados, pegadas, injertos vivos, injertos exitosos, logrados, exitosos`,
     },
     "first flush": {
       name: "primer flujo, primer flush, primera brotacion foliar, flujo, primer brote foliar",
-      day: "fecha flujo, fecha primer flujo",
+      day: "fecha flujo",
     },
     "flush hardening": {
       name: "endurecimiento, maduracion del brote, brote maduro, flujo maduro, lignificacion",
-      day: "fecha endurecimiento, endurecido el",
+      day: "endurecido el",
     },
     branching: {
       name: "ramificacion, ramificado, ramificada",
-      day: "fecha ramificacion, ramifico el",
+      day: "ramifico el",
     },
     "union closed": {
       name: "soldadura, union soldada, union cerrada, union cicatrizada, cicatrizacion",
-      day: "fecha soldadura, fecha de soldadura, soldado el",
+      day: "soldado el",
     },
     ready: {
       name: "listo, lista, listo para venta, listas para la venta, apto para venta, terminacion",
-      day: `
-        fecha lista, fecha listo, lista el, listo el, fecha disponible, fecha de entrega posible`,
-      count: `
-        listas, listos, plantas listas, plantas aptas, plantas terminadas, cant listas, no listas,
-        plantas para venta`,
+      day: `lista el, listo el, fecha disponible, fecha de entrega posible`,
+      count: `listas, listos, plantas aptas, plantas terminadas, plantas para venta`,
     },
   },
 

@@ -85,8 +85,13 @@ function isPerson(target: ColumnMatch["target"]): boolean {
 const SAMPLES = 3;
 const LONGEST_SAMPLE = 40;
 
-function sureness({ sureness: sure, target }: ColumnMatch): ColumnGuess["sure"] {
-  if (target === null) return sure === 4 ? "told" : "not used";
+/** A person is asked to look only at what could be something else, or may be something. */
+function sureness({ sureness: sure, target, others }: ColumnMatch): ColumnGuess["sure"] {
+  if (sure === 4) return "told";
+  if (target === null) return others.length > 0 ? "guessed" : "not used";
   // A step's name over days can hardly mean anything but its day.
-  return ({ 1: "likely", 2: "likely", 3: "sure", 4: "told" } as const)[sure];
+  const rivals = others.filter(
+    (one) => one.kind !== "step" || target.kind !== "step" || one.key !== target.key,
+  );
+  return rivals.length > 0 ? "likely" : "sure";
 }
