@@ -1,3 +1,4 @@
+/* Longer than most: it names every list that a language's file holds. */
 import type { HeaderPart } from "./header-part";
 
 /**
