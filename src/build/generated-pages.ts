@@ -1,5 +1,6 @@
 import { forecastPictures, methodPictures } from "./forecast-pictures";
 import { functionReference } from "./function-reference";
+import { recordsArguments } from "./records-arguments";
 import { timetablePage } from "./timetable-page";
 
 /**
@@ -13,6 +14,7 @@ export async function generatedPages(code: string): Promise<ReadonlyMap<string, 
     drawn.map(([name, svg]) => [`${folder}/pictures/${name}`, svg] as const);
   return new Map([
     ["src/functions/README.md", await functionReference(code)],
+    ["src/workbook/reading/records-arguments.table.ts", recordsArguments()],
     ["src/core/timetable/README.md", timetablePage()],
     ...pictures("src/core/timetable", methodPictures()),
     ...pictures("src/core/projection", forecastPictures()),

@@ -203,7 +203,9 @@ export const english = {
   },
 
   check: {
+    cells: "{cells, list}",
     correctTab: "Correct the tab {tab}",
+    moreCells: "{more, count} more",
     nothingToDo: "Nothing",
     noTrouble: "No trouble found",
     onlyThisCheck: "Until it is corrected, only this check is answered",
@@ -211,6 +213,10 @@ export const english = {
     rowsAllUsed: "Every row is used",
     rowsUsed:
       "{used, count} used, {leftOut, count} left out, {notBatches, count} skipped (sums, headings, notes), {heading, count} header or above it, {blank, count} blank",
+    untold:
+      "{formulas, plural, one {# formula of yours reads} other {# formulas of yours read}} the records without what you told in Set up",
+    untoldHappens: "It may read columns and names otherwise than the tabs that we make",
+    untoldToDo: "Give it the argument columns: {columns}",
   },
 
   checkColumns: {

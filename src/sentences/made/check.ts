@@ -1,8 +1,12 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count, plural } from "../runtime";
+import { count, list, plural } from "../runtime";
+
+export const cells = (d: { readonly cells: readonly string[] }): string => list(d.cells);
 
 export const correctTab = (d: { readonly tab: string | number }): string => "Correct the tab " + d.tab;
+
+export const moreCells = (d: { readonly more: number }): string => count(d.more) + " more";
 
 export const nothingToDo = (): string => "Nothing";
 
@@ -15,3 +19,9 @@ export const rows = (d: { readonly rows: number }): string => plural(d.rows, { o
 export const rowsAllUsed = (): string => "Every row is used";
 
 export const rowsUsed = (d: { readonly used: number; readonly leftOut: number; readonly notBatches: number; readonly heading: number; readonly blank: number }): string => count(d.used) + " used, " + count(d.leftOut) + " left out, " + count(d.notBatches) + " skipped (sums, headings, notes), " + count(d.heading) + " header or above it, " + count(d.blank) + " blank";
+
+export const untold = (d: { readonly formulas: number }): string => plural(d.formulas, { one: count(d.formulas) + " formula of yours reads", other: count(d.formulas) + " formulas of yours read" }) + " the records without what you told in Set up";
+
+export const untoldHappens = (): string => "It may read columns and names otherwise than the tabs that we make";
+
+export const untoldToDo = (d: { readonly columns: string | number }): string => "Give it the argument columns: " + d.columns;

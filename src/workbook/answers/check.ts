@@ -1,4 +1,4 @@
-import { checkedRecords, costOf, type TimetableFault } from "../../core";
+import { checkedRecords, costOf, shortened, type TimetableFault } from "../../core";
 import * as check from "../../sentences/made/check";
 import type { CheckAnswer, CheckRow, SelectAnswer, SelectRequest } from "../../wire/check";
 import { capital } from "../../wording/capital";
@@ -6,6 +6,8 @@ import { tallySentence, troubleWords } from "../../wording/check";
 import { faultSentence, timetableLoss } from "../../wording/timetable";
 import { cellName } from "../host/cell-name";
 import { type RecordsNow, recordsNow } from "../reading/records-tab";
+import { untoldFormulas } from "../reading/untold-formulas";
+import { settingCells } from "../settings/settings";
 import { OWN_TABS } from "../tabs/own-tabs";
 
 /** What could not be used, in the timetable and in the records. */
@@ -16,6 +18,7 @@ export function checkAnswer(): CheckAnswer {
   return {
     rows: [
       ...now.faults.map((fault) => timetableTrouble(fault, now)),
+      ...untoldTrouble(now),
       ...troubles.map((one) => ({ row: one.row, cost: costOf(one), ...troubleWords(one) })),
     ],
     tally: tallySentence(rows),
@@ -36,6 +39,30 @@ function timetableTrouble(
     whatHappens: timetable.methods.length === 0 ? check.onlyThisCheck() : timetableLoss(fault),
     whatToDo: check.correctTab({ tab: tab ?? OWN_TABS.timetable }),
   };
+}
+
+/** Formulas of cells that are named before the rest are counted. */
+const MOST_NAMED = 5;
+
+/** The person's own formulas that read the records otherwise than our tabs do. */
+function untoldTrouble({ workbook, settings }: RecordsNow): readonly CheckRow[] {
+  const cells = untoldFormulas(workbook, settings);
+  if (cells.length === 0) return [];
+  const more = cells.length - MOST_NAMED;
+  const named = cells.slice(0, MOST_NAMED).map((cell) => shortened(cell));
+  return [
+    {
+      row: null,
+      column: "",
+      found: check.cells({
+        cells: more > 0 ? [...named, check.moreCells({ more })] : named,
+      }),
+      cost: 4,
+      trouble: check.untold({ formulas: cells.length }),
+      whatHappens: check.untoldHappens(),
+      whatToDo: check.untoldToDo({ columns: settingCells(workbook).columns.text }),
+    },
+  ];
 }
 
 /** Shows the cell of a trouble in the sheet. */
