@@ -16,7 +16,6 @@ const LONGEST_SAMPLE = 14;
 
 /** How each column of the records was read, and the words by which another reading is asked for. */
 export function columnsSection({ columns, names }: ColumnsRead, width: number): string {
-  const heading = text.columnsHeading();
   const header = [text.header(), text.readAs(), text.howSure(), text.mayBe(), text.suchAs()];
   const severalTabs = new Set(columns.map(({ tab }) => tab)).size > 1;
   const rows = columns.map(({ tab, ...one }) => [
@@ -31,13 +30,13 @@ export function columnsSection({ columns, names }: ColumnsRead, width: number): 
     row.map((value): SheetCell => ({ value, pattern: "" })),
   );
   const table = textTable(cells, { width });
-  return [
-    heading,
-    "═".repeat(heading.length),
-    table,
-    ...toCorrect(columns, names).flatMap((line) => wrapText(line, width)),
-    "",
-  ].join("\n");
+  const below = toCorrect(columns, names).flatMap((line) => wrapText(line, width));
+  return titled(text.columnsHeading(), [table, ...below]);
+}
+
+/** A section of the report under its heading. */
+export function titled(heading: string, lines: readonly string[]): string {
+  return [heading, "═".repeat(heading.length), ...lines, ""].join("\n");
 }
 
 /** Nothing where every column is sure: a table that is read whole asks for no look. */

@@ -24,6 +24,7 @@ import { settingReference } from "./settings-tab";
 import type { SheetCell, SheetCells } from "./sheet-cells";
 import { TAB_NAMES } from "./tab-names.table";
 import { textTable } from "./tables";
+import { wordsSection } from "./words-section";
 import { type SheetDraft, workbookData } from "./workbook-data";
 import { wrapText } from "./wrap-text";
 import { writeXlsx } from "./xlsx-out";
@@ -126,6 +127,7 @@ export async function runReport(words: readonly string[], at: ReportSurroundings
     settings,
   });
   if (read.columns.length > 0) at.print(columnsSection(read, LINE_WIDTH));
+  if (read.words.length > 0) at.print(wordsSection(read.words, LINE_WIDTH));
   at.print(text.made({ file: save(results, { file, options, at, addInNames }) }));
 }
 

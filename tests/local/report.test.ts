@@ -61,6 +61,13 @@ function BATCH_BALANCE(records) {
   if (at < 0) throw new Error('BATCH_BALANCE: no header in records');
   return [['Batch', 'Started with']].concat(records.slice(1).filter(function (row) { return row[at]; }).map(function (row) { return [row[at], 1]; }));
 }
+function wordsAsked(values) {
+  if (values[0].indexOf('Method') < 0) return { methods: [], pairs: [] };
+  return {
+    methods: [{ word: 'Cleft', fits: ['Cocoa cleft graft', 'Mango cleft graft'], batches: 2 }],
+    pairs: [{ column: 'Variety', rare: { text: 'Amle 3', initials: null }, batches: 1, common: { text: 'Amel 3', initials: null } }],
+  };
+}
 function sidebarColumns(request) {
   var values = SpreadsheetApp.getActiveSpreadsheet().getSheetByName(request.tab).getDataRange().getValues();
   var open = { Up: { readAs: null, sure: 'not used', others: ['Germinated', 'Takes'] }, 'Kind of tree': { readAs: null, sure: 'not used', others: [] } };
@@ -69,7 +76,7 @@ function sidebarColumns(request) {
     var sample = { text: String(values[1] ? values[1][at] : ''), initials: header === 'Kind of tree' ? 'A. B.' : null };
     return { column: at, header: header, readAs: read.readAs, sure: read.sure, others: read.others, samples: [sample] };
   });
-  return { ok: true, data: { columns: columns, choices: ['Batch', 'Germinated', 'Takes'] } };
+  return { ok: true, data: { columns: columns, choices: ['Batch', 'Germinated', 'Takes'], words: wordsAsked(values) } };
 }
 /** @customfunction */
 function PLACE_LOAD() {
@@ -267,6 +274,23 @@ describe("report", () => {
     const section = (await report("mine.csv")).split(said.columnsHeading())[1] ?? "";
     expect(section).toContain("Grafted on");
     expect(section).not.toContain("--column");
+  });
+
+  it("asks what words in cells mean, until it is told", async () => {
+    writeFileSync(at("words.csv"), "Batch,Method,Variety\nB1,Cleft,Amel 3\n");
+    const asked = async (...told: string[]) => {
+      const text = await report("words.csv", ...told);
+      return text.split(said.wordsHeading())[1]?.replaceAll("\n", " ") ?? "";
+    };
+    const all = await asked();
+    expect(all).toMatch(/Method +Cleft +2 +Cocoa cleft graft, Mango cleft graft/);
+    expect(all).toMatch(/Variety +Amle 3 +1 +Amel 3/);
+    expect(all).toContain(said.correctWords({ name: "Cocoa cleft graft", word: "Cleft" }));
+    expect(all).toContain(said.tellApart({ name: "Amel 3", other: "Amle 3" }));
+    const method = ["--word", "Cocoa cleft graft=Cleft"];
+    expect(await asked(...method)).not.toContain("Cleft");
+    expect(await asked(...method, "--apart", "Amle 3=Amel 3")).toBe("");
+    expect(await asked(...method, "--word", "Amel 3=Amle 3")).toBe("");
   });
 
   it("says that a template has no batches yet", async () => {

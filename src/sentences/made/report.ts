@@ -8,6 +8,8 @@ export const asOf = (d: { readonly file: string | number; readonly day: string |
 
 export const asOfTab = (): string => "As of";
 
+export const batches = (): string => "Batches";
+
 export const calculating = (d: { readonly file: string | number }): string => "Calculating " + d.file + " ...";
 
 export const cautions = (): string => "Cautions";
@@ -15,6 +17,8 @@ export const cautions = (): string => "Cautions";
 export const check = (): string => "Check";
 
 export const checkHeading = (): string => "Check: what in the records could not be used or looks wrong";
+
+export const column = (): string => "Column";
 
 export const columnLeft = (): string => "left alone";
 
@@ -29,6 +33,8 @@ export const columnSure = (): string => "sure";
 export const columnTold = (): string => "told";
 
 export const correctColumns = (d: { readonly name: string | number; readonly header: string | number }): string => "To correct one, say so behind the command: --column \"OUR NAME=HEADER\", such as --column \"" + d.name + "=" + d.header + "\".";
+
+export const correctWords = (d: { readonly name: string | number; readonly word: string | number }): string => "To say what one means, write behind the command: --word \"OUR NAME=WORD\", such as --word \"" + d.name + "=" + d.word + "\".";
 
 export const cost = (): string => "Cost";
 
@@ -66,6 +72,8 @@ export const orderOutlook = (): string => "Order outlook";
 
 export const orderOutlookHeading = (): string => "Orders: how likely each is full by its day, and what to do";
 
+export const ourName = (): string => "OUR NAME";
+
 export const placeLoad = (): string => "Place load";
 
 export const placeLoadHeading = (): string => "Places: how many plants stand in each, week by week, those that are too full first";
@@ -89,6 +97,12 @@ export const takesByGrafterHeading = (): string => "Take rates by grafter (batch
 export const takesByVariety = (): string => "Takes by variety";
 
 export const takesByVarietyHeading = (): string => "Take rates by variety (batch spread: 1 is chance alone)";
+
+export const tellApart = (d: { readonly name: string | number; readonly other: string | number }): string => "Two names that are two: --apart \"" + d.name + "=" + d.other + "\".";
+
+export const word = (): string => "Word";
+
+export const wordsHeading = (): string => "Words: what cells say that may be meant in more ways than one";
 
 export const workPlan = (): string => "Work plan";
 
