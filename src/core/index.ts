@@ -21,7 +21,13 @@ export {
   shortFacts,
   type Unread,
 } from "./cells";
-export { CHECK_COLUMNS, type CheckedRecords, checkedRecords } from "./check";
+export {
+  CHECK_COLUMNS,
+  type CheckedRecords,
+  checkedRecords,
+  type OpenWords,
+  openWords,
+} from "./check";
 export {
   COST_COLUMNS,
   type CostRemark,

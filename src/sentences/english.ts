@@ -1567,6 +1567,21 @@ read. Without FILE an invented nursery is opened.
     sentence: "What the tasks of the coming days need, how much, and from when on.",
   },
 
+  wordsPage: {
+    areTwo: "No, they are two",
+    choose: "Choose",
+    kept: "{more, plural, =0 {} one {# more question comes once these are answered. } other {# more questions come once these are answered. }}Your answers are kept in the settings tab, where you can change them.",
+    leaveOut: "None, leave them out",
+    methodBorne:
+      "{batches, plural, one {# batch} other {# batches}}, {plants, plural, one {# plant} other {# plants}}. {fits, plural, =0 {No method is called so.} other {It fits # methods.}}",
+    namesBorne:
+      "{batches, plural, one {# batch has} other {# batches have}} {rare}, {others, plural, one {# has} other {# have}} {common}.",
+    theSame: "{column}: is {rare} the same as {common}?",
+    title: "Your words",
+    whichMethod: "{word}: which of these?",
+    yesAs: "Yes, read both as {name}",
+  },
+
   workPage: {
     allUnrated:
       "For all tasks no hours are known. They need a count of plants, and Per person-hour in the timetable.",

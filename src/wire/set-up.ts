@@ -1,6 +1,7 @@
 /** What the sidebar asks while tabs are chosen, columns read and our tabs made, and what it is told. */
 
 import type { NamedText } from "./named-text";
+import type { WordChoice, WordsAsked } from "./words";
 
 export interface SetUpState {
   readonly recordsTab: string;
@@ -33,6 +34,8 @@ export interface ColumnsRequest {
   readonly tab: string;
   /** The person's own tab whose steps columns may mean; null or left out for the add-in's. */
   readonly timetable?: string | null;
+  /** What the person has changed by now, so that the words of these columns are asked. */
+  readonly columns?: readonly ColumnChoice[];
 }
 
 export interface ColumnsAnswer {
@@ -47,6 +50,7 @@ export interface ColumnsAnswer {
   readonly comparable: readonly ComparableColumn[];
   /** By which of them it is made; "" for no tab. */
   readonly compareBy: string;
+  readonly words: WordsAsked;
 }
 
 export interface ComparableColumn {
@@ -72,6 +76,8 @@ export interface SetUpRequest {
   readonly tab: string;
   /** Only the columns that the person changed. */
   readonly columns: readonly ColumnChoice[];
+  /** What the person has answered of words in cells. */
+  readonly words?: readonly WordChoice[];
   /** The person's own tab with the timetable; null or left out to make one from the methods. */
   readonly timetable?: string | null;
   readonly methods: readonly string[];
@@ -96,4 +102,6 @@ export interface SetUpAnswer {
   readonly forgotten: readonly ColumnChoice[];
   /** Notes of the person's that stood in the way of an answer, such as "Stages!C7", and where they stand now. */
   readonly moved: readonly { readonly from: string; readonly to: string }[];
+  /** What is left to ask of words in cells. */
+  readonly words: WordsAsked;
 }

@@ -4,12 +4,18 @@ import type { CheckAnswer } from "../../src/wire/check";
 import type { OpenAnswer } from "../../src/wire/open";
 import type { ColumnGuess, ColumnsAnswer } from "../../src/wire/set-up";
 import type { DueTask, TodayAnswer } from "../../src/wire/today";
+import type { WordsAsked } from "../../src/wire/words";
 import { orders, plan } from "./order-answers";
 import type { Answers } from "./script-runner";
 import { compared, takes } from "./take-answers";
 import { FIRST_RELEASE_CAUTION, work } from "./work-answers";
 
 /** Answers of an invented nursery, always the same. */
+
+export const noWords: WordsAsked = {
+  ...{ methods: [], pairs: [], more: 0 },
+  ...{ choices: ["Cocoa cleft graft"], columns: ["Variety", "Method", "Place", "Grafter"] },
+};
 
 export const opened: OpenAnswer = {
   workbook: "Hillside nursery (invented)",
@@ -227,6 +233,7 @@ export const columns: ColumnsAnswer = {
     { header: "Done by", people: true },
   ],
   compareBy: "Var.",
+  words: noWords,
 };
 
 /** One for each call: a call that is answered nowhere here does not compile. */
@@ -247,6 +254,7 @@ export const fixedAnswers: Required<Answers> = {
     made: ["Due", "Ready", "Takes"],
     kept: ["Timetable"],
     forgotten: [],
+    words: noWords,
     moved: [],
   }),
   sidebarSelect: ({ row: at, column }) => ({ selected: `Records!${column}${at}` }),

@@ -6,7 +6,7 @@ import { dayText } from "../../src/sidebar/controls/day-words";
 import { isolated } from "../../src/sidebar/controls/shortened";
 import { LANGUAGES_READ } from "../../src/sidebar/set-up/languages-read.table";
 import type { OpenAnswer } from "../../src/wire/open";
-import { columns, opened } from "./fixed-answers";
+import { columns, noWords, opened } from "./fixed-answers";
 import type { OpenSidebar } from "./open-sidebar";
 import type { Answers } from "./script-runner";
 import { sidebarTests } from "./sidebar-tests";
@@ -22,7 +22,13 @@ async function openNew(more: Partial<OpenAnswer> = {}, answers: Answers = {}): P
     sidebarOpen: () => ({ ...opened, setUp: made ? opened.setUp : null, timetables: [], ...more }),
     sidebarSetUp: () => {
       made = true;
-      return { made: ["Due", "Ready"], kept: ["Timetable"], forgotten: [], moved: [] };
+      return {
+        made: ["Due", "Ready"],
+        kept: ["Timetable"],
+        forgotten: [],
+        moved: [],
+        words: noWords,
+      };
     },
     ...answers,
   });
@@ -36,7 +42,7 @@ const readAs = (header: string) => text.readAsOf({ header });
 const others = (tab: string, rows: number) =>
   text.otherTabs({ number: 1, tabs: [text.tabRows({ tab: isolated(tab), rows })] });
 /** Where the person chooses nothing of it: nobody is ranked. */
-const USUAL = { compareBy: "Var.", initials: false };
+const USUAL = { words: [], compareBy: "Var.", initials: false };
 const requestsOf = (call: string) =>
   sidebar.asked.filter(({ name }) => name === call).map(({ request }) => request);
 

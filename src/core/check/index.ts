@@ -1,3 +1,4 @@
 /** Everything in the records that a person should look at. */
 
 export { CHECK_COLUMNS, type CheckedRecords, checkedRecords } from "./checked-records";
+export { type OpenWords, openWords } from "./open-words";

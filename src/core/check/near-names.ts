@@ -1,9 +1,22 @@
 import { nearAlike } from "../names";
 import { FACT_NAMES, NAMED_FACTS, type Records, type Trouble } from "../records";
 
-/** Names of one column that may be one, with how many batches bear each; the rarer is the one found. */
-export function nearNames({ batches, columns, words }: Records): Trouble[] {
-  return NAMED_FACTS.filter((fact) => fact !== "method").flatMap((fact) => {
+/** Two names of one column that may be one, with how many batches bear each. */
+export interface NearPair {
+  readonly fact: Exclude<(typeof NAMED_FACTS)[number], "method">;
+  /** The rarer name, and the first row that bears it. */
+  readonly rare: string;
+  readonly row: number | null;
+  readonly batches: number;
+  readonly common: string;
+  readonly others: number;
+}
+
+/** Near-alike names of each column of names, but those that were told to be two. */
+export function nearPairs({ batches, words }: Records): readonly NearPair[] {
+  return NAMED_FACTS.flatMap((fact) => {
+    // A method is one of the timetable's, or asked about by itself.
+    if (fact === "method") return [];
     const borne = new Map<string, { readonly row: number; batches: number }>();
     for (const batch of batches) {
       const name = batch[fact];
@@ -12,20 +25,29 @@ export function nearNames({ batches, columns, words }: Records): Trouble[] {
       else if (name !== "") borne.set(name, { row: batch.row, batches: 1 });
     }
     const of = (name: string) => borne.get(name) ?? { row: null, batches: 0 };
-    const match = columns.find(({ target }) => target?.kind === "fact" && target.fact === fact);
     const open = nearAlike([...borne.keys()]).filter((pair) => words?.isApart(...pair) !== true);
-    return open.map((pair): Trouble => {
-      const [rare, common] = of(pair[0]).batches > of(pair[1]).batches ? [...pair].reverse() : pair;
-      const { row, batches: few } = of(rare as string);
-      return {
-        row,
-        column: match?.header ?? FACT_NAMES[fact],
-        found: rare as string,
-        code: "near-alike",
-        batches: few,
-        name: common as string,
-        others: of(common as string).batches,
-      };
+    return open.map((pair): NearPair => {
+      const [one, other] = pair;
+      const [rare, common] = of(one).batches > of(other).batches ? [other, one] : [one, other];
+      return { fact, rare, ...of(rare), common, others: of(common).batches };
     });
+  });
+}
+
+/** The same, for a list of troubles; the rarer name is the one found. */
+export function nearNames(records: Records): Trouble[] {
+  return nearPairs(records).map(({ fact, rare, row, batches, common, others }): Trouble => {
+    const match = records.columns.find(
+      ({ target }) => target?.kind === "fact" && target.fact === fact,
+    );
+    return {
+      row,
+      column: match?.header ?? FACT_NAMES[fact],
+      found: rare,
+      code: "near-alike",
+      batches,
+      name: common,
+      others,
+    };
   });
 }

@@ -13,7 +13,7 @@ export { NAMED_FACTS } from "./one-spelling";
 export { readRecords } from "./read-records";
 export type { ReadingOptions } from "./read-tables";
 export { type Records, type RowTally, stepIndex } from "./records";
-export { FACT_NAMES, factNamed, LEAVE_ALONE } from "./target-names";
+export { FACT_NAMES, factNamed, isLeaveAlone, LEAVE_ALONE } from "./target-names";
 export {
   isToldHeader,
   type MethodTold,

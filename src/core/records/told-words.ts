@@ -32,8 +32,8 @@ export interface ToldWords {
   /** Our name for a word; the word itself where nothing was told of it. */
   nameOf(word: string): string;
   methodOf(texts: MethodTold): MethodTold;
-  /** Whether anything was told of a word in cells. */
-  isTold(word: string): boolean;
+  /** Whether a word was told to be left alone: nothing is asked of it again. */
+  isLeftAlone(word: string): boolean;
   /** Whether two names were told to be two, however near they are. */
   isApart(one: string, other: string): boolean;
 }

@@ -28,7 +28,7 @@ const BUDS: ReadonlySet<WayName> = new Set(["patch", "green", "shield", "chip"])
 /**
  * Reads methods as people write them: the timetable's own name, whatever its capitals and accents;
  * else crop and way in the words of any language, held against the same words of each name. Blank
- * means the timetable's first, of the crop where one is named.
+ * means the timetable's first; beside a crop that it is not of, the only one of that crop.
  */
 export function methodReader(timetable: Timetable): (texts: MethodTexts) => MethodReading {
   const all = withLost(timetable);
@@ -37,7 +37,7 @@ export function methodReader(timetable: Timetable): (texts: MethodTexts) => Meth
     timetable.methods.includes(method) ? { code: "method", method } : { code: "no-such-method" };
   const first = named.every(({ words }) => words.crops.length === 0) ? named[0] : undefined;
   const usualOf = (crops: readonly string[]) =>
-    crops.length === 0 ? named[0] : (named.find(({ words }) => says(words, crops)) ?? first);
+    crops.length === 0 || (named[0] && says(named[0].words, crops)) ? named[0] : first;
   return ({ method: text, crop = "" }) => {
     const crops = cropsIn(crop);
     const written = normalText(text);
@@ -50,7 +50,7 @@ export function methodReader(timetable: Timetable): (texts: MethodTexts) => Meth
               (words.crops.length === 0 || says(words, crops)),
           );
     if (own !== undefined) return asRead(own.method);
-    if (written === "") return { code: "no-such-method" };
+    if (written === "" && crops.length === 0) return { code: "no-such-method" };
     const words = methodWords(text);
     const wanted = { ...words, crops: [...crops, ...words.crops] };
     const exact = named.filter((one) => fits(one.words, wanted, false));

@@ -1,5 +1,5 @@
 import { foldName } from "../names";
-import { LEAVE_ALONE, type MethodTold, pairKey, type Told, type ToldWords } from "../records";
+import { isLeaveAlone, type MethodTold, pairKey, type Told, type ToldWords } from "../records";
 import { normalText } from "../words";
 import { methodWords } from "./method-words";
 import type { Timetable } from "./timetable";
@@ -17,7 +17,7 @@ export function toldWords({ values, notSame }: Told, timetable: Timetable): Told
   for (const [word, name] of values) {
     const method = methods.get(normalText(name));
     if (method !== undefined) methodFor.set(word, method);
-    else if (name !== LEAVE_ALONE) names.set(word, name);
+    else if (!isLeaveAlone(name)) names.set(word, name);
   }
   return {
     nameOf: (word) => {
@@ -40,7 +40,7 @@ export function toldWords({ values, notSame }: Told, timetable: Timetable): Told
       const ofEvery = methodFor.get(foldName(method));
       return ofEvery !== undefined && isOfCrop(ofEvery, crop) ? { method: ofEvery, crop } : texts;
     },
-    isTold: (word) => values.has(foldName(word)),
+    isLeftAlone: (word) => isLeaveAlone(values.get(foldName(word)) ?? ""),
     isApart: (one, other) => notSame.has(pairKey(one, other)),
   };
 }

@@ -16,10 +16,15 @@ export interface ColumnsForm {
   changes(): readonly ColumnChoice[];
 }
 
-/** All columns of a tab, each to be corrected where it was misunderstood. */
+/**
+ * All columns of a tab, each to be corrected where it was misunderstood.
+ *
+ * @param onWords called when a column of which words are asked was changed
+ */
 export function columnsForm(
-  { batches, columns, choices, lost }: ColumnsAnswer,
+  { batches, columns, choices, lost, words }: ColumnsAnswer,
   people: PeopleShown,
+  onWords: () => void,
 ): ColumnsForm {
   const changed = new Map<number, string | null>();
   const doubled = element("div", { "aria-live": "polite" });
@@ -58,9 +63,12 @@ export function columnsForm(
               choices,
               people,
               onChange: (readAs) => {
+                const before = changed.get(guess.column) ?? guess.readAs;
                 if (readAs === guess.readAs) changed.delete(guess.column);
                 else changed.set(guess.column, readAs);
                 tellTwice();
+                const isOfWords = (one: string | null) => words.columns.includes(one ?? "");
+                if (isOfWords(before) || isOfWords(readAs)) onWords();
               },
             }),
           ),

@@ -22,6 +22,7 @@ import { madeNotice } from "./made-notice";
 import { type MethodChoice, methodChoice } from "./method-choice";
 import { otherRecords } from "./other-records";
 import { type TimetableChoice, timetableChoice } from "./timetable-choice";
+import { type WordsForm, wordsForm } from "./words-form";
 
 interface SetUpChoices {
   /** The workbook as it was found last; null before. */
@@ -29,7 +30,11 @@ interface SetUpChoices {
   /** The tab with the records; "" where there is none. */
   readonly tab: string;
   /** Its columns as they are read and corrected, and by what takes are compared; null until they were read. */
-  readonly columns: { readonly form: ColumnsForm; readonly compare: CompareChoice } | null;
+  readonly columns: {
+    readonly form: ColumnsForm;
+    readonly words: WordsForm;
+    readonly compare: CompareChoice;
+  } | null;
   readonly methods: MethodChoice;
   readonly timetable: TimetableChoice;
 }
@@ -39,7 +44,7 @@ export function setUpSection(context: SidebarContext): Section {
   const { call, status, people } = context;
   const head = element("div");
   const fields = element("fieldset", { class: "bare" });
-  const columns = element("div");
+  const columns = element("fieldset", { class: "bare" });
   const result = element("div");
   const others = element("div");
   const state = stateOf<SetUpChoices>({
@@ -62,11 +67,28 @@ export function setUpSection(context: SidebarContext): Section {
         result.replaceChildren();
         const own = timetable.chosen();
         const answer = await call("sidebarColumns", { tab, timetable: own });
-        const form = columnsForm(answer, people);
+        const words = wordsForm(answer.words, people);
+        const form = columnsForm(answer, people, () => void askWords());
         const compare = compareChoice(answer, people);
-        state.set({ columns: { form, compare } });
+        state.set({ columns: { form, words, compare } });
         const methodsOrNone = own === null ? [methods.element] : [];
-        columns.replaceChildren(form.element, ...methodsOrNone, ...compare.elements, make);
+        columns.replaceChildren(
+          ...[form.element, words.element, ...methodsOrNone, ...compare.elements],
+          make,
+        );
+      },
+    });
+  /** What the cells of a column say is asked once it is read as one of words. */
+  const askWords = () =>
+    whileWorking({
+      status,
+      doing: text.readingColumns(),
+      controls: [fields, columns],
+      work: async () => {
+        const { tab, timetable, columns: read } = state.now;
+        if (read === null) return;
+        const asked = { tab, timetable: timetable.chosen(), columns: read.form.changes() };
+        read.words.ask((await call("sidebarColumns", asked)).words);
       },
     });
   state.on(["opened", "tab"], ({ opened, tab }) => {
@@ -105,6 +127,7 @@ export function setUpSection(context: SidebarContext): Section {
       const own = timetable.chosen();
       const chosen = own === null ? methods.chosen() : [];
       if (read === null) return;
+      const words = read.words.answers();
       if (own === null && methods.element.querySelector("input") !== null && chosen.length === 0) {
         throw new Error(text.noMethod());
       }
@@ -112,10 +135,13 @@ export function setUpSection(context: SidebarContext): Section {
         tab,
         timetable: own,
         columns: read.form.changes(),
-        methods: chosen,
+        // A method that a word was said to mean is one of theirs, ticked or not.
+        methods: own === null ? [...new Set([...chosen, ...read.words.methods()])] : [],
+        words,
         compareBy: read.compare.compareBy(),
         initials: people.byInitials(),
       });
+      read.words.askRest(answer.words);
       const notice = madeNotice(answer, () => context.go("today"));
       result.replaceChildren(notice);
       notice.focus();

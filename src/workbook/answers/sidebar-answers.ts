@@ -43,6 +43,8 @@ interface Answerer<Name extends SidebarCallName> {
 
 const DAYS_AHEAD = { daysAhead: wholeNumber({ least: 0, most: 3660, usual: 7 }) };
 
+const columnChoices = listOf(record({ header: anyText, readAs: anyTextOrNull }));
+
 const ORDER_PLANNED = {
   variety: entered("Variety"),
   wanted: numberEntered,
@@ -66,11 +68,15 @@ export const sidebarAnswers: { readonly [Name in SidebarCallName]: Answerer<Name
     answer: compareAnswer,
   },
   sidebarCheck: { asked: null, answer: checkAnswer },
-  sidebarColumns: { asked: { tab: anyText, timetable: textOrNull }, answer: columnGuesses },
+  sidebarColumns: {
+    asked: { tab: anyText, timetable: textOrNull, columns: columnChoices },
+    answer: columnGuesses,
+  },
   sidebarSetUp: {
     asked: {
       tab: anyText,
-      columns: listOf(record({ header: anyText, readAs: anyTextOrNull })),
+      columns: columnChoices,
+      words: listOf(record({ word: anyText, name: anyTextOrNull, notSame: yes })),
       timetable: textOrNull,
       methods: texts,
       compareBy: textIfSent,

@@ -9,18 +9,23 @@ import { comparableColumns, groupHeaders } from "../reading/group-headers";
 import { initialsIn, namedText } from "../reading/named-text";
 import { columnsArgument, plainText } from "../reading/records-tab";
 import { timetableToGuessBy } from "../reading/timetable-source";
-import { NO_TAB, readSettings, toldFor } from "../settings/settings";
+import { NO_TAB, readSettings, toldFor, toldHeader } from "../settings/settings";
 import { usualCompareBy } from "../takes/compare-takes";
+import { wordsAsked } from "./words-asked";
 
 type ColumnMatch = Records["columns"][number];
 
 /** How the columns of a tab are read, with values from each, for a person to correct. */
-export function columnGuesses({ tab, timetable: own = null }: ColumnsRequest): ColumnsAnswer {
+export function columnGuesses({
+  tab,
+  timetable: own = null,
+  columns: changed = [],
+}: ColumnsRequest): ColumnsAnswer {
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
   const sheet = gridTab(workbook, tab);
   if (sheet === null) throw new Error(noTab({ tab: shortened(tab) }));
   const settings = readSettings(workbook);
-  const told = toldFor(settings, tab);
+  const told = [...toldFor(settings, tab), ...changed.map(toldHeader)];
   const values = sheet.getDataRange().getValues();
   const timetable = timetableToGuessBy(workbook, own);
   const door = openDoor(workbookHost());
@@ -67,6 +72,7 @@ export function columnGuesses({ tab, timetable: own = null }: ColumnsRequest): C
       readAs: name === LEAVE_ALONE ? null : name,
     })),
     comparable,
+    words: wordsAsked(records, timetable, initials),
     compareBy: comparedBy(records, settings?.recordsTab === tab ? settings.compareBy : ""),
   };
 }

@@ -10,6 +10,7 @@ import { minuteNow } from "../host/minute-now";
 import { workbookHost } from "../host/workbook-host";
 import { refreshPlans } from "../orders/order-plan-tab";
 import { groupHeaders } from "../reading/group-headers";
+import { initialsIn } from "../reading/named-text";
 import { columnsArgument, readTab, recordsNow } from "../reading/records-tab";
 import { timetableOf, timetableValues } from "../reading/timetable-source";
 import { ownSettings } from "../settings/own-settings";
@@ -21,6 +22,7 @@ import {
   TOLD_ROWS,
   type ToldRow,
   toldFor,
+  toldHeader,
   writeSettings,
 } from "../settings/settings";
 import { dueTabOf } from "../tabs/due-tab-found";
@@ -31,6 +33,7 @@ import { isOurs, mustBeFree, OWN_TABS, ownTab } from "../tabs/own-tabs";
 import { straightenTimetable, timetableTab } from "../tabs/timetable-tab";
 import { logContent } from "../writing/write-log";
 import { formulaTabs } from "./formula-tabs";
+import { wordsAsked } from "./words-asked";
 
 /**
  * Makes the add-in's tabs; no timetable where the person has chosen a tab of their own for it, which
@@ -88,7 +91,8 @@ function makeAll(
     made.push(content.name);
   }
   moved.push(...refreshPlans(now));
-  return { made, kept, moved };
+  const words = wordsAsked(now.records, now.timetable, initialsIn(now.records));
+  return { made, kept, moved, words };
 }
 
 /** Ticks belong to the table that was read till now. Those that can't be written are carried over. */
@@ -155,6 +159,11 @@ function checked(
   return { settings, forgotten };
 }
 
+/** Whether two rows tell what one word in cells means, or the same of the same two. */
+function isOfOne([name, word, as]: ToldRow, [other, same, what]: ToldRow): boolean {
+  return word === same && as === what && (as === TOLD_AS.value || name === other);
+}
+
 /** What was told before and still can be followed, with what is told now. */
 function columnsTold(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
@@ -162,13 +171,23 @@ function columnsTold(
   request: SetUpRequest,
 ): Pick<Settled, "columns"> & Pick<Checked, "forgotten"> {
   const before = toldFor(readSettings(workbook), request.tab);
-  const now = request.columns.map(
-    ({ header, readAs }): ToldRow => [readAs ?? LEAVE_ALONE, header, TOLD_AS.header],
-  );
+  const now = request.columns.map(toldHeader);
   const changed = new Set(request.columns.map(({ header }) => header));
   const isHeaderIn = (headers: ReadonlySet<string>, [, word, as]: ToldRow) =>
     as === TOLD_AS.header && headers.has(word);
-  const columns = [...before.filter((row) => !isHeaderIn(changed, row)), ...now];
+  const words = (request.words ?? []).map(
+    ({ word, name, notSame }): ToldRow => [
+      name ?? LEAVE_ALONE,
+      word,
+      notSame ? TOLD_AS.notSame : TOLD_AS.value,
+    ],
+  );
+  const isAnswered = (row: ToldRow) => words.some((one) => isOfOne(one, row));
+  const columns = [
+    ...before.filter((row) => !isHeaderIn(changed, row) && !isAnswered(row)),
+    ...now,
+    ...words,
+  ];
   const door = openDoor(workbookHost());
   const own = request.timetable ?? null;
   const timetable = timetableOf(door, timetableValues(workbook, own), own);

@@ -2,7 +2,14 @@
  * Longer than most: settings are read, written and laid out here, so that none is known to two of
  * the three alone.
  */
-import { OLDER_TOLD_HEADER, TOLD_AS, TOLD_HEADER, type ToldAs, toldAs } from "../../core";
+import {
+  LEAVE_ALONE,
+  OLDER_TOLD_HEADER,
+  TOLD_AS,
+  TOLD_HEADER,
+  type ToldAs,
+  toldAs,
+} from "../../core";
 import * as text from "../../sentences/made/settings-tab";
 import { columnLetters } from "../host/cell-name";
 import { type FormulaPart, TODAY, tabPart } from "../host/formula-text";
@@ -74,6 +81,17 @@ const LAYOUT: OwnLayout = {
   filled: [],
   mendedBy: "setUp",
 };
+
+/** A column as the page says it. */
+export function toldHeader({
+  header,
+  readAs,
+}: {
+  readonly header: string;
+  readonly readAs: string | null;
+}): ToldRow {
+  return [readAs ?? LEAVE_ALONE, header, TOLD_AS.header];
+}
 
 /** What was told that holds for a tab: of headers only where it is the one they stand in. */
 export function toldFor(settings: Settings | null, tab: string): readonly ToldRow[] {

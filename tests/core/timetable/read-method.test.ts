@@ -99,6 +99,10 @@ describe("methods and crops", () => {
     ["COCOA cleft-graft", "", "Cocoa cleft graft"],
     ["", "", "Cocoa cleft graft"],
     ["", "Agrumes", "Citrus T-bud"],
+    // The first of all is of this crop; of mango there are two, and neither is meant before the other.
+    ["", "Cocoa", "Cocoa cleft graft"],
+    ["", "Mango", "several-methods"],
+    ["", "Theobroma x", "no-such-method"],
     // Three crops are grafted so, and nothing says which.
     ["Cleft", "", "several-methods"],
     ["Mango", "", "several-methods"],

@@ -1,0 +1,23 @@
+// Made by npm run sentences from the files of sentences; a test holds it equal.
+
+import { count, plural } from "../runtime";
+
+export const areTwo = (): string => "No, they are two";
+
+export const choose = (): string => "Choose";
+
+export const kept = (d: { readonly more: number }): string => plural(d.more, { "0": "", one: count(d.more) + " more question comes once these are answered. ", other: count(d.more) + " more questions come once these are answered. " }) + "Your answers are kept in the settings tab, where you can change them.";
+
+export const leaveOut = (): string => "None, leave them out";
+
+export const methodBorne = (d: { readonly batches: number; readonly plants: number; readonly fits: number }): string => plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ", " + plural(d.plants, { one: count(d.plants) + " plant", other: count(d.plants) + " plants" }) + ". " + plural(d.fits, { "0": "No method is called so.", other: "It fits " + count(d.fits) + " methods." });
+
+export const namesBorne = (d: { readonly batches: number; readonly rare: string | number; readonly others: number; readonly common: string | number }): string => plural(d.batches, { one: count(d.batches) + " batch has", other: count(d.batches) + " batches have" }) + " " + d.rare + ", " + plural(d.others, { one: count(d.others) + " has", other: count(d.others) + " have" }) + " " + d.common + ".";
+
+export const theSame = (d: { readonly column: string | number; readonly rare: string | number; readonly common: string | number }): string => d.column + ": is " + d.rare + " the same as " + d.common + "?";
+
+export const title = (): string => "Your words";
+
+export const whichMethod = (d: { readonly word: string | number }): string => d.word + ": which of these?";
+
+export const yesAs = (d: { readonly name: string | number }): string => "Yes, read both as " + d.name;
