@@ -72,10 +72,8 @@ export function setUpSection(context: SidebarContext): Section {
         const compare = compareChoice(answer, people);
         state.set({ columns: { form, words, compare } });
         const methodsOrNone = own === null ? [methods.element] : [];
-        columns.replaceChildren(
-          ...[form.element, words.element, ...methodsOrNone, ...compare.elements],
-          make,
-        );
+        const asked = [...methodsOrNone, ...compare.elements];
+        columns.replaceChildren(form.element, words.element, ...asked, make);
       },
     });
   /** What the cells of a column say is asked once it is read as one of words. */
