@@ -784,7 +784,7 @@ export const english = {
     asOf: "The day to look from: a cell with a date.",
     asOfOrNone: "The day to look from. Leave it out to skip what needs a day.",
     columns:
-      'Three columns: our name, your word, and what that is: "header", "value" (a word in a cell) or "not the same" (two names that look alike). Leave out the third for headers. Blank rows are skipped.',
+      'Three columns: our name, your word, and "header" (or blank), "value" or "not the same".',
     ifLeftOut: "{sentence} Left out, it is {usual}.",
     level: "How sure ranges should be: 0.8 means right in about 8 of 10.",
     records: "Your table of batches with its header.",

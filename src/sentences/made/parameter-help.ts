@@ -4,7 +4,7 @@ export const asOf = (): string => "The day to look from: a cell with a date.";
 
 export const asOfOrNone = (): string => "The day to look from. Leave it out to skip what needs a day.";
 
-export const columns = (): string => "Three columns: our name, your word, and what that is: \"header\", \"value\" (a word in a cell) or \"not the same\" (two names that look alike). Leave out the third for headers. Blank rows are skipped.";
+export const columns = (): string => "Three columns: our name, your word, and \"header\" (or blank), \"value\" or \"not the same\".";
 
 export const ifLeftOut = (d: { readonly sentence: string | number; readonly usual: string | number }): string => d.sentence + " Left out, it is " + d.usual + ".";
 
