@@ -233,7 +233,18 @@ export const columns: ColumnsAnswer = {
     { header: "Done by", people: true },
   ],
   compareBy: "Var.",
-  words: noWords,
+  words: {
+    ...noWords,
+    methods: [{ word: "Cleft", fits: ["Cocoa cleft graft"], ...{ batches: 12, plants: 840 } }],
+    pairs: [
+      {
+        column: "Variety",
+        ...{ rare: { text: "Amberlo", initials: null }, batches: 1 },
+        ...{ common: { text: "Amberlow", initials: null }, others: 23 },
+      },
+    ],
+    more: 1,
+  },
 };
 
 /** One for each call: a call that is answered nowhere here does not compile. */
