@@ -9,6 +9,7 @@ import { AS_OF_OR_NONE, COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 export const batchCheck = functionOf(
   { records, timetable: timetableWithFaults, asOf: asOfOrNone, columns },
   (given) => checkTable(checkedRecords(given.records, given.timetable, given.asOf)),
+  true,
 );
 
 export const batchCheckHelp: HelpOf<typeof batchCheck> = {

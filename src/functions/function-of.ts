@@ -1,5 +1,6 @@
-import type { Answer } from "../core";
-import type { CellOut, Door } from "../door/index";
+import type { Answer, Records } from "../core";
+import { type CellOut, type Door, isMissing } from "../door/index";
+import { columnsLeftAlone } from "../wording/columns-left-alone";
 import type { Parameter, ReadBefore } from "./parameter";
 
 /** What a custom function is given and gives: raw values of the spreadsheet. */
@@ -30,10 +31,12 @@ const LAST = "records";
  * here, by them.
  *
  * @param answer what comes back: an answer, or cells as they are to stand
+ * @param listsColumns whether the answer tells by itself of columns that are left alone
  */
 export function functionOf<Declared extends Parameters>(
   parameters: Declared,
   answer: (values: Values<Declared>, door: Door) => Answer | FunctionResult,
+  listsColumns = false,
 ): SheetFunction<Declared> {
   const names = Object.keys(parameters);
   const turn = (name: string) => (name === LAST ? 2 : FIRST.includes(name) ? 0 : 1);
@@ -50,11 +53,29 @@ export function functionOf<Declared extends Parameters>(
         values[name] = parameters[name]?.read({ door, name, value, before });
       }
       const found = answer(values as Values<Declared>, door);
-      return isAnswer(found) ? door.out(found) : found;
+      if (!isAnswer(found)) return found;
+      const untold = listsColumns ? null : columnsUntold(values);
+      if (untold === null) return door.out(found);
+      const remark = found.remark === null ? untold : `${found.remark} ${untold}`;
+      return door.out({ ...found, remark });
     },
   };
 }
 
 function isAnswer(found: Answer | CellOut | CellOut[][]): found is Answer {
   return typeof found === "object" && found !== null && "columns" in found;
+}
+
+/** A remark on columns that were left alone where nothing was told of columns; null without such. */
+function columnsUntold(values: Readonly<Record<string, unknown>>): string | null {
+  const { records, columns, by, evenFor } = values;
+  if (!isMissing(columns) || !isRecords(records)) return null;
+  return columnsLeftAlone(
+    records,
+    [by, evenFor].filter((one) => typeof one === "string"),
+  );
+}
+
+function isRecords(value: unknown): value is Records {
+  return typeof value === "object" && value !== null && "troubles" in value;
 }

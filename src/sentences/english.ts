@@ -877,6 +877,9 @@ read. Without FILE an invented nursery is opened.
   },
 
   records: {
+    columnsLeftAlone:
+      "Columns of days left alone, because we can't tell of what: {columns, list}. Say it in the argument columns.",
+    moreColumns: "{more, count} more",
     moreOfCell: "{batches, count} more (see BATCH_CHECK)",
     moreOfPage: "{batches, count} more (see Check)",
     noSuchColumnsOfCell:
