@@ -19,7 +19,7 @@ import { shareText, textTable } from "./records/text-table";
 
 /** Share of the sheets that must be read as if they were clean. */
 const AIM = 0.98;
-/** The same of columns whose header and values are in a stranger's words. Not yet held, so not yet red. */
+/** The same of columns whose header and values are in a stranger's words. */
 const RENAMED_RIGHT = 0.9;
 const RENAMED_TOLD = 0.98;
 /** Making a sheet smaller takes many readings. */
@@ -57,7 +57,7 @@ else if (values.seed === undefined) {
   printFuzz(random);
   console.log(`${Math.round((performance.now() - started) / 100) / 10} s`);
   const held = check.silent.length === 0 && check.identical / check.combinations >= AIM;
-  process.exitCode = held && random.faults.length === 0 ? 0 : 1;
+  process.exitCode = held && renamedHolds(renamed) && random.faults.length === 0 ? 0 : 1;
 } else {
   const drawn = combination(Number(values.seed));
   show({
@@ -104,6 +104,11 @@ function printCheck({ combinations, identical, listed, silent, habits, told }: H
     `\n${combinations} combinations: ${shareText(identical, combinations)} identical (aim ${AIM * 100} %), ` +
       `${shareText(identical + listed, combinations)} identical or listed (must be 100 %), ${silent.length} silent`,
   );
+}
+
+function renamedHolds({ columns, right, asked, silent }: RenamedCheck): boolean {
+  const enough = right / columns >= RENAMED_RIGHT && (right + asked) / columns >= RENAMED_TOLD;
+  return enough && silent.length === 0;
 }
 
 function printRenamed({ columns, right, asked, silent, told }: RenamedCheck) {

@@ -68,14 +68,14 @@ describe("the combinations of habits", () => {
 });
 
 describe("columns in a stranger's words", () => {
-  it("are each right, asked about or silent, and the same for the same seeds", () => {
+  it("are nearly all read right, else asked about, the same for the same seeds", () => {
     const some = { from: 1, sheets: 6 };
     const { columns, right, asked, silent } = checkRenamed(table, some);
     expect(columns).toBe(6 * table.columns.length);
-    const quiet = silent.reduce((sum, { sheets }) => sum + sheets, 0);
-    expect(right + asked + quiet).toBe(columns);
+    expect(silent).toEqual([]);
+    expect(right + asked).toBe(columns);
+    // Which of so few are drawn may be luck; the check itself looks at hundreds.
+    expect(right / columns).toBeGreaterThanOrEqual(0.85);
     expect(checkRenamed(table, some)).toEqual(checkRenamed(table, some));
-    // Most of a sheet is renamed: nothing of it stands in our own words by chance.
-    expect(asked + quiet).toBeGreaterThan(0);
   });
 });
