@@ -156,7 +156,7 @@ function asStep(header: HeaderParts): PartsMeaning | null {
   if (has("cutting")) return step("cuttings set");
   if (has("graft")) return step("grafting");
   if (has("root")) return step("rooting", "count");
-  if (has("germinate")) return step("germination", "count");
+  if (has("germinate")) return step("germination", "count", unknown === 0 && !has("container"));
   if (has("sow", "seed") || (has("begin") && !has("container"))) {
     return step("sowing", has("sow", "begin") ? "day" : "count");
   }
@@ -173,6 +173,10 @@ function release({ says, unknown, turn }: HeaderParts): PartsMeaning {
     kind: "step",
     key: off && !says.has("container") ? "wrap off" : "first release",
     usual: "day",
-    sure: unknown === 0 && !(says.has("takeOff") && says.has("container")),
+    // "Destape", "buka": opened, but the wrap, the cap or the bag?
+    sure:
+      unknown === 0 &&
+      (turn !== null || says.has("wrap") || says.has("container")) &&
+      !(says.has("takeOff") && says.has("container")),
   };
 }

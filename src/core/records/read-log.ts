@@ -32,6 +32,9 @@ export interface LogReading {
   readonly troubles: readonly Trouble[];
 }
 
+/** What was done, by what single words of a cell say: "Tape loosened", "pricked out"; null where they tell nothing for sure. */
+type DoneByParts = (text: string) => LogEvent["what"] | null;
+
 const CULLED = wordSet((words) => words.facts.culled);
 const DISPATCHED = wordSet((words) => words.facts.dispatched);
 const MOVED = wordSet((words) => words.moved);
@@ -45,6 +48,7 @@ export interface LogToRead {
   readonly matches: readonly ColumnMatch[];
   /** Keys of the steps that the timetable or a language knows. */
   readonly stepKeys: ReadonlySet<string>;
+  readonly byParts: DoneByParts;
   readonly habits: ReadingHabits;
 }
 
@@ -75,7 +79,7 @@ export function readLog(log: LogToRead): LogReading {
 
 /** Reads line by line; null for a line that can't be used. A day without a year follows the day above. */
 function lineReader(
-  { grid, area, matches, stepKeys, habits }: LogToRead,
+  { grid, area, matches, stepKeys, byParts, habits }: LogToRead,
   cells: CellReaders,
 ): (row: number) => LogEvent | null {
   const matchOf = (fact: BatchFact | EventFact): ColumnMatch | undefined =>
@@ -114,7 +118,7 @@ function lineReader(
   return (row) => {
     const batch = cells.text(row, batchMatch);
     if (batch === "") return listed(row, batchMatch, "line-without-batch");
-    const what = whatWasDone(cells.text(row, stepMatch), stepKeys);
+    const what = whatWasDone(cells.text(row, stepMatch), { stepKeys, byParts });
     if (what === null) return listed(row, stepMatch, "line-without-step");
     const day = dayIn(row);
     before = day ?? before;
@@ -138,7 +142,10 @@ function lineReader(
 
 type LineTrouble = "line-without-batch" | "line-without-step" | "line-without-day";
 
-function whatWasDone(text: string, stepKeys: ReadonlySet<string>): LogEvent["what"] | null {
+function whatWasDone(
+  text: string,
+  { stepKeys, byParts }: Pick<LogToRead, "stepKeys" | "byParts">,
+): LogEvent["what"] | null {
   const normal = normalText(text);
   if (CULLED.has(normal)) return { kind: "culled" };
   if (DISPATCHED.has(normal)) return { kind: "dispatched" };
@@ -146,5 +153,5 @@ function whatWasDone(text: string, stepKeys: ReadonlySet<string>): LogEvent["wha
   if (SPLIT_OFF.has(normal)) return { kind: "splitOff" };
   if (CLOSED.has(normal)) return { kind: "closed" };
   const key = stepKey(text);
-  return stepKeys.has(key) ? { kind: "step", key } : null;
+  return stepKeys.has(key) ? { kind: "step", key } : byParts(text);
 }

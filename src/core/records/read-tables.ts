@@ -4,6 +4,7 @@ import { lazily } from "../lazily";
 import { everyWord, stepKey } from "../words";
 import type { Batch } from "./batch";
 import type { ReadingHabits } from "./cell-readers";
+import { doneByParts } from "./done-by-parts";
 import { fillDowns } from "./fill-downs";
 import type { MatchedTable } from "./match-columns";
 import { type LogEvent, readLog } from "./read-log";
@@ -52,6 +53,7 @@ export function readTables(
   const { downsOf, troubles: ofBlanks } = fillDowns(grid, tables);
   const stepOrder = options.stepNames.map(stepKey);
   const knownSteps = new Set([...everyWord(({ steps }) => Object.keys(steps)), ...stepOrder]);
+  const byParts = doneByParts(options.stepNames);
   const columnsOf = new Map<MatchedTable, TableColumns>();
   // Asked for when a day needs it: by then the columns of all tables are known.
   const orderElsewhere = lazily(() =>
@@ -69,6 +71,7 @@ export function readTables(
         grid,
         ...matched,
         stepKeys: knownSteps,
+        byParts,
         habits: options,
       });
       return { stepKeys: [], batches: [], events, leftOut, notBatches: notEvents, troubles };

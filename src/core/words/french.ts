@@ -65,8 +65,8 @@ export const french: LanguageText = {
     },
     "first release": {
       name: `
-        deligature, deligaturage, desserrage, ouverture ligature, premiere ouverture, 1re ouverture,
-        ligature ouverte, degagement, retrait ligature`,
+        desserrage, ouverture ligature, premiere ouverture, 1re ouverture, ligature ouverte,
+        degagement`,
       day: "date ouverture",
     },
     "bud break": {

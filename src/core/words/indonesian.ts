@@ -69,8 +69,8 @@ export const indonesian: LanguageText = {
     },
     "first release": {
       name: `
-        buka ikatan, buka plastik, buka sungkup, buka tali, pembukaan ikatan, buka ikatan pertama,
-        lepas ikatan, buka okulasi, pembukaan sungkup`,
+        buka plastik, buka sungkup, pembukaan ikatan, buka ikatan pertama, buka okulasi,
+        pembukaan sungkup`,
       day: "tgl buka, tanggal buka",
     },
     "bud break": {

@@ -65,9 +65,8 @@ export const portuguese: LanguageText = {
     },
     "first release": {
       name: `
-        desamarrio, retirada da fita, abertura da fita, retirada do fitilho, desvendamento,
-        primeira abertura, retirada do saquinho, corte do fitilho`,
-      day: "dt desamarrio",
+        retirada da fita, abertura da fita, primeira abertura, retirada do saquinho, corte do fitilho`,
+      day: "dt abertura",
     },
     "bud break": {
       name: "brotacao, brotacao da gema, quebra da gema, gema brotada, brotacao das gemas",

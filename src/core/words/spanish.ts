@@ -64,9 +64,8 @@ export const spanish: LanguageText = {
     },
     "first release": {
       name: `
-        desamarre, destape, desvendado, primer destape, aflojado, retiro de cinta, primera apertura,
-        primer desamarre, corte de cinta, desate, retiro de amarre, soltar amarre,
-        descubrir injerto`,
+        primer destape, aflojado, primera apertura, primer desamarre, corte de cinta, desate,
+        soltar amarre, descubrir injerto`,
       day: "fecha destape",
     },
     "bud break": {

@@ -1,0 +1,33 @@
+import { describe, expect, it } from "vitest";
+import { doneByParts } from "../../../src/core/records/done-by-parts";
+import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
+
+const done = doneByParts(
+  builtInTimetable().methods.flatMap(({ steps }) => steps.map(({ name }) => name)),
+);
+
+// Seen words of tests/checks/office-words, which its SOURCE.md tells of.
+describe("what a log's own words say was done", () => {
+  it.each([
+    ["Tape loosened", "first release"],
+    ["1er desserrage", "first release"],
+    ["count alive", "take count"],
+    ["conteo prend.", "take count"],
+    ["rempotage", "potting on"],
+    ["grft", "grafting"],
+  ])("%s is %s", (word, key) => {
+    expect(done(word)).toEqual({ kind: "step", key });
+  });
+
+  it.each([["dead"], ["dumped"]])("%s is culling", (word) => {
+    expect(done(word)).toEqual({ kind: "culled" });
+  });
+
+  // Left out and named in Check: a wrap that came off is no first opening, and "opened" alone says neither.
+  it.each([["déligature"], ["destape"], ["pot up"], ["weeding"], [""]])(
+    "%s is not sure",
+    (word) => {
+      expect(done(word)).toBeNull();
+    },
+  );
+});
