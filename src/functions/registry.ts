@@ -1,29 +1,9 @@
 import { ifLeftOut } from "../sentences/made/parameter-help";
-import { batchBalanceHelp } from "./batch-balance";
-import { batchCheckHelp } from "./batch-check";
-import { batchCostHelp } from "./batch-cost";
-import { batchDueHelp } from "./batch-due";
-import { batchLookbackHelp } from "./batch-lookback";
-import { batchReadyHelp } from "./batch-ready";
-import { batchStagesHelp } from "./batch-stages";
-import { batchStepsHelp } from "./batch-steps";
-import type { HelpOf, Message, Said } from "./entry";
+import type { Message, Said } from "./entry";
 import type { SheetFunction } from "./function-of";
-import { germinationSummaryHelp } from "./germination-summary";
-import { orderOutlookHelp } from "./order-outlook";
-import { orderPlanHelp } from "./order-plan";
+import { helps } from "./helps.table";
 import type { Parameter } from "./parameter";
-import { placeLoadHelp } from "./place-load";
-import { type FunctionName, runs } from "./runs";
-import { takeComparedHelp } from "./take-compared";
-import { takeRangeHelp } from "./take-range";
-import { takeRateHelp } from "./take-rate";
-import { takeReasonsHelp } from "./take-reasons";
-import { takeSummaryHelp } from "./take-summary";
-import { takeTrendHelp } from "./take-trend";
-import { timetableHelp } from "./timetable";
-import { workNeedsHelp } from "./work-needs";
-import { workPlanHelp } from "./work-plan";
+import { type FunctionName, runs } from "./runs.table";
 
 export interface ParameterEntry {
   /** As it stands in the formula helper. */
@@ -37,31 +17,6 @@ export interface FunctionEntry extends Said<string>, Pick<SheetFunction, "run"> 
   readonly name: FunctionName;
   readonly parameters: readonly ParameterEntry[];
 }
-
-/** A function without its help, or help of none, does not compile. */
-const helps: { readonly [Name in FunctionName]: HelpOf<(typeof runs)[Name]> } = {
-  TIMETABLE: timetableHelp,
-  BATCH_STAGES: batchStagesHelp,
-  BATCH_STEPS: batchStepsHelp,
-  BATCH_DUE: batchDueHelp,
-  BATCH_READY: batchReadyHelp,
-  BATCH_LOOKBACK: batchLookbackHelp,
-  BATCH_BALANCE: batchBalanceHelp,
-  BATCH_CHECK: batchCheckHelp,
-  TAKE_RATE: takeRateHelp,
-  TAKE_RANGE: takeRangeHelp,
-  TAKE_SUMMARY: takeSummaryHelp,
-  TAKE_COMPARED: takeComparedHelp,
-  TAKE_TREND: takeTrendHelp,
-  TAKE_REASONS: takeReasonsHelp,
-  GERMINATION_SUMMARY: germinationSummaryHelp,
-  ORDER_PLAN: orderPlanHelp,
-  ORDER_OUTLOOK: orderOutlookHelp,
-  WORK_NEEDS: workNeedsHelp,
-  WORK_PLAN: workPlanHelp,
-  PLACE_LOAD: placeLoadHelp,
-  BATCH_COST: batchCostHelp,
-};
 
 /**
  * Every custom function, in the order of the reference. The built file knows them by their stubs, and

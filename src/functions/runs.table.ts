@@ -1,3 +1,5 @@
+// Made by npm run sentences from the files of this folder; a test holds it equal.
+
 import { batchBalance } from "./batch-balance";
 import { batchCheck } from "./batch-check";
 import { batchCost } from "./batch-cost";
@@ -21,32 +23,29 @@ import { timetable } from "./timetable";
 import { workNeeds } from "./work-needs";
 import { workPlan } from "./work-plan";
 
-/**
- * What each custom function does, in the order of the reference. The built file has these, and their
- * help in its stubs alone.
- */
+/** What each custom function does. The built file has these, and their help in its stubs alone. */
 export const runs = {
-  TIMETABLE: timetable,
-  BATCH_STAGES: batchStages,
-  BATCH_STEPS: batchSteps,
-  BATCH_DUE: batchDue,
-  BATCH_READY: batchReady,
-  BATCH_LOOKBACK: batchLookback,
   BATCH_BALANCE: batchBalance,
   BATCH_CHECK: batchCheck,
-  TAKE_RATE: takeRate,
-  TAKE_RANGE: takeRange,
-  TAKE_SUMMARY: takeSummary,
-  TAKE_COMPARED: takeCompared,
-  TAKE_TREND: takeTrend,
-  TAKE_REASONS: takeReasons,
+  BATCH_COST: batchCost,
+  BATCH_DUE: batchDue,
+  BATCH_LOOKBACK: batchLookback,
+  BATCH_READY: batchReady,
+  BATCH_STAGES: batchStages,
+  BATCH_STEPS: batchSteps,
   GERMINATION_SUMMARY: germinationSummary,
-  ORDER_PLAN: orderPlan,
   ORDER_OUTLOOK: orderOutlook,
+  ORDER_PLAN: orderPlan,
+  PLACE_LOAD: placeLoad,
+  TAKE_COMPARED: takeCompared,
+  TAKE_RANGE: takeRange,
+  TAKE_RATE: takeRate,
+  TAKE_REASONS: takeReasons,
+  TAKE_SUMMARY: takeSummary,
+  TAKE_TREND: takeTrend,
+  TIMETABLE: timetable,
   WORK_NEEDS: workNeeds,
   WORK_PLAN: workPlan,
-  PLACE_LOAD: placeLoad,
-  BATCH_COST: batchCost,
 } satisfies Readonly<Record<string, Pick<SheetFunction, "run">>>;
 
 export type FunctionName = keyof typeof runs;
