@@ -179,6 +179,7 @@ export {
   choiceOf,
   cocoaCleftGraftMeasures,
   columnChoices,
+  essentialColumns,
   leftOutByMethod,
   leftOutOfOpen,
   methodFinder,

@@ -42,6 +42,8 @@ export interface ColumnsAnswer {
   readonly tab: string;
   readonly batches: number;
   readonly columns: readonly ColumnGuess[];
+  /** What hardly any answer does without, and the choices that are it; none for a log, whose lines say it. */
+  readonly essentials: readonly EssentialColumn[];
   /** Everything that a column may be read as. */
   readonly choices: readonly string[];
   /** What was told of columns and can't be followed any more: the header or the name is gone. */
@@ -51,6 +53,11 @@ export interface ColumnsAnswer {
   /** By which of them it is made; "" for no tab. */
   readonly compareBy: string;
   readonly words: WordsAsked;
+}
+
+export interface EssentialColumn {
+  readonly what: "batch" | "start" | "graftDay" | "grafts" | "takes";
+  readonly readAs: readonly string[];
 }
 
 export interface ComparableColumn {
@@ -65,7 +72,9 @@ export interface ColumnGuess {
   readonly header: string;
   /** One of the choices; null where the column is left alone. */
   readonly readAs: string | null;
-  readonly sure: "told" | "sure" | "likely" | "guessed" | "not used";
+  readonly sure: "told" | "sure" | "likely" | "guessed" | "not used" | "scions";
+  /** What a column that is left alone holds; null where it is blank, or was told to be left. */
+  readonly holds: "day" | "count" | "text" | null;
   /** What else it might be. */
   readonly others: readonly string[];
   /** Up to three values from below the header. */

@@ -197,7 +197,7 @@ function guess(
   }: Partial<Omit<ColumnGuess, "samples">> & { samples?: readonly string[] },
 ): ColumnGuess {
   return {
-    ...{ column, header, readAs: null, sure: "not used", others: [], ...more },
+    ...{ column, header, readAs: null, sure: "not used", others: [], holds: null, ...more },
     samples: samples.map((text) => ({ text, initials: null })),
   };
 }
@@ -217,6 +217,11 @@ export const columns: ColumnsAnswer = {
     guess(3, "Weather", { samples: ["rain", "sun", "rain"] }),
     guess(4, "", { samples: ["x"] }),
     guess(5, "Takes", { readAs: "Takes", sure: "told", samples: ["88", "68", "75"] }),
+  ],
+  essentials: [
+    { what: "batch", readAs: ["Batch"] },
+    { what: "graftDay", readAs: ["Grafted on"] },
+    { what: "takes", readAs: ["Takes"] },
   ],
   choices: [
     "Batch",

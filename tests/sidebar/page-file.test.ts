@@ -13,8 +13,8 @@ beforeAll(async () => {
 describe("the built page", () => {
   it.skipIf(isNonsense)("is small", () => {
     // It says itself what the script said for it before, whose own limit (built-file.test.ts) is the
-    // one that counts for each formula.
-    expect(Buffer.byteLength(html)).toBeLessThan(101_000);
+    // one that counts for each formula. What Set up asks before it makes tabs is worth its room.
+    expect(Buffer.byteLength(html)).toBeLessThan(106_000);
   });
 
   it("is one file that asks for no other", () => {

@@ -6,6 +6,7 @@ import { dayText } from "../../src/sidebar/controls/day-words";
 import { isolated } from "../../src/sidebar/controls/shortened";
 import { LANGUAGES_READ } from "../../src/sidebar/set-up/languages-read.table";
 import type { OpenAnswer } from "../../src/wire/open";
+import type { ColumnGuess } from "../../src/wire/set-up";
 import { columns, noWords, opened } from "./fixed-answers";
 import type { OpenSidebar } from "./open-sidebar";
 import type { Answers } from "./script-runner";
@@ -85,6 +86,7 @@ describe("a workbook that is not set up", () => {
     await page.getByLabel(readAs("Grafted")).selectOption(text.leaveAlone());
     await page.getByLabel(readAs("Takes")).selectOption("Grafts made");
     await page.getByLabel(readAs("Takes")).selectOption("Takes");
+    await page.getByLabel(text.makeWithout()).check();
     await makeTabs();
     await page.getByText(text.kept()).waitFor();
     expect(requestsOf("sidebarSetUp")).toEqual([
@@ -181,6 +183,76 @@ describe("a workbook that is not set up", () => {
     expect(requestsOf("sidebarSetUp")).toEqual([
       { tab: "Records", timetable: null, columns: [], methods: ["Cocoa cleft graft"], ...USUAL },
     ]);
+  });
+
+  const found = (...names: readonly string[]) => text.essentialsFound({ names });
+  const missing = (...names: readonly string[]) => text.essentialsMissing({ names });
+
+  // People made tabs from a table whose batches and takes were not read, and nothing said so.
+  describe("which lacks columns that answers need", () => {
+    const left = (header: string, column: number, best: string): ColumnGuess => ({
+      ...{ column, header, readAs: null, sure: "guessed", others: [best] },
+      ...{ holds: "text", samples: [{ text: "C26-01", initials: null }] },
+    });
+    const [, ...others] = columns.columns;
+    const answer = () => ({ ...columns, columns: [left("Bag lot", 0, "Batch"), ...others] });
+
+    it("says at the top what is missing, what it costs, and the likeliest column", async () => {
+      await openNew({}, { sidebarColumns: answer });
+      const shown = await panel().textContent();
+      expect(shown).toContain(missing("Batch"));
+      expect(shown).toContain(text.costOfNone({ what: "batch" }));
+      expect(shown).not.toContain(text.costOfNone({ what: "takes" }));
+      const options = page
+        .getByLabel(text.whichIs({ name: "Batch" }))
+        .first()
+        .locator("option");
+      expect((await options.allTextContents()).slice(0, 2)).toEqual([
+        text.noSuchColumn(),
+        text.likelyColumn({ header: isolated("Bag lot") }),
+      ]);
+    });
+
+    it("makes the tabs only after a yes", async () => {
+      await openNew({}, { sidebarColumns: answer });
+      await makeTabs();
+      await page.getByText(text.needsYes()).waitFor();
+      expect(requestsOf("sidebarSetUp")).toEqual([]);
+      await page.getByLabel(text.makeWithout()).check();
+      await makeTabs();
+      await page.getByText(text.kept()).waitFor();
+      expect(requestsOf("sidebarSetUp")).toMatchObject([{ columns: [] }]);
+    });
+
+    it("reads the column that is chosen there, and shows it below, too", async () => {
+      await openNew({}, { sidebarColumns: answer });
+      const which = page.getByLabel(text.whichIs({ name: "Batch" })).first();
+      await page.getByRole("button", { name: text.itIs({ header: isolated("Bag lot") }) }).click();
+      expect(await page.getByLabel(readAs("Bag lot")).inputValue()).toBe("Batch");
+      expect(await panel().textContent()).toContain(found("Batch", "Grafted on", "Takes"));
+      await page.getByLabel(readAs("Bag lot")).selectOption(text.leaveAlone());
+      expect(await which.inputValue()).toBe("");
+      expect(await panel().textContent()).toContain(missing("Batch"));
+      await which.selectOption("0");
+      await makeTabs();
+      await page.getByText(text.kept()).waitFor();
+      expect(requestsOf("sidebarSetUp")).toMatchObject([
+        { columns: [{ header: "Bag lot", readAs: "Batch" }] },
+      ]);
+    });
+
+    it("says what a column that is left alone holds and may be", async () => {
+      await openNew({}, { sidebarColumns: answer });
+      expect(await panel().textContent()).toContain(
+        `${text.mayBe({ others: "Batch" })} ${text.leftHolds({ holds: "text" })}`,
+      );
+    });
+  });
+
+  it("says that nothing essential is missing", async () => {
+    await openNew();
+    expect(await panel().textContent()).toContain(found("Batch", "Grafted on", "Takes"));
+    expect(await page.getByLabel(text.makeWithout()).count()).toBe(0);
   });
 
   it("makes no tabs without a method", async () => {

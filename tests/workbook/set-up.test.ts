@@ -225,6 +225,49 @@ describe("Set up", () => {
   });
 });
 
+describe("columns as they are guessed", () => {
+  const answerOf = (rows: readonly (readonly (string | number)[])[]) =>
+    openNursery([tab("Records", rows)]).ask("sidebarColumns", { tab: "Records" });
+
+  // People saw "Please look 6" on a table whose headers are ours word for word.
+  it("ask nothing of a table in our words, which lacks nothing", () => {
+    const { columns, essentials } = answerOf([
+      SMALL_HEADER,
+      smallRow({ Batch: "B1", Sown: "2026-07-20", "Seeds sown": 100, "Grafted on": "2026-10-24" }),
+    ]);
+    expect(columns.filter(({ sure }) => sure === "guessed" || sure === "likely")).toEqual([]);
+    const read = new Set(columns.map(({ readAs }) => readAs));
+    expect(essentials.map(({ what }) => what)).toEqual([
+      "batch",
+      "start",
+      "graftDay",
+      "grafts",
+      "takes",
+    ]);
+    for (const { readAs } of essentials) expect(readAs.some((name) => read.has(name))).toBe(true);
+  });
+
+  it("of a nursery's own words say what each may be, holds, and is used for", () => {
+    const { columns } = answerOf([
+      ["Bag lot", "Lot", "Sown", "Seeds", "Up", "Wood cut", "Grafted", "Grafts", "Alive 3 mth"],
+      ["L1", "B1", "2026-02-01", 200, 180, "2026-06-01", "2026-06-02", 150, 90],
+      ["L1", "B2", "2026-02-03", 210, 190, "2026-06-03", "2026-06-04", 160, 80],
+      ["L2", "B3", "2026-02-05", 220, 200, "2026-06-05", "2026-06-06", 170, 70],
+    ]);
+    const guess = (name: string) => columns.find(({ header }) => header === name);
+    expect(guess("Bag lot")).toMatchObject({
+      ...{ readAs: null, sure: "guessed", holds: "text" },
+      others: ["From lot"],
+    });
+    expect(guess("Up")).toMatchObject({ readAs: "Germinated" });
+    expect(guess("Wood cut")).toMatchObject({ readAs: null, sure: "scions", holds: null });
+    expect(guess("Alive 3 mth")).toMatchObject({
+      ...{ readAs: null, sure: "guessed", holds: "count" },
+      others: ["Takes"],
+    });
+  });
+});
+
 describe("columns that a person corrects", () => {
   const header = [...SMALL_HEADER, "Tally day"];
   const records = tab("Records", [

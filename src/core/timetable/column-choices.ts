@@ -26,6 +26,33 @@ export function columnChoices(timetable: Timetable): readonly string[] {
   return [LEAVE_ALONE, ...Object.values(FACT_NAMES), ...new Set(steps)];
 }
 
+/** What hardly any answer does without. */
+export type EssentialName = "batch" | "start" | "graftDay" | "grafts" | "takes";
+
+/** Our names for the columns of each; any of them will do. What no method has is not among them. */
+export function essentialColumns(
+  timetable: Timetable,
+): readonly { readonly what: EssentialName; readonly readAs: readonly string[] }[] {
+  const { methods } = timetable;
+  const names = (step: (steps: readonly Step[]) => Step | undefined, what: "day" | "count") => [
+    ...new Set(
+      methods.flatMap(({ steps }) => {
+        const found = step(steps);
+        return found === undefined ? [] : [stepColumnName(found, what)];
+      }),
+    ),
+  ];
+  const keyed = (key: string) => (steps: readonly Step[]) => steps.find((one) => one.key === key);
+  const essentials = [
+    { what: "batch", readAs: [FACT_NAMES.batch] },
+    { what: "start", readAs: names(([first]) => first, "day") },
+    { what: "graftDay", readAs: names(keyed("grafting"), "day") },
+    { what: "grafts", readAs: names(keyed("grafting"), "count") },
+    { what: "takes", readAs: names(keyed("take count"), "count") },
+  ] as const;
+  return essentials.filter(({ readAs }) => readAs.length > 0);
+}
+
 /** The choice that a column was read as; LEAVE_ALONE when it was not used. */
 export function choiceOf({ target }: Pick<ColumnMatch, "target">, timetable: Timetable): string {
   if (target === null) return LEAVE_ALONE;

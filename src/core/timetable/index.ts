@@ -1,7 +1,7 @@
 /** The steps of a method: the built-in ones, and those of a nursery's own table. */
 
 export type { BuiltTimetable } from "./build-methods";
-export { choiceOf, columnChoices } from "./column-choices";
+export { choiceOf, columnChoices, type EssentialName, essentialColumns } from "./column-choices";
 export { batchMethods, methodFinder, methodOrRefuse, usualMethod } from "./method-of-batch";
 export { cropsIn, methodWords } from "./method-words";
 export { cocoaCleftGraftMeasures } from "./methods/cocoa-cleft-graft";

@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count, list, plural } from "../runtime";
+import { count, list, plural, select } from "../runtime";
 
 export const builtIn = (): string => "A tab made from the built-in steps";
 
@@ -12,7 +12,13 @@ export const compareBy = (): string => "Make a tab that compares takes by";
 
 export const compareNone = (): string => "Nothing, make no such tab";
 
+export const costOfNone = (d: { readonly what: "batch" | "graftDay" | "grafts" | "start" | "takes" }): string => select(d.what, { batch: "Without it a batch is called by its row, such as Row 12.", start: "Without it we can't tell when to graft.", graftDay: "Without it we can't tell when to count takes, and when plants are ready.", grafts: "Without it there are no take rates and no plants to come.", takes: "Without it there are no take rates, and plants to come are a guess.", other: "" });
+
 export const couldBe = (d: { readonly others: string | number }): string => "Could also be: " + d.others + ".";
+
+export const essentialsFound = (d: { readonly names: readonly string[] }): string => "Found: " + list(d.names) + ".";
+
+export const essentialsMissing = (d: { readonly names: readonly string[] }): string => "Not found yet: " + list(d.names) + ".";
 
 export const everybodySees = (): string => "Everybody who can open this workbook will see that tab. Talk with your people first.";
 
@@ -30,9 +36,15 @@ export const groupSure = (): string => "Sure";
 
 export const inTabsToo = (): string => "The tabs will say it that way too, once they are made.";
 
+export const itIs = (d: { readonly header: string | number }): string => "It is " + d.header;
+
 export const kept = (): string => "Kept as they were:";
 
 export const leaveAlone = (): string => "leave alone";
+
+export const leftHolds = (d: { readonly holds: "count" | "day" | "text" }): string => "It holds " + select(d.holds, { day: "days", count: "numbers", text: "text", other: "" }) + ".";
+
+export const likelyColumn = (d: { readonly header: string | number }): string => d.header + " (likely)";
 
 export const lost = (): string => "You chose this before, but the header or the step is gone. Choose again:";
 
@@ -42,7 +54,11 @@ export const made = (): string => "Made:";
 
 export const makeTabs = (): string => "Make the tabs";
 
+export const makeWithout = (): string => "Make the tabs without what is missing";
+
 export const making = (): string => "Making the tabs";
+
+export const mayBe = (d: { readonly others: string | number }): string => "Not read. It may be " + d.others + ".";
 
 export const methods = (): string => "Methods used here";
 
@@ -50,11 +66,15 @@ export const moved = (): string => "Moved out of the way:";
 
 export const movedTo = (d: { readonly from: string | number; readonly to: string | number }): string => d.from + " to " + d.to;
 
+export const needsYes = (): string => "Some columns are missing. Choose them at the top, or tick there that the tabs may be made without.";
+
 export const noBatches = (d: { readonly languages: string | number }): string => "No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, with one batch in each row below, then read again. We know headers in " + d.languages + ". In another language, write Batch and one more header in English, read again, and choose here what the others are.";
 
 export const noHeader = (d: { readonly column: string | number }): string => "Column " + d.column + " has no header";
 
 export const noMethod = (): string => "Tick at least one method. Its steps make the timetable.";
+
+export const noSuchColumn = (): string => "none of the columns";
 
 export const notSetUp = (): string => "Not set up yet. Your own table stays as it is. The new tabs come beside it.";
 
@@ -88,6 +108,8 @@ export const sureLeft = (): string => "Left alone.";
 
 export const sureLikely = (): string => "Likely.";
 
+export const sureScions = (): string => "Takes are compared by it: how long scions lay.";
+
 export const sureSure = (): string => "Sure.";
 
 export const sureTold = (): string => "As you chose.";
@@ -107,6 +129,8 @@ export const understood = (d: { readonly batches: number; readonly used: number;
 export const usualMethod = (d: { readonly method: string | number }): string => "A batch that names no method counts as " + d.method + ".";
 
 export const values = (): string => "Values";
+
+export const whichIs = (d: { readonly name: string | number }): string => "Which column is " + d.name + "?";
 
 export const yours = (d: { readonly tab: string | number; readonly methods: number }): string => d.tab + " (yours, " + plural(d.methods, { one: count(d.methods) + " method", other: count(d.methods) + " methods" }) + ")";
 

@@ -19,7 +19,7 @@ export function columnGroups(columns: readonly ColumnGuess[]): readonly ColumnGr
   return [
     { title: text.groupGuessed(), columns: of("guessed", "likely"), open: true },
     { title: text.groupLeft(), columns: of("not used"), open: few },
-    { title: text.groupSure(), columns: of("told", "sure"), open: few },
+    { title: text.groupSure(), columns: of("told", "sure", "scions"), open: few },
   ].filter((group) => group.columns.length > 0);
 }
 
@@ -30,6 +30,7 @@ export const SURE_WORDS: Readonly<Record<ColumnGuess["sure"], () => string>> = {
   likely: text.sureLikely,
   guessed: text.sureGuessed,
   "not used": text.sureLeft,
+  scions: text.sureScions,
 };
 
 /** What more than one column is read as, each with the headers. */

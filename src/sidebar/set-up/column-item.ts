@@ -12,15 +12,29 @@ import { SURE_WORDS } from "./column-groups";
 
 export interface ColumnItemOptions {
   readonly guess: ColumnGuess;
+  /** How it is read by now. */
+  readonly now: string | null;
   readonly choices: readonly string[];
   readonly people: PeopleShown;
   readonly onChange: (readAs: string | null) => void;
 }
 
+export interface ColumnItem {
+  readonly element: HTMLElement;
+  /** Shows how the column is read by what was chosen elsewhere. */
+  show(readAs: string | null): void;
+}
+
 /** How a column was understood, with values from it, and what else it may be read as. */
-export function columnItem({ guess, choices, people, onChange }: ColumnItemOptions): HTMLElement {
-  const { header, readAs, sure, others, samples } = guess;
-  const surety = quiet(sureWords(sure, others));
+export function columnItem({
+  guess,
+  now,
+  choices,
+  people,
+  onChange,
+}: ColumnItemOptions): ColumnItem {
+  const { header, readAs, samples } = guess;
+  const surety = quiet(sureWords(guess));
   const item = element(
     "div",
     { class: "column" },
@@ -35,21 +49,29 @@ export function columnItem({ guess, choices, people, onChange }: ColumnItemOptio
   );
   if (header === "") {
     item.append(quiet(text.giveHeader()));
-    return item;
+    return { element: item, show: () => {} };
   }
   const known = readAs === null || choices.includes(readAs) ? choices : [readAs, ...choices];
   const select = choice(
     [{ value: "", label: text.leaveAlone() }, ...known.map((one) => ({ value: one, label: one }))],
     readAs ?? "",
   );
+  const say = (chosen: string | null) => {
+    surety.textContent = chosen === readAs ? sureWords(guess) : text.changedByYou();
+  };
+  const show = (chosen: string | null) => {
+    select.value = chosen ?? "";
+    say(chosen);
+  };
   select.addEventListener("change", () => {
-    const now = select.value === "" ? null : select.value;
-    surety.textContent = now === readAs ? sureWords(sure, others) : text.changedByYou();
-    onChange(now);
+    const chosen = select.value === "" ? null : select.value;
+    say(chosen);
+    onChange(chosen);
   });
+  show(now);
   select.setAttribute("aria-label", text.readAsOf({ header: shortened(header) }));
   item.append(field(text.readAs(), select), surety);
-  return item;
+  return { element: item, show };
 }
 
 function sampleLine(samples: readonly NamedText[], people: PeopleShown): HTMLElement {
@@ -65,7 +87,11 @@ function sampleLine(samples: readonly NamedText[], people: PeopleShown): HTMLEle
   return list;
 }
 
-function sureWords(sure: ColumnGuess["sure"], others: readonly string[]): string {
+function sureWords({ readAs, sure, others, holds }: ColumnGuess): string {
+  const held = holds === null ? [] : [text.leftHolds({ holds })];
+  if (readAs === null && sure === "guessed") {
+    return [text.mayBe({ others: shortened(others.join(", ")) }), ...held].join(" ");
+  }
   const also = others.length === 0 ? [] : [text.couldBe({ others: shortened(others.join(", ")) })];
-  return [SURE_WORDS[sure](), ...also].join(" ");
+  return [SURE_WORDS[sure](), ...also, ...held].join(" ");
 }

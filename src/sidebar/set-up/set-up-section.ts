@@ -125,6 +125,7 @@ export function setUpSection(context: SidebarContext): Section {
       const own = timetable.chosen();
       const chosen = own === null ? methods.chosen() : [];
       if (read === null) return;
+      if (!read.form.agreed()) throw new Error(text.needsYes());
       const words = read.words.answers();
       if (own === null && methods.element.querySelector("input") !== null && chosen.length === 0) {
         throw new Error(text.noMethod());

@@ -1,4 +1,12 @@
-import { choiceOf, columnChoices, LEAVE_ALONE, type Records, shortened, TOLD_AS } from "../../core";
+import {
+  choiceOf,
+  columnChoices,
+  essentialColumns,
+  LEAVE_ALONE,
+  type Records,
+  shortened,
+  TOLD_AS,
+} from "../../core";
 import { openDoor } from "../../door/index";
 import { noTab } from "../../sentences/made/set-up";
 import type { NamedText } from "../../wire/named-text";
@@ -39,6 +47,12 @@ export function columnGuesses({
   const comparable = comparableColumns(records);
   const people = new Set(comparable.filter((one) => one.people).map(({ header }) => header));
   const initials = initialsIn(records);
+  const holds = ({ table, header }: ColumnMatch) => {
+    const left = records.troubles.find(
+      (one) => one.code === "column-left" && one.column === header,
+    );
+    return table === 0 && left?.code === "column-left" ? left.holds : null;
+  };
   const samples = ({ column, header, target }: ColumnMatch) => {
     const named = people.has(header) || isPerson(target);
     const found: NamedText[] = [];
@@ -62,9 +76,13 @@ export function columnGuesses({
           readAs: readAs === LEAVE_ALONE ? null : readAs,
           sure: sureness(match),
           others: match.others.map((target) => choiceOf({ ...match, target }, timetable)),
+          holds: holds(match),
           samples: samples(match),
         };
       }),
+    essentials: essentialColumns(timetable).filter(
+      ({ what }) => what === "batch" || records.tables[0]?.kind !== "log",
+    ),
     // The page has a word of its own for leaving a column alone.
     choices: columnChoices(timetable).filter((choice) => choice !== LEAVE_ALONE),
     lost: lost.map(({ name, header }) => ({
@@ -92,8 +110,9 @@ const SAMPLES = 3;
 const LONGEST_SAMPLE = 40;
 
 /** A person is asked to look only at what could be something else, or may be something. */
-function sureness({ sureness: sure, target, others }: ColumnMatch): ColumnGuess["sure"] {
+function sureness({ sureness: sure, target, others, scionsCut }: ColumnMatch): ColumnGuess["sure"] {
   if (sure === 4) return "told";
+  if (scionsCut) return "scions";
   if (target === null) return others.length > 0 ? "guessed" : "not used";
   // A step's name over days can hardly mean anything but its day.
   const rivals = others.filter(

@@ -1,0 +1,134 @@
+import * as text from "../../sentences/made/set-up-page";
+import type { ColumnGuess, EssentialColumn } from "../../wire/set-up";
+import { choice } from "../controls/choice";
+import { element } from "../controls/element";
+import { paragraph } from "../controls/paragraph";
+import { plainButton } from "../controls/plain-button";
+import { isolated, shortened } from "../controls/shortened";
+
+/** How a column is read by now. */
+export interface Reading {
+  readonly column: number;
+  readonly header: string;
+  readonly readAs: string | null;
+}
+
+export interface Essentials {
+  readonly element: HTMLElement;
+  /** Shows what is known and what is missing by how the columns are read now. */
+  show(readings: readonly Reading[]): void;
+  /** Whether all is known, or the person said that the tabs may be made without. */
+  agreed(): boolean;
+}
+
+/**
+ * Whether the columns are known without which most answers are blank, what each missing one costs, and which
+ * column it may be: above all else, since tabs made without them mislead.
+ *
+ * @param onChoose reads a column as something; null for what it was before
+ */
+export function essentials(
+  {
+    columns,
+    needed,
+  }: { readonly columns: readonly ColumnGuess[]; readonly needed: readonly EssentialColumn[] },
+  onChoose: (column: number, readAs: string | null) => void,
+): Essentials {
+  const head = paragraph();
+  head.setAttribute("aria-live", "polite");
+  const without = element("input", { type: "checkbox" });
+  const tick = element("label", { class: "tick" }, without, ` ${text.makeWithout()}`);
+  const parts = needed.map((one) => {
+    const [name = ""] = one.readAs;
+    const likely = likeliest(columns, one);
+    const select = choice(optionsFor(columns, likely), "");
+    select.setAttribute("aria-label", text.whichIs({ name }));
+    let chosen = "";
+    select.addEventListener("change", () => {
+      if (chosen !== "") onChoose(Number(chosen), null);
+      chosen = select.value;
+      if (chosen !== "") onChoose(Number(chosen), name);
+    });
+    const item = element(
+      "div",
+      { class: "column" },
+      paragraph(element("strong", {}, text.whichIs({ name }))),
+      paragraph(text.costOfNone({ what: one.what })),
+      select,
+    );
+    if (likely !== undefined) {
+      const header = isolated(likely.header, 30);
+      const use = plainButton(text.itIs({ header }), () => {
+        select.value = String(likely.column);
+        select.dispatchEvent(new Event("change"));
+      });
+      item.append(use);
+    }
+    const show = (readings: readonly Reading[]) => {
+      const read = readings.find(({ readAs }) => readAs !== null && one.readAs.includes(readAs));
+      chosen = read === undefined ? "" : String(read.column);
+      select.value = chosen;
+      return read !== undefined;
+    };
+    return { name, item, show };
+  });
+  // One that was missing stays in its place once it is chosen.
+  const asked = new Set<HTMLElement>();
+  const list = element("div");
+  const box = element("div", { class: "note" }, head, list);
+  let missing: readonly string[] = [];
+  return {
+    element: box,
+    show: (readings) => {
+      const lacking = parts.filter(({ show }) => !show(readings));
+      missing = lacking.map(({ name }) => name);
+      for (const { item } of lacking) {
+        if (asked.has(item)) continue;
+        asked.add(item);
+        list.append(item);
+      }
+      head.textContent =
+        missing.length === 0
+          ? text.essentialsFound({ names: parts.map(({ name }) => name) })
+          : text.essentialsMissing({ names: missing });
+      if (missing.length === 0) tick.remove();
+      else box.append(tick);
+    },
+    agreed: () => missing.length === 0 || without.checked,
+  };
+}
+
+/** The column left alone that may be it: by its first suggestion before a later one. */
+function likeliest(
+  columns: readonly ColumnGuess[],
+  { readAs }: EssentialColumn,
+): ColumnGuess | undefined {
+  const left = columns.filter((one) => one.readAs === null);
+  return (
+    left.find(({ others: [first] }) => first !== undefined && readAs.includes(first)) ??
+    left.find(({ others }) => others.some((other) => readAs.includes(other)))
+  );
+}
+
+/** The likeliest first, then the columns that are left alone, then the others. */
+function optionsFor(columns: readonly ColumnGuess[], likely: ColumnGuess | undefined) {
+  const named = columns.filter(({ header }) => header !== "" && header !== likely?.header);
+  const left = named.filter(({ readAs }) => readAs === null);
+  const option = ({ column, header }: ColumnGuess) => ({
+    value: String(column),
+    label: shortened(header),
+  });
+  return [
+    { value: "", label: text.noSuchColumn() },
+    ...(likely === undefined
+      ? []
+      : [
+          {
+            value: String(likely.column),
+            label: text.likelyColumn({ header: isolated(likely.header) }),
+          },
+        ]),
+    ...left.map(option),
+    ...named.filter(({ readAs }) => readAs !== null).map(option),
+  ];
+}
