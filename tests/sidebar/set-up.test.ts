@@ -1,3 +1,4 @@
+/* Longer than most: a person's way through Set up, from the tab chosen to the tabs made. */
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import * as pageText from "../../src/sentences/made/page";

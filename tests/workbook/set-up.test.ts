@@ -226,7 +226,7 @@ describe("Set up", () => {
 });
 
 describe("columns as they are guessed", () => {
-  const answerOf = (rows: readonly (readonly (string | number)[])[]) =>
+  const answerOf = (rows: Parameters<typeof tab>[1]) =>
     openNursery([tab("Records", rows)]).ask("sidebarColumns", { tab: "Records" });
 
   // People saw "Please look 6" on a table whose headers are ours word for word.

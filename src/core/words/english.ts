@@ -62,16 +62,16 @@ export const english: LanguageText = {
     germination: {
       name: "germination, germ, emergence, emerged, came up, coming up",
       day: "germinated on",
-      count: "germinated, seedlings, seedlings up",
+      count: "germinated, seedlings",
     },
     grafting: {
       name: "grafting, graft, grafted, budding, budded",
       day: "budded on",
-      count: `grafts, buds made`,
+      count: `grafts`,
     },
     "first release": {
       name: "first release, wrap opened, untying, wrap release, wrap released, tape off",
-      day: "first opening, release date",
+      day: "release date",
     },
     "bud break": {
       name: "bud break, budbreak, buds moving, sprouting, bud burst, buds move",
@@ -81,7 +81,7 @@ export const english: LanguageText = {
     "take count": {
       name: "take count, take, survival count, success count, take assessment",
       day: "date counted, counted on",
-      count: `takes, taken, live grafts, grafts alive, successful grafts, successes, took, alive, survived, living grafts, success`,
+      count: `takes, taken, successes, took, alive, survived, success`,
     },
     "first flush": {
       name: "first flush, flush, new flush",

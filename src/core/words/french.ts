@@ -51,12 +51,12 @@ export const french: LanguageText = {
     sowing: {
       name: "semis, semer, semees",
       day: "seme le",
-      count: `graines, graines semees, semences, qte semee, feves semees, graines mises`,
+      count: `graines, graines semees, semences, feves semees, graines mises`,
     },
     germination: {
       name: "germination, levee, germ, emergence",
       day: "leve le",
-      count: `levees, germees, graines germees, graines levees, plantules, leves`,
+      count: `levees, germees, plantules, leves`,
     },
     grafting: {
       name: "greffage, greffe, greffee, greffer, ecussonnage",
@@ -77,7 +77,7 @@ export const french: LanguageText = {
     "take count": {
       name: "reprise, prise, comptage reprise, controle reprise, comptage des reprises",
       day: `date comptage, date de comptage, compte le`,
-      count: `reprises, prises, pris, greffes reprises, greffes prises, greffes reussies, greffes vivantes, vivants, reussis, greffons pris, repris, reussite`,
+      count: `reprises, prises, pris, vivants, reussis, repris, reussite`,
     },
     "first flush": {
       name: "premiere poussee, 1re poussee, premier flush, premiere pousse, poussee",
@@ -98,7 +98,7 @@ export const french: LanguageText = {
     ready: {
       name: "pret, prets, pret a la vente, pret vente, fin d elevage, vendable, bon a vendre",
       day: "date vente possible, date sortie possible",
-      count: `vendables, plants finis, plants bons a vendre`,
+      count: `vendables, plants finis`,
     },
   },
 

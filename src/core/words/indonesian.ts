@@ -55,12 +55,12 @@ export const indonesian: LanguageText = {
     sowing: {
       name: "semai, penyemaian, persemaian, tanam benih, disemai, tabur",
       day: "tgl tanam",
-      count: `benih, benih disemai, jml biji, benih ditanam`,
+      count: `benih, benih disemai, benih ditanam`,
     },
     germination: {
       name: "kecambah, perkecambahan, berkecambah, tumbuh benih, daya kecambah",
       day: "tgl kecambah",
-      count: `benih tumbuh, benih berkecambah, semaian`,
+      count: `semaian`,
     },
     grafting: {
       name: "sambung, penyambungan, sambung pucuk, okulasi, disambung, diokulasi, grafting",
@@ -81,7 +81,7 @@ export const indonesian: LanguageText = {
     "take count": {
       name: "hitung jadi, sambungan jadi, pemeriksaan sambungan, hitung hidup, periksa sambungan",
       day: `tgl hitung, tanggal hitung, tgl periksa, tgl pemeriksaan, tanggal periksa`,
-      count: `jadi, sambungan hidup, hidup, berhasil, okulasi jadi, okulasi hidup, sambungan berhasil, sambungan tumbuh`,
+      count: `jadi, hidup, berhasil, sambungan tumbuh`,
     },
     "first flush": {
       name: "flush pertama, pupus pertama, trubus pertama, pupus, trubus, daun pertama",

@@ -56,7 +56,7 @@ export const portuguese: LanguageText = {
     germination: {
       name: "germinacao, germ, emergencia, nascimento",
       day: "germinou em",
-      count: `germinadas, germinados, plantulas, nascidas, sementes germinadas, qtd germinada, emergidas`,
+      count: `germinadas, germinados, plantulas, nascidas, emergidas`,
     },
     grafting: {
       name: "enxertia, enxerto, enxertado, enxertada, enxertar, borbulhia, garfagem",
@@ -76,7 +76,7 @@ export const portuguese: LanguageText = {
     "take count": {
       name: "pegamento, pega, contagem de pegamento, avaliacao de pegamento, contagem do pegamento",
       day: `data contagem, data da contagem, contado em, data avaliacao`,
-      count: `pegos, pegas, enxertos pegos, enxertos vivos, pegamentos, enxertos vingados, vingados`,
+      count: `pegos, pegas, pegamentos, enxertos vingados, vingados`,
     },
     "first flush": {
       name: "primeiro fluxo, primeiro lancamento, fluxo, primeira brotacao foliar, lancamento",
@@ -98,7 +98,7 @@ export const portuguese: LanguageText = {
     ready: {
       name: "pronto, pronta, pronta para venda, apta para venda, muda pronta, acabamento",
       day: "pronta em, pronto em",
-      count: "prontas, prontos, mudas aptas",
+      count: "prontas, prontos",
     },
   },
 

@@ -55,7 +55,7 @@ export const spanish: LanguageText = {
     germination: {
       name: "germinacion, germ, emergencia, nacencia",
       day: "germino el",
-      count: `germinadas, germinados, plantulas, nacidas, semillas germinadas, plantulas nacidas, emergidas`,
+      count: `germinadas, germinados, plantulas, nacidas, plantulas nacidas, emergidas`,
     },
     grafting: {
       name: "injerto, injertacion, injertado, injertada, injertar, enjertacion",
@@ -78,7 +78,7 @@ export const spanish: LanguageText = {
         prendimiento, prendida, conteo de prendimiento, pega, evaluacion de prendimiento,
         conteo prendimiento, prendido`,
       day: `fecha conteo, fecha de conteo, contado el, fecha evaluacion`,
-      count: `prendidos, prendidas, injertos prendidos, pegados, pegadas, injertos vivos, injertos exitosos, logrados, exitosos`,
+      count: `prendidos, prendidas, pegados, pegadas, logrados, exitosos`,
     },
     "first flush": {
       name: "primer flujo, primer flush, primera brotacion foliar, flujo, primer brote foliar",
@@ -99,7 +99,7 @@ export const spanish: LanguageText = {
     ready: {
       name: "listo, lista, listo para venta, listas para la venta, apto para venta, terminacion",
       day: `lista el, listo el, fecha disponible, fecha de entrega posible`,
-      count: `listas, listos, plantas aptas, plantas terminadas, plantas para venta`,
+      count: `listas, listos, plantas terminadas`,
     },
   },
 
