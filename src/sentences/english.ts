@@ -215,8 +215,8 @@ export const english = {
       "{used, count} used, {leftOut, count} left out, {notBatches, count} skipped (sums, headings, notes), {heading, count} header or above it, {blank, count} blank",
     untold:
       "{formulas, plural, one {# formula of yours reads} other {# formulas of yours read}} the records without what you told in Set up",
-    untoldHappens: "It may read columns and names otherwise than the tabs that we make",
-    untoldToDo: "Give it the argument columns: {columns}",
+    untoldHappens: "Columns and names may be read otherwise than in the tabs that we make",
+    untoldToDo: "Give the argument columns: {columns}",
   },
 
   checkColumns: {
@@ -1334,7 +1334,7 @@ read. Without FILE an invented nursery is opened.
     moreOfPage: "{at}. There {more, plural, one {is # more} other {are # more}}: see Check",
     morePlaces: "{more, count} more",
     needsUnreadable: 'the needs of {step} must read like "wrap strip 38 cm; bag 1"',
-    noNumber: "{column} has no number",
+    noNumber: '"{found}" is not a number',
     noSuchStep: "After names {after}, which is not a step of {method}",
     noUsualDay: "{step} has no usual day",
     placeOf:

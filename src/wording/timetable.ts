@@ -25,7 +25,7 @@ export function timetableTable(rows: readonly TimetableRow[]): Answer {
 }
 
 const FAULTS: SentencesOf<TimetableFault> = {
-  "no-number": ({ column }) => text.noNumber({ column: TIMETABLE_HEADER[column] }),
+  "no-number": text.noNumber,
   "step-unnamed": text.stepUnnamed,
   "no-usual-day": text.noUsualDay,
   "days-must-rise": text.daysMustRise,

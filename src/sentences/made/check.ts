@@ -22,6 +22,6 @@ export const rowsUsed = (d: { readonly used: number; readonly leftOut: number; r
 
 export const untold = (d: { readonly formulas: number }): string => plural(d.formulas, { one: count(d.formulas) + " formula of yours reads", other: count(d.formulas) + " formulas of yours read" }) + " the records without what you told in Set up";
 
-export const untoldHappens = (): string => "It may read columns and names otherwise than the tabs that we make";
+export const untoldHappens = (): string => "Columns and names may be read otherwise than in the tabs that we make";
 
-export const untoldToDo = (d: { readonly columns: string | number }): string => "Give it the argument columns: " + d.columns;
+export const untoldToDo = (d: { readonly columns: string | number }): string => "Give the argument columns: " + d.columns;

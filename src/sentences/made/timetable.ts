@@ -34,7 +34,7 @@ export const morePlaces = (d: { readonly more: number }): string => count(d.more
 
 export const needsUnreadable = (d: { readonly step: string | number }): string => "the needs of " + d.step + " must read like \"wrap strip 38 cm; bag 1\"";
 
-export const noNumber = (d: { readonly column: string | number }): string => d.column + " has no number";
+export const noNumber = (d: { readonly found: string | number }): string => "\"" + d.found + "\" is not a number";
 
 export const noSuchStep = (d: { readonly after: string | number; readonly method: string | number }): string => "After names " + d.after + ", which is not a step of " + d.method;
 
