@@ -9,7 +9,7 @@ import {
 import { headers } from "../sentences/made/order-columns";
 import * as text from "../sentences/made/orders";
 import { needsWords, planFact, planWarning } from "./order-plan";
-import { orderAction, orderName, orderRows, someOrders } from "./orders";
+import { orderAction, orderName, orderRows, someOrders, somePairs } from "./orders";
 import { RECORDS_REMARKS, someBatches } from "./records";
 import { type SentencesOf, sentenceOf, together, type Where } from "./sentence-of";
 import { tableOf } from "./table-of";
@@ -20,6 +20,7 @@ const REMARKS: SentencesOf<OrdersRemark> = {
   "crop-unknown": ({ batches }, where) =>
     text.cropUnknown({ batches: someBatches(batches, where) }),
   "varieties-unknown": ({ orders }) => text.varietiesUnknown({ orders: someOrders(orders) }),
+  "customers-near": ({ pairs }) => text.customersNear({ pairs: somePairs(pairs) }),
   "variety-blank": ({ batches }, where) =>
     text.varietyBlank({ batches: someBatches(batches, where) }),
   "variety-near": ({ batches, ...names }, where) =>

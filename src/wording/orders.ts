@@ -1,6 +1,7 @@
 import { ORDER_COLUMNS, type OrderAction, type OrderRowTroubles, type OrderTrouble } from "../core";
 import * as text from "../sentences/made/orders";
 import { dayWords } from "./days";
+import { fewNames } from "./names";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
 import { readAsSentence, unreadWords } from "./unread";
 
@@ -57,6 +58,14 @@ export function someOrders(
     .map(({ order, varieties }) => text.varietyOf({ order: orderName(order), varieties }));
   const more = orders.length - said.length;
   return more === 0 ? said : [...said, text.moreOrders({ orders: more })];
+}
+
+/** Pairs of names, ten at most and the number of the others. */
+export function somePairs(
+  pairs: readonly (readonly [one: string, other: string])[],
+): readonly string[] {
+  const said = pairs.map(([one, other]) => text.oneOrOther({ one, other }));
+  return fewNames(said, ROWS_SAID);
 }
 
 /** So many rows are said with their reason; of more the row alone. */

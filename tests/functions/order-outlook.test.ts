@@ -34,6 +34,16 @@ describe("ORDER_OUTLOOK", () => {
     });
   });
 
+  it("takes a customer for one however spelt, and asks about two that look alike", () => {
+    const orders = (...customers: readonly string[]) =>
+      outlook([HEADER, ...customers.map((name) => ["", name, "Corvane", 5, "2026-12-01", "", ""])]);
+    const same = orders("Pell & Sons", "Pell & Sons", "PELL & SONS");
+    expect(same.map((row) => row.Order)).toEqual(Array(3).fill("Pell & Sons"));
+    const alike = orders("Pell & Sons", "Pell", "Coop Nouma");
+    const pairs = [text.oneOrOther({ one: "Pell", other: "Pell & Sons" })];
+    expect(alike.at(-1)?.Order).toBe(text.customersNear({ pairs }));
+  });
+
   it("asks only for what is not delivered yet", () => {
     const [row] = outlook([HEADER, ["O1", "", "Amberlow", 170, "2026-12-01", 50, ""]]);
     expect(row?.["Likely set aside"]).toBe(120);

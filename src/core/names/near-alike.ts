@@ -1,3 +1,4 @@
+import { cutShort } from "./cut-short";
 import { foldName } from "./fold-name";
 
 /** A letter that passes for a digit, by eye or on a scanner. */
@@ -16,7 +17,8 @@ const MOST_ALIKE = 3;
 
 /**
  * Pairs of names that may be one: a slip of a letter in a longer word, two letters swapped, a letter
- * for a digit, a nought in front, a gap within a word, the words turned round. Other digits never.
+ * for a digit, a nought in front, a gap within a word, the words turned round, a word left out or cut
+ * short. Other digits never.
  *
  * Method: names that share a form with something taken out are a pair, so that the work grows with
  * the number of names alone.
@@ -39,6 +41,10 @@ export function nearAlike(names: readonly string[]): readonly (readonly [string,
     alike.forEach((one, at) => {
       for (const other of alike.slice(at + 1)) pairs.set(`${one}\n${other}`, [one, other]);
     });
+  }
+  for (const pair of cutShort(names)) {
+    const [one, other] = [...pair].sort() as [string, string];
+    pairs.set(`${one}\n${other}`, [one, other]);
   }
   return [...pairs.keys()].sort().map((key) => pairs.get(key) as readonly [string, string]);
 }

@@ -34,6 +34,11 @@ export type OrdersRemark =
   /** Used, but not all of their cells, or not just as they are written. */
   | { readonly code: "orders-noted"; readonly rows: readonly OrderRowTroubles[] }
   | VarietyInDoubt
+  /** Pairs of customers that may be one. */
+  | {
+      readonly code: "customers-near";
+      readonly pairs: readonly (readonly [one: string, other: string])[];
+    }
   /** Batches that are counted for no order of a crop, since theirs is not known. */
   | { readonly code: "crop-unknown"; readonly batches: readonly string[] }
   /** Varieties that no batch has, of orders that take others, too. */

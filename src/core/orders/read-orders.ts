@@ -8,6 +8,7 @@ import {
   shortened,
 } from "../cells";
 import { InputError } from "../faults";
+import { commonestSpellings, nearAlike } from "../names";
 import {
   type ColumnMatch,
   cellReaders,
@@ -66,11 +67,24 @@ export function readOrders(
       if (ofCells.length > 0) noted.push({ row: row + 1, troubles: ofCells });
     }
   }
-  open.sort(asServed);
+  const customerOf = commonestSpellings(open.map(({ customer }) => customer));
+  const orders = open.map((order): Order => {
+    const customer = customerOf.get(order.customer) ?? "";
+    return { ...order, customer, name: order.name === order.customer ? customer : order.name };
+  });
+  orders.sort(asServed);
+  const near = nearAlike([...new Set(customerOf.values())].filter(Boolean)).filter(
+    (pair) => habits.words?.isApart(...pair) !== true,
+  );
   const remarks: OrdersRemark[] = [];
   if (leftOut.length > 0) remarks.push({ code: "orders-left-out", rows: leftOut });
   if (noted.length > 0) remarks.push({ code: "orders-noted", rows: noted });
-  return { open, rows, remarks };
+  if (near.length > 0)
+    remarks.push({
+      code: "customers-near",
+      pairs: near.map(([one, other]) => [shortened(one), shortened(other)] as const),
+    });
+  return { open: orders, rows, remarks };
 }
 
 /** A column of tick boxes reaches below the last order. */

@@ -25,8 +25,9 @@ export function varietiesInDoubt(
   }
   const nameless = named.get("") ?? [];
   // What to do for an order says itself where no batch has its variety.
-  const near = nearAlike([...known.keys()])
+  const near = nearAlike([...known.values()])
     .filter((pair) => words?.isApart(...pair) !== true)
+    .map((pair) => pair.map(foldName) as [string, string])
     .flatMap(([one, other]) => [
       { own: one, ordered: other },
       { own: other, ordered: one },

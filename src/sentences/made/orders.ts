@@ -14,6 +14,8 @@ export const cellTrouble = (d: { readonly column: string | number; readonly what
 
 export const cropUnknown = (d: { readonly batches: readonly string[] }): string => "Not counted where a crop is ordered, as theirs is not known: " + list(d.batches) + ".";
 
+export const customersNear = (d: { readonly pairs: readonly string[] }): string => "Perhaps one customer: " + list(d.pairs) + ". If so, spell them alike.";
+
 export const deliverNow = (): string => "late, but all are ready: deliver now";
 
 export const fine = (): string => "fine";
@@ -31,6 +33,8 @@ export const noneWanted = (d: { readonly column: string | number }): string => d
 export const noSuchVariety = (d: { readonly variety: string | number }): string => "no batch is " + d.variety + ": check the name, or plan it as new";
 
 export const noted = (d: { readonly rows: string | number }): string => "These orders are used, but not all of their cells: " + d.rows + ".";
+
+export const oneOrOther = (d: { readonly one: string | number; readonly other: string | number }): string => d.one + " or " + d.other;
 
 export const row = (d: { readonly row: string | number; readonly reasons: string | number }): string => "row " + d.row + " (" + d.reasons + ")";
 

@@ -37,7 +37,7 @@ describe("names as offices write them", () => {
 
   it("asks about slips, swapped letters and letters for digits, and about no other number", () => {
     const asked = lines.filter(({ must }) => must === "ask");
-    // The others are cut short or half a name, which say nothing of a slip.
+    // The others are cut short or half a name: cut-short.test.ts.
     const slips = asked.filter(({ note }) => SLIP.test(note));
     expect(slips.length).toBeGreaterThan(10);
     for (const { spelling, other } of slips) {

@@ -1,0 +1,36 @@
+import { describe, expect, it } from "vitest";
+import { nearAlike } from "../../../src/core/names";
+
+// The first four are seen words of tests/checks/office-words, which its SOURCE.md tells of.
+describe("names that may be another's with a word left out or cut short", () => {
+  it.each([
+    ["Ella", "Sweet Ella"],
+    ["Nubia", "Nubia 3"],
+    ["Pl. 10", "Planche 10"],
+    ["Sr Ilo", "Sister Ilo"],
+    ["Pell and Sons", "Pell & Sons"],
+    ["Bay 2 N", "Bay 2 north"],
+  ])("%s and %s", (one, other) => {
+    expect(nearAlike([one, other])).toEqual([[one, other].sort()]);
+  });
+
+  it.each([
+    // Two numbers: Bed 1 is a bed, and Bed 1-1 another.
+    [["Bed 1", "Bed 1-1"]],
+    [["Bay 2 north", "Bay 2 south"]],
+    [["1-1", "1-11"]],
+    // A selection of its own.
+    [["Sweet Ella", "Sweet Ella Late"]],
+    [["1-1", "Bed 1-1"]],
+    // A way of naming, in which the short name is a name.
+    [["Bay", "Bay 1", "Bay 2", "Bay 3"]],
+    // A short name alone is no other's beginning, unless a point says so.
+    [["Amber", "Amberlow"]],
+  ])("are none of %j", (names) => {
+    expect(nearAlike(names)).toEqual([]);
+  });
+
+  it("are one of those with a point", () => {
+    expect(nearAlike(["Amb.", "Amberlow"])).toEqual([["Amb.", "Amberlow"]]);
+  });
+});
