@@ -15,7 +15,8 @@ export const english = {
     likely: "{window}, likely {day}",
     loading: "Working out what will be ready",
     noBatch: "No batch is likely in this month. Those of other months may still fall into it.",
-    noneComing: "No open batch with counted plants is on its way to ready.",
+    noneComing:
+      "{leftOut, select, yes {We could not read everything. Of the rest, no} no {No} other {}} open batch with counted plants is on its way to ready.",
     noneLikely: "none likely",
     notCounted: "plants not counted",
     plants: "{numbers} plants",
@@ -881,6 +882,7 @@ read. Without FILE an invented nursery is opened.
   records: {
     columnsLeftAlone:
       "Columns of days left alone, because we can't tell of what: {columns, list}. Say it in the argument columns.",
+    methodsAsked: "Set up asks which method is meant.",
     moreColumns: "{more, count} more",
     moreOfCell: "{batches, count} more (see BATCH_CHECK)",
     moreOfPage: "{batches, count} more (see Check)",
@@ -1385,7 +1387,7 @@ read. Without FILE an invented nursery is opened.
     noPlace: "No place named",
     note: "Note",
     nothingDue:
-      "Nothing is late, due or coming {days, plural, =0 {today} one {in the next # day} other {in the next # days}}.",
+      "{leftOut, select, yes {We could not read everything. Of the rest, nothing is} no {Nothing is} other {}} late, due or coming {days, plural, =0 {today} one {in the next # day} other {in the next # days}}.",
     nothingToPrint: "Nothing to print: the list is empty.",
     nothingWritten: "Nothing was written.",
     plants: "{plants, plural, one {# plant} other {# plants}}",

@@ -25,7 +25,13 @@ export const RECORDS_REMARKS: SentencesOf<LeftOut> = {
 
 /** What was left out of records; null where nothing was. */
 export function recordsRemarks(remarks: readonly LeftOut[], where: Where): string | null {
-  return together(remarks.map((one) => sentenceOf(RECORDS_REMARKS, one, where)));
+  const isAsked = remarks.some(
+    ({ code }) => code === "no-such-method" || code === "several-methods",
+  );
+  return together([
+    ...remarks.map((one) => sentenceOf(RECORDS_REMARKS, one, where)),
+    ...(isAsked && where === "page" ? [text.methodsAsked()] : []),
+  ]);
 }
 
 /** Names of batches for a sentence: ten at most, then how many more, and where all stand. */

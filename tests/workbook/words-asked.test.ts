@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import * as text from "../../src/sentences/made/records";
+import { recordsRemarks } from "../../src/wording/records";
 import { openNursery, SETTINGS, tab } from "./nursery";
 
 const HEADER = ["Batch", "Variety", "Crop", "Method", "Grafter", "Grafted on", "Grafts made"];
@@ -104,5 +106,19 @@ describe("words in cells that only the person knows", () => {
     const { words } = nursery.ask("sidebarColumns", { tab: "Records" });
     expect(words.methods.map(({ plants }) => plants)).toEqual([29, 28, 27, 26, 25, 24, 23, 22]);
     expect(words.more).toBe(12);
+  });
+});
+
+// Seen: 57 open batches of which no method was known, and "Nothing is late, due or coming".
+describe("batches of which no method is known", () => {
+  it("are named on the due list and on the page, with where it is settled", () => {
+    const nursery = openNursery([records()], { newRows: 300 }).ready();
+    const { remarks, tasks } = nursery.ask("sidebarToday", { daysAhead: 7 });
+    expect(tasks.map(({ batch }) => batch)).not.toContain("B3");
+    const said = recordsRemarks(remarks, "page") ?? "";
+    expect(said).toContain(text.noSuchMethod({ batches: ["B3"] }));
+    expect(said).toContain(text.methodsAsked());
+    expect(nursery.value("Due list", "A1")).toContain(said);
+    expect(recordsRemarks(nursery.ask("sidebarAhead", null).remarks, "page")).toBe(said);
   });
 });

@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count, plural, share } from "../runtime";
+import { count, plural, select, share } from "../runtime";
 
 export const all = (): string => "All varieties";
 
@@ -18,7 +18,7 @@ export const loading = (): string => "Working out what will be ready";
 
 export const noBatch = (): string => "No batch is likely in this month. Those of other months may still fall into it.";
 
-export const noneComing = (): string => "No open batch with counted plants is on its way to ready.";
+export const noneComing = (d: { readonly leftOut: "no" | "yes" }): string => select(d.leftOut, { yes: "We could not read everything. Of the rest, no", no: "No", other: "" }) + " open batch with counted plants is on its way to ready.";
 
 export const noneLikely = (): string => "none likely";
 

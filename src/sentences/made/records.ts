@@ -4,6 +4,8 @@ import { count, list, plural } from "../runtime";
 
 export const columnsLeftAlone = (d: { readonly columns: readonly string[] }): string => "Columns of days left alone, because we can't tell of what: " + list(d.columns) + ". Say it in the argument columns.";
 
+export const methodsAsked = (): string => "Set up asks which method is meant.";
+
 export const moreColumns = (d: { readonly more: number }): string => count(d.more) + " more";
 
 export const moreOfCell = (d: { readonly batches: number }): string => count(d.batches) + " more (see BATCH_CHECK)";

@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count, plural } from "../runtime";
+import { count, plural, select } from "../runtime";
 
 export const ahead = (): string => "Days ahead";
 
@@ -56,7 +56,7 @@ export const noPlace = (): string => "No place named";
 
 export const note = (): string => "Note";
 
-export const nothingDue = (d: { readonly days: number }): string => "Nothing is late, due or coming " + plural(d.days, { "0": "today", one: "in the next " + count(d.days) + " day", other: "in the next " + count(d.days) + " days" }) + ".";
+export const nothingDue = (d: { readonly leftOut: "no" | "yes"; readonly days: number }): string => select(d.leftOut, { yes: "We could not read everything. Of the rest, nothing is", no: "Nothing is", other: "" }) + " late, due or coming " + plural(d.days, { "0": "today", one: "in the next " + count(d.days) + " day", other: "in the next " + count(d.days) + " days" }) + ".";
 
 export const nothingToPrint = (): string => "Nothing to print: the list is empty.";
 

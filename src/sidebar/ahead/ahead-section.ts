@@ -84,7 +84,7 @@ function varietyWords(variety: Variety): string {
 function drawn(answer: AheadAnswer, variety: Variety): Node[] {
   const rows = monthsOf(answer, variety);
   if (rows.length === 0) {
-    return [paragraph(text.noneComing())];
+    return [paragraph(text.noneComing({ leftOut: answer.remarks.length === 0 ? "no" : "yes" }))];
   }
   const most = Math.max(1, ...rows.map((row) => row.most));
   const tellVariety = variety === null;

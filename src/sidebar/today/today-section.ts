@@ -109,7 +109,9 @@ function headOf({ asOf, tasks, remarks }: TodayAnswer, days: number): HTMLElemen
   return [
     element("h2", {}, dayText(asOf)),
     paragraph(
-      tasks.length === 0 ? text.nothingDue({ days }) : text.tallyAll({ tally: statusTally(tasks) }),
+      tasks.length === 0
+        ? text.nothingDue({ days, leftOut: remark === null ? "no" : "yes" })
+        : text.tallyAll({ tally: statusTally(tasks) }),
     ),
     ...notes(remark),
   ];

@@ -2,11 +2,12 @@
  * Longer than most: how the list is made anew, and what is kept of what a person entered in it or
  * beside it, can be judged only together.
  */
-import { type CivilDay, dueTasks, type Task } from "../../core";
+import { type CivilDay, dueTasks, leftOutOfOpen, type Task } from "../../core";
 import { wholeNumberArgument } from "../../door/index";
 import * as text from "../../sentences/made/due-tab";
 import { DUE_WORDS } from "../../wording/batches";
 import { dayWords } from "../../wording/days";
+import { recordsRemarks } from "../../wording/records";
 import { columnLetters } from "../host/cell-name";
 import { cellsPart, formulaCall } from "../host/formula-text";
 import { FIRST_WORDS } from "../host/mark";
@@ -131,7 +132,12 @@ function dueTab(
   const { what, place, note, who, from, by, state } = DUE_COLUMN;
   return {
     firstWords: FIRST_WORDS.due,
-    madeBy: `${FIRST_WORDS.due} ${text.madeBy({ day: dayWords(now.asOf) })}`,
+    madeBy: [
+      `${FIRST_WORDS.due} ${text.madeBy({ day: dayWords(now.asOf) })}`,
+      recordsRemarks(leftOutOfOpen(now), "page") ?? "",
+    ]
+      .join(" ")
+      .trim(),
     top: ageCells(now),
     topHeight: 112,
     rows: [
