@@ -180,6 +180,7 @@ export {
   cocoaCleftGraftMeasures,
   columnChoices,
   essentialColumns,
+  hangsOn,
   leftOutByMethod,
   leftOutOfOpen,
   methodFinder,

@@ -1,7 +1,13 @@
 import { shortened } from "../cells";
 import { type CivilDay, isoDay } from "../dates";
 import { type Batch, FACT_NAMES, likeName, type Records, type Trouble } from "../records";
-import { batchMethods, type Method, type MethodUnread, type Timetable } from "../timetable";
+import {
+  batchMethods,
+  hangsOn,
+  type Method,
+  type MethodUnread,
+  type Timetable,
+} from "../timetable";
 
 /**
  * Troubles that show only when the cells of a batch are held against each other: names used
@@ -57,29 +63,32 @@ function noMethod(batch: Batch, reading: MethodUnread, records: Records): Troubl
 function alongTheSteps(batch: Batch, method: Method, records: Records): Trouble[] {
   const troubles: Trouble[] = [];
   const indexOf = (key: string) => records.stepKeys.indexOf(key);
-  let before: { name: string; count: number } | null = null;
+  let counted: { name: string; count: number } | null = null;
   for (const step of method.steps) {
     const at = indexOf(step.key);
     if (at === -1) continue;
     const count = batch.counts[at] ?? null;
     if (step.counted && count !== null) {
-      if (before !== null && count > before.count) {
+      if (counted !== null && count > counted.count) {
         troubles.push({
           row: batch.row,
           column: headerOf(records, batch, { key: step.key, what: "count" }),
           found: String(count),
           code: "count-rises",
-          before: before.count,
-          step: before.name,
+          before: counted.count,
+          step: counted.name,
         });
       }
-      before = { name: step.name, count };
+      counted = { name: step.name, count };
     }
-    const parent = step.after === null ? undefined : method.steps[step.after];
+    const before = hangsOn(method, step);
+    const parent = before === null ? undefined : method.steps[before];
     if (parent === undefined) continue;
     const day = batch.days[at] ?? null;
     const stepDay = batch.days[indexOf(parent.key)] ?? null;
-    if (day === null || stepDay === null || day - stepDay >= step.from / 2) continue;
+    // How soon it comes is known from the step alone that the days are counted from.
+    const soonest = before === step.after ? step.from / 2 : 0;
+    if (day === null || stepDay === null || day - stepDay >= soonest) continue;
     const column = headerOf(records, batch, { key: step.key, what: "day" });
     const days = day - stepDay;
     troubles.push({

@@ -2,6 +2,7 @@
 
 export type { BuiltTimetable } from "./build-methods";
 export { choiceOf, columnChoices, type EssentialName, essentialColumns } from "./column-choices";
+export { hangsOn } from "./hangs-on";
 export { batchMethods, methodFinder, methodOrRefuse, usualMethod } from "./method-of-batch";
 export { cropsIn, methodWords } from "./method-words";
 export { cocoaCleftGraftMeasures } from "./methods/cocoa-cleft-graft";

@@ -1,4 +1,4 @@
-import { type CivilDay, methodFinder, type TargetKey } from "../../core";
+import { type CivilDay, hangsOn, methodFinder, type TargetKey } from "../../core";
 import { WritingError } from "../host/writing-error";
 import type { RecordsNow } from "../reading/records-tab";
 import { columnReadAs, type TableCell } from "../reading/table-columns";
@@ -47,7 +47,7 @@ export function taskTarget(
     recordedDay,
     recordedCount: countOf(step.key),
     before: countsBefore[countsBefore.length - 1] ?? null,
-    earlierDay: earlierDay(method, step.after, dayOf),
+    earlierDay: earlierDay(method, step, dayOf),
     ...(ownRow(now, batch, step.key) ??
       logTarget(now, { batch: batch.name, step, day: day ?? recordedDay })),
   };
@@ -70,18 +70,18 @@ function batchNamed({ records }: RecordsNow, name: string): Batch {
   return batch;
 }
 
-/** Up along the steps that each is counted from, to the first whose day is known. */
+/** Up along the steps that each hangs on, to the first whose day is known. */
 function earlierDay(
   method: Method,
-  after: number | null,
+  of: Method["steps"][number],
   dayOf: (key: string) => CivilDay | null,
 ): TaskTarget["earlierDay"] {
-  for (let index = after; index !== null; ) {
+  for (let index = hangsOn(method, of); index !== null; ) {
     const step = method.steps[index];
     if (step === undefined) return null;
     const day = dayOf(step.key);
     if (day !== null) return { name: step.name, day };
-    index = step.after;
+    index = hangsOn(method, step);
   }
   return null;
 }

@@ -83,6 +83,18 @@ describe("checkedRecords", () => {
     expect(check(ahead, "2026-11-26")).toEqual([]);
   });
 
+  it("finds no fault in a bud that breaks before the wrap is opened, but in one before the graft", () => {
+    // "First growth 10-15 days after grafting", Ridwan et al. 2015, as the built-in method says.
+    const grown = (buds: string) => [
+      ["Batch", "Grafted on", "Grafts made", "First release", "Bud break"],
+      ["B1", "2026-08-01", 100, "2026-08-15", buds],
+    ];
+    const found = (buds: string) =>
+      troublesOf(checkedRecords(reading(grown(buds)), built, day("2026-11-25")));
+    expect(found("2026-08-12")).toEqual([]);
+    expect(found("2026-07-30")).toEqual(["2 Bud break: before-step"]);
+  });
+
   it("finds a name that is used twice, whatever its capitals, and methods that are not there", () => {
     expect(
       check([
