@@ -27,6 +27,7 @@ export {
   checkedRecords,
   type OpenWords,
   openWords,
+  type TroubleEntry,
 } from "./check";
 export {
   COST_COLUMNS,

@@ -214,6 +214,7 @@ export const english = {
     rowsAllUsed: "Every row is used",
     rowsUsed:
       "{used, count} used, {leftOut, count} left out, {notBatches, count} skipped (sums, headings, notes), {heading, count} header or above it, {blank, count} blank",
+    someRows: "{rows, plural, one {# row} other {# rows}}: {which}",
     untold:
       "{formulas, plural, one {# formula of yours reads} other {# formulas of yours read}} the records without what you told in Set up",
     untoldHappens: "Columns and names may be read otherwise than in the tabs that we make",
@@ -224,6 +225,7 @@ export const english = {
     column: "Column",
     found: "Found",
     row: "Row",
+    rows: "Rows",
     trouble: "Trouble",
     whatHappens: "What happens",
     whatToDo: "What to do",
@@ -237,6 +239,7 @@ export const english = {
     found: "Found:",
     going: "Going to the cell",
     inDoubt: "Used, but please check",
+    moreRows: "and {rows, count} more",
     noTrouble: "No trouble found.",
     press: "Press a row or column to go to it in the sheet.",
     readAgain: "Read again",
@@ -245,6 +248,7 @@ export const english = {
     rowColumn: "Row {row}, {column}",
     rowLost: "The row is not used",
     selected: "Selected in the sheet: {cell}",
+    severalRows: "{rows, count} rows{plants, plural, =0 {} one {, # plant} other {, # plants}}",
     title: "Troubles in the records",
     whatHappens: "What happens:",
     whatToDo: "What to do:",
@@ -1473,6 +1477,7 @@ read. Without FILE an invented nursery is opened.
     filledFromAboveToDo: "Nothing if that is right, else fill the cells in",
     heading: "A heading or a note",
     ifSlip: "Correct the day if it is a slip",
+    inRow: "Row {row}: {said}",
     lineLeftOut: "The line is left out",
     lineWithoutBatch: "The line names no batch",
     lineWithoutBatchToDo: "Write which batch it was",
@@ -1487,6 +1492,7 @@ read. Without FILE an invented nursery is opened.
     lotsInACircle: "Lots come from each other",
     lotsInACircleHappens: "No plants are counted as given",
     lotsInACircleToDo: "Correct the lot",
+    methodOnceToDo: "Say once in Set up what it means. That mends all {rows, count} rows",
     nearAlike: "Nearly the same as {name} ({others, plural, one {# batch} other {# batches}})",
     nearAlikeHappens:
       "Each counts as a name of its own, this one for {batches, plural, one {# batch} other {# batches}}",
@@ -1519,9 +1525,13 @@ read. Without FILE an invented nursery is opened.
     sameNameToDo: "Give each batch a name that can't be mistaken",
     severalMethods: "More than one method fits: {methods, list}",
     severalMethodsToDo: "Write crop and method, as the timetable names them",
+    stepOnceToDo:
+      "Add it to the timetable as a step, or use a step's name. That mends all {rows, count} rows",
     sums: "A row of sums",
     sumsByNumbers: "A row of sums, by its numbers",
     tooSoon: "{days} days after {step}. The timetable says {fewest} at least",
+    tooSoonOnceToDo:
+      "If you work so, change the days in the timetable. That mends all {rows, count} rows",
   },
 
   unread: {

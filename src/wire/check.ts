@@ -8,8 +8,12 @@ export interface CheckAnswer {
 }
 
 export interface CheckRow {
-  /** Row of the records tab, from 1; null where the trouble is about a column or the whole table. */
-  readonly row: number | null;
+  /** Rows of the records tab, from 1, the first few; none where the trouble is about a column or the whole table. */
+  readonly rows: readonly number[];
+  /** In how many rows it is. */
+  readonly rowCount: number;
+  /** Plants in these rows, where there are several. */
+  readonly plants: number;
   /** Header as it stands in the sheet; empty where the trouble is about a row. */
   readonly column: string;
   readonly found: string;

@@ -2,179 +2,82 @@ import {
   type Answer,
   CHECK_COLUMNS,
   type CheckedRecords,
-  type ColumnTarget,
-  FACT_NAMES,
   type RowTally,
-  shortened,
-  shortFacts,
   type Trouble,
+  type TroubleEntry,
 } from "../core";
 import * as text from "../sentences/made/check";
 import { headers } from "../sentences/made/check-columns";
 import * as trouble from "../sentences/made/troubles";
-import { capital } from "./capital";
-import { dayWords } from "./days";
-import { type SentencesOf, sentenceOf } from "./sentence-of";
 import { tableOf } from "./table-of";
-import { faultPlace, timetableFault, timetableLoss } from "./timetable";
-import { readAsSentence, unreadWords } from "./unread";
+import { type TroubleWords, troubleWords, words } from "./trouble-words";
 
-/** A trouble in words. */
-export interface TroubleWords {
-  readonly trouble: string;
-  readonly whatHappens: string;
-  readonly whatToDo: string;
-  /** In place of the cell's text. */
-  readonly found?: string;
-  /** In place of the column. */
-  readonly column?: string;
-}
+/** So many of equal troubles are quoted where they differ in what is found or said. */
+const MOST_QUOTED = 3;
 
-/** Names of batches that are said of a lot. */
-const MOST_NAMED = 6;
-
-const NO_BATCH: Readonly<Record<Extract<Trouble, { code: "no-batch" }>["as"], () => string>> = {
-  heading: trouble.heading,
-  note: trouble.note,
-  sums: trouble.sums,
-  "sums by numbers": trouble.sumsByNumbers,
-};
-
-const words = (wrong: string, whatHappens: string, whatToDo: string): TroubleWords => ({
-  trouble: wrong,
-  whatHappens,
-  whatToDo,
-});
-const alike = (wrong: string) => words(wrong, trouble.bothRows(), trouble.sameNameToDo());
-const days = (wrong: string) => words(wrong, trouble.bothDays(), trouble.checkDays());
-const line = (wrong: string, whatToDo: string) => words(wrong, trouble.lineLeftOut(), whatToDo);
-
-/** What is wrong, what happens because of it, and what to do. */
-const TROUBLES: SentencesOf<Trouble, TroubleWords> = {
-  "cell-unread": ({ why }) =>
-    words(capital(unreadWords(why)), trouble.cellUnreadHappens(), trouble.cellUnreadToDo()),
-  "cell-read-as": ({ readAs }) =>
-    words(trouble.notPlain(), readAsSentence(readAs), trouble.notPlainToDo()),
-  "blanks-below": () =>
-    words(trouble.blanksBelow(), trouble.blanksBelowHappens(), trouble.blanksBelowToDo()),
-  "filled-from-above": (one) => ({
-    ...words(
-      trouble.filledFromAbove(),
-      trouble.filledFromAboveHappens(),
-      trouble.filledFromAboveToDo(),
-    ),
-    found: trouble.blankCells(one),
-  }),
-  "ditto-marks": (one) => ({
-    ...words(trouble.dittoMarks(), trouble.dittoMarksHappens(), trouble.notPlainToDo()),
-    found: trouble.dittoMarksFound(one),
-  }),
-  "batch-not-in-table": () =>
-    words(
-      trouble.batchNotInTable(),
-      trouble.batchNotInTableHappens(),
-      trouble.batchNotInTableToDo(),
-    ),
-  "batch-spelt-otherwise": (one) =>
-    words(trouble.batchSpeltOtherwise(one), trouble.readAsName(one), trouble.asWritten()),
-  "batch-unnamed": (one) =>
-    words(trouble.batchUnnamed(), trouble.batchUnnamedHappens(one), trouble.batchUnnamedToDo()),
-  "same-name": (one) => alike(trouble.sameName(one)),
-  "nearly-same-name": (one) => alike(trouble.nearlySameName(one)),
-  "no-such-lot": () =>
-    words(trouble.noSuchLot(), trouble.noSuchLotHappens(), trouble.noSuchLotToDo()),
-  "lots-in-a-circle": () =>
-    words(trouble.lotsInACircle(), trouble.lotsInACircleHappens(), trouble.lotsInACircleToDo()),
-  "lot-overdrawn": (one) =>
-    words(overdrawn(one), trouble.lotOverdrawnHappens(), trouble.lotOverdrawnToDo()),
-  "no-such-column": (one) =>
-    words(trouble.noSuchColumn(one), trouble.columnLeftAlone(), trouble.noSuchColumnToDo()),
-  "column-left": ({ column, holds, others: [best] }) =>
-    best === undefined
-      ? words(
-          trouble.columnLeft({ column, holds }),
-          trouble.columnLeftAlone(),
-          trouble.columnLeftToDo(),
-        )
-      : words(
-          trouble.columnMayBe({ column, holds, best: targetWords(best) }),
-          trouble.columnLeftAlone(),
-          trouble.columnMayBeToDo(),
-        ),
-  "column-open": ({ column, readAs, others }) => {
-    const name = targetWords(readAs);
-    return words(
-      trouble.columnOpen({ column, readAs: name, others: others.map(targetWords).join(", ") }),
-      trouble.readAs({ readAs: name }),
-      trouble.columnOpenToDo(),
+/** Equal troubles in the words of one; where their words differ, those of the first rows, each with its row. */
+export function entryWords({ troubles }: TroubleEntry): Required<TroubleWords> {
+  const said = troubles.map(troubleWords);
+  const first = said[0] as Required<TroubleWords>;
+  if (said.length === 1) return first;
+  const founds = [...new Set(said.map(({ found }) => found))];
+  const most = (texts: readonly string[], between: string) =>
+    texts.slice(0, MOST_QUOTED).join(between) + (texts.length > MOST_QUOTED ? `${between}…` : "");
+  const together = (field: "trouble" | "whatHappens" | "whatToDo") => {
+    if (said.every((one) => one[field] === first[field])) return first[field];
+    return most(
+      said.map((one, at) => trouble.inRow({ row: troubles[at]?.row ?? 0, said: one[field] })),
+      ". ",
     );
-  },
-  "columns-alike": (one) =>
-    words(
-      trouble.columnsAlike({ ...one, readAs: targetWords(one.readAs) }),
-      trouble.columnsAlikeHappens(one),
-      trouble.columnsAlikeToDo(),
-    ),
-  "line-without-batch": () => line(trouble.lineWithoutBatch(), trouble.lineWithoutBatchToDo()),
-  "line-without-step": () => line(trouble.lineWithoutStep(), trouble.lineWithoutStepToDo()),
-  "line-without-day": () =>
-    words(trouble.lineWithoutDay(), trouble.lineWithoutDayHappens(), trouble.addDay()),
-  "no-line": () => words(trouble.noLine(), trouble.rowNotRead(), text.nothingToDo()),
-  "no-batch": ({ as }) =>
-    words(NO_BATCH[as](), trouble.notABatchHappens(), trouble.notABatchToDo()),
-  "outside-tables": () =>
-    words(trouble.outsideTables(), trouble.rowNotRead(), trouble.outsideTablesToDo()),
-  "no-such-method": () =>
-    words(trouble.noSuchMethod(), trouble.noSuchMethodHappens(), trouble.noSuchMethodToDo()),
-  "several-methods": (one) =>
-    words(trouble.severalMethods(one), trouble.noSuchMethodHappens(), trouble.severalMethodsToDo()),
-  "near-alike": ({ name, ...counts }) =>
-    words(
-      trouble.nearAlike({ ...counts, name: shortened(name) }),
-      trouble.nearAlikeHappens(counts),
-      trouble.nearAlikeToDo(),
-    ),
-  "count-rises": (one) =>
-    words(trouble.countRises(one), trouble.bothCounts(), trouble.checkCounts()),
-  "before-step": ({ step, stepDay }) => days(trouble.beforeStep({ step, day: dayWords(stepDay) })),
-  "too-soon": (one) => days(trouble.tooSoon(one)),
-  "after-as-of": ({ asOf }) =>
-    words(trouble.afterAsOf({ asOf: dayWords(asOf) }), trouble.planned(), trouble.ifSlip()),
-  timetable: ({ fault }) => ({
-    ...words(capital(timetableFault(fault)), timetableLoss(fault), trouble.correctTimetable()),
-    column: faultPlace(fault),
-  }),
+  };
+  return {
+    ...first,
+    found: most(founds, ", "),
+    trouble: together("trouble"),
+    whatHappens: together("whatHappens"),
+    whatToDo:
+      MENDED_AT_ONCE[(troubles[0] as Trouble).code]?.({ rows: said.length }) ??
+      together("whatToDo"),
+  };
+}
+
+/** What mends all rows of a cause with one change. */
+const MENDED_AT_ONCE: Partial<Record<Trouble["code"], (facts: { rows: number }) => string>> = {
+  "no-such-method": trouble.methodOnceToDo,
+  "several-methods": trouble.methodOnceToDo,
+  "line-without-step": trouble.stepOnceToDo,
+  "too-soon": trouble.tooSoonOnceToDo,
 };
 
-/** A trouble in words, with what the person sees at its place. */
-export function troubleWords(one: Trouble): Required<TroubleWords> {
-  return { found: one.found, column: one.column, ...sentenceOf(TROUBLES, shortFacts(one)) };
-}
-
-function overdrawn(one: Extract<Trouble, { code: "lot-overdrawn" }>): string {
-  const { batches } = one;
-  if (batches.length === 0) return trouble.lotOverdrawn(one);
-  const more = batches.length > MOST_NAMED ? ", …" : "";
-  const names = batches.slice(0, MOST_NAMED).map(shortened).join(", ") + more;
-  return trouble.lotOverdrawnBy({ ...one, batches: names });
-}
-
-/** What a column may be read as, within a sentence. */
-function targetWords(target: ColumnTarget): string {
-  if (target.kind !== "step") return FACT_NAMES[target.fact];
-  const { key: step, what } = target;
-  return what === "day" ? trouble.dayOfStep({ step }) : trouble.plantsAtStep({ step });
+/** How many rows, and which: "4 rows: 4, 7-9". */
+function rowsText(troubles: readonly Trouble[]): string {
+  const runs: [number, number][] = [];
+  for (const { row } of troubles) {
+    const run = runs[runs.length - 1];
+    if (row === null || row === run?.[1]) continue;
+    if (run !== undefined && row === run[1] + 1) run[1] = row;
+    else runs.push([row, row]);
+  }
+  const which = runs.map(([from, to]) => (from === to ? from : `${from}-${to}`)).join(", ");
+  return text.someRows({ rows: troubles.length, which });
 }
 
 /** What became of every row. */
 export const tallySentence: (rows: RowTally) => string = text.rowsUsed;
 
-/** The troubles, costliest first, and a last row that counts the rows of the range. */
-export function checkTable({ troubles, rows }: CheckedRecords): Answer {
-  const none = { row: null, column: null, found: null };
-  const listed = troubles.map((one) => {
-    const { column, found, ...said } = troubleWords(one);
-    return { row: one.row, column: column || null, found: found || null, ...said };
+/** The troubles, costliest first, equal ones together, and a last row that counts the rows of the range. */
+export function checkTable({ entries, rows }: Pick<CheckedRecords, "entries" | "rows">): Answer {
+  const none = { row: null, column: null, found: null, rows: null };
+  const listed = entries.map((one) => {
+    const { column, found, ...said } = entryWords(one);
+    const { troubles } = one;
+    return {
+      row: troubles[0]?.row ?? null,
+      column: column || null,
+      found: found || null,
+      ...said,
+      rows: troubles.length === 1 ? null : rowsText(troubles),
+    };
   });
   const noTrouble = { ...none, ...words(text.noTrouble(), text.rowsAllUsed(), text.nothingToDo()) };
   const all = Object.values(rows).reduce((sum, count) => sum + count, 0);

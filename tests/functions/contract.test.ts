@@ -186,6 +186,7 @@ const CONTRACT = {
       check.trouble(),
       check.whatHappens(),
       check.whatToDo(),
+      check.rows(),
     ].join(" · "),
   },
   // The contract's arguments with columns behind them, and then three of our own.

@@ -5,9 +5,10 @@ import * as headers from "../../src/sentences/made/check-columns";
 import * as trouble from "../../src/sentences/made/troubles";
 import * as unread from "../../src/sentences/made/unread";
 import { capital } from "../../src/wording/capital";
-import { checkTable, troubleWords } from "../../src/wording/check";
+import { checkTable, entryWords } from "../../src/wording/check";
 import { dayWords } from "../../src/wording/days";
 import { faultPlace, timetableFault } from "../../src/wording/timetable";
+import { troubleWords } from "../../src/wording/trouble-words";
 import { unreadWords } from "../../src/wording/unread";
 import { day } from "../support/days";
 
@@ -15,13 +16,14 @@ const NO_ROWS = { used: 0, leftOut: 0, notBatches: 0, heading: 0, blank: 0 };
 const AT = { row: 2, column: "Sown", found: "soon" };
 
 function rowsOf(troubles: readonly Trouble[], rows: CheckedRecords["rows"] = NO_ROWS) {
-  return checkTable({ troubles, rows }).rows;
+  return checkTable({ entries: troubles.map((one) => ({ troubles: [one], plants: 0 })), rows })
+    .rows;
 }
 
 describe("checkTable", () => {
   it("keeps its columns, says so where nothing is amiss, and counts the rows of the range", () => {
     const rows = { used: 1, leftOut: 2, notBatches: 3, heading: 4, blank: 5 };
-    const { columns } = checkTable({ troubles: [], rows });
+    const { columns } = checkTable({ entries: [], rows });
     expect(columns.map(({ kind }) => kind)).toEqual(Object.values(CHECK_COLUMNS));
     expect(columns.map(({ name }) => name)).toEqual([
       headers.row(),
@@ -30,10 +32,11 @@ describe("checkTable", () => {
       headers.trouble(),
       headers.whatHappens(),
       headers.whatToDo(),
+      headers.rows(),
     ]);
     expect(rowsOf([], rows)).toEqual([
-      [null, null, null, text.noTrouble(), text.rowsAllUsed(), text.nothingToDo()],
-      [null, null, null, text.rows({ rows: 15 }), text.rowsUsed(rows), null],
+      [null, null, null, text.noTrouble(), text.rowsAllUsed(), text.nothingToDo(), null],
+      [null, null, null, text.rows({ rows: 15 }), text.rowsUsed(rows), null, null],
     ]);
   });
 
@@ -45,6 +48,7 @@ describe("checkTable", () => {
       capital(unread.notADay()),
       trouble.cellUnreadHappens(),
       trouble.cellUnreadToDo(),
+      null,
     ]);
   });
 
@@ -62,6 +66,25 @@ describe("checkTable", () => {
     expect(first?.[3]).toBe(capital(timetableFault(fault)));
     const filled = troubleWords({ ...AT, found: "", code: "filled-from-above", blanks: 3 });
     expect(filled.found).toBe(trouble.blankCells({ blanks: 3 }));
+  });
+});
+
+describe("entryWords", () => {
+  const sooner = (row: number, found: string, days: number): Trouble => ({
+    ...{ row, column: "Release", found, code: "too-soon", step: "Grafting", days, fewest: 12 },
+  });
+
+  it("quotes the first three where the words differ, and says what mends all", () => {
+    const troubles = [4, 5, 6, 9].map((row) => sooner(row, `2026-08-0${row}`, row));
+    const words = entryWords({ troubles, plants: 0 });
+    expect(words.found).toBe("2026-08-04, 2026-08-05, 2026-08-06, …");
+    expect(words.whatHappens).toBe(trouble.bothDays());
+    expect(words.whatToDo).toBe(trouble.tooSoonOnceToDo({ rows: 4 }));
+    const said = (row: number, days: number) =>
+      trouble.inRow({ row, said: trouble.tooSoon({ days, step: "Grafting", fewest: 12 }) });
+    expect(words.trouble).toBe([said(4, 4), said(5, 5), said(6, 6), "…"].join(". "));
+    const [row] = checkTable({ entries: [{ troubles, plants: 0 }], rows: NO_ROWS }).rows;
+    expect([row?.[0], row?.[6]]).toEqual([4, text.someRows({ rows: 4, which: "4-6, 9" })]);
   });
 });
 

@@ -52,7 +52,7 @@ describe("a timetable of which nothing can be used", () => {
     const { nursery, row } = faulty();
     const told = nursery.ask("sidebarCheck", null).rows;
     const faults = told.filter(({ whatHappens }) => whatHappens === onlyThisCheck());
-    expect(faults[0]).toMatchObject({ row: null, column: "", found: "Nowhere" });
+    expect(faults[0]).toMatchObject({ rows: [], column: "", found: "Nowhere" });
     const fault = {
       ...({ row, column: "after", found: "Nowhere", code: "no-such-step" } as const),
       ...({ after: "Nowhere", method: "Cocoa cleft graft", leftOut: "method" } as const),

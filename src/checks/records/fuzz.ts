@@ -17,6 +17,7 @@ import { checkTable } from "../../wording/check";
 import { errorSentence } from "../../wording/errors";
 import { type Dice, dice } from "./dice";
 import { randomGrid } from "./random-grid";
+import { rowsNamed } from "./reading";
 
 export interface FuzzResult {
   readonly grids: number;
@@ -93,7 +94,12 @@ function readOnce(grid: Grid, how: ReadingOptions): number {
 
 /** What is said to be left out has its rows in BATCH_CHECK, and what is said to be blank is. */
 function rowsAreListed({ leftOut, notBatches, blank }: RowTally, check: Answer, grid: Grid): void {
-  const listed = new Set(check.rows.map(([row]) => row).filter((row) => row !== null));
+  const listed = new Set(
+    check.rows.flatMap((cells) => [
+      ...(typeof cells[0] === "number" ? [cells[0]] : []),
+      ...rowsNamed(cells[cells.length - 1]),
+    ]),
+  );
   if (listed.size < leftOut + notBatches) {
     throw new Error(`${leftOut + notBatches} rows not used, ${listed.size} listed`);
   }

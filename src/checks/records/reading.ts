@@ -63,12 +63,29 @@ export function readGrid(grid: Grid, locale: string): Records {
   });
 }
 
-/** The last row counts rows, and lists nothing. */
+/** The last row counts rows, and lists nothing; an entry of several rows lists each. */
 function listedIn(rows: Answer["rows"]): Listed[] {
-  return rows.slice(0, -1).map(([row, column, found, trouble]) => ({
-    row: typeof row === "number" ? row : null,
-    column: String(column ?? ""),
-    found: String(found ?? ""),
-    trouble: String(trouble),
-  }));
+  return rows.slice(0, -1).flatMap((cells) => {
+    const [row, column, found, trouble] = cells;
+    const listed = {
+      row: typeof row === "number" ? row : null,
+      column: String(column ?? ""),
+      found: String(found ?? ""),
+      trouble: String(trouble),
+    };
+    const others = rowsNamed(cells[cells.length - 1]);
+    return others.length === 0 ? [listed] : others.map((one) => ({ ...listed, row: one }));
+  });
+}
+
+/** Rows by their text in the last column of BATCH_CHECK, "4 rows: 4, 7-9". */
+export function rowsNamed(text: unknown): number[] {
+  return [
+    ...String(text ?? "")
+      .replace(/^.*:/, "")
+      .matchAll(/(\d+)(?:-(\d+))?/g),
+  ].flatMap(([, from, to]) => {
+    const first = Number(from);
+    return Array.from({ length: Number(to ?? from) - first + 1 }, (_, at) => first + at);
+  });
 }

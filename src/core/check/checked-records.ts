@@ -2,6 +2,7 @@ import type { CivilDay } from "../dates";
 import { byCost, type Records, type RowTally, type Trouble } from "../records";
 import type { BuiltTimetable } from "../timetable";
 import { batchTroubles } from "./batch-troubles";
+import { byCause, type TroubleEntry } from "./by-cause";
 import { nearNames } from "./near-names";
 
 /** The columns of a list of troubles. */
@@ -12,11 +13,14 @@ export const CHECK_COLUMNS = {
   trouble: "text",
   whatHappens: "text",
   whatToDo: "text",
+  rows: "text",
 } as const;
 
 export interface CheckedRecords {
-  /** Costliest first. */
+  /** Each for itself, costliest first. */
   readonly troubles: readonly Trouble[];
+  /** The same, equal ones together. */
+  readonly entries: readonly TroubleEntry[];
   readonly rows: RowTally;
 }
 
@@ -34,11 +38,12 @@ export function checkedRecords(
   const ofTimetable = faults.map(
     (fault): Trouble => ({ row: null, column: "", found: fault.found, code: "timetable", fault }),
   );
-  const troubles = [
+  const troubles: Trouble[] = [
     ...ofTimetable,
     ...records.troubles,
     ...batchTroubles(records, timetable, asOf),
     ...nearNames(records),
   ];
-  return { troubles: troubles.sort(byCost), rows: records.rows };
+  troubles.sort(byCost);
+  return { troubles, entries: byCause(troubles, records), rows: records.rows };
 }

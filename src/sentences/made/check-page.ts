@@ -1,5 +1,7 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
+import { count, plural } from "../runtime";
+
 export const cellLost = (): string => "The cell is not used";
 
 export const checking = (): string => "Checking the records";
@@ -13,6 +15,8 @@ export const found = (): string => "Found:";
 export const going = (): string => "Going to the cell";
 
 export const inDoubt = (): string => "Used, but please check";
+
+export const moreRows = (d: { readonly rows: number }): string => "and " + count(d.rows) + " more";
 
 export const noTrouble = (): string => "No trouble found.";
 
@@ -29,6 +33,8 @@ export const rowColumn = (d: { readonly row: string | number; readonly column: s
 export const rowLost = (): string => "The row is not used";
 
 export const selected = (d: { readonly cell: string | number }): string => "Selected in the sheet: " + d.cell;
+
+export const severalRows = (d: { readonly rows: number; readonly plants: number }): string => count(d.rows) + " rows" + plural(d.plants, { "0": "", one: ", " + count(d.plants) + " plant", other: ", " + count(d.plants) + " plants" });
 
 export const title = (): string => "Troubles in the records";
 

@@ -88,6 +88,8 @@ export const heading = (): string => "A heading or a note";
 
 export const ifSlip = (): string => "Correct the day if it is a slip";
 
+export const inRow = (d: { readonly row: string | number; readonly said: string | number }): string => "Row " + d.row + ": " + d.said;
+
 export const lineLeftOut = (): string => "The line is left out";
 
 export const lineWithoutBatch = (): string => "The line names no batch";
@@ -115,6 +117,8 @@ export const lotsInACircle = (): string => "Lots come from each other";
 export const lotsInACircleHappens = (): string => "No plants are counted as given";
 
 export const lotsInACircleToDo = (): string => "Correct the lot";
+
+export const methodOnceToDo = (d: { readonly rows: number }): string => "Say once in Set up what it means. That mends all " + count(d.rows) + " rows";
 
 export const nearAlike = (d: { readonly name: string | number; readonly others: number }): string => "Nearly the same as " + d.name + " (" + plural(d.others, { one: count(d.others) + " batch", other: count(d.others) + " batches" }) + ")";
 
@@ -178,8 +182,12 @@ export const severalMethods = (d: { readonly methods: readonly string[] }): stri
 
 export const severalMethodsToDo = (): string => "Write crop and method, as the timetable names them";
 
+export const stepOnceToDo = (d: { readonly rows: number }): string => "Add it to the timetable as a step, or use a step's name. That mends all " + count(d.rows) + " rows";
+
 export const sums = (): string => "A row of sums";
 
 export const sumsByNumbers = (): string => "A row of sums, by its numbers";
 
 export const tooSoon = (d: { readonly days: string | number; readonly step: string | number; readonly fewest: string | number }): string => d.days + " days after " + d.step + ". The timetable says " + d.fewest + " at least";
+
+export const tooSoonOnceToDo = (d: { readonly rows: number }): string => "If you work so, change the days in the timetable. That mends all " + count(d.rows) + " rows";

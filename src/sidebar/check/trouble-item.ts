@@ -7,24 +7,45 @@ import { sentenceNodes } from "../controls/sentence-nodes";
 import { userText, wholeText } from "../controls/user-text";
 import type { SidebarContext } from "../section";
 
-/** A trouble: a button that leads to its cell, what was found, what happens, what to do. */
+/** A trouble: buttons that lead to its cells, what was found, what happens, what to do. */
 export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HTMLElement {
-  const { trouble, found, whatHappens, whatToDo } = row;
-  const cell = cellLabel(row);
+  const { trouble, found, whatHappens, whatToDo, rows, rowCount, plants, column } = row;
+  const link = (at: number | null, label: HTMLElement) =>
+    actionButton({
+      label,
+      status,
+      doing: text.going(),
+      work: async () => {
+        const { selected } = await call("sidebarSelect", { row: at, column });
+        status.say(...sentenceNodes(text.selected, { cell: userText(selected) }));
+      },
+    });
+  const links = (): HTMLElement => {
+    const [only = null] = rows;
+    if (rowCount < 2) {
+      const label = cellLabel(only, column);
+      return label === null
+        ? paragraph(element("strong", {}, text.wholeTable()))
+        : link(only, label);
+    }
+    const more = rowCount - rows.length;
+    return element(
+      "div",
+      {},
+      element(
+        "div",
+        {},
+        column === "" ? null : element("strong", {}, userText(column), " "),
+        text.severalRows({ rows: rowCount, plants }),
+      ),
+      ...rows.map((at) => link(at, element("span", {}, text.row({ row: String(at) })))),
+      more === 0 ? null : ` ${text.moreRows({ rows: more })}`,
+    );
+  };
   return element(
     "article",
     { class: "trouble" },
-    cell === null
-      ? paragraph(element("strong", {}, text.wholeTable()))
-      : actionButton({
-          label: cell,
-          status,
-          doing: text.going(),
-          work: async () => {
-            const { selected } = await call("sidebarSelect", { row: row.row, column: row.column });
-            status.say(...sentenceNodes(text.selected, { cell: userText(selected) }));
-          },
-        }),
+    links(),
     element(
       "div",
       { class: "trouble-words" },
@@ -39,7 +60,7 @@ export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HT
 }
 
 /** Where the trouble is; null where it is about the whole table. */
-function cellLabel({ row, column }: CheckRow): HTMLElement | null {
+function cellLabel(row: number | null, column: string): HTMLElement | null {
   const at = String(row);
   if (column === "") return row === null ? null : element("span", {}, text.row({ row: at }));
   const say = (header: { readonly column: string }) =>

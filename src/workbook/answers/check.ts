@@ -1,8 +1,14 @@
-import { checkedRecords, costOf, shortened, type TimetableFault } from "../../core";
+import {
+  checkedRecords,
+  costOf,
+  shortened,
+  type TimetableFault,
+  type TroubleEntry,
+} from "../../core";
 import * as check from "../../sentences/made/check";
 import type { CheckAnswer, CheckRow, SelectAnswer, SelectRequest } from "../../wire/check";
 import { capital } from "../../wording/capital";
-import { tallySentence, troubleWords } from "../../wording/check";
+import { entryWords, tallySentence } from "../../wording/check";
 import { faultSentence, timetableLoss } from "../../wording/timetable";
 import { cellName } from "../host/cell-name";
 import { type RecordsNow, recordsNow } from "../reading/records-tab";
@@ -14,16 +20,35 @@ import { OWN_TABS } from "../tabs/own-tabs";
 export function checkAnswer(): CheckAnswer {
   const now = recordsNow(undefined, true);
   const { records, timetable, asOf } = now;
-  const { troubles, rows } = checkedRecords(records, { timetable, faults: [] }, asOf);
+  const { entries, rows } = checkedRecords(records, { timetable, faults: [] }, asOf);
   return {
     rows: [
       ...now.faults.map((fault) => timetableTrouble(fault, now)),
       ...untoldTrouble(now),
-      ...troubles.map((one) => ({ row: one.row, cost: costOf(one), ...troubleWords(one) })),
+      ...entries.map(rowOf),
     ],
     tally: tallySentence(rows),
   };
 }
+
+/** So many rows lead to their cells; more would bury what stands below. */
+const MOST_LINKED = 5;
+
+function rowOf(entry: TroubleEntry): CheckRow {
+  const { troubles, plants } = entry;
+  const rows = [...new Set(troubles.flatMap(({ row }) => row ?? []))];
+  const [first] = troubles;
+  return {
+    rows: rows.slice(0, MOST_LINKED),
+    rowCount: rows.length,
+    plants,
+    cost: first === undefined ? 5 : costOf(first),
+    ...entryWords(entry),
+  };
+}
+
+/** About no cell of the records. */
+const NOWHERE = { rows: [], rowCount: 0, plants: 0, column: "" } as const;
 
 /** It stands in no cell of the records, so that no cell is offered. */
 function timetableTrouble(
@@ -31,8 +56,7 @@ function timetableTrouble(
   { timetable, settings: { timetableTab: tab } }: RecordsNow,
 ): CheckRow {
   return {
-    row: null,
-    column: "",
+    ...NOWHERE,
     found: fault.found,
     cost: 1,
     trouble: capital(faultSentence(fault, 0, "page")),
@@ -52,8 +76,7 @@ function untoldTrouble({ workbook, settings }: RecordsNow): readonly CheckRow[] 
   const named = cells.slice(0, MOST_NAMED).map((cell) => shortened(cell));
   return [
     {
-      row: null,
-      column: "",
+      ...NOWHERE,
       found: check.cells({
         cells: more > 0 ? [...named, check.moreCells({ more })] : named,
       }),

@@ -55,10 +55,10 @@ export function formulaTabs(now: RecordsNow): readonly TabContent[] {
     live({
       name: OWN_TABS.checks,
       formula: formulaCall("BATCH_CHECK", [records, timetable, asOf, columns]),
-      widths: [50, 130, 160, 280, 260, 260],
+      widths: [50, 130, 160, 280, 260, 260, 130],
       formats: {},
       answered: checkedRecords(now.records, { timetable: now.timetable, faults: [] }, now.asOf)
-        .troubles.length,
+        .entries.length,
     }),
     ...workTab(now, { records, timetable, setting: cells }),
   ];

@@ -23,6 +23,7 @@ describe("checkedRecords", () => {
     const records = reading([HEADER, ["B1", "", "2026-05-01", "2026-08-01", 100, 80, 70], []]);
     expect(checkedRecords(records, built, day("2026-11-25"))).toEqual({
       troubles: [],
+      entries: [],
       rows: { used: 1, leftOut: 0, notBatches: 0, heading: 1, blank: 1 },
     });
   });

@@ -1,0 +1,48 @@
+import { describe, expect, it } from "vitest";
+import type { Cell } from "../../../src/core/cells/cell";
+import { checkedRecords } from "../../../src/core/check/checked-records";
+import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
+import { day } from "../../support/days";
+import { reading } from "../records/reading";
+
+const HEADER = ["Batch", "Method", "Grafted on", "Grafts made", "First release", "Takes"];
+
+/** The entries in short: code, rows, plants at stake. */
+function entries(rows: readonly (readonly Cell[])[], header: readonly Cell[] = HEADER) {
+  const built = { timetable: builtInTimetable(), faults: [] };
+  return checkedRecords(reading([header, ...rows]), built, day("2026-11-25")).entries.map(
+    ({ troubles, plants }) => [troubles[0]?.code, troubles.map(({ row }) => row), plants],
+  );
+}
+
+describe("troubles by their cause", () => {
+  it("are one entry for the same word in many rows, and another for another word", () => {
+    expect(
+      entries([
+        ["B1", "Cleft", "2026-08-01", 100, "", 80],
+        ["B2", "", "2026-08-01", 100, "", 80],
+        ["B3", "Cleft", "2026-08-01", 100, "", 70],
+        ["B4", "Kiwi", "2026-08-01", 100, "", ""],
+      ]),
+    ).toEqual([
+      ["several-methods", [2, 4], 150],
+      ["no-such-method", [5], 100],
+    ]);
+  });
+
+  it("are one entry for days that come too soon after the same step, whatever the days", () => {
+    const soon = (name: string, release: string) => [name, "", "2026-08-01", 100, release, 80];
+    expect(entries([soon("B1", "2026-08-03"), soon("B2", "2026-08-04")])).toEqual([
+      ["too-soon", [2, 3], 160],
+    ]);
+  });
+
+  it("stand in the order of the plants at stake, where they cost alike", () => {
+    expect(
+      entries([
+        ["B1", "", "2026-08-01", 100, "2026-07-30", 10],
+        ["B2", "", "2026-08-01", 100, "2026-08-03", 90],
+      ]).map(([code]) => code),
+    ).toEqual(["too-soon", "before-step"]);
+  });
+});
