@@ -142,7 +142,13 @@ export {
   toldAs,
 } from "./records";
 export { type ChartReading, type FairReading, proportionChart } from "./statistics";
-export type { RowFault, RowNote, RowTrouble, SmallTable } from "./tables";
+export {
+  type RowFault,
+  type RowNote,
+  type RowTrouble,
+  type SmallTable,
+  withOurHeaders,
+} from "./tables";
 export {
   COMPARED_COLUMNS,
   type ComparedQuestion,

@@ -26,6 +26,7 @@ import {
   type Timetable,
   type ToldWords,
   toldWords,
+  withOurHeaders,
 } from "../core";
 import { type CellOut, cellsOut } from "./answer-out";
 import { dayArgument, isMissing } from "./arguments";
@@ -37,6 +38,8 @@ import { localeOrder } from "./locale-order";
 
 /** The one way in from a spreadsheet's values to core's, and out again. */
 export interface Door {
+  /** The same, with the headers of the tables beside the records that a columns argument tells of. */
+  hearing(columns: unknown): Door;
   grid(value: unknown): Grid;
   cell(value: unknown): Cell;
   day(name: string, value: unknown): CivilDay;
@@ -79,19 +82,23 @@ export interface CrewWith {
 }
 
 /** A door is made for each call, so that nothing of one spreadsheet is kept for another. */
-export function openDoor(host: Host): Door {
+export function openDoor(host: Host, columns: unknown = ""): Door {
   const days: DaysOfInstants = daysOfInstants(host);
   // Asking the runtime for a locale's habits takes longer than reading a small table, and most tables
   // hold nothing that needs them.
   const order = lazily(() => localeOrder(host.locale()));
   const mark = lazily(() => decimalMark(host.locale()));
   const told = (columns: unknown) => readTold(gridIn(columns, days));
+  const headers = lazily(() => told(columns).tableHeaders);
+  /** A table beside the records. */
+  const beside = (value: unknown) => withOurHeaders(gridIn(value, days), headers());
   const timetableWithFaults = (value: unknown): BuiltTimetable =>
     isMissing(value)
       ? { timetable: builtInTimetable(), faults: [] }
       : readTimetable(gridIn(value, days));
   return {
-    grid: (value) => gridIn(value, days),
+    hearing: (more) => openDoor(host, more),
+    grid: beside,
     cell: (value) => cellIn(value, days),
     day: (name, value) => dayArgument(name, cellIn(value, days), order),
     timetableWithFaults,
@@ -128,7 +135,7 @@ export function openDoor(host: Host): Door {
       }),
     orders: (value, asOf, words) => {
       mustBeGiven("orders", value, "table");
-      return readOrders(gridIn(value, days), {
+      return readOrders(beside(value), {
         asOf,
         words,
         get localeOrder() {
@@ -144,19 +151,19 @@ export function openDoor(host: Host): Door {
       const steps = timetable.methods.flatMap((method) => method.steps);
       const stepKeys = new Set(steps.map(({ key }) => key));
       const habits = { asOf, localeOrder: order(), nameOf: words?.nameOf };
-      return readCrew(gridIn(value, days), { stepKeys, ...habits });
+      return readCrew(beside(value), { stepKeys, ...habits });
     },
     closedDays: (value, asOf) =>
-      readClosedDays(isMissing(value) ? null : gridIn(value, days), {
+      readClosedDays(isMissing(value) ? null : beside(value), {
         asOf,
         localeOrder: order(),
       }),
     places: (value, words) => {
       mustBeGiven("places", value, "places");
-      return readPlaces(gridIn(value, days), decimalMark(host.locale()), words?.nameOf);
+      return readPlaces(beside(value), decimalMark(host.locale()), words?.nameOf);
     },
     prices: (value) =>
-      readPrices(isMissing(value) ? null : gridIn(value, days), decimalMark(host.locale())),
+      readPrices(isMissing(value) ? null : beside(value), decimalMark(host.locale())),
     out: (answer) => cellsOut(answer, days),
     date: (day) => new Date(days.instantOf(day)),
   };

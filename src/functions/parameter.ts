@@ -89,11 +89,11 @@ export const records = needed<Records>(({ door, value, before }) =>
 
 /** The table of orders, its days read as seen from the day that stands before it. */
 export const orders = needed<Orders>(({ door, value, before }) =>
-  door.orders(value, dayOf(before), wordsOf(door, before)),
+  door.hearing(before.columns).orders(value, dayOf(before), wordsOf(door, before)),
 );
 /** The table of persons with their hours and tasks; it follows the timetable and the day. */
 export const crew = needed<CrewReading>(({ door, value, before }) =>
-  door.crew(value, {
+  door.hearing(before.columns).crew(value, {
     timetable: stepsOf(before),
     asOf: dayOf(before),
     words: wordsOf(door, before),
@@ -101,14 +101,16 @@ export const crew = needed<CrewReading>(({ door, value, before }) =>
 );
 /** Days on which nobody works; none where it is left out. */
 export const closedDays = optional<ClosedDaysReading>(({ door, value, before }) =>
-  door.closedDays(value, dayOf(before)),
+  door.hearing(before.columns).closedDays(value, dayOf(before)),
 );
 /** The table of places with the plants that each holds. */
 export const places = needed<PlacesReading>(({ door, value, before }) =>
-  door.places(value, wordsOf(door, before)),
+  door.hearing(before.columns).places(value, wordsOf(door, before)),
 );
 /** The list of prices. */
-export const prices = needed<PricesReading>(({ door, value }) => door.prices(value));
+export const prices = needed<PricesReading>(({ door, value, before }) =>
+  door.hearing(before.columns).prices(value),
+);
 
 /** A share strictly between 0 and 1. @param usual the share where it is left out */
 export const share = (usual: number): Parameter<number> => ({

@@ -984,7 +984,7 @@ read. Without FILE an invented nursery is opened.
   settingsTab: {
     asOf: "Every answer looks from this day. =TODAY() moves with the calendar",
     columns:
-      'Your words: "header" names a column, "value" a word in a cell, "not the same" two names that look alike',
+      'Your words: "header" names a column, "value" a word in a cell, "not the same" two names that look alike. Of another table write Orders: Wanted, Crew: Person, Places: Holds',
     compareBy: 'A header in your sheet, or "{noTab}". Used when Set up makes the tabs',
     daysAhead: "How far the due list looks ahead",
     level: "How sure ranges should be: 0.8 means right in about 8 of 10",

@@ -175,3 +175,51 @@ describe("near-alike names that were told to be two", () => {
     expect(found([["Amberlow", "Amberlo", "value"]])).toHaveLength(0);
   });
 });
+
+// An office's list of orders was not found, and could not be told.
+describe("headers of the tables beside the records", () => {
+  const records = [
+    ["Batch", "Variety", "Sown", "Seeds sown", "Grafted on", "Grafts made", "Takes"],
+    ["B1", "Amber", "2026-05-01", 120, "2026-08-01", 100, 80],
+  ];
+  const orders = [
+    ["Sheet of Ana"],
+    ["Zu wem", "Clone", "Stück", "Bis"],
+    ["Farm A", "Amber", 20, "2027-06-01"],
+  ];
+  const told = [
+    HEAD,
+    ["Orders: Customer", "Zu wem", ""],
+    ["Orders: Wanted", "STÜCK", "header"],
+    ["orders:By", "bis", ""],
+  ];
+  const outlook = (columns: unknown) => [orders, records, "", AS_OF, 0.8, columns];
+
+  it("are told under the table's name, and leave the records as they are", () => {
+    expect(rowsOf("ORDER_OUTLOOK", outlook(told))[0]?.slice(0, 3)).toEqual(["Farm A", "Amber", 20]);
+    expect(() => rowsOf("ORDER_OUTLOOK", outlook(""))).toThrow(
+      refusalText({ code: "no-orders-header", start: "Sheet of Ana" }),
+    );
+  });
+
+  it("are refused where the table has no such column", () => {
+    expect(() =>
+      rowsOf("ORDER_OUTLOOK", outlook([...told, ["Orders: Weight", "Clone", ""]])),
+    ).toThrow(unreadable("Orders: Weight", "Clone"));
+  });
+
+  it("are told of persons, places and closed days, too", () => {
+    const crew = [
+      ["Wer", "Std"],
+      ["Ana", 6],
+    ];
+    const toldCrew = [
+      ["Crew: Person", "Wer"],
+      ["Crew: Hours a day", "Std"],
+    ];
+    const plan = (columns: unknown) =>
+      rowsOf("WORK_PLAN", [records, "", crew, AS_OF, 14, [["Zu am"], ["2026-11-26"]], columns]);
+    expect(plan([...toldCrew, ["Closed days: Day", "Zu am"]]).length).toBeGreaterThan(0);
+    expect(() => plan(toldCrew)).toThrow();
+  });
+});

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { openNursery, SETTINGS, smallRecords } from "./nursery";
+import { openNursery, SETTINGS, smallRecords, tab } from "./nursery";
 import { ONCE } from "./tabs-at-work";
 
 const told = { header: "Note", readAs: null };
@@ -48,4 +48,30 @@ describe("told words of an older add-in", () => {
       ["", "", ""],
     ]);
   });
+});
+
+// "Orders 26-27" with an office's own headers was not found, and could not be pointed at.
+it("headers of another table, told in the settings, have its tab found and written", () => {
+  const orders = tab("Orders 26-27", [
+    ["Nr.", "Zu wem", "Clone", "Stück", "Bis"],
+    ["7", "Farm A", "Amber", 20, "2027-06-01"],
+  ]);
+  const nursery = openNursery([smallRecords(), orders], { newRows: 60 });
+  nursery.ask("sidebarSetUp", ONCE);
+  expect(nursery.ask("sidebarOrders", null).ordersTab).toBeNull();
+  nursery
+    .sheet(SETTINGS)
+    .getRange("A11:C14")
+    .setValues([
+      ["Orders: Order", "Nr.", "header"],
+      ["Orders: Customer", "Zu wem", "header"],
+      ["Orders: Wanted", "Stück", ""],
+      ["Orders: By", "Bis", ""],
+    ]);
+  const answer = nursery.ask("sidebarOrders", null);
+  expect(answer).toMatchObject({ ordersTab: "Orders 26-27" });
+  expect(answer.orders).toMatchObject([{ customer: "Farm A", wanted: 20, by: "2027-06-01" }]);
+  // Set up keeps what was told of other tables.
+  nursery.ask("sidebarSetUp", ONCE);
+  expect(nursery.ask("sidebarOrders", null).ordersTab).toBe("Orders 26-27");
 });

@@ -1,5 +1,5 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells";
-import { normalText } from "../words";
+import { normalText, wordSet } from "../words";
 
 /** A small table whose header names its columns in known words, in any order, below title lines. */
 export interface HeadedTable<Field extends string> {
@@ -12,7 +12,8 @@ export interface HeadedTable<Field extends string> {
   cell(row: number, field: Field): Cell;
 }
 
-const ROWS_SEARCHED = 10;
+/** A header stands among the first rows. */
+export const HEADER_ROWS = 10;
 
 /**
  * Finds the header among the first ten rows: the row with the most known words, if it has all
@@ -28,7 +29,7 @@ export function headedTable<Field extends string>(
   required: readonly NoInfer<Field>[],
 ): HeadedTable<Field> | null {
   let best: { row: number; columnOf: Partial<Record<Field, number>>; found: number } | null = null;
-  for (let row = 0; row < Math.min(ROWS_SEARCHED, grid.rowCount); row += 1) {
+  for (let row = 0; row < Math.min(HEADER_ROWS, grid.rowCount); row += 1) {
     const columnOf = matchRow(grid, row, words);
     const found = Object.keys(columnOf).length;
     if (required.every((field) => columnOf[field] !== undefined) && found > (best?.found ?? 0)) {
@@ -57,14 +58,35 @@ function matchRow<Field extends string>(
   for (let column = 0; column < grid.columnCount; column += 1) {
     const header = normalText(cellText(grid.at(row, column)));
     if (header === "") continue;
-    for (const field of Object.keys(words) as Field[]) {
-      if (columnOf[field] === undefined && words[field].includes(header)) {
-        columnOf[field] = column;
-        break;
-      }
-    }
+    const isFree = (field: Field) => columnOf[field] === undefined;
+    const field = fieldOf(header, words, isFree) ?? fieldOf(bare(header), words, isFree);
+    if (field !== undefined) columnOf[field] = column;
   }
   return columnOf;
+}
+
+function fieldOf<Field extends string>(
+  header: string,
+  words: Readonly<Record<Field, readonly string[]>>,
+  isFree: (field: Field) => boolean,
+): Field | undefined {
+  return (Object.keys(words) as Field[]).find(
+    (field) => isFree(field) && words[field].includes(header),
+  );
+}
+
+const ASIDE = wordSet(({ dayWords, countWords, headerFillers }) => [
+  ...dayWords,
+  ...countWords,
+  ...headerFillers,
+]);
+
+/** A header without "no.", "date", "of the": "Cant. pedida" is "pedida". */
+function bare(header: string): string {
+  return header
+    .split(" ")
+    .filter((word) => !ASIDE.has(word))
+    .join(" ");
 }
 
 /** Rows from `first` on that hold anything, from 0. */

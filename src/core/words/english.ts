@@ -167,16 +167,20 @@ export const english: LanguageText = {
   from: "from",
   tables: {
     orders: {
-      order: "order, order no, order number, order id, order name, order ref, order code",
+      order: "order, order id, order name, order ref, order code, po",
       customer: "customer, client, buyer, for, customer name, ordered by, farmer",
-      variety: "variety, varieties, clone, cultivar, var, variety wanted",
+      variety: `
+        variety, varieties, clone, cultivar, var, variety wanted, what they want, kind, sort`,
       wanted: `
-        wanted, plants wanted, plants, quantity, qty, number, ordered, amount, plants ordered,
-        quantity ordered, no plants, no of plants, number of plants`,
+        wanted, plants, quantity, qty, number, ordered, amount, no plants, no of plants,
+        number of plants, how many, pieces`,
       by: `
-        by, wanted by, needed by, due, due by, due date, ready by, date wanted, delivery,
-        delivery date, deliver by, date needed, deadline, day, date`,
-      delivered: "delivered, plants delivered, given, handed over, supplied, dispatched",
+        by, wanted by, needed by, due, due by, ready by, date wanted, delivery, deliver by,
+        date needed, deadline, day, date, for when, when, wanted for, needed for,
+        when they want it`,
+      delivered: `
+        delivered, given, handed over, supplied, dispatched, already sent, sent, sent so far,
+        given so far, collected`,
       closed: "closed, done, complete, completed, cancelled, canceled, settled",
     },
     crew: {
@@ -187,8 +191,10 @@ export const english: LanguageText = {
       offTo: "off to, away to, leave to, absent to, holiday to, off until, away until",
     },
     closedDays: {
-      day: "day, days, date, closed, closed on, closed from, holiday, weekday",
-      to: "to, until, closed to, closed until, last day",
+      day: `
+        day, days, date, closed, closed from, holiday, weekday, day off, holidays, shut,
+        shut from, bank holiday`,
+      to: "to, until, closed to, closed until, last day, till, through, shut to",
     },
     prices: {
       item: "item, items, material, materials, what, article, product, supply, thing",
@@ -196,7 +202,7 @@ export const english: LanguageText = {
       per: "per, unit, for, price per, unit of measure",
     },
     places: {
-      holds: "holds, capacity, room, room for, space, max, maximum, plants, fits",
+      holds: "holds, capacity, room, space, max, maximum, plants, fits",
     },
     timetable: {
       method: "method, crop, crop and method",

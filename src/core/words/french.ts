@@ -164,12 +164,16 @@ export const french: LanguageText = {
   from: "du",
   tables: {
     orders: {
-      order: "bon de commande, no de commande, commande, no commande",
-      customer: "client, acheteur",
-      variety: "variete, clone, cultivar",
-      wanted: "quantite, voulu, qte, qte commandee, nb plants, nombre de plants",
-      by: "pour le, avant le, echeance, livraison, date de livraison",
-      delivered: "livre, livres",
+      order: "bon de commande, commande",
+      customer: "client, acheteur, beneficiaire, destinataire, pour qui",
+      variety: "variete, clone, cultivar, variete demandee, variete voulue, espece",
+      wanted: `
+        quantite, voulu, qte, qte commandee, nb plants, nombre de plants, commandes, demandes,
+        qte demandee, combien`,
+      by: `
+        pour le, avant le, echeance, livraison, date voulue, date souhaitee, livrer le,
+        pour quand, date limite, delai`,
+      delivered: "livre, livres, deja livre, deja livres, livree, remis, enleve",
       closed: "clos, cloture, cloturee, terminee",
     },
     crew: {
@@ -180,11 +184,11 @@ export const french: LanguageText = {
       offTo: "absent au, absente au, conge au",
     },
     closedDays: {
-      day: "jour, jours, ferme du",
-      to: "au, ferme au, jusqu au",
+      day: "jour, jours, ferie, feries, fermeture, ferme, conge",
+      to: "au, ferme au, jusqu au, jusqu a, fin",
     },
     prices: {
-      item: "article, materiel, produit, fourniture",
+      item: "article, materiel, produit, fourniture, designation",
       price: "prix, prix unitaire, cout",
       per: "par, pour, unite",
     },

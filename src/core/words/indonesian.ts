@@ -170,12 +170,12 @@ export const indonesian: LanguageText = {
   from: "dari",
   tables: {
     orders: {
-      order: "pesanan, no pesanan",
-      customer: "pelanggan, pembeli",
-      variety: "varietas, klon",
-      wanted: "jumlah",
-      by: "tanggal, paling lambat",
-      delivered: "dikirim",
+      order: "pesanan",
+      customer: "pelanggan, pembeli, pemesan, nama pemesan",
+      variety: "varietas, klon, jenis, jenis bibit",
+      wanted: "jumlah, pesan, dipesan, jml",
+      by: "tanggal, paling lambat, untuk tanggal, tgl, ambil, kirim",
+      delivered: "dikirim, sudah dikirim, sudah diambil, diambil, terkirim",
       closed: "selesai",
     },
     crew: {
@@ -186,16 +186,16 @@ export const indonesian: LanguageText = {
       offTo: "libur sampai, cuti sampai",
     },
     closedDays: {
-      day: "hari, tanggal",
+      day: "hari, tanggal, libur, tutup",
       to: "sampai",
     },
     prices: {
-      item: "barang, bahan",
+      item: "barang, bahan, nama barang",
       price: "harga, harga satuan, biaya",
       per: "satuan",
     },
     places: {
-      holds: "kapasitas, muat, daya tampung",
+      holds: "kapasitas, muat, daya tampung, isi",
     },
     timetable: {
       method: "metode, tanaman",

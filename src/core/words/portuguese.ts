@@ -164,12 +164,12 @@ export const portuguese: LanguageText = {
   from: "de",
   tables: {
     orders: {
-      order: "pedido, no pedido, encomenda",
-      customer: "cliente, comprador",
-      variety: "variedade, clone",
-      wanted: "quantidade, qtd, qtde",
-      by: "prazo, entrega, data de entrega",
-      delivered: "entregue, entregues",
+      order: "pedido, encomenda",
+      customer: "cliente, comprador, fregues, para quem",
+      variety: "variedade, clone, muda, variedade pedida",
+      wanted: "quantidade, qtd, qtde, pedidas, pedida, quantas",
+      by: "prazo, entrega, para quando, entregar em, data limite",
+      delivered: "entregue, entregues, ja entregue, retiradas",
       closed: "encerrado",
     },
     crew: {
@@ -180,16 +180,16 @@ export const portuguese: LanguageText = {
       offTo: "ausente ate, folga ate",
     },
     closedDays: {
-      day: "dia, dias, data",
+      day: "dia, dias, data, feriado, feriados, fechado, recesso",
       to: "ate",
     },
     prices: {
-      item: "artigo, produto, insumo",
+      item: "artigo, produto, insumo, descricao",
       price: "preco, preco unitario, custo",
       per: "por, unidade",
     },
     places: {
-      holds: "capacidade, cabem, comporta",
+      holds: "capacidade, cabem, comporta, lotacao",
     },
     timetable: {
       method: "metodo, cultura",

@@ -165,12 +165,13 @@ export const spanish: LanguageText = {
   from: "desde, de",
   tables: {
     orders: {
-      order: "pedido, no pedido",
-      customer: "cliente, comprador",
-      variety: "variedad, clon",
-      wanted: "cantidad, pedidas, cant",
-      by: "plazo, entrega, fecha, fecha de entrega",
-      delivered: "entregado, entregados",
+      order: "pedido, encargo",
+      customer: "cliente, comprador, a nombre de, solicitante, para quien",
+      variety: "variedad, clon, variedad pedida, que quiere",
+      wanted: "cantidad, pedidas, cant, pedida, pedidos, solicitado, cuantas, cuantos",
+      by: `
+        plazo, entrega, fecha, para el, para cuando, entregar el, fecha limite, antes del`,
+      delivered: "entregado, entregados, entregadas, entregada, ya entregado, ya entregadas",
       closed: "cerrado",
     },
     crew: {
@@ -181,16 +182,16 @@ export const spanish: LanguageText = {
       offTo: "ausente hasta, libre hasta",
     },
     closedDays: {
-      day: "dia, dias, fecha",
-      to: "hasta",
+      day: "dia, dias, fecha, feriado, feriados, festivo, festivos, cerrado, cierre",
+      to: "hasta, ultimo dia",
     },
     prices: {
-      item: "articulo, producto, insumo",
+      item: "articulo, producto, insumo, concepto",
       price: "precio, precio unitario, costo, coste",
       per: "por, unidad",
     },
     places: {
-      holds: "capacidad, caben",
+      holds: "capacidad, caben, cupo",
     },
     timetable: {
       method: "metodo, cultivo",

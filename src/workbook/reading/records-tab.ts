@@ -90,7 +90,7 @@ export function readTab(
 ): RecordsNow {
   const { faultyToo = false, tab = sheet.getName() } = read;
   const host = workbookHost(workbook);
-  const door = openDoor(host);
+  const door = openDoor(host, columnsArgument(settings.columns));
   const values = read.values ?? sheet.getDataRange().getValues();
   const own = timetableValues(workbook, settings.timetableTab);
   const timetable = faultyToo

@@ -2,7 +2,7 @@ import { ORDER_HEADER, type OrderField, orderTable, tabNames } from "../../core"
 import { type Door, openDoor } from "../../door/index";
 import * as text from "../../sentences/made/order-tabs";
 import { workbookHost } from "../host/workbook-host";
-import type { RecordsNow } from "../reading/records-tab";
+import { columnsArgument, type RecordsNow } from "../reading/records-tab";
 import { readSettings } from "../settings/settings";
 import { otherTabs, tableTab } from "../tabs/find-tab";
 import { ORDERS_TAB } from "../tabs/own-tabs";
@@ -62,7 +62,10 @@ export function makeOrdersTab(): { tab: string } {
       widths: [100, 150, 170, 80, 100, 80, 90],
       formats: { [Object.keys(ORDER_HEADER).indexOf("by")]: DAY_FORMAT },
     },
-    (workbook) =>
-      ordersTab(workbook, openDoor(workbookHost()), readSettings(workbook)?.recordsTab ?? ""),
+    (workbook) => {
+      const settings = readSettings(workbook);
+      const door = openDoor(workbookHost(), columnsArgument(settings?.columns ?? []));
+      return ordersTab(workbook, door, settings?.recordsTab ?? "");
+    },
   );
 }

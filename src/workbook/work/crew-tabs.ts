@@ -3,6 +3,7 @@ import { type Door, openDoor } from "../../door/index";
 import * as own from "../../sentences/made/own-tabs";
 import * as text from "../../sentences/made/small-tables";
 import { workbookHost } from "../host/workbook-host";
+import { columnsArgument } from "../reading/records-tab";
 import { readSettings } from "../settings/settings";
 import { otherTabs, tableTab } from "../tabs/find-tab";
 import { CREW_TAB } from "../tabs/own-tabs";
@@ -51,7 +52,10 @@ export function makeCrewTab(): { tab: string } {
       widths: [130, 260, 90, 90, 90],
       formats: { 3: DAY_FORMAT, 4: DAY_FORMAT },
     },
-    (workbook) =>
-      crewTabs(workbook, openDoor(workbookHost()), readSettings(workbook)?.recordsTab ?? "").crew,
+    (workbook) => {
+      const settings = readSettings(workbook);
+      const door = openDoor(workbookHost(), columnsArgument(settings?.columns ?? []));
+      return crewTabs(workbook, door, settings?.recordsTab ?? "").crew;
+    },
   );
 }
