@@ -36,17 +36,17 @@ export const english: LanguageText = {
   facts: {
     batch: `batch, lot, plot no, tag`,
     fromLot: `from lot, parent lot, parent batch`,
-    variety: "variety, var, clone, cultivar",
-    rootstock: `rootstock, stock, understock`,
-    crop: "crop, crops, species",
-    method: "method, technique",
+    variety: "variety, var, clone",
+    rootstock: `rootstock, stock`,
+    crop: "crop, crops",
+    method: "method",
     place: `place, location, bay, bed, bench, site, position, greenhouse, glasshouse, block, house, tunnel, stands in`,
-    grafter: "grafter, budder",
+    grafter: "grafter",
     scionSource: `scion source, mother tree`,
-    culled: `culled, culls, dead, died, losses, loss, discarded, thrown out, deaths, mortality, rejected, rejects`,
-    dispatched: "dispatched, sold, delivered, sent out, despatched, issued, sales, shipped",
+    culled: `culled, culls, dead, died, loss, thrown out, deaths`,
+    dispatched: "dispatched, sold, sent out, sales",
     closed: "closed, finished, completed",
-    note: "note, notes, remark, remarks, comment, comments, observations",
+    note: "note, notes",
     eventDay: "day, date, event day, event date, when",
     eventStep: "step, job, event, activity, task, operation, stage, what was done, work done",
     eventCount: "count, number, qty, quantity, plants, no, how many, no of plants",
@@ -55,13 +55,13 @@ export const english: LanguageText = {
   steps: {
     sowing: {
       name: "sowing, sow, seeding",
-      day: "sown, planted",
+      day: "sown",
       count: "seeds sown, seed sown, seeds",
     },
     germination: {
       name: "germination, germ, emergence, emerged, came up, coming up",
       day: "germinated on",
-      count: "germinated, seedlings",
+      count: "germinated",
     },
     grafting: {
       name: "grafting, graft, grafted, budding, budded",
@@ -80,7 +80,7 @@ export const english: LanguageText = {
     "take count": {
       name: "take count, take, survival count, success count, take assessment",
       day: "date counted, counted on",
-      count: `takes, taken, successes, took, alive, survived, success`,
+      count: `takes, taken, took, alive`,
     },
     "first flush": {
       name: "first flush, flush, new flush",

@@ -31,17 +31,17 @@ export const french: LanguageText = {
   facts: {
     batch: `lot`,
     fromLot: `lot parent, pris du lot`,
-    variety: `variete, varietes, cultivar, clone, greffon`,
-    rootstock: `portegreffe, pg, sujet, franc`,
-    crop: "culture, espece, essence, especes",
-    method: `methode, technique`,
+    variety: `clone, greffon`,
+    rootstock: `pg, sujet, franc`,
+    crop: "espece",
+    method: `methode`,
     place: `emplacement, planche, serre, tablette, ombriere, lieu, parcelle, chassis, localisation, carre, bloc, tunnel, banquette, site`,
-    grafter: "greffeur, greffeuse",
+    grafter: "greffeur",
     scionSource: `arbre mere, pied mere, pieds meres, bois de greffe`,
-    culled: `pertes, perte, morts, mortalite, rebut, rebuts, elimines, ecartes, jetes, tries`,
-    dispatched: `expedies, expedition, livres, livraison, vendus, ventes, sorties, enleves, sortis, distribues`,
-    closed: "clos, cloture, termine, ferme",
-    note: "note, notes, remarque, remarques, observation, observations, obs, commentaire",
+    culled: `perte, morts, rebut, ecartes, jetes, tries`,
+    dispatched: `livres`,
+    closed: "clos, termine, ferme",
+    note: "note, notes, obs",
     eventDay: "date, jour, date de l operation, date operation",
     eventStep: "etape, operation, travail, tache, stade, activite, intervention",
     eventCount: "nombre, nb, quantite, qte, effectif, nb plants, nombre de plants",
@@ -51,12 +51,12 @@ export const french: LanguageText = {
     sowing: {
       name: "semis, semer, semees",
       day: "seme le",
-      count: `graines, graines semees, semences, feves semees, graines mises`,
+      count: `graines semees, feves semees, graines mises`,
     },
     germination: {
       name: "germination, levee, germ, emergence",
       day: "leve le",
-      count: `levees, germees, plantules, leves`,
+      count: `leves`,
     },
     grafting: {
       name: "greffage, greffe, greffee, greffer, ecussonnage",
@@ -77,7 +77,7 @@ export const french: LanguageText = {
     "take count": {
       name: "reprise, prise, comptage reprise, controle reprise, comptage des reprises",
       day: `date comptage, date de comptage, compte le`,
-      count: `reprises, prises, pris, vivants, reussis, repris, reussite`,
+      count: `pris`,
     },
     "first flush": {
       name: "premiere poussee, 1re poussee, premier flush, premiere pousse, poussee",
@@ -98,7 +98,7 @@ export const french: LanguageText = {
     ready: {
       name: "pret, prets, pret a la vente, pret vente, fin d elevage, vendable, bon a vendre",
       day: "date vente possible, date sortie possible",
-      count: `vendables, plants finis`,
+      count: `plants finis`,
     },
   },
 

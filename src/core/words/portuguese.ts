@@ -31,17 +31,17 @@ export const portuguese: LanguageText = {
   facts: {
     batch: `lote`,
     fromLot: `lote mae`,
-    variety: `variedade, variedades, cultivar, clone, copa, garfo`,
-    rootstock: `portaenxerto, portaenxertos, cavalo, cavalos, p e, pe`,
-    crop: "cultura, especie, especies",
-    method: `metodo, tecnica`,
+    variety: `clone, copa, garfo`,
+    rootstock: `p e, pe`,
+    crop: "cultura",
+    method: `metodo`,
     place: `local, localizacao, canteiro, estufa, bancada, viveiro, telado, sombrite, casa de vegetacao, bloco, ripado, posicao, setor`,
-    grafter: "enxertador, enxertadora",
+    grafter: "enxertador",
     scionSource: `matriz, planta matriz, planta mae, borbulheira, arvore matriz`,
-    culled: `descarte, descartes, descartadas, descartados, mortas, mortos, perdas, mortalidade, refugo, eliminadas, baixas`,
-    dispatched: `expedidas, expedicao, vendidas, vendidos, vendas, entregues, entregas, saidas, saida, despachadas, enviadas`,
-    closed: "encerrado, encerrada, fechado, finalizado, data de encerramento",
-    note: "nota, notas, observacao, observacoes, obs, comentario, comentarios",
+    culled: `mortas`,
+    dispatched: `saida, enviadas`,
+    closed: "finalizado, data de encerramento",
+    note: "nota, notas, obs",
     eventDay: "data, dia, data da atividade, data atividade",
     eventStep: "etapa, atividade, tarefa, evento, operacao, servico, fase",
     eventCount: "quantidade, qtd, qtde, numero, contagem, mudas, plantas, no de mudas",
@@ -51,12 +51,12 @@ export const portuguese: LanguageText = {
     sowing: {
       name: "semeadura, semeio, plantio, semeado, semeada",
       day: `semeado em`,
-      count: `sementes, sementes semeadas, semeadas`,
+      count: `sementes semeadas, semeadas`,
     },
     germination: {
       name: "germinacao, germ, emergencia, nascimento",
       day: "germinou em",
-      count: `germinadas, germinados, plantulas, nascidas, emergidas`,
+      count: `plantulas`,
     },
     grafting: {
       name: "enxertia, enxerto, enxertado, enxertada, enxertar, borbulhia, garfagem",
@@ -76,7 +76,7 @@ export const portuguese: LanguageText = {
     "take count": {
       name: "pegamento, pega, contagem de pegamento, avaliacao de pegamento, contagem do pegamento",
       day: `data contagem, data da contagem, contado em, data avaliacao`,
-      count: `pegos, pegas, pegamentos, enxertos vingados, vingados`,
+      count: `pegos, pegas, enxertos vingados, vingados`,
     },
     "first flush": {
       name: "primeiro fluxo, primeiro lancamento, fluxo, primeira brotacao foliar, lancamento",
@@ -98,7 +98,7 @@ export const portuguese: LanguageText = {
     ready: {
       name: "pronto, pronta, pronta para venda, apta para venda, muda pronta, acabamento",
       day: "pronta em, pronto em",
-      count: "prontas, prontos",
+      count: "prontas",
     },
   },
 
