@@ -9,7 +9,7 @@ export interface ColumnRead {
   readonly header: string;
   /** One of the add-in's names; null where the column is left alone. */
   readonly readAs: string | null;
-  readonly sure: "told" | "sure" | "likely" | "guessed" | "not used";
+  readonly sure: "told" | "sure" | "likely" | "guessed" | "not used" | "scions";
   /** What else it may be. */
   readonly others: readonly string[];
   /** A few values from below the header; people by their initials. */

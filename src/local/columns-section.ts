@@ -10,7 +10,9 @@ const SURE: Readonly<Record<ColumnRead["sure"], () => string>> = {
   likely: text.columnLikely,
   guessed: text.columnLikely,
   "not used": text.columnLeft,
+  scions: text.columnCompares,
 };
+const SETTLED: ReadonlySet<ColumnRead["sure"]> = new Set(["told", "sure", "scions"]);
 /** A value from a column is cut here, so that three of them fit a line. */
 const LONGEST_SAMPLE = 14;
 
@@ -22,7 +24,7 @@ export function columnsSection({ columns, names }: ColumnsRead, width: number): 
     ...(severalTabs ? [tab] : []),
     one.header,
     one.readAs ?? "",
-    SURE[one.sure](),
+    isAskedAbout(one) ? text.columnLeft() : SURE[one.sure](),
     one.sure === "sure" ? "" : one.others.join(", "),
     one.samples.map(cut).join(", "),
   ]);
@@ -39,9 +41,14 @@ export function titled(heading: string, lines: readonly string[]): string {
   return [heading, "═".repeat(heading.length), ...lines, ""].join("\n");
 }
 
+/** One that is likely something, but not read as that. */
+function isAskedAbout({ readAs, sure }: Omit<ColumnRead, "tab">): boolean {
+  return readAs === null && (sure === "likely" || sure === "guessed");
+}
+
 /** Nothing where every column is sure: a table that is read whole asks for no look. */
 function toCorrect(columns: readonly ColumnRead[], names: readonly string[]): readonly string[] {
-  const open = columns.filter(({ sure }) => sure !== "sure" && sure !== "told");
+  const open = columns.filter(({ sure }) => !SETTLED.has(sure));
   const [first] = open.filter(({ others }) => others.length > 0);
   const column = first ?? open[0];
   if (column === undefined) return [];

@@ -912,6 +912,7 @@ read. Without FILE an invented nursery is opened.
     check: "Check",
     checkHeading: "Check: what in the records could not be used or looks wrong",
     column: "Column",
+    columnCompares: "used to compare takes",
     columnLeft: "left alone",
     columnLikely: "likely",
     columnNames: "Our names: {names}.",

@@ -70,7 +70,7 @@ function wordsAsked(values) {
 }
 function sidebarColumns(request) {
   var values = SpreadsheetApp.getActiveSpreadsheet().getSheetByName(request.tab).getDataRange().getValues();
-  var open = { Up: { readAs: null, sure: 'not used', others: ['Germinated', 'Takes'] }, 'Kind of tree': { readAs: null, sure: 'not used', others: [] } };
+  var open = { Up: { readAs: null, sure: 'likely', others: ['Germinated', 'Takes'] }, 'Kind of tree': { readAs: null, sure: 'not used', others: [] } };
   var columns = values[0].map(function (header, at) {
     var read = open[header] || { readAs: header, sure: 'sure', others: ['never shown'] };
     var sample = { text: String(values[1] ? values[1][at] : ''), initials: header === 'Kind of tree' ? 'A. B.' : null };

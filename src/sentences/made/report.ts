@@ -20,6 +20,8 @@ export const checkHeading = (): string => "Check: what in the records could not 
 
 export const column = (): string => "Column";
 
+export const columnCompares = (): string => "used to compare takes";
+
 export const columnLeft = (): string => "left alone";
 
 export const columnLikely = (): string => "likely";
