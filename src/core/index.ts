@@ -48,7 +48,14 @@ export {
   serialOfDay,
   yearMonthDay,
 } from "./dates";
-export { calendarText, DUE_COLUMNS, type DueStatus, dueTasks, type Task } from "./due";
+export {
+  calendarText,
+  DUE_COLUMNS,
+  type DueStatus,
+  type DueTasks,
+  dueTasks,
+  type Task,
+} from "./due";
 export { InputError, type InputFault, type TakesFault, type TimetableFault } from "./faults";
 export {
   GERMINATION_COLUMNS,

@@ -1,4 +1,4 @@
-import { dueTasks, leftOutOfOpen } from "../core";
+import { dueTasks } from "../core";
 import * as help from "../sentences/made/batch-due-help";
 import { dueTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
@@ -9,7 +9,7 @@ import { DAYS_AHEAD } from "./usual";
 
 export const batchDue = functionOf(
   { records, timetable, asOf, daysAhead: wholeNumber(DAYS_AHEAD), columns },
-  (given) => dueTable({ rows: dueTasks(given), remarks: leftOutOfOpen(given) }),
+  (given) => dueTable(dueTasks(given)),
 );
 
 export const batchDueHelp: HelpOf<typeof batchDue> = {

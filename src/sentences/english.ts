@@ -886,6 +886,8 @@ read. Without FILE an invented nursery is opened.
   records: {
     columnsLeftAlone:
       "Columns of days left alone, because we can't tell of what: {columns, list}. Say it in the argument columns.",
+    jobNeverRecorded:
+      "{step} is not listed: nothing is written about it in any batch, and it is past in {batches, count}. Do you do it? Write its day for one batch, and it is asked for in all.",
     methodsAsked: "Set up asks which method is meant.",
     moreColumns: "{more, count} more",
     moreOfCell: "{batches, count} more (see BATCH_CHECK)",
@@ -1344,6 +1346,7 @@ read. Without FILE an invented nursery is opened.
     morePlaces: "{more, count} more",
     needsUnreadable: 'the needs of {step} must read like "wrap strip 38 cm; bag 1"',
     noNumber: '"{found}" is not a number',
+    noSuchKind: 'the kind of {step} must be "job", "count" or "look"',
     noSuchStep: "After names {after}, which is not a step of {method}",
     noUsualDay: "{step} has no usual day",
     placeOf:

@@ -8,6 +8,7 @@ const MOST_NAMED = 10;
 
 /** Remarks on records, which those of every capability hold. */
 export const RECORDS_REMARKS: SentencesOf<LeftOut> = {
+  "job-never-recorded": (facts) => text.jobNeverRecorded(facts),
   "no-such-columns": ({ columns }, where) => {
     const told = columns.map((one) => text.toldAs(shortFacts(one)));
     return where === "cell"

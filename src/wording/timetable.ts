@@ -33,6 +33,7 @@ const FAULTS: SentencesOf<TimetableFault> = {
   "kept-out-of-range": text.keptOutOfRange,
   "rate-not-above-0": text.rateNotAbove0,
   "needs-unreadable": text.needsUnreadable,
+  "no-such-kind": text.noSuchKind,
   "before-parent": text.beforeParent,
   "too-many-days": text.tooManyDays,
   "same-step": text.sameStep,

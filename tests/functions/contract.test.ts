@@ -24,7 +24,7 @@ const CONTRACT = {
     parameters: "[method]",
     ask: [],
     columns:
-      "Method · Step · After · From day · Usual day · By day · Counted · Kept of 100 · Per person-hour · Needs · Caution · Source",
+      "Method · Step · After · From day · Usual day · By day · Counted · Kept of 100 · Per person-hour · Needs · Caution · Source · Kind",
   },
   BATCH_STAGES: {
     parameters: "records, timetable, asOf, [level], [columns]",

@@ -51,7 +51,7 @@ describe("every table of batches", () => {
       "due",
       () =>
         dueTable({
-          rows: dueTasks({ ...asked, daysAhead: 60 }),
+          ...dueTasks({ ...asked, daysAhead: 60 }),
           remarks: stagesOf(asked).remarks,
         }),
     ],
@@ -117,7 +117,7 @@ describe("the look back as a table", () => {
 
 describe("the due list as a table", () => {
   it("has the status in words, hours to a tenth and blanks for what is not known", () => {
-    const rows = dueTasks({ ...question(), daysAhead: 60 });
+    const { rows } = dueTasks({ ...question(), daysAhead: 60 });
     const table = rowsByName(dueTable({ rows, remarks: [] }));
     expect(table.map((row) => row[header.task()])).toEqual(rows.map(({ step }) => step.name));
     const words = { late: text.late(), due: text.due(), coming: text.coming() };

@@ -1,8 +1,10 @@
 import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates";
+import { madeOnce } from "../made-once";
 import { type BatchState, stateFinder, taskWindow } from "../projection";
-import type { Records } from "../records";
-import { methodFinder, type Step, type Timetable } from "../timetable";
+import type { JobNeverRecorded, LeftOut, Records } from "../records";
+import { leftOutOfOpen, methodFinder, type Step, type Timetable } from "../timetable";
+import { missedJobs } from "./missed-jobs";
 
 export const DUE_COLUMNS = {
   doOn: "day",
@@ -46,40 +48,82 @@ export interface Task {
   readonly hours: number | null;
 }
 
-/** What is to be done, soonest first; late before due before coming on one day. */
-export function dueTasks({ records, timetable, asOf, daysAhead }: DueQuestion): readonly Task[] {
+/** What is to be done, and what is left out of it. */
+export interface DueTasks {
+  readonly rows: readonly Task[];
+  readonly remarks: readonly LeftOut[];
+}
+
+/**
+ * What is to be done, jobs and counts before looks, each soonest first; late before due before coming on
+ * one day. A job stays due until it is recorded, whatever came later; a look is over with its days.
+ */
+export function dueTasks(question: DueQuestion): DueTasks {
+  const { records, timetable, asOf, daysAhead } = question;
   const methodOf = methodFinder(timetable);
   const findState = stateFinder(records, asOf);
+  const everRecorded = recordedSteps(records);
+  const never = new Map<string, JobNeverRecorded>();
   const tasks: Task[] = [];
   for (const batch of records.batches) {
     const method = methodOf(batch);
     if (method === null || batch.closed) continue;
     const state = findState(batch, method);
     if (!state.open) continue;
+    for (const index of missedJobs(state)) {
+      const { key, name } = method.steps[index] as Step;
+      if (everRecorded(key)) tasks.push(...taskAt(state, index, daysAhead));
+      else {
+        const batches = (never.get(key)?.batches ?? 0) + 1;
+        never.set(key, { code: "job-never-recorded", step: name, batches });
+      }
+    }
     for (let index = state.reached + 1; index < method.steps.length; index += 1) {
-      const window = taskWindow(state, index);
-      if (window === null || window.from > asOf + daysAhead) continue;
-      const step = method.steps[index] as Step;
-      const { from, usual, by } = window;
-      // A step that can't be recorded is a reminder in its time; nobody could ever tick it off.
-      if (!state.recordable[index] && by < asOf) continue;
-      const plants = state.plants ?? plannedBy(state, index);
-      const status = by < asOf ? "late" : from <= asOf ? "due" : "coming";
-      tasks.push({
-        batch: batch.name,
-        place: batch.place,
-        step,
-        plants,
-        doOn: usual < asOf ? asOf : usual,
-        from,
-        by,
-        status,
-        daysLate: status === "late" ? asOf - by : 0,
-        hours: plants === null || step.perPersonHour === null ? null : plants / step.perPersonHour,
-      });
+      tasks.push(...taskAt(state, index, daysAhead));
     }
   }
-  return tasks.sort(soonestFirst);
+  return {
+    rows: tasks.sort(inTurn),
+    remarks: [...leftOutOfOpen(question), ...never.values()],
+  };
+}
+
+/** The task of a step; none where it lies too far ahead, or can't be told, or is over. */
+function taskAt(state: BatchState, index: number, daysAhead: number): readonly Task[] {
+  const { batch, method, asOf } = state;
+  const window = taskWindow(state, index);
+  if (window === null || window.from > asOf + daysAhead) return [];
+  const step = method.steps[index] as Step;
+  const { from, usual, by } = window;
+  const isPast = by < asOf;
+  // A step that can't be recorded is a reminder in its time; nobody could ever tick it off.
+  if (isPast && (!state.recordable[index] || step.kind === "look")) return [];
+  const plants = state.plants ?? plannedBy(state, index);
+  const status = isPast ? "late" : from <= asOf ? "due" : "coming";
+  return [
+    {
+      batch: batch.name,
+      place: batch.place,
+      step,
+      plants,
+      doOn: Math.max(usual, asOf) as CivilDay,
+      from,
+      by,
+      status,
+      daysLate: isPast ? asOf - by : 0,
+      hours: plants === null || step.perPersonHour === null ? null : plants / step.perPersonHour,
+    },
+  ];
+}
+
+/** Whether any batch of the records was ever recorded to have had a step. */
+function recordedSteps({ batches, stepKeys }: Records): (key: string) => boolean {
+  const known = new Map<string, boolean>();
+  return (key) =>
+    madeOnce(known, key, () => {
+      const at = stepKeys.indexOf(key);
+      return batches.some(({ days, counts }) => (days[at] ?? counts[at] ?? null) !== null);
+    });
 }
 
 function plannedBy({ planned }: BatchState, index: number): number | null {
@@ -88,8 +132,10 @@ function plannedBy({ planned }: BatchState, index: number): number | null {
 
 const STATUS_ORDER: Readonly<Record<DueStatus, number>> = { late: 0, due: 1, coming: 2 };
 
-function soonestFirst(a: Task, b: Task): number {
+function inTurn(a: Task, b: Task): number {
+  const isLook = ({ step }: Task) => Number(step.kind === "look");
   return (
+    isLook(a) - isLook(b) ||
     a.doOn - b.doOn ||
     STATUS_ORDER[a.status] - STATUS_ORDER[b.status] ||
     b.daysLate - a.daysLate ||

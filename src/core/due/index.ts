@@ -1,4 +1,12 @@
 /** What has to be done, day by day. */
 
 export { calendarText } from "./calendar";
-export { DUE_COLUMNS, type DueQuestion, type DueStatus, dueTasks, type Task } from "./due-tasks";
+export {
+  DUE_COLUMNS,
+  type DueQuestion,
+  type DueStatus,
+  type DueTasks,
+  dueTasks,
+  type Task,
+} from "./due-tasks";
+export { missedJobs } from "./missed-jobs";

@@ -22,7 +22,8 @@ type Kind =
         | "days-not-whole"
         | "kept-out-of-range"
         | "rate-not-above-0"
-        | "needs-unreadable";
+        | "needs-unreadable"
+        | "no-such-kind";
       readonly step: string;
     }
   | { readonly code: "before-parent"; readonly step: string; readonly after: string }

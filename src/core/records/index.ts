@@ -5,7 +5,13 @@ export { likeName } from "./batch-names";
 export { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
 export type { ColumnMatch } from "./column-match";
 export { type ColumnTarget, type TargetKey, targetKey } from "./column-target";
-export { type LeftOut, leftOut, type MethodsUnread, timetableLeftOut } from "./left-out";
+export {
+  type JobNeverRecorded,
+  type LeftOut,
+  leftOut,
+  type MethodsUnread,
+  timetableLeftOut,
+} from "./left-out";
 export { linesOf } from "./lines-of";
 export { type LostColumn, lostColumns } from "./lost-columns";
 export { lastCounted, lotIndexes, startedWith } from "./lots";

@@ -30,8 +30,20 @@ export interface TimetableLeftOut {
   readonly faults: readonly TimetableFault[];
 }
 
+/** A job that is due of some batches, but that no batch of the records was ever written to have had. */
+export interface JobNeverRecorded {
+  readonly code: "job-never-recorded";
+  readonly step: string;
+  readonly batches: number;
+}
+
 /** What no answer may leave out without a word; part of the remarks of each. */
-export type LeftOut = RowsLeftOut | ColumnsUnknown | TimetableLeftOut | MethodsUnread;
+export type LeftOut =
+  | RowsLeftOut
+  | ColumnsUnknown
+  | TimetableLeftOut
+  | MethodsUnread
+  | JobNeverRecorded;
 
 /** A remark on what could not be used of a timetable, if anything. */
 export function timetableLeftOut(

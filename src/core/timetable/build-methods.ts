@@ -11,6 +11,7 @@ import {
   noSuchSteps,
   sameSteps,
 } from "./step-faults";
+import { kindIn, usualKind } from "./step-kind";
 import { type StepRow, windowOf } from "./step-row";
 import type { LostMethod, Method, Step, Timetable } from "./timetable";
 
@@ -159,6 +160,7 @@ function orderSteps(group: readonly StepRow[]): Method {
       needs: readNeeds(row.needs) as readonly Need[],
       caution: row.caution,
       source: row.source,
+      kind: kindIn(row.kind) ?? usualKind(stepKey(row.step), row.counted),
     };
   });
   const ready = steps.findIndex((step) => step.key === "ready");

@@ -10,6 +10,7 @@ export { leftOutByMethod, leftOutOfOpen } from "./methods-unread";
 export type { Need } from "./needs";
 export type { MethodUnread } from "./read-method";
 export { builtInTimetable, readTimetable } from "./read-timetable";
+export type { StepKind } from "./step-kind";
 export type { Method, Step, Timetable } from "./timetable";
 export { TIMETABLE_COLUMNS, TIMETABLE_HEADER } from "./timetable-header";
 export { type TimetableRow, timetableRows } from "./timetable-rows";

@@ -1,3 +1,5 @@
+import type { StepKind } from "./step-kind";
+
 /** A step as it is written down in a method's own file. */
 export interface StepDescription {
   readonly name: string;
@@ -12,6 +14,8 @@ export interface StepDescription {
   readonly needs?: string;
   readonly caution?: string;
   readonly source: string;
+  /** Where it is not the usual one, see usualKind. */
+  readonly kind?: StepKind;
 }
 
 /** A built-in method as it is written down. */

@@ -2,10 +2,11 @@ import { type Cell, cellText, type Grid, isBlank } from "../cells";
 import { InputError } from "../faults";
 import { lazily } from "../lazily";
 import { headedTable, rowMustBeReady } from "../tables";
-import { normalText, type TimetableField, wordSet } from "../words";
+import { normalText, stepKey, type TimetableField, wordSet } from "../words";
 import { type BuiltTimetable, buildMethods } from "./build-methods";
 import { builtInMethods } from "./built-in-methods";
 import type { MethodDescription } from "./method-description";
+import { USUAL_CAUTIONS } from "./methods/usual";
 import type { FoundFault } from "./step-faults";
 import type { StepRow } from "./step-row";
 import type { Timetable } from "./timetable";
@@ -65,9 +66,21 @@ export function readTimetable(grid: Grid): BuiltTimetable {
       needs: text("needs"),
       caution: text("caution"),
       source: text("source"),
+      kind: text("kind"),
     });
   }
-  return buildMethods(rows, unread);
+  return buildMethods(rows.map(withCaution), unread);
+}
+
+/** A step of a nursery's own that has no caution, with that of the built-in step, or of any of its kind. */
+function withCaution(row: StepRow): StepRow {
+  if (row.caution !== "") return row;
+  const key = stepKey(row.step);
+  const own = builtInTimetable().methods.find(
+    ({ name }) => name.toLowerCase() === row.method.toLowerCase(),
+  );
+  const caution = own?.steps.find((step) => step.key === key)?.caution || USUAL_CAUTIONS.get(key);
+  return caution === undefined ? row : { ...row, caution };
 }
 
 /** The methods that come with the add-in. */
@@ -93,6 +106,7 @@ function rowsOf(method: MethodDescription): StepRow[] {
     needs: step.needs ?? "",
     caution: step.caution ?? "",
     source: step.source,
+    kind: step.kind ?? "",
   }));
 }
 

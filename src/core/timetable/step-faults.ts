@@ -1,6 +1,7 @@
 import type { TimetableFault } from "../faults";
 import { stepKey, type TimetableField } from "../words";
 import { readNeeds } from "./needs";
+import { kindIn } from "./step-kind";
 import { type StepRow, windowOf } from "./step-row";
 
 /** A fault as it is found, before it is known what is left out because of it. */
@@ -13,7 +14,12 @@ export type FoundFault = TimetableFault extends infer One
 /** Ten years: more is a slip, and would make forecasts of millions of days. */
 const MOST_DAYS = 3660;
 
-const BESIDE_DAYS: ReadonlySet<TimetableField> = new Set(["kept", "perPersonHour", "needs"]);
+const BESIDE_DAYS: ReadonlySet<TimetableField> = new Set([
+  "kept",
+  "perPersonHour",
+  "needs",
+  "kind",
+]);
 
 /** Whether the row can be used without the cell; days that can't be read are as blank ones. */
 export function isOfCellAlone({ column, code }: FoundFault): boolean {
@@ -57,6 +63,9 @@ export function faultsOfRow(row: StepRow): readonly FoundFault[] {
   }
   if (row.perPersonHour !== null && row.perPersonHour <= 0) {
     faults.push({ ...at("perPersonHour", row.perPersonHour), code: "rate-not-above-0", step });
+  }
+  if (row.kind !== "" && kindIn(row.kind) === null) {
+    faults.push({ ...at("kind", row.kind), code: "no-such-kind", step });
   }
   if (readNeeds(row.needs) === null) {
     faults.push({ ...at("needs", row.needs), code: "needs-unreadable", step });

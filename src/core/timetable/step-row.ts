@@ -14,6 +14,8 @@ export interface StepRow {
   readonly needs: string;
   readonly caution: string;
   readonly source: string;
+  /** As it is written; empty where the usual one is meant. */
+  readonly kind: string;
 }
 
 /** A window with what was left out filled in: one side from the usual day, the usual day between the two. */

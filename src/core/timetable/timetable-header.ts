@@ -14,6 +14,7 @@ export const TIMETABLE_COLUMNS = {
   needs: "text",
   caution: "text",
   source: "text",
+  kind: "text",
 } as const satisfies Readonly<Record<TimetableField, string>>;
 
 /** Their headers as TIMETABLE writes them, which are read again. */
@@ -30,4 +31,5 @@ export const TIMETABLE_HEADER: Readonly<Record<TimetableField, string>> = {
   needs: "Needs",
   caution: "Caution",
   source: "Source",
+  kind: "Kind",
 };

@@ -1,5 +1,6 @@
 import { methodOrRefuse } from "./method-of-batch";
 import { needsText } from "./needs";
+import type { StepKind } from "./step-kind";
 import type { Method, Timetable } from "./timetable";
 
 /** As it is read again. */
@@ -22,6 +23,7 @@ export interface TimetableRow {
   readonly needs: string | null;
   readonly caution: string | null;
   readonly source: string | null;
+  readonly kind: StepKind;
 }
 
 /**
@@ -51,6 +53,7 @@ function rowsOf(method: Method): TimetableRow[] {
       needs: needsText(step.needs) || null,
       caution: step.caution || null,
       source: step.source || null,
+      kind: step.kind,
     };
   });
 }

@@ -1,5 +1,6 @@
 import type { TimetableFault } from "../faults";
 import type { Need } from "./needs";
+import type { StepKind } from "./step-kind";
 
 /** Something that happens to every batch of a method. */
 export interface Step {
@@ -14,6 +15,7 @@ export interface Step {
   readonly by: number;
   /** Whether plants are counted at the step. */
   readonly counted: boolean;
+  readonly kind: StepKind;
   /** Plants that pass the step, a share 0 to 1; null where nothing is counted or lost. */
   readonly kept: number | null;
   /** Plants that one person does in an hour; null when not known. */

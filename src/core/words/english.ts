@@ -217,6 +217,7 @@ export const english: LanguageText = {
       needs: "needs, materials, needs per plant",
       caution: "caution, cautions, safety",
       source: "source, sources",
+      kind: "kind, kind of step",
     },
   },
   tabs: {
@@ -285,6 +286,11 @@ export const english: LanguageText = {
   cropKinds: "arabica, robusta, orange, oranges, lemon, lemons, lime, limes, mandarin, mandarins",
 
   // Units
+  stepKinds: {
+    job: "job, must",
+    count: "count",
+    look: "look, optional",
+  },
   units: {
     centimetre: "centimetre, centimetres, centimeter, centimeters",
     metre: "metre, metres, meter, meters",

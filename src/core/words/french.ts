@@ -208,6 +208,7 @@ export const french: LanguageText = {
       needs: "besoins, materiel",
       caution: "precaution, precautions, securite",
       source: "source, sources",
+      kind: "genre, genre d etape",
     },
   },
   tabs: {
@@ -278,6 +279,11 @@ export const french: LanguageText = {
   cropKinds: "oranger, orangers, citronnier, citronniers, mandarinier",
 
   // Units
+  stepKinds: {
+    job: "travail, obligatoire",
+    count: "comptage",
+    look: "coup d oeil, facultatif, observation",
+  },
   units: {
     centimetre: "centimetre, centimetres",
     metre: "metre, metres",

@@ -11,6 +11,7 @@ export {
 export type { HeaderPart } from "./header-part";
 export {
   MONTH_NAMES,
+  type StepKind,
   type TablesText,
   type TimetableField,
   type UnitName,

@@ -210,6 +210,7 @@ export const indonesian: LanguageText = {
       needs: "kebutuhan, bahan, keperluan",
       caution: "perhatian, keselamatan",
       source: "sumber",
+      kind: "jenis, jenis tahap",
     },
   },
   tabs: {
@@ -273,6 +274,11 @@ export const indonesian: LanguageText = {
   cropKinds: "nipis, keprok",
 
   // Units
+  stepKinds: {
+    job: "pekerjaan, wajib",
+    count: "hitung",
+    look: "pengamatan, opsional",
+  },
   units: {
     centimetre: "sentimeter, senti",
     metre: "meter",

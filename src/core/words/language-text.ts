@@ -105,6 +105,8 @@ export interface LanguageText {
   readonly crops: Readonly<Record<CropName, string>>;
   /** Of those, the names of a part of a crop, such as lemons: whoever orders them does not want oranges. */
   readonly cropKinds: string;
+  /** What a timetable calls the kinds of steps: what harms if it is skipped, what is counted, what is looked at. */
+  readonly stepKinds: Readonly<Record<StepKind, string>>;
   readonly units: Readonly<Record<UnitName, string>>;
 }
 
@@ -209,6 +211,7 @@ export interface TablesText {
     | "needs"
     | "caution"
     | "source"
+    | "kind"
   >;
 }
 
@@ -216,6 +219,12 @@ export type TimetableField = keyof TablesText["timetable"];
 
 /** `perhapsClosedDays`: names that other tabs have too, whose header decides. */
 export type TabKind = "orders" | "crew" | "closedDays" | "perhapsClosedDays" | "places" | "prices";
+
+/**
+ * What a step is to the people who work: a job, which harms if it is skipped; a count of plants; or a look
+ * at how far they are.
+ */
+export type StepKind = "job" | "count" | "look";
 
 /** Units that have a name; symbols ("cm", "kg") are alike in every language and stand with their sizes. */
 export type UnitName =

@@ -204,6 +204,7 @@ export const portuguese: LanguageText = {
       needs: "precisa, materiais, insumos",
       caution: "precaucao, precaucoes, seguranca",
       source: "fonte, fontes",
+      kind: "classe, classe de etapa",
     },
   },
   tabs: {
@@ -273,6 +274,11 @@ export const portuguese: LanguageText = {
   cropKinds: "laranja, laranjeira, limao, limoeiro, tangerina",
 
   // Units
+  stepKinds: {
+    job: "trabalho, obrigatorio",
+    count: "contagem",
+    look: "olhada, opcional, observacao",
+  },
   units: {
     centimetre: "centimetro, centimetros",
     metre: "metro, metros",

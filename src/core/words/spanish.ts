@@ -206,6 +206,7 @@ export const spanish: LanguageText = {
       needs: "necesita, materiales, insumos",
       caution: "precaucion, precauciones, seguridad",
       source: "fuente, fuentes",
+      kind: "clase, clase de etapa",
     },
   },
   tabs: {
@@ -274,6 +275,11 @@ export const spanish: LanguageText = {
   cropKinds: "naranja, naranjo, limon, limonero, mandarina, mandarino",
 
   // Units
+  stepKinds: {
+    job: "trabajo, obligatorio",
+    count: "recuento",
+    look: "vistazo, opcional, observacion",
+  },
   units: {
     centimetre: "centimetro, centimetros",
     metre: "metro, metros",

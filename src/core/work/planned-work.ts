@@ -4,7 +4,7 @@ import { dueTasks, type Task } from "../due";
 import { InputError } from "../faults";
 import { totalOf } from "../mathematics";
 import type { Records } from "../records";
-import { leftOutOfOpen, type Timetable } from "../timetable";
+import type { Timetable } from "../timetable";
 import { type ClosedDays, hundredthsOn, isClosed } from "./crew";
 import { hoursOf, hundredthsAsked } from "./hundredths";
 import { planWork } from "./plan-work";
@@ -86,7 +86,8 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
     throw new InputError({ code: "days-out-of-range", most: MOST_DAYS, found: days });
   }
   const end = daysLater(asOf, days - 1);
-  const tasks = [...dueTasks({ records, timetable, asOf, daysAhead: days - 1 })].sort(inTaskOrder);
+  const due = dueTasks({ records, timetable, asOf, daysAhead: days - 1 });
+  const tasks = [...due.rows].sort(inTaskOrder);
   const timed = tasks.filter((task): task is TimedTask => task.hours !== null && task.hours > 0);
   const persons = crew.crew.map(({ name }) => name);
   const asked = timed.map(({ hours }) => hundredthsAsked(hours));
@@ -152,11 +153,7 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
   }
   // Sorting keeps the order of tasks among the parts of one person and day.
   placed.sort((a, b) => Number(a.day) - Number(b.day) || compare(a.person, b.person));
-  const remarks: WorkRemark[] = [
-    ...leftOutOfOpen(question),
-    ...crewRemarks(crew),
-    ...closedDays.troubles,
-  ];
+  const remarks: WorkRemark[] = [...due.remarks, ...crewRemarks(crew), ...closedDays.troubles];
   if (later.length > 0) remarks.push({ code: "planned-later", tasks: later.length, end });
   return {
     leftOver,

@@ -2,7 +2,6 @@ import { added, inLargerUnit, sumKey } from "../amounts";
 import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates";
 import { type DueQuestion, dueTasks } from "../due";
-import { leftOutOfOpen } from "../timetable";
 import type { NeedsRemark } from "./work-remark";
 
 /** The columns of a need's row. */
@@ -52,7 +51,8 @@ interface Sum {
  * Tasks whose plants were never counted are not in it, and a remark says how many.
  */
 export function workNeeds(question: DueQuestion): WorkNeeds {
-  const tasks = dueTasks(question).filter(({ step }) => step.needs.length > 0);
+  const due = dueTasks(question);
+  const tasks = due.rows.filter(({ step }) => step.needs.length > 0);
   const sums = new Map<string, Sum>();
   let unknown = 0;
   for (const { step, plants, doOn } of tasks) {
@@ -82,7 +82,7 @@ export function workNeeds(question: DueQuestion): WorkNeeds {
       };
     }),
     remarks: [
-      ...leftOutOfOpen(question),
+      ...due.remarks,
       ...(unknown > 0 ? [{ code: "tasks-not-counted", tasks: unknown } as const] : []),
     ],
   };

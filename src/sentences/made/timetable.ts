@@ -36,6 +36,8 @@ export const needsUnreadable = (d: { readonly step: string | number }): string =
 
 export const noNumber = (d: { readonly found: string | number }): string => "\"" + d.found + "\" is not a number";
 
+export const noSuchKind = (d: { readonly step: string | number }): string => "the kind of " + d.step + " must be \"job\", \"count\" or \"look\"";
+
 export const noSuchStep = (d: { readonly after: string | number; readonly method: string | number }): string => "After names " + d.after + ", which is not a step of " + d.method;
 
 export const noUsualDay = (d: { readonly step: string | number }): string => d.step + " has no usual day";

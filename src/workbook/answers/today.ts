@@ -1,7 +1,7 @@
-import { isoDay, lastMonth, leftOutOfOpen } from "../../core";
+import { isoDay, lastMonth } from "../../core";
 import type { CalendarAnswer, DaysAheadRequest, TodayAnswer } from "../../wire/today";
 import { dueCalendar } from "../../wording/due-calendar";
-import { tasksNow } from "../due/due-tab";
+import { dueNow, tasksNow } from "../due/due-tab";
 import { recordsNow } from "../reading/records-tab";
 import { columnReadAs } from "../reading/table-columns";
 import { trendRow } from "../takes/compare-takes";
@@ -22,11 +22,12 @@ export function todayAnswer({ daysAhead }: DaysAheadRequest): TodayAnswer {
       ? { dayHeader: logged("eventDay"), countHeader: logged("eventCount") }
       : { dayHeader: day, countHeader: count };
   };
+  const due = dueNow(now, daysAhead);
   const month = lastMonth(records);
   const tableOf = new Map(now.records.batches.map(({ name, table }) => [name, table]));
   return {
     asOf: isoDay(now.asOf),
-    tasks: tasksNow(now, daysAhead).map((task) => {
+    tasks: due.rows.map((task) => {
       const table = tableOf.get(task.batch) ?? 0;
       return {
         batch: task.batch,
@@ -44,7 +45,7 @@ export function todayAnswer({ daysAhead }: DaysAheadRequest): TodayAnswer {
         ...headers(table, task.step.key),
       };
     }),
-    remarks: leftOutOfOpen(now),
+    remarks: due.remarks,
     takes: month === null ? null : trendRow(month),
   };
 }

@@ -2,7 +2,7 @@
  * Longer than most: how the list is made anew, and what is kept of what a person entered in it or
  * beside it, can be judged only together.
  */
-import { type CivilDay, dueTasks, leftOutOfOpen, type Task } from "../../core";
+import { type CivilDay, type DueTasks, dueTasks, type Task } from "../../core";
 import { wholeNumberArgument } from "../../door/index";
 import * as text from "../../sentences/made/due-tab";
 import { DUE_WORDS } from "../../wording/batches";
@@ -59,6 +59,11 @@ export function dueLayout(): OwnLayout {
 
 /** The tasks that are due within the days ahead of the settings. */
 export function tasksNow(now: RecordsNow, daysAhead?: number): readonly Task[] {
+  return dueNow(now, daysAhead).rows;
+}
+
+/** The same with what is left out of them. */
+export function dueNow(now: RecordsNow, daysAhead?: number): DueTasks {
   return dueTasks({
     records: now.records,
     timetable: now.timetable,
@@ -115,7 +120,8 @@ function dueTab(
   { ownCells, lines }: { readonly ownCells: Beside; readonly lines: LinesBelow },
 ): Omit<TabContent, "name"> {
   const left = [...entries];
-  const tasks = [...tasksNow(now)].sort((a, b) => Number(isLate(b)) - Number(isLate(a)));
+  const due = dueNow(now);
+  const tasks = [...due.rows].sort((a, b) => Number(isLate(b)) - Number(isLate(a)));
   const rows = tasks.map((task) => {
     const at = left.findIndex(
       (entry) => entry.batch === task.batch && entry.task === task.step.name,
@@ -134,7 +140,7 @@ function dueTab(
     firstWords: FIRST_WORDS.due,
     madeBy: [
       `${FIRST_WORDS.due} ${text.madeBy({ day: dayWords(now.asOf) })}`,
-      recordsRemarks(leftOutOfOpen(now), "page") ?? "",
+      recordsRemarks(due.remarks, "page") ?? "",
     ]
       .join(" ")
       .trim(),

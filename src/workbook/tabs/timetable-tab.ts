@@ -44,7 +44,7 @@ export function timetableTab(methods: readonly string[], madeAt: string): TabCon
     madeBy: text({ madeAt }),
     rows: [columns.map(({ name }) => ({ text: name })), ...rows.map((row) => row.map(cell))],
     frozenRows: 2,
-    widths: [150, 120, 110, 70, 70, 70, 70, 80, 90, 220, 320, 320],
+    widths: [150, 120, 110, 70, 70, 70, 70, 80, 90, 220, 320, 320, 70],
     formats: {},
   };
 }

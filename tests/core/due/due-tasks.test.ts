@@ -18,7 +18,7 @@ const HEADER = [
   ...["Ready on", "Ready plants", "Closed"],
 ];
 
-function due(rows: Record<string, Cell>[], asOf: string, daysAhead = 7) {
+function dueAll(rows: Record<string, Cell>[], asOf: string, daysAhead = 7) {
   const table = rows.map((facts) => HEADER.map((name) => facts[name] ?? ""));
   const question: DueQuestion = {
     records: reading([HEADER, ...table], {
@@ -29,7 +29,10 @@ function due(rows: Record<string, Cell>[], asOf: string, daysAhead = 7) {
     asOf: day(asOf),
     daysAhead,
   };
-  return withIsoDays(DUE_COLUMNS, dueTasks(question)).map(({ step, ...task }) => ({
+  return dueTasks(question);
+}
+function due(rows: Record<string, Cell>[], asOf: string, daysAhead = 7) {
+  return withIsoDays(DUE_COLUMNS, dueAll(rows, asOf, daysAhead).rows).map(({ step, ...task }) => ({
     ...task,
     task: step.name,
     caution: step.caution,

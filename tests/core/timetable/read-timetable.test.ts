@@ -25,8 +25,9 @@ describe("readTimetable", () => {
             counted: true,
             kept: null,
             perPersonHour: 200,
-            caution: "",
+            caution: "Wash hands after handling treated seed; read the label.",
             source: "made up",
+            kind: "job",
             needs: [
               { item: "bag", amount: 1, unit: "" },
               { item: "potting mix", amount: 1.4, unit: "l" },
@@ -44,6 +45,7 @@ describe("readTimetable", () => {
             perPersonHour: 25,
             caution: "Blades",
             source: "made up",
+            kind: "job",
             needs: [{ item: "strip", amount: 38.1, unit: "cm" }],
           },
           {
@@ -56,7 +58,9 @@ describe("readTimetable", () => {
             counted: true,
             kept: 0.9,
             perPersonHour: null,
-            caution: "",
+            caution:
+              "Moving plants may spread pests and need a plant-health certificate: follow the rules of the place they leave and the place they go to.",
+            kind: "count",
             source: "made up",
             needs: [],
           },

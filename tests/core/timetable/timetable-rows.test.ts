@@ -44,8 +44,9 @@ describe("timetableRows", () => {
       kept: null,
       perPersonHour: 200,
       needs: "bag 1; potting mix 1.4 l",
-      caution: null,
+      caution: "Wash hands after handling treated seed; read the label.",
       source: "made up",
+      kind: "job",
     });
   });
 

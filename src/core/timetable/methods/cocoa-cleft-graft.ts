@@ -61,8 +61,7 @@ export const cocoaCleftGraft: MethodDescription = {
       name: "Flush hardening",
       after: "Grafting",
       days: [40, 44, 56],
-      caution:
-        "Sprays: only products registered for the crop, by a trained person, as the label says.",
+      caution: usual.SPRAYS,
       source: usual.COMMON,
     },
     { name: "Branching", after: "Grafting", days: [50, 60, 75], source: usual.COMMON },

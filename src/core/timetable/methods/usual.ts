@@ -41,3 +41,17 @@ export const GRADE_OUT =
   "Kept: grade-out 20 %, Siyag 2014 Table 2.3, tree nurseries in general (weak for this crop)";
 /** The seedlings that are grafted, then; its source is GRADE_OUT. */
 export const GRADED = { counted: true, keptOf100: 80, caution: `${BLADES} ${SCION_WOOD}` } as const;
+
+export const SPRAYS =
+  "Sprays: only products registered for the crop, by a trained person, as the label says.";
+
+/** What is said at a step of whichever crop, by its key, where a nursery's own timetable says nothing. */
+export const USUAL_CAUTIONS: ReadonlyMap<string, string> = new Map([
+  ["sowing", TREATED_SEED],
+  ["cuttings set", BLADES],
+  ["grafting", GRADED.caution],
+  ["first release", RELEASE_BLADES],
+  ["flush hardening", SPRAYS],
+  ["cut back", BLADES],
+  ["ready", MOVING_PLANTS],
+]);

@@ -1,0 +1,144 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Cell } from "../../../src/core/cells/cell";
+import { daysLater, isoDay } from "../../../src/core/dates";
+import { dueTasks } from "../../../src/core/due/due-tasks";
+import { day } from "../../support/days";
+import { reading } from "../records/reading";
+import { timetableOf } from "../timetable/typed-timetable";
+
+// A second release hangs on the first, a look on the grafting, the cut back on nothing but the grafting.
+const { timetable } = timetableOf(`
+  Method | Step          | After         | From day | Usual day | By day | Counted | Kept of 100
+  Plum   | Grafting      |               |          |           |        | yes     |
+  Plum   | First release | Grafting      | 12       | 14        | 18     |         |
+  Plum   | Bud break     | Grafting      | 10       | 14        | 21     |         |
+  Plum   | Take count    | Grafting      | 28       | 30        | 35     | yes     | 80
+  Plum   | Last untying  | First release | 30       | 35        | 40     |         |
+  Plum   | Ready         | Grafting      | 100      | 110       | 120    | yes     | 90`);
+const HEADER = [
+  ...[
+    "Batch",
+    "Grafted on",
+    "Grafts made",
+    "First release",
+    "Bud break",
+    "Take count day",
+    "Takes",
+  ],
+  ...["Last untying", "Ready on", "Ready plants", "Closed"],
+];
+/** A batch that was released, so that the column is in use. */
+const RELEASED = {
+  ...{ Batch: "B1", "Grafted on": "2026-03-01", "Grafts made": 100 },
+  ...{ "First release": "2026-03-15", "Take count day": "2026-03-31", Takes: 80 },
+};
+const FORGOTTEN = {
+  ...{ Batch: "B2", "Grafted on": "2026-03-01", "Grafts made": 120 },
+  ...{ "Take count day": "2026-03-31", Takes: 90 },
+};
+
+function due(rows: Record<string, Cell>[], asOf: string) {
+  const table = rows.map((facts) => HEADER.map((name) => facts[name] ?? ""));
+  const records = reading([HEADER, ...table], {
+    stepNames: timetable.methods.flatMap(({ steps }) => steps.map(({ name }) => name)),
+    asOf: day(asOf),
+  });
+  return dueTasks({ records, timetable, asOf: day(asOf), daysAhead: 7 });
+}
+const lines = (rows: Record<string, Cell>[], asOf: string) =>
+  due(rows, asOf).rows.map(
+    ({ batch, step, status, daysLate, plants }) =>
+      `${batch} ${step.name} ${status} ${daysLate} ${plants}`,
+  );
+
+describe("a job that was skipped", () => {
+  // The wrap stays on and binds, and nothing said so once the takes were counted.
+  it("stays due until it is recorded, whatever came later, with the plants that stand", () => {
+    expect(lines([RELEASED, FORGOTTEN], "2026-04-02")).toEqual(["B2 First release late 14 90"]);
+    expect(lines([RELEASED, FORGOTTEN], "2026-05-02")).toContain("B2 First release late 44 90");
+    const looked = { ...FORGOTTEN, "Bud break": "2026-03-20" };
+    expect(lines([RELEASED, looked], "2026-04-02")).toEqual(["B2 First release late 14 90"]);
+    const done = { ...FORGOTTEN, "First release": "2026-04-01" };
+    expect(lines([RELEASED, done], "2026-04-02")).toEqual([]);
+  });
+
+  it("is done where a job or a count that hangs on it is recorded", () => {
+    const untied = { ...FORGOTTEN, "Last untying": "2026-04-20" };
+    expect(lines([RELEASED, untied], "2026-04-22")).toEqual(["B1 Last untying due 0 80"]);
+    // Takes are counted of grafts, though their day was not noted.
+    const undated = { Batch: "B3", "Take count day": "2026-03-31", Takes: 90 };
+    expect(lines([RELEASED, undated], "2026-04-02")).toEqual([]);
+  });
+
+  it("is no job any more once the plants are gone or the batch is closed", () => {
+    expect(lines([RELEASED, { ...FORGOTTEN, Takes: 0 }], "2026-04-02")).toEqual([]);
+    expect(lines([RELEASED, { ...FORGOTTEN, Closed: "yes" }], "2026-04-02")).toEqual([]);
+  });
+
+  it("is asked about once where the records never had it in any batch", () => {
+    const other = { ...FORGOTTEN, Batch: "B3" };
+    const { rows, remarks } = due([FORGOTTEN, other], "2026-04-02");
+    expect(rows).toEqual([]);
+    expect(remarks).toEqual([{ code: "job-never-recorded", step: "First release", batches: 2 }]);
+  });
+});
+
+describe("a look", () => {
+  const grafted = { Batch: "B1", "Grafted on": "2026-03-01", "Grafts made": 100 };
+
+  it("is over with its days, is never late, and comes after jobs and counts", () => {
+    expect(lines([grafted], "2026-03-11")).toEqual([
+      "B1 First release coming 0 100",
+      "B1 Bud break due 0 100",
+    ]);
+    expect(lines([grafted], "2026-03-23")).toEqual([
+      "B1 First release late 4 100",
+      "B1 Take count coming 0 100",
+    ]);
+  });
+});
+
+describe("recording a later step", () => {
+  const steps = ["First release", "Bud break", "Take count day", "Last untying", "Ready on"];
+  const someDays = fc.record(
+    Object.fromEntries(steps.map((name) => [name, fc.integer({ min: 1, max: 150 })])),
+    { requiredKeys: [] },
+  );
+
+  // By hand: what proves a job is that a job or a count which hangs on it is recorded; and the days of the
+  // last untying are counted anew once the release is.
+  const EXCEPT: Readonly<Record<string, readonly string[]>> = {
+    "First release": ["Last untying"],
+    "Last untying": ["First release"],
+  };
+
+  it("makes no job vanish that it does not prove done", () => {
+    fc.assert(
+      fc.property(someDays, fc.constantFrom(...steps), (done, later) => {
+        const cells = Object.fromEntries(
+          Object.entries(done).map(([name, after]) => [
+            name,
+            isoDay(daysLater(day("2026-03-01"), Number(after))),
+          ]),
+        );
+        const used = {
+          ...{ ...RELEASED, Batch: "B0", "Last untying": "2026-04-20", "Ready on": "2026-06-20" },
+          ...{ "Bud break": "2026-03-14", "Ready plants": 70, Closed: "yes" },
+        };
+        const mine = { Batch: "B9", "Grafted on": "2026-03-01", "Grafts made": 60, ...cells };
+        const jobs = (facts: Record<string, Cell>) =>
+          new Set(
+            due([used, facts], "2026-08-15")
+              .rows.map(({ step }) => step.name)
+              .filter((name) => name in EXCEPT),
+          );
+        const after = jobs({ ...mine, [later]: "2026-08-10" });
+        for (const job of jobs(mine)) {
+          if (job !== later && !EXCEPT[job]?.includes(later)) expect(after).toContain(job);
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+});
