@@ -125,19 +125,14 @@ function batchesIn(
     try {
       const answer = balance.call(values, told.length === 0 ? "" : told) as unknown[][];
       isHeaded = true;
-      return answer.slice(1);
+      // A closing remark stands alone in its row.
+      return answer.slice(1).filter((row) => row.slice(1).some((cell) => cell !== ""));
     } catch {
-      // No header of batches, or not the told one: another kind of tab.
+      // No header of batches: another kind of tab.
       return [];
     }
   };
-  // A header of which no word is known is found by all that is told of it, not by one column alone.
-  const byAll = batchesTold(columns);
-  // Of several tabs each has its own headers, so that what is told of one fails on another.
-  const batches =
-    byAll.length > 0
-      ? byAll
-      : batchesTold(columns.filter((pair) => batchesTold([pair]).length > 0));
+  const batches = batchesTold(columns);
   return {
     isHeaded,
     names: batches.map((row) => String(row[0])),

@@ -53,7 +53,6 @@ export const english = {
       "records has no header row in its first ten rows that names a batch or a step. It starts with {begins}",
     noPlants: "a range needs plants. Found {successes} of {trials}",
     noSteps: "timetable has no steps",
-    noSuchHeader: 'columns names the header "{header}", which records lacks',
     notACount: "{argument}: {why}",
     nothingSown: "sown must be 1 or more. Found {sown}",
     notWanted:
@@ -896,6 +895,7 @@ read. Without FILE an invented nursery is opened.
       "Not read, because no step or column has such a name: {told, list}. Correct the name, or give the timetable that has the step.",
     noSuchColumnsOfPage:
       "Not read, because no step or column has such a name: {told, list}. Choose again in Set up.",
+    noSuchHeaders: "Not read, because the table has no such header: {told, list}.",
     noSuchMethod: "Left out because the timetable has no such method: {batches, list}.",
     rowsLeftOutOfCell:
       "{rows, plural, one {# row is} other {# rows are}} left out: see BATCH_CHECK.",
@@ -1505,6 +1505,9 @@ read. Without FILE an invented nursery is opened.
     noLine: "A heading, a note or a row of sums",
     noSuchColumn: 'No step or column is called "{found}"',
     noSuchColumnToDo: "Correct the name, or add the step to the timetable",
+    noSuchHeader: 'The table has no header "{column}"',
+    noSuchHeaderHappens: "Nothing is read as what it was told to be",
+    noSuchHeaderToDo: "If the header was renamed, tell it anew. If it is another tab's, nothing",
     noSuchLot: "No batch of that name in the range",
     noSuchLotHappens: "The batch counts on its own",
     noSuchLotToDo: "Correct the lot's name, or take its table into the range",

@@ -48,7 +48,6 @@ const FAULTS: SentencesOf<InputFault> = {
     return shown === null ? text.isLoading({ cell }) : text.shows({ cell, shown });
   },
   "no-header": ({ begins }) => text.noHeader({ begins: beginningOf(begins) }),
-  "no-such-header": text.noSuchHeader,
   "columns-unreadable": ({ name, header }) =>
     text.columnsUnreadable({ name: cellWords(name), header: cellWords(header) }),
   "told-as-unknown": ({ word, found }) =>

@@ -15,6 +15,8 @@ export const RECORDS_REMARKS: SentencesOf<LeftOut> = {
       ? text.noSuchColumnsOfCell({ told })
       : text.noSuchColumnsOfPage({ told });
   },
+  "no-such-headers": ({ columns }) =>
+    text.noSuchHeaders({ told: columns.map((one) => text.toldAs(shortFacts(one))) }),
   "no-such-method": ({ batches }, where) =>
     text.noSuchMethod({ batches: someBatches(batches, where) }),
   "rows-left-out": (facts, where) =>

@@ -75,6 +75,8 @@ const TROUBLES: SentencesOf<Trouble, TroubleWords> = {
     words(trouble.lotsInACircle(), trouble.lotsInACircleHappens(), trouble.lotsInACircleToDo()),
   "lot-overdrawn": (one) =>
     words(overdrawn(one), trouble.lotOverdrawnHappens(), trouble.lotOverdrawnToDo()),
+  "no-such-header": (one) =>
+    words(trouble.noSuchHeader(one), trouble.noSuchHeaderHappens(), trouble.noSuchHeaderToDo()),
   "no-such-column": (one) =>
     words(trouble.noSuchColumn(one), trouble.columnLeftAlone(), trouble.noSuchColumnToDo()),
   "column-left": ({ column, holds, others: [best] }) =>

@@ -16,15 +16,20 @@ const orders = tab("Orders", ["Order", "Customer", "Variety", "Ready"]);
 const places = tab("Places", ["Place", "Holds"]);
 const DAY = "yyyy-mm-dd";
 
-/** Stands for the add-in: reads a batch from every row below a row with "Batch", or what is told, in it. */
+/**
+ * Stands for the add-in: reads a batch from every row below a row with "Batch", or what is told and there, in
+ * it, and closes with a remark.
+ */
 const READER = `
 /** @customfunction */
 function BATCH_BALANCE(records, columns) {
-  var named = columns ? columns[0][1] : 'Batch';
+  var isThere = columns && records.some(function (row) { return row.indexOf(columns[0][1]) >= 0; });
+  var named = isThere ? columns[0][1] : 'Batch';
   for (var r = 0; r < records.length; r++) {
     var at = records[r].indexOf(named);
     if (at < 0) continue;
-    return [['Batch', 'Started with']].concat(records.slice(r + 1).map(function (row) { return [row[at], row[at + 1] || '']; }));
+    var batches = records.slice(r + 1).map(function (row) { return [row[at], row[at + 1] || '', 'as counted']; });
+    return [['Batch', 'Started with', 'Remark']].concat(batches, [['1 row is left out.', '', '']]);
   }
   throw new Error('BATCH_BALANCE: no header');
 }

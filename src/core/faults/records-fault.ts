@@ -4,7 +4,6 @@ import type { Cell } from "../cells";
 export type RecordsFault =
   /** With the range's first cell. */
   | { readonly code: "no-header"; readonly begins: Cell }
-  | { readonly code: "no-such-header"; readonly header: string }
   | { readonly code: "columns-unreadable"; readonly name: Cell; readonly header: Cell }
   /** What the third column says of a word is nothing that we know. */
   | { readonly code: "told-as-unknown"; readonly word: string; readonly found: Cell };

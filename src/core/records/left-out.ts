@@ -15,7 +15,8 @@ export interface MethodsUnread {
 
 /** Columns that were given names which are none of ours and no steps of the timetable. */
 interface ColumnsUnknown {
-  readonly code: "no-such-columns";
+  /** The second: columns that were told of, and are not in the table. */
+  readonly code: "no-such-columns" | "no-such-headers";
   readonly columns: readonly {
     /** As it stands in the sheet. */
     readonly header: string;
@@ -56,12 +57,16 @@ export function timetableLeftOut(
 
 /** Remarks on what was left out of the table, and of the timetable that it was read by. */
 export function leftOut({ rows, troubles, timetableFaults }: Records): readonly LeftOut[] {
-  const columns = troubles
-    .filter(({ code }) => code === "no-such-column")
-    .map(({ column, found }) => ({ header: column, name: found }));
+  const told = (wanted: "no-such-column" | "no-such-header"): readonly ColumnsUnknown[] => {
+    const columns = troubles
+      .filter(({ code }) => code === wanted)
+      .map(({ column, found }) => ({ header: column, name: found }));
+    return columns.length === 0 ? [] : [{ code: `${wanted}s`, columns }];
+  };
   return [
     ...(rows.leftOut === 0 ? [] : [{ code: "rows-left-out", rows: rows.leftOut } as const]),
     ...timetableLeftOut(timetableFaults),
-    ...(columns.length === 0 ? [] : [{ code: "no-such-columns", columns } as const]),
+    ...told("no-such-column"),
+    ...told("no-such-header"),
   ];
 }

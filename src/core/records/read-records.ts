@@ -22,7 +22,7 @@ import { targetsTold } from "./target-names";
  * can't be read leaves out the cell, never the table.
  *
  * @throws InputError "no-header" when no header is found; "not-ready-yet" when a cell that it
- *   reads from is still loading; "no-such-header" when `told` names a header that is not there
+ *   reads from is still loading
  */
 export function readRecords(written: Grid, options: ReadingOptions): Records {
   const words = headerWords(options.stepNames, options.told);

@@ -1,4 +1,3 @@
-import { InputError } from "../faults";
 import { type BatchFact, type EventFact, normalText } from "../words";
 import type { ColumnTarget, HeaderWords } from "./column-target";
 import type { Trouble } from "./trouble";
@@ -46,11 +45,11 @@ interface Told {
 
 /**
  * What a person has said of the columns of a sheet. A column that was given a name which we do not know,
- * such as a step of another timetable, is left alone: it is surely none of ours.
+ * such as a step of another timetable, is left alone: it is surely none of ours. A header that the sheet
+ * lacks is passed over, since what is told is one table for all tabs.
  *
  * @param told    our column name by the header in the sheet
  * @param headers the headers that the sheet has
- * @throws InputError "no-such-header"
  */
 export function targetsTold(
   told: ReadonlyMap<string, string>,
@@ -61,7 +60,10 @@ export function targetsTold(
   const troubles: Trouble[] = [];
   for (const [header, name] of told) {
     const inSheet = headerInSheet(header, headers);
-    if (inSheet === undefined) throw new InputError({ code: "no-such-header", header });
+    if (inSheet === undefined) {
+      troubles.push({ row: null, column: header, found: name, code: "no-such-header" });
+      continue;
+    }
     const target = targetTold(name, words);
     targets.set(inSheet, target ?? null);
     if (target === undefined) {

@@ -49,6 +49,8 @@ type Amiss =
       readonly there: number;
       readonly batches: readonly string[];
     }
+  /** The table has no column of the header that was told to be `found`. */
+  | { readonly code: "no-such-header" }
   /** The column was given a name, in `found`, that is none of ours and no step of the timetable. */
   | { readonly code: "no-such-column" }
   /** A column that is read as nothing; what it may be, the likeliest first. */
@@ -102,6 +104,7 @@ const COSTS: Readonly<Partial<Record<Trouble["code"], Cost>>> = {
   "line-without-step": COST.row,
   "columns-alike": COST.column,
   "no-such-column": COST.column,
+  "no-such-header": COST.column,
   timetable: COST.column,
   "cell-unread": COST.cell,
   "no-such-method": COST.cell,

@@ -30,8 +30,6 @@ export const noPlants = (d: { readonly successes: string | number; readonly tria
 
 export const noSteps = (): string => "timetable has no steps";
 
-export const noSuchHeader = (d: { readonly header: string | number }): string => "columns names the header \"" + d.header + "\", which records lacks";
-
 export const notACount = (d: { readonly argument: string | number; readonly why: string | number }): string => d.argument + ": " + d.why;
 
 export const nothingSown = (d: { readonly sown: string | number }): string => "sown must be 1 or more. Found " + d.sown;

@@ -18,6 +18,8 @@ export const noSuchColumnsOfCell = (d: { readonly told: readonly string[] }): st
 
 export const noSuchColumnsOfPage = (d: { readonly told: readonly string[] }): string => "Not read, because no step or column has such a name: " + list(d.told) + ". Choose again in Set up.";
 
+export const noSuchHeaders = (d: { readonly told: readonly string[] }): string => "Not read, because the table has no such header: " + list(d.told) + ".";
+
 export const noSuchMethod = (d: { readonly batches: readonly string[] }): string => "Left out because the timetable has no such method: " + list(d.batches) + ".";
 
 export const rowsLeftOutOfCell = (d: { readonly rows: number }): string => plural(d.rows, { one: count(d.rows) + " row is", other: count(d.rows) + " rows are" }) + " left out: see BATCH_CHECK.";

@@ -134,6 +134,12 @@ export const noSuchColumn = (d: { readonly found: string | number }): string => 
 
 export const noSuchColumnToDo = (): string => "Correct the name, or add the step to the timetable";
 
+export const noSuchHeader = (d: { readonly column: string | number }): string => "The table has no header \"" + d.column + "\"";
+
+export const noSuchHeaderHappens = (): string => "Nothing is read as what it was told to be";
+
+export const noSuchHeaderToDo = (): string => "If the header was renamed, tell it anew. If it is another tab's, nothing";
+
 export const noSuchLot = (): string => "No batch of that name in the range";
 
 export const noSuchLotHappens = (): string => "The batch counts on its own";
