@@ -5,17 +5,13 @@ export function recordsArguments(): string {
   const rows = registry.flatMap(({ name, parameters }) => {
     const at = (wanted: string) => parameters.findIndex((one) => one.name === wanted);
     const [records, columns] = [at("records"), at("columns")];
-    return records === -1 || columns === -1
-      ? []
-      : [`  ${name}: { records: ${records}, columns: ${columns} },`];
+    return records === -1 || columns === -1 ? [] : [`${name} ${records} ${columns}`];
   });
-  return `${HEAD}${rows.join("\n")}\n};\n`;
+  return `${HEAD}  "${rows.join(", ")}";\n`;
 }
 
 const HEAD = `// Made by npm run docs; a test holds it equal.
 
-/** Which argument of a function is the records, and which their told columns; from 0. */
-export const RECORDS_ARGUMENTS: Readonly<
-  Record<string, { readonly records: number; readonly columns: number } | undefined>
-> = {
+/** Of each function which argument is the records, and which their told columns; from 0. */
+export const RECORDS_ARGUMENTS =
 `;

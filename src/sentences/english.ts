@@ -1507,7 +1507,7 @@ read. Without FILE an invented nursery is opened.
     noSuchColumnToDo: "Correct the name, or add the step to the timetable",
     noSuchHeader: 'The table has no header "{column}"',
     noSuchHeaderHappens: "Nothing is read as what it was told to be",
-    noSuchHeaderToDo: "If the header was renamed, tell it anew. If it is another tab's, nothing",
+    noSuchHeaderToDo: "Tell it anew if it was renamed",
     noSuchLot: "No batch of that name in the range",
     noSuchLotHappens: "The batch counts on its own",
     noSuchLotToDo: "Correct the lot's name, or take its table into the range",

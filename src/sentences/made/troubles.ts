@@ -138,7 +138,7 @@ export const noSuchHeader = (d: { readonly column: string | number }): string =>
 
 export const noSuchHeaderHappens = (): string => "Nothing is read as what it was told to be";
 
-export const noSuchHeaderToDo = (): string => "If the header was renamed, tell it anew. If it is another tab's, nothing";
+export const noSuchHeaderToDo = (): string => "Tell it anew if it was renamed";
 
 export const noSuchLot = (): string => "No batch of that name in the range";
 

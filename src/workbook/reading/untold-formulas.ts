@@ -48,9 +48,12 @@ function readsUntold(
   call: FormulaCall,
   where: { readonly recordsTab: string; readonly isThere: boolean },
 ): boolean {
-  const at = RECORDS_ARGUMENTS[call.name];
-  if (at === undefined || (call.arguments[at.columns] ?? "").trim() !== "") return false;
-  const [, tab] = /^(?:(.*)!)?[^!]*$/.exec((call.arguments[at.records] ?? "").trim()) ?? [];
-  if (tab === undefined) return where.isThere && (call.arguments[at.records] ?? "").includes(":");
+  const [, records, columns] =
+    new RegExp(`\\b${call.name} (\\d+) (\\d+)`).exec(RECORDS_ARGUMENTS) ?? [];
+  const given = (at: string | undefined) => (call.arguments[Number(at)] ?? "").trim();
+  if (records === undefined || given(columns) !== "") return false;
+  const range = given(records);
+  const [, tab] = /^(.*)![^!]*$/.exec(range) ?? [];
+  if (tab === undefined) return where.isThere && range.includes(":");
   return tab.replace(/^'|'$/g, "").replace(/''/g, "'") === where.recordsTab;
 }
