@@ -142,6 +142,7 @@ export {
   type TargetKey,
   TOLD_AS,
   TOLD_HEADER,
+  type Told,
   type ToldAs,
   type ToldWords,
   type Trouble,

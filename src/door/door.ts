@@ -24,6 +24,7 @@ import {
   readTimetable,
   readTold,
   type Timetable,
+  type Told,
   type ToldWords,
   toldWords,
   withOurHeaders,
@@ -54,13 +55,13 @@ export interface Door {
   records(value: unknown, with_: RecordsWith): Records;
   /** What `columns` tells of the table that can't be followed any more. */
   lostColumns(value: unknown, with_: Omit<RecordsWith, "asOf">): readonly LostColumn[];
-  /** What a columns argument tells of words in cells. */
-  words(columns: unknown, timetable: Timetable): ToldWords;
-  orders(value: unknown, asOf: CivilDay, words?: ToldWords): Orders;
+  /** What a columns argument tells of words in cells, if anything. */
+  words(columns: unknown, timetable: Timetable): ToldWords | undefined;
+  orders(value: unknown, asOf: CivilDay, words?: ToldWords | undefined): Orders;
   crew(value: unknown, with_: CrewWith): CrewReading;
   /** None where none are given. */
   closedDays(value: unknown, asOf: CivilDay): ClosedDaysReading;
-  places(value: unknown, words?: ToldWords): PlacesReading;
+  places(value: unknown, words?: ToldWords | undefined): PlacesReading;
   /** None where none are given. */
   prices(value: unknown): PricesReading;
   out(answer: Answer): CellOut[][];
@@ -124,10 +125,10 @@ export function openDoor(host: Host, columns: unknown = ""): Door {
           return mark();
         },
         told: read.headers,
-        words: toldWords(read, timetable),
+        words: wordsOf(read, timetable),
       });
     },
-    words: (columns, timetable) => toldWords(told(columns), timetable),
+    words: (columns, timetable) => wordsOf(told(columns), timetable),
     lostColumns: (value, { timetable, columns }) =>
       lostColumns(gridIn(value, days), {
         stepNames: stepNames(timetable),
@@ -167,6 +168,11 @@ export function openDoor(host: Host, columns: unknown = ""): Door {
     out: (answer) => cellsOut(answer, days),
     date: (day) => new Date(days.instantOf(day)),
   };
+}
+
+/** Undefined where nothing was told of words in cells, as mostly: then none is looked up. */
+function wordsOf(told: Told, timetable: Timetable): ToldWords | undefined {
+  return told.values.size + told.notSame.size === 0 ? undefined : toldWords(told, timetable);
 }
 
 function mustBeGiven(argument: string, value: unknown, needs: "table" | "crew" | "places"): void {

@@ -140,7 +140,7 @@ export const raw = needed<unknown>(({ value }) => value);
 /** The same, where it may be left out. */
 export const rawOrNone = optional<unknown>(({ value }) => value);
 
-function wordsOf(door: Door, before: ReadBefore): ToldWords {
+function wordsOf(door: Door, before: ReadBefore): ToldWords | undefined {
   return door.words(before.columns, stepsOf(before));
 }
 

@@ -981,7 +981,7 @@ read. Without FILE an invented nursery is opened.
     tabGone:
       'There is no tab "{tab}" any more: give it its name back, or choose the records tab in Set up',
     timetableTab: "timetable, copied {madeAt} from the built-in steps. It is yours to change.",
-    tooManyColumns: "You can name at most {most, count} columns. Found {found, count}",
+    tooManyColumns: "You can tell of at most {most, count} words. Found {found, count}",
   },
 
   settingsTab: {

@@ -119,6 +119,17 @@ describe("a method that was told", () => {
     ]);
   });
 
+  it("follows a crop's own name that was told", () => {
+    const told = [
+      ["Cocoa", "CC", "value"],
+      ["Rubber green bud", "Cocoa slip", "value"],
+    ];
+    expect(methods(told, ["CC", "Cleft"], ["CC", "slip"])).toEqual([
+      "Cocoa cleft graft",
+      "Rubber green bud",
+    ]);
+  });
+
   it("is obeyed even where the crop's word says another", () => {
     expect(methods([["Cocoa cleft graft", "Mango top", "value"]], ["Mango", "top"])).toEqual([
       "Cocoa cleft graft",

@@ -1,6 +1,7 @@
+import { madeOnce } from "../made-once";
 import { commonestSpellings, foldName } from "../names";
 import type { Batch, TextFact } from "./batch";
-import type { ToldWords } from "./told-words";
+import type { MethodTold, ToldWords } from "./told-words";
 
 /** The facts that name something: each name is one, however it is spelt. */
 export const NAMED_FACTS = [
@@ -28,21 +29,22 @@ export function oneSpelling(batches: readonly Batch[]): readonly Batch[] {
 /** Names that a person calls otherwise, and may have told us so; "Cocoa" too may be called "CC". */
 const TOLD_FACTS = [...NAMED_FACTS.filter((fact) => fact !== "method"), "crop"] as const;
 
-/** The batches with our names for the words that were told. */
+/** The batches with our names for the words that were told; each word is looked up once. */
 export function asTold(
   batches: readonly Batch[],
   { nameOf, methodOf }: ToldWords,
 ): readonly Batch[] {
-  return batches.map((batch) => {
-    const told = methodOf(batch);
-    const names = TOLD_FACTS.map((fact) => [fact, nameOf(batch[fact])] as const);
-    const changed = names.filter(([fact, name]) => name !== batch[fact]);
-    if (changed.length === 0 && told.method === batch.method) return batch;
-    return {
-      ...batch,
-      ...Object.fromEntries(changed),
-      method: told.method,
-      crop: nameOf(told.crop),
-    };
+  const named = TOLD_FACTS.reduce((all, fact) => {
+    const told = new Map<string, string>();
+    for (const batch of all) madeOnce(told, batch[fact], () => nameOf(batch[fact]));
+    if ([...told].every(([word, name]) => word === name)) return all;
+    return all.map((batch) => ({ ...batch, [fact]: told.get(batch[fact]) ?? "" }));
+  }, batches);
+  const methods = new Map<string, MethodTold>();
+  return named.map((batch) => {
+    const { method, crop } = madeOnce(methods, `${batch.crop}\n${batch.method}`, () =>
+      methodOf(batch),
+    );
+    return method === batch.method ? batch : { ...batch, method, crop };
   });
 }
