@@ -28,4 +28,4 @@ export const tabGone = (d: { readonly tab: string | number }): string => "There 
 
 export const timetableTab = (d: { readonly madeAt: string | number }): string => "timetable, copied " + d.madeAt + " from the built-in steps. It is yours to change.";
 
-export const tooManyColumns = (d: { readonly most: number; readonly found: number }): string => "You can name at most " + count(d.most) + " columns. Found " + count(d.found);
+export const tooManyColumns = (d: { readonly most: number; readonly found: number }): string => "You can tell of at most " + count(d.most) + " words. Found " + count(d.found);
