@@ -42,7 +42,7 @@ export function columnValues(
     const text = cellText(cell);
     texts.push(text);
     if (looksLikeDay(cell)) tally.day += 1;
-    else if (number !== null) tally.count += 1;
+    else if (looksLikeCount(cell)) tally.count += 1;
     else if (isSaid(normalText(text))) tally.text += 1;
   }
   const filled = tally.day + tally.count + tally.text;
@@ -91,11 +91,14 @@ const DAY_IN_DIGITS = /^(?:\d{1,2}\.\d{1,2}\.(?:\d{2}|\d{4})|\d{4}\.\d\d?\.\d\d?
 /** "~300", "25 doz", "270 (12 weak)": a number and what little is said of it. */
 const COUNT = /^[~≈<>±]?\s*(\d[\d.,' ]*)(?:\s+\p{L}[^\d]*|\s*\(.*\)|\s*[x×*%].*)?$/u;
 
-/** About the number in a cell: enough to compare columns by. */
+/** About the number in a cell, to compare columns by; null where more is said of it ("20 x 54", "2 doz"). */
 function numberIn(cell: Cell): number | null {
   if (typeof cell === "number") return cell;
   if (typeof cell === "object") return cell.day;
-  if (typeof cell === "boolean") return null;
-  const digits = COUNT.exec(cellText(cell).normalize("NFKC"))?.[1];
-  return digits === undefined ? null : Number(digits.replace(/\D/g, ""));
+  const text = cellText(cell);
+  return NUMBER.test(text) ? Number(text.replace(/\D/g, "")) : null;
+}
+
+function looksLikeCount(cell: Cell): boolean {
+  return typeof cell === "number" || COUNT.test(cellText(cell).normalize("NFKC"));
 }

@@ -2,7 +2,7 @@ import { normalText } from "../words";
 import type { ColumnMatch, ColumnSeen, TableKind } from "./column-match";
 import { type ColumnTarget, targetKey } from "./column-target";
 import { headerParts } from "./header-parts";
-import { mayBeByPlace } from "./suggest-by-place";
+import { isOutOfPlace, mayBeByPlace } from "./suggest-by-place";
 import type { Trouble } from "./trouble";
 
 /** What is found out of a column by the columns beside it. */
@@ -25,10 +25,16 @@ export function leftColumns(
       : { ...column, others: [...asNames(column, all), ...mayBeByPlace(column, all, stepKeys)] };
   const rules: readonly Found[] =
     kind === "log" ? [] : [namedUniquely, countBeside, dayOfPair, notHeldYet, byPlace];
+  const inPlace = matches.map(
+    (column): ColumnSeen =>
+      column.target !== null && isOutOfPlace(column, matches)
+        ? { ...column, target: null, sureness: 1, others: [column.target, ...column.others] }
+        : column,
+  );
   const found = rules.reduce<readonly ColumnSeen[]>(
     (columns, rule) =>
       columns.map((column, at) => (isLeft(column) ? rule(column, at, columns) : column)),
-    matches,
+    inPlace,
   );
   const troubles = found.flatMap((column): Trouble[] => {
     if (!isLeft(column) || column.isSaid) return [];

@@ -5,6 +5,7 @@ import type { ColumnTarget } from "./column-target";
 const MOST = 3;
 /** Counts are slips now and then, and a batch or two are mended: so many of the rows have to agree. */
 const MOSTLY = 0.8;
+const HALF = 0.5;
 
 /**
  * What a column of counts or days may be by where it stands: plants get fewer from step to step and days
@@ -20,7 +21,7 @@ export function mayBeByPlace(
 ): readonly ColumnTarget[] {
   const { holds, plainly } = column.values();
   if (!plainly || (holds !== "count" && holds !== "day")) return [];
-  const steps = holds === "count" ? stepKeys.filter((key) => COUNTED.has(key)) : stepKeys;
+  const steps = holds === "count" ? stepKeys.filter((key) => COUNTED.includes(key)) : stepKeys;
   let after = -1;
   let before = steps.length;
   for (const other of all) {
@@ -47,17 +48,36 @@ export function mayBeByPlace(
     .map((key) => ({ kind: "step", key, what: holds }));
 }
 
-/** The steps at which plants are mostly counted. */
-const COUNTED: ReadonlySet<string> = new Set([
-  "sowing",
-  "germination",
-  "grafting",
-  "take count",
-  "ready",
-]);
+/** Fewer rows than these show no order. */
+const FEWEST_ROWS = 3;
+
+/**
+ * Whether a count that was read by parts of its header is plainly more than at a step before, or less than at
+ * a later one: then it may be something else.
+ */
+export function isOutOfPlace(column: ColumnSeen, all: readonly ColumnSeen[]): boolean {
+  const { target, sureness } = column;
+  if (sureness !== 2 || target?.kind !== "step" || target.what !== "count") return false;
+  const at = COUNTED.indexOf(target.key);
+  return all.some((other) => {
+    if (other.target?.kind !== "step" || other.target.what !== "count") return false;
+    const place = COUNTED.indexOf(other.target.key);
+    if (place < 0 || at < 0 || place === at) return false;
+    const pair = place < at ? ([other, column] as const) : ([column, other] as const);
+    return orderedShare(...pair, "count") < HALF;
+  });
+}
+
+/** The steps at which plants are mostly counted, in their order. */
+const COUNTED: readonly string[] = ["sowing", "germination", "grafting", "take count", "ready"];
 
 /** Whether one column can be of an earlier step than the other: no fewer plants, or no later days. */
 function ordered(one: ColumnSeen, other: ColumnSeen, holds: "day" | "count"): boolean {
+  return orderedShare(one, other, holds) >= MOSTLY;
+}
+
+/** In which share of the rows it can; 1 where too few hold both. */
+function orderedShare(one: ColumnSeen, other: ColumnSeen, holds: "day" | "count"): number {
   const ones = one.values().numbers;
   const others = other.values().numbers;
   let both = 0;
@@ -68,5 +88,5 @@ function ordered(one: ColumnSeen, other: ColumnSeen, holds: "day" | "count"): bo
     both += 1;
     if (holds === "count" ? a >= b : a <= b) agree += 1;
   });
-  return agree >= MOSTLY * both;
+  return both < FEWEST_ROWS ? 1 : agree / both;
 }

@@ -34,16 +34,16 @@ export const english: LanguageText = {
     amount`,
   headerFillers: "of, the, made, done, in, at, for",
   facts: {
-    batch: `batch, lot, plot no, tag`,
-    fromLot: `from lot, parent lot, parent batch`,
+    batch: "batch, lot, plot no, tag",
+    fromLot: "from lot, parent lot, parent batch",
     variety: "variety, var, clone",
-    rootstock: `rootstock, stock`,
+    rootstock: "rootstock, stock",
     crop: "crop, crops",
     method: "method",
     place: `place, location, bay, bed, bench, site, position, greenhouse, glasshouse, block, house, tunnel, stands in`,
     grafter: "grafter",
-    scionSource: `scion source, mother tree`,
-    culled: `culled, culls, dead, died, loss, thrown out, deaths`,
+    scionSource: "scion source, mother tree",
+    culled: "culled, culls, dead, died, loss, thrown out, deaths",
     dispatched: "dispatched, sold, sent out, sales",
     closed: "closed, finished, completed",
     note: "note, notes",
@@ -60,13 +60,13 @@ export const english: LanguageText = {
     },
     germination: {
       name: "germination, germ, emergence, emerged, came up, coming up",
-      day: "germinated on",
+      day: "germination day, germinated on",
       count: "germinated",
     },
     grafting: {
       name: "grafting, graft, grafted, budding, budded",
-      day: "budded on",
-      count: `grafts`,
+      day: "grafted on, budded on",
+      count: "grafts made, grafts",
     },
     "first release": {
       name: "first release, wrap opened, untying, wrap release, wrap released, tape off",
@@ -79,8 +79,8 @@ export const english: LanguageText = {
     },
     "take count": {
       name: "take count, take, survival count, success count, take assessment",
-      day: "date counted, counted on",
-      count: `takes, taken, took, alive`,
+      day: "take count day, date counted, counted on",
+      count: "takes, taken, took, alive",
     },
     "first flush": {
       name: "first flush, flush, new flush",
@@ -101,7 +101,7 @@ export const english: LanguageText = {
     ready: {
       name: "ready, ready for sale, saleable, fit for sale",
       day: "ready on",
-      count: "no ready",
+      count: "ready plants, no ready",
     },
   },
 

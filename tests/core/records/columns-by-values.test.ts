@@ -94,6 +94,14 @@ describe("columns by what is in them", () => {
     expect(read.Zuux).toBe("? step first release day");
   });
 
+  it("are asked about where they are more than at a step before", () => {
+    const columns = (up: readonly number[]) =>
+      readAs(table({ Batch: BATCH, Seeds: [140, 130, 120], Up: up, Grafts: GRAFTS })).Up;
+    expect(columns([120, 110, 100])).toBe("step germination count");
+    expect(columns([150, 160, 170])).toBe("? step germination count");
+    expect(columns([20, 10, 30])).toBe("? step germination count");
+  });
+
   it("are each named once where they are left alone, unless they are blank, or used for take rates", () => {
     const records = table({
       Batch: BATCH,
