@@ -10,7 +10,13 @@ export function smaller(code: string, { ascii }: { readonly ascii: boolean }): s
   return minifySync(code, {
     // Functions become arrows and lose parameters that they don't use: unsafe only for those that are
     // called by `new` or asked how many they take. Those called by `new` are classes here.
-    compress: { ecma: 2020, passes: 2, unsafe_arrows: true, keep_fargs: false },
+    compress: {
+      ecma: 2020,
+      passes: 2,
+      unsafe_arrows: true,
+      unsafe_methods: true,
+      keep_fargs: false,
+    },
     mangle: true,
     ecma: 2020,
     module: false,

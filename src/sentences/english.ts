@@ -213,7 +213,7 @@ export const english = {
     rowsAllUsed: "Every row is used",
     rowsUsed:
       "{used, count} used, {leftOut, count} left out, {notBatches, count} skipped (sums, headings, notes), {heading, count} header or above it, {blank, count} blank",
-    someRows: "{rows, plural, one {# row} other {# rows}}: {which}",
+    someRows: "{rows, count} rows: {which}",
     untold:
       "{formulas, plural, one {# formula of yours reads} other {# formulas of yours read}} the records without what you told in Set up",
     untoldHappens: "Columns and names may be read otherwise than in the tabs that we make",
@@ -789,12 +789,11 @@ export const english = {
   parameterHelp: {
     asOf: "The day to look from: a cell with a date.",
     asOfOrNone: "The day to look from. Leave it out to skip what needs a day.",
-    columns:
-      'Three columns: our name, your word, and "header" (or blank), "value" or "not the same".',
+    columns: "Our name, your word, what it is.",
     ifLeftOut: "{sentence} Left out, it is {usual}.",
     level: "How sure ranges should be: 0.8 means right in about 8 of 10.",
     records: "Your table of batches with its header.",
-    timetable: "Your table of steps. Leave it blank for the built-in steps.",
+    timetable: "Your table of steps, or blank for the built-in ones.",
   },
 
   placeColumns: {
@@ -1458,6 +1457,9 @@ read. Without FILE an invented nursery is opened.
     cellUnreadToDo: "Correct the cell, or empty it",
     checkCounts: "Check both counts",
     checkDays: "Check both days",
+    closedHappens: "They count no more",
+    closedStanding: "Closed, but {plants, count} plants stand",
+    closedToDo: "Write where they went",
     columnLeft:
       '"{column}" holds {holds, select, day {days} count {numbers} text {text} other {}} of something we don\'t know',
     columnLeftAlone: "The column is left alone",
@@ -1471,6 +1473,9 @@ read. Without FILE an invented nursery is opened.
     columnsAlikeHappens: '"{used}" is used, "{column}" is left alone',
     columnsAlikeToDo: "Rename one of the two, or name the right one in the last argument, columns",
     correctTimetable: "Correct the timetable",
+    countMissing: "Done, but not counted",
+    countMissingHappens: "The count before is used",
+    countMissingToDo: "Write the count",
     countRises: "More plants than the {before} at {step}",
     dayOfStep: "the day of {step}",
     dittoMarks: "A mark means the value above it",
@@ -1496,7 +1501,7 @@ read. Without FILE an invented nursery is opened.
     lotsInACircle: "Lots come from each other",
     lotsInACircleHappens: "No plants are counted as given",
     lotsInACircleToDo: "Correct the lot",
-    methodOnceToDo: "Say once in Set up what it means. That mends all {rows, count} rows",
+    mendsAll: "{toDo}. That mends all {rows, count} rows",
     nearAlike: "Nearly the same as {name} ({others, plural, one {# batch} other {# batches}})",
     nearAlikeHappens:
       "Each counts as a name of its own, this one for {batches, plural, one {# batch} other {# batches}}",
@@ -1513,7 +1518,7 @@ read. Without FILE an invented nursery is opened.
     noSuchLotToDo: "Correct the lot's name, or take its table into the range",
     noSuchMethod: "The timetable has no such method",
     noSuchMethodHappens: "The batch gets no dates and no forecast",
-    noSuchMethodToDo: "Write the method as the timetable writes it, or add it to the timetable",
+    noSuchMethodToDo: "Say in Set up what it means, or add it to the timetable",
     notABatchHappens: "The row is not read as a batch",
     notABatchToDo: "Nothing, unless it is a batch. Then name it like the others",
     note: "A note, without a day or plants",
@@ -1527,18 +1532,18 @@ read. Without FILE an invented nursery is opened.
     readAsName: 'Read as "{name}"',
     readAsPlants: "Read as {count} plants",
     readAsShare: "Read as {count}, which is {percent} % of {outOf}",
+    releaseHappens: "A wrap left on cuts into the plant",
+    releaseMissed: "No day, but {step} has one",
+    releaseToDo: "See whether it is open, and write the day",
     rowNotRead: "The row is not read",
     sameName: "Row {firstRow} has the same name",
     sameNameToDo: "Give each batch a name that can't be mistaken",
+    scionsCut: "Cut {days} days {when, select, after {after} before {before} other {}} grafting",
     severalMethods: "More than one method fits: {methods, list}",
-    severalMethodsToDo: "Write crop and method, as the timetable names them",
-    stepOnceToDo:
-      "Add it to the timetable as a step, or use a step's name. That mends all {rows, count} rows",
+    severalMethodsToDo: "Say in Set up which is meant",
     sums: "A row of sums",
     sumsByNumbers: "A row of sums, by its numbers",
     tooSoon: "{days} days after {step}. The timetable says {fewest} at least",
-    tooSoonOnceToDo:
-      "If you work so, change the days in the timetable. That mends all {rows, count} rows",
   },
 
   unread: {

@@ -35,19 +35,18 @@ export function entryWords({ troubles }: TroubleEntry): Required<TroubleWords> {
     found: most(founds, ", "),
     trouble: together("trouble"),
     whatHappens: together("whatHappens"),
-    whatToDo:
-      MENDED_AT_ONCE[(troubles[0] as Trouble).code]?.({ rows: said.length }) ??
-      together("whatToDo"),
+    whatToDo: MENDED_AT_ONCE.has((troubles[0] as Trouble).code)
+      ? trouble.mendsAll({ toDo: first.whatToDo, rows: said.length })
+      : together("whatToDo"),
   };
 }
 
-/** What mends all rows of a cause with one change. */
-const MENDED_AT_ONCE: Partial<Record<Trouble["code"], (facts: { rows: number }) => string>> = {
-  "no-such-method": trouble.methodOnceToDo,
-  "several-methods": trouble.methodOnceToDo,
-  "line-without-step": trouble.stepOnceToDo,
-  "too-soon": trouble.tooSoonOnceToDo,
-};
+/** Where one change in Set up or in the timetable mends all rows. */
+const MENDED_AT_ONCE = new Set<Trouble["code"]>([
+  "no-such-method",
+  "several-methods",
+  "line-without-step",
+]);
 
 /** How many rows, and which: "4 rows: 4, 7-9". */
 function rowsText(troubles: readonly Trouble[]): string {

@@ -128,6 +128,14 @@ const TROUBLES: SentencesOf<Trouble, TroubleWords> = {
     words(trouble.countRises(one), trouble.bothCounts(), trouble.checkCounts()),
   "before-step": ({ step, stepDay }) => days(trouble.beforeStep({ step, day: dayWords(stepDay) })),
   "too-soon": (one) => days(trouble.tooSoon(one)),
+  "closed-standing": (one) =>
+    words(trouble.closedStanding(one), trouble.closedHappens(), trouble.closedToDo()),
+  "count-missing": () =>
+    words(trouble.countMissing(), trouble.countMissingHappens(), trouble.countMissingToDo()),
+  "release-missed": (one) =>
+    words(trouble.releaseMissed(one), trouble.releaseHappens(), trouble.releaseToDo()),
+  "scions-cut": (one) =>
+    days(trouble.scionsCut({ days: Math.abs(one.days), when: one.days < 0 ? "after" : "before" })),
   "after-as-of": ({ asOf }) =>
     words(trouble.afterAsOf({ asOf: dayWords(asOf) }), trouble.planned(), trouble.ifSlip()),
   timetable: ({ fault }) => ({

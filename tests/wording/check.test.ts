@@ -74,12 +74,21 @@ describe("entryWords", () => {
     ...{ row, column: "Release", found, code: "too-soon", step: "Grafting", days, fewest: 12 },
   });
 
-  it("quotes the first three where the words differ, and says what mends all", () => {
+  it("says what mends all rows at once", () => {
+    const troubles = [4, 6].map(
+      (row): Trouble => ({ row, column: "Method", found: "Kiwi", code: "no-such-method" }),
+    );
+    expect(entryWords({ troubles, plants: 0 }).whatToDo).toBe(
+      trouble.mendsAll({ toDo: trouble.noSuchMethodToDo(), rows: 2 }),
+    );
+  });
+
+  it("quotes the first three where the words differ", () => {
     const troubles = [4, 5, 6, 9].map((row) => sooner(row, `2026-08-0${row}`, row));
     const words = entryWords({ troubles, plants: 0 });
     expect(words.found).toBe("2026-08-04, 2026-08-05, 2026-08-06, …");
     expect(words.whatHappens).toBe(trouble.bothDays());
-    expect(words.whatToDo).toBe(trouble.tooSoonOnceToDo({ rows: 4 }));
+    expect(words.whatToDo).toBe(trouble.checkDays());
     const said = (row: number, days: number) =>
       trouble.inRow({ row, said: trouble.tooSoon({ days, step: "Grafting", fewest: 12 }) });
     expect(words.trouble).toBe([said(4, 4), said(5, 5), said(6, 6), "…"].join(". "));

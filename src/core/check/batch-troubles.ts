@@ -8,6 +8,7 @@ import {
   type MethodUnread,
   type Timetable,
 } from "../timetable";
+import { batchDoubts } from "./batch-doubts";
 
 /**
  * Troubles that show only when the cells of a batch are held against each other: names used
@@ -24,6 +25,7 @@ export function batchTroubles(
   const troubles: Trouble[] = [];
   const firstOf = new Map<string, Batch>();
   const methodOf = batchMethods(timetable);
+  const doubts = batchDoubts(records, asOf);
   for (const batch of records.batches) {
     const key = likeName(batch.name);
     const first = firstOf.get(key);
@@ -31,10 +33,13 @@ export function batchTroubles(
     else troubles.push(sameName(batch, first));
     const reading = methodOf(batch);
     if (reading.code !== "method") troubles.push(noMethod(batch, reading, records));
-    else troubles.push(...alongTheSteps(batch, reading.method, records));
+    else {
+      troubles.push(...alongTheSteps(batch, reading.method, records));
+      doubts.see(batch, reading.method);
+    }
     if (asOf !== null) troubles.push(...inTheFuture(batch, records, asOf));
   }
-  return troubles;
+  return [...troubles, ...doubts.troubles()];
 }
 
 function sameName(batch: Batch, first: Batch): Trouble {

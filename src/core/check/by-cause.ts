@@ -58,14 +58,17 @@ export function byCause(troubles: readonly Trouble[], records: Records): Trouble
   );
 }
 
+/** What tells causes apart; a readAs of a column is none. */
+interface Apart {
+  readonly step?: string;
+  readonly why?: { readonly code: string };
+  readonly readAs?: { readonly code?: string };
+  readonly as?: string;
+}
+
 function causeOf(trouble: Trouble): string {
   const { code, column, found } = trouble;
-  const more = [
-    "step" in trouble ? trouble.step : "",
-    "why" in trouble ? trouble.why.code : "",
-    "readAs" in trouble && "code" in trouble.readAs ? trouble.readAs.code : "",
-    "as" in trouble ? trouble.as : "",
-    BY_TEXT.has(code) ? found : "",
-  ];
-  return [code, column, ...more].join("\n");
+  const { step, why, readAs, as } = trouble as Apart;
+  const text = BY_TEXT.has(code) ? found : "";
+  return [code, column, step, why?.code, readAs?.code, as, text].join("\n");
 }

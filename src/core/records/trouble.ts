@@ -92,6 +92,13 @@ type Amiss =
       readonly days: number;
       readonly fewest: number;
     }
+  | { readonly code: "closed-standing"; readonly plants: number }
+  /** The day says that it is done; what stands where the count is due is no number. */
+  | { readonly code: "count-missing" }
+  /** The wrap was never opened by the records, though a step has a day that comes after it. */
+  | { readonly code: "release-missed"; readonly step: string }
+  /** So many days before the grafting, below 0 after it. */
+  | { readonly code: "scions-cut"; readonly days: number }
   | { readonly code: "after-as-of"; readonly asOf: CivilDay }
   | { readonly code: "timetable"; readonly fault: TimetableFault };
 

@@ -10,7 +10,7 @@ export {
 export type { GroupColumn } from "./group-column";
 export { groupColumns } from "./grouping";
 export { lastMonth } from "./last-month";
-export { madeColumnNames } from "./made-columns";
+export { madeColumnNames, scionsCutOn } from "./made-columns";
 export { PERIODS, type Period, periodNamed, periodText } from "./periods";
 export { SUMMARY_COLUMNS, type SummedTakes, summedTakes } from "./summed-takes";
 export { takeRange, takeRate } from "./take-rate";

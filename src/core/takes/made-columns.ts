@@ -69,7 +69,7 @@ function sownOn(records: Records): ((batch: Batch) => CivilDay | null) | null {
 }
 
 /** The day on which a batch's scions were cut, written as such or as days before grafting. */
-function scionsCutOn(
+export function scionsCutOn(
   records: Records,
 ): ((batch: Batch, graftedOn: CivilDay) => CivilDay | null) | null {
   const columns = records.columns.filter(({ scionsCut }) => scionsCut);

@@ -4,7 +4,7 @@ export const asOf = (): string => "The day to look from: a cell with a date.";
 
 export const asOfOrNone = (): string => "The day to look from. Leave it out to skip what needs a day.";
 
-export const columns = (): string => "Three columns: our name, your word, and \"header\" (or blank), \"value\" or \"not the same\".";
+export const columns = (): string => "Our name, your word, what it is.";
 
 export const ifLeftOut = (d: { readonly sentence: string | number; readonly usual: string | number }): string => d.sentence + " Left out, it is " + d.usual + ".";
 
@@ -12,4 +12,4 @@ export const level = (): string => "How sure ranges should be: 0.8 means right i
 
 export const records = (): string => "Your table of batches with its header.";
 
-export const timetable = (): string => "Your table of steps. Leave it blank for the built-in steps.";
+export const timetable = (): string => "Your table of steps, or blank for the built-in ones.";

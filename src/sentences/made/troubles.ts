@@ -46,6 +46,12 @@ export const checkCounts = (): string => "Check both counts";
 
 export const checkDays = (): string => "Check both days";
 
+export const closedHappens = (): string => "They count no more";
+
+export const closedStanding = (d: { readonly plants: number }): string => "Closed, but " + count(d.plants) + " plants stand";
+
+export const closedToDo = (): string => "Write where they went";
+
 export const columnLeft = (d: { readonly column: string | number; readonly holds: "count" | "day" | "text" }): string => "\"" + d.column + "\" holds " + select(d.holds, { day: "days", count: "numbers", text: "text", other: "" }) + " of something we don't know";
 
 export const columnLeftAlone = (): string => "The column is left alone";
@@ -67,6 +73,12 @@ export const columnsAlikeHappens = (d: { readonly used: string | number; readonl
 export const columnsAlikeToDo = (): string => "Rename one of the two, or name the right one in the last argument, columns";
 
 export const correctTimetable = (): string => "Correct the timetable";
+
+export const countMissing = (): string => "Done, but not counted";
+
+export const countMissingHappens = (): string => "The count before is used";
+
+export const countMissingToDo = (): string => "Write the count";
 
 export const countRises = (d: { readonly before: string | number; readonly step: string | number }): string => "More plants than the " + d.before + " at " + d.step;
 
@@ -118,7 +130,7 @@ export const lotsInACircleHappens = (): string => "No plants are counted as give
 
 export const lotsInACircleToDo = (): string => "Correct the lot";
 
-export const methodOnceToDo = (d: { readonly rows: number }): string => "Say once in Set up what it means. That mends all " + count(d.rows) + " rows";
+export const mendsAll = (d: { readonly toDo: string | number; readonly rows: number }): string => d.toDo + ". That mends all " + count(d.rows) + " rows";
 
 export const nearAlike = (d: { readonly name: string | number; readonly others: number }): string => "Nearly the same as " + d.name + " (" + plural(d.others, { one: count(d.others) + " batch", other: count(d.others) + " batches" }) + ")";
 
@@ -150,7 +162,7 @@ export const noSuchMethod = (): string => "The timetable has no such method";
 
 export const noSuchMethodHappens = (): string => "The batch gets no dates and no forecast";
 
-export const noSuchMethodToDo = (): string => "Write the method as the timetable writes it, or add it to the timetable";
+export const noSuchMethodToDo = (): string => "Say in Set up what it means, or add it to the timetable";
 
 export const notABatchHappens = (): string => "The row is not read as a batch";
 
@@ -178,22 +190,26 @@ export const readAsPlants = (d: { readonly count: string | number }): string => 
 
 export const readAsShare = (d: { readonly count: string | number; readonly percent: string | number; readonly outOf: string | number }): string => "Read as " + d.count + ", which is " + d.percent + " % of " + d.outOf;
 
+export const releaseHappens = (): string => "A wrap left on cuts into the plant";
+
+export const releaseMissed = (d: { readonly step: string | number }): string => "No day, but " + d.step + " has one";
+
+export const releaseToDo = (): string => "See whether it is open, and write the day";
+
 export const rowNotRead = (): string => "The row is not read";
 
 export const sameName = (d: { readonly firstRow: string | number }): string => "Row " + d.firstRow + " has the same name";
 
 export const sameNameToDo = (): string => "Give each batch a name that can't be mistaken";
 
+export const scionsCut = (d: { readonly days: string | number; readonly when: "after" | "before" }): string => "Cut " + d.days + " days " + select(d.when, { after: "after", before: "before", other: "" }) + " grafting";
+
 export const severalMethods = (d: { readonly methods: readonly string[] }): string => "More than one method fits: " + list(d.methods);
 
-export const severalMethodsToDo = (): string => "Write crop and method, as the timetable names them";
-
-export const stepOnceToDo = (d: { readonly rows: number }): string => "Add it to the timetable as a step, or use a step's name. That mends all " + count(d.rows) + " rows";
+export const severalMethodsToDo = (): string => "Say in Set up which is meant";
 
 export const sums = (): string => "A row of sums";
 
 export const sumsByNumbers = (): string => "A row of sums, by its numbers";
 
 export const tooSoon = (d: { readonly days: string | number; readonly step: string | number; readonly fewest: string | number }): string => d.days + " days after " + d.step + ". The timetable says " + d.fewest + " at least";
-
-export const tooSoonOnceToDo = (d: { readonly rows: number }): string => "If you work so, change the days in the timetable. That mends all " + count(d.rows) + " rows";

@@ -1,0 +1,72 @@
+import { describe, expect, it } from "vitest";
+import type { Cell } from "../../../src/core/cells/cell";
+import { checkedRecords } from "../../../src/core/check/checked-records";
+import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
+import { day } from "../../support/days";
+import { reading } from "../records/reading";
+
+const HEADER = [
+  ...["Bag lot", "Scions cut on", "Grafted on", "Grafts made", "First release"],
+  ...["Take count day", "Takes", "Ready on", "Ready plants", "Culled", "Dispatched", "Closed"],
+];
+const SOUND = [
+  ...["2026-05-01", "2026-05-04", 100, "2026-05-18", "2026-06-04", 80, "2026-08-24", 70],
+  ...[30, 70, "2026-09-01"],
+];
+const SOUND_BATCHES = ["B1", "B2", "B3"].map((name) => [name, ...SOUND]);
+
+/** What is found of one batch beside three sound ones, its cells changed by header. */
+function found(changes: Readonly<Record<string, Cell>>) {
+  const odd = ["B4", ...SOUND].map((cell, at) => changes[HEADER[at] as string] ?? cell);
+  const rows = [["Batch", ...HEADER.slice(1)], ...SOUND_BATCHES, odd];
+  const built = { timetable: builtInTimetable(), faults: [] };
+  return checkedRecords(reading(rows), built, day("2026-11-25")).troubles.map(
+    ({ row, column, found: text, code }) => [row, column, text, code],
+  );
+}
+
+describe("doubts of a batch", () => {
+  it("are none where all is sound", () => {
+    expect(found({})).toEqual([]);
+  });
+
+  it("are more plants dispatched than were ready", () => {
+    expect(found({ Dispatched: 90, Culled: 0 })).toEqual([[5, "Dispatched", "90", "count-rises"]]);
+  });
+
+  it("are plants that stand in a closed batch, but not a few that were miscounted", () => {
+    const closed = (dispatched: number) => found({ Dispatched: dispatched, Culled: 30 });
+    expect(closed(20)).toEqual([[5, "Closed", "2026-09-01", "closed-standing"]]);
+    expect(closed(66)).toEqual([]);
+  });
+
+  it.each(["", "?", "-", "–"])("are takes done with %j for their number", (mark) => {
+    const [one, ...more] = found({ Takes: mark });
+    expect(more).toEqual([]);
+    expect(one?.slice(0, 3)).toEqual([5, "Takes", mark]);
+  });
+
+  it("are scions cut after the graft, or long before", () => {
+    const cut = (on: string) => found({ "Scions cut on": on });
+    const listed = (on: string) => [[5, "Scions cut on", on, "scions-cut"]];
+    expect(cut("2026-05-05")).toEqual(listed("2026-05-05"));
+    expect(cut("2026-03-11")).toEqual(listed("2026-03-11"));
+    expect(cut("2026-04-20")).toEqual([]);
+  });
+
+  it("are a wrap never opened while plants stand and later steps are done", () => {
+    const open = { "First release": "", "Ready on": "", "Ready plants": "", Dispatched: "" };
+    expect(found({ ...open, Culled: "", Closed: "" })).toEqual([
+      [5, "First release", "", "release-missed"],
+    ]);
+    expect(found({ "First release": "" })).toEqual([]);
+  });
+
+  it("are no counts that the nursery never makes", () => {
+    const rows = [["Batch", ...HEADER.slice(1)], ...SOUND_BATCHES].map((row, at) =>
+      at === 0 ? row : row.map((cell, column) => (HEADER[column] === "Takes" ? "" : cell)),
+    );
+    const built = { timetable: builtInTimetable(), faults: [] };
+    expect(checkedRecords(reading(rows), built, day("2026-11-25")).troubles).toEqual([]);
+  });
+});
