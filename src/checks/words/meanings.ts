@@ -40,7 +40,7 @@ const FACTS: Readonly<Record<string, string>> = {
   "event person": "event eventPerson",
 };
 
-/** The columns of the smaller tables, by the names of their readers' fields. */
+/** The columns of the smaller tables, by the names of their readers' fields; of two either is right. */
 const FIELDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   orders: {
     order: "order",
@@ -56,7 +56,7 @@ const FIELDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     tasks: "tasks",
     "hours a day": "hours",
     "working days": "days",
-    "off from": "offFrom",
+    "off from": "offFrom off",
     "off to": "offTo",
   },
   "closed days": { "closed from": "day", "closed to": "to" },
@@ -67,7 +67,7 @@ const FIELDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 /** The keys that a meaning may be read as; none where the product has no column for it. */
 export function keysOf(kind: string, meaning: string): readonly string[] {
   const fields = FIELDS[kind];
-  if (fields !== undefined) return fields[meaning] === undefined ? [] : [fields[meaning]];
+  if (fields !== undefined) return fields[meaning]?.split(" ") ?? [];
   if (meaning in FACTS) return [FACTS[meaning] as string];
   if (meaning === "takes") return stepColumns("take count", "count");
   const [, step, what] = /^(.*) (day|count)$/.exec(meaning) ?? [];
