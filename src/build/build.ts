@@ -6,6 +6,7 @@ import { NONSENSE_BRACKET, nonsense } from "../local/nonsense";
 import { bundledPackages } from "./licences/bundled-packages";
 import { fullNotices, shortNotices } from "./licences/notices";
 import { LOADED, loaderHead, loaderTail } from "./loader";
+import { packMethods } from "./pack-methods";
 import { packWords } from "./pack-words";
 import { builtSidebar } from "./sidebar-page";
 import { smaller } from "./smaller";
@@ -28,7 +29,7 @@ async function makeDist(): Promise<void> {
     target: "es2020",
     minify: true,
     define: versionDefined(),
-    plugins: [nonsense, packWords],
+    plugins: [nonsense, packWords, packMethods],
     // What they ask is collected, short, by licences/.
     legalComments: "none",
     metafile: true,

@@ -4,6 +4,7 @@ import { languageTexts } from "../core/words/all-languages";
 import { english } from "../core/words/english";
 import type { LanguageText } from "../core/words/language-text";
 import { type PairCoded, pairCoded } from "./pair-codes";
+import { type PhraseCoded, phraseCoded, spelling } from "./phrase-codes";
 
 const FILES = /[\\/]core[\\/]words[\\/][a-z]+\.ts$/;
 /** Stands in no word: words are letters, numbers and spaces. */
@@ -11,18 +12,11 @@ const BETWEEN = "|";
 const OWN = ["language", "locales", "months", "weekdays"];
 
 /** What undoes pair-codes.ts, and puts the texts of a language under the keys, in their order. */
-const refill = ({ pairs, codes }: PairCoded) => `
-const codes = ${JSON.stringify(codes)};
-const pairs = ${JSON.stringify(pairs)};
-// The last code first, since a pair may hold codes before its own.
-const spellOut = (text) => {
-  for (let at = codes.length - 1; at >= 0; at -= 1)
-    text = text.split(codes[at]).join(pairs.slice(2 * at, 2 * at + 2));
-  return text;
-};
+const refill = (coded: PairCoded, short: PhraseCoded) => `
+${spelling(coded, short)}
 const keys = ${JSON.stringify(keysOf(english))};
 export function refill(text) {
-  const list = spellOut(text).split("${BETWEEN}");
+  const list = spellOut(text, told).split("${BETWEEN}");
   let at = 0;
   const fill = (part) => {
     const filled = {};
@@ -42,11 +36,12 @@ export const packWords: Plugin = {
     const coded = pairCoded(
       languageTexts.map((text) => textsUnder(keysOf(english), text).join(BETWEEN)),
     );
+    const short = phraseCoded(coded.texts);
     build.onLoad({ filter: FILES }, ({ path: file }) => {
       const at = languageTexts.findIndex((text) => nameOf(text) === path.basename(file, ".ts"));
       const text = languageTexts[at];
       if (text === undefined) return undefined;
-      const words = JSON.stringify(coded.texts[at]);
+      const words = JSON.stringify(short.texts[at]);
       const contents = `
         import { refill } from "refill";
         export const ${nameOf(text)} = { ...refill(${words}), ...${JSON.stringify(ownOf(text))} };`;
@@ -56,7 +51,10 @@ export const packWords: Plugin = {
       path: name,
       namespace: "words",
     }));
-    build.onLoad({ filter: /^refill$/, namespace: "words" }, () => ({ contents: refill(coded) }));
+    build.onLoad({ filter: /^refill$/, namespace: "words" }, () => ({
+      contents: refill(coded, short),
+      resolveDir: process.cwd(),
+    }));
   },
 };
 

@@ -1,6 +1,15 @@
 /** Characters that stand in no word: those have small letters, 1, 0, spaces, commas and the signs of "nothing". */
 const CODES = "ABCDEFGHIJKLMNOPQRSTUVWXYZ23456789!#$%&'()*+./:;<=>@[]^_{}~";
 
+const PRINTED = Array.from({ length: 94 }, (_, at) => String.fromCharCode(at + 33)).join("");
+/** Stand in the written form of a text by themselves, or between phrases. */
+const KEPT = "\"'\\`";
+
+/** What may be a code in a text: the printed signs that it lacks. */
+export function codesFree(text: string): string {
+  return [...PRINTED].filter((sign) => !text.includes(sign) && !KEPT.includes(sign)).join("");
+}
+
 /** Texts in which a code stands for a pair of characters, of which each may be a code again. */
 export interface PairCoded {
   readonly texts: readonly string[];
@@ -18,17 +27,17 @@ export interface PairCoded {
  *
  * @throws Error when a text holds a character that is a code
  */
-export function pairCoded(texts: readonly string[]): PairCoded {
-  const taken = [...CODES].filter((code) => texts.some((text) => text.includes(code)));
+export function pairCoded(texts: readonly string[], codes: string = CODES): PairCoded {
+  const taken = [...codes].filter((code) => texts.some((text) => text.includes(code)));
   if (taken.length > 0) throw new Error(`words may not hold ${taken.join(" ")}`);
   let short = [...texts];
   let pairs = "";
-  for (const code of CODES) {
+  for (const code of codes) {
     const pair = commonestPair(short);
     short = short.map((text) => text.replaceAll(pair, code));
     pairs += pair;
   }
-  return { texts: short, pairs, codes: CODES };
+  return { texts: short, pairs, codes };
 }
 
 function commonestPair(texts: readonly string[]): string {
