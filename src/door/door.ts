@@ -152,7 +152,7 @@ export function openDoor(host: Host, columns: unknown = ""): Door {
       const steps = timetable.methods.flatMap((method) => method.steps);
       const stepKeys = new Set(steps.map(({ key }) => key));
       const habits = { asOf, localeOrder: order(), nameOf: words?.nameOf };
-      return readCrew(beside(value), { stepKeys, ...habits });
+      return readCrew(beside(value), { stepKeys, timetable, ...habits });
     },
     closedDays: (value, asOf) =>
       readClosedDays(isMissing(value) ? null : beside(value), {

@@ -746,7 +746,7 @@ export const english = {
 
   ownTabs: {
     howCrew:
-      "one row per person. {tasks}: steps with ; between, blank for all. {from}, {to}: days away.",
+      'one row per person. {tasks}: steps with ; between, such as grafting (mango), blank for all. {days}: "Mon–Fri", blank for every day. {from}, {to}: days away.',
     ifThisStays:
       "If this stays, {mendedBy, select, again {try again} refresh {choose Refresh the due list in the Nursery menu} setUp {make the tabs again in Set up} other {}}.",
     live: "live, {formula}",
@@ -1083,6 +1083,7 @@ read. Without FILE an invented nursery is opened.
   smallTables: {
     closedDays: "closed days",
     crew: "crew",
+    crewUnread: "Not read in the crew: {columns, list}.",
     endsBefore: "it ends before it begins",
     holdsUnknown: "it does not say how many the place holds",
     holdsUnread: "we can't read how many it holds, {why}",
@@ -1100,6 +1101,7 @@ read. Without FILE an invented nursery is opened.
     notHours: '"{found}" is not a number of hours',
     notPrice: '"{found}" is not a price we can read',
     notUnit: '"{found}" is not a unit we can read',
+    notWeekdays: '"{found}" is not plainly weekdays, write "Mon–Fri; Sat half"',
     places: "places",
     priceRange: "the price is out of range",
     prices: "prices",
@@ -1667,7 +1669,7 @@ read. Without FILE an invented nursery is opened.
       "First what doesn't fit, with the sum that proves it and the fewest hours more that would do. Then one row per person and part of a task, as near to the usual days as the hands allow. A task without known hours is a reminder on its usual day.",
     closedDays:
       "A table of days on which nobody works: Day, and To for several. A weekday's name closes every such day.",
-    crew: "Your table of persons: Person, Tasks (blank for all), Hours a day, Off from, Off to.",
+    crew: "Your table of persons: Person, Tasks (blank for all), Hours a day, Days (Mon–Fri), Off from, Off to.",
     days: "How many days to plan, 1 to 366.",
     sentence: "Plans the tasks of the coming days by day and person, or says why they don't fit.",
   },

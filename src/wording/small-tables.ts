@@ -18,6 +18,7 @@ const FAULTS: SentencesOf<RowFault> = {
   "weekday-with-last-day": text.weekdayEnd,
   "ends-before-it-begins": text.endsBefore,
   "not-a-day": text.noDay,
+  "not-weekdays": text.notWeekdays,
   "not-hours": text.notHours,
   "more-hours-than-a-day": text.moreThanDay,
   "no-price": text.noPrice,

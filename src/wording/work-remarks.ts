@@ -1,12 +1,16 @@
 import type { CrewRemark, NeedsRemark, WorkRemark } from "../core";
-import { noHours } from "../sentences/made/small-tables";
+import { crewUnread, noHours } from "../sentences/made/small-tables";
 import * as text from "../sentences/made/work";
 import { dayWords } from "./days";
 import { RECORDS_REMARKS } from "./records";
 import { type SentencesOf, sentenceOf, together, type Where } from "./sentence-of";
 import { ROW_TROUBLES } from "./small-tables";
 
-const CREW_REMARKS: SentencesOf<CrewRemark> = { ...ROW_TROUBLES, "no-hours-a-day": noHours };
+const CREW_REMARKS: SentencesOf<CrewRemark> = {
+  ...ROW_TROUBLES,
+  "no-hours-a-day": noHours,
+  "crew-columns-unread": crewUnread,
+};
 
 const REMARKS: SentencesOf<WorkRemark | NeedsRemark> = {
   ...RECORDS_REMARKS,

@@ -17,7 +17,7 @@ const RELEASE = builtInTimetable().methods[0]?.steps.find(
 
 function task(more: Partial<Task> = {}): Task {
   return {
-    ...{ batch: "B-1", place: "Bay 2", step: RELEASE, plants: 120, status: "coming" },
+    ...{ batch: "B-1", place: "Bay 2", step: RELEASE, method: "", plants: 120, status: "coming" },
     ...{ doOn: day("2026-12-03"), from: day("2026-12-01"), by: day("2026-12-07") },
     ...{ daysLate: 0, hours: null },
     ...more,

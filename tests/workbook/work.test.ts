@@ -17,6 +17,7 @@ import {
 
 const DAYS = { days: 14 };
 const CREW = ["Person", "Tasks", "Hours a day", "Off from", "Off to"];
+const MADE_CREW = ["Person", "Tasks", "Hours a day", "Days", "Off from", "Off to"];
 
 const crew = (...rows: readonly (readonly Made[])[]): SheetDraft => tab("Crew", [CREW, ...rows]);
 const opened = (...drafts: readonly SheetDraft[]): Nursery =>
@@ -110,10 +111,10 @@ describe("without a tab of persons", () => {
     const nursery = opened();
     const none = nursery.ask("sidebarWork", DAYS);
     expect(none).toMatchObject({ crewTab: null, closedTab: null, days: [], parts: [] });
-    expect(none.crewHeader).toEqual(CREW);
+    expect(none.crewHeader).toEqual(MADE_CREW);
     expect(nursery.tabs()).not.toContain("Work plan");
     expect(nursery.ask("sidebarMakeCrew", null)).toEqual({ tab: "Crew" });
-    expect(nursery.values("Crew")[1]).toEqual(CREW);
+    expect(nursery.values("Crew")[1]).toEqual(MADE_CREW);
     const empty = nursery.ask("sidebarWork", DAYS);
     expect(empty).toMatchObject({ crewTab: "Crew", persons: [], days: [] });
     nursery

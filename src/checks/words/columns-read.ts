@@ -13,8 +13,8 @@ import {
 import { priceWords } from "../../core/costs/read-prices";
 import { placeWords } from "../../core/places/read-places";
 import { type HeadedTable, headedTable } from "../../core/tables";
+import { crewWords } from "../../core/work/crew-table";
 import { closedWords } from "../../core/work/read-closed-days";
-import { crewWords } from "../../core/work/read-crew";
 import { decimalMark } from "../../door/decimal-mark";
 import { localeOrder } from "../../door/locale-order";
 

@@ -36,6 +36,8 @@ export interface Task {
   readonly batch: string;
   readonly place: string;
   readonly step: Step;
+  /** The name of the batch's method. */
+  readonly method: string;
   /** Plants standing, else those planned at this step or one before; null when not known. */
   readonly plants: number | null;
   /** The usual day, or the as-of day once that is past. */
@@ -105,6 +107,7 @@ function taskAt(state: BatchState, index: number, daysAhead: number): readonly T
       batch: batch.name,
       place: batch.place,
       step,
+      method: method.name,
       plants,
       doOn: Math.max(usual, asOf) as CivilDay,
       from,

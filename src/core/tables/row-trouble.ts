@@ -12,6 +12,8 @@ export type RowFault =
   | { readonly code: "weekday-with-last-day" }
   | { readonly code: "ends-before-it-begins" }
   | { readonly code: "not-a-day"; readonly found: string }
+  /** No days of the week, or not plainly so. */
+  | { readonly code: "not-weekdays"; readonly found: string }
   | { readonly code: "not-hours"; readonly found: string }
   | { readonly code: "more-hours-than-a-day"; readonly found: string }
   | { readonly code: "no-price"; readonly item: string }

@@ -187,8 +187,10 @@ export const english: LanguageText = {
       person: "grafter, employee, crew",
       tasks: "tasks, task, steps, step, skills, skill, work, can do, does",
       hours: "hours a day, hours per day, hours day, hours, daily hours, h, hrs",
-      offFrom: "off from, away from, leave from, absent from, holiday from, off",
+      offFrom: "off from, away from, leave from, absent from, holiday from",
       offTo: "off to, away to, leave to, absent to, holiday to, off until, away until",
+      days: "days, working days, work days, weekdays, works on, days of work",
+      off: "off, days off, day off, leave, absent, away, holidays",
     },
     closedDays: {
       day: `
@@ -252,6 +254,20 @@ export const english: LanguageText = {
     man hour, man hours, labour hour, labor hour, wage, wages`,
   per: "per",
   seedItems: "seed, seeds, pod, pods, nut, nuts, stone, stones, fruit, fruits",
+
+  // On which days somebody works, as a cell of the crew says it
+  workDays: {
+    everyDay: "every day, daily, all days",
+    workingWeek: "weekdays, working days, m f",
+    weekend: "weekend, weekends",
+    upTo: "through, thru",
+    except: "not, except, but, all but, without",
+    off: "off, free",
+    half: "half, half day, half days",
+    morning: "morning, mornings, am, a m",
+    afternoon: "afternoon, afternoons, pm, p m",
+    filler: "only, on, each, every, works, from, the, of",
+  },
 
   // Ways of propagation and crops, as a cell names them
   ways: {

@@ -182,6 +182,8 @@ export const french: LanguageText = {
       hours: "heures par jour, heures jour, heures, h jour",
       offFrom: "absent du, absente du, conge du",
       offTo: "absent au, absente au, conge au",
+      days: "jours, jours de travail, jours travailles",
+      off: "absent, absences, conge, conges, repos, jours de repos",
     },
     closedDays: {
       day: "jour, jours, ferie, feries, fermeture, ferme, conge",
@@ -244,6 +246,20 @@ export const french: LanguageText = {
   per: "par",
   seedItems: `
     graine, graines, semence, semences, cabosse, cabosses, noyau, noyaux, noix, fruit, fruits`,
+
+  // On which days somebody works, as a cell of the crew says it
+  workDays: {
+    everyDay: "tous les jours, chaque jour",
+    workingWeek: "en semaine, jours ouvrables",
+    weekend: "week end, week ends",
+    upTo: "jusqu au",
+    except: "sauf, pas, excepte, sans",
+    off: "libre, repos",
+    half: "demi, demi journee",
+    morning: "matin, matins",
+    afternoon: "apres midi",
+    filler: "le, les, du, des, de, seulement",
+  },
 
   // Ways of propagation and crops, as a cell names them
   ways: {

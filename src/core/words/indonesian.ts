@@ -184,6 +184,8 @@ export const indonesian: LanguageText = {
       hours: "jam per hari, jam sehari, jam",
       offFrom: "libur dari, cuti dari",
       offTo: "libur sampai, cuti sampai",
+      days: "hari, hari kerja",
+      off: "libur, cuti, hari libur",
     },
     closedDays: {
       day: "hari, tanggal, libur, tutup",
@@ -242,6 +244,20 @@ export const indonesian: LanguageText = {
   work: "jam, jam kerja, upah",
   per: "per",
   seedItems: "benih, biji, buah, tongkol",
+
+  // On which days somebody works, as a cell of the crew says it
+  workDays: {
+    everyDay: "setiap hari, tiap hari",
+    workingWeek: "hari kerja",
+    weekend: "akhir pekan",
+    upTo: "s d, hingga",
+    except: "kecuali, selain, bukan, tidak",
+    off: "libur",
+    half: "setengah hari",
+    morning: "pagi",
+    afternoon: "siang, sore",
+    filler: "hari, hanya, dari",
+  },
 
   // Ways of propagation and crops, as a cell names them
   ways: {

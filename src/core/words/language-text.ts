@@ -96,6 +96,8 @@ export interface LanguageText {
   readonly per: string;
   /** Words in what a step needs that say it takes seed. */
   readonly seedItems: string;
+  /** On which days somebody works. */
+  readonly workDays: WorkDaysText;
   /** What a cell under Method calls each way of propagation; a phrase goes before its words. */
   readonly ways: Readonly<Record<WayName, string>>;
   /** Words that say that a bud is set, in whichever way. */
@@ -185,14 +187,32 @@ export interface CountedStepText extends UncountedStepText {
   readonly count: string;
 }
 
+export interface WorkDaysText {
+  readonly everyDay: string;
+  /** Monday to Friday. */
+  readonly workingWeek: string;
+  readonly weekend: string;
+  /** Between two weekdays, beside the words of `upTo`. */
+  readonly upTo: string;
+  /** Before days, or tasks, that are not meant. */
+  readonly except: string;
+  /** Beside days that are not worked. */
+  readonly off: string;
+  readonly half: string;
+  readonly morning: string;
+  readonly afternoon: string;
+  /** Words between that say nothing more. */
+  readonly filler: string;
+}
+
 type Headers<Column extends string> = Readonly<Record<Column, string>>;
 
 export interface TablesText {
   readonly orders: Headers<
     "order" | "customer" | "variety" | "wanted" | "by" | "delivered" | "closed"
   >;
-  /** Persons go under `name` and `facts.eventPerson` as well. */
-  readonly crew: Headers<"person" | "tasks" | "hours" | "offFrom" | "offTo">;
+  /** `days` are those of the week that are worked, `off` days or stretches. Persons go under `name` and `facts.eventPerson` as well. */
+  readonly crew: Headers<"person" | "tasks" | "hours" | "offFrom" | "offTo" | "days" | "off">;
   /** A first day goes under `from` as well. */
   readonly closedDays: Headers<"day" | "to">;
   readonly prices: Headers<"item" | "price" | "per">;

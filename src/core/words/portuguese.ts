@@ -178,6 +178,8 @@ export const portuguese: LanguageText = {
       hours: "horas por dia, horas dia, horas",
       offFrom: "ausente de, folga de",
       offTo: "ausente ate, folga ate",
+      days: "dias, dias de trabalho",
+      off: "ausente, ausencias, folga, folgas, ferias",
     },
     closedDays: {
       day: "dia, dias, data, feriado, feriados, fechado, recesso",
@@ -238,6 +240,20 @@ export const portuguese: LanguageText = {
   work: "hora, horas, hora de trabalho, mao de obra",
   per: "por",
   seedItems: "semente, sementes, vagem, vagens, noz, nozes, caroco, carocos, fruto, frutos",
+
+  // On which days somebody works, as a cell of the crew says it
+  workDays: {
+    everyDay: "todos os dias",
+    workingWeek: "dias uteis",
+    weekend: "fim de semana",
+    upTo: "ao",
+    except: "menos, exceto, salvo, sem",
+    off: "livre, folga",
+    half: "meio dia, meio periodo",
+    morning: "de manha, manha, manhas",
+    afternoon: "a tarde, de tarde, tarde, tardes",
+    filler: "o, os, a, as, aos, ao, da, de, feira, so",
+  },
 
   // Ways of propagation and crops, as a cell names them
   ways: {

@@ -180,6 +180,8 @@ export const spanish: LanguageText = {
       hours: "horas por dia, horas al dia, horas diarias, horas dia, horas",
       offFrom: "ausente desde, libre desde",
       offTo: "ausente hasta, libre hasta",
+      days: "dias, dias de trabajo, dias laborables",
+      off: "ausente, ausencias, dias libres, descanso, vacaciones",
     },
     closedDays: {
       day: "dia, dias, fecha, feriado, feriados, festivo, festivos, cerrado, cierre",
@@ -241,6 +243,20 @@ export const spanish: LanguageText = {
   work: "hora, horas, hora de trabajo, mano de obra",
   per: "por",
   seedItems: "semilla, semillas, mazorca, mazorcas, nuez, nueces, hueso, huesos, fruto, frutos",
+
+  // On which days somebody works, as a cell of the crew says it
+  workDays: {
+    everyDay: "todos los dias, cada dia",
+    workingWeek: "entre semana, dias laborables, l v",
+    weekend: "fin de semana",
+    upTo: "al",
+    except: "menos, excepto, salvo, sin",
+    off: "libre",
+    half: "medio dia, media jornada",
+    morning: "por la manana, manana, mananas",
+    afternoon: "por la tarde, tarde, tardes",
+    filler: "el, los, de, del, desde, solo",
+  },
 
   // Ways of propagation and crops, as a cell names them
   ways: {

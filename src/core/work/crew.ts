@@ -6,14 +6,21 @@ export interface DayStretch {
   readonly to: CivilDay | null;
 }
 
+/** A time off: whole days, or half of each. */
+export interface TimeOff extends DayStretch {
+  readonly isHalf?: true;
+}
+
 /** Someone whose hours can be planned. */
 export interface Person {
   readonly name: string;
-  /** Keys of the steps that the person does; null for all. See words/step-key.ts. */
+  /** Kinds of work that the person does; null for all. A step's key (words/step-key.ts) is the step of any method. */
   readonly skills: ReadonlySet<string> | null;
   /** On a day of work, hundredths of an hour. */
   readonly hundredthsADay: number;
-  readonly off: readonly DayStretch[];
+  /** The same by weekday, Monday first, where they differ; left out where all are alike. */
+  readonly week?: readonly number[];
+  readonly off: readonly TimeOff[];
 }
 
 /** Days on which nobody works. */
@@ -31,11 +38,21 @@ export function isClosed(closed: ClosedDays, day: CivilDay): boolean {
 
 /** What a person has on a day that is not closed, hundredths of an hour. */
 export function hundredthsOn(person: Person, day: CivilDay): number {
-  return person.off.some((one) => within(one, day)) ? 0 : person.hundredthsADay;
+  const off = person.off.filter((one) => within(one, day));
+  const whole = person.week?.[isoWeekday(day) - 1] ?? person.hundredthsADay;
+  if (off.length === 0) return whole;
+  // Two halves, such as a morning and an afternoon, are the day.
+  return off.length === 1 && off[0]?.isHalf ? Math.floor(whole / 2) : 0;
 }
 
-export function canDo(person: Person, stepKey: string): boolean {
-  return person.skills === null || person.skills.has(stepKey);
+/** A kind of work: a step of one method. */
+export function jobKind(stepKey: string, method: string): string {
+  return `${stepKey}\n${method}`;
+}
+
+/** @param kind as jobKind makes it, or a step's key alone */
+export function canDo({ skills }: Person, kind: string): boolean {
+  return skills === null || skills.has(kind) || skills.has(kind.split("\n", 1)[0] as string);
 }
 
 function within({ from, to }: DayStretch, day: CivilDay): boolean {

@@ -5,7 +5,7 @@ import { InputError } from "../faults";
 import { totalOf } from "../mathematics";
 import type { Records } from "../records";
 import type { Timetable } from "../timetable";
-import { type ClosedDays, hundredthsOn, isClosed } from "./crew";
+import { type ClosedDays, hundredthsOn, isClosed, jobKind } from "./crew";
 import { hoursOf, hundredthsAsked } from "./hundredths";
 import { planWork } from "./plan-work";
 import { type Proof, proofOf, type TimedTask } from "./proof";
@@ -92,8 +92,8 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
   const persons = crew.crew.map(({ name }) => name);
   const asked = timed.map(({ hours }) => hundredthsAsked(hours));
   const plan = planWork({
-    tasks: timed.map(({ step, from, doOn, by }, at) => ({
-      kind: step.key,
+    tasks: timed.map(({ step, method, from, doOn, by }, at) => ({
+      kind: jobKind(step.key, method),
       from,
       by,
       asked: asked[at] as number,

@@ -1,25 +1,17 @@
-import { cellText, type DayOrder, type Grid, isBlank } from "../cells";
+import { cellText, type DayOrder, type Grid, isBlank, shortened } from "../cells";
 import type { CivilDay } from "../dates";
 import { InputError } from "../faults";
 import { lazily } from "../lazily";
 import { headedTable, type RowFault, type RowTrouble, rowMustBeReady } from "../tables";
-import { everyLanguage, everyWord, normalText, tableWords } from "../words";
+import { everyWord, tableWords } from "../words";
 import { type ClosedDays, type DayStretch, NEVER_CLOSED } from "./crew";
-import { stretchReader } from "./stretches";
+import { type OffRead, offBetween, offReader } from "./read-off";
+import { weekOff } from "./read-week";
 
 export const closedWords = lazily(() => {
   const headers = tableWords("closedDays");
   return { ...headers, day: [...headers.day, ...everyWord((words) => words.from)] };
 });
-
-const weekdayOf = lazily<ReadonlyMap<string, number>>(
-  () =>
-    new Map(
-      everyLanguage().flatMap(({ weekdayNames }) =>
-        weekdayNames.flatMap((names, index) => names.map((name) => [name, index + 1] as const)),
-      ),
-    ),
-);
 
 /** Columns of tables of other days: whose leave, of which batch. */
 const otherWords = lazily(() =>
@@ -60,35 +52,38 @@ export function readClosedDays(
   if (table === null) {
     throw new InputError({ code: "no-header-row", argument: "closedDays", columns: ["Day"] });
   }
-  const readStretch = stretchReader(table, {
-    from: "day",
-    to: "to",
-    habits: { ...habits, openEnd: false },
-  });
+  const cellsIn = (row: number) => [table.cell(row, "day"), table.cell(row, "to")] as const;
+  const readOff = offReader(() => table.rows.flatMap(cellsIn), habits);
   const stretches: DayStretch[] = [];
   const weekdays = new Set<number>();
   const troubles: RowTrouble[] = [];
   for (const row of table.rows) {
     rowMustBeReady("closedDays", table, row);
+    const [first, last] = cellsIn(row);
     const leaveOut = (why: RowFault) =>
       troubles.push({ code: "row-left-out", table: "closed-days", row: row + 1, why });
-    const weekday = weekdayNamed(cellText(table.cell(row, "day")));
-    if (weekday !== null) {
-      if (isBlank(table.cell(row, "to"))) weekdays.add(weekday);
-      else leaveOut({ code: "weekday-with-last-day" });
-      continue;
+    const days = weekOff(String(first));
+    const read =
+      days === null || isBlank(last) ? offBetween(readOff, [first, last], false) : WITH_LAST;
+    if ("code" in read) leaveOut(read);
+    else if (read.stretches.some(({ from }) => from === null)) leaveOut({ code: "no-first-day" });
+    else if (isHalf(read)) leaveOut({ code: "not-a-day", found: shortened(cellText(first)) });
+    else {
+      stretches.push(...read.stretches);
+      for (const [at, part] of (read.week ?? []).entries()) {
+        if ("share" in part && part.share === 0) weekdays.add(at + 1);
+      }
     }
-    const stretch = readStretch(row);
-    if (stretch === null) continue;
-    if ("code" in stretch) leaveOut(stretch);
-    else if (stretch.from === null) leaveOut({ code: "no-first-day" });
-    else stretches.push(stretch);
   }
   return { closed: { stretches, weekdays }, troubles };
 }
 
-/** "Sunday" and "Sundays". */
-function weekdayNamed(text: string): number | null {
-  const name = normalText(text);
-  return weekdayOf().get(name) ?? weekdayOf().get(name.replace(/s$/, "")) ?? null;
+const WITH_LAST = { code: "weekday-with-last-day" } as const;
+
+/** Half a day is not closed. */
+function isHalf({ stretches, week }: OffRead): boolean {
+  return (
+    stretches.some((one) => one.isHalf) ||
+    (week ?? []).some((part) => "share" in part && part.share === 0.5)
+  );
 }

@@ -1,42 +1,53 @@
-import { type Cell, cellText, type DayOrder, type Grid, isBlank, shortened } from "../cells";
+import {
+  type Cell,
+  cellText,
+  type DayOrder,
+  errorShown,
+  type Grid,
+  isBlank,
+  isLoading,
+  shortened,
+} from "../cells";
 import type { CivilDay } from "../dates";
 import { InputError } from "../faults";
 import { lazily } from "../lazily";
 import { foldName } from "../names";
-import { headedTable, type RowFault, type RowTrouble, rowMustBeReady } from "../tables";
-import { everyWord, normalText, stepKey, tableWords, wordPattern, wordSet } from "../words";
-import type { DayStretch, Person } from "./crew";
+import { headedTable, type RowFault, type RowTrouble } from "../tables";
+import type { Timetable } from "../timetable";
+import { everyWord, normalText, wordSet } from "../words";
+import type { Person } from "./crew";
+import { type CrewRow, personOf } from "./crew-rows";
+import { type CrewTable, crewTable, crewWords } from "./crew-table";
 import { hundredthsThere } from "./hundredths";
-import { stretchReader } from "./stretches";
+import { skillReader } from "./read-skills";
+import { timesReader } from "./read-times";
 import type { CrewRemark } from "./work-remark";
-
-export const crewWords = lazily(() => {
-  const headers = tableWords("crew");
-  const persons = everyWord(({ name, facts }) => [...name, ...facts.eventPerson]);
-  return { ...headers, person: [...headers.person, ...persons] };
-});
 
 const logWords = lazily(() => ({
   day: everyWord(({ facts }) => facts.eventDay),
   hours: crewWords().hours,
 }));
 
-const EVERYTHING = wordSet((words) => words.everything);
 const HOUR_UNITS = wordSet(({ units }) => ["", "h", ...units.hour]);
-/** Between two steps: "Sowing and grafting", "Sowing/grafting". */
-const and = lazily(
-  () => new RegExp(`[/+&]|(?<!\\p{L})(?:${wordPattern((words) => words.and)})(?!\\p{L})`, "iu"),
-);
 const HOURS_IN_A_DAY = 24;
 
 /** The columns as we name them. */
-export const CREW_HEADER = ["Person", "Tasks", "Hours a day", "Off from", "Off to"] as const;
+export const CREW_HEADER = [
+  "Person",
+  "Tasks",
+  "Hours a day",
+  "Days",
+  "Off from",
+  "Off to",
+] as const;
 
 export interface CrewReading {
   /** By name, so that the order of the rows does not matter. */
   readonly crew: readonly Person[];
   /** Whom no row gives hours, so that nothing can be planned with them. */
   readonly withoutHours: readonly string[];
+  /** Headers of columns that hold something and are not read. */
+  readonly unread: readonly string[];
   /** What else could not be used; no person is named in them. */
   readonly troubles: readonly RowTrouble[];
 }
@@ -44,74 +55,58 @@ export interface CrewReading {
 export interface CrewHabits {
   /** Keys of the timetable's steps. */
   readonly stepKeys: ReadonlySet<string>;
+  /** By which tasks of one method are told apart; left out where they are not. */
+  readonly timetable?: Timetable;
   readonly asOf: CivilDay;
   readonly localeOrder: DayOrder | null;
   /** Our name for one that was told. */
   readonly nameOf?: ((word: string) => string) | undefined;
 }
 
-interface CrewRow {
-  readonly name: string;
-  /** Null for all. */
-  readonly skills: readonly string[] | null;
-  /** Null where the row says none: a further time off of a person above. */
-  readonly hundredthsADay: number | null;
-  readonly off: DayStretch | null;
-}
-
 /** How many of its columns a table of persons has; 0 where it is none, or a log of hours by the day. */
 export function crewColumns(grid: Grid): number {
-  const table = crewTable(grid);
+  const table = headedTable(grid, crewWords(), ["person", "hours"]);
   if (table === null || headedTable(grid, logWords(), ["day", "hours"]) !== null) return 0;
   return Object.keys(table.columnOf).length;
 }
 
-function crewTable(grid: Grid) {
-  return headedTable(grid, crewWords(), ["person", "hours"]);
-}
-
 /**
  * Reads the table of persons. Rows of one name are one person: with every time off, every task
- * named, and the fewest hours. A row that can't be read is left out and said.
+ * named, and on each weekday the fewest hours of the rows that tell of it. A row that can't be read is
+ * left out and said.
  *
  * @throws InputError "no-header-row"; "row-not-ready" when a cell shows an error or is still loading
  */
-export function readCrew(
-  grid: Grid,
-  { stepKeys, asOf, localeOrder, nameOf = (word) => word }: CrewHabits,
-): CrewReading {
+export function readCrew(grid: Grid, habits: CrewHabits): CrewReading {
+  const { stepKeys, timetable = null, nameOf = (word) => word } = habits;
   const table = crewTable(grid);
   if (table === null) {
     const columns = [CREW_HEADER[0], CREW_HEADER[2]];
     throw new InputError({ code: "no-header-row", argument: "crew", columns });
   }
-  const readOff = stretchReader(table, {
-    from: "offFrom",
-    to: "offTo",
-    habits: { asOf, localeOrder, openEnd: true },
-  });
+  const readSkills = skillReader({ stepKeys, timetable, nameOf });
+  const readTimes = timesReader(table, habits);
   const rowsOf = new Map<string, CrewRow[]>();
   const troubles: RowTrouble[] = [];
   for (const row of table.rows) {
-    rowMustBeReady("crew", table, row);
+    mustBeReady(table, row);
     const at = { table: "crew", row: row + 1 } as const;
     const leaveOut = (why: RowFault) => troubles.push({ code: "row-left-out", ...at, why });
-    const name = nameOf(cellText(table.cell(row, "person")));
-    const hours = readHours(table.cell(row, "hours"));
-    const off = readOff(row);
+    const name = nameOf(cellText(table.cells(row, "person")[0] ?? ""));
+    const hours = readHours(table.cells(row, "hours")[0] ?? "");
+    const times = readTimes(row);
     if (name === "") leaveOut({ code: "nobody-named" });
     else if (typeof hours === "object" && hours !== null) leaveOut(hours);
-    else if (off !== null && "code" in off) leaveOut(off);
+    else if ("code" in times) leaveOut(times);
     else {
-      const skills = readSkills(table.cell(row, "tasks"), stepKeys);
-      const unknown = (skills ?? []).filter((one) => !stepKeys.has(stepKey(one)));
+      const { skills, unknown } = readSkills(table.cells(row, "tasks"));
       for (const one of unknown) {
         const what = { code: "no-such-step", found: shortened(one) } as const;
         troubles.push({ code: "row-noted", ...at, what });
       }
       const key = foldName(name);
       const rows = rowsOf.get(key) ?? [];
-      rowsOf.set(key, [...rows, { name, skills, hundredthsADay: hours, off }]);
+      rowsOf.set(key, [...rows, { name, skills, hundredthsADay: hours, ...times }]);
     }
   }
   const crew: Person[] = [];
@@ -121,30 +116,31 @@ export function readCrew(
     if (typeof person === "string") withoutHours.push(person);
     else crew.push(person);
   }
-  return { crew, withoutHours, troubles };
+  return { crew, withoutHours, unread: table.unread, troubles };
 }
 
 /** What of the crew's table could not be used. */
-export function crewRemarks({ troubles, withoutHours }: CrewReading): readonly CrewRemark[] {
+export function crewRemarks({
+  troubles,
+  withoutHours,
+  unread,
+}: CrewReading): readonly CrewRemark[] {
   return [
     ...troubles,
     ...withoutHours.map((name) => ({ code: "no-hours-a-day", name: shortened(name) }) as const),
+    ...(unread.length === 0
+      ? []
+      : [{ code: "crew-columns-unread", columns: unread.map(shortened) } as const]),
   ];
 }
 
-/** A name alone when no row of the person says hours. */
-function personOf(rows: readonly CrewRow[]): Person | string {
-  const name = rows.map((row) => row.name).sort()[0] as string;
-  const hours = rows.flatMap(({ hundredthsADay }) => hundredthsADay ?? []);
-  if (hours.length === 0) return name;
-  const named = rows.flatMap(({ skills }) => skills ?? []);
-  const all = rows.every(({ skills }) => skills === null);
-  return {
-    name,
-    skills: all ? null : new Set(named.map(stepKey)),
-    hundredthsADay: Math.min(...hours),
-    off: rows.flatMap(({ off }) => off ?? []),
-  };
+/** A row whose cells are not calculated yet would silently lack something. */
+function mustBeReady(table: CrewTable, row: number): void {
+  for (const cell of table.read(row)) {
+    const shown = errorShown(cell);
+    if (shown === null && !isLoading(cell)) continue;
+    throw new InputError({ code: "row-not-ready", argument: "crew", row: row + 1, shown });
+  }
 }
 
 /** Hundredths of an hour; null when blank; what is wrong. */
@@ -157,15 +153,4 @@ function readHours(cell: Cell): number | null | RowFault {
   if (hours >= 0 && hours <= HOURS_IN_A_DAY) return hundredthsThere(hours);
   const code = hours > HOURS_IN_A_DAY ? "more-hours-than-a-day" : "not-hours";
   return { code, found: shortened(text) };
-}
-
-/** Names of steps; null for all. What has no such name is taken apart at "/", "+" and "and". */
-function readSkills(cell: Cell, stepKeys: ReadonlySet<string>): string[] | null {
-  const text = typeof cell === "string" ? cell.trim() : cellText(cell);
-  if (text === "" || EVERYTHING.has(normalText(text))) return null;
-  return text
-    .split(/[;,\r\n]/)
-    .flatMap((part) => (stepKeys.has(stepKey(part)) ? [part] : part.split(and())))
-    .map(cellText)
-    .filter((part) => part !== "");
 }

@@ -10,6 +10,7 @@ export function inTaskOrder(a: Task, b: Task): number {
     compareText(a.place, b.place) ||
     compareText(a.batch, b.batch) ||
     compareText(a.step.name, b.step.name) ||
+    compareText(a.method, b.method) ||
     (a.plants ?? -1) - (b.plants ?? -1) ||
     (a.hours ?? -1) - (b.hours ?? -1)
   );

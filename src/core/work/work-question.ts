@@ -3,7 +3,7 @@ import type { ClosedDays, Person } from "./crew";
 
 /** A task that asks for hands. */
 export interface WorkTask {
-  /** Key of its step: what a person must be able to do. */
+  /** What a person must be able to do, see jobKind. */
   readonly kind: string;
   readonly from: CivilDay;
   readonly usual: CivilDay;

@@ -2,7 +2,7 @@
 
 import { select } from "../runtime";
 
-export const howCrew = (d: { readonly tasks: string | number; readonly from: string | number; readonly to: string | number }): string => "one row per person. " + d.tasks + ": steps with ; between, blank for all. " + d.from + ", " + d.to + ": days away.";
+export const howCrew = (d: { readonly tasks: string | number; readonly days: string | number; readonly from: string | number; readonly to: string | number }): string => "one row per person. " + d.tasks + ": steps with ; between, such as grafting (mango), blank for all. " + d.days + ": \"Mon–Fri\", blank for every day. " + d.from + ", " + d.to + ": days away.";
 
 export const ifThisStays = (d: { readonly mendedBy: "again" | "refresh" | "setUp" }): string => "If this stays, " + select(d.mendedBy, { again: "try again", refresh: "choose Refresh the due list in the Nursery menu", setUp: "make the tabs again in Set up", other: "" }) + ".";
 

@@ -1,10 +1,12 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count } from "../runtime";
+import { count, list } from "../runtime";
 
 export const closedDays = (): string => "closed days";
 
 export const crew = (): string => "crew";
+
+export const crewUnread = (d: { readonly columns: readonly string[] }): string => "Not read in the crew: " + list(d.columns) + ".";
 
 export const endsBefore = (): string => "it ends before it begins";
 
@@ -39,6 +41,8 @@ export const notHours = (d: { readonly found: string | number }): string => "\""
 export const notPrice = (d: { readonly found: string | number }): string => "\"" + d.found + "\" is not a price we can read";
 
 export const notUnit = (d: { readonly found: string | number }): string => "\"" + d.found + "\" is not a unit we can read";
+
+export const notWeekdays = (d: { readonly found: string | number }): string => "\"" + d.found + "\" is not plainly weekdays, write \"Mon–Fri; Sat half\"";
 
 export const places = (): string => "places";
 

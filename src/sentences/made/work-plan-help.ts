@@ -4,7 +4,7 @@ export const answers = (): string => "First what doesn't fit, with the sum that 
 
 export const closedDays = (): string => "A table of days on which nobody works: Day, and To for several. A weekday's name closes every such day.";
 
-export const crew = (): string => "Your table of persons: Person, Tasks (blank for all), Hours a day, Off from, Off to.";
+export const crew = (): string => "Your table of persons: Person, Tasks (blank for all), Hours a day, Days (Mon–Fri), Off from, Off to.";
 
 export const days = (): string => "How many days to plan, 1 to 366.";
 

@@ -42,15 +42,15 @@ export function crewTabs(workbook: Workbook, door: Door, recordsTab: string): Cr
 
 /** Makes an empty tab of persons; where there is one already, it is shown. */
 export function makeCrewTab(): { tab: string } {
-  const [, tasks, , from, to] = CREW_HEADER;
+  const [, tasks, , days, from, to] = CREW_HEADER;
   return makeTabToFill(
     {
       name: CREW_TAB,
       header: CREW_HEADER,
       what: text.crew(),
-      how: own.howCrew({ tasks, from, to }),
-      widths: [130, 260, 90, 90, 90],
-      formats: { 3: DAY_FORMAT, 4: DAY_FORMAT },
+      how: own.howCrew({ tasks, days, from, to }),
+      widths: [130, 260, 90, 120, 90, 90],
+      formats: { 4: DAY_FORMAT, 5: DAY_FORMAT },
     },
     (workbook) => {
       const settings = readSettings(workbook);

@@ -64,7 +64,7 @@ describe("a task's window", () => {
   it("is told with the batch, its place, its plants, hours and caution", () => {
     const [first] = due([grafted], "2026-03-12");
     expect(first).toEqual({
-      ...{ doOn: "2026-03-15", task: "First release", batch: "B1", place: "Bay 2" },
+      ...{ doOn: "2026-03-15", task: "First release", batch: "B1", place: "Bay 2", method: "Plum" },
       ...{ plants: 120, from: "2026-03-11", by: "2026-03-19", status: "due", daysLate: 0 },
       // 120 plants at 80 an hour.
       ...{ hours: 1.5, caution: "Blades" },
