@@ -85,6 +85,7 @@ export type Asked =
       readonly step: string;
       readonly batch: string;
     }
+  | { readonly code: "notCounted"; readonly step: string; readonly batch: string }
   | TooLong
   | {
       /** The second where the log can't hold it whole, so that it can't be put back whole. */

@@ -14,6 +14,7 @@ import {
   lineUndated,
   moreThanBefore,
   nameAlready,
+  notCounted,
   tooLong,
 } from "../sentences/made/writing-asked";
 import {
@@ -96,6 +97,7 @@ const ASKED: SentencesOf<Asked> = {
   lineUndated,
   moreThanBefore,
   nameAlready,
+  notCounted,
   tooLong,
 };
 

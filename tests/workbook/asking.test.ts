@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { countMissing } from "../../src/sentences/made/troubles";
 import { type Nursery, openNursery, smallRecords, smallRow, takesOf } from "./nursery";
 
 const small = () => openNursery([smallRecords()]).ready();
@@ -70,6 +71,24 @@ describe("cells that hold something", () => {
 });
 
 describe("entries that can hardly be meant", () => {
+  it("asks once about a count that was not made, and Check lists it then", () => {
+    const nursery = small();
+    const request = { ...takesOf("B1"), count: null };
+    const { asked } = nursery.ask("sidebarRecord", request);
+    expect(asked.map(({ ask }) => ask)).toEqual([
+      { code: "notCounted", step: "Take count", batch: "B1" },
+    ]);
+    expect(nursery.value("Records", "L2")).toBe("");
+    const sure = asked.map(({ id }) => id);
+    expect(nursery.ask("sidebarRecord", { ...request, sure }).written).toHaveLength(1);
+    // Beside a batch whose takes are counted: a nursery that never counts them is not asked for it.
+    nursery.ask("sidebarRecord", takesOf("B2", { count: 10 }));
+    const listed = nursery.ask("sidebarCheck", null).rows;
+    expect(listed.filter(({ column }) => column === "Takes")).toMatchObject([
+      { rows: [2], trouble: countMissing() },
+    ]);
+  });
+
   it("asks about more takes than grafts", () => {
     const nursery = small();
     const asked = questions(nursery, "B1", { count: 81 });

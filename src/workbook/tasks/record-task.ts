@@ -1,5 +1,5 @@
 import type { CivilDay } from "../../core";
-import type { RecordAnswer, RecordRequest } from "../../wire/writing";
+import type { Question, RecordAnswer, RecordRequest } from "../../wire/writing";
 import type { KeptFact } from "../../wording/writing-codes";
 import { withLock } from "../host/lock";
 import { fittingText } from "../host/safe-text";
@@ -8,7 +8,7 @@ import { plainText, type RecordsNow } from "../reading/records-tab";
 import type { TableCell } from "../reading/table-columns";
 import { marksOf } from "../tables/person-table";
 import { type PlannedCell, plannedCell } from "../tables/planned-cell";
-import { occupied, short } from "../tables/questions";
+import { occupied, question, short } from "../tables/questions";
 import { recordsArea } from "../tables/records-table";
 import { settledNow } from "../tables/settle-log";
 import { type PlannedWrite, writeUnlessAsked } from "../tables/write-asked";
@@ -52,8 +52,17 @@ export function recordTask(request: RecordRequest): RecordAnswer {
       });
       throw new WritingError({ code: "thereAlready", task, batch, cells });
     }
-    return writeUnlessAsked({ now, log, table: now }, plan, request);
+    return writeUnlessAsked(
+      { now, log, table: now },
+      { ...plan, asked: [...plan.asked, ...notCounted(plan, request)] },
+      request,
+    );
   });
+}
+
+/** The due tab says of a count that is blank in the row, where it can be added any time. */
+function notCounted({ missesCount }: RecordPlan, { task, batch }: RecordRequest): Question[] {
+  return missesCount ? [question({ code: "notCounted", step: task, batch })] : [];
 }
 
 /**
