@@ -43,3 +43,12 @@ export const TEXT_FACTS = [
 ] as const;
 
 export type TextFact = (typeof TEXT_FACTS)[number];
+
+/** Facts that name somebody or something; a method that nobody knows is no blank one. */
+export const NAMES: ReadonlySet<BatchFact> = new Set([
+  "variety",
+  "rootstock",
+  "place",
+  "grafter",
+  "scionSource",
+]);

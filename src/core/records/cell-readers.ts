@@ -17,6 +17,7 @@ import {
 } from "../cells";
 import type { CivilDay } from "../dates";
 import { InputError } from "../faults";
+import { madeOnce } from "../made-once";
 import { normalText, wordSet } from "../words";
 import type { ColumnMatch } from "./column-match";
 import type { Trouble } from "./trouble";
@@ -34,6 +35,8 @@ export interface CellReaders {
   readonly troubles: readonly Trouble[];
   list(trouble: Trouble): void;
   text(row: number, match: ColumnMatch | undefined): string;
+  /** A name; empty where the cell names nobody, as "?" or "mixed" do. */
+  name(row: number, match: ColumnMatch | undefined): string;
   /** @param outOf the plants counted before, of which a cell may give a per cent */
   count(row: number, match: ColumnMatch | undefined, outOf: number | null): number | null;
   day(
@@ -99,6 +102,15 @@ export function cellReaders(grid: Grid, habits: ReadingHabits): CellReaders {
     listUnread(row, match, { code: "cell-shows", shown: shown ?? "Loading..." });
     return "";
   };
+  // Tables say the same few names by the thousand.
+  const names = new Map<string, string>();
+  const name = (row: number, match: ColumnMatch | undefined): string => {
+    const written = text(row, match);
+    if (written === "") return "";
+    return madeOnce(names, written, () =>
+      isNothing(written) || NO_NAME.has(normalText(written)) ? "" : written,
+    );
+  };
   const count = (row: number, match: ColumnMatch | undefined, outOf: number | null) => {
     if (match === undefined) return null;
     const cell = grid.at(row, match.column);
@@ -149,7 +161,7 @@ export function cellReaders(grid: Grid, habits: ReadingHabits): CellReaders {
   const list = (trouble: Trouble) => {
     troubles.push(trouble);
   };
-  return { troubles, list, text, count, day, yes, settledDay };
+  return { troubles, list, text, name, count, day, yes, settledDay };
 }
 
 /** Whether a cell says yes, or holds a day; null where it says neither yes nor no. */
@@ -165,6 +177,8 @@ function saysYes(cell: Cell, read: (cell: Cell) => DayReading): boolean | null {
   if (reading === "day" || reading === "undated") return true;
   return /^\d{1,2}[/.-]\d{1,2}[/.-]\d{2,4}$/.test(text) || null;
 }
+
+const NO_NAME = wordSet((words) => words.noName);
 
 const NOTHING = wordSet((words) => words.nothing);
 

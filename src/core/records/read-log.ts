@@ -1,7 +1,7 @@
 import { cellText, dayColumnReader, type Grid } from "../cells";
 import type { CivilDay } from "../dates";
 import { type BatchFact, type EventFact, normalText, stepKey, wordSet } from "../words";
-import { TEXT_FACTS, type TextFact } from "./batch";
+import { NAMES, TEXT_FACTS, type TextFact } from "./batch";
 import { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
 import type { ColumnMatch } from "./column-match";
 import { columnCells, type TableArea } from "./find-tables";
@@ -124,7 +124,7 @@ function lineReader(
     before = day ?? before;
     const facts: Partial<Record<TextFact, string>> = {};
     for (const [fact, match] of factMatches) {
-      const text = cells.text(row, match);
+      const text = NAMES.has(fact) ? cells.name(row, match) : cells.text(row, match);
       if (text !== "") facts[fact] = text;
     }
     return {

@@ -1,7 +1,7 @@
 import type { Grid, UndatedDay } from "../cells";
 import type { CivilDay } from "../dates";
 import type { BatchFact } from "../words";
-import type { Batch } from "./batch";
+import { type Batch, NAMES } from "./batch";
 import { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
 import type { FilledDown } from "./fill-down";
 import type { TableColumns } from "./table-columns";
@@ -66,11 +66,12 @@ export function rowReader({ grid, table, columns, habits, down }: TableToRead): 
       return counted;
     });
   };
-  const textOf = (name: BatchFact): ((row: number) => string) => {
-    const match = facts.get(name);
-    const filled = down.get(name);
-    if (filled === undefined) return (row) => cells.text(row, match);
-    return (row) => cells.text(filled.rowFor(row), match);
+  const textOf = (fact: BatchFact): ((row: number) => string) => {
+    const match = facts.get(fact);
+    const filled = down.get(fact);
+    const read = NAMES.has(fact) ? cells.name : cells.text;
+    if (filled === undefined) return (row) => read(row, match);
+    return (row) => read(filled.rowFor(row), match);
   };
   const fromLot = textOf("fromLot");
   const variety = textOf("variety");

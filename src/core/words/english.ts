@@ -235,6 +235,7 @@ export const english: LanguageText = {
   yes: "yes, y, true, x, done, closed, finished, ok",
   no: "no, n, false, open, not yet",
   nothing: "-, --, n a, na, nil, none, ?, tbc, not counted, not yet, pending",
+  noName: `unknown, not known, no name, unnamed, mixed, mix, various, several, no label, no tag, unlabelled, not sure`,
   ditto: "ditto, do, same, same as above, as above",
   totals: "total, totals, subtotal, sub total, grand total, sum, overall",
   about: "about, approx, approximately, around, circa, ca, c, some, est, over",

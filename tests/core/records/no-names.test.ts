@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { reading } from "./reading";
+
+/** What is read of a column of varieties, rows apart from the others in nothing. */
+const varietiesOf = (cells: readonly string[]) => {
+  const rows = cells.map((cell, at) => [`B${at}`, cell, "?", "2026-03-01", 100]);
+  const { batches } = reading([
+    ["Batch", "Variety", "Method", "Grafted on", "Grafts made"],
+    ...rows,
+  ]);
+  return batches.map(({ variety }) => variety);
+};
+
+describe("a cell that names nobody", () => {
+  // A bed of "?" or "mixed" was a variety of its own, compared with the others.
+  it.each([
+    ["?"],
+    ["-"],
+    ["n/a"],
+    ["Unknown"],
+    ["MIXED"],
+    ["inconnue"],
+    ["sin nombre"],
+    ["não se sabe"],
+    ["campuran"],
+  ])("is as good as blank: %s", (cell) => {
+    expect(varietiesOf(["Amberlow", cell, "Amberlow"])).toEqual(["Amberlow", "", "Amberlow"]);
+  });
+
+  it("is no name that only holds such a word", () => {
+    expect(varietiesOf(["Mixed Ella", "Nona", "No 4"])).toEqual(["Mixed Ella", "Nona", "No 4"]);
+  });
+
+  it("is no blank where it stands for the method", () => {
+    const { batches } = reading([
+      ["Batch", "Variety", "Method", "Grafted on", "Grafts made"],
+      ["B1", "Amberlow", "?", "2026-03-01", 100],
+    ]);
+    expect(batches[0]?.method).toBe("?");
+  });
+});
