@@ -1,4 +1,5 @@
 import type { CivilDay } from "../dates";
+import type { BatchFact } from "../words";
 
 /** Plants raised together, as the records tell it. Text that was not given is empty. */
 export interface Batch {
