@@ -1,4 +1,6 @@
+import { lazily } from "../lazily";
 import { nearAlike } from "../names";
+import { initialsOf, peopleOf } from "../people";
 import { FACT_NAMES, NAMED_FACTS, type Records, type Trouble } from "../records";
 
 /** Two names of one column that may be one, with how many batches bear each. */
@@ -34,19 +36,24 @@ export function nearPairs({ batches, words }: Records): readonly NearPair[] {
   });
 }
 
-/** The same, for a list of troubles; the rarer name is the one found. */
+/**
+ * The same, for a list of troubles; the rarer name is the one found. People are called by their
+ * initials: the list stands in a tab that everybody sees, and its rows lead to the names.
+ */
 export function nearNames(records: Records): Trouble[] {
+  const initials = lazily(() => initialsOf(peopleOf(records)));
   return nearPairs(records).map(({ fact, rare, row, batches, common, others }): Trouble => {
     const match = records.columns.find(
       ({ target }) => target?.kind === "fact" && target.fact === fact,
     );
+    const called = (name: string) => (fact === "grafter" ? initials()(name) : name);
     return {
       row,
       column: match?.header ?? FACT_NAMES[fact],
-      found: rare,
+      found: called(rare),
       code: "near-alike",
       batches,
-      name: common,
+      name: called(common),
       others,
     };
   });

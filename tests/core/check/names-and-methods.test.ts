@@ -19,11 +19,13 @@ describe("names that may be one", () => {
     ["Bed", "North", "Nroth"],
     ["Rootstock", "K 82", "K 8Z"],
   ])("are a trouble of %s, with how many batches bear each", (column, common, rare) => {
-    const header = column === "Done by" ? "Grafter" : column;
+    // People are not named in a list that everybody sees.
+    const isPeople = column === "Done by";
+    const header = isPeople ? "Grafter" : column;
     expect(checked(table(header, [common, common, rare, common.toUpperCase()]))).toEqual([
       {
-        ...{ row: 4, column: header, found: rare, code: "near-alike" },
-        ...{ batches: 1, name: common, others: 3 },
+        ...{ row: 4, column: header, found: isPeople ? "K. 2" : rare, code: "near-alike" },
+        ...{ batches: 1, name: isPeople ? "K." : common, others: 3 },
       },
     ]);
   });
