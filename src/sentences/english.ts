@@ -1469,6 +1469,9 @@ read. Without FILE an invented nursery is opened.
     columnMayBe:
       '"{column}" holds {holds, select, day {days} count {numbers} text {text} other {}}. It may be {best}',
     columnMayBeToDo: "Say in Set up what it is",
+    columnNoHeader:
+      "Column {found} holds {holds, select, day {days} count {numbers} text {text} other {}} and has no header",
+    columnNoHeaderToDo: "Give it a header",
     columnOpen: '"{column}" could be {readAs} or {others}',
     columnOpenToDo: "Nothing if that is right, else rename it, or name it in the columns argument",
     columnsAlike: '"{used}" and "{column}" both read as {readAs}',

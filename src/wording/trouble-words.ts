@@ -79,18 +79,19 @@ const TROUBLES: SentencesOf<Trouble, TroubleWords> = {
     words(trouble.noSuchHeader(one), trouble.noSuchHeaderHappens(), trouble.noSuchHeaderToDo()),
   "no-such-column": (one) =>
     words(trouble.noSuchColumn(one), trouble.columnLeftAlone(), trouble.noSuchColumnToDo()),
-  "column-left": ({ column, holds, others: [best] }) =>
-    best === undefined
-      ? words(
-          trouble.columnLeft({ column, holds }),
-          trouble.columnLeftAlone(),
-          trouble.columnLeftToDo(),
-        )
+  "column-left": ({ column, found, holds, others: [best] }) => {
+    const alone = trouble.columnLeftAlone();
+    if (column === "") {
+      return words(trouble.columnNoHeader({ found, holds }), alone, trouble.columnNoHeaderToDo());
+    }
+    return best === undefined
+      ? words(trouble.columnLeft({ column, holds }), alone, trouble.columnLeftToDo())
       : words(
           trouble.columnMayBe({ column, holds, best: targetWords(best) }),
-          trouble.columnLeftAlone(),
+          alone,
           trouble.columnMayBeToDo(),
-        ),
+        );
+  },
   "column-open": ({ column, readAs, others }) => {
     const name = targetWords(readAs);
     return words(

@@ -37,6 +37,7 @@ export function leftColumns(
     inPlace,
   );
   const troubles = found.flatMap((column): Trouble[] => {
+    if (column.header === "") return withoutHeader(column);
     if (!isLeft(column) || column.isSaid) return [];
     const { header, others } = column;
     const { holds } = column.values();
@@ -44,6 +45,14 @@ export function leftColumns(
     return [{ row: null, column: header, found: header, code: "column-left", holds, others }];
   });
   return { matches: found, troubles };
+}
+
+/** Days or plants under no header: the number of the column, from 1, stands for its name. */
+function withoutHeader({ column, values }: ColumnSeen): Trouble[] {
+  const { holds, plainly, filled } = values();
+  if (holds === null || holds === "text" || !plainly || filled < FEWEST_NAMES) return [];
+  const found = String(column + 1);
+  return [{ row: null, column: "", found, code: "column-left", holds, others: [] }];
 }
 
 function isLeft({ header, target, sureness }: ColumnSeen): boolean {

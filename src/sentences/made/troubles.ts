@@ -62,6 +62,10 @@ export const columnMayBe = (d: { readonly column: string | number; readonly hold
 
 export const columnMayBeToDo = (): string => "Say in Set up what it is";
 
+export const columnNoHeader = (d: { readonly found: string | number; readonly holds: "count" | "day" | "text" }): string => "Column " + d.found + " holds " + select(d.holds, { day: "days", count: "numbers", text: "text", other: "" }) + " and has no header";
+
+export const columnNoHeaderToDo = (): string => "Give it a header";
+
 export const columnOpen = (d: { readonly column: string | number; readonly readAs: string | number; readonly others: string | number }): string => "\"" + d.column + "\" could be " + d.readAs + " or " + d.others;
 
 export const columnOpenToDo = (): string => "Nothing if that is right, else rename it, or name it in the columns argument";

@@ -94,6 +94,17 @@ describe("columns by what is in them", () => {
     expect(read.Zuux).toBe("? step first release day");
   });
 
+  // An office's number beside the day stood under no header, and was lost without a word.
+  it("are named by their place where they have no header", () => {
+    const records = reading([
+      ["Batch", "Budding", ""],
+      ...BATCH.map((name, at) => [name, DAYS[at] ?? "", GRAFTS[at] ?? ""]),
+    ]);
+    expect(records.troubles).toMatchObject([
+      { column: "", found: "3", code: "column-left", holds: "count" },
+    ]);
+  });
+
   it("are asked about where they are more than at a step before", () => {
     const columns = (up: readonly number[]) =>
       readAs(table({ Batch: BATCH, Seeds: [140, 130, 120], Up: up, Grafts: GRAFTS })).Up;
