@@ -1,6 +1,7 @@
 import {
   builtInTimetable,
   type CivilDay,
+  cellText,
   civilDay,
   type Grid,
   InputError,
@@ -13,7 +14,7 @@ import {
 import { priceWords } from "../../core/costs/read-prices";
 import { placeWords } from "../../core/places/read-places";
 import { type HeadedTable, headedTable } from "../../core/tables";
-import { crewWords } from "../../core/work/crew-table";
+import { crewTable, crewWords } from "../../core/work/crew-table";
 import { closedWords } from "../../core/work/read-closed-days";
 import { decimalMark } from "../../door/decimal-mark";
 import { localeOrder } from "../../door/locale-order";
@@ -51,9 +52,11 @@ export function columnsRead(kind: string, grid: Grid, locale: string): readonly 
   const table = smallTable(kind, grid);
   if (table === null) return columns.map(() => REFUSED);
   const fields = Object.entries(table.columnOf);
+  // The crew's are named beside every plan of work.
+  const unread = new Set(kind === "crew" ? crewTable(grid)?.unread : []);
   return columns.map((column) => {
     const key = fields.find(([, at]) => at === column)?.[0] ?? null;
-    return { key, asked: false, named: false };
+    return { key, asked: false, named: unread.has(cellText(grid.at(table.headerRow, column))) };
   });
 }
 
