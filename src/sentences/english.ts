@@ -1587,7 +1587,9 @@ read. Without FILE an invented nursery is opened.
     tasksNotCounted:
       "{tasks, plural, one {# task is} other {# tasks are}} left out: plants not counted.",
     tooMuch: "Too much work, {days}.",
-    tooMuchNobody: "It takes {asked} hours, and nobody can do it.",
+    tooMuchNobody: "It takes {asked} hours, and nobody may do {tasks, list}.",
+    tooMuchOnly:
+      "It takes {asked} hours, and only {persons, list} may do {tasks, list}, with {there} hours. Others have hours left in these days.",
     tooMuchSum: "It takes {asked} hours and you have {there}. You need at least {short} more.",
   },
 

@@ -29,13 +29,17 @@ export function tooMuchDays({ from, to }: { readonly from: CivilDay; readonly to
 }
 
 /** The sum that proves it, and what mends it. */
-export function tooMuchSum(proof: Pick<Proof, "persons" | "asked" | "there" | "short">): string {
+export function tooMuchSum(
+  proof: Pick<Proof, "tasks" | "persons" | "asked" | "there" | "short" | "lacksWho">,
+): string {
   const [asked, there, short] = [proof.asked, proof.there, proof.short].map(String) as [
     string,
     string,
     string,
   ];
-  if (proof.persons.length === 0) return text.tooMuchNobody({ asked });
+  const { tasks, persons } = proof;
+  if (persons.length === 0) return text.tooMuchNobody({ asked, tasks });
+  if (proof.lacksWho) return text.tooMuchOnly({ asked, there, tasks, persons });
   return text.tooMuchSum({ asked, there, short });
 }
 

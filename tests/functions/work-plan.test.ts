@@ -78,7 +78,7 @@ describe("WORK_PLAN", () => {
     const rows = plan([batch("B1", 1500)], alone);
     expect(rows[0]).toMatchObject({
       ...{ Day: "", Task: "Grafting", Batch: "B1", Hours: "", Person: "Ana", By: "2026-12-10" },
-      Remark: `${tooMuchDays({ from: day(AS_OF), to: day("2026-12-10") })} ${tooMuchSum({ persons: ["Ana"], asked: 150, there: 128, short: 22 })}`,
+      Remark: `${tooMuchDays({ from: day(AS_OF), to: day("2026-12-10") })} ${tooMuchSum({ persons: ["Ana"], tasks: ["Grafting"], asked: 150, there: 128, short: 22, lacksWho: false })}`,
     });
     expect(rows[1]).toMatchObject({ Day: "", Hours: 22, Plants: 220 });
     expect(rows[1]?.Remark).toBe(
@@ -104,8 +104,26 @@ describe("WORK_PLAN", () => {
     ];
     expect(plan([batch("B1", 80)], crew)[0]).toMatchObject({
       ...{ Task: "Grafting", Person: "" },
-      Remark: expect.stringContaining(text.tooMuchNobody({ asked: "8" })),
+      Remark: expect.stringContaining(text.tooMuchNobody({ asked: "8", tasks: ["Grafting"] })),
     });
+  });
+
+  // 13 of 14 days were marked as too much for an hour that only one may do, while others stood idle.
+  it("says so where only one may do a task, and others have hours left", () => {
+    const crew = [
+      ["Person", "Tasks", "Hours a day"],
+      ["Ana", "grafting (mango)", 8],
+      ["Bo", "all but mango grafting", 0.2],
+    ];
+    const rows = plan([batch("B1", 80)], crew);
+    expect(rows[0]?.Remark).toContain(
+      text.tooMuchOnly({ asked: "8", there: "3.2", tasks: ["Grafting"], persons: ["Bo"] }),
+    );
+    // With hours of Ana's that are used up elsewhere it is too much for all.
+    const short = [crew[0] as unknown[], ["Ana", "grafting (mango)", 0.1], ["Bo", "", 0.2]];
+    expect(plan([batch("B1", 80)], short)[0]?.Remark).toContain(
+      text.tooMuchSum({ asked: "8", there: "3.2", short: "4.8" }),
+    );
   });
 
   it("reminds of a task without hours on an open day", () => {

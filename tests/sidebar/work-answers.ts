@@ -38,7 +38,7 @@ export const work: WorkAnswer = {
     {
       ...{ from: day("2026-11-26"), to: day("2026-11-30"), tasks: ["Grafting", "First release"] },
       ...{ batches: ["H26-051", "H26-052"], persons: ["Kesto", "Mirel"] },
-      ...{ asked: 58.5, there: 50, short: 8.5 },
+      ...{ asked: 58.5, there: 50, short: 8.5, lacksWho: false, days: [] },
     },
   ],
   parts: [

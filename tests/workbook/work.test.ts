@@ -267,6 +267,20 @@ describe("tabs of persons and closed days as they may be", () => {
     expect(unassigned.filter(({ task }) => task === "Take count")).toHaveLength(2);
   });
 
+  it("marks only the usual days of what one person alone may do, while others stand idle", () => {
+    const nursery = opened(
+      crew(["Ana", "Take count", 0.25, null, null], ["Bo", "Sowing", 8, null, null]),
+    );
+    workRate(nursery, "Take count", 20);
+    const { days, overloads } = nursery.ask("sidebarWork", DAYS);
+    expect(overloads.every(({ lacksWho }) => lacksWho)).toBe(true);
+    const marked = new Set(overloads.flatMap((one) => one.days)).size;
+    const stretch = overloads.reduce((sum, { from, to }) => sum + to - from + 1, 0);
+    expect(marked).toBeGreaterThan(0);
+    expect(marked).toBeLessThan(stretch);
+    expect(days.filter(({ isOverloaded }) => isOverloaded).length).toBeLessThanOrEqual(marked);
+  });
+
   it("says that a tab of closed days has no header", () => {
     const nursery = opened(crew(ana), tab("Closed days", [["25 Dec"]]));
     expect(nursery.refusal("sidebarWork", DAYS)).toBe(

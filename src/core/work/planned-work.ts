@@ -153,6 +153,16 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
   }
   // Sorting keeps the order of tasks among the parts of one person and day.
   placed.sort((a, b) => Number(a.day) - Number(b.day) || compare(a.person, b.person));
+  const worked = new Map<string, number>();
+  for (const { person, day, hundredths } of plan.pieces) {
+    const key = `${person} ${day}`;
+    worked.set(key, (worked.get(key) ?? 0) + hundredths);
+  }
+  const left = (person: number, day: CivilDay): number => {
+    const one = crew.crew[person];
+    if (one === undefined || isClosed(closedDays.closed, day)) return 0;
+    return hundredthsOn(one, day) - (worked.get(`${person} ${day}`) ?? 0);
+  };
   const remarks: WorkRemark[] = [...due.remarks, ...crewRemarks(crew), ...closedDays.troubles];
   if (later.length > 0) remarks.push({ code: "planned-later", tasks: later.length, end });
   return {
@@ -160,7 +170,7 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
     placed,
     later,
     persons,
-    proofs: plan.overloads.map((one) => proofOf(one, timed, persons)),
+    proofs: plan.overloads.map((one) => proofOf(one, { timed, names: persons, left })),
     days: Array.from({ length: days }, (_, at) => workDay(question, daysLater(asOf, at))),
     remarks,
   };

@@ -1,5 +1,6 @@
-import type { CivilDay } from "../dates";
+import { type CivilDay, daysLater } from "../dates";
 import type { Task } from "../due";
+import { totalOf } from "../mathematics";
 import { hoursOf } from "./hundredths";
 import type { Overload } from "./overloads";
 
@@ -18,6 +19,17 @@ export interface Proof {
   readonly asked: number;
   readonly there: number;
   readonly short: number;
+  /** Whether somebody who may not do them has as many hours left in these days: hands there are, not for these. */
+  readonly lacksWho: boolean;
+  /** The days that are too full; where only one who may do it is lacking, those on which it is usual. */
+  readonly days: readonly CivilDay[];
+}
+
+interface Planned {
+  readonly timed: readonly TimedTask[];
+  readonly names: readonly string[];
+  /** Hundredths of an hour that a person has left on a day. */
+  readonly left: (person: number, day: CivilDay) => number;
 }
 
 /**
@@ -26,10 +38,15 @@ export interface Proof {
  */
 export function proofOf(
   { tasks, from, to, persons, asked, there, short }: Overload,
-  timed: readonly TimedTask[],
-  names: readonly string[],
+  { timed, names, left }: Planned,
 ): Proof {
   const inIt = tasks.map((at) => timed[at] as TimedTask);
+  const all = Array.from({ length: to - from + 1 }, (_, at) => daysLater(from, at));
+  const lacksWho = names.some(
+    (_, person) =>
+      !persons.includes(person) && totalOf(all.map((day) => left(person, day))) >= short,
+  );
+  const usual = new Set(inIt.map(({ doOn }) => Math.min(Math.max(doOn, from), to)));
   return {
     tasks: each(inIt.map(({ step }) => step.name)),
     batches: each(inIt.map(({ batch }) => batch)),
@@ -39,6 +56,8 @@ export function proofOf(
     asked: hoursOf(asked),
     there: hoursOf(there),
     short: hoursOf(short),
+    lacksWho,
+    days: lacksWho ? all.filter((day) => usual.has(day)) : all,
   };
 }
 

@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count, plural } from "../runtime";
+import { count, list, plural } from "../runtime";
 
 export const dayRange = (d: { readonly from: string | number; readonly to: string | number }): string => d.from + " to " + d.to;
 
@@ -26,6 +26,8 @@ export const tasksNotCounted = (d: { readonly tasks: number }): string => plural
 
 export const tooMuch = (d: { readonly days: string | number }): string => "Too much work, " + d.days + ".";
 
-export const tooMuchNobody = (d: { readonly asked: string | number }): string => "It takes " + d.asked + " hours, and nobody can do it.";
+export const tooMuchNobody = (d: { readonly asked: string | number; readonly tasks: readonly string[] }): string => "It takes " + d.asked + " hours, and nobody may do " + list(d.tasks) + ".";
+
+export const tooMuchOnly = (d: { readonly asked: string | number; readonly persons: readonly string[]; readonly tasks: readonly string[]; readonly there: string | number }): string => "It takes " + d.asked + " hours, and only " + list(d.persons) + " may do " + list(d.tasks) + ", with " + d.there + " hours. Others have hours left in these days.";
 
 export const tooMuchSum = (d: { readonly asked: string | number; readonly there: string | number; readonly short: string | number }): string => "It takes " + d.asked + " hours and you have " + d.there + ". You need at least " + d.short + " more.";

@@ -50,7 +50,7 @@ export function plannedDays({ days: asked, initials = false }: WorkRequest): Wor
         hands: there,
         asked: hundredths(hoursOn.get(day) ?? 0),
         there: hundredths(there.reduce((sum, one) => sum + one, 0)),
-        isOverloaded: proofs.some(({ from, to }) => from <= day && day <= to),
+        isOverloaded: proofs.some((one) => one.days.includes(day)),
       }),
     ),
     overloads: proofs,
