@@ -1512,6 +1512,8 @@ read. Without FILE an invented nursery is opened.
       "Each counts as a name of its own, this one for {batches, plural, one {# batch} other {# batches}}",
     nearAlikeToDo: "If they are one, spell them alike",
     nearlySameName: 'Nearly the same name as "{name}" in row {firstRow}',
+    noBatchColumn: "No column is read as Batch",
+    noBatchColumnHappens: 'Batches are called by their rows, the first "{called}"',
     noLine: "A heading, a note or a row of sums",
     noSuchColumn: 'No step or column is called "{found}"',
     noSuchColumnToDo: "Correct the name, or add the step to the timetable",

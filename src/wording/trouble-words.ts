@@ -67,6 +67,8 @@ const TROUBLES: SentencesOf<Trouble, TroubleWords> = {
     words(trouble.batchSpeltOtherwise(one), trouble.readAsName(one), trouble.asWritten()),
   "batch-unnamed": (one) =>
     words(trouble.batchUnnamed(), trouble.batchUnnamedHappens(one), trouble.batchUnnamedToDo()),
+  "no-batch-column": (one) =>
+    words(trouble.noBatchColumn(), trouble.noBatchColumnHappens(one), trouble.columnMayBeToDo()),
   "same-name": (one) => alike(trouble.sameName(one)),
   "nearly-same-name": (one) => alike(trouble.nearlySameName(one)),
   "no-such-lot": () =>

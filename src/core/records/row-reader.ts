@@ -81,12 +81,18 @@ export function rowReader({ grid, table, columns, habits, down }: TableToRead): 
   const place = textOf("place");
   const grafter = textOf("grafter");
   const scionSource = textOf("scionSource");
+  let isWithoutNames = false;
   const nameIn = (row: number): string => {
     const given = cells.text(row, facts.get("batch"));
     if (given !== "") return given;
     const called = `Row ${row + 1}`;
     const column = facts.get("batch")?.header ?? "";
-    cells.list({ row: row + 1, column, found: "", code: "batch-unnamed", called });
+    if (facts.has("batch")) {
+      cells.list({ row: row + 1, column, found: "", code: "batch-unnamed", called });
+    } else if (!isWithoutNames) {
+      isWithoutNames = true;
+      cells.list({ row: null, column, found: "", code: "no-batch-column", called });
+    }
     return called;
   };
 

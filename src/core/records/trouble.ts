@@ -39,6 +39,8 @@ type Amiss =
   | { readonly code: "batch-not-in-table" }
   | { readonly code: "batch-spelt-otherwise"; readonly name: string }
   | { readonly code: "batch-unnamed"; readonly called: string }
+  /** Once for a table: no column names its batches; the first is called so. */
+  | { readonly code: "no-batch-column"; readonly called: string }
   | { readonly code: "same-name"; readonly firstRow: number }
   | { readonly code: "nearly-same-name"; readonly name: string; readonly firstRow: number }
   | { readonly code: "no-such-lot" }
@@ -107,6 +109,7 @@ export type Trouble = Found & Amiss;
 
 /** What costs more or less than a doubt. */
 const COSTS: Readonly<Partial<Record<Trouble["code"], Cost>>> = {
+  "no-batch-column": COST.column,
   "line-without-batch": COST.row,
   "line-without-step": COST.row,
   "columns-alike": COST.column,

@@ -144,6 +144,10 @@ export const nearAlikeToDo = (): string => "If they are one, spell them alike";
 
 export const nearlySameName = (d: { readonly name: string | number; readonly firstRow: string | number }): string => "Nearly the same name as \"" + d.name + "\" in row " + d.firstRow;
 
+export const noBatchColumn = (): string => "No column is read as Batch";
+
+export const noBatchColumnHappens = (d: { readonly called: string | number }): string => "Batches are called by their rows, the first \"" + d.called + "\"";
+
 export const noLine = (): string => "A heading, a note or a row of sums";
 
 export const noSuchColumn = (d: { readonly found: string | number }): string => "No step or column is called \"" + d.found + "\"";

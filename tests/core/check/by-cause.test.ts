@@ -45,4 +45,14 @@ describe("troubles by their cause", () => {
       ]).map(([code]) => code),
     ).toEqual(["too-soon", "before-step"]);
   });
+
+  it("are one entry, the first, where no column names the batches", () => {
+    const rows = [
+      ["2026-08-01", 100, 10],
+      ["2026-08-01", 110, 20],
+    ];
+    const [first, ...more] = entries(rows, ["Grafted on", "Grafts made", "Takes"]);
+    expect(first).toEqual(["no-batch-column", [null], 30]);
+    expect(more.filter(([code]) => code === "batch-unnamed")).toEqual([]);
+  });
 });
