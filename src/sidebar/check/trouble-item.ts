@@ -38,8 +38,12 @@ export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HT
         column === "" ? null : element("strong", {}, userText(column), " "),
         text.severalRows({ rows: rowCount, plants }),
       ),
-      ...rows.map((at) => link(at, element("span", {}, text.row({ row: String(at) })))),
-      more === 0 ? null : ` ${text.moreRows({ rows: more })}`,
+      element(
+        "div",
+        { class: "buttons" },
+        ...rows.map((at) => link(at, element("span", {}, text.row({ row: String(at) })))),
+        more === 0 ? null : text.moreRows({ rows: more }),
+      ),
     );
   };
   return element(
