@@ -337,5 +337,7 @@ export function settingsTab(
     frozenRows: 2,
     widths: [150, 170, 360],
     formats: {},
+    // Formulas read the room for told words from the start: rows that come later would make it longer.
+    tall: MADE_ROW.columnsHeader + 1 + TOLD_ROWS,
   };
 }
