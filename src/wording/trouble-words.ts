@@ -28,6 +28,7 @@ const NO_BATCH: Readonly<Record<Extract<Trouble, { code: "no-batch" }>["as"], ()
   "sums by numbers": trouble.sumsByNumbers,
 };
 
+/** What is wrong, what happens because of it, and what to do. */
 export const words = (wrong: string, whatHappens: string, whatToDo: string): TroubleWords => ({
   trouble: wrong,
   whatHappens,

@@ -5,6 +5,7 @@ import { element } from "../controls/element";
 import { paragraph } from "../controls/paragraph";
 import { plainButton } from "../controls/plain-button";
 import { isolated, shortened } from "../controls/shortened";
+import { stateOf } from "../state";
 
 /** How a column is read by now. */
 export interface Reading {
@@ -43,11 +44,12 @@ export function essentials(
     const likely = likeliest(columns, one);
     const select = choice(optionsFor(columns, likely), "");
     select.setAttribute("aria-label", text.whichIs({ name }));
-    let chosen = "";
+    const state = stateOf({ chosen: "" });
     select.addEventListener("change", () => {
-      if (chosen !== "") onChoose(Number(chosen), null);
-      chosen = select.value;
-      if (chosen !== "") onChoose(Number(chosen), name);
+      const before = state.now.chosen;
+      if (before !== "") onChoose(Number(before), null);
+      state.set({ chosen: select.value });
+      if (select.value !== "") onChoose(Number(select.value), name);
     });
     const item = element(
       "div",
@@ -66,8 +68,8 @@ export function essentials(
     }
     const show = (readings: readonly Reading[]) => {
       const read = readings.find(({ readAs }) => readAs !== null && one.readAs.includes(readAs));
-      chosen = read === undefined ? "" : String(read.column);
-      select.value = chosen;
+      state.set({ chosen: read === undefined ? "" : String(read.column) });
+      select.value = state.now.chosen;
       return read !== undefined;
     };
     return { name, item, show };
@@ -76,12 +78,13 @@ export function essentials(
   const asked = new Set<HTMLElement>();
   const list = element("div");
   const box = element("div", { class: "note" }, head, list);
-  let missing: readonly string[] = [];
+  const state = stateOf<{ missing: readonly string[] }>({ missing: [] });
   return {
     element: box,
     show: (readings) => {
       const lacking = parts.filter(({ show }) => !show(readings));
-      missing = lacking.map(({ name }) => name);
+      const missing = lacking.map(({ name }) => name);
+      state.set({ missing });
       for (const { item } of lacking) {
         if (asked.has(item)) continue;
         asked.add(item);
@@ -94,7 +97,7 @@ export function essentials(
       if (missing.length === 0) tick.remove();
       else box.append(tick);
     },
-    agreed: () => missing.length === 0 || without.checked,
+    agreed: () => state.now.missing.length === 0 || without.checked,
   };
 }
 

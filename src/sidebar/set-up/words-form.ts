@@ -9,6 +9,7 @@ import { group } from "../controls/group";
 import { quiet } from "../controls/paragraph";
 import { isolated } from "../controls/shortened";
 import type { PeopleShown } from "../people/people-shown";
+import { stateOf } from "../state";
 
 export interface WordsForm {
   readonly element: HTMLElement;
@@ -87,9 +88,9 @@ export function wordsForm(first: WordsAsked, people: PeopleShown): WordsForm {
       ],
     );
   };
-  let asked = first;
+  const state = stateOf({ asked: first });
   const draw = () => {
-    const { methods, pairs, more, choices } = asked;
+    const { methods, pairs, more, choices } = state.now.asked;
     const number = methods.length + pairs.length;
     const content = () =>
       element(
@@ -106,15 +107,15 @@ export function wordsForm(first: WordsAsked, people: PeopleShown): WordsForm {
         : [group({ title, tally: countText(number + more), open: true, content })]),
     );
   };
-  const ask = (words: WordsAsked) => {
-    asked = words;
-    draw();
-  };
-  ask(first);
+  const ask = (words: WordsAsked) => state.set({ asked: words });
+  state.on(["asked"], draw);
+  draw();
   people.onChange(draw);
   const answers = () => [...given.values()];
   const methods = () =>
-    answers().flatMap(({ name }) => (name !== null && asked.choices.includes(name) ? [name] : []));
+    answers().flatMap(({ name }) =>
+      name !== null && state.now.asked.choices.includes(name) ? [name] : [],
+    );
   const askRest = (words: WordsAsked) => {
     given.clear();
     ask(words);

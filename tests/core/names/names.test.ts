@@ -99,7 +99,7 @@ describe("the commonest spelling", () => {
     ]);
   });
 
-  it("stands in every batch, and leaves blank and bare signs as they are", () => {
+  it("stands in every batch; blank and bare signs name nobody", () => {
     const written = ["Amel 3", "amel3", "Amel 3", "", "?"];
     const { batches } = reading([
       ["Batch", "Variety", "Bed", "Grafted on"],
@@ -107,7 +107,7 @@ describe("the commonest spelling", () => {
       ["B6", "Corvane", "Bed 1", "2026-09-04"],
     ]);
     expect(batches.map(({ variety }) => variety)).toEqual([
-      ...["Amel 3", "Amel 3", "Amel 3", "", "?"],
+      ...["Amel 3", "Amel 3", "Amel 3", "", ""],
       "Corvane",
     ]);
     expect(new Set(batches.map(({ place }) => place))).toEqual(new Set(["bed-1"]));

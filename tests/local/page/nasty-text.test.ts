@@ -47,6 +47,8 @@ describe.skipIf(isChromiumMissing)("text that would be more than text, in the lo
     writeFileSync(file, table());
     nursery = await openNurseryPage(file);
     await nursery.openSidebar();
+    // The table has no column of sowing.
+    await nursery.side().getByLabel(setUp.makeWithout()).check();
     await nursery.side().getByRole("button", { name: setUp.makeTabs() }).click();
     await nursery.side().getByText(setUp.made()).waitFor();
     await nursery.settled();

@@ -141,6 +141,9 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
       [text.note(), "=no formula"],
     ]);
     await markDone("Ready", "V14/26", []);
+    // Nobody counted them: that is asked once.
+    await nursery.side().getByRole("button", { name: writing.writeAnyway() }).click();
+    await nursery.settled();
     expect(await nursery.side().getByText(`${text.doneAndWritten()}: `).count()).toBe(3);
     const days = await nursery.page.evaluate(
       (places) =>
