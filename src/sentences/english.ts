@@ -213,7 +213,6 @@ export const english = {
     rowsAllUsed: "Every row is used",
     rowsUsed:
       "{used, count} used, {leftOut, count} left out, {notBatches, count} skipped (sums, headings, notes), {heading, count} header or above it, {blank, count} blank",
-    someRows: "{rows, count} rows: {which}",
     untold:
       "{formulas, plural, one {# formula of yours reads} other {# formulas of yours read}} the records without what you told in Set up",
     untoldHappens: "Columns and names may be read otherwise than in the tabs that we make",

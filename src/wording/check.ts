@@ -48,7 +48,7 @@ const MENDED_AT_ONCE = new Set<Trouble["code"]>([
   "line-without-step",
 ]);
 
-/** How many rows, and which: "4 rows: 4, 7-9". */
+/** Which rows: "4, 7-9". */
 function rowsText(troubles: readonly Trouble[]): string {
   const runs: [number, number][] = [];
   for (const { row } of troubles) {
@@ -57,8 +57,7 @@ function rowsText(troubles: readonly Trouble[]): string {
     if (run !== undefined && row === run[1] + 1) run[1] = row;
     else runs.push([row, row]);
   }
-  const which = runs.map(([from, to]) => (from === to ? from : `${from}-${to}`)).join(", ");
-  return text.someRows({ rows: troubles.length, which });
+  return runs.map(([from, to]) => (from === to ? from : `${from}-${to}`)).join(", ");
 }
 
 /** What became of every row. */

@@ -68,7 +68,7 @@ describe("while the script works", () => {
     expect(await status()).toContain(controlsText.doing({ doing: todayPageText.loading() }));
     expect(countOf("sidebarToday")).toBe(2);
     slow.letGo({ ...today, tasks: [] });
-    await page.getByText(todayPageText.nothingDue({ days: 14, leftOut: "no" })).waitFor();
+    await page.getByText(todayPageText.nothingDue({ days: 14, leftOut: "yes" })).waitFor();
     await page.waitForFunction(() => document.querySelector(":disabled") === null);
     expect(await statusKind()).toBe("idle");
   });

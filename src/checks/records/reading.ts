@@ -78,13 +78,9 @@ function listedIn(rows: Answer["rows"]): Listed[] {
   });
 }
 
-/** Rows by their text in the last column of BATCH_CHECK, "4 rows: 4, 7-9". */
+/** Rows by their text in the last column of BATCH_CHECK, "4, 7-9". */
 export function rowsNamed(text: unknown): number[] {
-  return [
-    ...String(text ?? "")
-      .replace(/^.*:/, "")
-      .matchAll(/(\d+)(?:-(\d+))?/g),
-  ].flatMap(([, from, to]) => {
+  return [...String(text ?? "").matchAll(/(\d+)(?:-(\d+))?/g)].flatMap(([, from, to]) => {
     const first = Number(from);
     return Array.from({ length: Number(to ?? from) - first + 1 }, (_, at) => first + at);
   });

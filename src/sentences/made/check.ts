@@ -20,8 +20,6 @@ export const rowsAllUsed = (): string => "Every row is used";
 
 export const rowsUsed = (d: { readonly used: number; readonly leftOut: number; readonly notBatches: number; readonly heading: number; readonly blank: number }): string => count(d.used) + " used, " + count(d.leftOut) + " left out, " + count(d.notBatches) + " skipped (sums, headings, notes), " + count(d.heading) + " header or above it, " + count(d.blank) + " blank";
 
-export const someRows = (d: { readonly rows: number; readonly which: string | number }): string => count(d.rows) + " rows: " + d.which;
-
 export const untold = (d: { readonly formulas: number }): string => plural(d.formulas, { one: count(d.formulas) + " formula of yours reads", other: count(d.formulas) + " formulas of yours read" }) + " the records without what you told in Set up";
 
 export const untoldHappens = (): string => "Columns and names may be read otherwise than in the tabs that we make";
