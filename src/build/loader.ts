@@ -5,9 +5,11 @@ export const BUNDLE_NAME = "nurseryBatches_";
 export const LOADED = "loaded";
 
 /**
- * What the bundle uses most of the language's own objects. As names of a function they are found at once,
- * where each look at a guarded global object is a call, millions of times in a forecast; and
- * they are written short.
+ * What the bundle uses most of the language's own objects. As names of a function they are found at once
+ * and written short, where each look at a guarded global object is a call, millions of times in a forecast.
+ * Contexts of node:vm are guarded so; whether the script server's is, nobody has measured.
+ *
+ * Source: `globalThis` is ECMAScript 2020 (ECMA-262, 11th edition, 19.1), which the script server runs.
  */
 const OFTEN_USED = ["Array", "Float64Array", "Map", "Math", "Number", "Object", "Set", "String"];
 

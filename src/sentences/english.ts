@@ -138,7 +138,7 @@ export const english = {
   },
 
   batchDueHelp: {
-    answers: "One row per task, soonest first. Status is late, due or coming.",
+    answers: "One row per task, soonest first, looks last. Status is late, due or coming.",
     daysAhead: "How many days to look ahead.",
     sentence: "What is to be done, for which batch, where, between which days, and what is late.",
   },
@@ -1536,6 +1536,7 @@ read. Without FILE an invented nursery is opened.
     plantsAtStep: "the plants counted at {step}",
     readAs: "Read as {readAs}",
     readAsName: 'Read as "{name}"',
+    readAsNobody: "Read as blank: it names none",
     readAsPlants: "Read as {count} plants",
     readAsShare: "Read as {count}, which is {percent} % of {outOf}",
     releaseHappens: "A wrap left on cuts into the plant",

@@ -34,6 +34,7 @@ export function unreadWords(why: Unread): string {
 const READ_AS: SentencesOf<ReadAs> = {
   count: ({ count }) => trouble.readAs({ readAs: count }),
   many: trouble.readAsPlants,
+  nobody: trouble.readAsNobody,
   share: trouble.readAsShare,
   day: ({ day }) => trouble.readAs({ readAs: dayWords(day) }),
 };

@@ -42,4 +42,6 @@ export type ReadAs =
       readonly percent: number;
       readonly outOf: number;
     }
+  /** A word that names nobody, as good as blank. */
+  | { readonly code: "nobody" }
   | { readonly code: "day"; readonly day: CivilDay };

@@ -45,11 +45,17 @@ export const TEXT_FACTS = [
 
 export type TextFact = (typeof TEXT_FACTS)[number];
 
-/** Facts that name somebody or something; a method that nobody knows is no blank one. */
-export const NAMES: ReadonlySet<BatchFact> = new Set([
+/** The facts that name something: each name is one, however it is spelt. */
+export const NAMED_FACTS = [
   "variety",
   "rootstock",
+  "method",
   "place",
   "grafter",
   "scionSource",
-]);
+] as const satisfies readonly TextFact[];
+
+/** Of those, the ones that may name nobody; a method that nobody knows is no blank one. */
+export const NAMES: ReadonlySet<BatchFact> = new Set(
+  NAMED_FACTS.filter((fact) => fact !== "method"),
+);

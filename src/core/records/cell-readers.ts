@@ -106,10 +106,13 @@ export function cellReaders(grid: Grid, habits: ReadingHabits): CellReaders {
   const names = new Map<string, string>();
   const name = (row: number, match: ColumnMatch | undefined): string => {
     const written = text(row, match);
-    if (written === "") return "";
-    return madeOnce(names, written, () =>
+    if (match === undefined || written === "") return "";
+    const read = madeOnce(names, written, () =>
       isNothing(written) || NO_NAME.has(normalText(written)) ? "" : written,
     );
+    // A sign says of itself that nothing is noted; a word may be somebody's name all the same.
+    if (read === "" && !isNothing(written)) listReading(row, match, { code: "nobody" });
+    return read;
   };
   const count = (row: number, match: ColumnMatch | undefined, outOf: number | null) => {
     if (match === undefined) return null;

@@ -1,6 +1,6 @@
 /** A nursery's table, read: its batches, and everything in it that a person should look at. */
 
-export { type Batch, TEXT_FACTS } from "./batch";
+export { type Batch, NAMED_FACTS, TEXT_FACTS } from "./batch";
 export { likeName } from "./batch-names";
 export { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
 export type { ColumnMatch } from "./column-match";
@@ -15,7 +15,6 @@ export {
 export { linesOf } from "./lines-of";
 export { type LostColumn, lostColumns } from "./lost-columns";
 export { lastCounted, lotIndexes, startedWith } from "./lots";
-export { NAMED_FACTS } from "./one-spelling";
 export { readRecords } from "./read-records";
 export type { ReadingOptions } from "./read-tables";
 export { type Records, type RowTally, stepIndex } from "./records";

@@ -1,17 +1,7 @@
 import { madeOnce } from "../made-once";
 import { commonestSpellings, foldName } from "../names";
-import type { Batch, TextFact } from "./batch";
+import { type Batch, NAMED_FACTS } from "./batch";
 import type { MethodTold, ToldWords } from "./told-words";
-
-/** The facts that name something: each name is one, however it is spelt. */
-export const NAMED_FACTS = [
-  "variety",
-  "rootstock",
-  "method",
-  "place",
-  "grafter",
-  "scionSource",
-] as const satisfies readonly TextFact[];
 
 /** The batches with each name in its commonest spelling, so that nobody else has to compare names. */
 export function oneSpelling(batches: readonly Batch[]): readonly Batch[] {

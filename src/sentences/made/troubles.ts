@@ -194,6 +194,8 @@ export const readAs = (d: { readonly readAs: string | number }): string => "Read
 
 export const readAsName = (d: { readonly name: string | number }): string => "Read as \"" + d.name + "\"";
 
+export const readAsNobody = (): string => "Read as blank: it names none";
+
 export const readAsPlants = (d: { readonly count: string | number }): string => "Read as " + d.count + " plants";
 
 export const readAsShare = (d: { readonly count: string | number; readonly percent: string | number; readonly outOf: string | number }): string => "Read as " + d.count + ", which is " + d.percent + " % of " + d.outOf;

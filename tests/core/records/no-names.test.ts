@@ -27,6 +27,22 @@ describe("a cell that names nobody", () => {
     expect(varietiesOf(["Amberlow", cell, "Amberlow"])).toEqual(["Amberlow", "", "Amberlow"]);
   });
 
+  it("is listed where a word says so, since it may be somebody's name; a sign is not", () => {
+    const { troubles } = reading([
+      ["Batch", "Variety", "Grafted on", "Grafts made"],
+      ["B1", "Mixed", "2026-03-01", 100],
+      ["B2", "-", "2026-03-01", 100],
+      ["B3", "Mixed", "2026-03-01", 100],
+    ]);
+    const listed = {
+      column: "Variety",
+      found: "Mixed",
+      code: "cell-read-as",
+      readAs: { code: "nobody" },
+    };
+    expect(troubles).toEqual([2, 4].map((row) => ({ row, ...listed })));
+  });
+
   it("is no name that only holds such a word", () => {
     expect(varietiesOf(["Mixed Ella", "Nona", "No 4"])).toEqual(["Mixed Ella", "Nona", "No 4"]);
   });
