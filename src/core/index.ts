@@ -123,6 +123,7 @@ export {
   stepsOf,
 } from "./projection";
 export {
+  COST,
   type ColumnTarget,
   costOf,
   FACT_NAMES,

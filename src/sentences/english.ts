@@ -74,7 +74,7 @@ export const english = {
 
   batchCheckHelp: {
     answers:
-      "One row per trouble, costliest first. Row counts from 1 at the top of the range. The last row counts the rows of the range.",
+      "One row per trouble, most plants at stake first. Row counts from 1 at the top of the range. The last row counts the rows of the range.",
     sentence: "What in your table can't be read or looks wrong, what happens, and what to do.",
   },
 
@@ -230,21 +230,19 @@ export const english = {
   },
 
   checkPage: {
-    cellLost: "The cell is not used",
     checking: "Checking the records",
     column: "Column {column}",
-    columnLost: "A column is not used",
     found: "Found:",
     going: "Going to the cell",
-    inDoubt: "Used, but please check",
     moreRows: "and {rows, count} more",
     noTrouble: "No trouble found.",
+    plants: "{plants, plural, one {# plant} other {# plants}}",
+    pleaseCheck: "Please check",
     press: "Press a row or column to go to it in the sheet.",
     readAgain: "Read again",
     readAsSaid: "Used, read as said here",
     row: "Row {row}",
     rowColumn: "Row {row}, {column}",
-    rowLost: "The row is not used",
     selected: "Selected in the sheet: {cell}",
     severalRows: "{rows, count} rows{plants, plural, =0 {} one {, # plant} other {, # plants}}",
     title: "Troubles in the records",
@@ -1447,6 +1445,9 @@ read. Without FILE an invented nursery is opened.
     batchUnnamedHappens: 'It is called "{called}"',
     batchUnnamedToDo: "Give the batch a name of its own",
     beforeStep: "Before {step} on {day}",
+    beforeStepRows: "Before {step} in {rows, count} rows",
+    beforeStepRowsToDo:
+      "Check both days. If the column holds the days of another step, say so in Set up. That mends all {rows, count} rows",
     blankCells: "{blanks, plural, one {# blank cell} other {# blank cells}}",
     blanksBelow: "Blank cells below a value",
     blanksBelowHappens: "They stay blank",
@@ -1482,12 +1483,19 @@ read. Without FILE an invented nursery is opened.
     countMissingToDo: "Write the count",
     countRises: "More plants than the {before} at {step}",
     dayOfStep: "the day of {step}",
+    daySwapped: "Read as {day}, but {step} is on {stepDay}. {fits} fits",
+    daySwappedRowsToDo:
+      "If day and month were swapped in these {rows, count} rows, turn them round",
+    daySwappedToDo: "If day and month were swapped, write {fits}",
+    dayUsed: "The day is used as it is",
     dittoMarks: "A mark means the value above it",
     dittoMarksFound: "{marks, plural, one {# ditto mark} other {# ditto marks}}",
     dittoMarksHappens: "It is read as that value",
     filledFromAbove: "One value seems to count for the rows below it",
     filledFromAboveHappens: "Blank cells are read as the value above them",
     filledFromAboveToDo: "Nothing if that is right, else fill the cells in",
+    freeWeekday:
+      "A {weekday, select, 1 {Monday} 2 {Tuesday} 3 {Wednesday} 4 {Thursday} 5 {Friday} 6 {Saturday} 7 {Sunday} other {}}. None of {others, count} other days is one",
     heading: "A heading or a note",
     ifSlip: "Correct the day if it is a slip",
     inRow: "Row {row}: {said}",
@@ -1524,6 +1532,7 @@ read. Without FILE an invented nursery is opened.
     noSuchLotToDo: "Correct the lot's name, or take its table into the range",
     noSuchMethod: "The timetable has no such method",
     noSuchMethodHappens: "The batch gets no dates and no forecast",
+    noSuchMethodNear: "The timetable has no such method. The nearest is {near}",
     noSuchMethodToDo: "Say in Set up what it means, or add it to the timetable",
     notABatchHappens: "The row is not read as a batch",
     notABatchToDo: "Nothing, unless it is a batch. Then name it like the others",
@@ -1551,6 +1560,9 @@ read. Without FILE an invented nursery is opened.
     sums: "A row of sums",
     sumsByNumbers: "A row of sums, by its numbers",
     tooSoon: "{days} days after {step}. The timetable says {fewest} at least",
+    tooSoonRows: "{least} to {most} days after {step}. The timetable says {fewest} at least",
+    tooSoonRowsToDo:
+      "Check both days. If that is usual with you, write {least} as From day in the timetable. That mends all {rows, count} rows",
   },
 
   unread: {

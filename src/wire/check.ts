@@ -1,7 +1,7 @@
 /** What the sidebar is told of the rows that could not be used, and where it leads to. */
 
 export interface CheckAnswer {
-  /** Costliest first. */
+  /** Most plants at stake first, those of which none are known last. */
   readonly rows: readonly CheckRow[];
   /** One sentence that counts the rows used and left out. */
   readonly tally: string;
@@ -12,16 +12,16 @@ export interface CheckRow {
   readonly rows: readonly number[];
   /** In how many rows it is. */
   readonly rowCount: number;
-  /** Plants in these rows, where there are several. */
-  readonly plants: number;
+  /** Plants at stake; null where none are known. */
+  readonly plants: number | null;
   /** Header as it stands in the sheet; empty where the trouble is about a row. */
   readonly column: string;
   readonly found: string;
   readonly trouble: string;
   readonly whatHappens: string;
   readonly whatToDo: string;
-  /** 1 a row is lost, 2 a column, 3 a cell, 4 used but in doubt, 5 used in a reading that is said. */
-  readonly cost: 1 | 2 | 3 | 4 | 5;
+  /** Whether it is used, in a reading that is said, so that nothing needs to be done if that is right. */
+  readonly isReading: boolean;
 }
 
 export interface SelectRequest {

@@ -3,6 +3,7 @@ import {
   CHECK_COLUMNS,
   type CheckedRecords,
   type RowTally,
+  shortened,
   type Trouble,
   type TroubleEntry,
 } from "../core";
@@ -23,6 +24,7 @@ export function entryWords({ troubles }: TroubleEntry): Required<TroubleWords> {
   const founds = [...new Set(said.map(({ found }) => found))];
   const most = (texts: readonly string[], between: string) =>
     texts.slice(0, MOST_QUOTED).join(between) + (texts.length > MOST_QUOTED ? `${between}…` : "");
+  const group = GROUPS[(troubles[0] as Trouble).code]?.(troubles) ?? {};
   const together = (field: "trouble" | "whatHappens" | "whatToDo") => {
     if (said.every((one) => one[field] === first[field])) return first[field];
     return most(
@@ -38,8 +40,39 @@ export function entryWords({ troubles }: TroubleEntry): Required<TroubleWords> {
     whatToDo: MENDED_AT_ONCE.has((troubles[0] as Trouble).code)
       ? trouble.mendsAll({ toDo: first.whatToDo, rows: said.length })
       : together("whatToDo"),
+    ...group,
   };
 }
+
+type OfCode<Code extends Trouble["code"]> = Extract<Trouble, { readonly code: Code }>;
+
+/** What is said of equal troubles together where it is more than what is said of each. */
+const GROUPS: Readonly<
+  Partial<Record<Trouble["code"], (equal: readonly Trouble[]) => Partial<TroubleWords>>>
+> = {
+  "before-step": (equal) => {
+    const { step } = equal[0] as OfCode<"before-step">;
+    const rows = equal.length;
+    return {
+      trouble: trouble.beforeStepRows({ step: shortened(step), rows }),
+      whatToDo: trouble.beforeStepRowsToDo({ rows }),
+    };
+  },
+  "too-soon": (equal) => {
+    const { step, fewest } = equal[0] as OfCode<"too-soon">;
+    const days = equal.map((one) => (one as OfCode<"too-soon">).days);
+    const [least, most] = [Math.min(...days), Math.max(...days)];
+    return {
+      ...(least < most && {
+        trouble: trouble.tooSoonRows({ step: shortened(step), fewest, least, most }),
+      }),
+      whatToDo: trouble.tooSoonRowsToDo({ least, rows: equal.length }),
+    };
+  },
+  "day-swapped": ({ length: rows }) => ({
+    whatToDo: trouble.daySwappedRowsToDo({ rows }),
+  }),
+};
 
 /** Where one change in Set up or in the timetable mends all rows. */
 const MENDED_AT_ONCE = new Set<Trouble["code"]>([
@@ -63,7 +96,7 @@ function rowsText(troubles: readonly Trouble[]): string {
 /** What became of every row. */
 export const tallySentence: (rows: RowTally) => string = text.rowsUsed;
 
-/** The troubles, costliest first, equal ones together, and a last row that counts the rows of the range. */
+/** The troubles, most plants at stake first, equal ones together, and a last row that counts the rows of the range. */
 export function checkTable({ entries, rows }: Pick<CheckedRecords, "entries" | "rows">): Answer {
   const none = { row: null, column: null, found: null, rows: null };
   const listed = entries.map((one) => {

@@ -18,6 +18,8 @@ export interface TroubleWords {
   readonly column?: string;
 }
 
+type Weekday = Parameters<typeof trouble.freeWeekday>[0]["weekday"];
+
 /** Names of batches that are said of a lot. */
 const MOST_NAMED = 6;
 
@@ -118,8 +120,12 @@ const TROUBLES: SentencesOf<Trouble, TroubleWords> = {
     words(NO_BATCH[as](), trouble.notABatchHappens(), trouble.notABatchToDo()),
   "outside-tables": () =>
     words(trouble.outsideTables(), trouble.rowNotRead(), trouble.outsideTablesToDo()),
-  "no-such-method": () =>
-    words(trouble.noSuchMethod(), trouble.noSuchMethodHappens(), trouble.noSuchMethodToDo()),
+  "no-such-method": ({ near }) =>
+    words(
+      near === null ? trouble.noSuchMethod() : trouble.noSuchMethodNear({ near }),
+      trouble.noSuchMethodHappens(),
+      trouble.noSuchMethodToDo(),
+    ),
   "several-methods": (one) =>
     words(trouble.severalMethods(one), trouble.noSuchMethodHappens(), trouble.severalMethodsToDo()),
   "near-alike": ({ name, ...counts }) =>
@@ -132,6 +138,18 @@ const TROUBLES: SentencesOf<Trouble, TroubleWords> = {
     words(trouble.countRises(one), trouble.bothCounts(), trouble.checkCounts()),
   "before-step": ({ step, stepDay }) => days(trouble.beforeStep({ step, day: dayWords(stepDay) })),
   "too-soon": (one) => days(trouble.tooSoon(one)),
+  "day-swapped": ({ day, against, againstDay, ...one }) => {
+    const fits = dayWords(one.fits);
+    const other = { step: against, stepDay: dayWords(againstDay) };
+    const wrong = trouble.daySwapped({ day: dayWords(day), fits, ...other });
+    return words(wrong, trouble.bothDays(), trouble.daySwappedToDo({ fits }));
+  },
+  "free-weekday": ({ weekday, others }) =>
+    words(
+      trouble.freeWeekday({ weekday: String(weekday) as Weekday, others }),
+      trouble.dayUsed(),
+      trouble.ifSlip(),
+    ),
   "closed-standing": (one) =>
     words(trouble.closedStanding(one), trouble.closedHappens(), trouble.closedToDo()),
   "count-missing": () =>

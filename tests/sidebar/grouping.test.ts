@@ -1,14 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { coming, late } from "../../src/sentences/made/batches";
-import * as checkPage from "../../src/sentences/made/check-page";
 import * as setUp from "../../src/sentences/made/set-up-page";
 import { tally } from "../../src/sentences/made/today-page";
 import { batchesBehind, monthsOf, varietyChoices } from "../../src/sidebar/ahead/month-ranges";
-import { groupedByCost } from "../../src/sidebar/check/costs";
 import { nextIndex } from "../../src/sidebar/controls/tab-list";
 import { columnGroups, readTwice } from "../../src/sidebar/set-up/column-groups";
 import { byPlace, statusTally } from "../../src/sidebar/today/places";
-import { ahead, check, columns, takeCount } from "./fixed-answers";
+import { ahead, columns, takeCount } from "./fixed-answers";
 
 describe("byPlace", () => {
   const at = (place: string, status: "late" | "due" | "coming" = "due", batch = "") => ({
@@ -71,17 +69,6 @@ describe("months ahead", () => {
     const row = { ...first, month: "2026-12" };
     expect(batchesBehind(answer, { ...row, variety: "" })).toHaveLength(1);
     expect(batchesBehind(answer, { ...row, variety: "(blank)" })).toEqual([]);
-  });
-});
-
-describe("troubles", () => {
-  it("stand worst first by what they cost, without empty groups", () => {
-    expect(groupedByCost(check.rows).map(({ title, rows }) => [title(), rows.length])).toEqual([
-      [checkPage.rowLost(), 1],
-      [checkPage.columnLost(), 1],
-      [checkPage.cellLost(), 2],
-      [checkPage.readAsSaid(), 1],
-    ]);
   });
 });
 

@@ -76,7 +76,13 @@ describe("entryWords", () => {
 
   it("says what mends all rows at once", () => {
     const troubles = [4, 6].map(
-      (row): Trouble => ({ row, column: "Method", found: "Kiwi", code: "no-such-method" }),
+      (row): Trouble => ({
+        row,
+        column: "Method",
+        found: "Kiwi",
+        code: "no-such-method",
+        near: null,
+      }),
     );
     expect(entryWords({ troubles, plants: 0 }).whatToDo).toBe(
       trouble.mendsAll({ toDo: trouble.noSuchMethodToDo(), rows: 2 }),
@@ -84,16 +90,57 @@ describe("entryWords", () => {
   });
 
   it("quotes the first three where the words differ", () => {
-    const troubles = [4, 5, 6, 9].map((row) => sooner(row, `2026-08-0${row}`, row));
+    const risen = (row: number, before: number): Trouble => ({
+      ...{ row, column: "Takes", found: `${row}0`, code: "count-rises", before, step: "Grafting" },
+    });
+    const troubles = [4, 5, 6, 9].map((row) => risen(row, row));
     const words = entryWords({ troubles, plants: 0 });
-    expect(words.found).toBe("2026-08-04, 2026-08-05, 2026-08-06, …");
-    expect(words.whatHappens).toBe(trouble.bothDays());
-    expect(words.whatToDo).toBe(trouble.checkDays());
-    const said = (row: number, days: number) =>
-      trouble.inRow({ row, said: trouble.tooSoon({ days, step: "Grafting", fewest: 12 }) });
+    expect(words.found).toBe("40, 50, 60, …");
+    expect(words.whatHappens).toBe(trouble.bothCounts());
+    expect(words.whatToDo).toBe(trouble.checkCounts());
+    const said = (row: number, before: number) =>
+      trouble.inRow({ row, said: trouble.countRises({ before, step: "Grafting" }) });
     expect(words.trouble).toBe([said(4, 4), said(5, 5), said(6, 6), "…"].join(". "));
     const [row] = checkTable({ entries: [{ troubles, plants: 0 }], rows: NO_ROWS }).rows;
     expect([row?.[0], row?.[6]]).toEqual([4, "4-6, 9"]);
+  });
+
+  it("says of days that come too soon between how many, and the one change that mends them", () => {
+    const soon = (...days: number[]) =>
+      entryWords({ troubles: days.map((one, at) => sooner(at + 4, "", one)), plants: 0 });
+    expect(soon(5, 3, 4)).toMatchObject({
+      trouble: trouble.tooSoonRows({ least: 3, most: 5, step: "Grafting", fewest: 12 }),
+      whatToDo: trouble.tooSoonRowsToDo({ least: 3, rows: 3 }),
+    });
+    expect(soon(3, 3)).toMatchObject({
+      trouble: trouble.tooSoon({ days: 3, step: "Grafting", fewest: 12 }),
+      whatToDo: trouble.tooSoonRowsToDo({ least: 3, rows: 2 }),
+    });
+    expect(soon(3).whatToDo).toBe(trouble.checkDays());
+  });
+
+  it("says of days before their step in how many rows, and what would mend them all", () => {
+    const early = (row: number): Trouble => ({
+      ...{ row, column: "Release", found: "2026-08-01", code: "before-step", step: "Grafting" },
+      stepDay: day("2026-08-09"),
+    });
+    expect(entryWords({ troubles: [early(4), early(7)], plants: 0 })).toMatchObject({
+      trouble: trouble.beforeStepRows({ step: "Grafting", rows: 2 }),
+      whatToDo: trouble.beforeStepRowsToDo({ rows: 2 }),
+    });
+    expect(entryWords({ troubles: [early(4)], plants: 0 }).whatToDo).toBe(trouble.checkDays());
+  });
+
+  it("says of swapped days what each was read as, and how all are mended", () => {
+    const swapped = (row: number): Trouble => ({
+      ...{ row, column: "Release", found: "2026-04-03", code: "day-swapped", against: "Grafting" },
+      ...{ day: day("2026-04-03"), fits: day("2026-03-04"), againstDay: day("2026-03-01") },
+    });
+    const [one, two] = [[swapped(4)], [swapped(4), swapped(7)]].map((troubles) =>
+      entryWords({ troubles, plants: 0 }),
+    );
+    expect(one?.whatToDo).toBe(trouble.daySwappedToDo({ fits: "4 Mar 2026" }));
+    expect(two?.whatToDo).toBe(trouble.daySwappedRowsToDo({ rows: 2 }));
   });
 });
 

@@ -1,14 +1,20 @@
 import type { CivilDay } from "../dates";
+import { missedJobs } from "../due";
+import { lazily } from "../lazily";
 import { madeOnce } from "../made-once";
-import { stateFinder } from "../projection";
+import { type BatchState, stateFinder } from "../projection";
 import { type Batch, type Records, type Trouble, targetKey } from "../records";
 import { scionsCutOn } from "../takes";
 import type { Method } from "../timetable";
+import { listedCells } from "./listed-cells";
 
 /** Wood that lay longer hardly takes, in days (common practice, no source). */
 const LONGEST_KEPT = 30;
 /** Plants that may be miscounted or not written as culled, as a share of the last count (our choice). */
 const LEFT_OVER = 0.1;
+/** What is left out fewer times is no habit, though it is all (our choice). */
+const FEWEST_FOR_A_HABIT = 3;
+const CLOSING = "closed";
 /** Later than any day of a table. */
 const EVER = 1e6 as CivilDay;
 
@@ -18,21 +24,54 @@ export interface BatchDoubts {
   troubles(): Trouble[];
 }
 
+interface Habit {
+  kept: number;
+  readonly broken: Trouble[];
+}
+
+/**
+ * Whether what was left out is what the nursery always leaves out, or mostly (our choice). Without the takes
+ * nothing can be said of the plants to come, so that only who never counts them has that habit.
+ */
+function isUsual(key: string, { kept, broken }: Habit): boolean {
+  const times = broken.length;
+  if (key === "take count") return kept === 0 && times >= FEWEST_FOR_A_HABIT;
+  return kept < times && (key !== CLOSING || times >= FEWEST_FOR_A_HABIT);
+}
+
+/** What is looked for in the batches of a method. */
+interface Looked {
+  readonly grafting: number;
+  readonly release: number;
+  /** Counted steps by their index in the method, each with what the nursery does there. */
+  readonly counted: readonly { readonly index: number; readonly habit: Habit }[];
+}
+
 /**
  * Finds what a batch's counts and days leave open or contradict: more dispatched than were there, closed
  * with plants standing, done and not counted, a wrap never opened, scions cut too late or too early.
  *
- * What a nursery leaves out more often than not is its habit, and is not listed (our choice).
+ * What a nursery leaves out by habit is not listed.
  *
  * @param asOf null when the question has no day
  */
 export function batchDoubts(records: Records, asOf: CivilDay | null): BatchDoubts {
   const stateOf = stateFinder(records, asOf ?? EVER);
   const cutOn = scionsCutOn(records);
-  const unread = new Set(records.troubles.map(({ row, column }) => `${row} ${column}`));
+  const isListed = lazily(() => listedCells(records));
   const always: Trouble[] = [];
-  const habits = new Map<string, { kept: number; readonly broken: Trouble[] }>();
-  const habit = (key: string) => madeOnce(habits, key, () => ({ kept: 0, broken: [] }));
+  const habits = new Map<string, Habit>();
+  const habitOf = (key: string) => madeOnce(habits, key, () => ({ kept: 0, broken: [] }));
+  const closing = habitOf(CLOSING);
+  const lookedFor = new Map<Method, Looked>();
+  const lookedIn = (method: Method): Looked =>
+    madeOnce(lookedFor, method, () => ({
+      grafting: method.steps.findIndex(({ key }) => key === "grafting"),
+      release: method.steps.findIndex(({ key }) => key === "first release"),
+      counted: method.steps.flatMap(({ key, counted }, index) =>
+        counted ? { index, habit: habitOf(key) } : [],
+      ),
+    }));
   /** Where a column's cell of the batch stands; null where there is none, or it is listed already. */
   const cell = (batch: Batch, wanted: string) => {
     const { table, row } = batch;
@@ -40,48 +79,63 @@ export function batchDoubts(records: Records, asOf: CivilDay | null): BatchDoubt
       ({ target, scionsCut, ...one }) =>
         one.table === table && wanted === (scionsCut ? "cut" : target && targetKey(target)),
     );
-    if (match === undefined || unread.has(`${row} ${match.header}`)) return null;
+    if (match === undefined || isListed().has(`${row} ${match.header}`)) return null;
     return { row, column: match.header, found: records.textIn(batch, match.column) };
+  };
+  const seeCounts = ({ batch, method, doneOn, counts }: BatchState, { counted }: Looked) => {
+    for (const { index, habit } of counted) {
+      if ((doneOn[index] ?? null) === null) continue;
+      if ((counts[index] ?? null) !== null) habit.kept += 1;
+      else {
+        const at = cell(batch, `step ${method.steps[index]?.key} count`);
+        if (at === null) continue;
+        (at.found === "" ? habit.broken : always).push({ ...at, code: "count-missing" });
+      }
+    }
+  };
+  /** A wrap that is still on though a step has a day after its last one. */
+  const seeRelease = (state: BatchState, release: number, start: CivilDay) => {
+    const { batch, method, doneOn, open } = state;
+    if (release === -1 || !open || (doneOn[release] ?? null) !== null) return;
+    const { key, by } = method.steps[release] as Method["steps"][number];
+    const past = method.steps.find((_, index) => (doneOn[index] ?? start) > start + by);
+    if (past === undefined || !missedJobs(state).includes(release)) return;
+    const at = cell(batch, `step ${key} day`);
+    if (at?.found === "") always.push({ ...at, code: "release-missed", step: past.name });
+  };
+  const seeScions = (batch: Batch, start: CivilDay) => {
+    const cut = cutOn?.(batch, start) ?? null;
+    if (cut === null || (cut <= start && cut >= start - LONGEST_KEPT)) return;
+    const at = cell(batch, "cut");
+    if (at !== null) always.push({ ...at, code: "scions-cut", days: start - cut });
+  };
+  const seeEnd = ({ batch, method, counts, lastCounted, plants }: BatchState) => {
+    const there = lastCounted === null ? null : (counts[lastCounted] ?? null);
+    if (there === null || lastCounted === null) return;
+    if ((batch.dispatched ?? 0) > there && batch.received === null) {
+      const at = cell(batch, "fact dispatched");
+      const step = method.steps[lastCounted]?.name ?? "";
+      if (at !== null) always.push({ ...at, code: "count-rises", before: there, step });
+    }
+    if (!batch.closed) return;
+    const at = (plants ?? 0) > there * LEFT_OVER ? cell(batch, "fact closed") : null;
+    if (at === null) closing.kept += 1;
+    else closing.broken.push({ ...at, code: "closed-standing", plants: plants ?? 0 });
   };
   return {
     see: (batch, method) => {
-      const { doneOn, counts, lastCounted, open, plants } = stateOf(batch, method);
-      const start = doneOn[method.steps.findIndex(({ key }) => key === "grafting")] ?? null;
-      method.steps.forEach(({ key, counted, by }, step) => {
-        const done = doneOn[step] ?? null;
-        if (counted && done !== null) {
-          const count = counts[step] ?? null;
-          const at = count === null ? cell(batch, `step ${key} count`) : null;
-          if (count !== null) habit(key).kept += 1;
-          else if (at !== null)
-            (at.found === "" ? habit(key).broken : always).push({ ...at, code: "count-missing" });
-        }
-        if (key !== "first release" || done !== null || start === null || !open) return;
-        const past = method.steps.find((_, other) => (doneOn[other] ?? start) > start + by);
-        const at = past === undefined ? null : cell(batch, `step ${key} day`);
-        if (past !== undefined && at?.found === "")
-          always.push({ ...at, code: "release-missed", step: past.name });
-      });
-      const cut = start === null ? null : (cutOn?.(batch, start) ?? null);
-      if (start !== null && cut !== null && (cut > start || cut < start - LONGEST_KEPT)) {
-        const at = cell(batch, "cut");
-        if (at !== null) always.push({ ...at, code: "scions-cut", days: start - cut });
-      }
-      const there = lastCounted === null ? null : (counts[lastCounted] ?? null);
-      if (there === null || lastCounted === null) return;
-      if ((batch.dispatched ?? 0) > there && batch.received === null) {
-        const at = cell(batch, "fact dispatched");
-        const step = method.steps[lastCounted]?.name ?? "";
-        if (at !== null) always.push({ ...at, code: "count-rises", before: there, step });
-      }
-      if (!batch.closed) return;
-      const at = (plants ?? 0) > there * LEFT_OVER ? cell(batch, "fact closed") : null;
-      if (at === null) habit("closed").kept += 1;
-      else habit("closed").broken.push({ ...at, code: "closed-standing", plants: plants ?? 0 });
+      const looked = lookedIn(method);
+      const state = stateOf(batch, method);
+      seeCounts(state, looked);
+      seeEnd(state);
+      const start = state.doneOn[looked.grafting] ?? null;
+      if (start === null) return;
+      seeRelease(state, looked.release, start);
+      seeScions(batch, start);
     },
     troubles: () => [
       ...always,
-      ...[...habits.values()].flatMap(({ kept, broken }) => (kept < broken.length ? [] : broken)),
+      ...[...habits].flatMap(([key, habit]) => (isUsual(key, habit) ? [] : habit.broken)),
     ],
   };
 }

@@ -1,19 +1,19 @@
 import { shortened } from "../cells";
-import { type CivilDay, isoDay } from "../dates";
+import { type CivilDay, isoDay, isoWeekday } from "../dates";
+import { lazily } from "../lazily";
+import { nearestNames } from "../names";
 import { type Batch, FACT_NAMES, likeName, type Records, type Trouble } from "../records";
-import {
-  batchMethods,
-  hangsOn,
-  type Method,
-  type MethodUnread,
-  type Timetable,
-} from "../timetable";
+import { batchMethods, type MethodUnread, type Timetable } from "../timetable";
 import { batchDoubts } from "./batch-doubts";
+import { earlyDays, isInOrder, swappedDays } from "./days-in-order";
+import { freeWeekdays } from "./free-weekdays";
+import { listedCells } from "./listed-cells";
+import { type PlacedStep, placedSteps } from "./placed-steps";
 
 /**
  * Troubles that show only when the cells of a batch are held against each other: names used
  * twice, methods that the timetable lacks, counts that rise, days that run backwards, come sooner
- * than they can, or lie in the future.
+ * than they can, lie in the future, or on a weekday on which nobody works.
  *
  * @param asOf null when the question has no day; then no day is in the future
  */
@@ -25,19 +25,38 @@ export function batchTroubles(
   const troubles: Trouble[] = [];
   const firstOf = new Map<string, Batch>();
   const methodOf = batchMethods(timetable);
+  const stepsOf = placedSteps(records);
   const doubts = batchDoubts(records, asOf);
+  const free = freeWeekdays(records, asOf);
+  const isListed = lazily(() => listedCells(records));
   for (const batch of records.batches) {
     const key = likeName(batch.name);
     const first = firstOf.get(key);
     if (first === undefined) firstOf.set(key, batch);
     else troubles.push(sameName(batch, first));
     const reading = methodOf(batch);
-    if (reading.code !== "method") troubles.push(noMethod(batch, reading, records));
+    if (reading.code !== "method") troubles.push(noMethod(batch, reading, { records, timetable }));
     else {
-      troubles.push(...alongTheSteps(batch, reading.method, records));
+      const steps = stepsOf(reading.method);
+      risingCounts(batch, steps, { records, troubles });
+      if (!isInOrder(batch.days, steps)) {
+        troubles.push(...daysOutOfOrder(batch, steps, { records, asOf }));
+      }
       doubts.see(batch, reading.method);
     }
-    if (asOf !== null) troubles.push(...inTheFuture(batch, records, asOf));
+    for (let at = 0; at < batch.days.length; at += 1) {
+      const day = batch.days[at] ?? null;
+      if (day === null) continue;
+      if (asOf !== null && day > asOf) {
+        troubles.push({ ...dayAt(records, batch, at), code: "after-as-of", asOf });
+      } else if (free.weekdays.size > 0 && free.weekdays.has(isoWeekday(day))) {
+        const found = dayAt(records, batch, at);
+        // A week or a month that is read as one of its days says nothing of the weekday.
+        if (isListed().has(`${found.row} ${found.column}`)) continue;
+        const weekday = isoWeekday(day);
+        troubles.push({ ...found, code: "free-weekday", weekday, others: free.others });
+      }
+    }
   }
   return [...troubles, ...doubts.troubles()];
 }
@@ -54,75 +73,89 @@ function sameName(batch: Batch, first: Batch): Trouble {
   };
 }
 
-function noMethod(batch: Batch, reading: MethodUnread, records: Records): Trouble {
+function noMethod(
+  batch: Batch,
+  reading: MethodUnread,
+  { records, timetable }: { readonly records: Records; readonly timetable: Timetable },
+): Trouble {
   const fact = batch.method === "" ? "crop" : "method";
   const column = records.columns.find(
     ({ target }) => target?.kind === "fact" && target.fact === fact,
   );
-  const at = { row: batch.row, column: column?.header ?? FACT_NAMES[fact], found: batch[fact] };
-  return reading.code === "no-such-method"
-    ? { ...at, code: reading.code }
-    : { ...at, code: reading.code, methods: reading.methods.map(({ name }) => shortened(name)) };
-}
-
-function alongTheSteps(batch: Batch, method: Method, records: Records): Trouble[] {
-  const troubles: Trouble[] = [];
-  const indexOf = (key: string) => records.stepKeys.indexOf(key);
-  let counted: { name: string; count: number } | null = null;
-  for (const step of method.steps) {
-    const at = indexOf(step.key);
-    if (at === -1) continue;
-    const count = batch.counts[at] ?? null;
-    if (step.counted && count !== null) {
-      if (counted !== null && count > counted.count) {
-        troubles.push({
-          row: batch.row,
-          column: headerOf(records, batch, { key: step.key, what: "count" }),
-          found: String(count),
-          code: "count-rises",
-          before: counted.count,
-          step: counted.name,
-        });
-      }
-      counted = { name: step.name, count };
-    }
-    const before = hangsOn(method, step);
-    const parent = before === null ? undefined : method.steps[before];
-    if (parent === undefined) continue;
-    const day = batch.days[at] ?? null;
-    const stepDay = batch.days[indexOf(parent.key)] ?? null;
-    // How soon it comes is known from the step alone that the days are counted from.
-    const soonest = before === step.after ? step.from / 2 : 0;
-    if (day === null || stepDay === null || day - stepDay >= soonest) continue;
-    const column = headerOf(records, batch, { key: step.key, what: "day" });
-    const days = day - stepDay;
-    troubles.push({
-      row: batch.row,
-      column,
-      found: isoDay(day),
-      step: parent.name,
-      ...(days < 0
-        ? { code: "before-step" as const, stepDay }
-        : { code: "too-soon" as const, days, fewest: step.from }),
-    });
+  const found = batch[fact];
+  const at = { row: batch.row, column: column?.header ?? FACT_NAMES[fact], found };
+  if (reading.code === "several-methods") {
+    const methods = reading.methods.map(({ name }) => shortened(name));
+    return { ...at, code: reading.code, methods };
   }
-  return troubles;
+  const [near = null] = nearestNames(
+    found,
+    timetable.methods.map(({ name }) => name),
+  );
+  return { ...at, code: reading.code, near };
 }
 
-function inTheFuture(batch: Batch, records: Records, asOf: CivilDay): Trouble[] {
-  return batch.days.flatMap((day, at) =>
-    day === null || day <= asOf
-      ? []
-      : [
-          {
-            row: batch.row,
-            column: headerOf(records, batch, { key: records.stepKeys[at] as string, what: "day" }),
-            found: isoDay(day),
-            code: "after-as-of" as const,
-            asOf,
-          },
-        ],
-  );
+function risingCounts(
+  batch: Batch,
+  steps: readonly PlacedStep[],
+  { records, troubles }: { readonly records: Records; readonly troubles: Trouble[] },
+): void {
+  let before: PlacedStep | null = null;
+  for (const one of steps) {
+    const count = one.step.counted ? (batch.counts[one.at] ?? null) : null;
+    if (count === null) continue;
+    const least = before === null ? count : (batch.counts[before.at] as number);
+    if (before !== null && count > least) {
+      troubles.push({
+        row: batch.row,
+        column: headerOf(records, batch, { key: one.step.key, what: "count" }),
+        found: String(count),
+        code: "count-rises",
+        before: least,
+        step: before.step.name,
+      });
+    }
+    before = one;
+  }
+}
+
+function daysOutOfOrder(
+  batch: Batch,
+  steps: readonly PlacedStep[],
+  { records, asOf }: { readonly records: Records; readonly asOf: CivilDay | null },
+): readonly Trouble[] {
+  const early = earlyDays(batch.days, steps);
+  const swapped = swappedDays(batch.days, steps, { early, asOf });
+  if (swapped.length > 0) {
+    return swapped.map(({ at, day, fits, against, againstDay }) => ({
+      ...dayAt(records, batch, at),
+      code: "day-swapped" as const,
+      day,
+      fits,
+      against: against.name,
+      againstDay,
+    }));
+  }
+  return early.map(({ at, step, day, above, aboveDay }) => ({
+    ...dayAt(records, batch, at),
+    step: above.name,
+    ...(day < aboveDay
+      ? { code: "before-step" as const, stepDay: aboveDay }
+      : { code: "too-soon" as const, days: day - aboveDay, fewest: step.from }),
+  }));
+}
+
+/** The cell that holds a batch's day of a step. */
+function dayAt(
+  records: Records,
+  batch: Batch,
+  at: number,
+): Pick<Trouble, "row" | "column" | "found"> {
+  return {
+    row: batch.row,
+    column: headerOf(records, batch, { key: records.stepKeys[at] as string, what: "day" }),
+    found: isoDay(batch.days[at] as CivilDay),
+  };
 }
 
 function headerOf(

@@ -1,8 +1,10 @@
 import type { BatchState } from "../projection";
+import { hangsOn } from "../timetable";
 
 /**
- * Indexes of jobs that were skipped: a later step is recorded, the job is not, nor anything that could not
- * have been done without it. A look that hangs on a job proves nothing: shoots grow under a wrap that binds.
+ * Indexes of jobs that were skipped: a later step is recorded, the job is not, nor anything that hangs on it
+ * and so could not have been done without it. Shoots grow under a wrap that binds, so that buds prove nothing,
+ * counted or not; nor does a look.
  */
 export function missedJobs(state: BatchState): readonly number[] {
   const { method, reached, recordable, doneOn, plannedOn, counts } = state;
@@ -10,7 +12,8 @@ export function missedJobs(state: BatchState): readonly number[] {
     (doneOn[index] ?? null) !== null || (counts[index] ?? null) !== null;
   const isProved = (index: number): boolean =>
     method.steps.some(
-      (step, at) => step.after === index && ((isKnown(at) && step.kind !== "look") || isProved(at)),
+      (step, at) =>
+        hangsOn(method, step) === index && ((isKnown(at) && step.kind !== "look") || isProved(at)),
     );
   const missed: number[] = [];
   for (let index = 0; index < reached; index += 1) {

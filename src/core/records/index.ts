@@ -32,4 +32,4 @@ export {
   type ToldWords,
   toldAs,
 } from "./told-words";
-export { byCost, costOf, type Trouble } from "./trouble";
+export { byCost, COST, costOf, type Trouble } from "./trouble";

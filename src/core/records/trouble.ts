@@ -76,7 +76,8 @@ type Amiss =
       readonly as: "heading" | "note" | "sums" | "sums by numbers";
     }
   | { readonly code: "outside-tables" }
-  | { readonly code: "no-such-method" }
+  /** The nearest name of a method, null where none is near. */
+  | { readonly code: "no-such-method"; readonly near: string | null }
   | { readonly code: "several-methods"; readonly methods: readonly string[] }
   /** Of so many batches; another name of so many others is spelt nearly so. */
   | {
@@ -87,6 +88,16 @@ type Amiss =
     }
   | { readonly code: "count-rises"; readonly before: number; readonly step: string }
   | { readonly code: "before-step"; readonly step: string; readonly stepDay: CivilDay }
+  /** Out of order with another step, and in order once its day and month are swapped: then it is `fits`. */
+  | {
+      readonly code: "day-swapped";
+      readonly day: CivilDay;
+      readonly fits: CivilDay;
+      readonly against: string;
+      readonly againstDay: CivilDay;
+    }
+  /** An ISO weekday on which nothing is done else; of so many other days none is one. */
+  | { readonly code: "free-weekday"; readonly weekday: number; readonly others: number }
   /** Sooner after the step than half of the fewest days by the timetable. */
   | {
       readonly code: "too-soon";

@@ -2,23 +2,21 @@
 
 import { count, plural } from "../runtime";
 
-export const cellLost = (): string => "The cell is not used";
-
 export const checking = (): string => "Checking the records";
 
 export const column = (d: { readonly column: string | number }): string => "Column " + d.column;
-
-export const columnLost = (): string => "A column is not used";
 
 export const found = (): string => "Found:";
 
 export const going = (): string => "Going to the cell";
 
-export const inDoubt = (): string => "Used, but please check";
-
 export const moreRows = (d: { readonly rows: number }): string => "and " + count(d.rows) + " more";
 
 export const noTrouble = (): string => "No trouble found.";
+
+export const plants = (d: { readonly plants: number }): string => plural(d.plants, { one: count(d.plants) + " plant", other: count(d.plants) + " plants" });
+
+export const pleaseCheck = (): string => "Please check";
 
 export const press = (): string => "Press a row or column to go to it in the sheet.";
 
@@ -29,8 +27,6 @@ export const readAsSaid = (): string => "Used, read as said here";
 export const row = (d: { readonly row: string | number }): string => "Row " + d.row;
 
 export const rowColumn = (d: { readonly row: string | number; readonly column: string | number }): string => "Row " + d.row + ", " + d.column;
-
-export const rowLost = (): string => "The row is not used";
 
 export const selected = (d: { readonly cell: string | number }): string => "Selected in the sheet: " + d.cell;
 

@@ -24,6 +24,10 @@ export const batchUnnamedToDo = (): string => "Give the batch a name of its own"
 
 export const beforeStep = (d: { readonly step: string | number; readonly day: string | number }): string => "Before " + d.step + " on " + d.day;
 
+export const beforeStepRows = (d: { readonly step: string | number; readonly rows: number }): string => "Before " + d.step + " in " + count(d.rows) + " rows";
+
+export const beforeStepRowsToDo = (d: { readonly rows: number }): string => "Check both days. If the column holds the days of another step, say so in Set up. That mends all " + count(d.rows) + " rows";
+
 export const blankCells = (d: { readonly blanks: number }): string => plural(d.blanks, { one: count(d.blanks) + " blank cell", other: count(d.blanks) + " blank cells" });
 
 export const blanksBelow = (): string => "Blank cells below a value";
@@ -88,6 +92,14 @@ export const countRises = (d: { readonly before: string | number; readonly step:
 
 export const dayOfStep = (d: { readonly step: string | number }): string => "the day of " + d.step;
 
+export const daySwapped = (d: { readonly day: string | number; readonly step: string | number; readonly stepDay: string | number; readonly fits: string | number }): string => "Read as " + d.day + ", but " + d.step + " is on " + d.stepDay + ". " + d.fits + " fits";
+
+export const daySwappedRowsToDo = (d: { readonly rows: number }): string => "If day and month were swapped in these " + count(d.rows) + " rows, turn them round";
+
+export const daySwappedToDo = (d: { readonly fits: string | number }): string => "If day and month were swapped, write " + d.fits;
+
+export const dayUsed = (): string => "The day is used as it is";
+
 export const dittoMarks = (): string => "A mark means the value above it";
 
 export const dittoMarksFound = (d: { readonly marks: number }): string => plural(d.marks, { one: count(d.marks) + " ditto mark", other: count(d.marks) + " ditto marks" });
@@ -99,6 +111,8 @@ export const filledFromAbove = (): string => "One value seems to count for the r
 export const filledFromAboveHappens = (): string => "Blank cells are read as the value above them";
 
 export const filledFromAboveToDo = (): string => "Nothing if that is right, else fill the cells in";
+
+export const freeWeekday = (d: { readonly weekday: "1" | "2" | "3" | "4" | "5" | "6" | "7"; readonly others: number }): string => "A " + select(d.weekday, { "1": "Monday", "2": "Tuesday", "3": "Wednesday", "4": "Thursday", "5": "Friday", "6": "Saturday", "7": "Sunday", other: "" }) + ". None of " + count(d.others) + " other days is one";
 
 export const heading = (): string => "A heading or a note";
 
@@ -170,6 +184,8 @@ export const noSuchMethod = (): string => "The timetable has no such method";
 
 export const noSuchMethodHappens = (): string => "The batch gets no dates and no forecast";
 
+export const noSuchMethodNear = (d: { readonly near: string | number }): string => "The timetable has no such method. The nearest is " + d.near;
+
 export const noSuchMethodToDo = (): string => "Say in Set up what it means, or add it to the timetable";
 
 export const notABatchHappens = (): string => "The row is not read as a batch";
@@ -223,3 +239,7 @@ export const sums = (): string => "A row of sums";
 export const sumsByNumbers = (): string => "A row of sums, by its numbers";
 
 export const tooSoon = (d: { readonly days: string | number; readonly step: string | number; readonly fewest: string | number }): string => d.days + " days after " + d.step + ". The timetable says " + d.fewest + " at least";
+
+export const tooSoonRows = (d: { readonly least: string | number; readonly most: string | number; readonly step: string | number; readonly fewest: string | number }): string => d.least + " to " + d.most + " days after " + d.step + ". The timetable says " + d.fewest + " at least";
+
+export const tooSoonRowsToDo = (d: { readonly least: string | number; readonly rows: number }): string => "Check both days. If that is usual with you, write " + d.least + " as From day in the timetable. That mends all " + count(d.rows) + " rows";

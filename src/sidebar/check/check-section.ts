@@ -9,10 +9,9 @@ import { plainButton } from "../controls/plain-button";
 import { wholeText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import type { Section, SidebarContext } from "../section";
-import { groupedByCost } from "./costs";
 import { troubleItem } from "./trouble-item";
 
-/** With more troubles than this, only the costliest are unfolded. */
+/** With more troubles than this, what is read as said is folded. */
 const TROUBLES_UNFOLDED = 20;
 
 /** What could not be read or is hardly meant so; each leads to its cell. */
@@ -28,14 +27,16 @@ export function checkSection(context: SidebarContext): Section {
       work: async () => show(await call("sidebarCheck", null)),
     });
   const show = ({ rows, tally }: CheckAnswer) => {
-    const groups = groupedByCost(rows).map((cost, index) =>
-      group({
-        title: cost.title(),
-        tally: countText(cost.rows.length),
-        open: index === 0 || rows.length <= TROUBLES_UNFOLDED,
-        content: () => longList(cost.rows, (row) => troubleItem(context, row)),
-      }),
-    );
+    const groups = [false, true].flatMap((isReading) => {
+      const some = rows.filter((row) => row.isReading === isReading);
+      if (some.length === 0) return [];
+      return group({
+        title: isReading ? text.readAsSaid() : text.pleaseCheck(),
+        tally: countText(some.length),
+        open: !isReading || rows.length <= TROUBLES_UNFOLDED,
+        content: () => longList(some, (row) => troubleItem(context, row)),
+      });
+    });
     body.replaceChildren(
       element("div", {}, wholeText(tally)),
       rows.length === 0 ? paragraph(text.noTrouble()) : paragraph(text.press()),

@@ -24,9 +24,9 @@ export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HT
     const [only = null] = rows;
     if (rowCount < 2) {
       const label = cellLabel(only, column);
-      return label === null
-        ? paragraph(element("strong", {}, text.wholeTable()))
-        : link(only, label);
+      const place =
+        label === null ? paragraph(element("strong", {}, text.wholeTable())) : link(only, label);
+      return plants === null ? place : element("div", {}, place, " ", text.plants({ plants }));
     }
     const more = rowCount - rows.length;
     return element(
@@ -36,7 +36,7 @@ export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HT
         "div",
         {},
         column === "" ? null : element("strong", {}, userText(column), " "),
-        text.severalRows({ rows: rowCount, plants }),
+        text.severalRows({ rows: rowCount, plants: plants ?? 0 }),
       ),
       element(
         "div",

@@ -1,4 +1,5 @@
 import {
+  COST,
   checkedRecords,
   costOf,
   shortened,
@@ -19,16 +20,17 @@ import { OWN_TABS } from "../tabs/own-tabs";
 /** What could not be used, in the timetable and in the records. */
 export function checkAnswer(): CheckAnswer {
   const now = recordsNow(undefined, true);
-  const { records, timetable, asOf } = now;
-  const { entries, rows } = checkedRecords(records, { timetable, faults: [] }, asOf);
-  return {
-    rows: [
-      ...now.faults.map((fault) => timetableTrouble(fault, now)),
-      ...untoldTrouble(now),
-      ...entries.map(rowOf),
-    ],
-    tally: tallySentence(rows),
-  };
+  const { records, timetable, asOf, faults } = now;
+  const { entries, rows } = checkedRecords(records, { timetable, faults }, asOf);
+  const all = entries.map((entry): CheckRow => {
+    const [first] = entry.troubles;
+    return first?.code === "timetable"
+      ? { ...timetableTrouble(first.fault, now), plants: entry.plants }
+      : rowOf(entry);
+  });
+  const open = all.filter(({ isReading }) => !isReading);
+  const read = all.filter(({ isReading }) => isReading);
+  return { rows: [...open, ...untoldTrouble(now), ...read], tally: tallySentence(rows) };
 }
 
 /** So many rows lead to their cells; more would bury what stands below. */
@@ -42,13 +44,13 @@ function rowOf(entry: TroubleEntry): CheckRow {
     rows: rows.slice(0, MOST_LINKED),
     rowCount: rows.length,
     plants,
-    cost: first === undefined ? 5 : costOf(first),
+    isReading: first !== undefined && costOf(first) === COST.reading,
     ...entryWords(entry),
   };
 }
 
 /** About no cell of the records. */
-const NOWHERE = { rows: [], rowCount: 0, plants: 0, column: "" } as const;
+const NOWHERE = { rows: [], rowCount: 0, plants: null, column: "", isReading: false } as const;
 
 /** It stands in no cell of the records, so that no cell is offered. */
 function timetableTrouble(
@@ -58,7 +60,6 @@ function timetableTrouble(
   return {
     ...NOWHERE,
     found: fault.found,
-    cost: 1,
     trouble: capital(faultSentence(fault, 0, "page")),
     whatHappens: timetable.methods.length === 0 ? check.onlyThisCheck() : timetableLoss(fault),
     whatToDo: check.correctTab({ tab: tab ?? OWN_TABS.timetable }),
@@ -80,7 +81,6 @@ function untoldTrouble({ workbook, settings }: RecordsNow): readonly CheckRow[] 
       found: check.cells({
         cells: more > 0 ? [...named, check.moreCells({ more })] : named,
       }),
-      cost: 4,
       trouble: check.untold({ formulas: cells.length }),
       whatHappens: check.untoldHappens(),
       whatToDo: check.untoldToDo({ columns: settingCells(workbook).columns.text }),

@@ -55,4 +55,46 @@ describe("troubles by their cause", () => {
     expect(first).toEqual(["no-batch-column", [null], 30]);
     expect(more.filter(([code]) => code === "batch-unnamed")).toEqual([]);
   });
+
+  // The first thing one read was a column of somebody's own, and a batch of 900 stood in the middle.
+  it("stand in the order of the plants at stake whatever they cost, and last where none are known", () => {
+    const [soon, cocoa] = ["2026-08-03", "Cocoa cleft graft"];
+    expect(
+      entries(
+        [
+          ["B1", "Kiwi", "2026-08-01", 100, "", 10, "blue"],
+          ["B2", cocoa, "2026-08-01", 1000, soon, 900, "red"],
+          ["B3", cocoa, "a while ago", 100, "", 80, "red"],
+          ["B4", cocoa, "mid August 2026", 300, "", 250, "red"],
+          ["B5", "Kiwwi", "2026-08-01", "", "", "", "red"],
+        ],
+        [...HEADER, "Pot colour"],
+      ),
+    ).toEqual([
+      ["too-soon", [3], 900],
+      ["cell-unread", [4], 80],
+      ["no-such-method", [2], 10],
+      ["no-such-method", [6], null],
+      ["column-left", [null], null],
+      ["cell-read-as", [5], null],
+    ]);
+  });
+
+  it("count the plants under a column that may be one of ours", () => {
+    const rows = [
+      ["B1", "2026-08-01", 100, 80, "2026-08-20"],
+      ["B2", "2026-08-01", 200, 150, ""],
+    ];
+    const [first] = entries(rows, ["Batch", "Grafted on", "Grafts made", "Takes", "Opened up"]);
+    expect(first).toEqual(["column-left", [null], 80]);
+  });
+
+  it("are one for a name that is nearly another, with every batch of the rarer", () => {
+    const rows = ["Amberlow", "Amberlow", "Amberlow", "Amberlo", "Amberlo"].map((variety, at) => [
+      ...[`B${at}`, variety, "2026-08-01", 100],
+    ]);
+    expect(entries(rows, ["Batch", "Variety", "Grafted on", "Grafts made"])).toEqual([
+      ["near-alike", [5, 6], 200],
+    ]);
+  });
 });

@@ -103,7 +103,7 @@ describe("checkedRecords", () => {
         ["b1", "cocoa CLEFT graft", "", "", 90, "", ""],
       ]),
     ).toEqual([
-      { row: 2, column: "Method", found: "Kiwi", code: "no-such-method" },
+      { row: 2, column: "Method", found: "Kiwi", code: "no-such-method", near: null },
       {
         row: 3,
         column: "Batch",

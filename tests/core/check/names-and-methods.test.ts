@@ -50,8 +50,18 @@ describe("methods that can't be read", () => {
         ...{ row: 2, column: "Graft type", found: "Cleft", code: "several-methods" },
         methods: ["Cocoa cleft graft", "Mango cleft graft", "Avocado cleft graft"],
       },
-      { row: 4, column: "Graft type", found: "marcot", code: "no-such-method" },
-      { row: 5, column: "Crop", found: "Kiwi", code: "no-such-method" },
+      { row: 4, column: "Graft type", found: "marcot", code: "no-such-method", near: null },
+      { row: 5, column: "Crop", found: "Kiwi", code: "no-such-method", near: null },
     ]);
+  });
+
+  it("name the nearest method that is known, and none where none is near", () => {
+    const near = (crop: string, method: string) =>
+      checked(table([crop, method])).flatMap((one) =>
+        one.code === "no-such-method" ? [[one.found, one.near]] : [],
+      );
+    expect(near("", "Mangoo clefft grfat")).toEqual([["Mangoo clefft grfat", "Mango cleft graft"]]);
+    expect(near("", "Rubber grene budd")).toEqual([["Rubber grene budd", "Rubber green bud"]]);
+    expect(near("", "Layering")).toEqual([["Layering", null]]);
   });
 });
