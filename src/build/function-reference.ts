@@ -1,35 +1,16 @@
 import { exampleWorkbook } from "../functions/example-workbook";
 import { type FunctionEntry, registry } from "../functions/index";
-import { loadBundle } from "../local/bundle";
-import { openWorkbook } from "../local/engine";
-import { isoOfSerial, serialOfIso } from "../local/serial-day";
-import type { SheetCell, SheetCells } from "../local/sheet-cells";
-import { formulaCell, numberCell, textCell, workbookData } from "../local/workbook-data";
+import { isoOfSerial } from "../local/serial-day";
+import type { SheetCell } from "../local/sheet-cells";
+import { parametersOf } from "./contract";
+import type { exampleAnswers } from "./example-answers";
 
 const ROWS_SHOWN = 8;
 
-/**
- * The function reference as Markdown. Every example is calculated by the built file inside the
- * local workbook, so what the page shows is what a cell shows.
- *
- * @param code text of the built file
- */
-export async function functionReference(code: string): Promise<string> {
-  const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-  const bundle = loadBundle(code, { spreadsheetZone: zone, scriptZone: zone, locale: "en_GB" });
-  const workbook = openWorkbook(
-    workbookData("examples", [
-      ...Object.entries(exampleWorkbook).map(([name, rows]) => ({
-        name,
-        rows: rows.map((row) => row.map(exampleCell)),
-      })),
-      ...registry.map(({ name, example }) => ({ name, rows: [[formulaCell(example)]] })),
-    ]),
-    bundle,
-  );
-  await workbook.settled();
-  const sheets = workbook.sheets();
-  workbook.close();
+type ExampleAnswers = Awaited<ReturnType<typeof exampleAnswers>>;
+
+/** The function reference as Markdown, with what the examples answer. */
+export function functionReference(answers: ExampleAnswers): string {
   return [
     "# Functions",
     "",
@@ -41,7 +22,7 @@ export async function functionReference(code: string): Promise<string> {
     "and others), `;` stands between arguments: `=BATCH_STAGES(Records!A1:M7; ; Settings!B1; 0,9)`. With `;` every",
     "workbook takes a formula that holds no decimal number.",
     "",
-    ...registry.flatMap((entry) => section(entry, sheets)),
+    ...registry.flatMap((entry) => section(entry, answers.get(entry.name) ?? [])),
     "## The example workbook",
     "",
     ...Object.entries(exampleWorkbook).flatMap(([name, rows]) => [
@@ -53,19 +34,13 @@ export async function functionReference(code: string): Promise<string> {
   ].join("\n");
 }
 
-function section(entry: FunctionEntry, sheets: readonly SheetCells[]): string[] {
-  const names = entry.parameters.map(({ name, optional }) => (optional ? `[${name}]` : name));
-  const rows = sheets.find((sheet) => sheet.name === entry.name)?.rows ?? [];
-  const failed = rows[0]?.[0]?.message;
-  if (failed !== undefined || rows.length === 0) {
-    throw new Error(`the example of ${entry.name} failed: ${failed ?? "nothing came back"}`);
-  }
+function section(entry: FunctionEntry, rows: readonly (readonly (SheetCell | null)[])[]): string[] {
   const more = rows.length - ROWS_SHOWN;
   const headings = entry.exampleHeadings;
   return [
     `## ${entry.name}`,
     "",
-    `\`${entry.name}(${names.join(", ")})\``,
+    `\`${entry.name}(${parametersOf(entry)})\``,
     "",
     entry.sentence,
     "",
@@ -83,13 +58,6 @@ function section(entry: FunctionEntry, sheets: readonly SheetCells[]): string[] 
     ...(more > 0 ? ["", `… and ${more} more rows.`] : []),
     "",
   ];
-}
-
-function exampleCell(value: string | number) {
-  if (typeof value === "number") return numberCell(value);
-  const serial = serialOfIso(value);
-  if (serial !== null) return numberCell(serial, "yyyy-mm-dd");
-  return value === "" ? undefined : textCell(value);
 }
 
 function shown(cell: SheetCell | null): string {

@@ -1,5 +1,9 @@
+import { readFileSync } from "node:fs";
+import { CONTRACT, contractWithNew } from "./contract";
+import { exampleAnswers } from "./example-answers";
 import { forecastPictures, methodPictures } from "./forecast-pictures";
 import { functionReference } from "./function-reference";
+import { readmeWithFunctions } from "./readme-functions";
 import { recordsArguments } from "./records-arguments";
 import { timetablePage } from "./timetable-page";
 
@@ -12,8 +16,11 @@ import { timetablePage } from "./timetable-page";
 export async function generatedPages(code: string): Promise<ReadonlyMap<string, string>> {
   const pictures = (folder: string, drawn: readonly (readonly [name: string, svg: string])[]) =>
     drawn.map(([name, svg]) => [`${folder}/pictures/${name}`, svg] as const);
+  const answers = await exampleAnswers(code);
   return new Map([
-    ["src/functions/README.md", await functionReference(code)],
+    ["src/functions/README.md", functionReference(answers)],
+    ["README.md", readmeWithFunctions(readFileSync("README.md", "utf8"))],
+    [CONTRACT, contractWithNew(readFileSync(CONTRACT, "utf8"), answers)],
     ["src/workbook/reading/records-arguments.table.ts", recordsArguments()],
     ["src/core/timetable/README.md", timetablePage()],
     ...pictures("src/core/timetable", methodPictures()),

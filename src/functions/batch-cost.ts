@@ -21,4 +21,5 @@ export const batchCostHelp: HelpOf<typeof batchCost> = {
   },
   answers: help.answers,
   example: "=BATCH_COST(Records!A1:M7, Steps!A1:J8, Prices!A1:C6, Settings!B1)",
+  onSample: "=BATCH_COST(Records!A:AB, Timetable!A:L, Prices!A:C, Settings!B1)",
 };

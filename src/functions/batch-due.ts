@@ -23,4 +23,5 @@ export const batchDueHelp: HelpOf<typeof batchDue> = {
   },
   answers: help.answers,
   example: "=BATCH_DUE(Records!A1:M7, , Settings!B1, 14)",
+  onSample: "=BATCH_DUE(Records!A:AB, Timetable!A:L, Settings!B1)",
 };

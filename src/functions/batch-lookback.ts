@@ -41,4 +41,5 @@ export const batchLookbackHelp: HelpOf<typeof batchLookback> = {
   },
   answers: help.answers,
   example: "=BATCH_LOOKBACK(Records!A1:M7, , Settings!B1, 120)",
+  onSample: "=BATCH_LOOKBACK(Records!A:AB, , Settings!B1, 180)",
 };

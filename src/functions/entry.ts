@@ -10,6 +10,11 @@ export interface Said<Text> {
   readonly answers: Text;
   /** A formula over the example workbook; the reference shows what it really gives. */
   readonly example: string;
+  /**
+   * The formula that README shows, on the sample nursery; where it is left out, the example on whole tabs of
+   * the same names.
+   */
+  readonly onSample?: string;
   /** What the columns of the example hold, where the answer has no header of its own. */
   readonly exampleHeadings?: readonly Text[];
 }

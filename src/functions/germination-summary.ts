@@ -23,6 +23,7 @@ export const germinationSummaryHelp: HelpOf<typeof germinationSummary> = {
   parameters: { days: help.days, counts: help.counts, sown: help.sown },
   answers: help.answers,
   example: "=GERMINATION_SUMMARY(Germination!A2:A8, Germination!B2:B8, 50)",
+  onSample: "=GERMINATION_SUMMARY(A2:A15, B2:B15, 50)",
 };
 
 function columnOf(door: Door, name: string, value: unknown): number[] {

@@ -50,4 +50,5 @@ export const orderPlanHelp: HelpOf<typeof orderPlan> = {
   },
   answers: help.answers,
   example: '=ORDER_PLAN(150, DATE(2027, 9, 1), , "", 0.8, Records!A1:M7, , Settings!B1)',
+  onSample: '=ORDER_PLAN(150, DATE(2027, 8, 31), , "Cocoa cleft graft")',
 };

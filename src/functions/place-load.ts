@@ -21,4 +21,5 @@ export const placeLoadHelp: HelpOf<typeof placeLoad> = {
   },
   answers: help.answers,
   example: "=PLACE_LOAD(Records!A1:M7, , Places!A1:B3, Settings!B1)",
+  onSample: "=PLACE_LOAD(Records!A:AB, Timetable!A:L, Places!A:B, Settings!B1)",
 };

@@ -27,11 +27,13 @@ export const registry: readonly FunctionEntry[] = /* @__PURE__ */ entries();
 function entries(): readonly FunctionEntry[] {
   return (Object.keys(runs) as FunctionName[]).map((name) => {
     const { parameters, run } = runs[name];
-    const { parameters: sentences, sentence, answers, example, exampleHeadings } = helps[name];
+    const { parameters: sentences, sentence, answers, example, ...more } = helps[name];
+    const { exampleHeadings, onSample } = more;
     return {
       sentence: said(sentence),
       answers: said(answers),
       example,
+      ...(onSample === undefined ? {} : { onSample }),
       ...(exampleHeadings === undefined ? {} : { exampleHeadings: exampleHeadings.map(said) }),
       name,
       parameters: Object.entries<Parameter<unknown>>(parameters).map(

@@ -31,4 +31,5 @@ export const takeComparedHelp: HelpOf<typeof takeCompared> = {
   },
   answers: help.answers,
   example: '=TAKE_COMPARED(Takes!A1:F25, "Grafter", "Variety")',
+  onSample: '=TAKE_COMPARED(Records!A:AB, "Grafter", "Variety")',
 };

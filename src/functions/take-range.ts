@@ -25,5 +25,6 @@ export const takeRangeHelp: HelpOf<typeof takeRange> = {
   },
   answers: help.answers,
   example: "=TAKE_RANGE(Records!J2:J7, Records!H2:H7)",
+  onSample: "=TAKE_RANGE(Records!R2:R90, Records!N2:N90)",
   exampleHeadings: [help.low, help.high],
 };

@@ -17,5 +17,6 @@ export const takeRateHelp: HelpOf<typeof takeRate> = {
   },
   answers: help.answers,
   example: "=TAKE_RATE(Records!J2:J7, Records!H2:H7)",
+  onSample: "=TAKE_RATE(Records!R2:R90, Records!N2:N90)",
   exampleHeadings: [help.heading],
 };

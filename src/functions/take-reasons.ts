@@ -22,4 +22,5 @@ export const takeReasonsHelp: HelpOf<typeof takeReasons> = {
   },
   answers: help.answers,
   example: "=TAKE_REASONS(Takes!A1:F25)",
+  onSample: "=TAKE_REASONS(Records!A:AB)",
 };

@@ -25,4 +25,5 @@ export const takeTrendHelp: HelpOf<typeof takeTrend> = {
   },
   answers: help.answers,
   example: '=TAKE_TREND(Takes!A1:F25, "month")',
+  onSample: '=TAKE_TREND(Records!A:AB, "month")',
 };

@@ -14,4 +14,5 @@ export const timetableHelp: HelpOf<typeof timetable> = {
   parameters: { method: help.method },
   answers: help.answers,
   example: '=TIMETABLE("Cocoa cleft graft")',
+  onSample: "=TIMETABLE()",
 };

@@ -23,4 +23,5 @@ export const workNeedsHelp: HelpOf<typeof workNeeds> = {
   },
   answers: help.answers,
   example: "=WORK_NEEDS(Records!A1:M7, , Settings!B1, 60)",
+  onSample: "=WORK_NEEDS(Records!A:AB, Timetable!A:L, Settings!B1, 30)",
 };

@@ -26,4 +26,5 @@ export const workPlanHelp: HelpOf<typeof workPlan> = {
   answers: help.answers,
   example:
     "=WORK_PLAN(Records!A1:M7, Steps!A1:J8, Crew!A1:E3, Settings!B1, 14, 'Closed days'!A1:A2)",
+  onSample: "=WORK_PLAN(Records!A:AB, Timetable!A:L, Crew!A:E, Settings!B1, 14, 'Closed days'!A:B)",
 };

@@ -1,7 +1,35 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { coreList } from "../../src/build/core-list";
 import { functionLists } from "../../src/build/function-lists";
 import { runs } from "../../src/functions/index";
+
+describe("the list of core", () => {
+  it.each([...coreList()])("%s is as its folders say: run npm run sentences", (path, text) => {
+    expect(readFileSync(path, "utf8")).toBe(text);
+  });
+
+  it("has the face of a folder, and each file of one that has none", () => {
+    const core = mkdtempSync(join(tmpdir(), "core-"));
+    for (const file of [
+      "faced/index.ts",
+      "faced/inside.ts",
+      "bare/one.ts",
+      "bare/two.ts",
+      "alone.ts",
+    ]) {
+      mkdirSync(join(core, dirname(file)), { recursive: true });
+      writeFileSync(join(core, file), "");
+    }
+    const [list = ""] = coreList(core).values();
+    rmSync(core, { recursive: true });
+    expect([...list.matchAll(/"(.*)"/g)].map(([, path]) => path)).toEqual([
+      ...["./alone", "./bare/one", "./bare/two", "./faced"],
+    ]);
+  });
+});
 
 describe("the lists of functions", () => {
   it.each([...functionLists()])("%s is as its folder says: run npm run sentences", (path, text) => {

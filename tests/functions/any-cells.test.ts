@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { registry } from "../../src/functions/registry";
 import { ask } from "../support/ask";
 import { hostIn } from "../support/host";
-import { ARGUMENTS } from "../support/nasty-tables";
+import { cellsFor } from "../support/nasty-tables";
 
 const hosts = fc
   .tuple(
@@ -15,13 +15,7 @@ const hosts = fc
 function argumentsOf(name: string): fc.Arbitrary<unknown[]> {
   const entry = registry.find((one) => one.name === name);
   if (entry === undefined) throw new Error(`${name} is not registered`);
-  return fc.tuple(
-    ...entry.parameters.map((one) => {
-      const arbitrary = ARGUMENTS[one.name];
-      if (arbitrary === undefined) throw new Error(`nothing is known to give for ${one.name}`);
-      return arbitrary;
-    }),
-  );
+  return fc.tuple(...entry.parameters.map((one) => cellsFor(one.name, entry)));
 }
 
 function deepFrozen<Value>(value: Value): Value {

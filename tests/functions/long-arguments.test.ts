@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { registry } from "../../src/functions/registry";
 import { ask } from "../support/ask";
-import { ARGUMENTS } from "../support/nasty-tables";
+import { cellsFor } from "../support/nasty-tables";
 
 /** The longest text that a cell may hold, less one. */
 const LONG = "y".repeat(49_999);
@@ -12,7 +12,8 @@ const LONGEST_SENTENCE = 2_000;
 /** Arguments of a function of which one, or one cell of one, is the long text. */
 function withLongText(name: string): fc.Arbitrary<unknown[]> {
   const entry = registry.find((one) => one.name === name);
-  const usual = (entry?.parameters ?? []).map((one) => ARGUMENTS[one.name] ?? fc.constant(""));
+  if (entry === undefined) throw new Error(`${name} is not registered`);
+  const usual = entry.parameters.map((one) => cellsFor(one.name, entry));
   return fc
     .tuple(fc.tuple(...usual), fc.nat(), fc.nat(), fc.nat(), fc.boolean())
     .map(([args, which, row, column, whole]) => {

@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { registry } from "../../src/functions/registry";
 import { ask } from "../support/ask";
+import { argumentsIn, columnAt } from "../support/formula";
 import { csvRows } from "./csv-rows";
 
 const project = fileURLToPath(new URL("../..", import.meta.url));
@@ -22,38 +23,11 @@ const OWN_CELLS: readonly (readonly unknown[])[] = [
 
 function tab(name: string): readonly (readonly unknown[])[] {
   if (name === "") return OWN_CELLS;
-  const file = name.replaceAll("'", "").toLowerCase().replace(" ", "-");
+  const file = name.toLowerCase().replace(" ", "-");
   return csvRows(readFileSync(`${project}/sample-sheets/hillside-nursery/${file}.csv`, "utf8")).map(
     (row) => row.map((cell) => (/^\d+(?:\.\d+)?$/.test(cell) ? Number(cell) : cell)),
   );
 }
-
-/** @example columnAt("AB") // 27 */
-const columnAt = (letters: string) =>
-  [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-
-const REFERENCE =
-  /^(?:(?<name>\w+|'[\w ]+')!)?(?<from>[A-Z]+)(?<top>\d*)(?::(?<to>[A-Z]+)(?<end>\d*))?$/;
-
-/** What an argument stands for on the sample nursery. */
-function standsFor(text: string): unknown {
-  if (text === "") return "";
-  if (/^\d+$/.test(text)) return Number(text);
-  if (text.startsWith('"')) return text.slice(1, -1);
-  const day = /^DATE\((\d+), (\d+), (\d+)\)$/.exec(text);
-  if (day !== null) return new Date(Date.UTC(Number(day[1]), Number(day[2]) - 1, Number(day[3])));
-  const { name = "", from = "", top, to, end } = REFERENCE.exec(text)?.groups ?? {};
-  if (from === "") throw new Error(`not read: ${text}`);
-  const rows = tab(name).slice(top ? Number(top) - 1 : 0, end ? Number(end) : undefined);
-  const cells = rows.map((row) => row.slice(columnAt(from), columnAt(to ?? from) + 1));
-  return to === undefined ? cells[0]?.[0] : cells;
-}
-
-/** The arguments between a formula's brackets, split at commas outside quotes and brackets. */
-const argumentsOf = (formula: string) =>
-  (formula.slice(formula.indexOf("(") + 1, -1).match(/(?:"[^"]*"|\([^)]*\)|[^,"(])+/g) ?? []).map(
-    (one) => one.trim(),
-  );
 
 describe("the functions as README shows them, on the sample nursery", () => {
   it("are all there", () => {
@@ -62,7 +36,7 @@ describe("the functions as README shows them, on the sample nursery", () => {
   });
 
   it.each(formulas)("%s answers", (formula) => {
-    const answer = ask(formula.slice(0, formula.indexOf("(")), argumentsOf(formula).map(standsFor));
+    const answer = ask(formula.slice(0, formula.indexOf("(")), argumentsIn(formula, tab));
     expect((answer as unknown[][]).length).toBeGreaterThan(1);
     // A plan without hours names nobody, and nobody is helped by it.
     expect(JSON.stringify(answer)).not.toContain("hours not known");
@@ -74,7 +48,10 @@ describe("the functions as README shows them, on the sample nursery", () => {
     ]);
     expect(whole.length).toBeGreaterThan(15);
     for (const [reference, name = "", last = ""] of whole) {
-      expect([reference, columnAt(last) + 1]).toEqual([reference, tab(name)[0]?.length]);
+      expect([reference, columnAt(last) + 1]).toEqual([
+        reference,
+        tab(name.replaceAll("'", ""))[0]?.length,
+      ]);
     }
   });
 });

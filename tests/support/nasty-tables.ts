@@ -1,4 +1,6 @@
 import fc from "fast-check";
+import type { FunctionEntry } from "../../src/functions/registry";
+import { exampleArguments } from "./example-of";
 import {
   mostly,
   nastyCell,
@@ -157,7 +159,7 @@ const columnOfCounts = fc.constantFrom<unknown>(
 );
 
 /** What may be given for each parameter. */
-export const ARGUMENTS: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
+const ARGUMENTS: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   records: usually(recordsTable, nastyGrid, nastyCell),
   timetable: usually(
     fc.oneof(fc.constantFrom<unknown>(undefined, ""), timetableTable),
@@ -234,3 +236,9 @@ export const ARGUMENTS: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   taken: fc.oneof(columnOfCounts, columnOfCounts, nastyCell, nastyGrid),
   grafted: fc.oneof(columnOfCounts, columnOfCounts, nastyCell, nastyGrid),
 };
+
+/** What may be given for a parameter: of a name that stands above nowhere, what the function's example gives. */
+export function cellsFor(name: string, entry: FunctionEntry): fc.Arbitrary<unknown> {
+  const example = fc.constant(exampleArguments(entry)[name]);
+  return ARGUMENTS[name] ?? usually(example, nastyCell, nastyGrid);
+}
