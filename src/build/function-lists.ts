@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { filesOf } from "./files-of";
 
 const FOLDER = "src/functions";
 /** A function's file has its help beside it. */
@@ -20,7 +20,7 @@ interface Listed {
  * @param files text of each file of the folder, by its name
  */
 export function functionLists(
-  files: ReadonlyMap<string, string> = filesOfFolder(),
+  files: ReadonlyMap<string, string> = filesOf(FOLDER),
 ): ReadonlyMap<string, string> {
   const listed = [...files]
     .flatMap(([file, text]): Listed[] => {
@@ -66,9 +66,4 @@ const pathOf = (line: string) => /"(.*)"/.exec(line)?.[1] ?? "";
 
 function byPath(one: string, other: string): number {
   return pathOf(one) < pathOf(other) ? -1 : 1;
-}
-
-function filesOfFolder(): ReadonlyMap<string, string> {
-  const names = readdirSync(FOLDER).filter((name) => /^[a-z-]+\.ts$/.test(name));
-  return new Map(names.map((name) => [name, readFileSync(`${FOLDER}/${name}`, "utf8")]));
 }

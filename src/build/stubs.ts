@@ -1,6 +1,6 @@
 import type { FunctionEntry } from "../functions/index";
 import type { SidebarCallName } from "../wire/calls";
-import { sidebarAnswers } from "../workbook/answers/sidebar-answers";
+import { sidebarAnswers } from "../workbook/answers/sidebar-answers.table";
 import { dueTitle, firstHeader } from "../workbook/tabs/due-tab-found";
 import { BUNDLE_NAME } from "./loader";
 

@@ -23,6 +23,15 @@ export interface Section {
   load(): Promise<void>;
 }
 
+/** A section in the page's list of them. */
+export interface ListedSection {
+  /** Its folder. */
+  readonly key: string;
+  /** What its tab says. */
+  readonly title: () => string;
+  readonly section: (context: SidebarContext) => Section;
+}
+
 /** How the workbook is set up; null where it is not yet. */
 export function setUpOf(context: SidebarContext): SetUpState | null {
   return context.opened()?.setUp ?? null;

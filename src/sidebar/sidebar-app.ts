@@ -1,34 +1,15 @@
 import * as text from "../sentences/made/page";
 import type { OpenAnswer } from "../wire/open";
-import { aheadSection } from "./ahead/ahead-section";
-import { checkSection } from "./check/check-section";
 import { actionButton } from "./controls/action-button";
 import { element } from "./controls/element";
 import { statusLine } from "./controls/status-line";
 import { tabList } from "./controls/tab-list";
 import { needsSetUp } from "./needs-set-up";
-import { ordersSection } from "./orders/orders-section";
 import { peopleShown } from "./people/people-shown";
 import type { Call } from "./script-call";
-import type { Section, SidebarContext } from "./section";
-import { setUpSection } from "./set-up/set-up-section";
+import type { SidebarContext } from "./section";
+import { SECTIONS } from "./sections.table";
 import { stateOf } from "./state";
-import { takesSection } from "./takes/takes-section";
-import { todaySection } from "./today/today-section";
-
-/** The page's sections in their order, the only list of them. */
-export const SECTIONS = [
-  { key: "today", title: text.today, section: todaySection },
-  { key: "ahead", title: text.ahead, section: aheadSection },
-  { key: "takes", title: text.takes, section: takesSection },
-  { key: "orders", title: text.orders, section: ordersSection },
-  { key: "check", title: text.check, section: checkSection },
-  { key: "set-up", title: text.setUp, section: setUpSection },
-] as const satisfies readonly {
-  readonly key: string;
-  readonly title: () => string;
-  readonly section: (context: SidebarContext) => Section;
-}[];
 
 interface AppState {
   /** What the script said of the workbook when it was asked last; null before. */

@@ -1,6 +1,7 @@
 /** What the sidebar is told of the months ahead. Days are ISO text. */
 
 import type { LeftOut, ReadyRow } from "../core";
+import type { CallShape } from "./call-shape";
 
 export interface AheadAnswer {
   readonly rows: readonly ReadyRow[];
@@ -22,4 +23,8 @@ export interface AheadBatch {
   readonly fewest: number | null;
   readonly likely: number | null;
   readonly most: number | null;
+}
+
+export interface AheadCalls {
+  readonly sidebarAhead: CallShape<null, AheadAnswer>;
 }

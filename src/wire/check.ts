@@ -1,5 +1,7 @@
 /** What the sidebar is told of the rows that could not be used, and where it leads to. */
 
+import type { CallShape } from "./call-shape";
+
 export interface CheckAnswer {
   /** Most plants at stake first, those of which none are known last. */
   readonly rows: readonly CheckRow[];
@@ -34,4 +36,9 @@ export interface SelectRequest {
 export interface SelectAnswer {
   /** Tab and cell, as "Records!N12". */
   readonly selected: string;
+}
+
+export interface CheckCalls {
+  readonly sidebarCheck: CallShape<null, CheckAnswer>;
+  readonly sidebarSelect: CallShape<SelectRequest, SelectAnswer>;
 }

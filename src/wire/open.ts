@@ -1,5 +1,6 @@
 /** What the sidebar is told when it opens. */
 
+import type { CallShape } from "./call-shape";
 import type { SetUpState, TabCandidate, TimetableCandidate } from "./set-up";
 
 export interface OpenAnswer {
@@ -17,4 +18,8 @@ export interface OpenAnswer {
   readonly timetables: readonly TimetableCandidate[];
   /** Names of the methods that are built in. */
   readonly methods: readonly string[];
+}
+
+export interface OpenCalls {
+  readonly sidebarOpen: CallShape<null, OpenAnswer>;
 }

@@ -1,5 +1,6 @@
 /** What the sidebar asks while tabs are chosen, columns read and our tabs made, and what it is told. */
 
+import type { CallShape } from "./call-shape";
 import type { NamedText } from "./named-text";
 import type { WordChoice, WordsAsked } from "./words";
 
@@ -113,4 +114,9 @@ export interface SetUpAnswer {
   readonly moved: readonly { readonly from: string; readonly to: string }[];
   /** What is left to ask of words in cells. */
   readonly words: WordsAsked;
+}
+
+export interface SetUpCalls {
+  readonly sidebarColumns: CallShape<ColumnsRequest, ColumnsAnswer>;
+  readonly sidebarSetUp: CallShape<SetUpRequest, SetUpAnswer>;
 }

@@ -1,6 +1,7 @@
 /** What the sidebar asks about takes, and what it is told. */
 
 import type { ChartReading, FairReading, ReasonReading, TakesRemark } from "../core";
+import type { CallShape } from "./call-shape";
 import type { NamedText } from "./named-text";
 
 export interface TakesRequest {
@@ -107,4 +108,9 @@ export interface RatedName {
   readonly name: NamedText;
   /** A share, 0 to 1. */
   readonly takeRate: number;
+}
+
+export interface TakesCalls {
+  readonly sidebarTakes: CallShape<TakesRequest, TakesAnswer>;
+  readonly sidebarCompareTakes: CallShape<CompareRequest, CompareAnswer>;
 }

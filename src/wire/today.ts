@@ -1,6 +1,7 @@
 /** What the sidebar asks about the due tasks, and what it is told. Days are ISO text. */
 
 import type { DueStatus, LeftOut } from "../core";
+import type { CallShape } from "./call-shape";
 import type { TrendRow } from "./takes";
 
 export interface DaysAheadRequest {
@@ -46,4 +47,9 @@ export interface CalendarAnswer {
   readonly fileName: string;
   /** The file's text, RFC 5545. */
   readonly text: string;
+}
+
+export interface TodayCalls {
+  readonly sidebarToday: CallShape<DaysAheadRequest, TodayAnswer>;
+  readonly sidebarCalendar: CallShape<DaysAheadRequest, CalendarAnswer>;
 }

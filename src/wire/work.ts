@@ -1,4 +1,5 @@
 import type { PartRemark, Proof } from "../core";
+import type { CallShape } from "./call-shape";
 
 /** What the sidebar asks about the coming work, and what it is told. Days are ISO text, but in codes. */
 
@@ -67,4 +68,9 @@ export interface PlannedPart {
 export interface MakeCrewAnswer {
   /** The tab that was made. */
   readonly tab: string;
+}
+
+export interface WorkCalls {
+  readonly sidebarWork: CallShape<WorkRequest, WorkAnswer>;
+  readonly sidebarMakeCrew: CallShape<null, MakeCrewAnswer>;
 }

@@ -1,4 +1,5 @@
 import type { Asked } from "../wording/writing-codes";
+import type { CallShape } from "./call-shape";
 
 /** What the sidebar asks to have written into the person's own tabs or taken back, and what it is told. */
 
@@ -75,4 +76,10 @@ export interface TakeBackAnswer {
   readonly restored: readonly CellWritten[];
   /** Cells left as they are, because someone changed them since. */
   readonly asked: readonly Question[];
+}
+
+export interface WritingCalls {
+  readonly sidebarRecord: CallShape<RecordRequest, RecordAnswer>;
+  readonly sidebarTakeBack: CallShape<TakeBackRequest, TakeBackAnswer>;
+  readonly sidebarLastWrites: CallShape<null, LastWritesAnswer>;
 }

@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { sidebarPage } from "../../src/build/sidebar-page";
 import { registry } from "../../src/functions/index";
-import { SECTIONS } from "../../src/sidebar/sidebar-app";
+import { SECTIONS } from "../../src/sidebar/sections.table";
 import { oneBrowser } from "../support/one-browser";
 import { PATIENCE_MS } from "../support/patience";
 import { type Answers, type AskedCall, type FakeRunner, fakeRunner } from "./script-runner";

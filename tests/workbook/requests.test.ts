@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { SIDEBAR_CALLS } from "../../src/build/stubs";
 import type { CallResult, SidebarCallName } from "../../src/wire/calls";
 import { wholeNumber } from "../../src/workbook/answers/fields";
-import { sidebarAnswers } from "../../src/workbook/answers/sidebar-answers";
+import { sidebarAnswers } from "../../src/workbook/answers/sidebar-answers.table";
 import { type Nursery, openNursery, smallRecords, tab } from "./nursery";
 
 /** What no page of ours sends, but anyone who sees the page can. */

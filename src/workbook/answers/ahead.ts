@@ -1,7 +1,8 @@
 import { isoDay, readyPlants } from "../../core";
-import type { AheadAnswer } from "../../wire/ahead";
+import type { AheadAnswer, AheadCalls } from "../../wire/ahead";
 import { recordsNow } from "../reading/records-tab";
 import { levelSet } from "../settings/numbers-set";
+import type { AnswerersOf } from "./answerer";
 
 /** The plants that get ready month by month, with the batches behind them. */
 export function aheadAnswer(): AheadAnswer {
@@ -26,3 +27,7 @@ export function aheadAnswer(): AheadAnswer {
     remarks,
   };
 }
+
+export const aheadCalls: AnswerersOf<AheadCalls> = {
+  sidebarAhead: { asked: null, answer: aheadAnswer },
+};

@@ -7,7 +7,13 @@ import {
   type TroubleEntry,
 } from "../../core";
 import * as check from "../../sentences/made/check";
-import type { CheckAnswer, CheckRow, SelectAnswer, SelectRequest } from "../../wire/check";
+import type {
+  CheckAnswer,
+  CheckCalls,
+  CheckRow,
+  SelectAnswer,
+  SelectRequest,
+} from "../../wire/check";
 import { capital } from "../../wording/capital";
 import { entryWords, tallySentence } from "../../wording/check";
 import { faultSentence, timetableLoss } from "../../wording/timetable";
@@ -16,6 +22,8 @@ import { type RecordsNow, recordsNow } from "../reading/records-tab";
 import { untoldFormulas } from "../reading/untold-formulas";
 import { settingCells } from "../settings/settings";
 import { OWN_TABS } from "../tabs/own-tabs";
+import type { AnswerersOf } from "./answerer";
+import { anyText, numberOrNull } from "./fields";
 
 /** What could not be used, in the timetable and in the records. */
 export function checkAnswer(): CheckAnswer {
@@ -100,3 +108,8 @@ export function selectAnswer({ row, column: header }: SelectRequest): SelectAnsw
   now.sheet.getRange(Math.max(1, at.row), at.column).activate();
   return { selected: `${now.sheet.getName()}!${cellName(at)}` };
 }
+
+export const checkCalls: AnswerersOf<CheckCalls> = {
+  sidebarCheck: { asked: null, answer: checkAnswer },
+  sidebarSelect: { asked: { row: numberOrNull, column: anyText }, answer: selectAnswer },
+};

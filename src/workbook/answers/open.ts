@@ -1,6 +1,6 @@
 import { builtInTimetable, isoDay } from "../../core";
 import { openDoor } from "../../door/index";
-import type { OpenAnswer } from "../../wire/open";
+import type { OpenAnswer, OpenCalls } from "../../wire/open";
 import { workbookHost } from "../host/workbook-host";
 import { asOfDay } from "../reading/records-tab";
 import { timetableCandidates, timetableToGuessBy } from "../reading/timetable-source";
@@ -9,6 +9,7 @@ import { recordTabCandidates } from "../set-up/tab-candidates";
 import { daysAheadSet, levelSet } from "../settings/numbers-set";
 import { readSettings } from "../settings/settings";
 import { personTabs } from "../tabs/person-tabs";
+import type { AnswerersOf } from "./answerer";
 
 /** What the page is told when it opens, before anything is set up too. */
 export function openAnswer(): OpenAnswer {
@@ -42,3 +43,7 @@ export function openAnswer(): OpenAnswer {
     methods: builtInTimetable().methods.map(({ name }) => name),
   };
 }
+
+export const openCalls: AnswerersOf<OpenCalls> = {
+  sidebarOpen: { asked: null, answer: openAnswer },
+};

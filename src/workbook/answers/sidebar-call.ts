@@ -2,7 +2,7 @@ import type { CallResult, SidebarCallName } from "../../wire/calls";
 import { scriptVersion } from "../host/version";
 import { writingFault } from "../host/writing-error";
 import { type Field, record } from "./fields";
-import { sidebarAnswers } from "./sidebar-answers";
+import { sidebarAnswers } from "./sidebar-answers.table";
 
 /**
  * Answers a call of the sidebar. What goes back is plain text and numbers, since anything else would

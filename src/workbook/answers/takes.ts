@@ -1,10 +1,18 @@
 import { summedTakes } from "../../core";
-import type { CompareAnswer, CompareRequest, TakesAnswer, TakesRequest } from "../../wire/takes";
+import type {
+  CompareAnswer,
+  CompareRequest,
+  TakesAnswer,
+  TakesCalls,
+  TakesRequest,
+} from "../../wire/takes";
 import { groupHeaders } from "../reading/group-headers";
 import { initialsIn, namedTexts } from "../reading/named-text";
 import { type RecordsNow, recordsNow } from "../reading/records-tab";
 import { TAKES_LEVEL, usualGrouping } from "../reading/usual-grouping";
 import { compareTakes } from "../takes/compare-takes";
+import type { AnswerersOf } from "./answerer";
+import { textOrUsual } from "./fields";
 
 /** Take rates by a column of the records. */
 export function takesAnswer({ by }: TakesRequest): TakesAnswer {
@@ -46,3 +54,11 @@ function headerFor({ records }: RecordsNow, asked: string, columns: readonly str
   );
   return own?.header ?? asked;
 }
+
+export const takesCalls: AnswerersOf<TakesCalls> = {
+  sidebarTakes: { asked: { by: textOrUsual }, answer: takesAnswer },
+  sidebarCompareTakes: {
+    asked: { by: textOrUsual, evenFor: textOrUsual, period: textOrUsual },
+    answer: compareAnswer,
+  },
+};

@@ -1,10 +1,12 @@
 import { isoDay, lastMonth } from "../../core";
-import type { CalendarAnswer, DaysAheadRequest, TodayAnswer } from "../../wire/today";
+import type { CalendarAnswer, DaysAheadRequest, TodayAnswer, TodayCalls } from "../../wire/today";
 import { dueCalendar } from "../../wording/due-calendar";
 import { dueNow, tasksNow } from "../due/due-tab";
 import { recordsNow } from "../reading/records-tab";
 import { columnReadAs } from "../reading/table-columns";
 import { trendRow } from "../takes/compare-takes";
+import type { AnswerersOf } from "./answerer";
+import { wholeNumber } from "./fields";
 
 /** The tasks that are due, each with the headers that its day and its count go under. */
 export function todayAnswer({ daysAhead }: DaysAheadRequest): TodayAnswer {
@@ -58,3 +60,10 @@ export function calendarAnswer({ daysAhead }: DaysAheadRequest): CalendarAnswer 
     text: dueCalendar(tasksNow(now, daysAhead), now.asOf),
   };
 }
+
+const DAYS_AHEAD = { daysAhead: wholeNumber({ least: 0, most: 3660, usual: 7 }) };
+
+export const todayCalls: AnswerersOf<TodayCalls> = {
+  sidebarToday: { asked: DAYS_AHEAD, answer: todayAnswer },
+  sidebarCalendar: { asked: DAYS_AHEAD, answer: calendarAnswer },
+};

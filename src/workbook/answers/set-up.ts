@@ -1,0 +1,36 @@
+import type { SetUpCalls } from "../../wire/set-up";
+import { columnGuesses } from "../set-up/column-guesses";
+import { setUp } from "../set-up/set-up";
+import type { AnswerersOf } from "./answerer";
+import {
+  anyText,
+  anyTextOrNull,
+  listOf,
+  record,
+  textIfSent,
+  textOrNull,
+  texts,
+  yes,
+  yesOrNoIfSent,
+} from "./fields";
+
+const columnChoices = listOf(record({ header: anyText, readAs: anyTextOrNull }));
+
+export const setUpCalls: AnswerersOf<SetUpCalls> = {
+  sidebarColumns: {
+    asked: { tab: anyText, timetable: textOrNull, columns: columnChoices },
+    answer: columnGuesses,
+  },
+  sidebarSetUp: {
+    asked: {
+      tab: anyText,
+      columns: columnChoices,
+      words: listOf(record({ word: anyText, name: anyTextOrNull, notSame: yes })),
+      timetable: textOrNull,
+      methods: texts,
+      compareBy: textIfSent,
+      initials: yesOrNoIfSent,
+    },
+    answer: setUp,
+  },
+};

@@ -1,0 +1,23 @@
+import type { WritingCalls } from "../../wire/writing";
+import { lastWrites } from "../tables/last-writes";
+import { takeBack } from "../tables/take-back";
+import { recordTask } from "../tasks/record-task";
+import type { AnswerersOf } from "./answerer";
+import { anyText, numberOrNull, texts } from "./fields";
+
+export const writingCalls: AnswerersOf<WritingCalls> = {
+  sidebarRecord: {
+    asked: {
+      batch: anyText,
+      task: anyText,
+      day: anyText,
+      count: numberOrNull,
+      who: anyText,
+      note: anyText,
+      sure: texts,
+    },
+    answer: recordTask,
+  },
+  sidebarTakeBack: { asked: { logId: anyText }, answer: takeBack },
+  sidebarLastWrites: { asked: null, answer: lastWrites },
+};
