@@ -1,5 +1,6 @@
 import { defineConfig } from "vitest/config";
 import { nonsenseModule } from "./src/local/nonsense.ts";
+import { promptModule } from "./src/local/prompt-engine.ts";
 import { DearFilesFirst } from "./tests/support/dear-files-first.ts";
 
 export default defineConfig(({ mode }) => ({
@@ -9,6 +10,7 @@ export default defineConfig(({ mode }) => ({
       name: "nonsense",
       load: (id) => (mode === "nonsense" ? nonsenseModule(id) : null),
     },
+    { name: "prompt engine", load: promptModule },
   ],
   test: {
     // What the tests bundle and start says nonsense too.
@@ -23,11 +25,11 @@ export default defineConfig(({ mode }) => ({
     maxWorkers: 2,
     sequence: { sequencer: DearFilesFirst },
     // Workbooks live for a moment: with room for them the collector runs less often.
-    execArgv: ["--max-semi-space-size=64"],
+    execArgv: ["--max-semi-space-size=128"],
     // No test is red because a machine is busy: these limits only end what hangs. Limits of speed are
     // CPU time and stand in the bench.
     testTimeout: 600_000,
     hookTimeout: 600_000,
-    expect: { poll: { timeout: 120_000 } },
+    expect: { poll: { timeout: 120_000, interval: 15 } },
   },
 }));

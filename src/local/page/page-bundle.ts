@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readFileSync, renameSync, statSync, writeFileSyn
 import path from "node:path";
 import type { Plugin } from "esbuild";
 import { nonsense } from "../nonsense";
+import { promptEngine } from "../prompt-engine";
 
 /** The files of the page that are made from its sources. */
 export interface PageBundle {
@@ -25,6 +26,7 @@ const ALWAYS_INPUTS = [
   "package-lock.json",
   "src/local/page/page-bundle.ts",
   "src/local/nonsense.ts",
+  "src/local/prompt-engine.ts",
 ];
 
 /**
@@ -61,7 +63,7 @@ export async function pageBundle(
     minify: true,
     define: { "process.env.NODE_ENV": '"production"' },
     loader: { ".woff2": "dataurl", ".svg": "dataurl", ".ttf": "dataurl", ".png": "dataurl" },
-    plugins: [nonsense, withoutTextEditor],
+    plugins: [nonsense, promptEngine, withoutTextEditor],
     legalComments: "none",
     metafile: true,
     write: false,

@@ -18,7 +18,7 @@ export interface CalculationWatch {
   stop(): void;
 }
 
-const LOOK_AGAIN_MS = 15;
+const LOOK_AGAIN_MS = 3;
 const LONGEST_CALCULATION_MS = 120_000;
 /**
  * A change after which the engine calculates nothing though it said that it would: so long is waited,

@@ -1,6 +1,7 @@
 import { ICommandService, type Injector, type Workbook, type Worksheet } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { SetWorksheetActiveOperation } from "@univerjs/sheets";
+import { updateOneTab } from "./one-tab-updates";
 import { ServiceError } from "./service-error";
 import { moveRulesWithCells } from "./tab-rules";
 
@@ -36,6 +37,8 @@ export function openBook(injector: Injector, workbook: Workbook): OpenBook {
     return number;
   };
   for (const sheet of workbook.getSheets()) numberOf(sheet.getSheetId());
+  const formulas = injector.get(FormulaDataModel);
+  updateOneTab(formulas);
   // Ends with the engine.
   moveRulesWithCells(commands, (sheetId) => workbook.getSheetBySheetId(sheetId));
   const execute: OpenBook["execute"] = (commandId, parameters) => {
@@ -51,7 +54,7 @@ export function openBook(injector: Injector, workbook: Workbook): OpenBook {
     injector,
     workbook,
     unitId,
-    formulas: injector.get(FormulaDataModel),
+    formulas,
     numberOf,
     execute,
     show: (sheetId) => execute(SetWorksheetActiveOperation.id, { subUnitId: sheetId }),
