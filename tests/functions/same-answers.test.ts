@@ -7,7 +7,7 @@ import * as check from "../../src/sentences/made/check";
 import * as text from "../../src/sentences/made/troubles";
 import { ask, askRows } from "../support/ask";
 import { day } from "../support/days";
-import { exampleArguments } from "../support/example-of";
+import { argumentsWith } from "../support/example-of";
 import { hostIn } from "../support/host";
 import { recordsTable } from "../support/nasty-tables";
 import { rowsOfEntry } from "../support/rows-of-entry";
@@ -48,13 +48,7 @@ const QUESTIONS = registry
     return !OF_ORDERS.includes(name) && parameters.some((one) => one.name === "records");
   })
   .map((entry) => {
-    const example = exampleArguments(entry);
-    const args = (records: unknown) =>
-      entry.parameters.map(({ name, optional }) =>
-        name === "records"
-          ? records
-          : (ASKED[name] ?? (optional || name === "timetable" ? "" : example[name])),
-      );
+    const args = (records: unknown) => argumentsWith(entry, { ...ASKED, records });
     return [entry.name, args] as const;
   });
 

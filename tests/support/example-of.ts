@@ -12,6 +12,18 @@ export function exampleArguments({
   return Object.fromEntries(parameters.map(({ name }, at) => [name, given[at] ?? ""]));
 }
 
+/** Arguments of a function: what is given by name, nothing where it may be left out, else the example's. */
+export function argumentsWith(
+  entry: FunctionEntry,
+  given: Readonly<Record<string, unknown>>,
+): unknown[] {
+  const example = exampleArguments(entry);
+  return entry.parameters.map(({ name, optional }) => {
+    const usual = optional || name === "timetable" ? "" : example[name];
+    return name in given ? given[name] : usual;
+  });
+}
+
 /** The rows that the example of a function answers; one cell is a row of one. */
 export function exampleOf(entry: FunctionEntry): unknown[][] {
   const answer: unknown = askRows(entry.name, Object.values(exampleArguments(entry)));
