@@ -2,7 +2,7 @@ import type { CivilDay } from "../dates";
 import { missedJobs } from "../due";
 import { lazily } from "../lazily";
 import { madeOnce } from "../made-once";
-import { type BatchState, stateFinder } from "../projection";
+import { type BatchState, stateFinder, taskWindow } from "../projection";
 import { type Batch, type Records, type Trouble, targetKey } from "../records";
 import { scionsCutOn } from "../takes";
 import type { Method } from "../timetable";
@@ -44,7 +44,13 @@ interface Looked {
   readonly grafting: number;
   readonly release: number;
   /** Counted steps by their index in the method, each with what the nursery does there. */
-  readonly counted: readonly { readonly index: number; readonly habit: Habit }[];
+  readonly counted: readonly {
+    readonly index: number;
+    /** What its column is read as, and where that stands in each table; null where it has none. */
+    readonly wanted: string;
+    readonly columns: readonly (number | null)[];
+    readonly habit: Habit;
+  }[];
 }
 
 /**
@@ -68,31 +74,44 @@ export function batchDoubts(records: Records, asOf: CivilDay | null): BatchDoubt
     madeOnce(lookedFor, method, () => ({
       grafting: method.steps.findIndex(({ key }) => key === "grafting"),
       release: method.steps.findIndex(({ key }) => key === "first release"),
-      counted: method.steps.flatMap(({ key, counted }, index) =>
-        counted ? { index, habit: habitOf(key) } : [],
-      ),
+      counted: method.steps.flatMap(({ key, counted }, index) => {
+        const wanted = `step ${key} count`;
+        const columns = records.tables.map((_, table) => columnOf(table, wanted)?.column ?? null);
+        return counted ? { index, wanted, columns, habit: habitOf(key) } : [];
+      }),
     }));
-  /** Where a column's cell of the batch stands; null where there is none, or it is listed already. */
-  const cell = (batch: Batch, wanted: string) => {
-    const { table, row } = batch;
-    const match = records.columns.find(
+  const columnOf = (table: number, wanted: string) =>
+    records.columns.find(
       ({ target, scionsCut, ...one }) =>
         one.table === table && wanted === (scionsCut ? "cut" : target && targetKey(target)),
     );
+  /** Where a column's cell of the batch stands; null where there is none, or it is listed already. */
+  const cell = (batch: Batch, wanted: string) => {
+    const { table, row } = batch;
+    const match = columnOf(table, wanted);
     if (match === undefined || isListed().has(`${row} ${match.header}`)) return null;
     return { row, column: match.header, found: records.textIn(batch, match.column) };
   };
-  const seeCounts = ({ batch, method, doneOn, counts }: BatchState, { counted }: Looked) => {
-    for (const { index, habit } of counted) {
-      if ((doneOn[index] ?? null) === null) continue;
-      if ((counts[index] ?? null) !== null) habit.kept += 1;
-      else {
-        const at = cell(batch, `step ${method.steps[index]?.key} count`);
-        if (at === null) continue;
-        (at.found === "" ? habit.broken : always).push({ ...at, code: "count-missing" });
+  /** Done, or so late that it should be, and no number: a blank cell of a count that is due stands in the due list. */
+  const seeCounts = (state: BatchState, { counted }: Looked) => {
+    const { batch, doneOn, counts, reached, open } = state;
+    for (const { index, wanted, columns, habit } of counted) {
+      const isDone = (doneOn[index] ?? null) !== null;
+      if ((counts[index] ?? null) !== null) {
+        if (isDone) habit.kept += 1;
+        continue;
       }
+      if (!isDone && index > reached && !open) continue;
+      const column = columns[batch.table] ?? null;
+      if (column === null) continue;
+      const isMarked = () => records.textIn(batch, column) !== "" && isPast(state, index);
+      const at = isDone || isMarked() ? cell(batch, wanted) : null;
+      if (at === null) continue;
+      (at.found === "" ? habit.broken : always).push({ ...at, code: "count-missing" });
     }
   };
+  const isPast = (state: BatchState, index: number): boolean =>
+    index < state.reached || (taskWindow(state, index)?.by ?? EVER) < state.asOf;
   /** A wrap that is still on though a step has a day after its last one. */
   const seeRelease = (state: BatchState, release: number, start: CivilDay) => {
     const { batch, method, doneOn, open } = state;

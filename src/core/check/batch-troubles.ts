@@ -29,13 +29,22 @@ export function batchTroubles(
   const doubts = batchDoubts(records, asOf);
   const free = freeWeekdays(records, asOf);
   const isListed = lazily(() => listedCells(records));
+  /** The timetable's own, and as the nursery itself calls them where that is read. */
+  const methodNames = lazily(() => {
+    const names = new Set(timetable.methods.map(({ name }) => name));
+    for (const batch of records.batches) {
+      if (batch.method !== "" && methodOf(batch).code === "method") names.add(batch.method);
+    }
+    return [...names];
+  });
   for (const batch of records.batches) {
     const key = likeName(batch.name);
     const first = firstOf.get(key);
     if (first === undefined) firstOf.set(key, batch);
     else troubles.push(sameName(batch, first));
     const reading = methodOf(batch);
-    if (reading.code !== "method") troubles.push(noMethod(batch, reading, { records, timetable }));
+    if (reading.code !== "method")
+      troubles.push(noMethod(batch, reading, { records, methodNames }));
     else {
       const steps = stepsOf(reading.method);
       risingCounts(batch, steps, { records, troubles });
@@ -44,21 +53,26 @@ export function batchTroubles(
       }
       doubts.see(batch, reading.method);
     }
-    for (let at = 0; at < batch.days.length; at += 1) {
-      const day = batch.days[at] ?? null;
-      if (day === null) continue;
-      if (asOf !== null && day > asOf) {
-        troubles.push({ ...dayAt(records, batch, at), code: "after-as-of", asOf });
-      } else if (free.weekdays.size > 0 && free.weekdays.has(isoWeekday(day))) {
-        const found = dayAt(records, batch, at);
-        // A week or a month that is read as one of its days says nothing of the weekday.
-        if (isListed().has(`${found.row} ${found.column}`)) continue;
-        const weekday = isoWeekday(day);
-        troubles.push({ ...found, code: "free-weekday", weekday, others: free.others });
-      }
-    }
+    if (free.isAnyAhead || free.weekdays.size > 0) troubles.push(...oddDays(batch));
   }
   return [...troubles, ...doubts.troubles()];
+
+  /** Days to come, and those on a weekday on which nobody works. */
+  function oddDays(batch: Batch): readonly Trouble[] {
+    return batch.days.flatMap((day, at): readonly Trouble[] => {
+      if (day === null) return [];
+      if (asOf !== null && day > asOf) {
+        return [{ ...dayAt(records, batch, at), code: "after-as-of", asOf }];
+      }
+      const weekday = isoWeekday(day);
+      if (!free.weekdays.has(weekday)) return [];
+      const found = dayAt(records, batch, at);
+      // A week or a month that is read as one of its days says nothing of the weekday.
+      return isListed().has(`${found.row} ${found.column}`)
+        ? []
+        : [{ ...found, code: "free-weekday", weekday, others: free.others }];
+    });
+  }
 }
 
 function sameName(batch: Batch, first: Batch): Trouble {
@@ -76,7 +90,7 @@ function sameName(batch: Batch, first: Batch): Trouble {
 function noMethod(
   batch: Batch,
   reading: MethodUnread,
-  { records, timetable }: { readonly records: Records; readonly timetable: Timetable },
+  { records, methodNames }: { readonly records: Records; readonly methodNames: () => string[] },
 ): Trouble {
   const fact = batch.method === "" ? "crop" : "method";
   const column = records.columns.find(
@@ -88,10 +102,7 @@ function noMethod(
     const methods = reading.methods.map(({ name }) => shortened(name));
     return { ...at, code: reading.code, methods };
   }
-  const [near = null] = nearestNames(
-    found,
-    timetable.methods.map(({ name }) => name),
-  );
+  const [near = null] = nearestNames(found, methodNames());
   return { ...at, code: reading.code, near };
 }
 

@@ -28,6 +28,7 @@ const BY_TEXT = new Set<Trouble["code"]>([
 
 /** Troubles by their cause: most plants at stake first, those of which none are known last. */
 export function byCause(troubles: readonly Trouble[], records: Records): TroubleEntry[] {
+  if (troubles.length === 0) return [];
   const causes = new Map<string, Trouble[]>();
   troubles.forEach((trouble, at) => {
     const key = trouble.row === null ? String(at) : causeOf(trouble);

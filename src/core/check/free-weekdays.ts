@@ -13,6 +13,8 @@ export interface FreeWeekdays {
   readonly weekdays: ReadonlySet<number>;
   /** Days on which something was done, each once, on the other weekdays. */
   readonly others: number;
+  /** Whether any day lies after the as-of day. */
+  readonly isAnyAhead: boolean;
 }
 
 /**
@@ -25,15 +27,19 @@ export function freeWeekdays({ batches }: Records, asOf: CivilDay | null): FreeW
   const end = asOf ?? Number.POSITIVE_INFINITY;
   let first = Number.POSITIVE_INFINITY;
   let last = Number.NEGATIVE_INFINITY;
+  let isAnyAhead = false;
   for (const { days } of batches) {
     for (const day of days) {
-      if (day === null || day > end) continue;
-      if (day < first) first = day;
-      if (day > last) last = day;
+      if (day === null) continue;
+      if (day > end) isAnyAhead = true;
+      else {
+        if (day < first) first = day;
+        if (day > last) last = day;
+      }
     }
   }
   const on = [0, 0, 0, 0, 0, 0, 0, 0];
-  if (first > last) return { weekdays: new Set(), others: 0 };
+  if (first > last) return { weekdays: new Set(), others: 0, isAnyAhead };
   let total = 0;
   const isSeen = new Uint8Array(last - first + 1);
   for (const { days } of batches) {
@@ -48,5 +54,5 @@ export function freeWeekdays({ batches }: Records, asOf: CivilDay | null): FreeW
     days > 0 && days * OTHERS_FOR_ONE <= total - days ? weekday : [],
   );
   const odd = weekdays.reduce((sum, weekday) => sum + (on[weekday] as number), 0);
-  return { weekdays: new Set(weekdays), others: total - odd };
+  return { weekdays: new Set(weekdays), others: total - odd, isAnyAhead };
 }

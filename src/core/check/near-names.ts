@@ -17,12 +17,15 @@ export function nearPairs({ batches, words }: Records): readonly NearPair[] {
   return NAMED_FACTS.flatMap((fact) => {
     // A method is one of the timetable's, or asked about by itself.
     if (fact === "method") return [];
-    const borne = new Map<string, number>();
+    const borne = new Map<string, { batches: number }>();
     for (const batch of batches) {
       const name = batch[fact];
-      if (name !== "") borne.set(name, (borne.get(name) ?? 0) + 1);
+      if (name === "") continue;
+      const so = borne.get(name);
+      if (so === undefined) borne.set(name, { batches: 1 });
+      else so.batches += 1;
     }
-    const of = (name: string) => borne.get(name) ?? 0;
+    const of = (name: string) => borne.get(name)?.batches ?? 0;
     const open = nearAlike([...borne.keys()]).filter((pair) => words?.isApart(...pair) !== true);
     return open.map((pair): NearPair => {
       const [one, other] = pair;

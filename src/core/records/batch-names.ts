@@ -5,11 +5,26 @@
  * @example likeName("E -O5 ") === likeName("e-05") // true
  */
 export function likeName(name: string): string {
-  return name
-    .normalize("NFKC")
-    .toLowerCase()
-    .replace(/[\s\-–_./]+/g, "")
-    .replace(/(?<=\d)o|o(?=\d)/g, "0");
+  const plain = withoutGaps(name);
+  return plain.includes("o") ? plain.replace(/(?<=\d)o|o(?=\d)/g, "0") : plain;
+}
+
+/** In small letters, without spaces, hyphens and their kin. */
+function withoutGaps(name: string): string {
+  // Letter by letter, since tables hold names by the ten thousand and most are plain.
+  let plain = "";
+  for (let i = 0; i < name.length; i += 1) {
+    const code = name.charCodeAt(i);
+    if (code > 126 || code < 32) {
+      return name
+        .normalize("NFKC")
+        .toLowerCase()
+        .replace(/[\s\-–_./]+/g, "");
+    }
+    const isGap = code === 32 || code === 95 || (code >= 45 && code <= 47);
+    if (!isGap) plain += code >= 65 && code <= 90 ? String.fromCharCode(code | 32) : name.charAt(i);
+  }
+  return plain;
 }
 
 /**

@@ -17,7 +17,6 @@ import {
 } from "../cells";
 import type { CivilDay } from "../dates";
 import { InputError } from "../faults";
-import { madeOnce } from "../made-once";
 import { normalText, wordSet } from "../words";
 import type { ColumnMatch } from "./column-match";
 import type { Trouble } from "./trouble";
@@ -107,9 +106,11 @@ export function cellReaders(grid: Grid, habits: ReadingHabits): CellReaders {
   const name = (row: number, match: ColumnMatch | undefined): string => {
     const written = text(row, match);
     if (match === undefined || written === "") return "";
-    const read = madeOnce(names, written, () =>
-      isNothing(written) || NO_NAME.has(normalText(written)) ? "" : written,
-    );
+    let read = names.get(written);
+    if (read === undefined) {
+      read = isNothing(written) || NO_NAME.has(normalText(written)) ? "" : written;
+      names.set(written, read);
+    }
     // A sign says of itself that nothing is noted; a word may be somebody's name all the same.
     if (read === "" && !isNothing(written)) listReading(row, match, { code: "nobody" });
     return read;

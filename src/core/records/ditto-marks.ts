@@ -1,5 +1,4 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells";
-import { madeOnce } from "../made-once";
 import { normalText, wordSet } from "../words";
 import { TEXT_FACTS } from "./batch";
 import type { ColumnMatch } from "./column-match";
@@ -55,7 +54,11 @@ function meantRows(grid: Grid, area: TableArea, column: number): ReadonlyMap<num
   for (let row = area.firstRow; row < area.endRow; row += 1) {
     const cell = grid.at(row, column);
     if (area.repeats.has(row) || isBlank(cell)) continue;
-    const mark = madeOnce(markOf, cell, () => dittoMark(cell));
+    let mark = markOf.get(cell);
+    if (mark === undefined) {
+      mark = dittoMark(cell);
+      markOf.set(cell, mark);
+    }
     if (mark === null || names.has(mark)) above = row;
     else if (above !== null) meant.set(row, above);
     else if (mark !== "") names.add(mark);

@@ -41,14 +41,20 @@ export function rowReader({ grid, table, columns, habits, down }: TableToRead): 
   const stepCells = [...steps.flatMap(({ day, count }) => [day?.match, count]), culled, dispatched];
 
   const daysIn = (row: number, sectionYear: number | null): (CivilDay | null)[] => {
-    const undated: { readonly index: number; readonly day: UndatedDay }[] = [];
-    const days = steps.map(({ day: column }, index): CivilDay | null => {
+    // Loops that make nothing: few rows hold a day without a year, and tables have thousands.
+    const days: (CivilDay | null)[] = [];
+    let undated: { readonly index: number; readonly day: UndatedDay }[] | null = null;
+    for (let index = 0; index < steps.length; index += 1) {
+      const column = steps[index]?.day ?? null;
       const day = column === null ? null : cells.day(row, column.match, column.read);
-      if (day === null || typeof day === "number") return day;
-      undated.push({ index, day });
-      return null;
-    });
-    if (undated.length === 0) return days;
+      if (day === null || typeof day === "number") days.push(day);
+      else {
+        undated ??= [];
+        undated.push({ index, day });
+        days.push(null);
+      }
+    }
+    if (undated === null) return days;
     const neighbours = days.filter((day) => day !== null);
     for (const { index, day } of undated) {
       const match = steps[index]?.day?.match;
@@ -60,11 +66,13 @@ export function rowReader({ grid, table, columns, habits, down }: TableToRead): 
   };
   const countsIn = (row: number, reader: CellReaders): (number | null)[] => {
     let before: number | null = null;
-    return steps.map(({ count }) => {
+    const counts: (number | null)[] = [];
+    for (const { count } of steps) {
       const counted = reader.count(row, count, before);
       before = counted ?? before;
-      return counted;
-    });
+      counts.push(counted);
+    }
+    return counts;
   };
   const textOf = (fact: BatchFact): ((row: number) => string) => {
     const match = facts.get(fact);

@@ -1,4 +1,4 @@
-import { readDayText } from "../cells";
+import { dayColumnReader, settleYear } from "../cells";
 import { type CivilDay, isoMonth, monthOf, yearMonthDay } from "../dates";
 import { madeOnce } from "../made-once";
 import { type Batch, likeName, type Records, stepIndex } from "../records";
@@ -68,23 +68,45 @@ function sownOn(records: Records): ((batch: Batch) => CivilDay | null) | null {
   };
 }
 
-/** The day on which a batch's scions were cut, written as such or as days before grafting. */
+/**
+ * The day on which a batch's scions were cut, written as such or as days before grafting. A date that could
+ * be read both ways round is the one shortly before the grafting, if one alone is; else null.
+ */
 export function scionsCutOn(
   records: Records,
 ): ((batch: Batch, graftedOn: CivilDay) => CivilDay | null) | null {
-  const columns = records.columns.filter(({ scionsCut }) => scionsCut);
-  if (columns.length === 0) return null;
-  const columnIn = new Map(columns.map(({ table, column }) => [table, column]));
+  const { batches, textIn } = records;
+  const columnIn = new Map(
+    records.columns
+      .filter(({ scionsCut }) => scionsCut)
+      .map(({ table, column }) => {
+        const own = () => batches.filter((one) => one.table === table);
+        const texts = () => own().map((one) => textIn(one, column));
+        return [table, { column, ...dayColumnReader(texts, NO_HABITS) }];
+      }),
+  );
+  if (columnIn.size === 0) return null;
   return (batch, graftedOn) => {
-    const column = columnIn.get(batch.table);
-    if (column === undefined) return null;
-    const text = records.textIn(batch, column);
+    const own = columnIn.get(batch.table);
+    if (own === undefined) return null;
+    const text = textIn(batch, own.column);
     if (DAYS_BEFORE.test(text)) return (graftedOn - Number(text)) as CivilDay;
-    const reading = readDayText(text);
-    return reading.kind === "day" ? reading.day : null;
+    const reading = own.read(text);
+    if (reading.kind === "day") return reading.day;
+    if (reading.kind === "undated") {
+      return settleYear(reading, { neighbours: [graftedOn], sectionYear: null, asOf: null });
+    }
+    if (reading.kind === "blank" || reading.why.code !== "either-day") return null;
+    const [day, more] = reading.why.days.filter(
+      (one) => one <= graftedOn && one > graftedOn - SHORTLY,
+    );
+    return more === undefined ? (day ?? null) : null;
   };
 }
 
+const NO_HABITS = { usualOrder: () => null, asOf: null };
+/** Less than the shortest month, so that day and month turned round are seldom both within. */
+const SHORTLY = 28;
 /** Wood is kept for days, not for years. */
 const DAYS_BEFORE = /^\d{1,2}$/;
 

@@ -54,6 +54,49 @@ describe("doubts of a batch", () => {
     expect(cut("2026-04-20")).toEqual([]);
   });
 
+  it("are scions cut too late as people write days: in two numbers, or without the year", () => {
+    // Nothing was said of "14/02/2026" beside a graft of the 12th, since the text alone was asked.
+    const table = (...cuts: readonly Cell[]) => [
+      ["Batch", "Scions cut", "Grafted on", "Grafts made"],
+      ...cuts.map((cut, at) => [`B${at}`, cut, "12/02/2026", 100]),
+    ];
+    const built = { timetable: builtInTimetable(), faults: [] };
+    const rowsOf = (...cuts: readonly Cell[]) =>
+      checkedRecords(reading(table(...cuts)), built, day("2026-11-25")).troubles.flatMap((one) =>
+        one.code === "scions-cut" ? [[one.row, one.days]] : [],
+      );
+    expect(rowsOf("14/02/2026", "10/02/2026", "12/12/2025")).toEqual([
+      [2, -2],
+      [4, 62],
+    ]);
+    expect(rowsOf("14 Feb", "11 Feb", "2 Jan")).toEqual([
+      [2, -2],
+      [4, 41],
+    ]);
+    // No other date tells whether this is 10 February or 2 October.
+    expect(rowsOf("10/02/2026")).toEqual([]);
+  });
+
+  // "?" and "-" stood in the takes for weeks, and Check found no trouble.
+  it("are marks where a count is due, whether or not the table has a column for its day", () => {
+    const table = (...takes: readonly Cell[]) => [
+      ["Batch", "Grafted on", "Grafts made", "Takes"],
+      ...takes.map((take, at) => [`B${at}`, at === 0 ? "2026-11-20" : "2026-09-01", 100, take]),
+    ];
+    const built = { timetable: builtInTimetable(), faults: [] };
+    const listed = checkedRecords(
+      reading(table("-", "?", "-", 80, "n/a", "")),
+      built,
+      day("2026-11-25"),
+    ).troubles.map(({ row, code, found: text }) => [row, code, text]);
+    // The first is not due yet; a blank one stands in the due list.
+    expect(listed).toEqual([
+      [3, "count-missing", "?"],
+      [4, "count-missing", "-"],
+      [6, "count-missing", "n/a"],
+    ]);
+  });
+
   it("are a wrap never opened while plants stand and later steps are done", () => {
     const open = { "First release": "", "Ready on": "", "Ready plants": "", Dispatched: "" };
     expect(found({ ...open, Culled: "", Closed: "" })).toEqual([
