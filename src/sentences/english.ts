@@ -138,7 +138,8 @@ export const english = {
   },
 
   batchDueHelp: {
-    answers: "One row per task, soonest first, looks last. Status is late, due or coming.",
+    answers:
+      "One row per task, soonest first, looks last. Status is late, due or coming. Plants are those likely to be worked on: a job leaves out what is graded out first.",
     daysAhead: "How many days to look ahead.",
     sentence: "What is to be done, for which batch, where, between which days, and what is late.",
   },
@@ -1622,11 +1623,12 @@ read. Without FILE an invented nursery is opened.
     remarks: "Remark",
     task: "Task",
     unit: "Unit",
+    variety: "Variety",
   },
 
   workNeedsHelp: {
     answers:
-      "One row per item and unit: the needs per plant of the tasks that BATCH_DUE lists for as many days, times their plants. Pieces are rounded up.",
+      "One row per item and unit, scion wood by variety: the needs per plant of the tasks that BATCH_DUE lists for as many days, times the plants likely to pass. Pieces are rounded up.",
     days: "How many days to look ahead.",
     sentence: "What the tasks of the coming days need, how much, and from when on.",
   },

@@ -77,6 +77,16 @@ const PRICES = [
   ["seed", 0.1, ""],
 ];
 
+/** Every seedling that came up is grafted, so that the scions are as many. */
+const NONE_GRADED_OUT = [
+  ["Method", "Step", "After", "From day", "Usual day", "By day", "Counted", "Needs"],
+  [METHOD, "Sowing", "", "", "", "", "yes", ""],
+  [METHOD, "Germination", "Sowing", 14, 20, 30, "yes", ""],
+  [METHOD, "Grafting", "Sowing", 75, 90, 120, "yes", "scion 1"],
+  [METHOD, "Take count", "Grafting", 28, 30, 35, "yes", ""],
+  [METHOD, "Ready", "Grafting", 100, 110, 120, "yes", ""],
+];
+
 type Rows = readonly (readonly unknown[])[];
 
 /** What one function is asked, and what shows that a batch is counted in its answer. */
@@ -155,7 +165,7 @@ const ASKED: Readonly<Record<string, Asked>> = {
     of: (one) => lastCount(one),
   },
   WORK_NEEDS: {
-    args: (records) => [records, "", AS_OF, 700],
+    args: (records) => [records, NONE_GRADED_OUT, AS_OF, 700],
     lacks: isOpen,
     tells: isOpen,
     counted: (rows) =>

@@ -89,4 +89,95 @@ describe("WORK_NEEDS", () => {
     const rows = askTable("WORK_NEEDS", [[columns, graft], TIMETABLE, AS_OF, 30]);
     expect(amounts(rows).get("scion")).toBe(50);
   });
+
+  // Scions were cut and hours planned for seedlings that are graded out before anybody grafts them.
+  describe("plants likely to be grafted", () => {
+    const GRADED = [
+      [...(TIMETABLE[0] as string[]), "Per person-hour", "Kept of 100"],
+      ["Plain", "Sowing", "", 0, 0, 0, "yes", "bag 1", "", ""],
+      ["Plain", "Germination", "Sowing", 10, 20, 30, "yes", "", 100, 90],
+      ["Plain", "Grafting", "Sowing", 80, 90, 100, "yes", "scion 1; strip 40 cm", 20, 60],
+    ];
+    const COUNTED = [
+      ...["Batch", "Variety", "Sown", "Seeds sown", "Germination day", "Germinated"],
+      ...["Grafted on", "Grafts made"],
+    ];
+    const ask = (name: string, rows: unknown[][], ...more: unknown[]) =>
+      askTable(name, [[COUNTED, ...rows], GRADED, AS_OF, ...more]);
+
+    it("are what past batches kept, within a few plants", () => {
+      // This nursery grafts 150 of 200 that came up, where the timetable says 60 of 100.
+      const past = Array.from({ length: 30 }, (_, at) => [
+        ...[`P${at}`, "Alba", "2026-01-10", 220, "2026-01-30", 200, "2026-04-10", 150],
+      ]);
+      const now = ["N", "Alba", "2026-09-01", 220, "2026-09-20", 200, "", ""];
+      const [scion] = ask("WORK_NEEDS", [...past, now], 30);
+      expect(scion).toMatchObject({ Item: "scion", Variety: "Alba" });
+      expect(Math.abs(Number(scion?.Amount) - 150)).toBeLessThan(6);
+      const [grafting] = ask("BATCH_DUE", [...past, now], 30);
+      expect(grafting).toMatchObject({ Task: "Grafting", Plants: scion?.Amount });
+      // Hours are shown to tenths.
+      expect(Math.abs(Number(grafting?.Hours) - Number(scion?.Amount) / 20)).toBeLessThan(0.051);
+    });
+
+    const nursery = fc.array(
+      fc.record({
+        variety: fc.constantFrom("Alba", "Nera", ""),
+        day: fc.integer({ min: 1, max: 28 }),
+        sown: fc.integer({ min: 1, max: 300 }),
+        up: fc.option(fc.integer({ min: 0, max: 100 }), { nil: null }),
+        grafted: fc.option(fc.integer({ min: 0, max: 100 }), { nil: null, freq: 2 }),
+      }),
+      { minLength: 1, maxLength: 8 },
+    );
+
+    it("are in every answer the same: needs, hours and list add up to the likely plants", () => {
+      fc.assert(
+        fc.property(nursery, (found) => {
+          const rows = found.map(({ variety, day, sown, up, grafted }, at) => {
+            const month = grafted === null ? "09" : "05";
+            const sownOn = `2026-${month}-${String(day).padStart(2, "0")}`;
+            const came = up === null ? "" : Math.round((sown * up) / 100);
+            const made = grafted === null ? "" : Math.round((Number(came || 0) * grafted) / 100);
+            const cameOn = up === null ? "" : sownOn.replace(month, grafted === null ? "10" : "06");
+            const graftedOn = grafted === null ? "" : sownOn.replace(month, "08");
+            return [`B${at}`, variety, sownOn, sown, cameOn, came, graftedOn, made];
+          });
+          const likely = new Map(
+            ask("BATCH_STEPS", rows).map(
+              ({ Batch, Step, ...counts }) => [`${Batch} ${Step}`, counts] as const,
+            ),
+          );
+          const due = ask("BATCH_DUE", rows, 60).filter(({ Task }) => Task === "Grafting");
+          const scions = new Map<string, number>();
+          for (const { Batch, Plants, Hours } of due) {
+            const counts = likely.get(`${Batch} Grafting`);
+            expect([Batch, Plants]).toEqual([Batch, counts?.["Likely count"]]);
+            expect(Math.abs(Number(Hours) - Number(Plants) / 20)).toBeLessThan(0.051);
+            const variety = String(rows.find(([name]) => name === Batch)?.[1]);
+            if (Plants === 0) continue;
+            scions.set(variety, (scions.get(variety) ?? 0) + Number(Plants));
+          }
+          const cut = ask("WORK_NEEDS", rows, 60).filter(({ Item }) => Item === "scion");
+          expect(new Map(cut.map(({ Variety, Amount }) => [Variety, Amount]))).toEqual(scions);
+          const hours = [...scions.values()].reduce((sum, plants) => sum + plants / 20, 0);
+          const planned = askTable("WORK_PLAN", [
+            ...[
+              [COUNTED, ...rows],
+              GRADED,
+              [
+                ["Person", "Hours a day"],
+                ["A. B.", 24],
+              ],
+              AS_OF,
+              61,
+            ],
+          ]).filter(({ Task, Day, Person }) => Task === "Grafting" && Day !== "" && Person !== "");
+          const sum = planned.reduce((total, { Hours }) => total + Number(Hours), 0);
+          expect(Math.abs(sum - hours)).toBeLessThanOrEqual(0.01 * due.length + 1e-6);
+        }),
+        { numRuns: 40 },
+      );
+    });
+  });
 });

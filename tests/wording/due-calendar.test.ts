@@ -17,7 +17,8 @@ const RELEASE = builtInTimetable().methods[0]?.steps.find(
 
 function task(more: Partial<Task> = {}): Task {
   return {
-    ...{ batch: "B-1", place: "Bay 2", step: RELEASE, method: "", plants: 120, status: "coming" },
+    ...{ batch: "B-1", variety: "", place: "Bay 2", step: RELEASE, method: "", status: "coming" },
+    ...{ plants: 120, passing: 120 },
     ...{ doOn: day("2026-12-03"), from: day("2026-12-01"), by: day("2026-12-07") },
     ...{ daysLate: 0, hours: null },
     ...more,

@@ -1,9 +1,16 @@
 import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates";
 import { madeOnce } from "../made-once";
-import { type BatchState, stateFinder, taskWindow } from "../projection";
+import {
+  type BatchState,
+  type Forecaster,
+  likelyPlants,
+  type Projection,
+  project,
+  taskWindow,
+} from "../projection";
 import type { JobNeverRecorded, LeftOut, Records } from "../records";
-import { leftOutOfOpen, methodFinder, type Step, type Timetable } from "../timetable";
+import { leftOutOfOpen, type Step, type Timetable } from "../timetable";
 import { missedJobs } from "./missed-jobs";
 
 export const DUE_COLUMNS = {
@@ -23,6 +30,9 @@ export const DUE_COLUMNS = {
 /** How a task stands on the as-of day: past its window, within it, or before it. */
 export type DueStatus = "late" | "due" | "coming";
 
+/** Ranges are not shown here, and what is likely is the same at every level. */
+const ANY_LEVEL = 0.8;
+
 export interface DueQuestion {
   readonly records: Records;
   readonly timetable: Timetable;
@@ -34,12 +44,16 @@ export interface DueQuestion {
 /** A step of a batch that has to be done. */
 export interface Task {
   readonly batch: string;
+  /** Empty where none is written. */
+  readonly variety: string;
   readonly place: string;
   readonly step: Step;
   /** The name of the batch's method. */
   readonly method: string;
-  /** Plants standing, else those planned at this step or one before; null when not known. */
+  /** Plants that the work is likely to be done to, see likelyPlants; null when not known. */
   readonly plants: number | null;
+  /** Plants likely to pass the step: what it needs is used on them. */
+  readonly passing: number | null;
   /** The usual day, or the as-of day once that is past. */
   readonly doOn: CivilDay;
   readonly from: CivilDay;
@@ -59,29 +73,29 @@ export interface DueTasks {
 /**
  * What is to be done, jobs and counts before looks, each soonest first; late before due before coming on
  * one day. A job stays due until it is recorded, whatever came later; a look is over with its days.
+ *
+ * @param believing what is believed of batches to come; what the records teach, if left out
  */
-export function dueTasks(question: DueQuestion): DueTasks {
-  const { records, timetable, asOf, daysAhead } = question;
-  const methodOf = methodFinder(timetable);
-  const findState = stateFinder(records, asOf);
+export function dueTasks(question: DueQuestion, believing?: Forecaster): DueTasks {
+  const { records, daysAhead } = question;
+  const projection = project({ ...question, level: ANY_LEVEL }, believing);
+  const taskAt = taskFinder(projection, daysAhead);
   const everRecorded = recordedSteps(records);
   const never = new Map<string, JobNeverRecorded>();
   const tasks: Task[] = [];
-  for (const batch of records.batches) {
-    const method = methodOf(batch);
-    if (method === null || batch.closed) continue;
-    const state = findState(batch, method);
-    if (!state.open) continue;
+  for (const { state } of projection.batches) {
+    if (state === null || !state.open) continue;
+    const { method } = state;
     for (const index of missedJobs(state)) {
       const { key, name } = method.steps[index] as Step;
-      if (everRecorded(key)) tasks.push(...taskAt(state, index, daysAhead));
+      if (everRecorded(key)) tasks.push(...taskAt(state, index));
       else {
         const batches = (never.get(key)?.batches ?? 0) + 1;
         never.set(key, { code: "job-never-recorded", step: name, batches });
       }
     }
     for (let index = state.reached + 1; index < method.steps.length; index += 1) {
-      tasks.push(...taskAt(state, index, daysAhead));
+      tasks.push(...taskAt(state, index));
     }
   }
   return {
@@ -90,33 +104,37 @@ export function dueTasks(question: DueQuestion): DueTasks {
   };
 }
 
-/** The task of a step; none where it lies too far ahead, or can't be told, or is over. */
-function taskAt(state: BatchState, index: number, daysAhead: number): readonly Task[] {
-  const { batch, method, asOf } = state;
-  const window = taskWindow(state, index);
-  if (window === null || window.from > asOf + daysAhead) return [];
-  const step = method.steps[index] as Step;
-  const { from, usual, by } = window;
-  const isPast = by < asOf;
-  // A step that can't be recorded is a reminder in its time; nobody could ever tick it off.
-  if (isPast && (!state.recordable[index] || step.kind === "look")) return [];
-  const plants = state.plants ?? plannedBy(state, index);
-  const status = isPast ? "late" : from <= asOf ? "due" : "coming";
-  return [
-    {
-      batch: batch.name,
-      place: batch.place,
-      step,
-      method: method.name,
-      plants,
-      doOn: Math.max(usual, asOf) as CivilDay,
-      from,
-      by,
-      status,
-      daysLate: isPast ? asOf - by : 0,
-      hours: plants === null || step.perPersonHour === null ? null : plants / step.perPersonHour,
-    },
-  ];
+/** Finds the task of a step; none where it lies too far ahead, or can't be told, or is over. */
+function taskFinder(projection: Projection, daysAhead: number) {
+  return (state: BatchState, index: number): readonly Task[] => {
+    const { batch, method, asOf } = state;
+    const window = taskWindow(state, index);
+    if (window === null || window.from > asOf + daysAhead) return [];
+    const step = method.steps[index] as Step;
+    const { from, usual, by } = window;
+    const isPast = by < asOf;
+    // A step that can't be recorded is a reminder in its time; nobody could ever tick it off.
+    if (isPast && (!state.recordable[index] || step.kind === "look")) return [];
+    const { worked: plants, passing } = likelyPlants(projection, state, index);
+    const status = isPast ? "late" : from <= asOf ? "due" : "coming";
+    return [
+      {
+        batch: batch.name,
+        variety: batch.variety,
+        place: batch.place,
+        step,
+        method: method.name,
+        plants,
+        passing,
+        doOn: Math.max(usual, asOf) as CivilDay,
+        from,
+        by,
+        status,
+        daysLate: isPast ? asOf - by : 0,
+        hours: plants === null || step.perPersonHour === null ? null : plants / step.perPersonHour,
+      },
+    ];
+  };
 }
 
 /** Whether any batch of the records was ever recorded to have had a step. */
@@ -127,10 +145,6 @@ function recordedSteps({ batches, stepKeys }: Records): (key: string) => boolean
       const at = stepKeys.indexOf(key);
       return batches.some(({ days, counts }) => (days[at] ?? counts[at] ?? null) !== null);
     });
-}
-
-function plannedBy({ planned }: BatchState, index: number): number | null {
-  return planned === null || planned.at > index ? null : planned.plants;
 }
 
 const STATUS_ORDER: Readonly<Record<DueStatus, number>> = { late: 0, due: 1, coming: 2 };

@@ -11,6 +11,7 @@ export { type BatchState, startOfForecast, stateFinder } from "./batch-state";
 export { type BatchSteps, STEP_COLUMNS, stepsOf } from "./batch-steps";
 export { comingBatches, drawPlants, sharesOfRoutes } from "./coming-batches";
 export { type Forecaster, timetableForecaster } from "./forecaster";
+export { likelyPlants } from "./likely-plants";
 export { LOOKBACK_COLUMNS, type Lookback, lookback } from "./lookback";
 export { type Projection, project } from "./project";
 export { READY_COLUMNS, type ReadyPlants, type ReadyRow, readyPlants } from "./ready-plants";

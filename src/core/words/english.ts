@@ -255,6 +255,8 @@ export const english: LanguageText = {
     man hour, man hours, labour hour, labor hour, wage, wages`,
   per: "per",
   seedItems: "seed, seeds, pod, pods, nut, nuts, stone, stones, fruit, fruits",
+  scionItems:
+    "scion, scions, scion wood, budwood, bud wood, bud, buds, budstick, budsticks, bud sticks",
 
   // On which days somebody works, as a cell of the crew says it
   workDays: {

@@ -247,6 +247,8 @@ export const french: LanguageText = {
   per: "par",
   seedItems: `
     graine, graines, semence, semences, cabosse, cabosses, noyau, noyaux, noix, fruit, fruits`,
+  scionItems:
+    "greffon, greffons, baguette, baguettes, oeil, yeux, ecusson, ecussons, bourgeon, bourgeons",
 
   // On which days somebody works, as a cell of the crew says it
   workDays: {

@@ -245,6 +245,7 @@ export const indonesian: LanguageText = {
   work: "jam, jam kerja, upah",
   per: "per",
   seedItems: "benih, biji, buah, tongkol",
+  scionItems: "entres, entris, mata tempel, mata tunas, pucuk",
 
   // On which days somebody works, as a cell of the crew says it
   workDays: {

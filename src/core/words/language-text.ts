@@ -98,6 +98,8 @@ export interface LanguageText {
   readonly per: string;
   /** Words in what a step needs that say it takes seed. */
   readonly seedItems: string;
+  /** What scion wood is called in what a step needs; the name, or its last word. */
+  readonly scionItems: string;
   /** On which days somebody works. */
   readonly workDays: WorkDaysText;
   /** What a cell under Method calls each way of propagation; a phrase goes before its words. */

@@ -241,6 +241,8 @@ export const portuguese: LanguageText = {
   work: "hora, horas, hora de trabalho, mao de obra",
   per: "por",
   seedItems: "semente, sementes, vagem, vagens, noz, nozes, caroco, carocos, fruto, frutos",
+  scionItems:
+    "garfo, garfos, borbulha, borbulhas, ponteira, ponteiras, gema, gemas, vareta, varetas",
 
   // On which days somebody works, as a cell of the crew says it
   workDays: {

@@ -244,6 +244,7 @@ export const spanish: LanguageText = {
   work: "hora, horas, hora de trabajo, mano de obra",
   per: "por",
   seedItems: "semilla, semillas, mazorca, mazorcas, nuez, nueces, hueso, huesos, fruto, frutos",
+  scionItems: "pua, puas, vareta, varetas, yema, yemas",
 
   // On which days somebody works, as a cell of the crew says it
   workDays: {

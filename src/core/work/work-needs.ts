@@ -2,6 +2,7 @@ import { added, inLargerUnit, sumKey } from "../amounts";
 import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates";
 import { type DueQuestion, dueTasks } from "../due";
+import { normalText, wordSet } from "../words";
 import type { NeedsRemark } from "./work-remark";
 
 /** The columns of a need's row. */
@@ -11,6 +12,7 @@ export const NEEDS_COLUMNS = {
   unit: "text",
   firstNeeded: "day",
   neededFor: "text",
+  variety: "text",
 } as const satisfies Kinds;
 
 /** What the tasks of one step ask of an item. */
@@ -22,6 +24,8 @@ export interface NeedingStep {
 
 export interface WorkNeed {
   readonly item: string;
+  /** Of scion wood, since it is cut by variety; null where that is not known, and for all else. */
+  readonly variety: string | null;
   /** Whole pieces, or a measure to hundredths. */
   readonly amount: number;
   /** Null for pieces. */
@@ -39,30 +43,48 @@ export interface WorkNeeds {
 /** What is needed of an item; grows task by task. */
 interface Sum {
   readonly item: string;
+  readonly variety: string | null;
   readonly unit: string;
   amount: number;
   first: CivilDay;
   readonly steps: Map<string, { batches: number; plants: number }>;
 }
 
+const SCION_ITEMS = wordSet((words) => words.scionItems);
+
+function isScion(item: string): boolean {
+  const name = normalText(item);
+  return SCION_ITEMS.has(name) || SCION_ITEMS.has(name.slice(name.lastIndexOf(" ") + 1));
+}
+
 /**
- * What the tasks of the due list need: needs per plant x plants standing, summed by item. Pieces
- * are rounded up, measures to hundredths of the unit in which so much is bought. First needed is the first "Do on" of those tasks.
- * Tasks whose plants were never counted are not in it, and a remark says how many.
+ * What the tasks of the due list need: needs per plant x plants likely to pass the step, summed by item,
+ * scion wood by item and variety. Pieces are rounded up, measures to hundredths of the unit in which so
+ * much is bought. First needed is the first "Do on" of those tasks. Tasks whose plants were never counted are
+ * not in it, and a remark says how many.
  */
 export function workNeeds(question: DueQuestion): WorkNeeds {
   const due = dueTasks(question);
   const tasks = due.rows.filter(({ step }) => step.needs.length > 0);
   const sums = new Map<string, Sum>();
   let unknown = 0;
-  for (const { step, plants, doOn } of tasks) {
+  for (const { step, variety, passing: plants, doOn } of tasks) {
     if (plants === null) {
       unknown += 1;
       continue;
     }
+    if (plants === 0) continue;
     for (const { item, amount, unit } of step.needs) {
-      const key = sumKey({ item, unit });
-      const sum = sums.get(key) ?? { item, unit, amount: 0, first: doOn, steps: new Map() };
+      const ofVariety = isScion(item) ? variety || null : null;
+      const key = `${sumKey({ item, unit })}\n${ofVariety ?? ""}`;
+      const sum = sums.get(key) ?? {
+        item,
+        unit,
+        variety: ofVariety,
+        amount: 0,
+        first: doOn,
+        steps: new Map(),
+      };
       if (doOn < sum.first) sum.first = doOn;
       sum.amount = added(sum, { amount: amount * plants, unit });
       const of = sum.steps.get(step.name) ?? { batches: 0, plants: 0 };
@@ -70,11 +92,15 @@ export function workNeeds(question: DueQuestion): WorkNeeds {
       sums.set(key, sum);
     }
   }
+  // An item's varieties stand together.
+  const items = [...new Set([...sums.values()].map(({ item }) => item))];
+  const byItem = items.flatMap((item) => [...sums.values()].filter((sum) => sum.item === item));
   return {
-    needs: [...sums.values()].map(({ first, steps, ...sum }) => {
-      const { item, amount, unit } = inLargerUnit(sum);
+    needs: byItem.map(({ first, steps, ...sum }) => {
+      const { amount, unit } = inLargerUnit(sum);
       return {
-        item,
+        item: sum.item,
+        variety: sum.variety,
         amount: unit === "" ? Math.ceil(amount - 1e-9) : Math.round(amount * 100) / 100,
         unit: unit || null,
         firstNeeded: first,

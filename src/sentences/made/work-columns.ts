@@ -28,4 +28,6 @@ export const task = (): string => "Task";
 
 export const unit = (): string => "Unit";
 
-export const headers = () => ({ amount: "Amount", batch: "Batch", by: "By", day: "Day", firstNeeded: "First needed", hours: "Hours", item: "Item", neededFor: "For", person: "Person", place: "Place", plants: "Plants", remarks: "Remark", task: "Task", unit: "Unit" });
+export const variety = (): string => "Variety";
+
+export const headers = () => ({ amount: "Amount", batch: "Batch", by: "By", day: "Day", firstNeeded: "First needed", hours: "Hours", item: "Item", neededFor: "For", person: "Person", place: "Place", plants: "Plants", remarks: "Remark", task: "Task", unit: "Unit", variety: "Variety" });

@@ -65,7 +65,15 @@ describe("a task's window", () => {
     const [first] = due([grafted], "2026-03-12");
     expect(first).toEqual({
       ...{ doOn: "2026-03-15", task: "First release", batch: "B1", place: "Bay 2", method: "Plum" },
-      ...{ plants: 120, from: "2026-03-11", by: "2026-03-19", status: "due", daysLate: 0 },
+      ...{
+        variety: "",
+        plants: 120,
+        passing: 120,
+        from: "2026-03-11",
+        by: "2026-03-19",
+        status: "due",
+        daysLate: 0,
+      },
       // 120 plants at 80 an hour.
       ...{ hours: 1.5, caution: "Blades" },
     });
