@@ -2,7 +2,6 @@ import type { Plugin } from "esbuild";
 import { ICCO_HARVEST_MONTHS } from "../core/orders/icco-harvest-months.table";
 import { builtInMethods } from "../core/timetable/built-in-methods";
 import { CALENDAR_NAMES } from "../core/words/calendar-names.table";
-import { codesFree, pairCoded } from "./pair-codes";
 import { phraseCoded, spelling } from "./phrase-codes";
 
 /** They are spelt out at every load: the rarest phrases spare nothing and take the same time. */
@@ -24,9 +23,7 @@ const NAMES = {
 export const packMethods: Plugin = {
   name: "pack-methods",
   setup(build) {
-    const written = JSON.stringify(TABLES);
-    const coded = pairCoded([written], codesFree(written));
-    const short = phraseCoded(coded.texts, LEAST_SPARED);
+    const short = phraseCoded([JSON.stringify(TABLES)], LEAST_SPARED);
     build.onLoad({ filter: FILES }, ({ path: file }) => {
       const [, name] = Object.entries(NAMES).find(([part]) => file.includes(part)) ?? [];
       return {
@@ -39,8 +36,8 @@ export const packMethods: Plugin = {
     }));
     build.onLoad({ filter: /^packed$/, namespace: "packed" }, () => ({
       contents: `
-        ${spelling(coded, short)}
-        export const packed = JSON.parse(spellOut(${JSON.stringify(short.texts[0])}, told));`,
+        ${spelling(short)}
+        export const packed = JSON.parse(spellOut(${JSON.stringify(short.texts[0])}, phrases));`,
       resolveDir: process.cwd(),
     }));
   },

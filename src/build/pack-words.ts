@@ -3,7 +3,6 @@ import type { Plugin } from "esbuild";
 import { languageTexts } from "../core/words/all-languages";
 import { english } from "../core/words/english";
 import type { LanguageText } from "../core/words/language-text";
-import { type PairCoded, pairCoded } from "./pair-codes";
 import { type PhraseCoded, phraseCoded, spelling } from "./phrase-codes";
 
 const FILES = /[\\/]core[\\/]words[\\/][a-z]+\.ts$/;
@@ -11,12 +10,12 @@ const FILES = /[\\/]core[\\/]words[\\/][a-z]+\.ts$/;
 const BETWEEN = "|";
 const OWN = ["language", "locales", "months", "weekdays"];
 
-/** What undoes pair-codes.ts, and puts the texts of a language under the keys, in their order. */
-const refill = (coded: PairCoded, short: PhraseCoded) => `
-${spelling(coded, short)}
+/** What undoes phrase-codes.ts, and puts the texts of a language under the keys, in their order. */
+const refill = (short: PhraseCoded) => `
+${spelling(short)}
 const keys = ${JSON.stringify(keysOf(english))};
 export function refill(text) {
-  const list = spellOut(text, told).split("${BETWEEN}");
+  const list = spellOut(text, phrases).split("${BETWEEN}");
   let at = 0;
   const fill = (part) => {
     const filled = {};
@@ -27,16 +26,15 @@ export function refill(text) {
 }`;
 /**
  * Packs the files of words: lists without the spaces and line breaks that are for the eye, the keys
- * once for all languages, and common pairs of letters as one. The spreadsheet loads every byte of them
+ * once for all languages, and common phrases as one sign. The spreadsheet loads every byte of them
  * for each formula.
  */
 export const packWords: Plugin = {
   name: "pack-words",
   setup(build) {
-    const coded = pairCoded(
+    const short = phraseCoded(
       languageTexts.map((text) => textsUnder(keysOf(english), text).join(BETWEEN)),
     );
-    const short = phraseCoded(coded.texts);
     build.onLoad({ filter: FILES }, ({ path: file }) => {
       const at = languageTexts.findIndex((text) => nameOf(text) === path.basename(file, ".ts"));
       const text = languageTexts[at];
@@ -52,7 +50,7 @@ export const packWords: Plugin = {
       namespace: "words",
     }));
     build.onLoad({ filter: /^refill$/, namespace: "words" }, () => ({
-      contents: refill(coded, short),
+      contents: refill(short),
       resolveDir: process.cwd(),
     }));
   },
