@@ -46,7 +46,8 @@ export function buildMethods(
   for (const group of groupByMethod(rows)) {
     const { usable, found } = usableRows(group, unread);
     const used = new Set(usable.map(({ row }) => row));
-    const isLost = !usable.some(({ row }) => row === readyRow(group).row);
+    const ready = readyRow(group).row;
+    const isLost = !usable.some(({ row }) => row === ready);
     if (isLost) lost.push({ name: (group[0] as StepRow).method, before: methods.length });
     else methods.push(orderSteps(usable));
     for (const fault of found) {

@@ -76,10 +76,10 @@ export function readTimetable(grid: Grid): BuiltTimetable {
 function withCaution(row: StepRow): StepRow {
   if (row.caution !== "") return row;
   const key = stepKey(row.step);
-  const own = builtInTimetable().methods.find(
-    ({ name }) => name.toLowerCase() === row.method.toLowerCase(),
-  );
-  const caution = own?.steps.find((step) => step.key === key)?.caution || USUAL_CAUTIONS.get(key);
+  // As written down: to build them all for a few cautions takes longer than to read the rows.
+  const own = builtInMethods.find(({ name }) => name.toLowerCase() === row.method.toLowerCase());
+  const same = own?.steps.find(({ name }) => stepKey(name) === key);
+  const caution = same?.caution || USUAL_CAUTIONS.get(key);
   return caution === undefined ? row : { ...row, caution };
 }
 

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cellText, gridOf, isBlank, isDayCell } from "../../../src/core/cells/cell";
 import { errorShown, isLoading } from "../../../src/core/cells/upstream";
@@ -77,5 +78,17 @@ describe("what other cells hand on", () => {
       isLoading("loading bay"),
       isLoading(0),
     ]).toEqual([true, false, false, false]);
+  });
+});
+
+describe("cellText", () => {
+  it("leaves single spaces inside alone, in short texts as in long ones", () => {
+    const sign = fc.constantFrom(..."ab \t\n\u00a0\u2009\u3000\ufeffé-");
+    fc.assert(
+      fc.property(fc.string({ unit: sign, maxLength: 90, size: "max" }), (text) => {
+        expect(cellText(text)).toBe(text.replace(/\s+/g, " ").trim());
+      }),
+      { numRuns: 2000 },
+    );
   });
 });
