@@ -81,7 +81,7 @@ describe("what other cells hand on", () => {
   });
 });
 
-describe("cellText", () => {
+describe("the text of a cell", () => {
   it("leaves single spaces inside alone, in short texts as in long ones", () => {
     const sign = fc.constantFrom(..."ab \t\n\u00a0\u2009\u3000\ufeffé-");
     fc.assert(
