@@ -206,6 +206,7 @@ export const english = {
   check: {
     cells: "{cells, list}",
     correctTab: "Correct the tab {tab}",
+    crewHappens: "Work is planned without it",
     moreCells: "{more, count} more",
     nothingToDo: "Nothing",
     noTrouble: "No trouble found",
@@ -1550,7 +1551,7 @@ read. Without FILE an invented nursery is opened.
     readAsPlants: "Read as {count} plants",
     readAsShare: "Read as {count}, which is {percent} % of {outOf}",
     releaseHappens: "A wrap left on cuts into the plant",
-    releaseMissed: "No day, but {step} has one",
+    releaseMissed: "{release} has no day, but {step} has one",
     releaseToDo: "See whether it is open, and write the day",
     rowNotRead: "The row is not read",
     sameName: "Row {firstRow} has the same name",

@@ -3,9 +3,10 @@ import { missedJobs } from "../due";
 import { lazily } from "../lazily";
 import { madeOnce } from "../made-once";
 import { type BatchState, stateFinder, taskWindow } from "../projection";
-import { type Batch, type Records, type Trouble, targetKey } from "../records";
+import type { Batch, Records, Trouble } from "../records";
 import { scionsCutOn } from "../takes";
 import type { Method } from "../timetable";
+import { batchCells } from "./batch-cells";
 import { listedCells } from "./listed-cells";
 
 /** Wood that lay longer hardly takes, in days (common practice, no source). */
@@ -76,35 +77,30 @@ export function batchDoubts(records: Records, asOf: CivilDay | null): BatchDoubt
       release: method.steps.findIndex(({ key }) => key === "first release"),
       counted: method.steps.flatMap(({ key, counted }, index) => {
         const wanted = `step ${key} count`;
-        const columns = records.tables.map((_, table) => columnOf(table, wanted)?.column ?? null);
+        const columns = records.tables.map((_, table) => columnOf(table, wanted));
         return counted ? { index, wanted, columns, habit: habitOf(key) } : [];
       }),
     }));
-  const columnOf = (table: number, wanted: string) =>
-    records.columns.find(
-      ({ target, scionsCut, ...one }) =>
-        one.table === table && wanted === (scionsCut ? "cut" : target && targetKey(target)),
-    );
-  /** Where a column's cell of the batch stands; null where there is none, or it is listed already. */
+  const { columnOf, ...cells } = batchCells(records);
+  /** A cell of the batch; null where there is none, or it is listed already. */
   const cell = (batch: Batch, wanted: string) => {
-    const { table, row } = batch;
-    const match = columnOf(table, wanted);
-    if (match === undefined || isListed().has(`${row} ${match.header}`)) return null;
-    return { row, column: match.header, found: records.textIn(batch, match.column) };
+    const at = cells.cell(batch, wanted);
+    return at === null || isListed().has(`${at.row} ${at.column}`) ? null : at;
   };
   /** Done, or so late that it should be, and no number: a blank cell of a count that is due stands in the due list. */
   const seeCounts = (state: BatchState, { counted }: Looked) => {
-    const { batch, doneOn, counts, reached, open } = state;
+    const { batch, doneOn, plannedOn, counts, reached, open } = state;
     for (const { index, wanted, columns, habit } of counted) {
       const isDone = (doneOn[index] ?? null) !== null;
       if ((counts[index] ?? null) !== null) {
         if (isDone) habit.kept += 1;
         continue;
       }
-      if (!isDone && index > reached && !open) continue;
+      // What is written for a day to come is a plan.
+      if (!isDone && ((index > reached && !open) || plannedOn[index] !== null)) continue;
       const column = columns[batch.table] ?? null;
-      if (column === null) continue;
-      const isMarked = () => records.textIn(batch, column) !== "" && isPast(state, index);
+      const isMarked = () =>
+        column !== null && records.textIn(batch, column) !== "" && isPast(state, index);
       const at = isDone || isMarked() ? cell(batch, wanted) : null;
       if (at === null) continue;
       (at.found === "" ? habit.broken : always).push({ ...at, code: "count-missing" });
@@ -116,11 +112,15 @@ export function batchDoubts(records: Records, asOf: CivilDay | null): BatchDoubt
   const seeRelease = (state: BatchState, release: number, start: CivilDay) => {
     const { batch, method, doneOn, open } = state;
     if (release === -1 || !open || (doneOn[release] ?? null) !== null) return;
-    const { key, by } = method.steps[release] as Method["steps"][number];
+    const { key, name, by } = method.steps[release] as Method["steps"][number];
     const past = method.steps.find((_, index) => (doneOn[index] ?? start) > start + by);
     if (past === undefined || !missedJobs(state).includes(release)) return;
-    const at = cell(batch, `step ${key} day`);
-    if (at?.found === "") always.push({ ...at, code: "release-missed", step: past.name });
+    const hasColumn = columnOf(batch.table, `step ${key} day`) !== null;
+    const at = hasColumn
+      ? cell(batch, `step ${key} day`)
+      : { row: batch.row, column: "", found: "" };
+    if (at?.found !== "") return;
+    always.push({ ...at, code: "release-missed", release: name, step: past.name });
   };
   const seeScions = (batch: Batch, start: CivilDay) => {
     const cut = cutOn?.(batch, start) ?? null;

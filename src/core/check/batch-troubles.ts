@@ -4,6 +4,7 @@ import { lazily } from "../lazily";
 import { nearestNames } from "../names";
 import { type Batch, FACT_NAMES, likeName, type Records, type Trouble } from "../records";
 import { batchMethods, type MethodUnread, type Timetable } from "../timetable";
+import { type BatchCells, batchCells, type CellFound } from "./batch-cells";
 import { batchDoubts } from "./batch-doubts";
 import { earlyDays, isInOrder, swappedDays } from "./days-in-order";
 import { freeWeekdays } from "./free-weekdays";
@@ -27,6 +28,10 @@ export function batchTroubles(
   const methodOf = batchMethods(timetable);
   const stepsOf = placedSteps(records);
   const doubts = batchDoubts(records, asOf);
+  const cells = batchCells(records);
+  const dayAt = (batch: Batch, at: number) => stepCell(batch, at, { records, cells, what: "day" });
+  const countAt = (batch: Batch, at: number) =>
+    stepCell(batch, at, { records, cells, what: "count" });
   const free = freeWeekdays(records, asOf);
   const isListed = lazily(() => listedCells(records));
   /** The timetable's own, and as the nursery itself calls them where that is read. */
@@ -47,9 +52,9 @@ export function batchTroubles(
       troubles.push(noMethod(batch, reading, { records, methodNames }));
     else {
       const steps = stepsOf(reading.method);
-      risingCounts(batch, steps, { records, troubles });
+      risingCounts(batch, steps, { countAt, troubles });
       if (!isInOrder(batch.days, steps)) {
-        troubles.push(...daysOutOfOrder(batch, steps, { records, asOf }));
+        troubles.push(...daysOutOfOrder(batch, steps, { dayAt, asOf }));
       }
       doubts.see(batch, reading.method);
     }
@@ -62,11 +67,11 @@ export function batchTroubles(
     return batch.days.flatMap((day, at): readonly Trouble[] => {
       if (day === null) return [];
       if (asOf !== null && day > asOf) {
-        return [{ ...dayAt(records, batch, at), code: "after-as-of", asOf }];
+        return [{ ...dayAt(batch, at), code: "after-as-of", asOf }];
       }
       const weekday = isoWeekday(day);
       if (!free.weekdays.has(weekday)) return [];
-      const found = dayAt(records, batch, at);
+      const found = dayAt(batch, at);
       // A week or a month that is read as one of its days says nothing of the weekday.
       return isListed().has(`${found.row} ${found.column}`)
         ? []
@@ -106,10 +111,12 @@ function noMethod(
   return { ...at, code: reading.code, near };
 }
 
+type CellOf = (batch: Batch, at: number) => CellFound;
+
 function risingCounts(
   batch: Batch,
   steps: readonly PlacedStep[],
-  { records, troubles }: { readonly records: Records; readonly troubles: Trouble[] },
+  { countAt, troubles }: { readonly countAt: CellOf; readonly troubles: Trouble[] },
 ): void {
   let before: PlacedStep | null = null;
   for (const one of steps) {
@@ -118,9 +125,7 @@ function risingCounts(
     const least = before === null ? count : (batch.counts[before.at] as number);
     if (before !== null && count > least) {
       troubles.push({
-        row: batch.row,
-        column: headerOf(records, batch, { key: one.step.key, what: "count" }),
-        found: String(count),
+        ...countAt(batch, one.at),
         code: "count-rises",
         before: least,
         step: before.step.name,
@@ -133,13 +138,13 @@ function risingCounts(
 function daysOutOfOrder(
   batch: Batch,
   steps: readonly PlacedStep[],
-  { records, asOf }: { readonly records: Records; readonly asOf: CivilDay | null },
+  { dayAt, asOf }: { readonly dayAt: CellOf; readonly asOf: CivilDay | null },
 ): readonly Trouble[] {
   const early = earlyDays(batch.days, steps);
   const swapped = swappedDays(batch.days, steps, { early, asOf });
   if (swapped.length > 0) {
     return swapped.map(({ at, day, fits, against, againstDay }) => ({
-      ...dayAt(records, batch, at),
+      ...dayAt(batch, at),
       code: "day-swapped" as const,
       day,
       fits,
@@ -148,7 +153,7 @@ function daysOutOfOrder(
     }));
   }
   return early.map(({ at, step, day, above, aboveDay }) => ({
-    ...dayAt(records, batch, at),
+    ...dayAt(batch, at),
     step: above.name,
     ...(day < aboveDay
       ? { code: "before-step" as const, stepDay: aboveDay }
@@ -156,30 +161,20 @@ function daysOutOfOrder(
   }));
 }
 
-/** The cell that holds a batch's day of a step. */
-function dayAt(
-  records: Records,
-  batch: Batch,
-  at: number,
-): Pick<Trouble, "row" | "column" | "found"> {
+/** The cell that holds a batch's day of a step, or the plants counted at it. */
+function stepCell(batch: Batch, at: number, { records, cells, what }: Where): CellFound {
+  const key = records.stepKeys[at] as string;
+  const cell = cells.cell(batch, `step ${key} ${what}`);
+  const { row = batch.row, column = key } = cell ?? {};
   return {
-    row: batch.row,
-    column: headerOf(records, batch, { key: records.stepKeys[at] as string, what: "day" }),
-    found: isoDay(batch.days[at] as CivilDay),
+    row,
+    column,
+    found: what === "day" ? isoDay(batch.days[at] as CivilDay) : String(batch.counts[at]),
   };
 }
 
-function headerOf(
-  records: Records,
-  batch: Batch,
-  { key, what }: { readonly key: string; readonly what: "day" | "count" },
-): string {
-  const match = records.columns.find(
-    ({ table, target }) =>
-      table === batch.table &&
-      target?.kind === "step" &&
-      target.key === key &&
-      target.what === what,
-  );
-  return match?.header ?? key;
+interface Where {
+  readonly records: Records;
+  readonly cells: BatchCells;
+  readonly what: "day" | "count";
 }

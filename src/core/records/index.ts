@@ -15,6 +15,7 @@ export {
 export { linesOf } from "./lines-of";
 export { type LostColumn, lostColumns } from "./lost-columns";
 export { lastCounted, lotIndexes, startedWith } from "./lots";
+export type { LogEvent } from "./read-log";
 export { readRecords } from "./read-records";
 export type { ReadingOptions } from "./read-tables";
 export { type Records, type RowTally, stepIndex } from "./records";

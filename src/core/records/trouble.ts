@@ -109,7 +109,7 @@ type Amiss =
   /** The day says that it is done; what stands where the count is due is no number. */
   | { readonly code: "count-missing" }
   /** The wrap was never opened by the records, though a step has a day that comes after it. */
-  | { readonly code: "release-missed"; readonly step: string }
+  | { readonly code: "release-missed"; readonly release: string; readonly step: string }
   /** So many days before the grafting, below 0 after it. */
   | { readonly code: "scions-cut"; readonly days: number }
   | { readonly code: "after-as-of"; readonly asOf: CivilDay }

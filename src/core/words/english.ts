@@ -186,7 +186,8 @@ export const english: LanguageText = {
     crew: {
       person: "grafter, employee, crew",
       tasks: "tasks, task, steps, step, skills, skill, work, can do, does",
-      hours: "hours a day, hours per day, hours day, hours, daily hours, h, hrs",
+      hours:
+        "hours a day, hours per day, hours day, hours, daily hours, h, hrs, hrs a day, hrs per day, hrs day, h day, h per day",
       offFrom: "off from, away from, leave from, absent from, holiday from",
       offTo: "off to, away to, leave to, absent to, holiday to, off until, away until",
       days: "days, working days, work days, weekdays, works on, days of work",
@@ -260,11 +261,11 @@ export const english: LanguageText = {
 
   // On which days somebody works, as a cell of the crew says it
   workDays: {
-    everyDay: "every day, daily, all days",
+    everyDay: "every day, daily, all days, all week, seven days a week",
     workingWeek: "weekdays, working days, m f",
     weekend: "weekend, weekends",
     upTo: "through, thru",
-    except: "not, except, but, all but, without",
+    except: "not, except, but, all but, without, never, no, doesn t work, does not work",
     off: "off, free",
     half: "half, half day, half days",
     morning: "morning, mornings, am, a m",

@@ -179,7 +179,7 @@ export const french: LanguageText = {
     crew: {
       person: "greffeur, employe",
       tasks: "taches, tache, etapes, travaux",
-      hours: "heures par jour, heures jour, heures, h jour",
+      hours: "heures par jour, heures jour, heures, h jour, h par jour",
       offFrom: "absent du, absente du, conge du",
       offTo: "absent au, absente au, conge au",
       days: "jours, jours de travail, jours travailles",
@@ -253,11 +253,11 @@ export const french: LanguageText = {
   // On which days somebody works, as a cell of the crew says it
   workDays: {
     everyDay: "tous les jours, chaque jour",
-    workingWeek: "en semaine, jours ouvrables",
+    workingWeek: "en semaine, jours ouvrables, jours ouvres, tous les jours ouvres",
     weekend: "week end, week ends",
     upTo: "jusqu au",
-    except: "sauf, pas, excepte, sans",
-    off: "libre, repos",
+    except: "sauf, pas, excepte, sans, jamais, ne travaille pas",
+    off: "libre, repos, absent, absente",
     half: "demi, demi journee",
     morning: "matin, matins",
     afternoon: "apres midi",

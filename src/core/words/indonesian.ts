@@ -181,7 +181,7 @@ export const indonesian: LanguageText = {
     crew: {
       person: "penyambung, karyawan",
       tasks: "tugas, pekerjaan",
-      hours: "jam per hari, jam sehari, jam",
+      hours: "jam per hari, jam sehari, jam, jam kerja, jam hari",
       offFrom: "libur dari, cuti dari",
       offTo: "libur sampai, cuti sampai",
       days: "hari, hari kerja",

@@ -175,7 +175,7 @@ export const portuguese: LanguageText = {
     crew: {
       person: "enxertador, empregado",
       tasks: "tarefas, tarefa, etapas",
-      hours: "horas por dia, horas dia, horas",
+      hours: "horas por dia, horas dia, horas, carga horaria, horas diarias",
       offFrom: "ausente de, folga de",
       offTo: "ausente ate, folga ate",
       days: "dias, dias de trabalho",
@@ -246,16 +246,16 @@ export const portuguese: LanguageText = {
 
   // On which days somebody works, as a cell of the crew says it
   workDays: {
-    everyDay: "todos os dias",
-    workingWeek: "dias uteis",
-    weekend: "fim de semana",
+    everyDay: "todos os dias, todo dia",
+    workingWeek: "dias uteis, dias de semana",
+    weekend: "fim de semana, fins de semana",
     upTo: "ao",
-    except: "menos, exceto, salvo, sem",
+    except: "menos, exceto, salvo, sem, nao, nunca, nao trabalha",
     off: "livre, folga",
     half: "meio dia, meio periodo",
     morning: "de manha, manha, manhas",
     afternoon: "a tarde, de tarde, tarde, tardes",
-    filler: "o, os, a, as, aos, ao, da, de, feira, so",
+    filler: "o, os, a, as, aos, ao, da, de, feira, so, na, nas, nos, em",
   },
 
   // Ways of propagation and crops, as a cell names them

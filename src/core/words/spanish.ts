@@ -177,7 +177,8 @@ export const spanish: LanguageText = {
     crew: {
       person: "injertador, empleado",
       tasks: "tareas, tarea, labores, etapas",
-      hours: "horas por dia, horas al dia, horas diarias, horas dia, horas",
+      hours:
+        "horas por dia, horas al dia, horas diarias, horas dia, horas, h dia, h por dia, hs dia, hs",
       offFrom: "ausente desde, libre desde",
       offTo: "ausente hasta, libre hasta",
       days: "dias, dias de trabajo, dias laborables",
@@ -248,12 +249,12 @@ export const spanish: LanguageText = {
 
   // On which days somebody works, as a cell of the crew says it
   workDays: {
-    everyDay: "todos los dias, cada dia",
-    workingWeek: "entre semana, dias laborables, l v",
-    weekend: "fin de semana",
+    everyDay: "todos los dias, cada dia, todos",
+    workingWeek: "entre semana, dias laborables, l v, l a v",
+    weekend: "fin de semana, fines de semana",
     upTo: "al",
-    except: "menos, excepto, salvo, sin",
-    off: "libre",
+    except: "menos, excepto, salvo, sin, nunca, no trabaja",
+    off: "libre, descansa, descanso",
     half: "medio dia, media jornada",
     morning: "por la manana, manana, mananas",
     afternoon: "por la tarde, tarde, tardes",

@@ -16,10 +16,11 @@ const PIECE = /^(x?)([hon]?)((?:\d-\d|\d(?:\+\d)*)?)([hon]?)$/;
  * Reads on which days of the week somebody works, in the words of any language: "Mon–Fri", "Tue, Thu",
  * "not Sunday", "Mon–Fri, Sat half", "Mon–Thu; Fri 6 h".
  *
+ * @param isOff whether it says on which days somebody does not work
  * @returns null for what can't be read, or could be read in two ways: "Tue, Thu mornings"
  */
-export function readWeek(written: string): Week | null {
-  const signs = written.length > LONGEST ? null : weekSigns(written);
+export function readWeek(written: string, isOff = false): Week | null {
+  const signs = written.length > LONGEST ? null : weekSigns(written, isOff);
   if (signs === null) return null;
   const hours = [...signs.hours];
   const told: {
@@ -27,10 +28,11 @@ export function readWeek(written: string): Week | null {
     readonly part: WeekPart;
     readonly isOff: boolean;
   }[] = [];
-  // "Mon–Fri and Sat morning": a span is one thing, a day behind it another.
+  // "Mon–Fri and Sat morning": a span is one thing, a day behind it another. "Sunday no" is Sunday off.
   const text = signs.text
     .replace(/(\d-\d)\+/g, "$1,")
     .replace(/\+(?=\d-)/g, ",")
+    .replace(/(?<=\d)x(?=[,;]|$)/g, "o")
     .replace(/(?<=\w)x/g, ",x");
   for (const sentence of text.split(";").filter(Boolean)) {
     let isExcept = false;
@@ -70,7 +72,7 @@ function daysIn(text: string): readonly number[] {
 
 /** The same where the text says on which days somebody does not work. */
 export function weekOff(text: string): Week | null {
-  const week = readWeek(text);
+  const week = readWeek(text, true);
   if (week?.some((part) => "hundredths" in part) !== false) return null;
   return week.map((part) => ({ share: 1 - ("share" in part ? part.share : 0) }));
 }

@@ -44,6 +44,36 @@ function weekdayIn(word: string): string | undefined {
   return days.size === 1 ? [...days][0] : undefined;
 }
 
+/** In Spanish and English none of the days behind it, in Portuguese on the day. */
+const NO = "no";
+
+/** Words of one language that no other has, in its weekdays and in what is said beside them. */
+const onlyIn = lazily(() => {
+  const of = everyLanguage().map(
+    ({ language, weekdayNames, workDays, and, upTo }) =>
+      [language, new Set([...weekdayNames, ...Object.values(workDays), and, upTo].flat())] as const,
+  );
+  return (word: string) => {
+    const [one, ...more] = of.filter(
+      ([, words]) => words.has(word) || words.has(word.replace(/s$/, "")),
+    );
+    return more.length === 0 ? (one?.[0] ?? null) : null;
+  };
+});
+
+/** What "no" is in a text; null where its words don't tell. */
+function signOfNo(words: readonly string[], isOff: boolean): string | null {
+  const languages = new Set(words.map((word) => (word === NO ? null : onlyIn()(word))));
+  languages.delete(null);
+  if (languages.size > 1) return null;
+  if (languages.size > 0) return languages.has("Portuguese") ? "." : "x";
+  // Who says so in a column of days off is off on them, in either language.
+  if (isOff) return ".";
+  // "Domingo no", "no domingos" is not said in Portuguese.
+  const next = words[words.indexOf(NO) + 1];
+  return next === undefined || next.endsWith("s") ? "x" : null;
+}
+
 /** A text on days of the week, in signs. */
 export interface WeekSigns {
   /**
@@ -55,8 +85,11 @@ export interface WeekSigns {
   readonly hours: readonly number[];
 }
 
-/** @returns null where a word means nothing here */
-export function weekSigns(written: string): WeekSigns | null {
+/**
+ * @param isOff whether it says on which days somebody does not work
+ * @returns null where a word means nothing here, or could mean two things
+ */
+export function weekSigns(written: string, isOff: boolean): WeekSigns | null {
   const words = withoutAccents(written.normalize("NFKC"))
     .toLowerCase()
     .replace(/[‐-―−~]/g, "-")
@@ -75,7 +108,9 @@ export function weekSigns(written: string): WeekSigns | null {
         .join(" ")
         .replace(/(?<=\w) [-/](?= \w)/g, "");
     while (end > at + 1 && !signs().has(phrase())) end -= 1;
-    let sign = signs().get(phrase()) ?? weekdayIn(phrase());
+    let sign = phrase() === NO ? signOfNo(words, isOff) : signs().get(phrase());
+    if (sign === null) return null;
+    sign ??= weekdayIn(phrase());
     if (sign === undefined) {
       const [, digits = "", unit] =
         /^(\d+) ?(\p{L}+)$/u.exec(words.slice(at, at + 2).join(" ")) ??

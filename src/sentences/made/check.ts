@@ -6,6 +6,8 @@ export const cells = (d: { readonly cells: readonly string[] }): string => list(
 
 export const correctTab = (d: { readonly tab: string | number }): string => "Correct the tab " + d.tab;
 
+export const crewHappens = (): string => "Work is planned without it";
+
 export const moreCells = (d: { readonly more: number }): string => count(d.more) + " more";
 
 export const nothingToDo = (): string => "Nothing";

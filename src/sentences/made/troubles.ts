@@ -218,7 +218,7 @@ export const readAsShare = (d: { readonly count: string | number; readonly perce
 
 export const releaseHappens = (): string => "A wrap left on cuts into the plant";
 
-export const releaseMissed = (d: { readonly step: string | number }): string => "No day, but " + d.step + " has one";
+export const releaseMissed = (d: { readonly release: string | number; readonly step: string | number }): string => d.release + " has no day, but " + d.step + " has one";
 
 export const releaseToDo = (): string => "See whether it is open, and write the day";
 

@@ -2,6 +2,7 @@ import {
   COST,
   checkedRecords,
   costOf,
+  crewRemarks,
   shortened,
   type TimetableFault,
   type TroubleEntry,
@@ -17,11 +18,14 @@ import type {
 import { capital } from "../../wording/capital";
 import { entryWords, tallySentence } from "../../wording/check";
 import { faultSentence, timetableLoss } from "../../wording/timetable";
+import { workRemarks } from "../../wording/work-remarks";
 import { cellName } from "../host/cell-name";
 import { type RecordsNow, recordsNow } from "../reading/records-tab";
 import { untoldFormulas } from "../reading/untold-formulas";
 import { settingCells } from "../settings/settings";
 import { OWN_TABS } from "../tabs/own-tabs";
+import { crewAsCalled } from "../work/called-crew";
+import { crewTabs } from "../work/crew-tabs";
 import type { AnswerersOf } from "./answerer";
 import { anyText, numberOrNull } from "./fields";
 
@@ -38,7 +42,10 @@ export function checkAnswer(): CheckAnswer {
   });
   const open = all.filter(({ isReading }) => !isReading);
   const read = all.filter(({ isReading }) => isReading);
-  return { rows: [...open, ...untoldTrouble(now), ...read], tally: tallySentence(rows) };
+  return {
+    rows: [...open, ...untoldTrouble(now), ...crewTroubles(now), ...read],
+    tally: tallySentence(rows),
+  };
 }
 
 /** So many rows lead to their cells; more would bury what stands below. */
@@ -94,6 +101,20 @@ function untoldTrouble({ workbook, settings }: RecordsNow): readonly CheckRow[] 
       whatToDo: check.untoldToDo({ columns: settingCells(workbook).columns.text }),
     },
   ];
+}
+
+/** What can't be read of the persons, which no column of the records tells. */
+function crewTroubles(now: RecordsNow): readonly CheckRow[] {
+  const { crew } = crewTabs(now.workbook, now.door, now.settings.recordsTab);
+  if (crew === null) return [];
+  const tab = crew.getName();
+  return crewRemarks(crewAsCalled(now, crew, true)).map((one) => ({
+    ...NOWHERE,
+    found: "",
+    trouble: workRemarks([one], "page") ?? "",
+    whatHappens: check.crewHappens(),
+    whatToDo: check.correctTab({ tab }),
+  }));
 }
 
 /** Shows the cell of a trouble in the sheet. */

@@ -112,4 +112,62 @@ describe("doubts of a batch", () => {
     const built = { timetable: builtInTimetable(), faults: [] };
     expect(checkedRecords(reading(rows), built, day("2026-11-25")).troubles).toEqual([]);
   });
+
+  it("are none of a count that is written for a day to come", () => {
+    const rows = [
+      ["Batch", "Grafted on", "Grafts made"],
+      ["B1", "2026-12-12", 100],
+    ];
+    const built = { timetable: builtInTimetable(), faults: [] };
+    const { troubles } = checkedRecords(reading(rows), built, day("2026-11-25"));
+    expect(troubles.map(({ code }) => code)).toEqual(["after-as-of"]);
+  });
+
+  // A nursery that keeps a log alone heard nothing of any of this.
+  describe("in a log", () => {
+    const log = (...lines: readonly (readonly Cell[])[]) => {
+      const rows = [
+        ["Day", "Batch", "Step", "Plants"],
+        ["2026-02-10", "A", "Grafting", 200],
+        ["2026-02-24", "A", "First release", ""],
+        ["2026-03-12", "A", "Take count", 150],
+        ["2026-02-10", "B", "Grafting", 100],
+        ...lines,
+      ];
+      const built = { timetable: builtInTimetable(), faults: [] };
+      return checkedRecords(reading(rows), built, day("2026-11-25")).troubles.map(
+        ({ row, column, found: text, code }) => [row, column, text, code],
+      );
+    };
+    const released = ["2026-02-24", "B", "First release", ""];
+
+    it.each(["", "?"])("are takes done with %j for their number", (mark) => {
+      expect(log(released, ["2026-03-12", "B", "Take count", mark])).toEqual([
+        [7, "Plants", mark, "count-missing"],
+      ]);
+    });
+
+    it("are more dispatched in all than were there, at the last line of it", () => {
+      const sent = (on: string, plants: number) => [on, "B", "Dispatched", plants];
+      const taken = [released, ["2026-03-12", "B", "Take count", 80]];
+      expect(log(...taken, sent("2026-07-10", 50), sent("2026-07-11", 40))).toEqual([
+        [9, "Plants", "40", "count-rises"],
+      ]);
+      expect(log(...taken, sent("2026-07-10", 50), sent("2026-07-11", 30))).toEqual([]);
+    });
+
+    it("are days out of order, in the line that says them", () => {
+      expect(log(["2026-02-01", "B", "First release", ""])).toEqual([
+        [6, "Day", "2026-02-01", "before-step"],
+      ]);
+    });
+
+    it("are plants that stand in a closed batch, and a wrap never opened", () => {
+      const taken = ["2026-03-12", "B", "Take count", 80];
+      expect(log(released, taken, ["2026-07-10", "B", "Closed", ""])).toEqual([
+        [8, "Plants", "", "closed-standing"],
+      ]);
+      expect(log(taken)).toEqual([[5, "", "", "release-missed"]]);
+    });
+  });
 });

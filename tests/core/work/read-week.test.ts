@@ -51,7 +51,22 @@ const WEEKS: readonly (readonly [written: string, week: string])[] = [
   ["half days", "4444444"],
   ["Mon–Thu, Fri 6 h", "88886.."],
   ["Mon-Thu; Fri (6h)", "88886.."],
+  ["no Sundays", "888888."],
+  ["No weekends", "88888.."],
+  ["Mon to Fri (no Wed)", "88.88.."],
+  ["never on Sundays", "888888."],
+  ["doesn't work Mondays", ".888888"],
+  ["all week", "8888888"],
+  ["weekdays + Sat", "888888."],
+  ["Mon-Fri 8h, Sat 4h", "888884."],
   // French
+  ["jamais le dimanche", "888888."],
+  ["ne travaille pas le lundi", ".888888"],
+  ["absent le mercredi", "88.8888"],
+  ["tous les jours ouvrés", "88888.."],
+  ["sauf sam. et dim.", "88888.."],
+  ["L à V", "88888.."],
+  ["du mardi au samedi", ".88888."],
   ["lundi au vendredi", "88888.."],
   ["du lundi au vendredi", "88888.."],
   ["lun.-ven.", "88888.."],
@@ -73,7 +88,25 @@ const WEEKS: readonly (readonly [written: string, week: string])[] = [
   ["excepto domingos", "888888."],
   ["lunes a viernes, sábado medio día", "888884."],
   ["entre semana", "88888.."],
+  ["no domingos", "888888."],
+  ["domingo no", "888888."],
+  ["no lunes", ".888888"],
+  ["lunes a sábado, no miércoles", "88.888."],
+  ["no trabaja los lunes", ".888888"],
+  ["descansa el jueves", "888.888"],
+  ["todos menos domingo", "888888."],
+  ["lunes-viernes; sábado 4 horas", "888884."],
+  ["L a V", "88888.."],
   // Portuguese
+  ["não aos domingos", "888888."],
+  ["não trabalha na quarta", "88.8888"],
+  ["seg a sex e no sábado de manhã", "888884."],
+  ["segunda a sexta, no sábado meio período", "888884."],
+  ["nas terças e quintas", ".8.8..."],
+  ["folga no domingo", "888888."],
+  ["todo dia menos domingo", "888888."],
+  ["exceto fins de semana", "88888.."],
+  ["dias de semana", "88888.."],
   ["segunda a sexta", "88888.."],
   ["segunda-feira a sexta-feira", "88888.."],
   ["seg-sex", "88888.."],
@@ -93,6 +126,12 @@ const WEEKS: readonly (readonly [written: string, week: string])[] = [
   ["setiap hari kecuali hari Minggu", "888888."],
   ["Senin–Jumat, Sabtu setengah hari", "888884."],
   ["hari kerja", "88888.."],
+  ["tidak hari Minggu", "888888."],
+  ["Minggu tidak", "888888."],
+  ["hari Minggu libur", "888888."],
+  ["Senin, Rabu dan Jumat", "8.8.8.."],
+  ["Sen s.d. Jum'at", "88888.."],
+  ["bukan hari Minggu", "888888."],
 ];
 
 const hours = (week: ReturnType<typeof readWeek>) =>
@@ -112,6 +151,9 @@ describe("the days on which somebody works", () => {
     ["every other Friday"],
     // Not on Sundays to one, on Sundays to his neighbour.
     ["no domingo"],
+    ["no sábado"],
+    ["6 days"],
+    ["M/W/F"],
     ["first Monday of the month"],
     ["5 days"],
     ["Mon–Fri 7-15"],
@@ -132,6 +174,11 @@ describe("the days on which somebody works", () => {
     expect(off("Sat & Sun")).toBe("88888..");
     expect(off("Sat afternoon; Sun")).toBe("888884.");
     expect(off("weekends")).toBe("88888..");
+    // Whichever language it is, this one is off on Sundays.
+    expect(off("no domingo")).toBe("888888.");
+    expect(off("aos domingos")).toBe("888888.");
+    expect(off("nos fins de semana")).toBe("88888..");
+    expect(off("el domingo")).toBe("888888.");
     expect(off("Tue, Thu mornings")).toBeNull();
   });
 
