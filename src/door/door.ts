@@ -82,7 +82,11 @@ export interface CrewWith {
   readonly words?: ToldWords | undefined;
 }
 
-/** A door is made for each call, so that nothing of one spreadsheet is kept for another. */
+/**
+ * A door is made for each call, so that nothing of one spreadsheet is kept for another.
+ *
+ * Longer than most: a list, a few lines for each kind of table and argument that comes in.
+ */
 export function openDoor(host: Host, columns: unknown = ""): Door {
   const days: DaysOfInstants = daysOfInstants(host);
   // Asking the runtime for a locale's habits takes longer than reading a small table, and most tables

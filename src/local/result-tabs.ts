@@ -63,7 +63,11 @@ const TAKES_BY = [
   { by: "Grafter", name: text.takesByGrafter, heading: text.takesByGrafterHeading },
 ];
 
-/** The answers of the report, in the order in which a grower's day needs them. */
+/**
+ * The answers of the report, in the order in which a grower's day needs them.
+ *
+ * Longer than most: a list, an entry for each tab of the report.
+ */
 export function resultTabs(parts: FormulaParts): ResultTab[] {
   const { records, filledRecords, timetable, asOf, daysAhead, level, places, prices } = parts;
   const { orders, crew, closedDays, assurance } = parts;

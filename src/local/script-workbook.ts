@@ -79,7 +79,39 @@ function compiled(code: string): vm.Script {
   return last.script;
 }
 
-/** @param code the text of the built script; it may hold no function at all */
+/** What runs a script, each time in a context of its own, as the platform does. */
+function contexts(host: ScriptHost, script: vm.Script) {
+  return <Result>(
+    power: Power,
+    use: (context: vm.Context, realm: ScriptRealm, run: ScriptRun) => Result,
+  ): Result => {
+    const context = bareContext();
+    const realm: ScriptRealm = vm.runInContext(REALM_SOURCE, context);
+    const run = host.begin(realm, power);
+    return endingRun(run, () => {
+      Object.assign(context, run.globals);
+      script.runInContext(context);
+      return use(context, realm, run);
+    });
+  };
+}
+
+/** A top-level function of a script. @throws Error when there is none of that name */
+function functionIn(context: vm.Context, name: string) {
+  const found: unknown = context[name];
+  // From memory: the wording.
+  if (typeof found !== "function") throw new Error(`Script function not found: ${name}`);
+  return (...parameters: readonly unknown[]): unknown =>
+    Reflect.apply(found, undefined, parameters);
+}
+
+/**
+ * Opens a workbook, and puts the script to work in it.
+ *
+ * Longer than most: what the workbook has is made in the order in which each needs the others.
+ *
+ * @param code the text of the built script; it may hold no function at all
+ */
 export function openScriptWorkbook(
   code: string,
   data: IWorkbookData,
@@ -111,29 +143,7 @@ export function openScriptWorkbook(
     ...(options.hasDocumentLock === false ? { hasDocumentLock: false } : {}),
   });
   const clock = wallClock(options.settings.spreadsheetZone);
-  const script = compiled(code);
-
-  const inContext = <Result>(
-    power: Power,
-    use: (context: vm.Context, realm: ScriptRealm, run: ScriptRun) => Result,
-  ): Result => {
-    const context = bareContext();
-    const realm: ScriptRealm = vm.runInContext(REALM_SOURCE, context);
-    const run = host.begin(realm, power);
-    return endingRun(run, () => {
-      Object.assign(context, run.globals);
-      script.runInContext(context);
-      return use(context, realm, run);
-    });
-  };
-  const functionIn = (context: vm.Context, name: string) => {
-    const found: unknown = context[name];
-    // From memory: the wording.
-    if (typeof found !== "function") throw new Error(`Script function not found: ${name}`);
-    return (...parameters: readonly unknown[]): unknown =>
-      Reflect.apply(found, undefined, parameters);
-  };
-
+  const inContext = contexts(host, compiled(code));
   const editErrors: unknown[] = [];
   const edits = editTrigger(
     async (edit) =>

@@ -15,6 +15,8 @@ type Countable = DueTask & { readonly plants: number; countHeader: string; dayHe
 /**
  * A nursery's first morning with the add-in, as a person does it.
  *
+ * Longer than most: one job from its first step to its last, read as it is done.
+ *
  * @param today ISO text of the day that the clock shows
  */
 export function job(work: Emulated, today: string): JobStep[] {

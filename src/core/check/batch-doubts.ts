@@ -60,6 +60,8 @@ interface Looked {
  *
  * What a nursery leaves out by habit is not listed.
  *
+ * Longer than most: a function for each doubt, which share what is known of habits, columns and methods.
+ *
  * @param asOf null when the question has no day
  */
 export function batchDoubts(records: Records, asOf: CivilDay | null): BatchDoubts {

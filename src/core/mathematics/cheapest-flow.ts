@@ -42,6 +42,8 @@ interface Phase {
  * Sends as much as can be sent from the source to the sink, at the least cost. In whole numbers
  * throughout, so that the answer is exact; the same question has the same answer.
  *
+ * Longer than most: one algorithm, whose three steps work on the same few lists.
+ *
  * Method: primal-dual. Nodes carry their distance from the source; as much as possible is sent
  *   along shortest ways only (blocking flows by levels), then the distances are made anew.
  * Source: Ford, L. R. & Fulkerson, D. R. (1962). Flows in Networks, ch. III; Edmonds, J. & Karp,

@@ -62,6 +62,11 @@ const YEARS_AHEAD = 3;
 /** 1990 to the end of 2099, for questions that have no as-of day. */
 const WITHOUT_AS_OF = { from: 7305 as CivilDay, by: 47481 as CivilDay };
 
+/**
+ * Reads cells of a table by their kind; what is not plainly read goes to the troubles.
+ *
+ * Longer than most: a reader for each kind of cell, which share one list of troubles.
+ */
 export function cellReaders(grid: Grid, habits: ReadingHabits): CellReaders {
   const { asOf } = habits;
   const troubles: Trouble[] = [];

@@ -32,6 +32,11 @@ export interface TableToRead {
   readonly down: ReadonlyMap<BatchFact, FilledDown>;
 }
 
+/**
+ * Reads the rows of a table, one batch each.
+ *
+ * Longer than most: everything here is made once a table and shared by its rows, since a table has thousands.
+ */
 export function rowReader({ grid, table, columns, habits, down }: TableToRead): RowReader {
   const { facts, steps, closed } = columns;
   const cells = cellReaders(grid, habits);

@@ -2,7 +2,6 @@ import type { Kinds } from "../answer";
 import { type CivilDay, daysLater } from "../dates";
 import { dueTasks, type Task } from "../due";
 import { InputError } from "../faults";
-import { totalOf } from "../mathematics";
 import type { Records } from "../records";
 import type { Timetable } from "../timetable";
 import { type ClosedDays, hundredthsOn, isClosed, jobKind } from "./crew";
@@ -11,8 +10,9 @@ import { planWork } from "./plan-work";
 import { type Proof, proofOf, type TimedTask } from "./proof";
 import type { ClosedDaysReading } from "./read-closed-days";
 import { type CrewReading, crewRemarks } from "./read-crew";
-import { inTaskOrder, runningRounds } from "./task-parts";
-import type { PartRemark, WorkRemark } from "./work-remark";
+import { inTaskOrder } from "./task-parts";
+import { lateness, partsOf, type WorkPart, type WorkPieces } from "./work-part";
+import type { WorkRemark } from "./work-remark";
 
 export interface WorkPlanQuestion {
   readonly records: Records;
@@ -36,19 +36,6 @@ export const WORK_COLUMNS = {
   by: "day",
   remarks: "text",
 } as const satisfies Kinds;
-
-/** A task or a part of one: who does it on which day, or why nobody does. */
-export interface WorkPart {
-  /** Null for what is set into none of the days. */
-  readonly day: CivilDay | null;
-  readonly task: Task;
-  /** Null when never counted. */
-  readonly plants: number | null;
-  /** Null when not known, or when there is nothing to do. */
-  readonly hours: number | null;
-  readonly person: string | null;
-  readonly remarks: readonly PartRemark[];
-}
 
 export interface WorkDay {
   readonly day: CivilDay;
@@ -104,48 +91,21 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
     first: asOf,
     last: daysLater(end, DAYS_BEYOND),
   });
-  const piecesOf = timed.map((): (typeof plan.pieces)[number][] => []);
+  const piecesOf = timed.map((): WorkPieces[number][] => []);
   for (const piece of plan.pieces) piecesOf[piece.task]?.push(piece);
-  const leftOver: WorkPart[] = [];
-  const placed: WorkPart[] = [];
-  const later: WorkPart[] = [];
-  timed.forEach((task, at) => {
-    const pieces = piecesOf[at] ?? [];
-    const shown = pieces.filter(({ day }) => day <= end);
-    const beyond = pieces.filter(({ day }) => day > end);
-    const unplaced = plan.unplaced[at] as number;
-    const waiting =
-      totalOf(beyond.map(({ hundredths }) => hundredths)) + (plan.after[at] as number);
-    const amounts = [...shown.map(({ hundredths }) => hundredths), unplaced, waiting];
-    const plants = runningRounds(amounts, task.plants ?? 0);
-    const part = (
-      index: number,
-      { day, person }: Pick<WorkPart, "day" | "person">,
-      more: readonly PartRemark[],
-    ): WorkPart => ({
-      day,
-      task,
-      person,
-      plants: plants[index] as number,
-      hours: hoursOf(amounts[index] as number),
-      remarks: [
-        ...more,
-        ...lateness(task),
-        ...(amounts[index] === asked[at]
-          ? []
-          : [{ code: "part-of", plants: task.plants ?? 0 } as const]),
-      ],
-    });
-    const nowhere = { day: null, person: null };
-    shown.forEach(({ day, person }, index) => {
-      placed.push(part(index, { day, person: persons[person] ?? null }, []));
-    });
-    if (unplaced > 0) leftOver.push(part(shown.length, nowhere, [{ code: "does-not-fit" }]));
-    if (waiting === 0) return;
-    (task.status === "late" ? leftOver : later).push(
-      part(shown.length + 1, nowhere, [{ code: "not-before", day: daysLater(end, 1) }]),
-    );
-  });
+  const parts = timed.map((task, at) =>
+    partsOf(task, {
+      pieces: piecesOf[at] ?? [],
+      asked: asked[at] as number,
+      unplaced: plan.unplaced[at] as number,
+      after: plan.after[at] as number,
+      end,
+      persons,
+    }),
+  );
+  const leftOver = parts.flatMap((one) => one.leftOver);
+  const placed = parts.flatMap((one) => one.placed);
+  const later = parts.flatMap((one) => one.later);
   for (const task of tasks) {
     if (task.hours !== null && task.hours !== 0) continue;
     const day = openDay(task, closedDays.closed, asOf);
@@ -153,16 +113,7 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
   }
   // Sorting keeps the order of tasks among the parts of one person and day.
   placed.sort((a, b) => Number(a.day) - Number(b.day) || compare(a.person, b.person));
-  const worked = new Map<string, number>();
-  for (const { person, day, hundredths } of plan.pieces) {
-    const key = `${person} ${day}`;
-    worked.set(key, (worked.get(key) ?? 0) + hundredths);
-  }
-  const left = (person: number, day: CivilDay): number => {
-    const one = crew.crew[person];
-    if (one === undefined || isClosed(closedDays.closed, day)) return 0;
-    return hundredthsOn(one, day) - (worked.get(`${person} ${day}`) ?? 0);
-  };
+  const left = hoursLeft(plan.pieces, question);
   const remarks: WorkRemark[] = [...due.remarks, ...crewRemarks(crew), ...closedDays.troubles];
   if (later.length > 0) remarks.push({ code: "planned-later", tasks: later.length, end });
   return {
@@ -173,6 +124,23 @@ export function plannedWork(question: WorkPlanQuestion): PlannedWork {
     proofs: plan.overloads.map((one) => proofOf(one, { timed, names: persons, left })),
     days: Array.from({ length: days }, (_, at) => workDay(question, daysLater(asOf, at))),
     remarks,
+  };
+}
+
+/** What a person has left of a day beside the planned pieces, in hundredths of hours; 0 on closed days. */
+function hoursLeft(
+  pieces: WorkPieces,
+  { crew, closedDays }: WorkPlanQuestion,
+): (person: number, day: CivilDay) => number {
+  const worked = new Map<string, number>();
+  for (const { person, day, hundredths } of pieces) {
+    const key = `${person} ${day}`;
+    worked.set(key, (worked.get(key) ?? 0) + hundredths);
+  }
+  return (person, day) => {
+    const one = crew.crew[person];
+    if (one === undefined || isClosed(closedDays.closed, day)) return 0;
+    return hundredthsOn(one, day) - (worked.get(`${person} ${day}`) ?? 0);
   };
 }
 
@@ -196,10 +164,6 @@ function reminder(task: Task, day: CivilDay): WorkPart {
     person: null,
     remarks: [...lateness(task), { code }],
   };
-}
-
-function lateness({ daysLate }: Task): PartRemark[] {
-  return daysLate === 0 ? [] : [{ code: "days-late", days: daysLate }];
 }
 
 /** The usual day, else the open day nearest to it in the window, the later first. */

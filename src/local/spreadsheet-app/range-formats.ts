@@ -32,7 +32,11 @@ const VERTICAL: Readonly<Record<string, VerticalAlign>> = {
   bottom: VerticalAlign.BOTTOM,
 };
 
-/** The methods of a range that change how its cells look and what input they take. */
+/**
+ * The methods of a range that change how its cells look and what input they take.
+ *
+ * Longer than most: a list of methods of a few lines each.
+ */
 export function rangeFormatMethods<Self>(
   run: Execution,
   {

@@ -15,7 +15,11 @@ const FIRST_CELL: Area = { row: 0, column: 0, rows: 1, columns: 1 };
 /** How long a toast stays when the script does not say, in seconds. */
 const TOAST_SECONDS = 5;
 
-/** Spreadsheet of the spreadsheet service: the workbook that the script belongs to. */
+/**
+ * Spreadsheet of the spreadsheet service: the workbook that the script belongs to.
+ *
+ * Longer than most: one object of the platform, with a short method for each of its own.
+ */
 export function spreadsheetService(run: Execution): ServiceObject {
   const { book } = run;
   const name = (method: string) => `SpreadsheetApp.Spreadsheet.${method}`;

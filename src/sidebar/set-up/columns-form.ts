@@ -22,6 +22,8 @@ export interface ColumnsForm {
 /**
  * All columns of a tab, each to be corrected where it was misunderstood.
  *
+ * Longer than most: one form, whose fields and answers belong together.
+ *
  * @param onWords called when a column of which words are asked was changed
  */
 export function columnsForm(

@@ -39,7 +39,12 @@ interface SetUpChoices {
   readonly timetable: TimetableChoice;
 }
 
-/** Which tab holds the records, how its columns are read, which methods: then the tabs are made. */
+/**
+ * Which tab holds the records, how its columns are read, which methods: then the tabs are made.
+ *
+ * Longer than most: its parts stand in files beside; what is left is which of them is asked after which, and they
+ * all share the same few elements.
+ */
 export function setUpSection(context: SidebarContext): Section {
   const { call, status, people } = context;
   const head = element("div");

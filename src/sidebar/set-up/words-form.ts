@@ -33,7 +33,11 @@ interface Question {
 /** The value of an option that stands for no answer yet; no answer is an index. */
 const OPEN = "";
 
-/** What words in cells mean: methods that are not known, and names that look like one. */
+/**
+ * What words in cells mean: methods that are not known, and names that look like one.
+ *
+ * Longer than most: one form, whose fields and answers belong together.
+ */
 export function wordsForm(first: WordsAsked, people: PeopleShown): WordsForm {
   const given = new Map<string, WordChoice>();
   const all = element("div");

@@ -1,6 +1,6 @@
 import { rowAndColumn } from "../host/cell-name";
 import { type RecordsNow, recordsNow } from "../reading/records-tab";
-import { valueAt } from "../writing/moved-cells";
+import { valueAt } from "../writing/moved-lines";
 import { sameValue } from "../writing/table-write";
 import { allOrNone } from "../writing/write-cells";
 import {

@@ -1,5 +1,5 @@
 import { cellName } from "../host/cell-name";
-import { type CellValues, valueAt } from "./moved-cells";
+import { type CellValues, valueAt } from "./moved-lines";
 import { isAlike, type Landmark, sameValue, type WriteGroup } from "./table-write";
 
 /** Whether the cells still hold what they held: somebody may have put a row or a column in. */

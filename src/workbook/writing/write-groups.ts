@@ -1,6 +1,6 @@
 import { cellName } from "../host/cell-name";
 import { NotPutBack } from "./changed-meanwhile";
-import type { CellValues } from "./moved-cells";
+import type { CellValues } from "./moved-lines";
 import type { NoteHits } from "./put-back";
 import type { CellWrite, TableMarks } from "./table-write";
 import { allOrNone } from "./write-cells";

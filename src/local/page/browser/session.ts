@@ -62,6 +62,8 @@ const LONGEST_WAIT_MS = 800;
 
 /**
  * Opens a workbook in the page, under an id of its own, and puts the script to work in it.
+ *
+ * Longer than most: what a session has is made in the order in which each needs the others.
  */
 export function openSession(data: IWorkbookData, parts: SessionParts): Session {
   const { univer, settings } = parts;

@@ -99,12 +99,37 @@ async function startPage(given: PageStart): Promise<void> {
   await openDrafts(given.fileName, given.drafts);
   registerFormulaHelp(injector, custom);
 
+  connectFiles(given, {
+    act,
+    unsaved,
+    addInNames,
+    open: openDrafts,
+    fileName: () => fileName,
+  });
+  exposeForTests(() => session as Session, settings);
+}
+
+/** What the buttons for files work on. */
+interface FileWork {
+  /** Does something with the open workbook, and says what goes wrong. */
+  act(work: (open: Session) => Promise<void>): Promise<void>;
+  readonly unsaved: ReturnType<typeof unsavedWork>;
+  readonly addInNames: ReadonlySet<string>;
+  open(name: string, drafts: readonly SheetDraft[]): Promise<void>;
+  fileName(): string;
+}
+
+/** The buttons that open a file, save it beside the one that was opened, and download it. */
+function connectFiles(
+  given: PageStart,
+  { act, unsaved, addInNames, open, fileName }: FileWork,
+): void {
   const saver = part<HTMLButtonElement>("save-beside");
   saver.hidden = !given.savesBeside;
   const openFile = async (file: File) => {
     const drafts = await readInWorker(file, addInNames);
     if (!unsaved.mayBeLost(file.name)) return;
-    await openDrafts(file.name, drafts);
+    await open(file.name, drafts);
     // The page does not know where this file lies.
     saver.hidden = true;
   };
@@ -127,17 +152,16 @@ async function startPage(given: PageStart): Promise<void> {
       open: (file) => void act(() => openFile(file)),
       save: () =>
         void saveCopy(async (bytes) =>
-          text.savedBeside({ name: await saveBeside(bytes), file: fileName }),
+          text.savedBeside({ name: await saveBeside(bytes), file: fileName() }),
         ),
       download: () =>
         void saveCopy((bytes) => {
-          const name = `${fileName.replace(/\.[^.]*$/, "")}.xlsx`;
+          const name = `${fileName().replace(/\.[^.]*$/, "")}.xlsx`;
           download(bytes, name);
           return text.downloaded({ name });
         }),
     },
   );
-  exposeForTests(() => session as Session, settings);
 }
 
 async function givenStart(): Promise<PageStart> {

@@ -34,7 +34,11 @@ interface FormState {
   readonly isSureChosen: boolean;
 }
 
-/** The form of a new order. */
+/**
+ * The form of a new order.
+ *
+ * Longer than most: one form, whose fields and answers belong together.
+ */
 export function planForm(): PlanForm {
   const entry = { type: "text", autocomplete: "off", maxlength: LONGEST_TEXT };
   const suggestions = element("datalist", { id: "order-varieties" });
