@@ -34,7 +34,7 @@ export function tellingBatches(batches: readonly ComparedBatch[]): readonly Comp
  * Method: logistic fit of groups and strata, see logistic-fit.ts, with a ridge too weak to be seen;
  *   a batch's leverage is the part of its own weight in the variance of its fit.
  * Source: Pregibon, D. (1981). Logistic regression diagnostics. Ann. Statist. 9, 705-724 (leverage;
- *   citation from memory).
+ *   citation looked up).
  */
 export function additiveFit(
   telling: readonly ComparedBatch[],

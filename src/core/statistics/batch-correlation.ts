@@ -33,8 +33,8 @@ export const BELIEVED = { correlation: 0.05, worth: 4 } as const;
  *   them; strata weigh by their own chance, since a bad batch among few would hide behind the rate
  *   that it pulls down. Degrees of freedom by matching two moments of a weighted sum of squares.
  * Source: Williams, D. A. (1982). Extra-binomial variation in logistic linear models. Appl. Statist.
- *   31, 144-148, model II; Satterthwaite, F. E. (1946). Biometrics Bull. 2, 110-114 (citations from
- *   memory).
+ *   31, 144-148, model II; Satterthwaite, F. E. (1946). Biometrics Bull. 2, 110-114 (citations
+ *   looked up).
  */
 export function batchCorrelation(batches: readonly FittedBatch[]): BatchCorrelation {
   let excess = 0;

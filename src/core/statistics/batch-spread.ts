@@ -21,7 +21,7 @@ export interface BatchSpread {
  *
  * Method: heterogeneity factor, Pearson's X² of the batches about their group's pooled rate over
  *   its degrees of freedom, not below 1.
- * Source: McCullagh, P., Nelder, J. A. (1989). Generalized Linear Models, 2nd ed., section 4.5;
+ * Source: McCullagh, P., Nelder, J. A. (1989). Generalized Linear Models, 2nd ed., section 4.5 (looked up);
  *   Finney, D. J. (1971). Probit Analysis, 3rd ed., section 4.6 (section number from memory).
  */
 export function batchSpread(groups: readonly (readonly CountedBatch[])[]): BatchSpread {

@@ -25,7 +25,7 @@ export function product(one: ShareMoments, other: ShareMoments): ShareMoments {
  *
  * Method: matching of moments; a + b = m(1 − m)/v − 1.
  * Source: Johnson, N. L., Kotz, S., Balakrishnan, N. (1995). Continuous Univariate Distributions,
- *   vol. 2, 2nd ed., ch. 25 (citation from memory); checked against R (tests/fixtures/beta-quantiles).
+ *   vol. 2, 2nd ed., ch. 25 (citation looked up); checked against R (tests/fixtures/beta-quantiles).
  */
 export function betaOfMoments({ mean, meanSquare }: ShareMoments): Beta | null {
   const variance = meanSquare - mean * mean;

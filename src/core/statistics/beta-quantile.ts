@@ -11,7 +11,7 @@ const HALVINGS = 50;
  * Method: bisection on the regularised incomplete beta function, fifty times, which is as near as a
  *   double goes.
  * Source: Press, W. H., Teukolsky, S. A., Vetterling, W. T., Flannery, B. P. (1992). Numerical Recipes
- *   in C, 2nd ed., section 9.1 (bisection; citation from memory); checked against R's qbeta
+ *   in C, 2nd ed., section 9.1 (bisection; citation looked up); checked against R's qbeta
  *   (tests/fixtures/beta-quantiles).
  */
 export function betaQuantile({ a, b }: Beta, chance: number): number {

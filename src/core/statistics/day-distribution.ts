@@ -15,7 +15,7 @@ export function pointAt(day: number): DayDistribution {
  *
  * Method: convolution.
  * Source: Grinstead, C. M., Snell, J. L. (1997). Introduction to Probability, 2nd ed., section 7.1
- *   (citation from memory).
+ *   (convolution; read there).
  */
 export function sum(one: DayDistribution, other: DayDistribution): DayDistribution {
   const mass = new Float64Array(one.mass.length + other.mass.length - 1);

@@ -24,8 +24,8 @@ const NORMAL_FROM_VARIANCE = 20;
  * Method: the generator xoroshiro128+ of the package pure-rand; a beta as a ratio of gammas; a count
  *   by inversion, or as a rounded normal where it varies much; a day by inversion.
  * Source: Blackman, D., Vigna, S. (2021). Scrambled linear pseudorandom number generators. ACM Trans.
- *   Math. Software 47, 36; Devroye, L. (1986). Non-Uniform Random Variate Generation, ch. III.2
- *   (inversion) and IX.4 (beta) (citations from memory). Of normals and gammas see below.
+ *   Math. Software 47 (looked up); Devroye, L. (1986). Non-Uniform Random Variate Generation, ch. III.2
+ *   (inversion) and IX.4 (beta) (chapters from memory). Of normals and gammas see below.
  */
 export function seededDraws(seed: number): Draws {
   const generator = xoroshiro128plus(seed);

@@ -34,7 +34,7 @@ export interface EvenedGroup {
  * Method: the score statistic of Mantel and Haenszel; (taken − expected)² ÷ variance equals R's
  *   mantelhaen.test(correct = FALSE) where batches vary no more than chance.
  * Source: Mantel, N., Haenszel, W. (1959). Statistical aspects of the analysis of data from
- *   retrospective studies of disease. J. Nat. Cancer Inst. 22, 719-748 (citation from memory).
+ *   retrospective studies of disease. J. Nat. Cancer Inst. 22, 719-748 (citation looked up).
  */
 export function evenedGroups(
   batches: readonly ComparedBatch[],

@@ -27,8 +27,8 @@ export interface WeighedPrior {
  *   the mean: so nothing waiting, the end keeps the mean of the curve that it takes the place of.
  *   Where no batch was seen to end there, it counts as one, since a rate needs an end.
  * Source: Brown, B. W., Hollander, M., Korwar, R. M. (1974). Nonparametric tests of independence
- *   for censored data. In Reliability and Biometry, 327-354 (completion of the curve; citation
- *   from memory).
+ *   for censored data, with applications to heart transplant studies. In Reliability and Biometry,
+ *   SIAM, 327-354 (citation looked up; that it completes the curve so, from memory).
  */
 export function withLateTail(
   length: StepLength,

@@ -44,7 +44,7 @@ const SETTLED = 1e-12;
  *   strata cost no more than their rows. Without ridge it equals R's glm(family = quasibinomial).
  * Source: McCullagh, P., Nelder, J. A. (1989). Generalized Linear Models, 2nd ed., sections 2.5
  *   and 4.4; le Cessie, S., van Houwelingen, J. C. (1992). Ridge estimators in logistic regression.
- *   Appl. Statist. 41, 191-201 (citations from memory).
+ *   Appl. Statist. 41, 191-201 (looked up; section numbers from memory).
  */
 export function logisticFit(
   rows: readonly LogisticRow[],

@@ -39,7 +39,8 @@ const RUN = 8;
  *   below 1, so that it is the p chart where periods differ no more than chance. A point beyond its
  *   limits is low or high; else eight or more in a row on one side of the rate of all periods within limits are a drift.
  * Source: Laney, D. B. (2002). Improved control charts for attributes. Quality Engineering 14,
- *   531-537 (formula from memory); p chart: NIST/SEMATECH e-Handbook, section 6.3.3.2.
+ *   531-537 (looked up, and that the width is of moving ranges of standardised shares); p chart:
+ *   NIST/SEMATECH e-Handbook, section 6.3.3.2.
  */
 export function proportionChart(
   points: readonly ChartPoint[],

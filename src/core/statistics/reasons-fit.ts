@@ -45,8 +45,8 @@ const BATCHES_A_COLUMN = 4;
  *
  * Method: quasi-binomial logistic fits; F tests on deviances with the common fit's heterogeneity
  *   factor, not below 1, equal to R's anova(glm(quasibinomial), test = "F") but for the ridge.
- * Source: McCullagh, P., Nelder, J. A. (1989). Generalized Linear Models, 2nd ed., sections 4.5 and
- *   12.5 (section numbers from memory).
+ * Source: McCullagh, P., Nelder, J. A. (1989). Generalized Linear Models, 2nd ed., sections 4.5
+ *   (looked up) and 12.5 (from memory).
  */
 export function reasonsFit(
   batches: readonly ReasonBatch[],

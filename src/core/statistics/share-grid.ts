@@ -41,7 +41,7 @@ const commonGrid = lazily(() => {
  *   everywhere; a beta's weight at each by its density.
  * Source: Bartlett, M. S. (1936). The square root transformation in analysis of variance. J. R.
  *   Statist. Soc. Suppl. 3, 68-78, and (1947). The use of transformations. Biometrics 3, 39-52 (the
- *   arcsine of the root; citations from memory). How many points is our choice.
+ *   arcsine of the root; citations looked up). How many points is our choice.
  */
 export function shareGrid(timetableMean: number): ShareGrid {
   const common = commonGrid();

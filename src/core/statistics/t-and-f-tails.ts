@@ -7,8 +7,8 @@ import { betaQuantile } from "./beta-quantile";
  * @param degreesOfFreedom above 0, need not be whole
  *
  * Method: the distribution as an incomplete beta function.
- * Source: Abramowitz, M., Stegun, I. A. (1964). Handbook of Mathematical Functions, 26.7.1 with
- *   26.5.2 (numbers from memory); checked against R's pt.
+ * Source: Abramowitz, M., Stegun, I. A. (1964). Handbook of Mathematical Functions, 26.7.1 (looked
+ *   up) with 26.5.2 (number from memory); checked against R's pt.
  */
 export function beyondT(t: number, degreesOfFreedom: number): number {
   return incompleteBeta(degreesOfFreedom / (degreesOfFreedom + t * t), degreesOfFreedom / 2, 0.5);
@@ -35,7 +35,7 @@ export function reachOfT(level: number, degreesOfFreedom: number): number {
  *
  * Method: the distribution as an incomplete beta function.
  * Source: Abramowitz, M., Stegun, I. A. (1964). Handbook of Mathematical Functions, 26.6.2 (number
- *   from memory); checked against R's pf (tests/fixtures/student-f).
+ *   looked up); checked against R's pf (tests/fixtures/student-f).
  */
 export function beyondF(f: number, above: number, below: number): number {
   return incompleteBeta(below / (below + above * f), below / 2, above / 2);
