@@ -5,6 +5,8 @@ const FIRST_PHRASE = "ƀ";
 const CODES = /[ƀ-ʯ]/;
 const MOST_PHRASES = 300;
 const LONGEST_PHRASE = 60;
+/** Shorter ones spare hardly anything, and of them there are most: each is undone at every load. */
+const SHORTEST_PHRASE = 5;
 const CODE_BYTES = 2;
 /** Between two phrases: no code, and in no word. */
 const BETWEEN_PHRASES = "`";
@@ -33,7 +35,7 @@ export function phraseCoded(texts: readonly string[], leastSpared = 1): PhraseCo
     (phrase.length - CODE_BYTES) * times - phrase.length - 1;
   const times = new Map<string, number>();
   for (let at = 0; at < all.length; at += 1) {
-    for (let length = CODE_BYTES + 1; length <= LONGEST_PHRASE; length += 1) {
+    for (let length = SHORTEST_PHRASE; length <= LONGEST_PHRASE; length += 1) {
       const phrase = all.slice(at, at + length);
       if (phrase.length < length || phrase.includes(BETWEEN_PHRASES)) break;
       times.set(phrase, (times.get(phrase) ?? 0) + 1);

@@ -48,14 +48,8 @@ function tidy(text: string): string {
   return isTidy(text) ? text : text.replace(WHITE_SPACE_RUNS, " ").trim();
 }
 
-/** White space at an end, twice in a row, or other than a space. */
-const UNTIDY = /^\s|\s$|\s\s|[^\S ]/;
-/** A text as long as a caution or a source: a search costs less there than to look letter by letter. */
-const LONG = 40;
-
 // Nearly every cell is tidy, and looking letter by letter is far cheaper than a replacement.
 function isTidy(text: string): boolean {
-  if (text.length > LONG) return !UNTIDY.test(text);
   let spaceBefore = true;
   for (let i = 0; i < text.length; i += 1) {
     const code = text.charCodeAt(i);

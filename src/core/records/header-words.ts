@@ -28,7 +28,13 @@ interface Phrase {
 /** What a word or a phrase may mean; empty when it is not known. */
 type PhrasesOf = (word: string) => readonly Phrase[];
 
-const isSame = (one: ColumnTarget, other: ColumnTarget) => targetKey(one) === targetKey(other);
+/** As targetKey tells them apart, without making keys: it is asked for every word of every language. */
+function isSame(one: ColumnTarget, other: ColumnTarget): boolean {
+  if (one.kind === "step") {
+    return other.kind === "step" && one.key === other.key && one.what === other.what;
+  }
+  return one.kind === other.kind && one.fact === other.fact;
+}
 
 /** A list of phrases to add to; a word that means the same twice means it once. */
 function phraseList() {

@@ -36,6 +36,11 @@ export function readTimetable(grid: Grid): BuiltTimetable {
     // A step whose days are not calculated yet would silently lack them.
     rowMustBeReady("timetable", table, row);
     const text = (field: TimetableField) => cellText(table.cell(row, field));
+    // Only shown: nothing looks for spaces in it, and a paragraph takes its time.
+    const paragraph = (field: TimetableField) => {
+      const cell = table.cell(row, field);
+      return typeof cell === "string" ? cell.trim() : cellText(cell);
+    };
     const number = (field: TimetableField) => {
       const cell = table.cell(row, field);
       const value = readNumber(cell);
@@ -64,8 +69,8 @@ export function readTimetable(grid: Grid): BuiltTimetable {
       keptOf100: number("kept"),
       perPersonHour: number("perPersonHour"),
       needs: text("needs"),
-      caution: text("caution"),
-      source: text("source"),
+      caution: paragraph("caution"),
+      source: paragraph("source"),
       kind: text("kind"),
     });
   }

@@ -64,13 +64,12 @@ export function languageWords(text: LanguageText): LanguageWords {
   };
 }
 
-/** The built file's lists have no spaces to drop. */
-const SPACED = /^\s|,\s/;
-
 function wordsIn(text: string): string[] {
   if (text === "") return [];
   const words = text.split(",");
-  return SPACED.test(text) ? words.map((word) => word.trim()) : words;
+  // The built file's lists have no spaces to drop.
+  const isSpaced = text.includes(", ") || text.includes(",\n") || text !== text.trim();
+  return isSpaced ? words.map((word) => word.trim()) : words;
 }
 
 function listsIn<Text extends object>(text: Text): Lists<Text> {
