@@ -115,7 +115,8 @@ function taskFinder(projection: Projection, daysAhead: number) {
     const isPast = by < asOf;
     // A step that can't be recorded is a reminder in its time; nobody could ever tick it off.
     if (isPast && (!state.recordable[index] || step.kind === "look")) return [];
-    const { worked: plants, passing } = likelyPlants(projection, state, index);
+    const likely = likelyPlants(projection, state, index);
+    const { worked: plants } = likely;
     const status = isPast ? "late" : from <= asOf ? "due" : "coming";
     return [
       {
@@ -125,7 +126,9 @@ function taskFinder(projection: Projection, daysAhead: number) {
         step,
         method: method.name,
         plants,
-        passing,
+        get passing() {
+          return likely.passing;
+        },
         doOn: Math.max(usual, asOf) as CivilDay,
         from,
         by,

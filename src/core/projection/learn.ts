@@ -1,3 +1,4 @@
+import { lazily } from "../lazily";
 import { madeOnce } from "../made-once";
 import {
   type KeptCount,
@@ -49,7 +50,7 @@ export function learn(states: readonly BatchState[]): Forecaster {
       ),
     kept: ({ method, after, upTo, variety }) =>
       linksBetween(chainOf(method), after, upTo).reduce(
-        (share: ShareMoments, link) => product(share, link.posterior.newBatch(variety)),
+        (share: ShareMoments, link) => product(share, link.posterior().newBatch(variety)),
         WHOLE,
       ),
     draw: (uniform) => {
@@ -57,7 +58,7 @@ export function learn(states: readonly BatchState[]): Forecaster {
       return {
         between: ({ method, after, upTo, variety }) =>
           linksBetween(chainOf(method), after, upTo).map((link): DrawnShare => {
-            const truth = madeOnce(drawn, link, () => link.posterior.draw(uniform));
+            const truth = madeOnce(drawn, link, () => link.posterior().draw(uniform));
             return { mean: truth.meanOf(variety), correlation: truth.correlation };
           }),
       };
@@ -151,7 +152,8 @@ interface Link {
   /** Indexes of the steps. */
   readonly after: number;
   readonly upTo: number;
-  readonly posterior: SharePosterior;
+  /** Found out when first asked for: it takes longer than all else, and most questions ask for few. */
+  readonly posterior: () => SharePosterior;
 }
 
 function countedChain(method: Method, states: readonly BatchState[]): Chain {
@@ -166,7 +168,11 @@ function countedChain(method: Method, states: readonly BatchState[]): Chain {
   for (let i = 1; i < counted.length; i += 1) {
     const after = counted[i - 1] as number;
     const upTo = counted[i] as number;
-    links.push({ after, upTo, posterior: learnShare(method, { after, upTo, states }) });
+    links.push({
+      after,
+      upTo,
+      posterior: lazily(() => learnShare(method, { after, upTo, states })),
+    });
   }
   return { method, links, stretches: new Map() };
 }
@@ -219,6 +225,6 @@ function linksBetween(chain: Chain, after: number, upTo: number): readonly Link[
 function stretch({ method, stretches }: Chain, after: number, upTo: number): Link {
   return madeOnce(stretches, `${after} ${upTo}`, () => {
     const share = timetableShare(method, after, upTo);
-    return { after, upTo, posterior: sharePosterior(new Map(), share) };
+    return { after, upTo, posterior: lazily(() => sharePosterior(new Map(), share)) };
   });
 }

@@ -24,9 +24,12 @@ export function likelyPlants(
 ): LikelyPlants {
   if (state.planned !== null && state.planned.at > index) return { passing: null, worked: null };
   const { kind } = state.method.steps[index] as Step;
-  const passing = plants(state, index)?.likely ?? null;
+  const likely = (at: number) => plants(state, at)?.likely ?? null;
   return {
-    passing,
-    worked: kind === "job" ? passing : (plants(state, index - 1)?.likely ?? null),
+    // Only when asked for: what a step keeps is learned from all records, and a count needs nothing of it.
+    get passing() {
+      return likely(index);
+    },
+    worked: likely(kind === "job" ? index : index - 1),
   };
 }

@@ -1,3 +1,4 @@
+import { lazily } from "../lazily";
 import { madeOnce } from "../made-once";
 import { at, dot, totalOf } from "../mathematics";
 import type { ShareMoments } from "./beta-moments";
@@ -70,9 +71,11 @@ function priorOnly(mean: number): SharePosterior {
   if (mean <= 0 || mean >= 1) {
     return { newBatch: () => moments, draw: () => ({ meanOf: () => mean, correlation: 0 }) };
   }
-  const grid = shareGrid(mean);
-  const cells = cellWeights(grid, []);
-  return { newBatch: () => moments, draw: drawFrom({ grid, cells, tableOf: () => null }) };
+  const drawing = lazily(() => {
+    const grid = shareGrid(mean);
+    return drawFrom({ grid, cells: cellWeights(grid, []), tableOf: () => null });
+  });
+  return { newBatch: () => moments, draw: (uniform) => drawing()(uniform) };
 }
 
 /** Draws a cell, then each group's mean when it is first asked for. */
