@@ -13,16 +13,16 @@ export interface KeptCount {
  */
 export interface ShareCounts {
   readonly batches: number;
-  readonly kept: readonly Block[];
-  readonly lost: readonly Block[];
-  readonly all: readonly Block[];
+  readonly kept: Blocks;
+  readonly lost: Blocks;
+  readonly all: Blocks;
 }
 
-/** A stretch of k: its weight Σ batches, its weighted mean k, and the variance of k in it. */
-interface Block {
-  readonly weight: number;
-  readonly mean: number;
-  readonly variance: number;
+/** Stretches of k: for each its weight Σ batches, its weighted mean k, and half the variance of k in it. */
+interface Blocks {
+  readonly weights: Float64Array;
+  readonly means: Float64Array;
+  readonly halfVariances: Float64Array;
 }
 
 /** Single values up to here, then stretches a tenth longer each: log(a + k) is nearly straight there. */
@@ -58,21 +58,37 @@ export function logLikelihood(counts: ShareCounts, mean: number, correlation: nu
   );
 }
 
-function sumOfLogs(list: readonly Block[], start: number): number {
+/** The same at several means. @param means each above 0 and below 1 */
+export function logLikelihoods(
+  counts: ShareCounts,
+  means: Float64Array,
+  correlation: number,
+): Float64Array {
+  const total = (1 - correlation) / correlation;
+  const ofAll = sumOfLogs(counts.all, total);
+  return means.map(
+    (mean) =>
+      sumOfLogs(counts.kept, mean * total) + sumOfLogs(counts.lost, (1 - mean) * total) - ofAll,
+  );
+}
+
+function sumOfLogs({ weights, means, halfVariances }: Blocks, start: number): number {
   let sum = 0;
-  for (const { weight, mean, variance } of list) {
-    const at = start + mean;
-    sum += weight * (Math.log(at) - variance / (2 * at * at));
+  for (let i = 0; i < weights.length; i += 1) {
+    const at = start + (means[i] as number);
+    sum += (weights[i] as number) * (Math.log(at) - (halfVariances[i] as number) / (at * at));
   }
   return sum;
 }
 
 /** Σ over values v, over k < v, gathered by k. */
-function blocks(values: readonly number[]): Block[] {
+function blocks(values: readonly number[]): Blocks {
   const largest = values.reduce((most, value) => Math.max(most, value), 0);
   const endingAt = new Float64Array(largest + 1);
   for (const value of values) endingAt[value] = (endingAt[value] as number) + 1;
-  const list: Block[] = [];
+  const weights: number[] = [];
+  const means: number[] = [];
+  const halfVariances: number[] = [];
   let more = values.length - (endingAt[0] as number);
   let k = 0;
   while (k < largest) {
@@ -87,7 +103,13 @@ function blocks(values: readonly number[]): Block[] {
       more -= endingAt[k + 1] as number;
     }
     const mean = first / weight;
-    list.push({ weight, mean, variance: Math.max(0, second / weight - mean * mean) });
+    weights.push(weight);
+    means.push(mean);
+    halfVariances.push(Math.max(0, second / weight - mean * mean) / 2);
   }
-  return list;
+  return {
+    weights: Float64Array.from(weights),
+    means: Float64Array.from(means),
+    halfVariances: Float64Array.from(halfVariances),
+  };
 }

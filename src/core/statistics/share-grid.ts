@@ -1,5 +1,5 @@
 import { lazily } from "../lazily";
-import { totalOf } from "../mathematics";
+import { at } from "../mathematics";
 import { SHARE_PRIOR, spreadWeights } from "./share-prior";
 
 const MEANS = 101;
@@ -21,13 +21,14 @@ export interface ShareGrid {
 const commonGrid = lazily(() => {
   const means = grid01(MEANS);
   const nurseryMeans = grid01(NURSERY_MEANS);
+  const logs = logsOf(means);
   return {
     means,
-    nurseryMeans,
+    logsOfNursery: logsOf(nurseryMeans),
     groupWeights: spreadWeights(SHARE_PRIOR.varieties),
     batchWeights: spreadWeights(SHARE_PRIOR.batches),
     groupMeans: SHARE_PRIOR.varieties.values.map((spread) =>
-      Array.from(nurseryMeans, (mean) => betaWeights(means, mean, spread)),
+      Array.from(nurseryMeans, (mean) => betaWeights(logs, mean, spread)),
     ),
   };
 });
@@ -45,7 +46,7 @@ const commonGrid = lazily(() => {
  */
 export function shareGrid(timetableMean: number): ShareGrid {
   const common = commonGrid();
-  const nurseryWeights = betaWeights(common.nurseryMeans, timetableMean, SHARE_PRIOR.nursery);
+  const nurseryWeights = betaWeights(common.logsOfNursery, timetableMean, SHARE_PRIOR.nursery);
   return { ...common, nurseryWeights };
 }
 
@@ -57,15 +58,35 @@ function grid01(points: number): Float64Array {
   });
 }
 
+/** The logarithms of points and of what is left of 1, which hundreds of weights are made from. */
+interface Logs {
+  readonly kept: Float64Array;
+  readonly lost: Float64Array;
+}
+
+function logsOf(points: Float64Array): Logs {
+  return { kept: points.map(Math.log), lost: points.map((x) => Math.log(1 - x)) };
+}
+
 /** Weights of grid points under a beta of given mean and correlation. */
-function betaWeights(points: Float64Array, mean: number, correlation: number): Float64Array {
+function betaWeights({ kept, lost }: Logs, mean: number, correlation: number): Float64Array {
   const total = (1 - correlation) / correlation;
-  const a = mean * total;
-  const b = (1 - mean) * total;
   // The points are even in the arcsine; the change of variable adds half a power at each end.
-  const logs = points.map((x) => (a - 0.5) * Math.log(x) + (b - 0.5) * Math.log(1 - x));
-  const largest = logs.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY);
-  const weights = logs.map((value) => Math.exp(value - largest));
-  const sum = totalOf(weights);
-  return weights.map((weight) => weight / sum);
+  const a = mean * total - 0.5;
+  const b = (1 - mean) * total - 0.5;
+  const weights = new Float64Array(kept.length);
+  let largest = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < weights.length; i += 1) {
+    const log = a * at(kept, i) + b * at(lost, i);
+    weights[i] = log;
+    if (log > largest) largest = log;
+  }
+  let sum = 0;
+  for (let i = 0; i < weights.length; i += 1) {
+    const weight = Math.exp(at(weights, i) - largest);
+    weights[i] = weight;
+    sum += weight;
+  }
+  for (let i = 0; i < weights.length; i += 1) weights[i] = at(weights, i) / sum;
+  return weights;
 }

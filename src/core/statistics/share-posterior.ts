@@ -2,7 +2,7 @@ import { lazily } from "../lazily";
 import { madeOnce } from "../made-once";
 import { at, dot, totalOf } from "../mathematics";
 import type { ShareMoments } from "./beta-moments";
-import { logLikelihood, type ShareCounts } from "./share-counts";
+import { logLikelihoods, type ShareCounts } from "./share-counts";
 import { type ShareGrid, shareGrid } from "./share-grid";
 import { newBatchShare, SHARE_PRIOR } from "./share-prior";
 
@@ -105,9 +105,7 @@ function drawFrom({
 type LikelihoodTable = readonly Float64Array[];
 
 function likelihoodTable(counts: ShareCounts, { means }: ShareGrid): LikelihoodTable {
-  const logs = SHARE_PRIOR.batches.values.map((spread) =>
-    means.map((mean) => logLikelihood(counts, mean, spread)),
-  );
+  const logs = SHARE_PRIOR.batches.values.map((spread) => logLikelihoods(counts, means, spread));
   const largest = logs.reduce(
     (most, row) => row.reduce((best, value) => Math.max(best, value), most),
     Number.NEGATIVE_INFINITY,
@@ -124,19 +122,17 @@ interface CellWeights {
 function cellWeights(grid: ShareGrid, likelihoods: readonly LikelihoodTable[]): CellWeights {
   const { batchWeights, groupWeights, nurseryWeights, groupMeans } = grid;
   const logs = new Float64Array(batchWeights.length * groupWeights.length * nurseryWeights.length);
+  const logOfNursery = nurseryWeights.map(Math.log);
   let cell = 0;
   let largest = Number.NEGATIVE_INFINITY;
   for (let batch = 0; batch < batchWeights.length; batch += 1) {
+    const rows = likelihoods.map((table) => table[batch] as Float64Array);
     for (let group = 0; group < groupWeights.length; group += 1) {
+      const prior = Math.log((batchWeights[batch] as number) * (groupWeights[group] as number));
       for (let nursery = 0; nursery < nurseryWeights.length; nursery += 1) {
         const among = groupMeans[group]?.[nursery] as Float64Array;
-        let weight = Math.log(
-          (batchWeights[batch] as number) *
-            (groupWeights[group] as number) *
-            at(nurseryWeights, nursery),
-        );
-        for (const table of likelihoods)
-          weight += Math.log(dot(among, table[batch] as Float64Array));
+        let weight = prior + at(logOfNursery, nursery);
+        for (const row of rows) weight += Math.log(dot(among, row));
         logs[cell] = weight;
         if (weight > largest) largest = weight;
         cell += 1;
