@@ -14,6 +14,7 @@ export * from "./due";
 export * from "./faults";
 export * from "./germination";
 export * from "./lazily";
+export * from "./losses";
 export * from "./made-once";
 export * from "./mathematics";
 export * from "./names";

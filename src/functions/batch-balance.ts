@@ -8,7 +8,7 @@ import { COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 
 export const batchBalance = functionOf(
   { records, columns, timetable: timetableOrBuiltIn },
-  ({ records: read }) => balanceTable(balances(read)),
+  ({ records: read, timetable }) => balanceTable(balances(read, timetable)),
 );
 
 export const batchBalanceHelp: HelpOf<typeof batchBalance> = {

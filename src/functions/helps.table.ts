@@ -5,6 +5,7 @@ import { batchCheckHelp } from "./batch-check";
 import { batchCostHelp } from "./batch-cost";
 import { batchDueHelp } from "./batch-due";
 import { batchLookbackHelp } from "./batch-lookback";
+import { batchLossesHelp } from "./batch-losses";
 import { batchReadyHelp } from "./batch-ready";
 import { batchStagesHelp } from "./batch-stages";
 import { batchStepsHelp } from "./batch-steps";
@@ -31,6 +32,7 @@ export const helps: { readonly [Name in FunctionName]: HelpOf<(typeof runs)[Name
   BATCH_COST: batchCostHelp,
   BATCH_DUE: batchDueHelp,
   BATCH_LOOKBACK: batchLookbackHelp,
+  BATCH_LOSSES: batchLossesHelp,
   BATCH_READY: batchReadyHelp,
   BATCH_STAGES: batchStagesHelp,
   BATCH_STEPS: batchStepsHelp,

@@ -111,6 +111,8 @@ export const places = needed<PlacesReading>(({ door, value, before }) =>
 export const prices = needed<PricesReading>(({ door, value, before }) =>
   door.hearing(before.columns).prices(value),
 );
+/** The same; no prices where it is left out. */
+export const pricesOrNone = optional<PricesReading>(prices.read);
 
 /** A share strictly between 0 and 1. @param usual the share where it is left out */
 export const share = (usual: number): Parameter<number> => ({

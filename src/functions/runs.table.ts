@@ -5,6 +5,7 @@ import { batchCheck } from "./batch-check";
 import { batchCost } from "./batch-cost";
 import { batchDue } from "./batch-due";
 import { batchLookback } from "./batch-lookback";
+import { batchLosses } from "./batch-losses";
 import { batchReady } from "./batch-ready";
 import { batchStages } from "./batch-stages";
 import { batchSteps } from "./batch-steps";
@@ -30,6 +31,7 @@ export const runs = {
   BATCH_COST: batchCost,
   BATCH_DUE: batchDue,
   BATCH_LOOKBACK: batchLookback,
+  BATCH_LOSSES: batchLosses,
   BATCH_READY: batchReady,
   BATCH_STAGES: batchStages,
   BATCH_STEPS: batchSteps,

@@ -67,9 +67,9 @@ export const english = {
 
   batchBalanceHelp: {
     answers:
-      "One row per batch. Unexplained: plants that should be there, less the last count; below 0 if there are more.",
+      "One row per batch. Not come up, Graded out, Not taken and Lost later are what each count misses of the one before, without those culled or given away. Stage not known: a count was skipped between. Unexplained: plants of which no count tells; below 0 if there are more than can be.",
     sentence:
-      "Where every plant of each batch went: culled, given, dispatched, still there or unexplained.",
+      "Where every plant of each batch went: lost at which stage, culled, given, dispatched, still there or unexplained.",
   },
 
   batchCheckHelp: {
@@ -81,6 +81,7 @@ export const english = {
   batchColumns: {
     batch: "Batch",
     batches: "Batches",
+    between: "Stage not known",
     by: "By",
     caution: "Caution",
     countedOn: "Counted on",
@@ -95,12 +96,14 @@ export const english = {
     fewestReady: "Fewest ready",
     from: "From",
     given: "Given to batches",
+    gradedOut: "Graded out",
     hours: "Hours",
     lastCount: "Last counted",
     lastStep: "Last step",
     likely: "Likely",
     likelyCount: "Likely count",
     likelyReady: "Likely ready",
+    lostLater: "Lost later",
     method: "Method",
     month: "Month",
     most: "Most",
@@ -109,6 +112,8 @@ export const english = {
     nextFrom: "Next from",
     nextLikely: "Next likely",
     nextStep: "Next step",
+    notComeUp: "Not come up",
+    notTaken: "Not taken",
     place: "Place",
     plants: "Plants",
     readyBy: "Ready by",
@@ -176,6 +181,14 @@ export const english = {
     daysBefore: "How many days back from the as-of day, such as 180.",
     sentence:
       "What the forecast would have said some days ago, from the records of that day, and whether it was right.",
+  },
+
+  batchLossesHelp: {
+    answers:
+      "For each group what it started with, and below it where those plants went. Each plant is in one row. Culled plants show the reason that the log gives. Cost is what the lost plants had used by then: needs and work of the steps behind them.",
+    by: 'A header of your table, such as "Variety", "Place", "Batch" or "Season". "Reason" lists the reasons for culling. Leave blank for all together.',
+    prices: "Your table of prices: Item, Price, and Per. Leave it out to see plants alone.",
+    sentence: "Where plants are lost, stage by stage and why, and what that has cost.",
   },
 
   batchReadyHelp: {
@@ -492,6 +505,37 @@ export const english = {
     tooMuch: "This is too much.",
     working: "Working …",
     wrongAddress: "Nothing is here. The page is at the address that the program printed.",
+  },
+
+  lossColumns: {
+    cost: "Cost",
+    ofStarted: "Of started",
+    plants: "Plants",
+    reason: "Reason",
+    stage: "Stage",
+  },
+
+  losses: {
+    culled: "culled",
+    noReason: "no reason written",
+    notCounted: "Left out, their plants were never counted: {batches, list}.",
+    standing: "Standing",
+    withoutMethod: "Stage and cost are rough, the method is not known: {batches, list}.",
+  },
+
+  lossesPage: {
+    all: "All together",
+    asTable: "As a table",
+    by: "Show losses by",
+    counting: "Counting losses",
+    culledAt: "{stage}: {reason}",
+    group: "Group",
+    none: "No plants are counted yet.",
+    noReason: "No reason written",
+    plantsAndShare: "{plants, count} ({share, share})",
+    reading: "Each bar starts where the one above ends.",
+    readingReasons: "Why plants were culled, as the log says, and what the counts miss besides.",
+    title: "Where plants are lost",
   },
 
   menu: {

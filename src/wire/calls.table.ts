@@ -2,6 +2,7 @@
 
 import type { AheadCalls } from "./ahead";
 import type { CheckCalls } from "./check";
+import type { LossesCalls } from "./losses";
 import type { OpenCalls } from "./open";
 import type { OrdersCalls } from "./orders";
 import type { SetUpCalls } from "./set-up";
@@ -13,6 +14,7 @@ import type { WritingCalls } from "./writing";
 export interface SidebarCalls
   extends AheadCalls,
     CheckCalls,
+    LossesCalls,
     OpenCalls,
     OrdersCalls,
     SetUpCalls,

@@ -19,7 +19,8 @@ const MOST_NAMES = 12;
 
 const few = (names: readonly string[]) => fewNames(names, MOST_NAMES);
 
-const REMARKS: SentencesOf<CostRemark> = {
+/** What is to be said beside costs. */
+export const COST_REMARKS: SentencesOf<CostRemark> = {
   ...RECORDS_REMARKS,
   ...ROW_TROUBLES,
   "items-without-price": ({ items }) => text.noPrice({ items: few(items.map(itemWords)) }),
@@ -52,6 +53,6 @@ export function costTable({ rows, remarks }: CostsSoFar): Answer {
     columns: COST_COLUMNS,
     headers: headers(),
     rows: rows.map((row) => ({ own: [ROW_NAMES[row.of](row.name)], cells: row })),
-    remark: together(remarks.map((one) => sentenceOf(REMARKS, one))),
+    remark: together(remarks.map((one) => sentenceOf(COST_REMARKS, one))),
   });
 }

@@ -138,6 +138,7 @@ const ASKED: Readonly<Record<string, Asked>> = {
     counted: named(0),
   },
   BATCH_BALANCE: { args: (records) => [records], tells: every, counted: named(0) },
+  BATCH_LOSSES: { args: (records) => [records, "Batch"], tells: every, counted: named(0) },
   BATCH_COST: {
     args: (records) => [records, "", PRICES, AS_OF],
     lacks: every,

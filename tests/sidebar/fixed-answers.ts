@@ -8,7 +8,7 @@ import type { WordsAsked } from "../../src/wire/words";
 import { orders, plan } from "./order-answers";
 import { sampleAnswers } from "./sample-answers";
 import type { Answers } from "./script-runner";
-import { compared, takes } from "./take-answers";
+import { compared, losses, takes } from "./take-answers";
 import { FIRST_RELEASE_CAUTION, work } from "./work-answers";
 
 /** Answers of an invented nursery, always the same. */
@@ -270,6 +270,7 @@ export const fixedAnswers: Required<Answers> = {
   sidebarToday: () => today,
   sidebarAhead: () => ahead,
   sidebarTakes: ({ by }) => ({ ...takes, by: by === "" ? takes.by : by }),
+  sidebarLosses: ({ by }) => ({ ...losses, by }),
   sidebarCompareTakes: (request) => ({
     ...compared,
     by: request.by || compared.by,

@@ -61,6 +61,16 @@ const pictures: readonly Picture[] = [
     before: (page) => toTop(page, "Compared fairly"),
   },
   { name: "takes-over-time", section: "takes", before: (page) => toTop(page, "Over time") },
+  {
+    name: "losses",
+    section: "takes",
+    before: async (page) => {
+      const line = page.getByText("Where plants are lost", { exact: true });
+      await line.click();
+      await page.getByText("Standing").waitFor();
+      await line.evaluate((one) => one.scrollIntoView());
+    },
+  },
   { name: "orders", section: "orders" },
   {
     name: "order-plan",

@@ -13,8 +13,9 @@ beforeAll(async () => {
 describe("the built page", () => {
   it.skipIf(isNonsense)("is small", () => {
     // It says itself what the script said for it before, whose own limit (built-file.test.ts) is the
-    // one that counts for each formula. What Set up asks before it makes tabs is worth its room.
-    expect(Buffer.byteLength(html)).toBeLessThan(106_000);
+    // one that counts for each formula. What Set up asks before it makes tabs is worth its room,
+    // and so is the picture of losses.
+    expect(Buffer.byteLength(html)).toBeLessThan(107_000);
   });
 
   it("is one file that asks for no other", () => {

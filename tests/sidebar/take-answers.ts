@@ -1,3 +1,4 @@
+import type { LossesAnswer } from "../../src/wire/losses";
 import type { NamedText } from "../../src/wire/named-text";
 import type { CompareAnswer, TakesAnswer } from "../../src/wire/takes";
 
@@ -34,6 +35,34 @@ export const takes: TakesAnswer = {
       remarks: [{ code: "not-counted-yet", batches: 1 }],
     },
   ],
+};
+
+const lost = (
+  stage: LossesAnswer["rows"][number]["stage"],
+  plants: number,
+  reason: string | null = null,
+) => ({ group: [], stage, reason, plants, ofStarted: plants / 900, cost: null });
+
+export const losses: LossesAnswer = {
+  by: "",
+  columns: ["Reason", "Variety", "Grafter", "Place", "Season"],
+  isByReason: false,
+  rows: [
+    lost("started", 900),
+    lost("not-come-up", 96),
+    lost("not-come-up", 24, ""),
+    lost("graded-out", 61, "thin stems"),
+    lost("graded-out", 49),
+    lost("not-taken", 150),
+    lost("lost-later", 31, "root rot"),
+    lost("lost-later", 12, "snails"),
+    lost("unexplained", 7),
+    lost("dispatched", 310),
+    lost("standing", 160),
+  ],
+  notCounted: ["H26-051"],
+  withoutMethod: [],
+  leftOut: [],
 };
 
 const LIMITS = { low: 0.48, high: 0.98, usual: 0.73 };

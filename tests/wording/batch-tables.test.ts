@@ -55,7 +55,7 @@ describe("every table of batches", () => {
           remarks: stagesOf(asked).remarks,
         }),
     ],
-    ["balance", () => balanceTable(balances(asked.records))],
+    ["balance", () => balanceTable(balances(asked.records, asked.timetable))],
   ])("of %s says what was left out, and each row fills its columns", (_, table) => {
     const answer = table();
     expect(answer.remark).toBe(rowsLeftOutOfCell({ rows: 1 }));
@@ -153,7 +153,7 @@ describe("the balance as a table", () => {
       ["B2", ...gone(30, "yes")],
       ["B3", "Alba", "Bay 1", "", "", "2026-11-18", ""],
     ];
-    const table = rowsByName(balanceTable(balances(question(rows).records)));
+    const table = rowsByName(balanceTable(balances(question(rows).records, builtInTimetable())));
     expect(table.map((row) => row[header.remarks()])).toEqual([
       `${text.moreLeft()} ${text.leftAfterCount({ left: 120, standing: 0 })}`,
       text.closedWith({ plants: 40 }),

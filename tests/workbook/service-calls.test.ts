@@ -40,6 +40,7 @@ function actions(nursery: Nursery): Record<string, () => unknown> {
     open: () => nursery.ask("sidebarOpen", null),
     today: () => nursery.ask("sidebarToday", WEEK),
     takes: () => nursery.ask("sidebarTakes", { by: "Variety" }),
+    losses: () => nursery.ask("sidebarLosses", { by: "Variety" }),
     "compare takes": () =>
       nursery.ask("sidebarCompareTakes", { by: "Grafter", evenFor: "Variety", period: "" }),
     columns: () => nursery.ask("sidebarColumns", { tab: "Records" }),

@@ -80,7 +80,7 @@ function readOnce(grid: Grid, how: ReadingOptions): number {
   if (sum !== grid.rowCount) throw new Error(`${sum} rows tallied of ${grid.rowCount}`);
   const check = checkTable(checkedRecords(records, { timetable: TIMETABLE, faults: [] }, how.asOf));
   checkCells(check, "BATCH_CHECK");
-  checkCells(balanceTable(balances(records)), "BATCH_BALANCE");
+  checkCells(balanceTable(balances(records, TIMETABLE)), "BATCH_BALANCE");
   rowsAreListed(records.rows, check, grid);
   for (const { row, counts, culled, dispatched } of records.batches) {
     for (const count of [...counts, culled, dispatched]) {

@@ -38,6 +38,7 @@ const FACTS: Readonly<Record<string, string>> = {
   "event step": "event eventStep",
   "event count": "event eventCount",
   "event person": "event eventPerson",
+  "event reason": "event eventReason",
 };
 
 /** The columns of the smaller tables, by the names of their readers' fields; of two either is right. */

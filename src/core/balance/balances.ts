@@ -1,6 +1,9 @@
 import { blankRow, type Kinds, type RowOf } from "../answer";
+import { totalOf } from "../mathematics";
 import { type Batch, type LeftOut, leftOut, type Records } from "../records";
+import { methodFinder, type Timetable } from "../timetable";
 import { type BatchBalance, batchBalance } from "./batch-balance";
+import type { LossStage } from "./stage-losses";
 
 export const BALANCE_COLUMNS = {
   batch: "text",
@@ -13,6 +16,11 @@ export const BALANCE_COLUMNS = {
   countedOn: "day",
   unexplained: "count",
   remarks: "text",
+  notComeUp: "count",
+  gradedOut: "count",
+  notTaken: "count",
+  lostLater: "count",
+  between: "count",
 } as const satisfies Kinds;
 
 /** What is to be said of a batch's balance. */
@@ -37,9 +45,13 @@ export interface Balances {
 }
 
 /** Where every plant of every batch went, one row a batch. */
-export function balances(records: Records): Balances {
+export function balances(records: Records, timetable: Timetable): Balances {
+  const methodOf = methodFinder(timetable);
+  const { stepKeys } = records;
   return {
-    rows: records.batches.map((batch) => rowOf(batch, batchBalance(batch))),
+    rows: records.batches.map((batch) =>
+      rowOf(batch, batchBalance(batch, { stepKeys, method: methodOf(batch) })),
+    ),
     remarks: leftOut(records),
   };
 }
@@ -49,7 +61,9 @@ function rowOf(batch: Batch, balance: BatchBalance | null): BalanceRow {
     const remarks = [{ code: "no-plants-counted" } as const];
     return { ...blankRow(BALANCE_COLUMNS), batch: batch.name, remarks };
   }
-  const { started, given, shouldStand, lastCount, countedOn, unexplained } = balance;
+  const { started, given, shouldStand, lastCount, countedOn, unexplained, losses } = balance;
+  const lostAt = (stage: LossStage) =>
+    totalOf(losses.map((one) => (one.stage === stage ? one.lost : 0)));
   return {
     batch: batch.name,
     started,
@@ -61,6 +75,11 @@ function rowOf(batch: Batch, balance: BatchBalance | null): BalanceRow {
     countedOn,
     unexplained,
     remarks: remarksOn(batch, balance),
+    notComeUp: lostAt("not-come-up"),
+    gradedOut: lostAt("graded-out"),
+    notTaken: lostAt("not-taken"),
+    lostLater: lostAt("lost-later"),
+    between: lostAt("between"),
   };
 }
 

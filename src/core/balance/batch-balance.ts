@@ -1,9 +1,11 @@
 import type { CivilDay } from "../dates";
+import { totalOf } from "../mathematics";
 import { type Batch, lastCounted, startedWith } from "../records";
+import { type CountedBy, type StageLoss, stageLosses } from "./stage-losses";
 
 /**
  * Where the plants of a batch went:
- * started = standing + given + dispatched + culled + unexplained, to the plant.
+ * started = standing + given + dispatched + culled + lost at the stages + unexplained, to the plant.
  */
 export interface BatchBalance {
   readonly started: number;
@@ -16,7 +18,9 @@ export interface BatchBalance {
   readonly standing: number;
   readonly lastCount: number;
   readonly countedOn: CivilDay | null;
-  /** Plants that are gone without a word; below 0 when more stand than can. */
+  /** What was lost from count to count, see stage-losses.ts. */
+  readonly losses: readonly StageLoss[];
+  /** Plants of which no count tells when they went; below 0 when more stand than can. */
   readonly unexplained: number;
   /** Plants that left after the last count. */
   readonly leftSince: number;
@@ -24,12 +28,12 @@ export interface BatchBalance {
 
 /**
  * Balances a batch. Plants culled are taken to have gone before the last count, when there is a
- * count after the first; plants dispatched after it; plants given to another batch before it when
+ * count after the first and no day says otherwise; plants dispatched after it; plants given to another batch before it when
  * that batch began before the day of the count.
  *
  * @returns null when nothing was ever counted
  */
-export function batchBalance(batch: Batch): BatchBalance | null {
+export function batchBalance(batch: Batch, by: CountedBy): BatchBalance | null {
   const started = startedWith(batch);
   if (started === null) return null;
   const index = lastCounted(batch);
@@ -38,9 +42,14 @@ export function batchBalance(batch: Batch): BatchBalance | null {
   const culled = batch.culled ?? 0;
   const dispatched = batch.dispatched ?? 0;
   const countedAgain = counts > (batch.received !== null && batch.fromLot !== "" ? 0 : 1);
-  const leftSince = dispatched + batch.given - batch.givenBeforeCount + (countedAgain ? 0 : culled);
+  const leftSince =
+    dispatched +
+    batch.given -
+    batch.givenBeforeCount +
+    (countedAgain ? (batch.culledSinceCount ?? 0) : culled);
   const shouldStand = started - culled - batch.given - dispatched;
   const standing = batch.closed ? 0 : Math.max(0, lastCount - leftSince);
+  const losses = stageLosses(batch, by);
   return {
     started,
     culled,
@@ -50,7 +59,8 @@ export function batchBalance(batch: Batch): BatchBalance | null {
     standing,
     lastCount,
     countedOn: index === null ? null : (batch.days[index] ?? null),
-    unexplained: shouldStand - standing,
+    losses,
+    unexplained: shouldStand - standing - totalOf(losses.map(({ lost }) => lost)),
     leftSince,
   };
 }

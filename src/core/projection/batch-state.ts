@@ -105,7 +105,7 @@ function plantsStanding(
   const left = started - (batch.culled ?? 0) - batch.given - dispatched;
   if (lastCounted === null) return Math.max(0, left);
   const last = counts[lastCounted] as number;
-  const since = dispatched + batch.given - batch.givenBeforeCount;
+  const since = dispatched + batch.given - batch.givenBeforeCount + (batch.culledSinceCount ?? 0);
   return Math.max(0, Math.min(last - since, left));
 }
 

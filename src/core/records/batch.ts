@@ -1,6 +1,14 @@
 import type { CivilDay } from "../dates";
 import type { BatchFact } from "../words";
 
+/** Plants that left a batch by a line of their own; the day is null where none is written. */
+export interface PlantsGone {
+  readonly plants: number;
+  readonly day: CivilDay | null;
+  /** Why they were culled; empty where nothing is written. */
+  readonly reason: string;
+}
+
 /** Plants raised together, as the records tell it. Text that was not given is empty. */
 export interface Batch {
   /** The batch's own row in the range, from 1; for a batch known from a log only, its first line. */
@@ -17,9 +25,15 @@ export interface Batch {
   readonly grafter: string;
   readonly scionSource: string;
   readonly culled: number | null;
+  /** Those of them that stand in lines of a log; left out where none do. */
+  readonly cullings?: readonly PlantsGone[];
+  /** Of those, plants culled after the day of the last count, so that the count is not without them. */
+  readonly culledSinceCount?: number;
   readonly dispatched: number | null;
   /** Plants that other batches were made of; see lots.ts. */
   readonly given: number;
+  /** Those that went to batches of their own, with the first day of each; left out where none did. */
+  readonly givings?: readonly PlantsGone[];
   /** Of those, plants that left before the last count, so that the count is without them. */
   readonly givenBeforeCount: number;
   /** Plants that came from another batch by a line of their own; null when none. */

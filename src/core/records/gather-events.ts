@@ -1,5 +1,6 @@
 import type { CivilDay } from "../dates";
-import { type Batch, TEXT_FACTS, type TextFact } from "./batch";
+import { totalOf } from "../mathematics";
+import { type Batch, type PlantsGone, TEXT_FACTS, type TextFact } from "./batch";
 import { likeName } from "./batch-names";
 import type { LogEvent } from "./read-log";
 import type { Trouble } from "./trouble";
@@ -69,6 +70,7 @@ function together(
     string
   >;
   let culled = batch?.culled ?? null;
+  const cullings: PlantsGone[] = [];
   let dispatched = batch?.dispatched ?? null;
   let received = batch?.received ?? null;
   let closed = batch?.closed ?? false;
@@ -85,18 +87,28 @@ function together(
       if (batch?.counts[index] == null && count !== null) counts[index] = count;
       if (batch?.days[index] == null && day !== null) days[index] = day;
       if (what.key === "grafting" && facts.grafter === "") facts.grafter = event.person;
-    } else if (what.kind === "culled") culled = (culled ?? 0) + (count ?? 0);
-    else if (what.kind === "dispatched") dispatched = (dispatched ?? 0) + (count ?? 0);
+    } else if (what.kind === "culled") {
+      culled = (culled ?? 0) + (count ?? 0);
+      if (count !== null) cullings.push({ plants: count, day, reason: event.reason });
+    }
+    if (what.kind === "dispatched") dispatched = (dispatched ?? 0) + (count ?? 0);
     else if (what.kind === "splitOff" && count !== null) received = (received ?? 0) + count;
     else if (what.kind === "closed") closed = true;
   }
   const first = events[0];
+  const last = counts.reduce<number>((found, count, at) => (count === null ? found : at), -1);
+  const lastDay = days[last] ?? null;
+  const since = cullings.filter(({ day }) => lastDay !== null && day !== null && day > lastDay);
   return {
     row: batch?.row ?? first?.row ?? 1,
     table: batch?.table ?? first?.table ?? 0,
     name: batch?.name ?? first?.batch ?? "",
     ...facts,
     culled,
+    ...(cullings.length > 0 && {
+      cullings,
+      culledSinceCount: totalOf(since.map(({ plants }) => plants)),
+    }),
     dispatched,
     given: batch?.given ?? 0,
     givenBeforeCount: batch?.givenBeforeCount ?? 0,

@@ -1,6 +1,6 @@
 /** A nursery's table, read: its batches, and everything in it that a person should look at. */
 
-export { type Batch, NAMED_FACTS, TEXT_FACTS } from "./batch";
+export { type Batch, NAMED_FACTS, type PlantsGone, TEXT_FACTS } from "./batch";
 export { likeName } from "./batch-names";
 export { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
 export type { ColumnMatch } from "./column-match";

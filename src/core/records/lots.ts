@@ -36,6 +36,7 @@ export function linkLots(batches: readonly Batch[]): BatchesFound {
     const taken = (children[index] ?? []).map((child) => ({
       plants: startedWith(child) ?? 0,
       day: firstDay(child),
+      reason: "",
     }));
     const given = own + totalOf(taken.map(({ plants }) => plants));
     const lot = parents[index] ?? null;
@@ -45,7 +46,7 @@ export function linkLots(batches: readonly Batch[]): BatchesFound {
     const before = taken
       .filter(({ day }) => counted !== null && day !== null && day < counted)
       .reduce((sum, { plants }) => sum + plants, 0);
-    const linked = { ...batch, fromLot: spelt, given, givenBeforeCount: before };
+    const linked = { ...batch, fromLot: spelt, given, givenBeforeCount: before, givings: taken };
     if (given > mostToGive(linked)) troubles.push(overdrawn(linked, children[index] ?? []));
     return linked;
   });

@@ -20,6 +20,8 @@ export interface LogEvent {
   readonly day: CivilDay | null;
   readonly count: number | null;
   readonly person: string;
+  /** Why, as it is written; where a log has no column for that, its note. */
+  readonly reason: string;
   readonly facts: Readonly<Partial<Record<TextFact, string>>>;
 }
 
@@ -88,6 +90,7 @@ function lineReader(
   const stepMatch = matchOf("eventStep");
   const dayMatch = matchOf("eventDay");
   const countMatch = matchOf("eventCount");
+  const reasonMatch = matchOf("eventReason") ?? matchOf("note");
   const personMatch = matchOf("eventPerson");
   const factMatches = TEXT_FACTS.map((fact) => [fact, matchOf(fact)] as const);
   const dayReader = dayColumnReader(
@@ -135,6 +138,7 @@ function lineReader(
       day,
       count: cells.count(row, countMatch, null),
       person: cells.text(row, personMatch),
+      reason: cells.text(row, reasonMatch),
       facts,
     };
   };

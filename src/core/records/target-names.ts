@@ -20,6 +20,7 @@ export const FACT_NAMES: Readonly<Record<BatchFact | EventFact, string>> = {
   eventStep: "Step",
   eventCount: "Count",
   eventPerson: "Person",
+  eventReason: "Reason",
 };
 
 /** The fact that one of our column names stands for; null when it is none of them. */

@@ -8,7 +8,7 @@ export {
   comparedTakes,
 } from "./compared-takes";
 export type { GroupColumn } from "./group-column";
-export { groupColumns } from "./grouping";
+export { groupBatches, groupColumns } from "./grouping";
 export { lastMonth } from "./last-month";
 export { madeColumnNames, scionsCutOn } from "./made-columns";
 export { PERIODS, type Period, periodNamed, periodText } from "./periods";

@@ -51,6 +51,7 @@ export const english: LanguageText = {
     eventStep: "step, job, event, activity, task, operation, stage, what was done, work done",
     eventCount: "count, number, qty, quantity, plants, no, how many, no of plants",
     eventPerson: "person, by, who, worker, done by, staff, recorded by, by whom",
+    eventReason: "reason, reasons, cause, why",
   },
   steps: {
     sowing: {

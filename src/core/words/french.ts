@@ -46,6 +46,7 @@ export const french: LanguageText = {
     eventStep: "etape, operation, travail, tache, stade, activite, intervention",
     eventCount: "nombre, nb, quantite, qte, effectif, nb plants, nombre de plants",
     eventPerson: "personne, qui, ouvrier, par, fait par, operateur, agent, responsable",
+    eventReason: "raison, motif, cause de perte, pourquoi",
   },
   steps: {
     sowing: {

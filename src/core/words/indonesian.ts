@@ -50,6 +50,7 @@ export const indonesian: LanguageText = {
     eventStep: "kegiatan, pekerjaan, tahap, tahapan, langkah, jenis kegiatan",
     eventCount: "jumlah, jml, banyaknya, jml bibit, jumlah bibit, jml batang",
     eventPerson: "orang, petugas, pelaksana, pekerja, oleh, nama pekerja, siapa",
+    eventReason: "alasan, sebab, penyebab",
   },
   steps: {
     sowing: {

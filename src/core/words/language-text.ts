@@ -162,7 +162,7 @@ export type BatchFact =
   | "note";
 
 /** The columns that only an event log has: one row an event. */
-export type EventFact = "eventDay" | "eventStep" | "eventCount" | "eventPerson";
+export type EventFact = "eventDay" | "eventStep" | "eventCount" | "eventPerson" | "eventReason";
 
 /** The steps that are known in every language; see step-key.ts. */
 export type CountedStep =

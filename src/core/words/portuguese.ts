@@ -46,6 +46,7 @@ export const portuguese: LanguageText = {
     eventStep: "etapa, atividade, tarefa, evento, operacao, servico, fase",
     eventCount: "quantidade, qtd, qtde, numero, contagem, mudas, plantas, no de mudas",
     eventPerson: "pessoa, quem, responsavel, trabalhador, feito por, funcionario, operador",
+    eventReason: "motivo da perda, razao, porque",
   },
   steps: {
     sowing: {

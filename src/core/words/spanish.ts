@@ -45,6 +45,7 @@ export const spanish: LanguageText = {
     eventStep: "etapa, labor, actividad, tarea, evento, operacion, trabajo, fase",
     eventCount: "cantidad, cant, numero, conteo, plantas, no de plantas, cuantas",
     eventPerson: "persona, quien, responsable, trabajador, hecho por, operario, encargado",
+    eventReason: "motivo, causa, razon, por que",
   },
   steps: {
     sowing: {

@@ -4,6 +4,8 @@ export const batch = (): string => "Batch";
 
 export const batches = (): string => "Batches";
 
+export const between = (): string => "Stage not known";
+
 export const by = (): string => "By";
 
 export const caution = (): string => "Caution";
@@ -32,6 +34,8 @@ export const from = (): string => "From";
 
 export const given = (): string => "Given to batches";
 
+export const gradedOut = (): string => "Graded out";
+
 export const hours = (): string => "Hours";
 
 export const lastCount = (): string => "Last counted";
@@ -43,6 +47,8 @@ export const likely = (): string => "Likely";
 export const likelyCount = (): string => "Likely count";
 
 export const likelyReady = (): string => "Likely ready";
+
+export const lostLater = (): string => "Lost later";
 
 export const method = (): string => "Method";
 
@@ -59,6 +65,10 @@ export const nextFrom = (): string => "Next from";
 export const nextLikely = (): string => "Next likely";
 
 export const nextStep = (): string => "Next step";
+
+export const notComeUp = (): string => "Not come up";
+
+export const notTaken = (): string => "Not taken";
 
 export const place = (): string => "Place";
 
@@ -96,4 +106,4 @@ export const wasReady = (): string => "Was ready";
 
 export const were = (): string => "Were";
 
-export const headers = () => ({ batch: "Batch", batches: "Batches", by: "By", caution: "Caution", countedOn: "Counted on", countHeld: "Count held", culled: "Culled", dayHeld: "Day held", daysLate: "Days late", dispatched: "Dispatched", doneOn: "Done on", doOn: "Do on", fewest: "Fewest", fewestReady: "Fewest ready", from: "From", given: "Given to batches", hours: "Hours", lastCount: "Last counted", lastStep: "Last step", likely: "Likely", likelyCount: "Likely count", likelyReady: "Likely ready", method: "Method", month: "Month", most: "Most", mostReady: "Most ready", nextBy: "Next by", nextFrom: "Next from", nextLikely: "Next likely", nextStep: "Next step", place: "Place", plants: "Plants", readyBy: "Ready by", readyFrom: "Ready from", readyLikely: "Ready likely", recordedCount: "Recorded count", recordedOn: "Recorded on", remark: "Remark", remarks: "Remark", shouldStand: "Should stand", started: "Started with", status: "Status", step: "Step", task: "Task", unexplained: "Unexplained", variety: "Variety", wasReady: "Was ready", were: "Were" });
+export const headers = () => ({ batch: "Batch", batches: "Batches", between: "Stage not known", by: "By", caution: "Caution", countedOn: "Counted on", countHeld: "Count held", culled: "Culled", dayHeld: "Day held", daysLate: "Days late", dispatched: "Dispatched", doneOn: "Done on", doOn: "Do on", fewest: "Fewest", fewestReady: "Fewest ready", from: "From", given: "Given to batches", gradedOut: "Graded out", hours: "Hours", lastCount: "Last counted", lastStep: "Last step", likely: "Likely", likelyCount: "Likely count", likelyReady: "Likely ready", lostLater: "Lost later", method: "Method", month: "Month", most: "Most", mostReady: "Most ready", nextBy: "Next by", nextFrom: "Next from", nextLikely: "Next likely", nextStep: "Next step", notComeUp: "Not come up", notTaken: "Not taken", place: "Place", plants: "Plants", readyBy: "Ready by", readyFrom: "Ready from", readyLikely: "Ready likely", recordedCount: "Recorded count", recordedOn: "Recorded on", remark: "Remark", remarks: "Remark", shouldStand: "Should stand", started: "Started with", status: "Status", step: "Step", task: "Task", unexplained: "Unexplained", variety: "Variety", wasReady: "Was ready", were: "Were" });

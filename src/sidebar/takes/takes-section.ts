@@ -18,6 +18,7 @@ import type { Section, SidebarContext } from "../section";
 import { stateOf } from "../state";
 import { fairTakes } from "./fair/fair-takes";
 import { groupItem } from "./group-item";
+import { lossesPart } from "./losses-part";
 
 /** Asked for before the script has said what it offers: it knows which columns the table has. */
 const FIRST = "";
@@ -71,7 +72,7 @@ export function takesSection(context: SidebarContext): Section {
   const heading = element("h2", {}, text.title());
   const tick = initialsTick(people);
   return {
-    element: element("section", {}, heading, fields, tick, body, fair.element),
+    element: element("section", {}, heading, fields, tick, body, fair.element, lossesPart(context)),
     load: async () => {
       await Promise.all([load(), fair.load()]);
     },

@@ -4,6 +4,7 @@ import type { SidebarCalls } from "../../wire/calls";
 import { aheadCalls } from "./ahead";
 import type { AnswerersOf } from "./answerer";
 import { checkCalls } from "./check";
+import { lossesCalls } from "./losses";
 import { openCalls } from "./open";
 import { ordersCalls } from "./orders";
 import { setUpCalls } from "./set-up";
@@ -19,6 +20,7 @@ import { writingCalls } from "./writing";
 export const sidebarAnswers: AnswerersOf<SidebarCalls> = {
   ...aheadCalls,
   ...checkCalls,
+  ...lossesCalls,
   ...openCalls,
   ...ordersCalls,
   ...setUpCalls,

@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { balances } from "../../../src/core";
-import { batchBalance } from "../../../src/core/balance/batch-balance";
-import { type LotRow, lotsTable } from "./lots-table";
+import { balances, builtInTimetable } from "../../../src/core";
+import { balanceIn, type LotRow, lostAtStages, lotsTable } from "./lots-table";
 
 const RUNS = { numRuns: 100, seed: 20261125 };
 const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: null, freq: 3 });
@@ -51,16 +50,19 @@ describe("the balance of batches and lots", () => {
   it("accounts for every plant that came in, whatever the lots", () => {
     fc.assert(
       fc.property(genealogy, (rows) => {
-        const [, ...batches] = lotsTable(rows).batches;
+        const records = lotsTable(rows);
+        const [, ...batches] = records.batches;
         expect(batches.map(({ name }) => name)).toEqual(rows.map(({ name }) => name));
         for (const batch of batches) {
-          const balance = batchBalance(batch);
+          const balance = balanceIn(records, batch);
           if (balance === null) {
             expect(batch.counts.every((count) => count === null)).toBe(true);
             continue;
           }
           const { started, standing, given, dispatched, culled, unexplained } = balance;
-          expect(standing + given + dispatched + culled + unexplained).toBe(started);
+          const lost = lostAtStages(balance);
+          expect(standing + given + dispatched + culled + lost + unexplained).toBe(started);
+          for (const one of balance.losses) expect(one.lost).toBeGreaterThanOrEqual(0);
           expect(standing).toBeGreaterThanOrEqual(0);
           if (batch.closed) expect(standing).toBe(0);
         }
@@ -104,9 +106,10 @@ describe("the balance of batches and lots", () => {
   it("names every lot that gave more than it had, and to whom", () => {
     fc.assert(
       fc.property(genealogy, (rows) => {
-        const { troubles, batches } = lotsTable(rows);
+        const records = lotsTable(rows);
+        const { troubles, batches } = records;
         for (const batch of batches) {
-          const balance = batchBalance(batch);
+          const balance = balanceIn(records, batch);
           if (balance === null || balance.given === 0 || balance.shouldStand >= 0) continue;
           const said = troubles.find(
             ({ row, code }) => row === batch.row && code === "lot-overdrawn",
@@ -123,7 +126,7 @@ describe("the balance of batches and lots", () => {
   it("shows the same sums in the table that people see", () => {
     fc.assert(
       fc.property(genealogy, (rows) => {
-        const found = balances(lotsTable(rows)).rows;
+        const found = balances(lotsTable(rows), builtInTimetable()).rows;
         expect(found).toHaveLength(rows.length + 1);
         for (const { started, culled, given, dispatched, shouldStand, remarks } of found) {
           if (started === null) expect(remarks).toEqual([{ code: "no-plants-counted" }]);

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { batchBalance } from "../../../src/core/balance/batch-balance";
-import { type LotRow, lotsTable } from "./lots-table";
+import { balanceIn, type LotRow, lotsTable } from "./lots-table";
 
 /** Where the plants of a lot went, as somebody who saw it all would tell. */
 interface Fate {
@@ -49,16 +48,17 @@ function rowsOf(
 }
 
 describe("the balance of a lot whose plants' fates are known", () => {
-  it("finds the plants that went without a word, and those that stand", () => {
+  it("finds those that did not come up, though nobody wrote it down, and those that stand", () => {
     fc.assert(
       fc.property(fate, (truth) => {
-        const [, lot] = lotsTable(rowsOf(truth, false)).batches;
-        expect(lot === undefined ? null : batchBalance(lot)).toMatchObject({
+        const records = lotsTable(rowsOf(truth, false));
+        expect(balanceIn(records, records.batches[1])).toMatchObject({
           given: sum(truth.givenBefore) + sum(truth.givenAfter),
           culled: truth.culled,
           dispatched: truth.dispatched,
           standing: truth.standing,
-          unexplained: truth.lost,
+          unexplained: 0,
+          losses: [{ stage: "not-come-up", lost: truth.lost }],
         });
       }),
       { numRuns: 300, seed: 20261125 },
@@ -68,10 +68,11 @@ describe("the balance of a lot whose plants' fates are known", () => {
   it("finds those that still stood when the lot was closed unexplained, too", () => {
     fc.assert(
       fc.property(fate, (truth) => {
-        const [, lot] = lotsTable(rowsOf(truth, true)).batches;
-        expect(lot === undefined ? null : batchBalance(lot)).toMatchObject({
+        const records = lotsTable(rowsOf(truth, true));
+        expect(balanceIn(records, records.batches[1])).toMatchObject({
           standing: 0,
-          unexplained: truth.lost + truth.standing,
+          unexplained: truth.standing,
+          losses: [{ stage: "not-come-up", lost: truth.lost }],
         });
       }),
       { numRuns: 100, seed: 20261125 },

@@ -1,4 +1,7 @@
 import {
+  type Batch,
+  type BatchBalance,
+  batchBalance,
   builtInTimetable,
   type Cell,
   type CivilDay,
@@ -50,4 +53,15 @@ export function lotsTable(rows: readonly LotRow[]): Records {
     decimalMark: ".",
     told: new Map(),
   });
+}
+
+/** The balance of one of the records' batches, by the method that stands first where none is named. */
+export function balanceIn({ stepKeys }: Records, batch: Batch | undefined): BatchBalance | null {
+  const method = builtInTimetable().methods[0] ?? null;
+  return batch === undefined ? null : batchBalance(batch, { stepKeys, method });
+}
+
+/** Plants lost at all stages, without those culled. */
+export function lostAtStages({ losses }: Pick<BatchBalance, "losses">): number {
+  return losses.reduce((sum, { lost }) => sum + lost, 0);
 }
