@@ -1788,7 +1788,7 @@ read. Without FILE an invented nursery is opened.
     moreThanBefore:
       "{count, count} is more than the {before, count} at {step} of {batch}. Is that right?",
     nameAlready: 'Order "{order}" is already in row {row} of {tab}. Write another of that name?',
-    notCounted: "{step} of {batch} has no count. Write the day alone?",
+    notCounted: "{step} of {batch} has no count. Enter it, or write the day alone?",
     tooLong:
       "The {what, select, customer {customer} note {note} order {order} variety {variety} who {name} other {}} has {length, count} characters, and a cell takes {most, count}. Cut it to fit?",
   },

@@ -156,9 +156,9 @@ describe("Code.js", () => {
   // told by variety. Six of them are for words spelt out in one search: a formula answers a third sooner; eight tell
   // losses by stage and reason with their cost. What
   // licences ask for is no code, and can't be less.
-  it("is below 429 KB without its notices, and these below 6 KB", () => {
+  it("is below 430 KB without its notices, and these below 6 KB", () => {
     const end = code.indexOf("*/") + 2;
-    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(429_000);
+    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(430_000);
     expect(Buffer.byteLength(code.slice(0, end))).toBeLessThan(6_000);
   });
 });

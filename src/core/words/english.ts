@@ -187,6 +187,7 @@ export const english: LanguageText = {
     crew: {
       person: "grafter, employee, crew",
       tasks: "tasks, task, steps, step, skills, skill, work, can do, does",
+      methods: "methods, grafts, can graft, may graft, graft types",
       hours:
         "hours a day, hours per day, hours day, hours, daily hours, h, hrs, hrs a day, hrs per day, hrs day, h day, h per day",
       offFrom: "off from, away from, leave from, absent from, holiday from",

@@ -180,6 +180,7 @@ export const french: LanguageText = {
     crew: {
       person: "greffeur, employe",
       tasks: "taches, tache, etapes, travaux",
+      methods: "methodes, especes, cultures, greffe",
       hours: "heures par jour, heures jour, heures, h jour, h par jour",
       offFrom: "absent du, absente du, conge du",
       offTo: "absent au, absente au, conge au",

@@ -182,6 +182,7 @@ export const indonesian: LanguageText = {
     crew: {
       person: "penyambung, karyawan",
       tasks: "tugas, pekerjaan",
+      methods: "metode, sambungan",
       hours: "jam per hari, jam sehari, jam, jam kerja, jam hari",
       offFrom: "libur dari, cuti dari",
       offTo: "libur sampai, cuti sampai",

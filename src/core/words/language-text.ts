@@ -216,7 +216,9 @@ export interface TablesText {
     "order" | "customer" | "variety" | "wanted" | "by" | "delivered" | "closed"
   >;
   /** `days` are those of the week that are worked, `off` days or stretches. Persons go under `name` and `facts.eventPerson` as well. */
-  readonly crew: Headers<"person" | "tasks" | "hours" | "offFrom" | "offTo" | "days" | "off">;
+  readonly crew: Headers<
+    "person" | "tasks" | "methods" | "hours" | "offFrom" | "offTo" | "days" | "off"
+  >;
   /** A first day goes under `from` as well. */
   readonly closedDays: Headers<"day" | "to">;
   readonly prices: Headers<"item" | "price" | "per">;

@@ -176,6 +176,7 @@ export const portuguese: LanguageText = {
     crew: {
       person: "enxertador, empregado",
       tasks: "tarefas, tarefa, etapas",
+      methods: "metodos, culturas, enxerta",
       hours: "horas por dia, horas dia, horas, carga horaria, horas diarias",
       offFrom: "ausente de, folga de",
       offTo: "ausente ate, folga ate",

@@ -178,6 +178,7 @@ export const spanish: LanguageText = {
     crew: {
       person: "injertador, empleado",
       tasks: "tareas, tarea, labores, etapas",
+      methods: "metodos, cultivos, injerta",
       hours:
         "horas por dia, horas al dia, horas diarias, horas dia, horas, h dia, h por dia, hs dia, hs",
       offFrom: "ausente desde, libre desde",

@@ -7,9 +7,11 @@ import { everyWord, normalText, tableWords, wordSet } from "../words";
 export const crewWords = lazily(() => {
   const headers = tableWords("crew");
   const persons = everyWord(({ name, facts }) => [...name, ...facts.eventPerson]);
+  const methods = everyWord(({ facts }) => [...facts.method, ...facts.crop]);
   return {
     ...headers,
     person: [...headers.person, ...persons],
+    methods: [...headers.methods, ...methods],
   };
 });
 
@@ -19,6 +21,7 @@ const NOTES = wordSet(({ facts }) => facts.note);
 /** Columns of which several are read together; of the others the first is. */
 const SEVERAL: ReadonlySet<CrewField> = new Set<CrewField>([
   "tasks",
+  "methods",
   "days",
   "off",
   "offFrom",

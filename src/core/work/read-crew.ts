@@ -99,7 +99,10 @@ export function readCrew(grid: Grid, habits: CrewHabits): CrewReading {
     else if (typeof hours === "object" && hours !== null) leaveOut(hours);
     else if ("code" in times) leaveOut(times);
     else {
-      const { skills, unknown } = readSkills(table.cells(row, "tasks"));
+      const { skills, unknown } = readSkills(
+        table.cells(row, "tasks"),
+        table.cells(row, "methods"),
+      );
       for (const one of unknown) {
         const what = { code: "no-such-step", found: shortened(one) } as const;
         troubles.push({ code: "row-noted", ...at, what });

@@ -25,6 +25,8 @@ interface Skill {
   readonly methods: readonly string[] | null;
 }
 
+type MayGraft = (method: string) => boolean;
+
 const GRAFTING = "grafting";
 const EVERYTHING = wordSet((words) => words.everything);
 /** Between two steps: "Sowing and grafting", "Sowing/grafting". */
@@ -82,7 +84,32 @@ export function skillReader({ stepKeys, timetable, nameOf = (word) => word }: Jo
     };
   };
 
-  return (tasks: readonly Cell[]): SkillsRead => {
+  /** Which methods somebody may graft; null for all. Who is named none that is known may graft none. */
+  const graftsIn = (cells: readonly Cell[], unknown: string[]): MayGraft | null => {
+    if (readMethod === null || cells.length === 0) return null;
+    const can = new Set<string>();
+    const cannot = new Set<string>();
+    let isAll = true;
+    for (const sentence of cells.flatMap((cell) => textOf(cell).split(/[;\r\n]/))) {
+      let isExcept = false;
+      for (const part of sentence.split(",").flatMap(partsOf)) {
+        const piece = withoutAccents(part).replace(except(), "");
+        isExcept ||= piece !== withoutAccents(part);
+        if (EVERYTHING.has(normalText(piece))) continue;
+        isAll &&= isExcept;
+        const methods = methodsIn(piece);
+        if (methods.length === 0) unknown.push(part);
+        for (const method of methods) (isExcept ? cannot : can).add(method);
+      }
+    }
+    return (method) => (isAll || can.has(method)) && !cannot.has(method);
+  };
+
+  /**
+   * @param tasks   what somebody does
+   * @param methods which methods, or those of which crops, somebody may graft
+   */
+  return (tasks: readonly Cell[], methods: readonly Cell[] = []): SkillsRead => {
     const can: Skill[] = [];
     const cannot: Skill[] = [];
     const unknown: string[] = [];
@@ -104,7 +131,9 @@ export function skillReader({ stepKeys, timetable, nameOf = (word) => word }: Jo
         else (isExcept ? cannot : can).push(skill);
       }
     }
+    const mayGraft = graftsIn(methods, unknown);
     const isOpen = (step: string) => (method: string | null) => {
+      if (step === GRAFTING && method !== null && mayGraft?.(method) === false) return false;
       const holds = (skill: Skill) =>
         (skill.step === null || skill.step === step) &&
         (skill.methods?.some((one) => one === method) ?? true);
@@ -116,7 +145,10 @@ export function skillReader({ stepKeys, timetable, nameOf = (word) => word }: Jo
       if (own.length === 0 ? isOpen(step)(null) : open.length === own.length) return step;
       return open.map((one) => jobKind(step, one));
     });
-    return { skills: isAll && cannot.length === 0 ? null : new Set(kinds), unknown };
+    return {
+      skills: isAll && cannot.length === 0 && mayGraft === null ? null : new Set(kinds),
+      unknown,
+    };
   };
 }
 

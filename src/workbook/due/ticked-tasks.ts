@@ -11,7 +11,7 @@ import { settledNow } from "../tables/settle-log";
 import { valuesWith } from "../tables/values-with";
 import { dueTabOf } from "../tabs/due-tab-found";
 import { OWN_TABS } from "../tabs/own-tabs";
-import { planRecord, type RecordPlan } from "../tasks/record-task";
+import { notCounted, planRecord, type RecordPlan } from "../tasks/record-task";
 import type { CellWrite } from "../writing/table-write";
 import { type LoggedGroup, writeGroups } from "../writing/write-groups";
 import type { LogEntry, WriteLog } from "../writing/write-log";
@@ -216,11 +216,14 @@ function outcomeOf(
       plan = planRecord(now, all, ownWrites(now, logged(), row));
     }
     if (plan.writes.length + plan.kept.length === 0) return standing(row, plan);
-    if (plan.asked.length === 0) return { row, plan };
-    const mark = markOf(plan.asked.map(({ id }) => id));
+    // In the row, since no dialog of a trigger shows on a phone; what the row itself wrote was asked about.
+    const blank = row.memory.writes.length === 0 ? notCounted(plan, row) : [];
+    const asked = [...plan.asked, ...blank];
+    if (asked.length === 0) return { row, plan };
+    const mark = markOf(asked.map(({ id }) => id));
     if (row.yes && row.memory.asked === mark) return { row, plan };
     return asks(
-      plan.asked.map(({ ask }) => ask),
+      asked.map(({ ask }) => ask),
       mark,
       row,
     );

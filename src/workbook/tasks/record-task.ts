@@ -60,8 +60,11 @@ export function recordTask(request: RecordRequest): RecordAnswer {
   });
 }
 
-/** The due tab says of a count that is blank in the row, where it can be added any time. */
-function notCounted({ missesCount }: RecordPlan, { task, batch }: RecordRequest): Question[] {
+/** A count without its number is asked about before it is written. */
+export function notCounted(
+  { missesCount }: RecordPlan,
+  { task, batch }: Pick<RecordRequest, "task" | "batch">,
+): Question[] {
   return missesCount ? [question({ code: "notCounted", step: task, batch })] : [];
 }
 

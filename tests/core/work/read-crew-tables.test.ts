@@ -52,6 +52,47 @@ describe("a crew as a stranger keeps it", () => {
     expect(may("Kojo", "ready", "Rubber green bud")).toBe(true);
   });
 
+  // "Methods" and "Crops" were columns that are not read, and whoever grafts cocoa alone was sent to mangoes.
+  it.each(["Methods", "Crops", "Can graft", "Injerta", "Culturas"])(
+    "with a column %s that says who may graft what",
+    (header) => {
+      const crew = crewOf(`
+        Worker | Tasks              | ${header}        | Hours
+        Ana    | Grafting, Sowing   | mango            | 8
+        Bo     |                    | cocoa and mango  | 8
+        Cy     | Grafting           | not rubber       | 8
+        Di     | Grafting           |                  | 8
+        Ed     | Grafting           | mango, quince    | 8
+        Flo    |                    | quince           | 8
+        Gil    |                    | all              | 8`);
+      const may = (name: string, step: string, method: string) =>
+        crew.crew.some((one) => one.name === name && canDo(one, jobKind(step, method)));
+      const grafts = (name: string) =>
+        ["Mango cleft graft", "Cocoa cleft graft", "Rubber green bud"].map((method) =>
+          may(name, "grafting", method),
+        );
+      expect(["Ana", "Bo", "Cy", "Di", "Ed", "Flo", "Gil"].map(grafts)).toEqual([
+        [true, false, false],
+        [true, true, false],
+        [true, true, false],
+        [true, true, true],
+        [true, false, false],
+        [false, false, false],
+        [true, true, true],
+      ]);
+      // What anybody can do is asked of no method.
+      expect(may("Ana", "sowing", "Rubber green bud")).toBe(true);
+      expect(may("Bo", "take count", "Rubber green bud")).toBe(true);
+      expect(may("Cy", "sowing", "Mango cleft graft")).toBe(false);
+      expect(crewRemarks(crew)).toEqual(
+        [6, 7].map((row) => ({
+          ...({ code: "row-noted", table: "crew", row } as const),
+          what: { code: "no-such-step", found: "quince" },
+        })),
+      );
+    },
+  );
+
   it("with more columns of days off", () => {
     const crew = crewOf(`
       Name | Hours per day | Off from | Off to | Off from 2 | Off to 2 | Days off
