@@ -30,10 +30,16 @@ export interface ValueLine {
   readonly common: boolean;
 }
 
-/** The two parts of the corpus; of the unseen one nothing but counts may be shown. */
-export type Part = "seen" | "unseen";
+/** The parts of the corpus; of the unseen one nothing but counts may be shown. */
+export type Part = "seen" | "practice" | "unseen";
 
 const FOLDER = "tests/checks/office-words";
+/** Beginnings of the names of a part's files: practice was written by two. */
+const FILES: Readonly<Record<Part, readonly string[]>> = {
+  seen: [""],
+  practice: ["practice/a-", "practice/b-"],
+  unseen: ["unseen/"],
+};
 
 export function headerLines(part: Part): readonly HeaderLine[] {
   return csv(part, "headers.csv").map((field) => ({
@@ -66,7 +72,10 @@ export function valueLines(part: Part): readonly ValueLine[] {
 
 /** @throws Error when a line lacks a field: a corpus that is not read whole scores nothing */
 function csv(part: Part, name: string): readonly ((field: string) => string)[] {
-  const file = path.join(FOLDER, part === "unseen" ? "unseen" : "", name);
+  return FILES[part].flatMap((beginning) => linesIn(path.join(FOLDER, `${beginning}${name}`)));
+}
+
+function linesIn(file: string): readonly ((field: string) => string)[] {
   const [header = [], ...rows] = csvRows(readFileSync(file, "utf8"));
   return rows.map((row) => {
     if (row.length !== header.length) throw new Error(`${file}: a line has ${row.length} fields`);

@@ -42,7 +42,8 @@ function methodsNamed(
  */
 function officesTimetable(): Timetable {
   let timetable = builtInTimetable();
-  const lines = [...valueLines("seen"), ...valueLines("unseen")]
+  const lines = (["seen", "practice", "unseen"] as const)
+    .flatMap(valueLines)
     .filter(({ kind, must }) => kind === "method" && must !== "ask")
     .sort((a, b) => Number(NO_CROP.has(b.crop)) - Number(NO_CROP.has(a.crop)));
   for (const line of lines) {
