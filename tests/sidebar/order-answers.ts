@@ -109,7 +109,7 @@ const STEPS: readonly PlannedOrderStep[] = [
     warnings: [{ code: "outside-harvest", months: "Oct-Mar, May-Aug", last: day("2027-03-31") }],
     isPast: false,
     caution:
-      "Wash the seed clean of pulp before sowing, or it does not come up. Wash hands after handling treated seed; read the label.",
+      "Sow within two days of opening the pod, or wash the seed clean of pulp. Wash hands after handling treated seed; read the label.",
   },
   {
     step: "Germination",
@@ -244,7 +244,7 @@ export const latePlan: PlanOrderAnswer = {
       ],
       isPast: true,
       caution:
-        "Wash the seed clean of pulp before sowing, or it does not come up. Wash hands after handling treated seed; read the label.",
+        "Sow within two days of opening the pod, or wash the seed clean of pulp. Wash hands after handling treated seed; read the label.",
     },
     {
       step: "Germination",

@@ -41,7 +41,7 @@ export const avocadoCleftGraft: MethodDescription = {
       counted: true,
       keptOf100: 60,
       source:
-        "Days: common practice, no source. Kept: Natuhwera 2025 (a thesis) has 94, 89 and 19 % by rootstock, Kasana et al. 2024 27 %; 60 lies between (our choice, weak)",
+        "Days: common practice, no source. Kept: Natuhwera 2025 (a thesis) has 94, 89 and 19 % by rootstock, Kasana et al. 2024 27 %, Tripathi and Karunakaran 2019 32.5 % the year round and 70 % in the best month; 60 lies between (our choice, weak)",
     },
     {
       ...usual.READY,

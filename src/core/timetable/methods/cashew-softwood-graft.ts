@@ -41,7 +41,8 @@ export const cashewSoftwoodGraft: MethodDescription = {
       days: [30, 45, 60],
       counted: true,
       keptOf100: 55,
-      source: "Days: common practice, no source. Kept: Narina et al. 2020, 50.1-59.8 %",
+      source:
+        "Days: common practice, no source. Kept: Narina et al. 2020, 50.1-59.8 %, trials of shade",
     },
     {
       ...usual.READY,

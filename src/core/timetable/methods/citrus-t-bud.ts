@@ -27,7 +27,7 @@ export const citrusTBud: MethodDescription = {
       ...usual.GRADED,
       perPersonHour: 39,
       needs: "bud 1.1; wrap strip 20 cm",
-      source: `Stock of a pencil's thickness: a Florida extension leaflet; days common practice, no source. ${usual.GRADE_OUT}. Per person-hour: Olaniyan et al., 1.34-1.54 minutes a bud without pauses. Buds with a tenth for waste, wrap: common practice, no source`,
+      source: `Stock of a pencil's thickness: a Florida extension leaflet; days common practice, no source. ${usual.GRADE_OUT}. Per person-hour: Olaniyan et al., 1.34-1.54 minutes a bud without pauses. Wrap: the same leaflet (15-25 cm). Buds with a tenth for waste: common practice, no source`,
     },
     {
       ...usual.FIRST_RELEASE,

@@ -27,7 +27,7 @@ export const coffeeHypocotylGraft: MethodDescription = {
       days: [8, 15, 25],
       ...usual.GRADED,
       needs: "scion 1.1; wrap strip 5 cm",
-      source: `Days: common practice, no source; Bravo et al. 2024 took shoots of 25-39 days. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+      source: `Days: common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "Take count",
@@ -36,7 +36,7 @@ export const coffeeHypocotylGraft: MethodDescription = {
       counted: true,
       keptOf100: 95,
       source:
-        "Days: Bravo et al. 2024, scored at 21. Kept: Bravo et al. 2024, 0-2.1 % dead; set lower (our choice)",
+        "Common practice, no source. Bravo et al. 2024 lost 0-2.1 % by day 21, but grafted regrowth of mother plants, not seedling tops",
     },
     { name: "First flush", after: "Grafting", days: [30, 45, 60], source: usual.COMMON },
     {

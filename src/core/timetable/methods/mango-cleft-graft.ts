@@ -13,7 +13,7 @@ export const mangoCleftGraft: MethodDescription = {
       days: [180, 240, 300],
       ...usual.GRADED,
       needs: "scion 1.1; wrap strip 25 cm",
-      source: `Days: Sabeky 2005, seedlings of 8 months; earliest and latest common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+      source: `Days: Sabeky 2005, seedlings of 8 months in Iran (subtropical; sooner in the tropics: common practice, no source); earliest and latest common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "Bud break",

@@ -13,7 +13,7 @@ export const mangoStoneGraft: MethodDescription = {
       days: [5, 10, 15],
       ...usual.GRADED,
       needs: "scion 1.1; wrap strip 20 cm",
-      source: `Days: seedlings with coppery leaves, TNAU 2015; their number common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+      source: `Days: seedlings with coppery leaves, TNAU 2015; Singh et al. 2014, J. Appl. Nat. Sci. 6(2) (best at 5-10); by 15 common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "Bud break",

@@ -26,7 +26,7 @@ export const rubberGreenBud: MethodDescription = {
       days: [75, 120, 240],
       ...usual.GRADED,
       needs: "bud 1.1; wrap strip 30 cm",
-      source: `Days: Ramananathan et al. 1991, 2.5-8 months; usual common practice, no source. ${usual.GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
+      source: `Days: Ramananathan et al. 1991, 2.5-8 months, said of stocks for budded stumps; usual common practice, no source. ${usual.GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
     },
     {
       ...usual.FIRST_RELEASE,
@@ -40,7 +40,7 @@ export const rubberGreenBud: MethodDescription = {
       counted: true,
       keptOf100: 95,
       source:
-        "Days: common practice, no source. Kept: Ramananathan et al. 1991, above 95 % under skilled hands",
+        "Days: common practice, no source. Kept: Ramananathan et al. 1991, above 95 %, said of young budding",
     },
     {
       name: "Cut back",
