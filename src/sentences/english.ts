@@ -928,7 +928,7 @@ read. Without FILE an invented nursery is opened.
     columnsLeftAlone:
       "Columns of days left alone, because we can't tell of what: {columns, list}. Say it in the argument columns.",
     jobNeverRecorded:
-      "{step} is not listed: nothing is written about it in any batch, and it is past in {batches, count}. Do you do it? Write its day for one batch, and it is asked for in all.",
+      "{step} is not listed: nothing is written about it in any batch, and it is past in {batches, plural, one {# batch} other {# batches}}. Do you do it? Write its day for one batch, and it is asked for in all.",
     methodsAsked: "Set up asks which method is meant.",
     moreColumns: "{more, count} more",
     moreOfCell: "{batches, count} more (see BATCH_CHECK)",

@@ -109,7 +109,7 @@ function taskFinder(projection: Projection, daysAhead: number) {
   return (state: BatchState, index: number): readonly Task[] => {
     const { batch, method, asOf } = state;
     const window = taskWindow(state, index);
-    if (window === null || window.from > asOf + daysAhead) return [];
+    if (state.skipped[index] || window === null || window.from > asOf + daysAhead) return [];
     const step = method.steps[index] as Step;
     const { from, usual, by } = window;
     const isPast = by < asOf;

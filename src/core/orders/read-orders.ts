@@ -120,7 +120,7 @@ function orderReader(
   const closed = days("closed");
   const dayIn = (row: number) => {
     const column = match("by") as ColumnMatch;
-    const day = cells.day(row, column, by.read);
+    const day = cells.day(row, column, by);
     if (day === null || typeof day === "number" || habits.asOf === null) return day;
     return cells.settledDay(row, column, {
       day,

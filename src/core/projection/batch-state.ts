@@ -8,8 +8,13 @@ export interface BatchState {
   readonly batch: Batch;
   readonly method: Method;
   readonly asOf: CivilDay;
-  /** Whether the table has a column for the step; without one nobody can know that it is not done. */
+  /**
+   * Whether the table has a column for the step; without one nobody can know that it is not done. Not where
+   * it is said that the step is not to be done.
+   */
   readonly recordable: readonly boolean[];
+  /** Steps that are said not to be done, and were not. */
+  readonly skipped: readonly boolean[];
   /** Days done, up to the as-of day. */
   readonly doneOn: readonly (CivilDay | null)[];
   /** Days written down that lie after the as-of day: what is planned. */
@@ -34,19 +39,27 @@ export function stateFinder(
   records: Records,
   asOf: CivilDay,
 ): (batch: Batch, method: Method) => BatchState {
-  const indexesOf = new Map<Method, readonly number[]>();
+  const columnsOf = new Map<Method, ForBatches>();
   return (batch, method) => {
-    const stepIndexes = madeOnce(indexesOf, method, () =>
-      method.steps.map((step) => records.stepKeys.indexOf(step.key)),
-    );
-    return stateOf(batch, method, { stepIndexes, asOf });
+    const columns = madeOnce(columnsOf, method, () => {
+      const stepIndexes = method.steps.map((step) => records.stepKeys.indexOf(step.key));
+      return { stepIndexes, recordable: stepIndexes.map((index) => index !== -1), asOf };
+    });
+    return stateOf(batch, method, columns);
   };
+}
+
+const NONE: readonly boolean[] = [];
+
+/** What is the same for all batches of a method. */
+interface ForBatches extends Pick<BatchState, "recordable" | "asOf"> {
+  readonly stepIndexes: readonly number[];
 }
 
 function stateOf(
   batch: Batch,
   method: Method,
-  { stepIndexes, asOf }: { readonly stepIndexes: readonly number[]; readonly asOf: CivilDay },
+  { stepIndexes, recordable, asOf }: ForBatches,
 ): BatchState {
   const doneOn: (CivilDay | null)[] = [];
   const plannedOn: (CivilDay | null)[] = [];
@@ -72,11 +85,17 @@ function stateOf(
     if (count !== null && method.steps[step]?.counted) lastCounted = step;
   }
   const plants = plantsStanding(batch, counts, lastCounted);
+  const skipped =
+    batch.notDone.length === 0
+      ? NONE
+      : method.steps.map(({ key }, step) => doneOn[step] === null && batch.notDone.includes(key));
   return {
     batch,
     method,
     asOf,
-    recordable: stepIndexes.map((index) => index !== -1),
+    recordable:
+      skipped === NONE ? recordable : recordable.map((can, step) => can && !skipped[step]),
+    skipped,
     doneOn,
     plannedOn,
     counts,

@@ -9,6 +9,7 @@ import { taskWindow } from "./task-window";
  */
 export function nextStep(state: BatchState): number | null {
   for (let step = state.reached + 1; step < state.method.steps.length; step += 1) {
+    if (state.skipped[step]) continue;
     if (state.recordable[step]) return step;
     const window = taskWindow(state, step);
     if (window === null || window.by >= state.asOf) return step;

@@ -43,6 +43,8 @@ export interface Batch {
   readonly days: readonly (CivilDay | null)[];
   /** Plants counted at each step, in the same order; null where not counted, which is not 0. */
   readonly counts: readonly (number | null)[];
+  /** Keys of the steps that are said not to be done. */
+  readonly notDone: readonly string[];
 }
 
 /** The facts that are plain text. */

@@ -28,6 +28,13 @@ export interface ReadingHabits {
   readonly decimalMark: DecimalMark | null;
 }
 
+/** How a cell for a day is read. */
+export interface DayCellReader {
+  readonly read: (cell: Cell) => DayReading;
+  /** Called where the cell says that the step is not to be done, which is unread where this is left out. */
+  readonly notDone?: () => void;
+}
+
 /** Reads single cells, and lists among its troubles what is not plainly written. */
 export interface CellReaders {
   /** All that was listed so far, in order. */
@@ -38,11 +45,7 @@ export interface CellReaders {
   name(row: number, match: ColumnMatch | undefined): string;
   /** @param outOf the plants counted before, of which a cell may give a per cent */
   count(row: number, match: ColumnMatch | undefined, outOf: number | null): number | null;
-  day(
-    row: number,
-    match: ColumnMatch,
-    read: (cell: Cell) => DayReading,
-  ): CivilDay | UndatedDay | null;
+  day(row: number, match: ColumnMatch, how: DayCellReader): CivilDay | UndatedDay | null;
   /** Whether a cell says yes, or holds a day. */
   yes(row: number, match: ColumnMatch | undefined, read: (cell: Cell) => DayReading): boolean;
   /** Gives a day its year, and lists it as read so, or as unread where none is likely; null then. */
@@ -136,7 +139,7 @@ export function cellReaders(grid: Grid, habits: ReadingHabits): CellReaders {
     else if (reading.count >= 1e6) listReading(row, match, { code: "many", count: reading.count });
     return reading.count;
   };
-  const day = (row: number, match: ColumnMatch, read: (cell: Cell) => DayReading) => {
+  const day: CellReaders["day"] = (row, match, { read, notDone }) => {
     const cell = grid.at(row, match.column);
     if (typeof cell === "object") return inReach(row, match, cell.day);
     if (cell === "") return null;
@@ -144,6 +147,10 @@ export function cellReaders(grid: Grid, habits: ReadingHabits): CellReaders {
     if (reading.kind === "blank") return null;
     if (reading.kind === "undated") return reading;
     if (reading.kind === "unread") {
+      if (notDone !== undefined && typeof cell === "string" && NOT_DONE.has(normalText(cell))) {
+        notDone();
+        return null;
+      }
       // A word for "not noted" is as good as blank.
       if (typeof cell !== "string" || !isNothing(cell)) listUnread(row, match, reading.why);
       return null;
@@ -186,6 +193,8 @@ function saysYes(cell: Cell, read: (cell: Cell) => DayReading): boolean | null {
   if (reading === "day" || reading === "undated") return true;
   return /^\d{1,2}[/.-]\d{1,2}[/.-]\d{2,4}$/.test(text) || null;
 }
+
+const NOT_DONE = wordSet((words) => words.notDone);
 
 const NO_NAME = wordSet((words) => words.noName);
 

@@ -20,7 +20,7 @@ export interface ColumnValues {
 const CELLS_LOOKED_AT = 60;
 /** Our choice: one odd cell of seven changes nothing. */
 const PLAINLY = 0.85;
-const NOTHING = wordSet((words) => [...words.nothing, ...words.ditto]);
+const NOTHING = wordSet((words) => [...words.nothing, ...words.notDone, ...words.ditto]);
 
 /** Looks at the first filled cells of a column. */
 export function columnValues(

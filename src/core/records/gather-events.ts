@@ -116,6 +116,7 @@ function together(
     closed,
     days: days as readonly (CivilDay | null)[],
     counts,
+    notDone: batch?.notDone ?? [],
   };
 }
 

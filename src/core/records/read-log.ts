@@ -107,7 +107,7 @@ function lineReader(
   };
   const dayIn = (row: number): CivilDay | null => {
     if (dayMatch === undefined) return null;
-    const day = cells.day(row, dayMatch, dayReader.read);
+    const day = cells.day(row, dayMatch, dayReader);
     if (day === null && textAt(row, dayMatch) === "") listed(row, dayMatch, "line-without-day");
     if (day === null || typeof day === "number") return day;
     return cells.settledDay(row, dayMatch, {

@@ -45,13 +45,18 @@ export function rowReader({ grid, table, columns, habits, down }: TableToRead): 
   const dispatched = facts.get("dispatched");
   const stepCells = [...steps.flatMap(({ day, count }) => [day?.match, count]), culled, dispatched];
 
+  let notDone: string[] = [];
+  const howOf = steps.map(({ key, day }) =>
+    day === null ? null : { read: day.read, notDone: () => notDone.push(key) },
+  );
   const daysIn = (row: number, sectionYear: number | null): (CivilDay | null)[] => {
     // Loops that make nothing: few rows hold a day without a year, and tables have thousands.
     const days: (CivilDay | null)[] = [];
     let undated: { readonly index: number; readonly day: UndatedDay }[] | null = null;
     for (let index = 0; index < steps.length; index += 1) {
       const column = steps[index]?.day ?? null;
-      const day = column === null ? null : cells.day(row, column.match, column.read);
+      const how = howOf[index] ?? null;
+      const day = column === null || how === null ? null : cells.day(row, column.match, how);
       if (day === null || typeof day === "number") days.push(day);
       else {
         undated ??= [];
@@ -118,7 +123,7 @@ export function rowReader({ grid, table, columns, habits, down }: TableToRead): 
       silent.count(row, dispatched, null),
     ],
     hasDay: (row) =>
-      steps.some(({ day }) => day !== null && silent.day(row, day.match, day.read) !== null),
+      steps.some(({ day }) => day !== null && silent.day(row, day.match, day) !== null),
     hasNumber: (row) =>
       stepCells.some((match) => {
         if (match === undefined) return false;
@@ -127,6 +132,7 @@ export function rowReader({ grid, table, columns, habits, down }: TableToRead): 
       }),
     read: (row, sectionYear) => {
       const name = nameIn(row);
+      notDone = [];
       return {
         row: row + 1,
         table,
@@ -149,6 +155,7 @@ export function rowReader({ grid, table, columns, habits, down }: TableToRead): 
         closed: closed !== null && cells.yes(row, closed.match, closed.read),
         days: daysIn(row, sectionYear),
         counts: countsIn(row, cells),
+        notDone,
       };
     },
   };

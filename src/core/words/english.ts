@@ -238,6 +238,7 @@ export const english: LanguageText = {
   yes: "yes, y, true, x, done, closed, finished, ok",
   no: "no, n, false, open, not yet",
   nothing: "-, --, n a, na, nil, none, ?, tbc, not counted, not yet, pending",
+  notDone: "n a, not needed, not necessary, skipped",
   noName: `unknown, not known, no name, unnamed, mixed, mix, various, several, no label, no tag, unlabelled, not sure`,
   ditto: "ditto, do, same, same as above, as above",
   totals: "total, totals, subtotal, sub total, grand total, sum, overall",

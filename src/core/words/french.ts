@@ -228,6 +228,7 @@ export const french: LanguageText = {
   yes: "oui, o, vrai, x, clos, fait, termine",
   no: "non, n, faux, en cours, pas encore, ouvert",
   nothing: "neant, rien, nd, pas compte, non compte, a compter, en attente, aucun, nc",
+  notDone: "sans objet, pas necessaire, non necessaire, pas besoin",
   noName: `inconnu, inconnue, sans nom, melange, melanges, divers, diverses, plusieurs, sans etiquette, pas connu, ne sait pas`,
   ditto: "idem, id, meme, ditto",
   totals: "total, totaux, sous total, s total, total general, somme, ensemble",

@@ -65,6 +65,8 @@ export interface LanguageText {
   readonly no: string;
   /** A cell that stands for "nothing noted". */
   readonly nothing: string;
+  /** What says in a cell for a day that the step is not to be done. "Not done" may mean not yet, so it is none. */
+  readonly notDone: string;
   /** What stands under a name where nobody knows it, or where there is no one name. */
   readonly noName: string;
   /** A cell that stands for the value above it; signs are known without. */

@@ -224,6 +224,7 @@ export const portuguese: LanguageText = {
   yes: "sim, s, verdadeiro, x, encerrado, feito, fechado",
   no: "nao, n, falso, aberto, ainda nao",
   nothing: "nada, nenhum, nenhuma, sem dado, s d, nao contado, a contar, pendente",
+  notDone: "nao necessario, nao precisa, nao se aplica",
   noName: `desconhecido, desconhecida, sem nome, mistura, misturado, misturada, varios, varias, sem etiqueta, nao se sabe, nao sabe`,
   ditto: "idem, id, o mesmo, a mesma",
   totals: "total, totais, subtotal, sub total, total geral, soma",

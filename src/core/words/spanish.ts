@@ -227,6 +227,7 @@ export const spanish: LanguageText = {
   yes: "si, s, verdadero, x, cerrado, hecho, terminado",
   no: "no, n, falso, abierto, pendiente, todavia no",
   nothing: "nada, ninguno, ninguna, sin dato, s d, s n, sin contar, no contado, pendiente",
+  notDone: "no necesario, no hace falta, no aplica",
   noName: `desconocido, desconocida, sin nombre, mezcla, mezclado, mezclada, varios, varias, sin etiqueta, no se sabe, no sabe`,
   ditto: "idem, id, igual, lo mismo, el mismo",
   totals: "total, totales, subtotal, sub total, total general, gran total, suma",

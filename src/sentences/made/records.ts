@@ -4,7 +4,7 @@ import { count, list, plural } from "../runtime";
 
 export const columnsLeftAlone = (d: { readonly columns: readonly string[] }): string => "Columns of days left alone, because we can't tell of what: " + list(d.columns) + ". Say it in the argument columns.";
 
-export const jobNeverRecorded = (d: { readonly step: string | number; readonly batches: number }): string => d.step + " is not listed: nothing is written about it in any batch, and it is past in " + count(d.batches) + ". Do you do it? Write its day for one batch, and it is asked for in all.";
+export const jobNeverRecorded = (d: { readonly step: string | number; readonly batches: number }): string => d.step + " is not listed: nothing is written about it in any batch, and it is past in " + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ". Do you do it? Write its day for one batch, and it is asked for in all.";
 
 export const methodsAsked = (): string => "Set up asks which method is meant.";
 

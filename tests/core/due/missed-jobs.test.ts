@@ -71,6 +71,36 @@ describe("a job that was skipped", () => {
     expect(lines([RELEASED, undated], "2026-04-02")).toEqual([]);
   });
 
+  it.each([
+    "n/a",
+    "not needed",
+    "Skipped",
+    "pas nécessaire",
+    "no hace falta",
+    "não precisa",
+    "tidak perlu",
+  ])("is not due where its cell says %s, and no other batch's is gone", (word) => {
+    const skipped = { ...FORGOTTEN, "First release": word };
+    expect(lines([RELEASED, skipped], "2026-04-02")).toEqual([]);
+    const other = { ...FORGOTTEN, Batch: "B3" };
+    expect(lines([RELEASED, skipped, other], "2026-04-02")).toEqual([
+      "B3 First release late 14 90",
+    ]);
+    // Nor in its own days.
+    const young = { Batch: "B4", "Grafted on": "2026-03-20", "Grafts made": 50 };
+    expect(lines([RELEASED, young], "2026-04-02")).toContain("B4 First release due 0 50");
+    expect(lines([RELEASED, { ...young, "First release": word }], "2026-04-02")).toEqual([
+      "B4 Bud break due 0 50",
+    ]);
+  });
+
+  // "Not done" may be said of what is still to do: the wrap would bind.
+  it.each(["not done", "no", "-", "not yet"])("stays due where its cell says %s", (word) => {
+    expect(lines([RELEASED, { ...FORGOTTEN, "First release": word }], "2026-04-02")).toEqual([
+      "B2 First release late 14 90",
+    ]);
+  });
+
   it("is no job any more once the plants are gone or the batch is closed", () => {
     expect(lines([RELEASED, { ...FORGOTTEN, Takes: 0 }], "2026-04-02")).toEqual([]);
     expect(lines([RELEASED, { ...FORGOTTEN, Closed: "yes" }], "2026-04-02")).toEqual([]);
