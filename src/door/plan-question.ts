@@ -6,7 +6,9 @@ import {
   type Records,
   readHarvestMonths,
   type Timetable,
+  type ToldWords,
   USUAL_ASSURANCE,
+  varietyAsTold,
 } from "../core";
 import { isMissing, levelArgument, textArgument, wholeNumberArgument } from "./arguments";
 import type { Door } from "./door";
@@ -26,6 +28,8 @@ export interface OrderAsked {
 }
 
 interface PlannedWith {
+  /** What a person has told of words, by which the method and the variety are read. */
+  readonly words?: ToldWords | undefined;
   readonly timetable: Timetable;
   /** Read once the rest is known to be right, since that takes longest. */
   readonly records: (asOf: PlanQuestion["asOf"]) => Records | null;
@@ -41,14 +45,19 @@ interface PlannedWith {
 export function planQuestion(
   door: Door,
   order: OrderAsked,
-  { timetable, records, names = { wanted: "wanted", readyBy: "readyBy" } }: PlannedWith,
+  { timetable, records, words, names = { wanted: "wanted", readyBy: "readyBy" } }: PlannedWith,
 ): PlanQuestion {
   const text = (name: "method" | "variety") =>
     isMissing(order[name]) ? null : textArgument(name, door.cell(order[name]));
   const wanted = wantedArgument(names.wanted, door.cell(order.wanted));
   const readyBy = door.day(names.readyBy, order.readyBy);
-  const variety = text("variety") ?? "";
-  const methodName = text("method") ?? methodOfCrop(timetable, variety);
+  const asked = text("variety") ?? "";
+  const variety = words === undefined ? asked : varietyAsTold(asked, words.nameOf);
+  const named = text("method");
+  const methodName =
+    named === null
+      ? methodOfCrop(timetable, variety)
+      : (words?.methodOf({ method: named, crop: "" }).method ?? named);
   const asOf = isMissing(order.asOf) ? null : door.day("asOf", order.asOf);
   return {
     wanted,

@@ -25,6 +25,7 @@ export const orderPlan = functionOf(
       plannedOrder(
         planQuestion(door, order, {
           timetable: steps,
+          words: door.words(told, steps),
           records: (day) =>
             isMissing(table)
               ? null

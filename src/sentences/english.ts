@@ -832,7 +832,7 @@ export const english = {
   parameterHelp: {
     asOf: "The day to look from: a cell with a date.",
     asOfOrNone: "The day to look from. Leave it out to skip what needs a day.",
-    columns: "Our name, your word, what it is.",
+    columns: "Our name, your word, and what it is: header, value or not the same.",
     ifLeftOut: "{sentence} Left out, it is {usual}.",
     level: "How sure ranges should be: 0.8 means right in about 8 of 10.",
     records: "Your table of batches with its header.",

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fine } from "../../src/sentences/made/orders";
-import { ask, askTable } from "../support/ask";
+import { ask, askRows, askTable } from "../support/ask";
 
 // An office of many hands: one variety, one bed and one grafter, in the ways in which they get written.
 const AS_OF = "2026-11-25";
@@ -79,5 +79,21 @@ describe("names as people write them", () => {
     ];
     const load = (records: unknown[][]) => ask("PLACE_LOAD", [records, "", places, AS_OF]);
     expect(load(RECORDS)).toEqual(load(SPELT_ALIKE));
+  });
+});
+
+// The same tape in two spellings was two groups.
+describe("names under a column of the nursery's own", () => {
+  it("are one group where they are one name, and stay apart where signs tell them", () => {
+    const texts = ["Blue tape", "blue  tape", "Blue tape", "A", "A-", "5", "-5"];
+    const records = [
+      ["Batch", "Grafted on", "Grafts made", "Takes", "Tape"],
+      ...texts.map((tape, at) => [`B${at}`, "2026-08-01", 100, 80, tape]),
+    ];
+    const groups = askRows("TAKE_SUMMARY", [records, "Tape"])
+      .slice(1)
+      .map(([tape]) => String(tape));
+    expect(groups).toEqual(expect.arrayContaining(["Blue tape", "A", "A-", "5", "-5"]));
+    expect(groups.filter((one) => one.toLowerCase().startsWith("blue"))).toEqual(["Blue tape"]);
   });
 });

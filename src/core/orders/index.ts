@@ -22,4 +22,4 @@ export type { OutlookQuestion } from "./outlook-question";
 export { PLAN_COLUMNS, type PlannedOrder, type PlanQuestion, plannedOrder } from "./planned-order";
 export { orderTable, readOrders } from "./read-orders";
 export { USUAL_ASSURANCE } from "./usual-assurance";
-export { methodOfCrop, writtenVarieties } from "./wishes";
+export { methodOfCrop, varietyAsTold, writtenVarieties } from "./wishes";

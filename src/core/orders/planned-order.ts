@@ -12,14 +12,7 @@ import type { OrdersRemark, PlanFact, PlanWarning } from "./order-remark";
 import { type OrderPlan, type PlannedStep, planOrder } from "./plan-order";
 import { promiseFromStanding } from "./promise-from-standing";
 import { varietiesInDoubt } from "./varieties-in-doubt";
-import {
-  firstVariety,
-  type KnownNames,
-  namesKnown,
-  unknownWishes,
-  varietyAsTold,
-  wishesOf,
-} from "./wishes";
+import { firstVariety, type KnownNames, namesKnown, unknownWishes, wishesOf } from "./wishes";
 
 /** The columns of a step's row. */
 export const PLAN_COLUMNS = {
@@ -72,11 +65,8 @@ export interface PlannedOrderLine extends Pick<PlannedStep, "step" | "doBy" | "p
  *
  * @throws InputError "unknown-method" | "timetable-unusable" when the timetable is empty
  */
-export function plannedOrder(asked: PlanQuestion): PlannedOrder {
-  const { timetable, records, assurance, wanted, readyBy, harvest } = asked;
-  const nameOf = records?.words?.nameOf;
-  const question =
-    nameOf === undefined ? asked : { ...asked, variety: varietyAsTold(asked.variety, nameOf) };
+export function plannedOrder(question: PlanQuestion): PlannedOrder {
+  const { timetable, records, assurance, wanted, readyBy, harvest } = question;
   const method = methodOrRefuse(timetable, question.methodName);
   const asOf = question.asOf ?? (records === null ? null : latestDay(records));
   const projection =

@@ -1,5 +1,6 @@
 import { InputError } from "../faults";
 import { madeOnce } from "../made-once";
+import { commonestSpellings } from "../names";
 import { namesPeople } from "../people";
 import { type Batch, factNamed, type Records, TEXT_FACTS } from "../records";
 import { normalText } from "../words";
@@ -50,15 +51,26 @@ function groupColumn(name: string, records: Records, argument: string): GroupCol
   }
   if (first.target?.kind === "fact") return ofFact(first.header, first.target.fact);
   const columnIn = new Map(named.map(({ table, column }) => [table, column]));
-  const textOf = (batch: Batch) => {
+  const written = (batch: Batch) => {
     const column = columnIn.get(batch.table);
     return column === undefined ? "" : records.textIn(batch, column);
+  };
+  // "Blue tape" and "blue  tape" are one name, as under the columns that we know.
+  const spelling = commonestSpellings(records.batches.map(written).filter(isName));
+  const textOf = (batch: Batch) => {
+    const text = written(batch);
+    return spelling.get(text) ?? text;
   };
   return {
     name: first.header,
     people: namesPeople(records, first.header, textOf),
     valueOf: textOf,
   };
+}
+
+/** "A-" and "-5" are marks and numbers, which signs tell apart. */
+function isName(text: string): boolean {
+  return /\p{L}/u.test(text) && !/^[-+<>=]|[-+]$/.test(text);
 }
 
 /** A fact is taken from the batch, where it is filled down and gathered from logs. */

@@ -19,7 +19,12 @@ export function orderAsked(now: RecordsNow, request: PlanOrderRequest): PlanQues
     variety: request.variety,
     harvest: request.harvest,
   };
-  return planQuestion(door, order, { timetable, records: () => records, names: NAMED_ON_PAGE });
+  return planQuestion(door, order, {
+    timetable,
+    words: records.words,
+    records: () => records,
+    names: NAMED_ON_PAGE,
+  });
 }
 
 /** A number that was entered; blank where none was. */
