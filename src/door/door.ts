@@ -23,6 +23,7 @@ import {
   readRecords,
   readTimetable,
   readTold,
+  recordedSteps,
   type Timetable,
   type Told,
   type ToldWords,
@@ -153,7 +154,7 @@ export function openDoor(host: Host, columns: unknown = ""): Door {
     },
     crew: (value, { timetable, asOf, words }) => {
       mustBeGiven("crew", value, "crew");
-      const steps = timetable.methods.flatMap((method) => method.steps);
+      const steps = timetable.methods.flatMap(recordedSteps);
       const stepKeys = new Set(steps.map(({ key }) => key));
       const habits = { asOf, localeOrder: order(), nameOf: words?.nameOf };
       return readCrew(beside(value), { stepKeys, timetable, ...habits });
@@ -184,5 +185,5 @@ function mustBeGiven(argument: string, value: unknown, needs: "table" | "crew" |
 }
 
 function stepNames({ methods }: Timetable): readonly string[] {
-  return methods.flatMap(({ steps }) => steps.map(({ name }) => name));
+  return methods.flatMap((method) => recordedSteps(method).map(({ name }) => name));
 }

@@ -925,6 +925,9 @@ read. Without FILE an invented nursery is opened.
   },
 
   records: {
+    careToday: "Today: {tasks, list} ({batches, plural, one {# batch} other {# batches}}).",
+    careTodayAt:
+      "Today at {place}: {tasks, list} ({batches, plural, one {# batch} other {# batches}}).",
     columnsLeftAlone:
       "Columns of days left alone, because we can't tell of what: {columns, list}. Say it in the argument columns.",
     jobNeverRecorded:
@@ -1377,8 +1380,10 @@ read. Without FILE an invented nursery is opened.
     afterLeftOut: "it is counted from {after}, which is left out",
     at: "timetable row {row}, {column}: {trouble}",
     beforeParent: "{step} can't come before {after}",
+    careWithoutStart: "{step} must say in After from which step on it is done",
     cellLeftOut: "The cell is left out, the rest of the row is used",
     columnAt: "Timetable row {row}, {column}",
+    countedFromBeside: "{after} is no step to count from: it comes before one, or again and again",
     daysMustRise: "the days of {step} must rise from From day to Usual day to By day",
     daysNotWhole: "the days of {step} must be whole days",
     keptOutOfRange: "Kept of 100 at {step} must be above 0 and at most 100",
@@ -1592,6 +1597,7 @@ read. Without FILE an invented nursery is opened.
     readAs: "Read as {readAs}",
     readAsName: 'Read as "{name}"',
     readAsNobody: "Read as blank: it names none",
+    readAsNotDone: "Read as: not to be done",
     readAsPlants: "Read as {count} plants",
     readAsShare: "Read as {count}, which is {percent} % of {outOf}",
     releaseHappens: "A wrap left on cuts into the plant",

@@ -1,4 +1,4 @@
-import { type LeftOut, shortFacts } from "../core";
+import { type LeftOut, shortened, shortFacts } from "../core";
 import * as text from "../sentences/made/records";
 import { type SentencesOf, sentenceOf, together, type Where } from "./sentence-of";
 import { timetableRemark } from "./timetable";
@@ -8,6 +8,12 @@ const MOST_NAMED = 10;
 
 /** Remarks on records, which those of every capability hold. */
 export const RECORDS_REMARKS: SentencesOf<LeftOut> = {
+  "care-today": ({ place, tasks, batches }) => {
+    const facts = { tasks: tasks.map(shortened), batches };
+    return place === ""
+      ? text.careToday(facts)
+      : text.careTodayAt({ place: shortened(place), ...facts });
+  },
   "job-never-recorded": (facts) => text.jobNeverRecorded(facts),
   "no-such-columns": ({ columns }, where) => {
     const told = columns.map((one) => text.toldAs(shortFacts(one)));

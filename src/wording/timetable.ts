@@ -39,6 +39,8 @@ const FAULTS: SentencesOf<TimetableFault> = {
   "same-step": text.sameStep,
   "no-such-step": text.noSuchStep,
   "after-left-out": text.afterLeftOut,
+  "counted-from-beside": text.countedFromBeside,
+  "care-without-start": text.careWithoutStart,
   circle: ({ steps }) => text.afterIsCircle({ steps: circleWords(steps) }),
 };
 

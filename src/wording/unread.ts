@@ -35,6 +35,7 @@ const READ_AS: SentencesOf<ReadAs> = {
   count: ({ count }) => trouble.readAs({ readAs: count }),
   many: trouble.readAsPlants,
   nobody: trouble.readAsNobody,
+  "not-to-be-done": trouble.readAsNotDone,
   share: trouble.readAsShare,
   day: ({ day }) => trouble.readAs({ readAs: dayWords(day) }),
 };

@@ -44,4 +44,6 @@ export type ReadAs =
     }
   /** A word that names nobody, as good as blank. */
   | { readonly code: "nobody" }
+  /** A word that may also stand for what is not known. */
+  | { readonly code: "not-to-be-done" }
   | { readonly code: "day"; readonly day: CivilDay };

@@ -7,11 +7,14 @@ import {
   likelyPlants,
   type Projection,
   project,
+  type TaskWindow,
   taskWindow,
 } from "../projection";
-import type { JobNeverRecorded, LeftOut, Records } from "../records";
+import { type JobNeverRecorded, type LeftOut, type Records, stepIndex } from "../records";
 import { leftOutOfOpen, type Step, type Timetable } from "../timetable";
+import { careByPlace } from "./care-by-place";
 import { missedJobs } from "./missed-jobs";
+import { workAhead } from "./work-ahead";
 
 export const DUE_COLUMNS = {
   doOn: "day",
@@ -77,15 +80,28 @@ export interface DueTasks {
  * @param believing what is believed of batches to come; what the records teach, if left out
  */
 export function dueTasks(question: DueQuestion, believing?: Forecaster): DueTasks {
-  const { records, daysAhead } = question;
+  const { records, asOf, daysAhead } = question;
   const projection = project({ ...question, level: ANY_LEVEL }, believing);
-  const taskAt = taskFinder(projection, daysAhead);
+  const taskIn = taskFinder(projection, daysAhead);
+  const taskAt = (state: BatchState, index: number): readonly Task[] => {
+    const window = taskWindow(state, index);
+    const step = state.method.steps[index];
+    if (state.skipped[index] || window === null || step === undefined) return [];
+    return taskIn(state, window, { step, at: index, isRecorded: state.recordable[index] ?? false });
+  };
   const everRecorded = recordedSteps(records);
   const never = new Map<string, JobNeverRecorded>();
   const tasks: Task[] = [];
+  const open: BatchState[] = [];
+  const recordedAt = (key: string) => stepIndex(records, key);
   for (const { state } of projection.batches) {
     if (state === null || !state.open) continue;
     const { method } = state;
+    open.push(state);
+    for (const { step, window } of workAhead(state, recordedAt)) {
+      const isRecorded = recordedAt(step.key) !== null && everRecorded(step.key);
+      tasks.push(...taskIn(state, window, { step, at: step.after ?? 0, isRecorded }));
+    }
     for (const index of missedJobs(state)) {
       const { key, name } = method.steps[index] as Step;
       if (everRecorded(key)) tasks.push(...taskAt(state, index));
@@ -100,22 +116,35 @@ export function dueTasks(question: DueQuestion, believing?: Forecaster): DueTask
   }
   return {
     rows: tasks.sort(inTurn),
-    remarks: [...leftOutOfOpen(question), ...never.values()],
+    remarks: [
+      ...leftOutOfOpen(question),
+      ...never.values(),
+      ...careByPlace(open, asOf, recordedAt),
+    ],
   };
 }
 
-/** Finds the task of a step; none where it lies too far ahead, or can't be told, or is over. */
+interface TaskOf {
+  readonly step: Step;
+  /** Index of the step, or of the one that it is done ahead of. */
+  readonly at: number;
+  /** Whether somebody would have written it down. */
+  readonly isRecorded: boolean;
+}
+
+/** Finds the task of a step in its days; none where it lies too far ahead, or is over. */
 function taskFinder(projection: Projection, daysAhead: number) {
-  return (state: BatchState, index: number): readonly Task[] => {
+  return (
+    state: BatchState,
+    { from, usual, by }: TaskWindow,
+    { step, at, isRecorded }: TaskOf,
+  ): readonly Task[] => {
     const { batch, method, asOf } = state;
-    const window = taskWindow(state, index);
-    if (state.skipped[index] || window === null || window.from > asOf + daysAhead) return [];
-    const step = method.steps[index] as Step;
-    const { from, usual, by } = window;
+    if (from > asOf + daysAhead) return [];
     const isPast = by < asOf;
     // A step that can't be recorded is a reminder in its time; nobody could ever tick it off.
-    if (isPast && (!state.recordable[index] || step.kind === "look")) return [];
-    const likely = likelyPlants(projection, state, index);
+    if (isPast && (!isRecorded || step.kind === "look")) return [];
+    const likely = likelyPlants(projection, state, at);
     const { worked: plants } = likely;
     const status = isPast ? "late" : from <= asOf ? "due" : "coming";
     return [

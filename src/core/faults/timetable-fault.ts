@@ -23,7 +23,8 @@ type Kind =
         | "kept-out-of-range"
         | "rate-not-above-0"
         | "needs-unreadable"
-        | "no-such-kind";
+        | "no-such-kind"
+        | "care-without-start";
       readonly step: string;
     }
   | { readonly code: "before-parent"; readonly step: string; readonly after: string }
@@ -37,6 +38,8 @@ type Kind =
   | { readonly code: "no-such-step"; readonly after: string; readonly method: string }
   /** The step that it is counted from is left out. */
   | { readonly code: "after-left-out"; readonly after: string }
+  /** It is work before a step, or care that is repeated: no day of a batch. */
+  | { readonly code: "counted-from-beside"; readonly after: string }
   /** Each of the steps is counted from the next, the last from the first. */
   | { readonly code: "circle"; readonly steps: readonly string[] };
 

@@ -94,7 +94,9 @@ function stateOf(
     method,
     asOf,
     recordable:
-      skipped === NONE ? recordable : recordable.map((can, step) => can && !skipped[step]),
+      batch.notDone.length === 0
+        ? recordable
+        : recordable.map((can, step) => can && skipped[step] !== true),
     skipped,
     doneOn,
     plannedOn,

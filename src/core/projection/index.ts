@@ -16,4 +16,4 @@ export { LOOKBACK_COLUMNS, type Lookback, lookback } from "./lookback";
 export { type Projection, project } from "./project";
 export { READY_COLUMNS, type ReadyPlants, type ReadyRow, readyPlants } from "./ready-plants";
 export { isSilent } from "./silence";
-export { taskWindow } from "./task-window";
+export { type TaskWindow, taskWindow } from "./task-window";

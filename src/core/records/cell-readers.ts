@@ -147,7 +147,9 @@ export function cellReaders(grid: Grid, habits: ReadingHabits): CellReaders {
     if (reading.kind === "blank") return null;
     if (reading.kind === "undated") return reading;
     if (reading.kind === "unread") {
-      if (notDone !== undefined && typeof cell === "string" && NOT_DONE.has(normalText(cell))) {
+      if (notDone !== undefined && typeof cell === "string" && saysNotDone(cell)) {
+        // Some write it of what they don't know.
+        if (isNothing(cell)) listReading(row, match, { code: "not-to-be-done" });
         notDone();
         return null;
       }
@@ -195,6 +197,11 @@ function saysYes(cell: Cell, read: (cell: Cell) => DayReading): boolean | null {
 }
 
 const NOT_DONE = wordSet((words) => words.notDone);
+
+/** Whether a text says that something is not to be done. */
+export function saysNotDone(text: string): boolean {
+  return NOT_DONE.has(normalText(text));
+}
 
 const NO_NAME = wordSet((words) => words.noName);
 

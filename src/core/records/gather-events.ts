@@ -74,6 +74,7 @@ function together(
   let dispatched = batch?.dispatched ?? null;
   let received = batch?.received ?? null;
   let closed = batch?.closed ?? false;
+  const notDone = [...(batch?.notDone ?? [])];
   // Without a day a line counts as the first: a dated one is surer.
   const inOrder = [...events].sort((a, b) => (a.day ?? 0) - (b.day ?? 0) || a.row - b.row);
   for (const event of inOrder) {
@@ -83,6 +84,10 @@ function together(
     }
     const { what, count, day } = event;
     if (what.kind === "step") {
+      if (what.isNotDone) {
+        notDone.push(what.key);
+        continue;
+      }
       const index = stepKeys.indexOf(what.key);
       if (batch?.counts[index] == null && count !== null) counts[index] = count;
       if (batch?.days[index] == null && day !== null) days[index] = day;
@@ -116,7 +121,7 @@ function together(
     closed,
     days: days as readonly (CivilDay | null)[],
     counts,
-    notDone: batch?.notDone ?? [],
+    notDone,
   };
 }
 

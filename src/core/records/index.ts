@@ -6,6 +6,7 @@ export { type CellReaders, cellReaders, type ReadingHabits } from "./cell-reader
 export type { ColumnMatch } from "./column-match";
 export { type ColumnTarget, type TargetKey, targetKey } from "./column-target";
 export {
+  type CareToday,
   type JobNeverRecorded,
   type LeftOut,
   leftOut,

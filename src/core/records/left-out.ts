@@ -38,13 +38,23 @@ export interface JobNeverRecorded {
   readonly batches: number;
 }
 
+/** Repeated care, such as weeding, that falls on the as-of day in a place; empty where batches name none. */
+export interface CareToday {
+  readonly code: "care-today";
+  readonly place: string;
+  readonly tasks: readonly string[];
+  /** The batches there that it is for. */
+  readonly batches: number;
+}
+
 /** What no answer may leave out without a word; part of the remarks of each. */
 export type LeftOut =
   | RowsLeftOut
   | ColumnsUnknown
   | TimetableLeftOut
   | MethodsUnread
-  | JobNeverRecorded;
+  | JobNeverRecorded
+  | CareToday;
 
 /** A remark on what could not be used of a timetable, if anything. */
 export function timetableLeftOut(

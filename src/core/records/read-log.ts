@@ -2,7 +2,7 @@ import { cellText, dayColumnReader, type Grid } from "../cells";
 import type { CivilDay } from "../dates";
 import { type BatchFact, type EventFact, normalText, stepKey, wordSet } from "../words";
 import { NAMES, TEXT_FACTS, type TextFact } from "./batch";
-import { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
+import { type CellReaders, cellReaders, type ReadingHabits, saysNotDone } from "./cell-readers";
 import type { ColumnMatch } from "./column-match";
 import { columnCells, type TableArea } from "./find-tables";
 import { isTotalsText, rowOutline } from "./row-kinds";
@@ -15,7 +15,7 @@ export interface LogEvent {
   readonly table: number;
   readonly batch: string;
   readonly what:
-    | { readonly kind: "step"; readonly key: string }
+    | { readonly kind: "step"; readonly key: string; readonly isNotDone?: boolean }
     | { readonly kind: "culled" | "dispatched" | "moved" | "splitOff" | "closed" };
   readonly day: CivilDay | null;
   readonly count: number | null;
@@ -105,9 +105,9 @@ function lineReader(
     cells.list({ row: row + 1, column, found: textAt(row, match), code });
     return null;
   };
-  const dayIn = (row: number): CivilDay | null => {
+  const dayIn = (row: number, notDone: () => void): CivilDay | null => {
     if (dayMatch === undefined) return null;
-    const day = cells.day(row, dayMatch, dayReader);
+    const day = cells.day(row, dayMatch, { read: dayReader.read, notDone });
     if (day === null && textAt(row, dayMatch) === "") listed(row, dayMatch, "line-without-day");
     if (day === null || typeof day === "number") return day;
     return cells.settledDay(row, dayMatch, {
@@ -123,7 +123,10 @@ function lineReader(
     if (batch === "") return listed(row, batchMatch, "line-without-batch");
     const what = whatWasDone(cells.text(row, stepMatch), { stepKeys, byParts });
     if (what === null) return listed(row, stepMatch, "line-without-step");
-    const day = dayIn(row);
+    let isNotDone = false;
+    const day = dayIn(row, () => {
+      isNotDone = true;
+    });
     before = day ?? before;
     const facts: Partial<Record<TextFact, string>> = {};
     for (const [fact, match] of factMatches) {
@@ -134,7 +137,7 @@ function lineReader(
       row: row + 1,
       table: matches[0]?.table ?? 0,
       batch,
-      what,
+      what: isNotDone && what.kind === "step" ? { ...what, isNotDone } : what,
       day,
       count: cells.count(row, countMatch, null),
       person: cells.text(row, personMatch),
@@ -148,7 +151,7 @@ type LineTrouble = "line-without-batch" | "line-without-step" | "line-without-da
 
 function whatWasDone(
   text: string,
-  { stepKeys, byParts }: Pick<LogToRead, "stepKeys" | "byParts">,
+  known: Pick<LogToRead, "stepKeys" | "byParts">,
 ): LogEvent["what"] | null {
   const normal = normalText(text);
   if (CULLED.has(normal)) return { kind: "culled" };
@@ -156,6 +159,28 @@ function whatWasDone(
   if (MOVED.has(normal)) return { kind: "moved" };
   if (SPLIT_OFF.has(normal)) return { kind: "splitOff" };
   if (CLOSED.has(normal)) return { kind: "closed" };
+  return notDoneIn(normal, known) ?? stepDone(text, known);
+}
+
+function stepDone(
+  text: string,
+  { stepKeys, byParts }: Pick<LogToRead, "stepKeys" | "byParts">,
+): LogEvent["what"] | null {
   const key = stepKey(text);
   return stepKeys.has(key) ? { kind: "step", key } : byParts(text);
+}
+
+/** A step with words that it is not to be done behind it or before it: "First release: not needed". */
+function notDoneIn(
+  normal: string,
+  known: Pick<LogToRead, "stepKeys" | "byParts">,
+): LogEvent["what"] | null {
+  const words = normal.split(" ");
+  for (let at = 1; at < words.length; at += 1) {
+    const [one, other] = [words.slice(0, at).join(" "), words.slice(at).join(" ")];
+    const step = saysNotDone(other) ? one : saysNotDone(one) ? other : null;
+    const what = step === null ? null : stepDone(step, known);
+    if (what?.kind === "step") return { ...what, isNotDone: true };
+  }
+  return null;
 }

@@ -32,6 +32,9 @@ export interface TableToRead {
   readonly down: ReadonlyMap<BatchFact, FilledDown>;
 }
 
+/** One for all: hardly any row says it. */
+const NONE: readonly string[] = [];
+
 /**
  * Reads the rows of a table, one batch each.
  *
@@ -155,7 +158,7 @@ export function rowReader({ grid, table, columns, habits, down }: TableToRead): 
         closed: closed !== null && cells.yes(row, closed.match, closed.read),
         days: daysIn(row, sectionYear),
         counts: countsIn(row, cells),
-        notDone,
+        notDone: notDone.length === 0 ? NONE : notDone,
       };
     },
   };

@@ -1,6 +1,7 @@
 import type { TimetableFault } from "../faults";
 import { madeOnce } from "../made-once";
 import { stepKey } from "../words";
+import { countedFromBeside, isAhead, isPassed, noSuchEnds } from "./beside-steps";
 import { type Need, readNeeds } from "./needs";
 import {
   circleIn,
@@ -29,7 +30,8 @@ export interface BuiltTimetable {
  * are ready is left out whole, since nothing could be forecast but too early.
  *
  * Method: depth-first search along After for circles; then a stable sort by usual days from the
- *   start, which can't put a step before the one it is counted from since days are never negative.
+ *   start, which can't put a step before the one it is counted from: work ahead of a step, whose days
+ *   are below 0, stands in a list of its own.
  *
  * @param unread what could not be read of the cells of these rows, and of rows that are not among them
  */
@@ -68,8 +70,10 @@ function groupByMethod(rows: readonly StepRow[]): StepRow[][] {
 
 /** The row of the step at which plants are ready; see Method. */
 function readyRow(group: readonly StepRow[]): StepRow {
-  return (group.find(({ step }) => stepKey(step) === "ready") ??
-    group[group.length - 1]) as StepRow;
+  const passed = group.filter(isPassed);
+  return (passed.find(({ step }) => stepKey(step) === "ready") ??
+    passed[passed.length - 1] ??
+    group[0]) as StepRow;
 }
 
 /** The rows of a method that can be used, without the cells that can't; and what is wrong. */
@@ -98,6 +102,8 @@ function usableRows(
   add(sameSteps(group));
   // A step that is there but left out is no step that is not there.
   add(noSuchSteps(group));
+  add(noSuchEnds(group));
+  add(countedFromBeside(left()));
   for (let circle = circleIn(left()); circle !== null; circle = circleIn(left())) {
     found.push(circle.fault);
     for (const row of circle.rows) out.add(row);
@@ -127,7 +133,8 @@ function usableRows(
   return { usable, found };
 }
 
-function orderSteps(group: readonly StepRow[]): Method {
+function orderSteps(rows: readonly StepRow[]): Method {
+  const group = rows.filter(isPassed);
   const indexOf = new Map(group.map(({ step }, index) => [stepKey(step), index]));
   const parents = group.map(({ after }) =>
     after === "" ? null : (indexOf.get(stepKey(after)) as number),
@@ -143,31 +150,47 @@ function orderSteps(group: readonly StepRow[]): Method {
   const order = group
     .map((_, at) => at)
     .sort((a, b) => fromStart(a) - fromStart(b) || depth(a) - depth(b) || a - b);
-  const newIndex = new Map(order.map((at, index) => [at, index]));
-  const steps = order.map((at): Step => {
-    const row = group[at] as StepRow;
-    const parent = parents[at] ?? null;
-    const { from, usual, by } = windowOf(row);
-    return {
-      name: row.step,
-      key: stepKey(row.step),
-      after: parent === null ? null : (newIndex.get(parent) as number),
-      from: parent === null ? 0 : (from as number),
-      usual: parent === null ? 0 : (usual as number),
-      by: parent === null ? 0 : (by as number),
-      counted: row.counted,
-      kept: row.counted && row.keptOf100 !== null ? row.keptOf100 / 100 : null,
-      perPersonHour: row.perPersonHour,
-      needs: readNeeds(row.needs) as readonly Need[],
-      caution: row.caution,
-      source: row.source,
-      kind: kindIn(row.kind) ?? usualKind(stepKey(row.step), row.counted),
-    };
-  });
+  const newIndex = new Map(order.map((at, index) => [stepKey((group[at] as StepRow).step), index]));
+  const placeOf = (step: string): number | null => newIndex.get(stepKey(step)) ?? null;
+  const stepOf = (row: StepRow) => stepAt(row, placeOf(row.after));
+  const steps = order.map((at) => stepOf(group[at] as StepRow));
   const ready = steps.findIndex((step) => step.key === "ready");
   return {
-    name: (group[0] as StepRow).method,
+    name: (rows[0] as StepRow).method,
     steps,
+    ahead: rows.filter(isAhead).map(stepOf),
+    rounds: rows.flatMap((row) =>
+      row.every === null
+        ? []
+        : [
+            {
+              ...stepOf(row),
+              every: row.every,
+              until: row.until === "" ? null : placeOf(row.until),
+            },
+          ],
+    ),
     ready: ready === -1 ? steps.length - 1 : ready,
+  };
+}
+
+/** @param after index of the step that its days are counted from; null for the first */
+function stepAt(row: StepRow, after: number | null): Step {
+  const { from, usual, by } = windowOf(row);
+  const key = stepKey(row.step);
+  return {
+    name: row.step,
+    key,
+    after,
+    from: after === null ? 0 : (from as number),
+    usual: after === null ? 0 : (usual as number),
+    by: after === null ? 0 : (by as number),
+    counted: row.counted,
+    kept: row.counted && row.keptOf100 !== null ? row.keptOf100 / 100 : null,
+    perPersonHour: row.perPersonHour,
+    needs: readNeeds(row.needs) as readonly Need[],
+    caution: row.caution,
+    source: row.source,
+    kind: kindIn(row.kind) ?? usualKind(key, row.counted),
   };
 }

@@ -1,5 +1,6 @@
 import { type ColumnMatch, FACT_NAMES, LEAVE_ALONE } from "../records";
 import { normalText } from "../words";
+import { recordedSteps } from "./beside-steps";
 import type { Step, Timetable } from "./timetable";
 
 /** What nurseries call the columns of the steps that everyone has: day, plants. */
@@ -17,7 +18,7 @@ const USUAL_NAMES: Readonly<Record<string, readonly [day: string, count: string]
  */
 export function columnChoices(timetable: Timetable): readonly string[] {
   const steps = timetable.methods.flatMap((method) =>
-    method.steps.flatMap((step) =>
+    recordedSteps(method).flatMap((step) =>
       (step.counted ? (["day", "count"] as const) : (["day"] as const)).map((what) =>
         stepColumnName(step, what),
       ),
@@ -57,9 +58,7 @@ export function essentialColumns(
 export function choiceOf({ target }: Pick<ColumnMatch, "target">, timetable: Timetable): string {
   if (target === null) return LEAVE_ALONE;
   if (target.kind !== "step") return FACT_NAMES[target.fact];
-  const step = timetable.methods
-    .flatMap(({ steps }) => steps)
-    .find(({ key }) => key === target.key);
+  const step = timetable.methods.flatMap(recordedSteps).find(({ key }) => key === target.key);
   return stepColumnName(step ?? { key: target.key, name: target.key }, target.what);
 }
 

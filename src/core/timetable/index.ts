@@ -1,5 +1,6 @@
 /** The steps of a method: the built-in ones, and those of a nursery's own table. */
 
+export { recordedSteps } from "./beside-steps";
 export type { BuiltTimetable } from "./build-methods";
 export { choiceOf, columnChoices, type EssentialName, essentialColumns } from "./column-choices";
 export { hangsOn } from "./hangs-on";
@@ -11,7 +12,7 @@ export type { Need } from "./needs";
 export type { MethodUnread } from "./read-method";
 export { builtInTimetable, readTimetable } from "./read-timetable";
 export type { StepKind } from "./step-kind";
-export type { Method, Step, Timetable } from "./timetable";
+export type { Method, Round, Step, Timetable } from "./timetable";
 export { TIMETABLE_COLUMNS, TIMETABLE_HEADER } from "./timetable-header";
 export { type TimetableRow, timetableRows } from "./timetable-rows";
 export { methodWord, toldWords } from "./told-words";

@@ -5,7 +5,7 @@ export interface StepDescription {
   readonly name: string;
   /** Name of the step that the days are counted from; null for the first. */
   readonly after: string | null;
-  /** From, usual and by, in whole days. */
+  /** From, usual and by, in whole days; below 0 for work that comes before that step. */
   readonly days: readonly [from: number, usual: number, by: number];
   readonly counted?: boolean;
   readonly keptOf100?: number;
@@ -16,6 +16,10 @@ export interface StepDescription {
   readonly source: string;
   /** Where it is not the usual one, see usualKind. */
   readonly kind?: StepKind;
+  /** Care that is repeated every so many days, from the first of `days` to the last. */
+  readonly every?: number;
+  /** The step that ends it. */
+  readonly until?: string;
 }
 
 /** A built-in method as it is written down. */

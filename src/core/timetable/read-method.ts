@@ -74,7 +74,7 @@ function withLost({ methods, leftOut }: Timetable): readonly Method[] {
   const lostBefore = (at: number) =>
     leftOut.lost
       .filter(({ before }) => before === at)
-      .map(({ name }): Method => ({ name, steps: [], ready: -1 }));
+      .map(({ name }): Method => ({ name, steps: [], ahead: [], rounds: [], ready: -1 }));
   return [
     ...methods.flatMap((method, at) => [...lostBefore(at), method]),
     ...lostBefore(methods.length),

@@ -72,6 +72,8 @@ export function readTimetable(grid: Grid): BuiltTimetable {
       caution: paragraph("caution"),
       source: paragraph("source"),
       kind: text("kind"),
+      every: number("every"),
+      until: text("until"),
     });
   }
   return buildMethods(rows.map(withCaution), unread);
@@ -112,6 +114,8 @@ function rowsOf(method: MethodDescription): StepRow[] {
     caution: step.caution ?? "",
     source: step.source,
     kind: step.kind ?? "",
+    every: step.every ?? null,
+    until: step.until ?? "",
   }));
 }
 

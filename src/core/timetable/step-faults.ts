@@ -2,7 +2,7 @@ import type { TimetableFault } from "../faults";
 import { stepKey, type TimetableField } from "../words";
 import { readNeeds } from "./needs";
 import { kindIn } from "./step-kind";
-import { type StepRow, windowOf } from "./step-row";
+import { MOST_DAYS, type StepRow, windowOf } from "./step-row";
 
 /** A fault as it is found, before it is known what is left out because of it. */
 export type FoundFault = TimetableFault extends infer One
@@ -10,9 +10,6 @@ export type FoundFault = TimetableFault extends infer One
     ? Omit<One, "leftOut">
     : never
   : never;
-
-/** Ten years: more is a slip, and would make forecasts of millions of days. */
-const MOST_DAYS = 3660;
 
 const BESIDE_DAYS: ReadonlySet<TimetableField> = new Set([
   "kept",
@@ -23,11 +20,11 @@ const BESIDE_DAYS: ReadonlySet<TimetableField> = new Set([
 
 /** Whether the row can be used without the cell; days that can't be read are as blank ones. */
 export function isOfCellAlone({ column, code }: FoundFault): boolean {
-  return BESIDE_DAYS.has(column) || code === "no-number";
+  return BESIDE_DAYS.has(column) || (code === "no-number" && column !== "every");
 }
 
 export function isOfDays({ column }: FoundFault): boolean {
-  return column === "from" || column === "usual" || column === "by";
+  return column === "from" || column === "usual" || column === "by" || column === "every";
 }
 
 /** What is wrong with the days and the numbers of a row. */
@@ -44,7 +41,7 @@ export function faultsOfRow(row: StepRow): readonly FoundFault[] {
     if (usual === null) faults.push({ ...at("usual", ""), code: "no-usual-day", step });
     else if (from === null || by === null || from > usual || usual > by) {
       faults.push({ ...at("usual", `${from} / ${usual} / ${by}`), code: "days-must-rise", step });
-    } else if (from < 0) {
+    } else if (from < 0 && (by > 0 || row.every !== null || row.counted)) {
       faults.push({ ...at("from", from), code: "before-parent", step, after: row.after });
     } else {
       const window = { from, usual, by } as const;
@@ -52,7 +49,7 @@ export function faultsOfRow(row: StepRow): readonly FoundFault[] {
         const days = window[column];
         if (!Number.isInteger(days)) {
           faults.push({ ...at(column, days), code: "days-not-whole", step });
-        } else if (days > MOST_DAYS) {
+        } else if (Math.abs(days) > MOST_DAYS) {
           faults.push({ ...at(column, days), code: "too-many-days", step, most: MOST_DAYS });
         }
       }
@@ -63,6 +60,12 @@ export function faultsOfRow(row: StepRow): readonly FoundFault[] {
   }
   if (row.perPersonHour !== null && row.perPersonHour <= 0) {
     faults.push({ ...at("perPersonHour", row.perPersonHour), code: "rate-not-above-0", step });
+  }
+  if (row.every !== null && !(Number.isInteger(row.every) && row.every >= 1)) {
+    faults.push({ ...at("every", row.every), code: "days-not-whole", step });
+  }
+  if (row.every !== null && row.after === "") {
+    faults.push({ ...at("after", ""), code: "care-without-start", step });
   }
   if (row.kind !== "" && kindIn(row.kind) === null) {
     faults.push({ ...at("kind", row.kind), code: "no-such-kind", step });

@@ -15,6 +15,8 @@ export const TIMETABLE_COLUMNS = {
   caution: "text",
   source: "text",
   kind: "text",
+  every: "count",
+  until: "text",
 } as const satisfies Readonly<Record<TimetableField, string>>;
 
 /** Their headers as TIMETABLE writes them, which are read again. */
@@ -32,4 +34,6 @@ export const TIMETABLE_HEADER: Readonly<Record<TimetableField, string>> = {
   caution: "Caution",
   source: "Source",
   kind: "Kind",
+  every: "Every days",
+  until: "Until",
 };

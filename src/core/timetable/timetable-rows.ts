@@ -1,7 +1,9 @@
+import { recordedSteps } from "./beside-steps";
 import { methodOrRefuse } from "./method-of-batch";
 import { needsText } from "./needs";
 import type { StepKind } from "./step-kind";
-import type { Method, Timetable } from "./timetable";
+import { MOST_DAYS } from "./step-row";
+import type { Method, Round, Timetable } from "./timetable";
 
 /** As it is read again. */
 const COUNTED = "yes";
@@ -24,6 +26,9 @@ export interface TimetableRow {
   readonly caution: string | null;
   readonly source: string | null;
   readonly kind: StepKind;
+  /** Whole days from one time to the next of repeated care. */
+  readonly every: number | null;
+  readonly until: string | null;
 }
 
 /**
@@ -38,7 +43,8 @@ export function timetableRows(timetable: Timetable, name: string | null): readon
 }
 
 function rowsOf(method: Method): TimetableRow[] {
-  return method.steps.map((step): TimetableRow => {
+  const nameAt = (at: number | null | undefined) => method.steps[at ?? -1]?.name ?? null;
+  return recordedSteps(method).map((step): TimetableRow => {
     const first = step.after === null;
     return {
       method: method.name,
@@ -46,7 +52,7 @@ function rowsOf(method: Method): TimetableRow[] {
       after: first ? null : (method.steps[step.after]?.name ?? null),
       from: first ? null : step.from,
       usual: first ? null : step.usual,
-      by: first ? null : step.by,
+      by: first || step.by === MOST_DAYS ? null : step.by,
       counted: step.counted ? COUNTED : null,
       kept: step.kept === null ? null : Math.round(step.kept * 1e6) / 1e4,
       perPersonHour: step.perPersonHour,
@@ -54,6 +60,8 @@ function rowsOf(method: Method): TimetableRow[] {
       caution: step.caution || null,
       source: step.source || null,
       kind: step.kind,
+      every: "every" in step ? (step as Round).every : null,
+      until: nameAt((step as Partial<Round>).until),
     };
   });
 }

@@ -25,10 +25,21 @@ export interface Step {
   readonly source: string;
 }
 
+/** Care that is repeated, from one step to another, such as weeding: by place, not by batch. */
+export interface Round extends Step {
+  /** Whole days from one time to the next, 1 or more. `from` and `by` say on which days it starts and ends. */
+  readonly every: number;
+  /** Index of the step with which it ends; null where the days or the batch end it. */
+  readonly until: number | null;
+}
+
 /** A crop and a way of raising it, with its steps; a step stands behind the one it is counted from. */
 export interface Method {
   readonly name: string;
   readonly steps: readonly Step[];
+  /** Work that comes before the step which its days are counted from: they are below 0, or 0. */
+  readonly ahead: readonly Step[];
+  readonly rounds: readonly Round[];
   /** The step at which plants are fit for sale: the one known as "ready", else the last. */
   readonly ready: number;
 }

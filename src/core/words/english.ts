@@ -222,6 +222,8 @@ export const english: LanguageText = {
       caution: "caution, cautions, safety",
       source: "source, sources",
       kind: "kind, kind of step",
+      every: "every days, every, days between, repeat every",
+      until: "until, until step, ends with",
     },
   },
   tabs: {
@@ -237,7 +239,8 @@ export const english: LanguageText = {
   yes: "yes, y, true, x, done, closed, finished, ok",
   no: "no, n, false, open, not yet",
   nothing: "-, --, n a, na, nil, none, ?, tbc, not counted, not yet, pending",
-  notDone: "n a, not needed, not necessary, skipped",
+  notDone:
+    "n a, not needed, not necessary, not required, not applicable, no need, none needed, skip, skipped, not to be done",
   noName: `unknown, not known, no name, unnamed, mixed, mix, various, several, no label, no tag, unlabelled, not sure`,
   ditto: "ditto, do, same, same as above, as above",
   totals: "total, totals, subtotal, sub total, grand total, sum, overall",

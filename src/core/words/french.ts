@@ -211,6 +211,8 @@ export const french: LanguageText = {
       caution: "precaution, precautions, securite",
       source: "source, sources",
       kind: "genre, genre d etape",
+      every: "tous les jours n, tous les x jours, intervalle jours",
+      until: "jusqu a, jusqu a l etape",
     },
   },
   tabs: {
@@ -226,7 +228,8 @@ export const french: LanguageText = {
   yes: "oui, o, vrai, x, clos, fait, termine",
   no: "non, n, faux, en cours, pas encore, ouvert",
   nothing: "neant, rien, nd, pas compte, non compte, a compter, en attente, aucun, nc",
-  notDone: "sans objet, pas necessaire, non necessaire, pas besoin",
+  notDone:
+    "sans objet, s o, pas necessaire, non necessaire, non requis, pas besoin, inutile, a sauter, saute",
   noName: `inconnu, inconnue, sans nom, melange, melanges, divers, diverses, plusieurs, sans etiquette, pas connu, ne sait pas`,
   ditto: "idem, id, meme, ditto",
   totals: "total, totaux, sous total, s total, total general, somme, ensemble",

@@ -211,6 +211,8 @@ export const indonesian: LanguageText = {
       caution: "perhatian, keselamatan",
       source: "sumber",
       kind: "jenis, jenis tahap",
+      every: "setiap hari, setiap, selang hari",
+      until: "sampai, sampai tahap",
     },
   },
   tabs: {
@@ -226,7 +228,7 @@ export const indonesian: LanguageText = {
   yes: "ya, y, benar, x, sudah, selesai",
   no: "tidak, tdk, belum, blm, salah",
   nothing: "nihil, tidak ada, tdk ada, kosong, belum dihitung, blm dihitung, belum",
-  notDone: "tidak perlu, tidak usah, dilewati",
+  notDone: "tidak perlu, tdk perlu, tidak usah, tidak diperlukan, tidak berlaku, dilewati",
   noName: `tidak diketahui, tidak tahu, belum tahu, tanpa nama, campur, campuran, macam macam, tanpa label`,
   ditto: "sda, s d a, sama, idem, sama dengan di atas",
   totals: "total, jumlah, jml, subtotal, sub total, jumlah total, total seluruh",

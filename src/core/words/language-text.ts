@@ -240,6 +240,8 @@ export interface TablesText {
     | "caution"
     | "source"
     | "kind"
+    | "every"
+    | "until"
   >;
 }
 

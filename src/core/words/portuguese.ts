@@ -208,6 +208,8 @@ export const portuguese: LanguageText = {
       caution: "precaucao, precaucoes, seguranca",
       source: "fonte, fontes",
       kind: "classe, classe de etapa",
+      every: "a cada dias, a cada, intervalo dias",
+      until: "ate, ate a etapa",
     },
   },
   tabs: {
@@ -223,7 +225,8 @@ export const portuguese: LanguageText = {
   yes: "sim, s, verdadeiro, x, encerrado, feito, fechado",
   no: "nao, n, falso, aberto, ainda nao",
   nothing: "nada, nenhum, nenhuma, sem dado, s d, nao contado, a contar, pendente",
-  notDone: "nao necessario, nao precisa, nao se aplica",
+  notDone:
+    "nao necessario, nao necessaria, nao precisa, nao se aplica, desnecessario, dispensado, pulado",
   noName: `desconhecido, desconhecida, sem nome, mistura, misturado, misturada, varios, varias, sem etiqueta, nao se sabe, nao sabe`,
   ditto: "idem, id, o mesmo, a mesma",
   totals: "total, totais, subtotal, sub total, total geral, soma",

@@ -210,6 +210,8 @@ export const spanish: LanguageText = {
       caution: "precaucion, precauciones, seguridad",
       source: "fuente, fuentes",
       kind: "clase, clase de etapa",
+      every: "cada dias, cada, cada cuantos dias",
+      until: "hasta, hasta la etapa",
     },
   },
   tabs: {
@@ -225,7 +227,8 @@ export const spanish: LanguageText = {
   yes: "si, s, verdadero, x, cerrado, hecho, terminado",
   no: "no, n, falso, abierto, pendiente, todavia no",
   nothing: "nada, ninguno, ninguna, sin dato, s d, s n, sin contar, no contado, pendiente",
-  notDone: "no necesario, no hace falta, no aplica",
+  notDone:
+    "no necesario, no necesaria, no hace falta, no aplica, no requiere, no se hace, innecesario, omitido",
   noName: `desconocido, desconocida, sin nombre, mezcla, mezclado, mezclada, varios, varias, sin etiqueta, no se sabe, no sabe`,
   ditto: "idem, id, igual, lo mismo, el mismo",
   totals: "total, totales, subtotal, sub total, total general, gran total, suma",

@@ -108,7 +108,7 @@ export function workNeeds(question: DueQuestion): WorkNeeds {
       };
     }),
     remarks: [
-      ...due.remarks,
+      ...due.remarks.filter(({ code }) => code !== "care-today"),
       ...(unknown > 0 ? [{ code: "tasks-not-counted", tasks: unknown } as const] : []),
     ],
   };

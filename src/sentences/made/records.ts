@@ -2,6 +2,10 @@
 
 import { count, list, plural } from "../runtime";
 
+export const careToday = (d: { readonly tasks: readonly string[]; readonly batches: number }): string => "Today: " + list(d.tasks) + " (" + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ").";
+
+export const careTodayAt = (d: { readonly place: string | number; readonly tasks: readonly string[]; readonly batches: number }): string => "Today at " + d.place + ": " + list(d.tasks) + " (" + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ").";
+
 export const columnsLeftAlone = (d: { readonly columns: readonly string[] }): string => "Columns of days left alone, because we can't tell of what: " + list(d.columns) + ". Say it in the argument columns.";
 
 export const jobNeverRecorded = (d: { readonly step: string | number; readonly batches: number }): string => d.step + " is not listed: nothing is written about it in any batch, and it is past in " + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ". Do you do it? Write its day for one batch, and it is asked for in all.";

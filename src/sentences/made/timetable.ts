@@ -10,9 +10,13 @@ export const at = (d: { readonly row: string | number; readonly column: string |
 
 export const beforeParent = (d: { readonly step: string | number; readonly after: string | number }): string => d.step + " can't come before " + d.after;
 
+export const careWithoutStart = (d: { readonly step: string | number }): string => d.step + " must say in After from which step on it is done";
+
 export const cellLeftOut = (): string => "The cell is left out, the rest of the row is used";
 
 export const columnAt = (d: { readonly row: string | number; readonly column: string | number }): string => "Timetable row " + d.row + ", " + d.column;
+
+export const countedFromBeside = (d: { readonly after: string | number }): string => d.after + " is no step to count from: it comes before one, or again and again";
 
 export const daysMustRise = (d: { readonly step: string | number }): string => "the days of " + d.step + " must rise from From day to Usual day to By day";
 

@@ -212,6 +212,8 @@ export const readAsName = (d: { readonly name: string | number }): string => "Re
 
 export const readAsNobody = (): string => "Read as blank: it names none";
 
+export const readAsNotDone = (): string => "Read as: not to be done";
+
 export const readAsPlants = (d: { readonly count: string | number }): string => "Read as " + d.count + " plants";
 
 export const readAsShare = (d: { readonly count: string | number; readonly percent: string | number; readonly outOf: string | number }): string => "Read as " + d.count + ", which is " + d.percent + " % of " + d.outOf;

@@ -1,4 +1,4 @@
-import { type CivilDay, hangsOn, methodFinder, type TargetKey } from "../../core";
+import { type CivilDay, hangsOn, methodFinder, recordedSteps, type TargetKey } from "../../core";
 import { WritingError } from "../host/writing-error";
 import type { RecordsNow } from "../reading/records-tab";
 import { columnReadAs, type TableCell } from "../reading/table-columns";
@@ -26,17 +26,17 @@ export function taskTarget(
   const { records, timetable } = now;
   const batch = batchNamed(now, batchName);
   const has = (method: Method | null): boolean =>
-    method?.steps.some(({ name }) => name === task) ?? false;
+    method !== null && recordedSteps(method).some(({ name }) => name === task);
   const own = methodFinder(timetable)(batch);
   const method = has(own) ? own : timetable.methods.find(has);
-  const step = method?.steps.find(({ name }) => name === task);
+  const step = method ? recordedSteps(method).find(({ name }) => name === task) : undefined;
   if (!method || step === undefined) {
     throw new WritingError({ code: "noStep", task });
   }
   const dayOf = (key: string) => batch.days[records.stepKeys.indexOf(key)] ?? null;
   const countOf = (key: string) => batch.counts[records.stepKeys.indexOf(key)] ?? null;
   const countsBefore = method.steps
-    .slice(0, method.steps.indexOf(step))
+    .slice(0, placeOf(method, step))
     .map(({ name, key }) => ({ name, count: countOf(key) }))
     .filter((one): one is { name: string; count: number } => one.count !== null);
   const recordedDay = dayOf(step.key);
@@ -51,6 +51,12 @@ export function taskTarget(
     ...(ownRow(now, batch, step.key) ??
       logTarget(now, { batch: batch.name, step, day: day ?? recordedDay })),
   };
+}
+
+/** Where a step stands among those that are passed: work ahead stands just before the step it is done for. */
+function placeOf({ steps }: Method, step: Method["steps"][number]): number {
+  const at = steps.indexOf(step);
+  return at === -1 ? (step.after ?? 0) : at;
 }
 
 /** @throws Error when there is none of that name, or more than one */
@@ -76,7 +82,8 @@ function earlierDay(
   of: Method["steps"][number],
   dayOf: (key: string) => CivilDay | null,
 ): TaskTarget["earlierDay"] {
-  for (let index = hangsOn(method, of); index !== null; ) {
+  // Work ahead of a step is done before it; nothing is known of what it waits for.
+  for (let index = of.from < 0 ? null : hangsOn(method, of); index !== null; ) {
     const step = method.steps[index];
     if (step === undefined) return null;
     const day = dayOf(step.key);

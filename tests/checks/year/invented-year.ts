@@ -12,6 +12,7 @@ export interface TrueBatch {
   readonly place: string;
   readonly sown: { readonly day: number; readonly count: number };
   readonly germinated: { readonly day: number; readonly count: number };
+  readonly defoliated: number;
   readonly grafted: { readonly day: number; readonly count: number };
   readonly released: number;
   readonly taken: { readonly day: number; readonly count: number };
@@ -82,6 +83,7 @@ export function inventedYear(seed = 1): readonly TrueBatch[] {
       const half = Math.floor(ready.count / 2);
       return {
         ...{ name, crop, place, sown, germinated, grafted, released, taken, ready },
+        defoliated: grafted.day - between(8, 10),
         releasedAgain:
           name === OPENED_ONCE ? null : Math.max(grafted.day + days.again, released + 7),
         sold: [

@@ -3,31 +3,37 @@ import { type CivilDay, daysLater } from "../../../src/core/dates";
 import { type DueTasks, dueTasks } from "../../../src/core/due/due-tasks";
 import { stateFinder } from "../../../src/core/projection";
 import { readRecords } from "../../../src/core/records/read-records";
-import { methodFinder } from "../../../src/core/timetable";
+import { methodFinder, recordedSteps } from "../../../src/core/timetable";
 import { timetableOf } from "../../core/timetable/typed-timetable";
 import { day } from "../../support/days";
 import { type TrueBatch, trulySold } from "./invented-year";
 
 /** The invented nursery's own timetable: the days are made up, as the nursery is. */
 const OWN = timetableOf(`
-  Method | Step            | After    | From day | Usual day | By day | Counted | Kept of 100
-  Cocoa  | Sowing          |          |          |           |        | yes     |
-  Cocoa  | Germination     | Sowing   | 8        | 10        | 14     | yes     | 85
-  Cocoa  | Grafting        | Sowing   | 86       | 90        | 100    | yes     | 80
-  Cocoa  | First release   | Grafting | 13       | 14        | 18     |         |
-  Cocoa  | Bud break       | Grafting | 10       | 14        | 21     |         |
-  Cocoa  | Take count      | Grafting | 28       | 30        | 35     | yes     | 75
-  Cocoa  | Second release  | Grafting | 40       | 42        | 60     |         |
-  Cocoa  | Branching       | Grafting | 58       | 60        | 66     |         |
-  Cocoa  | Ready           | Grafting | 110      | 112       | 122    | yes     | 90
-  Mango  | Sowing          |          |          |           |        | yes     |
-  Mango  | Germination     | Sowing   | 13       | 15        | 20     | yes     | 85
-  Mango  | Grafting        | Sowing   | 116      | 120       | 130    | yes     | 80
-  Mango  | Bud break       | Grafting | 9        | 12        | 18     |         |
-  Mango  | First release   | Grafting | 28       | 30        | 40     |         |
-  Mango  | Take count      | Grafting | 58       | 60        | 66     | yes     | 75
-  Mango  | Second release  | Grafting | 73       | 75        | 95     |         |
-  Mango  | Ready           | Grafting | 148      | 150       | 160    | yes     | 90`);
+  Method | Step            | After    | From day | Usual day | By day | Counted | Kept of 100 | Every days | Until
+  Cocoa  | Sowing          |          |          |           |        | yes     |             |            |
+  Cocoa  | Germination     | Sowing   | 8        | 10        | 14     | yes     | 85          |            |
+  Cocoa  | Defoliate scions | Grafting | -10     | -9        | -8     |         |             |            |
+  Cocoa  | Grafting        | Sowing   | 86       | 90        | 100    | yes     | 80          |            |
+  Cocoa  | First release   | Grafting | 13       | 14        | 18     |         |             |            |
+  Cocoa  | Bud break       | Grafting | 10       | 14        | 21     |         |             |            |
+  Cocoa  | Take count      | Grafting | 28       | 30        | 35     | yes     | 75          |            |
+  Cocoa  | Second release  | Grafting | 40       | 42        | 60     |         |             |            |
+  Cocoa  | Branching       | Grafting | 58       | 60        | 66     |         |             |            |
+  Cocoa  | Ready           | Grafting | 110      | 112       | 122    | yes     | 90          |            |
+  Cocoa  | Weed the bags   | Sowing   |          |           |        |         |             | 14         | Ready
+  Cocoa  | Shoots below the union | Grafting | 14 |          | 90     |         |             | 7          |
+  Mango  | Sowing          |          |          |           |        | yes     |             |            |
+  Mango  | Germination     | Sowing   | 13       | 15        | 20     | yes     | 85          |            |
+  Mango  | Defoliate scions | Grafting | -10     | -9        | -8     |         |             |            |
+  Mango  | Grafting        | Sowing   | 116      | 120       | 130    | yes     | 80          |            |
+  Mango  | Bud break       | Grafting | 9        | 12        | 18     |         |             |            |
+  Mango  | First release   | Grafting | 28       | 30        | 40     |         |             |            |
+  Mango  | Take count      | Grafting | 58       | 60        | 66     | yes     | 75          |            |
+  Mango  | Second release  | Grafting | 73       | 75        | 95     |         |             |            |
+  Mango  | Ready           | Grafting | 148      | 150       | 160    | yes     | 90          |            |
+  Mango  | Weed the bags   | Sowing   |          |           |        |         |             | 14         | Ready
+  Mango  | Shoots below the union | Grafting | 14 |          | 90     |         |             | 7          |`);
 if (OWN.faults.length > 0) throw new Error(JSON.stringify(OWN.faults));
 const { timetable } = OWN;
 
@@ -36,7 +42,7 @@ export const dayOf = (at: number): CivilDay => daysLater(FIRST_DAY, at);
 
 const HEADER = [
   ...["Batch", "Method", "Place", "Sown on", "Seeds sown", "Germination day", "Germinated"],
-  ...["Grafted on", "Grafts made", "First release", "Take count day", "Takes"],
+  ...["Defoliate scions", "Grafted on", "Grafts made", "First release", "Take count day", "Takes"],
   ...["Second release", "Ready on", "Ready plants", "Dispatched"],
 ];
 
@@ -56,7 +62,7 @@ function bookAt(batches: readonly TrueBatch[], today: number): readonly (readonl
         releasedAgain === null ? (grafted.day < today ? "not needed" : "") : on(releasedAgain);
       const sold = trulySold(batch, today - 1);
       return [
-        ...[...known, ...counted(grafted), on(batch.released)],
+        ...[...known, on(batch.defoliated), ...counted(grafted), on(batch.released)],
         ...[...counted(batch.taken), again, ...counted(batch.ready), sold === 0 ? "" : sold],
       ];
     });
@@ -73,7 +79,7 @@ export interface Morning {
 export function morningOf(batches: readonly TrueBatch[], today: number): Morning {
   const asOf = dayOf(today);
   const records = readRecords(gridOf(bookAt(batches, today)), {
-    stepNames: timetable.methods.flatMap(({ steps }) => steps.map(({ name }) => name)),
+    stepNames: timetable.methods.flatMap((method) => recordedSteps(method).map(({ name }) => name)),
     ...{ asOf, localeOrder: null, decimalMark: null, told: new Map() },
   });
   const stateOf = stateFinder(records, asOf);

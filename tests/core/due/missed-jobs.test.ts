@@ -46,6 +46,13 @@ function due(rows: Record<string, Cell>[], asOf: string) {
   });
   return dueTasks({ records, timetable, asOf: day(asOf), daysAhead: 7 });
 }
+function dueOf(rows: Cell[][], asOf: string) {
+  const records = reading(rows, {
+    stepNames: timetable.methods.flatMap(({ steps }) => steps.map(({ name }) => name)),
+    asOf: day(asOf),
+  });
+  return dueTasks({ records, timetable, asOf: day(asOf), daysAhead: 0 }).rows;
+}
 const lines = (rows: Record<string, Cell>[], asOf: string) =>
   due(rows, asOf).rows.map(
     ({ batch, step, status, daysLate, plants }) =>
@@ -100,6 +107,22 @@ describe("a job that was skipped", () => {
       "B2 First release late 14 90",
     ]);
   });
+
+  it.each(["First release: not needed", "wrap opened, skipped", "Not needed: first release"])(
+    "is not due where a log says %s",
+    (what) => {
+      const log = [
+        ["Batch", "Job", "Date", "Plants"],
+        ["B1", "Grafting", "2026-03-01", 100],
+        ["B1", "First release", "2026-03-15", ""],
+        ["B2", "Grafting", "2026-03-01", 120],
+        ["B2", "Take count", "2026-03-31", 90],
+      ];
+      const inLog = (rows: Cell[][]) => dueOf(rows, "2026-04-02").map(({ batch }) => batch);
+      expect(inLog(log)).toContain("B2");
+      expect(inLog([...log, ["B2", what, "2026-03-15", ""]])).toEqual(["B1"]);
+    },
+  );
 
   it("is no job any more once the plants are gone or the batch is closed", () => {
     expect(lines([RELEASED, { ...FORGOTTEN, Takes: 0 }], "2026-04-02")).toEqual([]);

@@ -13,6 +13,8 @@ describe("readTimetable", () => {
     expect(timetable.methods).toEqual([
       {
         name: "Plum budding",
+        ahead: [],
+        rounds: [],
         ready: 2,
         steps: [
           {

@@ -47,6 +47,8 @@ describe("timetableRows", () => {
       caution: "Wash hands after handling treated seed; read the label.",
       source: "made up",
       kind: "job",
+      every: null,
+      until: null,
     });
   });
 
