@@ -21,10 +21,18 @@ const { values } = parseArgs({
 if (values.list && values.unseen) throw new Error("Lines of the unseen part are never listed.");
 
 const shown: readonly Part[] = values.unseen ? ["unseen"] : ["seen", "practice"];
-const parts = shown.flatMap((part) => [
-  { title: `Headers, ${part}`, lines: scoredHeaders(part), limits: LIMITS.headers },
-  { title: `Values, ${part}`, lines: scoredValues(part), limits: LIMITS.values },
-]);
+const headers = (part: Part) => ({
+  title: `Headers, ${part}`,
+  lines: scoredHeaders(part),
+  limits: LIMITS.headers,
+});
+const parts = [
+  ...shown.flatMap((part) => [
+    headers(part),
+    { title: `Values, ${part}`, lines: scoredValues(part), limits: LIMITS.values },
+  ]),
+  ...(values.unseen ? [] : [headers("tables")]),
+];
 for (const { title, lines } of parts) {
   print(title, lines);
   if (values.list) list(lines);

@@ -1128,8 +1128,11 @@ read. Without FILE an invented nursery is opened.
 
   smallTables: {
     closedDays: "closed days",
+    columnsGuessed: "In the {table} we took {columns, list}.",
+    columnsUnread: "Not read in the {table}: {columns, list}.",
+    columnTaken: "{header} as {name}",
+    columnUnread: "{header} (perhaps {name})",
     crew: "crew",
-    crewUnread: "Not read in the crew: {columns, list}.",
     endsBefore: "it ends before it begins",
     holdsUnknown: "it does not say how many the place holds",
     holdsUnread: "we can't read how many it holds, {why}",
@@ -1148,6 +1151,7 @@ read. Without FILE an invented nursery is opened.
     notPrice: '"{found}" is not a price we can read',
     notUnit: '"{found}" is not a unit we can read',
     notWeekdays: '"{found}" is not plainly weekdays, write "Mon–Fri; Sat half"',
+    orders: "orders",
     places: "places",
     priceRange: "the price is out of range",
     prices: "prices",

@@ -12,10 +12,12 @@ import { needsWords, planFact, planWarning } from "./order-plan";
 import { orderAction, orderName, orderRows, someOrders, somePairs } from "./orders";
 import { RECORDS_REMARKS, someBatches } from "./records";
 import { type SentencesOf, sentenceOf, together, type Where } from "./sentence-of";
+import { COLUMN_REMARKS } from "./small-tables";
 import { tableOf } from "./table-of";
 
 const REMARKS: SentencesOf<OrdersRemark> = {
   ...RECORDS_REMARKS,
+  ...COLUMN_REMARKS,
   "orders-left-out": ({ rows }) => text.rowsLeftOut({ number: rows.length, rows: orderRows(rows) }),
   "crop-unknown": ({ batches }, where) =>
     text.cropUnknown({ batches: someBatches(batches, where) }),

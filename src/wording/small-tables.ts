@@ -1,9 +1,19 @@
-import type { RowFault, RowNote, RowTrouble, SmallTable } from "../core";
+import {
+  type BesideTable,
+  besideName,
+  type ColumnInDoubt,
+  type ColumnsRemark,
+  type RowFault,
+  type RowNote,
+  type RowTrouble,
+} from "../core";
+import { moreColumns } from "../sentences/made/records";
 import * as text from "../sentences/made/small-tables";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
 import { unreadWords } from "./unread";
 
-const TABLES: Readonly<Record<SmallTable, () => string>> = {
+const TABLES: Readonly<Record<BesideTable, () => string>> = {
+  orders: text.orders,
   crew: text.crew,
   "closed-days": text.closedDays,
   places: text.places,
@@ -37,8 +47,31 @@ const NOTES: SentencesOf<RowNote> = {
   "holds-unread": ({ why }) => text.holdsUnread({ why: unreadWords(why) }),
 };
 
+/** Columns that are named before the rest are left to Set up. */
+const MOST_NAMED = 8;
+
+function columnsIn(
+  { table, columns }: ColumnsRemark,
+  name: (column: { readonly header: string; readonly name: string }) => string,
+) {
+  const named = columns
+    .slice(0, MOST_NAMED)
+    .map(({ header, field }: ColumnInDoubt) =>
+      field === null ? header : name({ header, name: besideName(field) }),
+    );
+  const more = columns.length - named.length;
+  return { table: TABLES[table](), columns: more > 0 ? [...named, moreColumns({ more })] : named };
+}
+
+/** Remarks on columns of the tables beside the records. */
+export const COLUMN_REMARKS: SentencesOf<ColumnsRemark> = {
+  "columns-guessed": (one) => text.columnsGuessed(columnsIn(one, text.columnTaken)),
+  "columns-unread": (one) => text.columnsUnread(columnsIn(one, text.columnUnread)),
+};
+
 /** Remarks on rows of the tables beside the records. */
 export const ROW_TROUBLES: SentencesOf<RowTrouble> = {
+  ...COLUMN_REMARKS,
   "row-left-out": ({ table, row, why }) =>
     text.rowLeftOut({ table: TABLES[table](), row: String(row), why: sentenceOf(FAULTS, why) }),
   "row-noted": ({ table, row, what }) =>

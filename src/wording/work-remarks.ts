@@ -1,5 +1,5 @@
 import type { CrewRemark, NeedsRemark, WorkRemark } from "../core";
-import { crewUnread, noHours } from "../sentences/made/small-tables";
+import { noHours } from "../sentences/made/small-tables";
 import * as text from "../sentences/made/work";
 import { dayWords } from "./days";
 import { RECORDS_REMARKS } from "./records";
@@ -9,7 +9,6 @@ import { ROW_TROUBLES } from "./small-tables";
 const CREW_REMARKS: SentencesOf<CrewRemark> = {
   ...ROW_TROUBLES,
   "no-hours-a-day": noHours,
-  "crew-columns-unread": crewUnread,
 };
 
 const REMARKS: SentencesOf<WorkRemark | NeedsRemark> = {

@@ -1,3 +1,4 @@
+/* Longer than most: one table of told words is asked of every function that takes it. */
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../src/core";
 import { askRows } from "../support/ask";
@@ -41,6 +42,17 @@ describe("a table of told words", () => {
       ["B3", "Amel 3", "Cocoa cleft graft", "North"],
     ]);
     expect(rows.every((row) => row[5] !== "")).toBe(true);
+  });
+
+  it("says of ORDER_PLAN's method and variety what it says of the cells", () => {
+    const plan = (method: string, variety: string, records: unknown = RECORDS) =>
+      rowsOf("ORDER_PLAN", [50, "2027-12-01", "", method, 0.8, records, TOLD, AS_OF, variety]);
+    for (const records of [RECORDS, ""]) {
+      const ours = plan("Cocoa cleft graft", "Amel 3", records);
+      expect(plan("Cleft", "Amel 3", records)).toEqual(ours);
+      expect(plan("our own way", "Amel three", records)).toEqual(ours);
+    }
+    expect(plan("Cleft", "amel3")).toEqual(plan("Cocoa cleft graft", "Amel 3"));
   });
 
   it("may have two columns, with or without either header, as older ones do", () => {
@@ -195,8 +207,8 @@ describe("headers of the tables beside the records", () => {
   ];
   const orders = [
     ["Sheet of Ana"],
-    ["Zu wem", "Clone", "Stück", "Bis"],
-    ["Farm A", "Amber", 20, "2027-06-01"],
+    ["Zu wem", "Clone", "Stück", "Am", "Bis"],
+    ["Farm A", "Amber", 20, "2026-11-01", "2027-06-01"],
   ];
   const told = [
     HEAD,
@@ -211,6 +223,14 @@ describe("headers of the tables beside the records", () => {
     expect(() => rowsOf("ORDER_OUTLOOK", outlook(""))).toThrow(
       refusalText({ code: "no-orders-header", start: "Sheet of Ana" }),
     );
+  });
+
+  it("are taken by what stands below them where only one can be meant, and that is said", () => {
+    const one = orders.map((row) => row.filter((_, column) => column !== 3));
+    const rows = rowsOf("ORDER_OUTLOOK", [one, records, "", AS_OF, 0.8, ""]);
+    expect(rows[0]?.slice(1, 4)).toEqual(["Amber", 20, expect.anything()]);
+    const said = rows.flat().join("\n");
+    for (const word of ["Stück", "Bis", "Zu wem"]) expect(said).toContain(word);
   });
 
   it("are refused where the table has no such column", () => {

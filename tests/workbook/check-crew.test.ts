@@ -31,7 +31,7 @@ describe("what can't be read of the crew", () => {
         ...({ code: "row-left-out", table: "crew", row: 3 } as const),
         why: { code: "not-weekdays", found: "now and then" },
       }),
-      say({ code: "crew-columns-unread", columns: ["Phone"] }),
+      say({ code: "columns-unread", table: "crew", columns: [{ header: "Phone", field: null }] }),
     ]);
     expect(rows.map(({ whatHappens }) => whatHappens)).toEqual(rows.map(() => crewHappens()));
   });

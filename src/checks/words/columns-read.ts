@@ -11,11 +11,11 @@ import {
   type Trouble,
   targetKey,
 } from "../../core";
-import { priceWords } from "../../core/costs/read-prices";
-import { placeWords } from "../../core/places/read-places";
-import { type HeadedTable, headedTable } from "../../core/tables";
-import { crewTable, crewWords } from "../../core/work/crew-table";
-import { closedWords } from "../../core/work/read-closed-days";
+import { priceTable } from "../../core/costs/read-prices";
+import { placeTable } from "../../core/places/read-places";
+import type { BesideRead } from "../../core/tables";
+import { crewTable } from "../../core/work/crew-table";
+import { closedTable } from "../../core/work/read-closed-days";
 import { decimalMark } from "../../door/decimal-mark";
 import { localeOrder } from "../../door/locale-order";
 
@@ -51,12 +51,14 @@ export function columnsRead(kind: string, grid: Grid, locale: string): readonly 
   }
   const table = smallTable(kind, grid);
   if (table === null) return columns.map(() => REFUSED);
-  const fields = Object.entries(table.columnOf);
-  // The crew's are named beside every plan of work.
-  const unread = new Set(kind === "crew" ? crewTable(grid)?.unread : []);
+  const named = (list: BesideRead<string>["unread"]) => new Set(list.map(({ header }) => header));
+  const [unread, guessed] = [named(table.unread), named(table.guessed)];
   return columns.map((column) => {
-    const key = fields.find(([, at]) => at === column)?.[0] ?? null;
-    return { key, asked: false, named: unread.has(cellText(grid.at(table.headerRow, column))) };
+    const key =
+      [...table.columnsOf].find(([, at]) => at.includes(column))?.[0] ??
+      (table.notes.includes(column) ? "note" : null);
+    const header = cellText(grid.at(table.headerRow, column));
+    return { key, asked: guessed.has(header), named: unread.has(header) };
   });
 }
 
@@ -92,11 +94,13 @@ function recordsColumn({ columns, troubles }: Records, column: number): ColumnRe
   };
 }
 
-function smallTable(kind: string, grid: Grid): HeadedTable<string> | null {
+type Columns = Pick<BesideRead<string>, "headerRow" | "columnsOf" | "notes" | "unread" | "guessed">;
+
+function smallTable(kind: string, grid: Grid): Columns | null {
   if (kind === "orders") return orderTable(grid);
-  if (kind === "crew") return headedTable(grid, crewWords(), ["person", "hours"]);
-  if (kind === "closed days") return headedTable(grid, closedWords(), ["day"]);
-  if (kind === "places") return headedTable(grid, placeWords(), ["place", "holds"]);
-  if (kind === "prices") return headedTable(grid, priceWords(), ["item", "price"]);
+  if (kind === "crew") return crewTable(grid);
+  if (kind === "closed days") return closedTable(grid);
+  if (kind === "places") return placeTable(grid);
+  if (kind === "prices") return priceTable(grid);
   throw new Error(`the corpus has a kind of table that is not scored: ${kind}`);
 }

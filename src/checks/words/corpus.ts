@@ -30,8 +30,11 @@ export interface ValueLine {
   readonly common: boolean;
 }
 
-/** The parts of the corpus; of the unseen one nothing but counts may be shown. */
-export type Part = "seen" | "practice" | "unseen";
+/**
+ * The parts of the corpus: of the unseen one nothing but counts may be shown, "tables" are more of those
+ * that stand beside the records, and have headers alone.
+ */
+export type Part = "seen" | "practice" | "unseen" | "tables";
 
 const FOLDER = "tests/checks/office-words";
 /** Beginnings of the names of a part's files: practice was written by two. */
@@ -39,6 +42,7 @@ const FILES: Readonly<Record<Part, readonly string[]>> = {
   seen: [""],
   practice: ["practice/a-", "practice/b-"],
   unseen: ["unseen/"],
+  tables: ["../office-tables/"],
 };
 
 export function headerLines(part: Part): readonly HeaderLine[] {

@@ -68,6 +68,7 @@ const FIELDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 /** The keys that a meaning may be read as; none where the product has no column for it. */
 export function keysOf(kind: string, meaning: string): readonly string[] {
   const fields = FIELDS[kind];
+  if (fields !== undefined && meaning === "note") return [meaning];
   if (fields !== undefined) return fields[meaning]?.split(" ") ?? [];
   if (meaning in FACTS) return [FACTS[meaning] as string];
   if (meaning === "takes") return stepColumns("take count", "count");

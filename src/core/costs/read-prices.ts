@@ -2,13 +2,24 @@ import { HOUR, isUsualMeasure, type Measure, measureOf, PIECE } from "../amounts
 import { type Cell, cellText, type DecimalMark, type Grid, shortened } from "../cells";
 import { InputError } from "../faults";
 import { lazily } from "../lazily";
-import { headedTable, type RowFault, type RowTrouble, rowMustBeReady } from "../tables";
+import {
+  besideTable,
+  columnRemarks,
+  type RowFault,
+  type RowTrouble,
+  rowMustBeReady,
+} from "../tables";
 import { normalText, tableWords, wordPattern, wordSet } from "../words";
 import type { UnpricedItem } from "./cost-remark";
 import { readPrice } from "./read-price";
 import { DIGITS, writtenNumber } from "./written-number";
 
 export const priceWords = lazily(() => tableWords("prices"));
+
+/** Where its columns stand; null where the grid has no header of such a table. */
+export function priceTable(grid: Grid) {
+  return besideTable(grid, { kind: "prices", words: priceWords(), required: ["item", "price"] });
+}
 
 /** Items that mean the work of one person. */
 const WORK = wordSet((words) => words.work);
@@ -45,7 +56,7 @@ export const NO_PRICES: PricesReading = { ofItem: new Map(), hour: null, trouble
  */
 export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): PricesReading {
   if (grid === null) return NO_PRICES;
-  const table = headedTable(grid, priceWords(), ["item", "price"]);
+  const table = priceTable(grid);
   if (table === null) {
     const columns = ["Item", "Price"];
     throw new InputError({ code: "no-header-row", argument: "prices", columns });
@@ -97,7 +108,7 @@ export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): 
       ]);
     }
   }
-  return { ofItem, hour, troubles };
+  return { ofItem, hour, troubles: [...troubles, ...columnRemarks("prices", table)] };
 }
 
 const LEAST = 1e-6;

@@ -1,6 +1,7 @@
 import type { ReadAs, Unread } from "../cells";
 import type { CivilDay } from "../dates";
 import type { LeftOut } from "../records";
+import type { ColumnsRemark } from "../tables";
 import type { OrderField } from "./order-columns";
 
 /** What is amiss in a row of orders. */
@@ -30,6 +31,7 @@ export type VarietyInDoubt =
 /** What is to be said beside orders. */
 export type OrdersRemark =
   | LeftOut
+  | ColumnsRemark
   | { readonly code: "orders-left-out"; readonly rows: readonly OrderRowTroubles[] }
   /** Used, but not all of their cells, or not just as they are written. */
   | { readonly code: "orders-noted"; readonly rows: readonly OrderRowTroubles[] }

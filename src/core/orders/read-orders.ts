@@ -16,15 +16,20 @@ import {
   type ToldWords,
   type Trouble,
 } from "../records";
-import { type HeadedTable, headedTable } from "../tables";
+import { type BesideRead, besideTable, columnRemarks, type HeadedTable } from "../tables";
 import type { Order, Orders } from "./order";
 import { type OrderField, orderWords } from "./order-columns";
 import type { OrderRowTroubles, OrdersRemark, OrderTrouble } from "./order-remark";
 import { varietyAsTold } from "./wishes";
 
-/** Where the columns of an orders table stand; null where the grid has no header of one. */
-export function orderTable(grid: Grid): HeadedTable<OrderField> | null {
-  return headedTable(grid, orderWords(), ["wanted", "by"]);
+/**
+ * Where the columns of an orders table stand; null where the grid has no header of one.
+ *
+ * @param byWordsAlone whether what columns hold counts for nothing, as where it is asked if it is one at all
+ */
+export function orderTable(grid: Grid, byWordsAlone?: boolean): BesideRead<OrderField> | null {
+  const words = orderWords();
+  return besideTable(grid, { kind: "orders", words, required: ["wanted", "by"], byWordsAlone });
 }
 
 /**
@@ -79,6 +84,7 @@ export function readOrders(
   const remarks: OrdersRemark[] = [];
   if (leftOut.length > 0) remarks.push({ code: "orders-left-out", rows: leftOut });
   if (noted.length > 0) remarks.push({ code: "orders-noted", rows: noted });
+  remarks.push(...columnRemarks("orders", table));
   if (near.length > 0)
     remarks.push({
       code: "customers-near",

@@ -2,13 +2,24 @@ import { type Cell, cellText, type DecimalMark, type Grid, readCount, shortened 
 import { InputError } from "../faults";
 import { lazily } from "../lazily";
 import { foldName } from "../names";
-import { headedTable, type RowNote, type RowTrouble, rowMustBeReady } from "../tables";
+import {
+  besideTable,
+  columnRemarks,
+  type RowNote,
+  type RowTrouble,
+  rowMustBeReady,
+} from "../tables";
 import { everyWord, tableWords } from "../words";
 
 export const placeWords = lazily(() => ({
   place: everyWord((words) => [...words.facts.place, ...words.name]),
   holds: tableWords("places").holds,
 }));
+
+/** Where its columns stand; null where the grid has no header of such a table. */
+export function placeTable(grid: Grid) {
+  return besideTable(grid, { kind: "places", words: placeWords(), required: ["place", "holds"] });
+}
 
 export interface Place {
   readonly name: string;
@@ -35,7 +46,7 @@ export function readPlaces(
   decimalMark: DecimalMark | null,
   nameOf: (word: string) => string = (word) => word,
 ): PlacesReading {
-  const table = headedTable(grid, placeWords(), ["place", "holds"]);
+  const table = placeTable(grid);
   if (table === null) {
     const columns = ["Place", "Holds"];
     throw new InputError({ code: "no-header-row", argument: "places", columns });
@@ -64,7 +75,10 @@ export function readPlaces(
       holds: known.length === 0 ? null : Math.min(...known),
     });
   }
-  return { places: [...found.values()], troubles };
+  return {
+    places: [...found.values()],
+    troubles: [...troubles, ...columnRemarks("places", table)],
+  };
 }
 
 function readHolds(

@@ -30,14 +30,22 @@ export function headedTable<Field extends string>(
 ): HeadedTable<Field> | null {
   let best: { row: number; columnOf: Partial<Record<Field, number>>; found: number } | null = null;
   for (let row = 0; row < Math.min(HEADER_ROWS, grid.rowCount); row += 1) {
-    const columnOf = matchRow(grid, row, words);
+    const columnOf = knownColumns(grid, row, words);
     const found = Object.keys(columnOf).length;
     if (required.every((field) => columnOf[field] !== undefined) && found > (best?.found ?? 0)) {
       best = { row, columnOf, found };
     }
   }
   if (best === null) return null;
-  const { row: headerRow, columnOf } = best;
+  return tableAt(grid, best.row, best.columnOf);
+}
+
+/** The table below a header of which it is known where its columns stand. */
+export function tableAt<Field extends string>(
+  grid: Grid,
+  headerRow: number,
+  columnOf: Readonly<Partial<Record<Field, number>>>,
+): HeadedTable<Field> {
   return {
     headerRow,
     columnOf,
@@ -49,7 +57,8 @@ export function headedTable<Field extends string>(
   };
 }
 
-function matchRow<Field extends string>(
+/** Columns of a row whose headers are known, by field. */
+export function knownColumns<Field extends string>(
   grid: Grid,
   row: number,
   words: Readonly<Record<Field, readonly string[]>>,

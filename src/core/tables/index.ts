@@ -1,6 +1,16 @@
 /** A small table with a header: its columns, and what is wrong with a row. */
 
+export { type BesideTable, besideName } from "./beside-fields";
+export { type BesideRead, besideTable } from "./beside-table";
+export { columnRemarks } from "./column-remarks";
 export { type HeadedTable, headedTable } from "./headed-table";
 export { withOurHeaders } from "./our-headers";
 export { rowMustBeReady } from "./row-must-be-ready";
-export type { RowFault, RowNote, RowTrouble, SmallTable } from "./row-trouble";
+export type {
+  ColumnInDoubt,
+  ColumnsRemark,
+  RowFault,
+  RowNote,
+  RowTrouble,
+  SmallTable,
+} from "./row-trouble";

@@ -1,7 +1,8 @@
 import type { Unread } from "../cells";
+import type { BesideTable } from "./beside-fields";
 
-/** Tables that a nursery keeps beside its records. */
-export type SmallTable = "crew" | "closed-days" | "places" | "prices";
+/** Tables of which a row is spoken of so; orders have their own words. */
+export type SmallTable = Exclude<BesideTable, "orders">;
 
 /** Why a row of such a table is not used. Texts are somebody's, shortened to a line. */
 export type RowFault =
@@ -33,8 +34,25 @@ export type RowNote =
   | { readonly code: "holds-unknown" }
   | { readonly code: "holds-unread"; readonly why: Unread };
 
+/** What to say once of a whole table's columns; texts are somebody's, shortened to a line. */
+export interface ColumnsRemark {
+  /** `columns-unread`: not used, and what they might be; `columns-guessed`: read for what stands in them alone. */
+  readonly code: "columns-unread" | "columns-guessed";
+  readonly table: BesideTable;
+  readonly columns: readonly ColumnInDoubt[];
+}
+
+/** A column that is not read, or read for what stands in it alone. */
+export interface ColumnInDoubt<Field extends string = string> {
+  /** As it is written. */
+  readonly header: string;
+  /** What it is read as, or might be; null where nothing comes near. */
+  readonly field: Field | null;
+}
+
 /** A row that can't be used, or not just as it is written; rows from 1 at the top of the table. */
 export type RowTrouble =
+  | ColumnsRemark
   | {
       readonly code: "row-left-out";
       readonly table: SmallTable;

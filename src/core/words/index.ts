@@ -12,6 +12,7 @@ export type { HeaderPart } from "./header-part";
 export {
   MONTH_NAMES,
   type StepKind,
+  type TablePart,
   type TablesText,
   type TimetableField,
   type UnitName,

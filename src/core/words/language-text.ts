@@ -58,6 +58,8 @@ export interface LanguageText {
   readonly from: string;
   /** Headers of the other tables, by table and column. */
   readonly tables: TablesText;
+  /** What a word says in a header of these tables; long ones as in `parts`. */
+  readonly tableParts: Readonly<Record<TablePart, string>>;
   /** What a tab with each table may be called. */
   readonly tabs: Readonly<Record<TabKind, string>>;
 
@@ -210,6 +212,34 @@ export interface WorkDaysText {
   /** Words between that say nothing more. */
   readonly filler: string;
 }
+
+/**
+ * What one word of a header of orders, crew, closed days, prices or places may say: `hand` is what was delivered, `owed`
+ * what is not yet, `sort` a variety, `aside` what no column of ours holds, such as money and addresses.
+ */
+export type TablePart =
+  | "order"
+  | "buyer"
+  | "want"
+  | "hand"
+  | "due"
+  | "ended"
+  | "owed"
+  | "aside"
+  | "sort"
+  | "plants"
+  | "person"
+  | "task"
+  | "hour"
+  | "worked"
+  | "away"
+  | "first"
+  | "last"
+  | "item"
+  | "price"
+  | "unit"
+  | "hold"
+  | "place";
 
 type Headers<Column extends string> = Readonly<Record<Column, string>>;
 

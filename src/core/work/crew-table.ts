@@ -1,7 +1,7 @@
-import { type Cell, cellText, type Grid, isBlank } from "../cells";
+import { type Cell, type Grid, isBlank } from "../cells";
 import { lazily } from "../lazily";
-import { headedTable } from "../tables";
-import { everyWord, normalText, tableWords, wordSet } from "../words";
+import { type BesideRead, besideTable } from "../tables";
+import { everyWord, tableWords } from "../words";
 
 /** Headers by column of the crew's table, in normal form. */
 export const crewWords = lazily(() => {
@@ -17,7 +17,6 @@ export const crewWords = lazily(() => {
 
 export type CrewField = keyof ReturnType<typeof crewWords>;
 
-const NOTES = wordSet(({ facts }) => facts.note);
 /** Columns of which several are read together; of the others the first is. */
 const SEVERAL: ReadonlySet<CrewField> = new Set<CrewField>([
   "tasks",
@@ -36,7 +35,8 @@ export interface OffColumns {
   readonly openEnd: boolean;
 }
 
-export interface CrewTable {
+export interface CrewTable
+  extends Pick<BesideRead<CrewField>, "headerRow" | "columnsOf" | "notes" | "unread" | "guessed"> {
   /** Rows below the header that hold anything, from 0. */
   readonly rows: readonly number[];
   /** What stands in a row under a header, or headers, of a field; without blanks. */
@@ -45,46 +45,35 @@ export interface CrewTable {
   read(row: number): readonly Cell[];
   at(row: number, column: number | null): Cell;
   readonly off: readonly OffColumns[];
-  /** Headers of columns that hold something and are not read. */
-  readonly unread: readonly string[];
 }
 
-/** Where the columns of a table of persons stand; null where the grid has no header of one. */
-export function crewTable(grid: Grid): CrewTable | null {
-  const table = headedTable(grid, crewWords(), ["person", "hours"]);
+/** Where the columns of a table of persons stand, as `orderTable`; null where the grid has no header of one. */
+export function crewTable(grid: Grid, byWordsAlone?: boolean): CrewTable | null {
+  const table = besideTable(grid, {
+    kind: "crew",
+    words: crewWords(),
+    required: ["person", "hours"],
+    several: SEVERAL,
+    byWordsAlone,
+  });
   if (table === null) return null;
-  const { headerRow, rows } = table;
-  const columnsOf = new Map<CrewField, number[]>();
-  const unread: string[] = [];
-  for (let column = 0; column < grid.columnCount; column += 1) {
-    const written = cellText(grid.at(headerRow, column));
-    const header = normalText(written);
-    const field =
-      header === "" ? undefined : (fieldOf(header) ?? fieldOf(header.replace(/ ?\d+$/, "")));
-    const columns = field === undefined ? [] : (columnsOf.get(field) ?? []);
-    if (field !== undefined && (columns.length === 0 || SEVERAL.has(field))) {
-      columnsOf.set(field, [...columns, column]);
-    } else if (!NOTES.has(header) && rows.some((row) => !isBlank(grid.at(row, column)))) {
-      unread.push(written);
-    }
-  }
+  const { headerRow, rows, columnsOf, notes, unread, guessed } = table;
   const cells = (row: number, field: CrewField) =>
     (columnsOf.get(field) ?? [])
       .map((column) => grid.at(row, column))
       .filter((cell) => !isBlank(cell));
   return {
+    headerRow,
     rows,
+    columnsOf,
     cells,
     read: (row) => [...columnsOf.keys()].flatMap((field) => cells(row, field)),
     at: (row, column) => (column === null ? "" : grid.at(row, column)),
     off: offColumns(columnsOf),
-    unread: unread.filter((header) => header !== ""),
+    notes,
+    unread,
+    guessed,
   };
-}
-
-function fieldOf(header: string): CrewField | undefined {
-  const words = crewWords();
-  return (Object.keys(words) as CrewField[]).find((field) => words[field].includes(header));
 }
 
 /** Last days go with first days in their order. */

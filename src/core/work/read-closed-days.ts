@@ -2,7 +2,14 @@ import { cellText, type DayOrder, type Grid, isBlank, shortened } from "../cells
 import type { CivilDay } from "../dates";
 import { InputError } from "../faults";
 import { lazily } from "../lazily";
-import { headedTable, type RowFault, type RowTrouble, rowMustBeReady } from "../tables";
+import {
+  besideTable,
+  columnRemarks,
+  headedTable,
+  type RowFault,
+  type RowTrouble,
+  rowMustBeReady,
+} from "../tables";
 import { everyWord, tableWords } from "../words";
 import { type ClosedDays, type DayStretch, NEVER_CLOSED } from "./crew";
 import { type OffRead, offBetween, offReader } from "./read-off";
@@ -31,6 +38,11 @@ export function isClosedDays(grid: Grid): boolean {
   return headedTable(grid, leaveWords(), ["name", "from"]) === null;
 }
 
+/** Where its days stand; null where the grid has no header of such a table. */
+export function closedTable(grid: Grid) {
+  return besideTable(grid, { kind: "closed-days", words: closedWords(), required: ["day"] });
+}
+
 export interface ClosedDaysReading {
   readonly closed: ClosedDays;
   /** What could not be used. */
@@ -48,7 +60,7 @@ export function readClosedDays(
   habits: { readonly asOf: CivilDay; readonly localeOrder: DayOrder | null },
 ): ClosedDaysReading {
   if (grid === null) return { closed: NEVER_CLOSED, troubles: [] };
-  const table = headedTable(grid, closedWords(), ["day"]);
+  const table = closedTable(grid);
   if (table === null) {
     throw new InputError({ code: "no-header-row", argument: "closedDays", columns: ["Day"] });
   }
@@ -75,7 +87,10 @@ export function readClosedDays(
       }
     }
   }
-  return { closed: { stretches, weekdays }, troubles };
+  return {
+    closed: { stretches, weekdays },
+    troubles: [...troubles, ...columnRemarks("closed-days", table)],
+  };
 }
 
 const WITH_LAST = { code: "weekday-with-last-day" } as const;

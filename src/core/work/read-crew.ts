@@ -12,7 +12,7 @@ import type { CivilDay } from "../dates";
 import { InputError } from "../faults";
 import { lazily } from "../lazily";
 import { foldName } from "../names";
-import { headedTable, type RowFault, type RowTrouble } from "../tables";
+import { columnRemarks, headedTable, type RowFault, type RowTrouble } from "../tables";
 import type { Timetable } from "../timetable";
 import { everyWord, normalText, wordSet } from "../words";
 import type { Person } from "./crew";
@@ -46,8 +46,6 @@ export interface CrewReading {
   readonly crew: readonly Person[];
   /** Whom no row gives hours, so that nothing can be planned with them. */
   readonly withoutHours: readonly string[];
-  /** Headers of columns that hold something and are not read. */
-  readonly unread: readonly string[];
   /** What else could not be used; no person is named in them. */
   readonly troubles: readonly RowTrouble[];
 }
@@ -63,11 +61,15 @@ export interface CrewHabits {
   readonly nameOf?: ((word: string) => string) | undefined;
 }
 
-/** How many of its columns a table of persons has; 0 where it is none, or a log of hours by the day. */
-export function crewColumns(grid: Grid): number {
-  const table = headedTable(grid, crewWords(), ["person", "hours"]);
-  if (table === null || headedTable(grid, logWords(), ["day", "hours"]) !== null) return 0;
-  return Object.keys(table.columnOf).length;
+/**
+ * How many of its columns a table of persons has; 0 where it is none, or a log of hours by the day.
+ *
+ * @param isCalledSo whether its tab is, so that what its columns hold counts as well
+ */
+export function crewColumns(grid: Grid, isCalledSo: boolean): number {
+  if (headedTable(grid, logWords(), ["day", "hours"]) !== null) return 0;
+  const table = crewTable(grid, !isCalledSo);
+  return table === null ? 0 : [...table.columnsOf.values()].flat().length;
 }
 
 /**
@@ -119,21 +121,14 @@ export function readCrew(grid: Grid, habits: CrewHabits): CrewReading {
     if (typeof person === "string") withoutHours.push(person);
     else crew.push(person);
   }
-  return { crew, withoutHours, unread: table.unread, troubles };
+  return { crew, withoutHours, troubles: [...troubles, ...columnRemarks("crew", table)] };
 }
 
 /** What of the crew's table could not be used. */
-export function crewRemarks({
-  troubles,
-  withoutHours,
-  unread,
-}: CrewReading): readonly CrewRemark[] {
+export function crewRemarks({ troubles, withoutHours }: CrewReading): readonly CrewRemark[] {
   return [
     ...troubles,
     ...withoutHours.map((name) => ({ code: "no-hours-a-day", name: shortened(name) }) as const),
-    ...(unread.length === 0
-      ? []
-      : [{ code: "crew-columns-unread", columns: unread.map(shortened) } as const]),
   ];
 }
 

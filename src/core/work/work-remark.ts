@@ -6,9 +6,8 @@ import type { RowTrouble } from "../tables";
 export type CrewRemark =
   | RowTrouble
   /** No row gives the person hours, so that nothing can be planned with them. */
-  | { readonly code: "no-hours-a-day"; readonly name: string }
-  /** Columns that hold something and are not read. */
-  | { readonly code: "crew-columns-unread"; readonly columns: readonly string[] };
+  | { readonly code: "no-hours-a-day"; readonly name: string };
+/** Columns that hold something and are not read. */
 
 /** What is to be said beside a plan of work. */
 export type WorkRemark =

@@ -4,9 +4,15 @@ import { count, list } from "../runtime";
 
 export const closedDays = (): string => "closed days";
 
-export const crew = (): string => "crew";
+export const columnsGuessed = (d: { readonly table: string | number; readonly columns: readonly string[] }): string => "In the " + d.table + " we took " + list(d.columns) + ".";
 
-export const crewUnread = (d: { readonly columns: readonly string[] }): string => "Not read in the crew: " + list(d.columns) + ".";
+export const columnsUnread = (d: { readonly table: string | number; readonly columns: readonly string[] }): string => "Not read in the " + d.table + ": " + list(d.columns) + ".";
+
+export const columnTaken = (d: { readonly header: string | number; readonly name: string | number }): string => d.header + " as " + d.name;
+
+export const columnUnread = (d: { readonly header: string | number; readonly name: string | number }): string => d.header + " (perhaps " + d.name + ")";
+
+export const crew = (): string => "crew";
 
 export const endsBefore = (): string => "it ends before it begins";
 
@@ -43,6 +49,8 @@ export const notPrice = (d: { readonly found: string | number }): string => "\""
 export const notUnit = (d: { readonly found: string | number }): string => "\"" + d.found + "\" is not a unit we can read";
 
 export const notWeekdays = (d: { readonly found: string | number }): string => "\"" + d.found + "\" is not plainly weekdays, write \"Mon–Fri; Sat half\"";
+
+export const orders = (): string => "orders";
 
 export const places = (): string => "places";
 

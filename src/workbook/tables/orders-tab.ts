@@ -31,7 +31,8 @@ export function ordersTab(
   recordsTab: string,
 ): Sheet | null {
   return tableTab(otherTabs(workbook, recordsTab), tabNames("orders"), (head, isCalledSo) => {
-    const columnOf: OrdersTable["columnOf"] = orderTable(door.grid(head))?.columnOf ?? {};
+    const columnOf: OrdersTable["columnOf"] =
+      orderTable(door.grid(head), !isCalledSo)?.columnOf ?? {};
     const has = (field: OrderField) => columnOf[field] !== undefined;
     const isOrders = has("order") || (has("customer") && (has("delivered") || has("closed")));
     return isCalledSo || isOrders ? Object.keys(columnOf).length : 0;

@@ -36,7 +36,9 @@ export function crewTabs(workbook: Workbook, door: Door, recordsTab: string): Cr
   const others = tabs.filter(({ sheet }) => sheet !== closed);
   return {
     closed,
-    crew: tableTab(others, tabNames("crew"), (head) => crewColumns(door.grid(head))),
+    crew: tableTab(others, tabNames("crew"), (head, isCalledSo) =>
+      crewColumns(door.grid(head), isCalledSo),
+    ),
   };
 }
 

@@ -43,7 +43,9 @@ describe("a crew as a stranger keeps it", () => {
     expect(fortnight(crew, "Kojo")).toBe("8 8 8 8 8 4 0 8 8 8 8 8 4 0");
     expect(fortnight(crew, "Efua")).toBe("0 6 0 3 0 0 0 0 6 0 6 0 0 0");
     expect(fortnight(crew, "Yaw")).toBe("8 8 8 8 8 8 0 0 0 0 8 8 8 0");
-    expect(crewRemarks(crew)).toEqual([{ code: "crew-columns-unread", columns: ["Phone"] }]);
+    expect(crewRemarks(crew)).toEqual([
+      { code: "columns-unread", table: "crew", columns: [{ header: "Phone", field: null }] },
+    ]);
     const may = (name: string, step: string, method: string) =>
       crew.crew.some((one) => one.name === name && canDo(one, jobKind(step, method)));
     expect(may("Akosua", "grafting", "Cocoa cleft graft")).toBe(true);
@@ -132,7 +134,7 @@ describe("a crew as a stranger keeps it", () => {
         why: { code: "not-weekdays", found: "every other Friday" },
       },
       row(3, { code: "no-such-step", found: "tea" }),
-      { code: "crew-columns-unread", columns: ["Shirt"] },
+      { code: "columns-unread", table: "crew", columns: [{ header: "Shirt", field: null }] },
     ]);
   });
 });
