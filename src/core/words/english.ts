@@ -168,42 +168,35 @@ export const english: LanguageText = {
   tables: {
     orders: {
       order: "order, order id, order name, order ref, order code, po",
-      customer: "customer, client, buyer, for, customer name, ordered by, farmer",
+      customer: "customer, client, buyer, for, ordered by, farmer",
       variety: `
         variety, varieties, clone, cultivar, var, variety wanted, what they want, kind, sort`,
-      wanted: `
-        wanted, plants, quantity, qty, number, ordered, amount, no plants, no of plants,
-        number of plants, how many, pieces`,
+      wanted: "wanted, plants, quantity, qty, number, ordered, amount, pieces",
       by: `
         by, wanted by, needed by, due, due by, ready by, date wanted, delivery, deliver by,
         date needed, deadline, day, date, for when, when, wanted for, needed for,
         when they want it`,
-      delivered: `
-        delivered, given, handed over, supplied, dispatched, already sent, sent, sent so far,
-        given so far, collected`,
+      delivered: "delivered, given, supplied, dispatched, sent, collected",
       closed: "closed, done, complete, completed, cancelled, canceled, settled",
     },
     crew: {
       person: "grafter, employee, crew",
-      tasks: "tasks, task, steps, step, skills, skill, work, can do, does",
+      tasks: "tasks, task, steps, step, skills, skill, work, does",
       methods: "methods, grafts, can graft, may graft, graft types",
-      hours:
-        "hours a day, hours per day, hours day, hours, daily hours, h, hrs, hrs a day, hrs per day, hrs day, h day, h per day",
+      hours: "hours a day, hours, h, hrs",
       offFrom: "off from, away from, leave from, absent from, holiday from",
       offTo: "off to, away to, leave to, absent to, holiday to, off until, away until",
-      days: "days, working days, work days, weekdays, works on, days of work",
-      off: "off, days off, day off, leave, absent, away, holidays",
+      days: "days, weekdays",
+      off: "off, days off, leave, absent, away, holidays",
     },
     closedDays: {
-      day: `
-        day, days, date, closed, closed from, holiday, weekday, day off, holidays, shut,
-        shut from, bank holiday`,
+      day: "day, days, date, closed, holiday, weekday, holidays, shut",
       to: "to, until, closed to, closed until, last day, till, through, shut to",
     },
     prices: {
       item: "item, items, material, materials, what, article, product, supply, thing",
-      price: "price, unit price, price each, cost, unit cost, rate",
-      per: "per, unit, for, price per, unit of measure",
+      price: "price, cost, rate",
+      per: "per, unit, for, price per",
     },
     places: {
       holds: "holds, capacity, room, space, max, maximum, plants, fits",

@@ -166,32 +166,30 @@ export const french: LanguageText = {
       order: "bon de commande, commande",
       customer: "client, acheteur, beneficiaire, destinataire, pour qui",
       variety: "variete, clone, cultivar, variete demandee, variete voulue, espece",
-      wanted: `
-        quantite, voulu, qte, qte commandee, nb plants, nombre de plants, commandes, demandes,
-        qte demandee, combien`,
+      wanted: "quantite, voulu, qte, qte commandee, commandes, demandes, combien",
       by: `
         pour le, avant le, echeance, livraison, date voulue, date souhaitee, livrer le,
         pour quand, date limite, delai`,
-      delivered: "livre, livres, deja livre, deja livres, livree, remis, enleve",
+      delivered: "livre, livres, livree, remis, enleve",
       closed: "clos, cloture, cloturee, terminee",
     },
     crew: {
       person: "greffeur, employe",
       tasks: "taches, tache, etapes, travaux",
       methods: "methodes, especes, cultures, greffe",
-      hours: "heures par jour, heures jour, heures, h jour, h par jour",
+      hours: "heures par jour, heures, h par jour",
       offFrom: "absent du, absente du, conge du",
       offTo: "absent au, absente au, conge au",
-      days: "jours, jours de travail, jours travailles",
+      days: "jours",
       off: "absent, absences, conge, conges, repos, jours de repos",
     },
     closedDays: {
       day: "jour, jours, ferie, feries, fermeture, ferme, conge",
-      to: "au, ferme au, jusqu au, jusqu a, fin",
+      to: "au, ferme au, fin",
     },
     prices: {
       item: "article, materiel, produit, fourniture, designation",
-      price: "prix, prix unitaire, cout",
+      price: "prix, cout",
       per: "par, pour, unite",
     },
     places: {

@@ -168,21 +168,21 @@ export const indonesian: LanguageText = {
   tables: {
     orders: {
       order: "pesanan",
-      customer: "pelanggan, pembeli, pemesan, nama pemesan",
+      customer: "pelanggan, pembeli, pemesan",
       variety: "varietas, klon, jenis, jenis bibit",
       wanted: "jumlah, pesan, dipesan, jml",
       by: "tanggal, paling lambat, untuk tanggal, tgl, ambil, kirim",
-      delivered: "dikirim, sudah dikirim, sudah diambil, diambil, terkirim",
+      delivered: "dikirim, diambil, terkirim",
       closed: "selesai",
     },
     crew: {
       person: "penyambung, karyawan",
       tasks: "tugas, pekerjaan",
       methods: "metode, sambungan",
-      hours: "jam per hari, jam sehari, jam, jam kerja, jam hari",
+      hours: "jam per hari, jam, jam kerja, jam hari",
       offFrom: "libur dari, cuti dari",
       offTo: "libur sampai, cuti sampai",
-      days: "hari, hari kerja",
+      days: "hari",
       off: "libur, cuti, hari libur",
     },
     closedDays: {
@@ -190,12 +190,12 @@ export const indonesian: LanguageText = {
       to: "sampai",
     },
     prices: {
-      item: "barang, bahan, nama barang",
-      price: "harga, harga satuan, biaya",
+      item: "barang, bahan",
+      price: "harga, biaya",
       per: "satuan",
     },
     places: {
-      holds: "kapasitas, muat, daya tampung, isi",
+      holds: "kapasitas, muat, isi",
     },
     timetable: {
       method: "metode, tanaman",

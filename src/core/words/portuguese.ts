@@ -169,17 +169,17 @@ export const portuguese: LanguageText = {
       variety: "variedade, clone, muda, variedade pedida",
       wanted: "quantidade, qtd, qtde, pedidas, pedida, quantas",
       by: "prazo, entrega, para quando, entregar em, data limite",
-      delivered: "entregue, entregues, ja entregue, retiradas",
+      delivered: "entregue, entregues, retiradas",
       closed: "encerrado",
     },
     crew: {
       person: "enxertador, empregado",
       tasks: "tarefas, tarefa, etapas",
       methods: "metodos, culturas, enxerta",
-      hours: "horas por dia, horas dia, horas, carga horaria, horas diarias",
+      hours: "horas",
       offFrom: "ausente de, folga de",
       offTo: "ausente ate, folga ate",
-      days: "dias, dias de trabalho",
+      days: "dias",
       off: "ausente, ausencias, folga, folgas, ferias",
     },
     closedDays: {
@@ -188,7 +188,7 @@ export const portuguese: LanguageText = {
     },
     prices: {
       item: "artigo, produto, insumo, descricao",
-      price: "preco, preco unitario, custo",
+      price: "preco, custo",
       per: "por, unidade",
     },
     places: {

@@ -165,23 +165,22 @@ export const spanish: LanguageText = {
   tables: {
     orders: {
       order: "pedido, encargo",
-      customer: "cliente, comprador, a nombre de, solicitante, para quien",
+      customer: "cliente, comprador, solicitante, para quien",
       variety: "variedad, clon, variedad pedida, que quiere",
       wanted: "cantidad, pedidas, cant, pedida, pedidos, solicitado, cuantas, cuantos",
       by: `
         plazo, entrega, fecha, para el, para cuando, entregar el, fecha limite, antes del`,
-      delivered: "entregado, entregados, entregadas, entregada, ya entregado, ya entregadas",
+      delivered: "entregado, entregados, entregadas, entregada",
       closed: "cerrado",
     },
     crew: {
       person: "injertador, empleado",
       tasks: "tareas, tarea, labores, etapas",
       methods: "metodos, cultivos, injerta",
-      hours:
-        "horas por dia, horas al dia, horas diarias, horas dia, horas, h dia, h por dia, hs dia, hs",
+      hours: "horas, hs",
       offFrom: "ausente desde, libre desde",
       offTo: "ausente hasta, libre hasta",
-      days: "dias, dias de trabajo, dias laborables",
+      days: "dias",
       off: "ausente, ausencias, dias libres, descanso, vacaciones",
     },
     closedDays: {
@@ -190,7 +189,7 @@ export const spanish: LanguageText = {
     },
     prices: {
       item: "articulo, producto, insumo, concepto",
-      price: "precio, precio unitario, costo, coste",
+      price: "precio, costo, coste",
       per: "por, unidad",
     },
     places: {
