@@ -145,7 +145,7 @@ describe("a timetable of the nursery's own", () => {
     expect(nursery.ask("sidebarSetUp", ONCE).made).toContain("Nursery timetable");
     expect(nursery.ask("sidebarOpen", null).setUp?.timetableTab).toBeNull();
     expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain(
-      "'Nursery timetable'!A:M",
+      "'Nursery timetable'!A:O",
     );
     nursery.ask("sidebarSetUp", WITH_OWN);
     expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain("'Our steps'!A:G");

@@ -78,7 +78,7 @@ describe("the sample nursery's fortnight", () => {
     const live = sample(true);
     await live.w.settled();
     expect(live.value("Work plan", "A1")).toContain(
-      "WORK_PLAN('Records'!A:AB;'Nursery timetable'!A:M;'Crew'!A:E;",
+      "WORK_PLAN('Records'!A:AB;'Nursery timetable'!A:O;'Crew'!A:E;",
     );
     const rows = live.values("Work plan").slice(3);
     const shown = rows.filter((row) => row[0] !== "" && row[2] !== "");
