@@ -154,11 +154,11 @@ describe("Code.js", () => {
   // no limit of the platform is published. Words of five languages, of headers whole and in parts, and what a
   // person tells of theirs are worth their room, and so are a check that names day and month swapped and scions
   // told by variety. Six of them are for words spelt out in one search: a formula answers a third sooner; eight tell
-  // losses by stage and reason with their cost; the last ten are for the words of more offices and for steps that
-  // come again. What licences ask for is no code, and can't be less.
-  it("is below 440 KB without its notices, and these below 6 KB", () => {
+  // losses by stage and reason with their cost; the last thirty are for the words of more offices, for tables
+  // beside the records as strangers head them and for care that comes again. What licences ask for is no code, and can't be less.
+  it("is below 456 KB without its notices, and these below 6 KB", () => {
     const end = code.indexOf("*/") + 2;
-    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(440_000);
+    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(456_000);
     expect(Buffer.byteLength(code.slice(0, end))).toBeLessThan(6_000);
   });
 });

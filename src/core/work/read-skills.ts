@@ -42,7 +42,10 @@ const except = lazily(() => {
 /** "Grafting: mango", "grafting (mango": what follows is of the same step. */
 const GOES_ON = /[:(][^)]*$/;
 
-/** A reader of the tasks that persons may do: steps, or steps of some methods, or all but some. */
+/**
+ * A reader of the tasks that persons may do: steps, or steps of some methods, or all but some. Longer than
+ * most: its parts read with the same steps, methods and names.
+ */
 export function skillReader({ stepKeys, timetable, nameOf = (word) => word }: Jobs) {
   const readMethod = timetable === null ? null : batchMethods(timetable);
   const methodsOf = new Map<string, Set<string>>();
