@@ -2,5 +2,5 @@
 
 export { foldName } from "./fold-name";
 export { nearAlike } from "./near-alike";
-export { nearestNames } from "./nearest-names";
+export { nearestNames, slipsBetween } from "./nearest-names";
 export { commonestSpellings } from "./spellings";

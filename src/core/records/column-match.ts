@@ -25,6 +25,8 @@ export interface ColumnSeen extends ColumnMatch {
   readonly begins: () => "day" | "count" | null;
   /** Of two for one thing the one that says sooner goes first: "Alive 1 mth" before "Alive 3 mth". */
   readonly afterDays: number;
+  /** Whether the first of `others` is what its header says, to be read where its place agrees. */
+  readonly isLikely: boolean;
   /** Whether it is known what it holds, and no column of ours is for that. */
   readonly isOther: boolean;
   /** Whether another answer uses it, or a trouble names it already. */

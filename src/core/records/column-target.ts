@@ -38,6 +38,8 @@ export interface ByParts {
   readonly isCounted: boolean;
   /** False where it can only be asked about. */
   readonly sure: boolean;
+  /** Whether it is read where its place in the row and its cells agree, though it isn't sure. */
+  readonly likely: boolean;
   /** "Alive 1 mth": 30; 0 where no time is said. */
   readonly afterDays: number;
 }

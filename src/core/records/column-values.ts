@@ -11,6 +11,8 @@ export interface ColumnValues {
   /** Whether any is a day of the sheet's own, not a text. */
   readonly ownDays: boolean;
   readonly filled: number;
+  /** As they are written. */
+  readonly texts: readonly string[];
   /** How many of them differ, capitals and accents aside. */
   different(): number;
   /** Row by row from the top the count, or the day as a whole number; null where there is none. */
@@ -54,6 +56,7 @@ export function columnValues(
     plainly: tally[holds] >= PLAINLY * filled,
     ownDays,
     filled,
+    texts,
     different: () => new Set(texts.map(normalText)).size,
     numbers,
   };

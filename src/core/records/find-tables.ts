@@ -1,6 +1,7 @@
 import { type Cell, cellText, type Grid } from "../cells";
 import { type HeaderWords, targetKey } from "./column-target";
 import { type ColumnSpan, type HeaderBlock, headerAt, rowTexts } from "./header-block";
+import { numberedHeader } from "./numbered-pairs";
 
 /** A table within a grid: a header and the rows under it, up to the next header. */
 export interface TableArea {
@@ -47,6 +48,11 @@ function loosely(words: HeaderWords): HeaderWords {
     understand: (header) => {
       const known = words.understand(header);
       if (known.length > 0) return known;
+      const numbered = numberedHeader(header);
+      if (numbered !== null) {
+        const target = { kind: "step", key: "sowing", what: numbered.what } as const;
+        return [{ target, sureness: 2, openAspect: false }];
+      }
       const parts = words.byParts(header);
       if (parts === null || parts.target === null || !parts.sure) return [];
       return [{ target: parts.target, sureness: 2, openAspect: false }];

@@ -1,5 +1,6 @@
 import { cellText, type Grid } from "../cells";
 import { type HeaderWords, targetKey } from "./column-target";
+import { headerParts } from "./header-parts";
 
 /** Some neighbouring columns of a grid. */
 export interface ColumnSpan {
@@ -17,6 +18,8 @@ export interface HeaderBlock {
   readonly headers: readonly string[];
   /** How many different things it names. */
   readonly named: number;
+  /** Of those, what a log alone has left out: "Date" below "Grafting" names no day of a log. */
+  readonly ofBatches: number;
 }
 
 /**
@@ -46,7 +49,7 @@ export function headerAt(
     headers: rowTexts(grid, row + 1, span),
     words,
   });
-  return two.named > Math.max(one?.named ?? 0, lower?.named ?? 0) ? two : one;
+  return two.ofBatches > Math.max(one?.ofBatches ?? 0, lower?.ofBatches ?? 0) ? two : one;
 }
 
 /** The texts of a row; what is no text is blank. */
@@ -71,26 +74,36 @@ function asHeader({
   readonly words: HeaderWords;
 }): HeaderBlock | null {
   const named = new Set<string>();
+  let events = 0;
   let telling = false;
   for (const header of headers) {
     const best = header === "" ? undefined : words.understand(header)[0];
     if (best === undefined) continue;
+    if (best.target.kind === "event" && !named.has(targetKey(best.target))) events += 1;
     named.add(targetKey(best.target));
     telling ||= best.target.kind === "step" || targetKey(best.target) === "fact batch";
   }
-  return telling && named.size >= 2 ? { row, height, headers, named: named.size } : null;
+  // A log whose column of batches bears a name that we don't know.
+  telling ||= named.has("event eventStep") && named.size > 3;
+  if (!telling || named.size < 2) return null;
+  return { row, height, headers, named: named.size, ofBatches: named.size - events };
 }
 
-/** Digits in the lower row mean that it holds a batch already. */
+/** Digits in the lower row mean that it holds a batch already, but for "30 d", "1st", "60 days". */
 function isAllText(grid: Grid, row: number, { first, end }: ColumnSpan): boolean {
   let filled = false;
   for (let column = first; column < end; column += 1) {
     const cell = grid.at(row, column);
     if (cell === "") continue;
-    if (typeof cell !== "string" || /\d/.test(cell)) return false;
+    if (typeof cell !== "string" || (/\d/.test(cell) && !saysWhen(cell))) return false;
     filled = true;
   }
   return filled;
+}
+
+function saysWhen(text: string): boolean {
+  const { afterDays, turn, unknown } = headerParts(text);
+  return unknown === 0 && (afterDays !== null || turn !== null) && /\p{L}/u.test(text);
 }
 
 /** A group's text counts for the columns to its right up to the next, since merged cells hold it once. */
@@ -112,7 +125,11 @@ function joinedTexts(
     const together = [both, `${part} ${group}`].find(known);
     if (together !== undefined) return together;
     const ofBatch = words.understand(part).some(({ target }) => target.kind !== "event");
-    if (group !== "" && !ofBatch && words.byParts(both)?.sure === true) return both;
+    const again = (headerParts(group).turn ?? 1) > 1;
+    const byParts = group !== "" && (again || !ofBatch) ? words.byParts(both) : null;
+    if (byParts?.sure === true || byParts?.likely === true || (again && byParts !== null)) {
+      return both;
+    }
     return [part, own].find(known) ?? both;
   });
 }

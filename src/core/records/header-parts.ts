@@ -1,11 +1,12 @@
 import { lazily } from "../lazily";
 import { madeOnce } from "../made-once";
-import { everyLanguage, type HeaderPart, normalText, wordSet } from "../words";
+import { everyLanguage, type HeaderPart, normalText, soundOf, wordSet } from "../words";
 
 /** A header taken apart into what its words say. */
 export interface HeaderParts {
   readonly says: ReadonlySet<HeaderPart>;
-  /** Words that say nothing known. */
+  /** How many words there are, and how many of them say nothing known. */
+  readonly words: number;
   readonly unknown: number;
   /** Whether it says days, plants, or neither. */
   readonly aspect: "day" | "count" | null;
@@ -35,6 +36,20 @@ const partsOfWord = lazily(() => {
 });
 
 const SHORTEST_BEGINNING = 4;
+/** Of a word that is only heard: a shorter beginning is heard in too many. */
+const SHORTEST_SOUND = 4;
+
+/** The beginnings once more as they are heard, for those who write as they hear: "enchertia", "debourement". */
+const partsOfSound = lazily(() => {
+  const heard = new Map<string, Set<HeaderPart>>();
+  for (const [word, parts] of partsOfWord()) {
+    const sound = soundOf(word);
+    if (sound.length < SHORTEST_SOUND || word.length < SHORTEST_BEGINNING) continue;
+    const known = madeOnce(heard, sound, () => new Set());
+    for (const part of parts) known.add(part);
+  }
+  return heard;
+});
 const NOTHING: ReadonlySet<HeaderPart> = new Set();
 
 /** What a word says: by itself, else by the longest beginning of it that is known. */
@@ -46,17 +61,24 @@ function partsOf(word: string): ReadonlySet<HeaderPart> {
     const known = parts.get(word.slice(0, length));
     if (known !== undefined) return known;
   }
+  const sound = soundOf(word);
+  for (let length = sound.length; length >= SHORTEST_BEGINNING; length -= 1) {
+    const known = partsOfSound().get(sound.slice(0, length));
+    if (known !== undefined) return known;
+  }
   return NOTHING;
 }
 
 /** "3", "1st", "2do", "30d": a number, and what stands behind it without a gap. */
 const NUMBER = /^(\d+)(\p{L}*)$/u;
+/** "J30", "d60": the unit first. */
+const UNIT_FIRST = /^(\p{L}+)(\d+)$/u;
 /** Turns are few, days many: "30 d" is no thirtieth count. */
 const MOST_TURNS = 4;
 const DAYS_IN = { dayUnit: 1, weekUnit: 7, monthUnit: 30 } as const;
 
 export function headerParts(header: string): HeaderParts {
-  const words = normalText(header).split(" ");
+  const words = normalText(header).split(" ").map(unitLast);
   const says = new Set<HeaderPart>(/[%$€£]/.test(header) ? ["measure"] : []);
   let unknown = 0;
   let day = false;
@@ -93,6 +115,7 @@ export function headerParts(header: string): HeaderParts {
   if (says.has("later")) turn = 2;
   return {
     says,
+    words: words.length,
     unknown,
     aspect: day === count ? null : day ? "day" : "count",
     afterDays,
@@ -100,6 +123,11 @@ export function headerParts(header: string): HeaderParts {
     opensWithOf: words.length > 1 && FILLERS.has(words[0] as string),
     endsWithOf: words.length > 1 && FILLERS.has(words[words.length - 1] as string),
   };
+}
+
+function unitLast(word: string): string {
+  const [, unit = "", number] = UNIT_FIRST.exec(word) ?? [];
+  return number !== undefined && unitIn(partsOf(unit)) !== undefined ? `${number}${unit}` : word;
 }
 
 function unitIn(parts: ReadonlySet<HeaderPart>): keyof typeof DAYS_IN | undefined {

@@ -142,18 +142,19 @@ function byParts(header: string, ownSteps: () => ReadonlyMap<StepConcept, string
     isScionsCut,
     isCounted: true,
     sure: false,
+    likely: false,
     afterDays: parts.afterDays ?? 0,
   };
   if (meaning.kind === "fact") {
     return { ...reading, target: { kind: "fact", fact: meaning.fact }, sure: meaning.sure };
   }
   if (meaning.kind !== "step") return { ...reading, target: null };
-  const { key, usual, sure } = meaning;
+  const { key, usual, sure, likely } = meaning;
   const usualStep = USUAL_STEPS[key];
   const own = usualStep === undefined ? ownSteps().get(key) : key;
   if (own !== undefined) {
     const isCounted = usualStep !== "day alone";
-    return { ...reading, target: { kind: "step", key: own, what: usual }, isCounted, sure };
+    return { ...reading, target: { kind: "step", key: own, what: usual }, isCounted, sure, likely };
   }
   // A wrap that came off was released, if that is not what its first opening is called here.
   if (key !== "wrap off") return { ...reading, target: null };

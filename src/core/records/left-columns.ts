@@ -1,8 +1,9 @@
-import { normalText } from "../words";
+import { normalText, wordSet } from "../words";
 import type { ColumnMatch, ColumnSeen, TableKind } from "./column-match";
 import { type ColumnTarget, targetKey } from "./column-target";
 import { headerParts } from "./header-parts";
-import { isOutOfPlace, mayBeByPlace } from "./suggest-by-place";
+import { inPairs } from "./numbered-pairs";
+import { fitsInPlace, isOutOfPlace, mayBeByPlace } from "./suggest-by-place";
 import type { Trouble } from "./trouble";
 
 /** What is found out of a column by the columns beside it. */
@@ -24,7 +25,22 @@ export function leftColumns(
       ? column
       : { ...column, others: [...asNames(column, all), ...mayBeByPlace(column, all, stepKeys)] };
   const rules: readonly Found[] =
-    kind === "log" ? [] : [namedUniquely, countBeside, dayOfPair, notHeldYet, byPlace];
+    kind === "log"
+      ? [personOfLog, countOfLog]
+      : [
+          inPairs(matches),
+          namedUniquely,
+          numbered,
+          namesWays,
+          wentOut,
+          whoGrafted,
+          countBeside,
+          dayOfPair,
+          inItsPlace(stepKeys),
+          stocksSetOut(stepKeys),
+          notHeldYet,
+          byPlace,
+        ];
   const inPlace = matches.map(
     (column): ColumnSeen =>
       column.target !== null && isOutOfPlace(column, matches)
@@ -92,11 +108,111 @@ const countBeside: Found = (column, at, all) => {
   const before = all[at - 1]?.target;
   if (before?.kind !== "step" || before.what !== "day") return column;
   const { says, unknown, aspect } = headerParts(column.header);
-  const countAlone = aspect === "count" && unknown === 0 && says.size === 0;
+  const isAside = [...says].every((part) => part === "aside");
+  const countAlone = unknown === 0 && isAside && (aspect === "count" || says.size > 0);
   if (!countAlone || column.values().holds !== "count") return column;
   if (isHeld(all, isStep(before.key, "count"))) return column;
   return { ...column, target: { ...before, what: "count" } };
 };
+
+/** "No" before all steps, each another: the batches, where nothing else names them. */
+const numbered: Found = (column, at, all) => {
+  const { says, unknown, aspect } = headerParts(column.header);
+  const isNumber = says.size === 0 && unknown === 0 && aspect === "count";
+  if (!isNumber || /\d/.test(column.header) || !allDiffer(column)) return column;
+  const firstStep = all.findIndex(({ target }) => target?.kind === "step");
+  if (isHeld(all, isFact("batch")) || (firstStep >= 0 && firstStep < at)) return column;
+  return { ...column, target: { kind: "fact", fact: "batch" }, others: [] };
+};
+
+const WAYS = wordSet((words) => [...Object.values(words.ways).flat(), ...words.budding]);
+
+/** "Type" over ways of propagation: the method. */
+const namesWays: Found = (column, _at, all) => {
+  const method = isFact("method");
+  const first = column.others[0];
+  if (first === undefined || !method(first) || isHeld(all, method)) return column;
+  const texts = column.values().texts.map(normalText);
+  const known = texts.filter((text) => WAYS.has(text) || text.split(" ").some(WAYS.has));
+  return known.length * 2 > texts.length ? { ...column, target: first, others: [] } : column;
+};
+
+/** "Sortie" over plants: those that left. */
+const wentOut: Found = (column, _at, all) => {
+  const gone = isFact("dispatched");
+  const first = column.others[0];
+  if (first === undefined || !gone(first) || isHeld(all, gone)) return column;
+  const { says, unknown } = headerParts(column.header);
+  return says.has("out") && unknown === 0 ? { ...column, target: first, others: [] } : column;
+};
+
+/** "Sujets", "Tocos" over counts: the stocks that were set out, where nothing else says how many. */
+const stocksSetOut =
+  (stepKeys: readonly string[]): Found =>
+  (column, _at, all) => {
+    const [first] = column.others;
+    const target = { kind: "step", key: "sowing", what: "count" } as const;
+    if (first === undefined || !isFact("rootstock")(first)) return column;
+    if (isHeld(all, isStep("sowing", "count")) || headerParts(column.header).unknown > 0)
+      return column;
+    return fitsInPlace(column, target, { all, stepKeys })
+      ? { ...column, target, others: [] }
+      : column;
+  };
+
+/** Who works, or verbs alone ("Enxertou"), over names: in records those who grafted, where nothing else names them. */
+const whoGrafted: Found = (column, _at, all) => {
+  const grafter = isFact("grafter");
+  const first = column.others[0];
+  const { holds, plainly } = column.values();
+  if (first === undefined || !grafter(first) || holds !== "text" || !plainly) return column;
+  if (isHeld(all, grafter)) return column;
+  const { says, unknown } = headerParts(column.header);
+  const isWho = says.has("person") || says.has("by");
+  const isVerb = says.has("graft") && isHeld(all, isFact("variety"));
+  if (unknown > 0 || says.has("check") || !(isWho || isVerb)) return column;
+  return { ...column, target: first, others: [] };
+};
+
+/** "Quem fez" in a log, where no other column says who. */
+const personOfLog: Found = (column, _at, all) => {
+  const first = column.others[0];
+  const isPerson = (target: ColumnTarget) =>
+    target.kind === "event" && target.fact === "eventPerson";
+  if (first === undefined || !isPerson(first) || isHeld(all, isPerson)) return column;
+  return column.values().holds === "text" && headerParts(column.header).unknown === 0
+    ? { ...column, target: first, others: [] }
+    : column;
+};
+
+/** "Quant." in a log, where no other column says how many. */
+const countOfLog: Found = (column, _at, all) => {
+  const isCount = (target: ColumnTarget) => target.kind === "event" && target.fact === "eventCount";
+  const { says, unknown, aspect } = headerParts(column.header);
+  const isAside = [...says].every((part) => part === "aside");
+  if (aspect !== "count" || !isAside || unknown > 0 || isHeld(all, isCount)) return column;
+  return column.values().holds === "count"
+    ? { ...column, target: { kind: "event", fact: "eventCount" }, others: [] }
+    : column;
+};
+
+/** What a header says without being sure, where the column stands in the place of that step. */
+const inItsPlace =
+  (stepKeys: readonly string[]): Found =>
+  (column, _at, all) => {
+    const [first] = column.others;
+    if (!column.isLikely || first?.kind !== "step") return column;
+    if (isHeld(all, isStep(first.key, first.what))) return column;
+    // "Polybag date" may be the day on which it was sown into the bag.
+    const isBefore = ["sowing", "germination"].some((key) => isHeld(all, isStep(key, first.what)));
+    const isPair = first.what === "count" && isHeld(all, isStep(first.key, "day"));
+    if (first.key === "potting on" && !isBefore && !isPair) {
+      return column;
+    }
+    return fitsInPlace(column, first, { all, stepKeys })
+      ? { ...column, target: first, others: [] }
+      : column;
+  };
 
 /** "Check date" beside "Check, alive": a step's day begins with the very word of its plants. */
 const dayOfPair: Found = (column, _at, all) => {

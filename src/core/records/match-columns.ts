@@ -56,6 +56,7 @@ export function matchColumns(
       values,
       begins,
       afterDays: 0,
+      isLikely: false,
       isOther: false,
       isSaid: false,
     };

@@ -10,6 +10,8 @@ export type PartsMeaning =
       /** What it holds where neither header nor cells say so. */
       readonly usual: "day" | "count";
       readonly sure: boolean;
+      /** Whether it is read where its place in the row and its cells agree, though it isn't sure. */
+      readonly likely: boolean;
     }
   /** "Days since scions were cut", which take rates are compared by. */
   | { readonly kind: "scions cut" }
@@ -37,7 +39,7 @@ const OTHER: PartsMeaning = { kind: "other" };
 const SCIONS_CUT: PartsMeaning = { kind: "scions cut" };
 
 /** Counts of the living later than this are no takes (our choice; takes are counted 21 to 45 days on). */
-const LATEST_TAKES = 50;
+const LATEST_TAKES = 56;
 
 /**
  * What a header's parts mean together; null where they mean nothing. What is said of people, places and
@@ -55,8 +57,13 @@ function asName(header: HeaderParts): PartsMeaning | null {
     fact: name,
     sure,
   });
-  if (has("measure", "rest", "customer")) return OTHER;
-  if (has("weekUnit") && !has("sow") && header.aspect === null) return OTHER;
+  // What is done to a stock, and plants put out of a shade house, are no names.
+  if (has("cutBack") || (has("cut") && has("stock"))) return null;
+  if (has("out", "loosen", "takeOff") && has("place") && !has("wrap")) return null;
+  if (has("measure", "rest") || (has("customer") && !has("gone"))) return OTHER;
+  if (has("person") && has("meantFor")) return OTHER;
+  // "Sem." is sown, too, unless another step is said with it.
+  if (has("weekUnit") && aspect === null && (!has("sow") || has("graft", "gone"))) return OTHER;
   if (has("closed") && !has("union")) return fact("closed");
   if (has("note")) return fact("note");
   const scions = has("scion", "bud");
@@ -69,11 +76,12 @@ function asName(header: HeaderParts): PartsMeaning | null {
   if (from && has("graft") && has("bud", "stock")) return fact("scionSource");
   const earlier = from || header.opensWithOf || has("stock", "sow", "germinate", "garden");
   if (has("batch") && earlier) return fact("fromLot");
-  if (from && has("sow", "germinate", "take")) return fact("fromLot");
+  if (from && has("sow", "seed", "germinate", "take")) return fact("fromLot");
   if (has("batch") && has("container")) return fact("batch", false);
-  if (has("grafter") || (has("graft") && has("by"))) return fact("grafter");
+  if (has("grafter") || (has("graft") && has("by", "person"))) return fact("grafter");
   if (has("kind") && has("crop")) return fact("crop");
-  if (has("kind") && !has(...KINDS_OF_OTHER)) return fact("method");
+  if (has("kind") && !has(...KINDS_OF_OTHER))
+    return fact("method", unknown === 0 && header.words > 1);
   if (has("scion") && has("stock")) return OTHER;
   if (has("stock")) return fact("rootstock");
   if (has("variety")) return fact("variety", unknown < 2 && !has("dead", "gone", "alive"));
@@ -81,7 +89,8 @@ function asName(header: HeaderParts): PartsMeaning | null {
   if (has("batch") && !has("gone", "dead", "alive")) {
     return fact("batch", unknown === 0 && !has("scion", "seed"));
   }
-  if (has("place") && !has(...OF_PLANTS)) return fact("place", unknown < 2 && !from);
+  if (has("place") && !has(...OF_PLANTS))
+    return fact("place", unknown < 2 && !from && !header.opensWithOf);
   if (has("person", "by") && !has(...OF_PLANTS)) {
     return fact("grafter", says.size === 1 && has("by") && unknown === 0);
   }
@@ -126,32 +135,47 @@ function asStep(header: HeaderParts): PartsMeaning | null {
     key: StepConcept,
     usual: "day" | "count" = "day",
     sure = unknown === 0,
-  ): PartsMeaning => ({ kind: "step", key, usual, sure });
+    likely = unknown < 2,
+  ): PartsMeaning => ({ kind: "step", key, usual, sure, likely });
   if (has("dead")) return { kind: "fact", fact: "culled", sure: unknown === 0 };
   if (has("ready") || (has("gone") && has("meantFor"))) {
     // "Good seed", "Ready to graft" are fit for something else than leaving.
     return step("ready", "count", unknown < 2 && !has("seed", "germinate", "graft", "bud", "sow"));
   }
-  if (has("shoot") && has("gone", "burst", "loosen")) return step("bud break");
-  if (has("gone")) {
+  if (has("shoot") && has("gone", "out", "burst", "loosen")) return step("bud break");
+  if (has("harden", "place") && has("out", "loosen", "takeOff") && !has("wrap")) {
+    return step("flush hardening");
+  }
+  if (has("gone", "out")) {
     if (aspect === "day") return OTHER;
-    return { kind: "fact", fact: "dispatched", sure: unknown === 0 && !has("alive", "take") };
+    const sure = unknown === 0 && has("gone") && !has("alive", "take");
+    return { kind: "fact", fact: "dispatched", sure };
   }
   const living = has("alive", "take");
   if (has("loosen", "takeOff") && (has("wrap", "container") || !living)) return release(header);
-  if (has("graft") && has("germinate")) return step("take count", "count", false);
-  if (living) {
-    const late = (header.afterDays ?? 0) > LATEST_TAKES || (header.turn ?? 1) > 1;
-    return step("take count", "count", unknown === 0 && !late);
-  }
-  if (has("cutBack", "cut")) return step("cut back", "day", unknown === 0 && has("cutBack"));
+  if (has("graft") && has("germinate")) return step("take count", "count", false, false);
+  const late = (header.afterDays ?? 0) > LATEST_TAKES || (header.turn ?? 1) > 1;
+  if (living) return step("take count", "count", unknown === 0 && !late, unknown < 2 && !late);
+  if (has("cutBack", "cut"))
+    return step(
+      "cut back",
+      "day",
+      unknown === 0 && has("cutBack", "stock"),
+      unknown < 2 && (has("cutBack") || aspect === "day"),
+    );
   if (has("union")) return step("union closed");
-  if (has("burst")) return step("bud break");
-  if (has("harden")) return step("flush hardening", "day", false);
+  if (has("burst") && has("check", "germinate", "sow", "seed"))
+    return step("germination", "count", false, false);
+  if (has("burst") || (has("begin") && has("bud", "shoot"))) return step("bud break");
+  if (has("harden")) return step("flush hardening");
   if (has("flush")) {
-    return step("first flush", "day", unknown === 0 && aspect !== "count" && header.turn !== 2);
+    const first = aspect !== "count" && header.turn !== 2;
+    return step("first flush", "day", unknown === 0 && first, unknown < 2 && first);
   }
-  if (has("check")) return step("take count", "count", false);
+  if (has("check") && !has("germinate", "sow", "seed", "ready")) {
+    return step("take count", "count", false, unknown < 2 && !late);
+  }
+  if (has("pot") && has("seed")) return step("sowing", "count", false, false);
   if (has("pot")) return step("potting");
   if (has("cutting")) return step("cuttings set");
   if (has("graft")) return step("grafting");
@@ -162,7 +186,8 @@ function asStep(header: HeaderParts): PartsMeaning | null {
   }
   if (has("bud"))
     return step("grafting", "count", unknown === 0 && (aspect === "count" || has("aside")));
-  if (has("container")) return step("potting", "day", unknown === 0 && has("begin"));
+  if (has("container")) return step("potting", "day", unknown === 0 && has("begin"), unknown < 2);
+  if (has("shoot") && aspect !== "count") return step("bud break", "day", false);
   return null;
 }
 
@@ -173,6 +198,7 @@ function release({ says, unknown, turn }: HeaderParts): PartsMeaning {
     kind: "step",
     key: off && !says.has("container") ? "wrap off" : "first release",
     usual: "day",
+    likely: unknown === 0 && !says.has("takeOff") && (turn ?? 1) === 1,
     // "Destape", "buka": opened, but the wrap, the cap or the bag?
     sure:
       unknown === 0 &&

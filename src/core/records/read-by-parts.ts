@@ -5,7 +5,7 @@ import { OF_GRAFTING } from "./settled-by-values";
 
 type Reading = Pick<
   ColumnSeen,
-  "target" | "sureness" | "others" | "afterDays" | "isOther" | "isSaid" | "scionsCut"
+  "target" | "sureness" | "others" | "afterDays" | "isLikely" | "isOther" | "isSaid" | "scionsCut"
 >;
 
 const UNKNOWN: Reading = {
@@ -13,6 +13,7 @@ const UNKNOWN: Reading = {
   sureness: 1,
   others: [],
   afterDays: 0,
+  isLikely: false,
   isOther: false,
   isSaid: false,
 };
@@ -33,7 +34,12 @@ export function readByParts(
     return { ...UNKNOWN, isOther: true, ...(used ? { isSaid: true, scionsCut: true } : {}) };
   }
   const { afterDays } = parts;
-  const ask = (...others: readonly ColumnTarget[]): Reading => ({ ...UNKNOWN, afterDays, others });
+  const ask = (...others: readonly ColumnTarget[]): Reading => ({
+    ...UNKNOWN,
+    afterDays,
+    others,
+    isLikely: parts.likely,
+  });
   const take = (target: ColumnTarget): Reading =>
     parts.sure ? { ...UNKNOWN, target, sureness: 2, afterDays } : ask(target);
   const { target } = parts;
@@ -45,6 +51,7 @@ export function readByParts(
       return holds === "count" || holds === null ? take(target) : UNKNOWN;
     }
     if (holds === "day" && ownDays && target.fact !== "closed") return UNKNOWN;
+    if (holds === "day" && plainly && NEVER_DAYS.has(target.fact)) return UNKNOWN;
     const number = target.fact === "batch" || target.fact === "place" || target.fact === "fromLot";
     if (holds === "count" && plainly) {
       if (!number) return ask(target);
@@ -64,6 +71,15 @@ export function readByParts(
   if (parts.aspect === "day" || !parts.isCounted) return ask(day);
   return take(count);
 }
+
+/** Names of these do not look like days, as "1-2" for a bed does. */
+const NEVER_DAYS: ReadonlySet<string> = new Set([
+  "variety",
+  "rootstock",
+  "crop",
+  "method",
+  "grafter",
+]);
 
 /** Places with numbers for names are few; more than these are plants (our choice). */
 const MOST_PLACES = 200;

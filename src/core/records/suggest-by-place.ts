@@ -48,6 +48,61 @@ export function mayBeByPlace(
     .map((key) => ({ kind: "step", key, what: holds }));
 }
 
+/**
+ * Whether a column of days or counts stands where those of a step would: behind the columns of earlier
+ * steps and before those of later ones, with days no earlier, or no more plants, than in the columns on its
+ * left, and the other way about on its right. False where no other step tells.
+ *
+ * @param stepKeys the steps in their order
+ */
+export function fitsInPlace(
+  column: ColumnSeen,
+  target: Extract<ColumnTarget, { readonly kind: "step" }>,
+  { all, stepKeys }: { readonly all: readonly ColumnSeen[]; readonly stepKeys: readonly string[] },
+): boolean {
+  const { holds, plainly } = column.values();
+  if (!plainly || holds !== target.what) return false;
+  const order = USUAL_ORDER.indexOf(target.key);
+  let told = false;
+  for (const other of all) {
+    if (other === column || other.target?.kind !== "step") continue;
+    const place = USUAL_ORDER.indexOf(other.target.key);
+    if (other.target.key === "grafting" && order < 0 && AFTER_GRAFTING.has(target.key)) {
+      told = true;
+      if (other.column > column.column) return false;
+    }
+    if (place >= 0 && order >= 0 && place !== order) {
+      told = true;
+      if (place < order !== other.column < column.column) return false;
+    }
+    if (other.target.what !== holds) continue;
+    const pair =
+      other.column < column.column ? ([other, column] as const) : ([column, other] as const);
+    if (!ordered(...pair, holds)) return false;
+  }
+  return told && stepKeys.includes(target.key);
+}
+
+/** Steps behind the grafting that have no lasting place among the rest. */
+const AFTER_GRAFTING: ReadonlySet<string> = new Set([
+  "first release",
+  "bud break",
+  "first flush",
+  "union closed",
+]);
+
+/** Steps that come one behind the other whatever the method. */
+const USUAL_ORDER: readonly string[] = [
+  "sowing",
+  "germination",
+  "potting on",
+  "grafting",
+  "take count",
+  "cut back",
+  "flush hardening",
+  "ready",
+];
+
 /** Fewer rows than these show no order. */
 const FEWEST_ROWS = 3;
 

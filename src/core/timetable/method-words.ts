@@ -1,6 +1,7 @@
 import { lazily } from "../lazily";
-import { foldName } from "../names";
-import { everyLanguage, normalText, type WayName } from "../words";
+import { madeOnce } from "../made-once";
+import { foldName, slipsBetween } from "../names";
+import { everyLanguage, normalText, soundOf, type WayName, withoutAccents } from "../words";
 
 /** What a text says of how a batch is raised, or a method's name of itself. */
 export interface MethodWords {
@@ -37,12 +38,66 @@ const meanings = lazily(() => {
   return found;
 });
 
+/** Ways that say no more beside another: what a cleft graft at the side is, is a side graft. */
+const NO_MORE_BESIDE: Readonly<Partial<Record<WayName, readonly WayName[]>>> = {
+  cleft: ["wedge", "side", "veneer", "approach", "softwood", "stone", "hypocotyl"],
+  side: ["veneer"],
+  patch: ["green", "chip", "veneer"],
+  shield: ["green", "patch", "chip"],
+  seedling: ["stone", "hypocotyl"],
+};
+
+/** A word cut short has so many letters at least, and one that is lengthened or heard (our choice). */
+const SHORTEST_CUT = 3;
+const SHORTEST_STEM = 6;
+const SHORTEST_SOUND = 5;
+const SHORTEST_SLIP = 6;
+
+const sorted = (word: string) => [...word].sort().join("");
+
+const singleWords = lazily(() => [...meanings()].filter(([word]) => !word.includes(" ")));
+const heardWords = lazily(
+  () => new Map(singleWords().map(([word, meaning]) => [soundOf(word), meaning])),
+);
+
+/**
+ * What a word may mean that no language knows as it is written: cut short with a point ("term."),
+ * lengthened ("hypocotylaire"), or spelt by ear ("garfajem"). None where it may be two things.
+ */
+function almost(word: string, isCut: boolean): Meaning | undefined {
+  if (word.length < SHORTEST_CUT || /\d/.test(word)) return undefined;
+  const same = heardWords().get(soundOf(word));
+  if (same !== undefined && word.length >= SHORTEST_SOUND) return same;
+  const isSlip = (known: string) =>
+    Math.min(word.length, known.length) >= SHORTEST_SLIP &&
+    (sorted(known) === sorted(word) ||
+      (Math.abs(known.length - word.length) < 2 && slipsBetween(known, word) < 2));
+  const near = singleWords().filter(
+    ([known]) =>
+      (isCut && known.startsWith(word)) ||
+      (known.length >= SHORTEST_STEM && word.startsWith(known)) ||
+      isSlip(known),
+  );
+  const [first, ...more] = near.map(([, meaning]) => meaning);
+  return more.every((one) => JSON.stringify(one) === JSON.stringify(first)) ? first : undefined;
+}
+
+const almostKnown = new Map<string, Meaning | null>();
+
+/** @param text the whole of it, in which a word that is cut short has a point behind it */
+function meaningOf(word: string, text: string): Meaning | undefined {
+  const isCut = withoutAccents(text).toLowerCase().includes(`${word}.`);
+  const key = `${word}${isCut}`;
+  return madeOnce(almostKnown, key, () => almost(word, isCut) ?? null) ?? undefined;
+}
+
 /**
  * Takes a text apart into crop and way, the longest phrase first.
  *
+ * @param almostToo whether words that are cut short or spelt by ear count: in a cell under Method, not in names
  * @example methodWords("greffe en fente, cacao").others // []
  */
-export function methodWords(text: string): MethodWords {
+export function methodWords(text: string, almostToo = false): MethodWords {
   const words = normalText(text).split(" ").filter(Boolean);
   const crops = new Set<string>();
   const ways = new Set<WayName>();
@@ -52,14 +107,20 @@ export function methodWords(text: string): MethodWords {
     let end = Math.min(words.length, at + MOST_WORDS);
     const phrase = () => words.slice(at, end).join(" ");
     while (end > at + 1 && !meanings().has(phrase())) end -= 1;
-    const meaning = meanings().get(phrase());
-    if (meaning === undefined) others.push(words[at] as string);
+    const one = words[at] as string;
+    const meaning = meanings().get(phrase()) ?? (almostToo ? meaningOf(one, text) : undefined);
+    if (meaning === undefined) others.push(one);
     else if (meaning.kind === "crop") crops.add(meaning.crop);
     else if (meaning.kind === "way") ways.add(meaning.way);
     else if (meaning.kind === "budding") isBudding = true;
     at = end;
   }
-  return { crops: [...crops], ways: [...ways], isBudding, others };
+  // "Cleft/side" are two.
+  const isOne = !/[/+,&]/.test(text);
+  const said = [...ways].filter(
+    (way) => !isOne || !NO_MORE_BESIDE[way]?.some((other) => ways.has(other)),
+  );
+  return { crops: [...crops], ways: said, isBudding, others };
 }
 
 /** The crops that a cell under Crop names; one that no language knows by its folded name. */

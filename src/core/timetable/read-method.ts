@@ -51,7 +51,7 @@ export function methodReader(timetable: Timetable): (texts: MethodTexts) => Meth
           );
     if (own !== undefined) return asRead(own.method);
     if (written === "" && crops.length === 0) return { code: "no-such-method" };
-    const words = methodWords(text);
+    const words = methodWords(text, true);
     const wanted = { ...words, crops: [...crops, ...words.crops] };
     const exact = named.filter((one) => fits(one.words, wanted, false));
     // A way without a crop may be what another crop's name says in its near word.

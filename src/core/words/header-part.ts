@@ -22,6 +22,7 @@ export type HeaderPart =
   | "check"
   | "ready"
   | "gone"
+  | "out"
   | "dead"
   | "rest"
   | "cutting"

@@ -20,4 +20,5 @@ export {
 } from "./language-text";
 export type { BatchFact, EventFact, LanguageWords } from "./language-words";
 export { normalText, withoutAccents } from "./normal-text";
+export { soundOf } from "./sound-of";
 export { stepKey } from "./step-key";

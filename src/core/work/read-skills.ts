@@ -43,8 +43,8 @@ const except = lazily(() => {
 const GOES_ON = /[:(][^)]*$/;
 
 /**
- * A reader of the tasks that persons may do: steps, or steps of some methods, or all but some. Longer than
- * most: its parts read with the same steps, methods and names.
+ * A reader of the tasks that persons may do: steps, or steps of some methods, or all but some.
+ * Longer than most: its parts read with the same steps, methods and names.
  */
 export function skillReader({ stepKeys, timetable, nameOf = (word) => word }: Jobs) {
   const readMethod = timetable === null ? null : batchMethods(timetable);

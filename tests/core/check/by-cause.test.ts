@@ -85,7 +85,7 @@ describe("troubles by their cause", () => {
       ["B1", "2026-08-01", 100, 80, "2026-08-20"],
       ["B2", "2026-08-01", 200, 150, ""],
     ];
-    const [first] = entries(rows, ["Batch", "Grafted on", "Grafts made", "Takes", "Opened up"]);
+    const [first] = entries(rows, ["Batch", "Grafted on", "Grafts made", "Takes", "Tended"]);
     expect(first).toEqual(["column-left", [null], 80]);
   });
 

@@ -64,7 +64,7 @@ describe("methods that can't be read", () => {
     expect(near("", "Rubber grene budd")).toEqual([["Rubber grene budd", "Rubber green bud"]]);
     expect(near("", "Layering")).toEqual([["Layering", null]]);
     // As the nursery itself calls its method in other rows.
-    const own = table(["", "Greffe en fente manguier"], ["", "Greffe en fantte manguier"]);
+    const own = table(["", "Greffe en fente manguier"], ["", "Grefe en fonte mangier"]);
     expect(checked(own)).toMatchObject([
       { row: 3, code: "no-such-method", near: "Greffe en fente manguier" },
     ]);
