@@ -16,6 +16,7 @@ import { userText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import type { Called } from "../people/people-shown";
 import type { SidebarContext } from "../section";
+import { stateOf } from "../state";
 
 type LostRow = LossesAnswer["rows"][number];
 
@@ -23,8 +24,9 @@ type LostRow = LossesAnswer["rows"][number];
 export function lossesPart({ call, status, people }: SidebarContext): HTMLElement {
   const fields = element("fieldset", { class: "bare" });
   const picture = element("div");
-  let answer: LossesAnswer | null = null;
+  const state = stateOf<{ answer: LossesAnswer | null }>({ answer: null });
   const draw = () => {
+    const { answer } = state.now;
     if (answer === null) return;
     const select = choice(
       ["", ...answer.columns].map((value) => ({ value, label: value || text.all() })),
@@ -42,10 +44,10 @@ export function lossesPart({ call, status, people }: SidebarContext): HTMLElemen
       doing: text.counting(),
       controls: [fields],
       work: async () => {
-        answer = await call("sidebarLosses", { by });
-        draw();
+        state.set({ answer: await call("sidebarLosses", { by }) });
       },
     });
+  state.on(["answer"], draw);
   people.onChange(draw);
   return disclosure({
     summary: text.title(),
