@@ -14,8 +14,8 @@ describe("the built page", () => {
   it.skipIf(isNonsense)("is small", () => {
     // It says itself what the script said for it before, whose own limit (built-file.test.ts) is the
     // one that counts for each formula. What Set up asks before it makes tabs is worth its room,
-    // and so is the picture of losses.
-    expect(Buffer.byteLength(html)).toBeLessThan(107_000);
+    // and so are the picture of losses and the names of the tables beside the records.
+    expect(Buffer.byteLength(html)).toBeLessThan(108_000);
   });
 
   it("is one file that asks for no other", () => {

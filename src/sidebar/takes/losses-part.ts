@@ -112,12 +112,13 @@ function withoutBlankReasons(rows: readonly LostRow[]): readonly LostRow[] {
 /** One group's bars: each begins where the one above it ended. */
 function group(name: string, rows: readonly LostRow[], isByReason: boolean): HTMLElement {
   const most = Math.max(1, ...rows.map(({ plants }) => plants));
-  let left = rows.find(({ stage }) => stage === "started")?.plants ?? most;
-  const entries = rows.map((row) => {
-    const isWhole = isByReason || row.stage === "started";
-    const to = isWhole ? row.plants : left;
-    const from = isWhole ? 0 : left - row.plants;
-    if (!isWhole) left = from;
+  const started = rows.find(({ stage }) => stage === "started")?.plants ?? most;
+  const isWhole = ({ stage }: LostRow) => isByReason || stage === "started";
+  const entries = rows.map((row, at) => {
+    const above = rows.slice(0, at).filter((one) => !isWhole(one));
+    const left = above.reduce((rest, { plants }) => rest - plants, started);
+    const to = isWhole(row) ? row.plants : left;
+    const from = isWhole(row) ? 0 : left - row.plants;
     const words = isByReason ? FATE_WORDS[row.stage]() : rowWords(row);
     const value =
       row.ofStarted === null || row.stage === "started"
