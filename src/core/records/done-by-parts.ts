@@ -1,4 +1,6 @@
 import { lazily } from "../lazily";
+import { normalText, wordSet } from "../words";
+import { type HeaderParts, headerParts } from "./header-parts";
 import { headerWords } from "./header-words";
 import type { LogEvent } from "./read-log";
 
@@ -14,10 +16,25 @@ export function doneByParts(
   const words = lazily(() => headerWords(stepNames));
   return (text) => {
     const parts = words().byParts(text);
-    if (parts?.target == null || !parts.sure) return null;
+    if (parts?.target == null || !parts.sure || isOpen(headerParts(text))) return null;
+    if (normalText(text).split(" ").some(NOT.has)) return null;
     const { target } = parts;
     if (target.kind === "step") return { kind: "step", key: target.key };
     const fact = target.kind === "fact" ? target.fact : null;
     return fact === "culled" || fact === "dispatched" ? { kind: fact } : null;
   };
+}
+
+/** Words that turn a step round: "not ready". */
+const NOT = wordSet((words) => words.workDays.except);
+
+/**
+ * What a header's place and cells make plain and a cell alone does not: "survivors" are counted more than
+ * once, a "graft count" is of those made or taken, "sowing & potting" are two.
+ */
+function isOpen({ says, aspect, isTwo }: HeaderParts): boolean {
+  const isCounted = aspect === "count" || says.has("check");
+  if (isTwo || (says.has("alive") && !says.has("take") && !isCounted)) return true;
+  const isMade = says.has("graft") || (says.has("burst") && !says.has("bud"));
+  return isCounted && isMade && !says.has("take");
 }

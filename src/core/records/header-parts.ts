@@ -17,6 +17,8 @@ export interface HeaderParts {
   /** Whether it opens or ends with a little word that wants a name: "de lote", "Púas de". */
   readonly opensWithOf: boolean;
   readonly endsWithOf: boolean;
+  /** Whether it names two things side by side: "Variety / stock". */
+  readonly isTwo: boolean;
 }
 
 const DAY_WORDS = wordSet((words) => words.dayWords);
@@ -71,6 +73,7 @@ function partsOf(word: string): ReadonlySet<HeaderPart> {
 
 /** "3", "1st", "2do", "30d": a number, and what stands behind it without a gap. */
 const NUMBER = /^(\d+)(\p{L}*)$/u;
+const TWO = /\p{L}{3,}\s*[/+&]\s*\p{L}{3,}/u;
 /** "J30", "d60": the unit first. */
 const UNIT_FIRST = /^(\p{L}+)(\d+)$/u;
 /** Turns are few, days many: "30 d" is no thirtieth count. */
@@ -122,6 +125,7 @@ export function headerParts(header: string): HeaderParts {
     turn,
     opensWithOf: words.length > 1 && FILLERS.has(words[0] as string),
     endsWithOf: words.length > 1 && FILLERS.has(words[words.length - 1] as string),
+    isTwo: TWO.test(header),
   };
 }
 

@@ -3,7 +3,13 @@ import type { ColumnMatch, ColumnSeen, TableKind } from "./column-match";
 import { type ColumnTarget, targetKey } from "./column-target";
 import { headerParts } from "./header-parts";
 import { inPairs } from "./numbered-pairs";
-import { fitsInPlace, isOutOfPlace, mayBeByPlace } from "./suggest-by-place";
+import {
+  fitsInPlace,
+  insteadOf,
+  isOutOfPlace,
+  isOutOfTurn,
+  mayBeByPlace,
+} from "./suggest-by-place";
 import type { Trouble } from "./trouble";
 
 /** What is found out of a column by the columns beside it. */
@@ -24,27 +30,38 @@ export function leftColumns(
     column.others.length > 0 || column.isOther
       ? column
       : { ...column, others: [...asNames(column, all), ...mayBeByPlace(column, all, stepKeys)] };
+  const inPlaceOf = inItsPlace(stepKeys);
   const rules: readonly Found[] =
     kind === "log"
       ? [personOfLog, countOfLog]
       : [
           inPairs(matches),
           namedUniquely,
+          scionBesideStock,
           numbered,
           namesWays,
           wentOut,
           whoGrafted,
           countBeside,
           dayOfPair,
-          inItsPlace(stepKeys),
+          // What one settles may be what another waits for.
+          inPlaceOf,
+          inPlaceOf,
+          inPlaceOf,
           stocksSetOut(stepKeys),
           notHeldYet,
           byPlace,
         ];
   const inPlace = matches.map(
     (column): ColumnSeen =>
-      column.target !== null && isOutOfPlace(column, matches)
-        ? { ...column, target: null, sureness: 1, others: [column.target, ...column.others] }
+      column.target !== null && (isOutOfPlace(column, matches) || isOutOfTurn(column, matches))
+        ? {
+            ...column,
+            isLikely: true,
+            target: null,
+            sureness: 1,
+            others: [...insteadOf(column), column.target, ...column.others],
+          }
         : column,
   );
   const found = rules.reduce<readonly ColumnSeen[]>(
@@ -98,8 +115,14 @@ function allDiffer({ values }: ColumnSeen): boolean {
 const namedUniquely: Found = (column, _at, all) => {
   const [first] = column.others;
   if (first === undefined || !isFact("batch")(first)) return column;
-  if (isHeld(all, isFact("batch")))
-    return { ...column, others: [{ kind: "fact", fact: "fromLot" }] };
+  if (isHeld(all, isFact("batch"))) {
+    const fromLot: ColumnTarget = { kind: "fact", fact: "fromLot" };
+    const { says, unknown } = headerParts(column.header);
+    const isPlain = says.has("batch") && says.has("seed") && unknown === 0;
+    return isPlain && !isHeld(all, isFact("fromLot"))
+      ? { ...column, target: fromLot, others: [] }
+      : { ...column, others: [fromLot] };
+  }
   return allDiffer(column) ? { ...column, target: first, others: [] } : column;
 };
 
@@ -125,13 +148,24 @@ const numbered: Found = (column, at, all) => {
   return { ...column, target: { kind: "fact", fact: "batch" }, others: [] };
 };
 
+/** "Scion" over names, beside the rootstocks: the variety. */
+const scionBesideStock: Found = (column, _at, all) => {
+  const variety = isFact("variety");
+  const first = column.others[0];
+  const { says, unknown } = headerParts(column.header);
+  const isScion = says.size === 1 && says.has("scion") && unknown === 0;
+  if (first === undefined || !variety(first) || !isScion) return column;
+  if (isHeld(all, variety) || !isHeld(all, isFact("rootstock"))) return column;
+  return column.values().holds === "text" ? { ...column, target: first, others: [] } : column;
+};
+
 const WAYS = wordSet((words) => [...Object.values(words.ways).flat(), ...words.budding]);
 
 /** "Type" over ways of propagation: the method. */
 const namesWays: Found = (column, _at, all) => {
   const method = isFact("method");
-  const first = column.others[0];
-  if (first === undefined || !method(first) || isHeld(all, method)) return column;
+  const first = column.others[0] ?? { kind: "fact", fact: "method" };
+  if (!method(first) || column.isOther || isHeld(all, method)) return column;
   const texts = column.values().texts.map(normalText);
   const known = texts.filter((text) => WAYS.has(text) || text.split(" ").some(WAYS.has));
   return known.length * 2 > texts.length ? { ...column, target: first, others: [] } : column;

@@ -57,6 +57,7 @@ function asName(header: HeaderParts): PartsMeaning | null {
     fact: name,
     sure,
   });
+  if (has("cutBack") && has("garden")) return OTHER;
   // What is done to a stock, and plants put out of a shade house, are no names.
   if (has("cutBack") || (has("cut") && has("stock"))) return null;
   if (has("out", "loosen", "takeOff") && has("place") && !has("wrap")) return null;
@@ -82,15 +83,19 @@ function asName(header: HeaderParts): PartsMeaning | null {
   if (has("kind") && has("crop")) return fact("crop");
   if (has("kind") && !has(...KINDS_OF_OTHER))
     return fact("method", unknown === 0 && header.words > 1);
-  if (has("scion") && has("stock")) return OTHER;
+  if (has("stock") && (has("scion") || (has("variety") && header.isTwo))) return OTHER;
+  // "Rootstock raised, date": the day of the stocks.
+  if (has("stock") && aspect === "day") return null;
   if (has("stock")) return fact("rootstock");
   if (has("variety")) return fact("variety", unknown < 2 && !has("dead", "gone", "alive"));
   if (has("crop")) return fact("crop");
   if (has("batch") && !has("gone", "dead", "alive")) {
     return fact("batch", unknown === 0 && !has("scion", "seed"));
   }
+  // "To shadehouse" over days: plants that go there.
+  if (has("place") && header.opensWithOf && aspect !== "count" && says.size === 1) return null;
   if (has("place") && !has(...OF_PLANTS))
-    return fact("place", unknown < 2 && !from && !header.opensWithOf);
+    return fact("place", unknown < 2 && !from && !header.opensWithOf && !has("code"));
   if (has("person", "by") && !has(...OF_PLANTS)) {
     return fact("grafter", says.size === 1 && has("by") && unknown === 0);
   }
@@ -138,6 +143,8 @@ function asStep(header: HeaderParts): PartsMeaning | null {
     likely = unknown < 2,
   ): PartsMeaning => ({ kind: "step", key, usual, sure, likely });
   if (has("dead")) return { kind: "fact", fact: "culled", sure: unknown === 0 };
+  // "Good takes" are takes.
+  if (has("ready") && has("take")) return step("take count", "count", false);
   if (has("ready") || (has("gone") && has("meantFor"))) {
     // "Good seed", "Ready to graft" are fit for something else than leaving.
     return step("ready", "count", unknown < 2 && !has("seed", "germinate", "graft", "bud", "sow"));
@@ -188,6 +195,8 @@ function asStep(header: HeaderParts): PartsMeaning | null {
     return step("grafting", "count", unknown === 0 && (aspect === "count" || has("aside")));
   if (has("container")) return step("potting", "day", unknown === 0 && has("begin"), unknown < 2);
   if (has("shoot") && aspect !== "count") return step("bud break", "day", false);
+  if (has("stock")) return step("sowing", "day", false);
+  if (has("place")) return step("flush hardening", "day", false);
   return null;
 }
 

@@ -111,22 +111,22 @@ export const indonesian: LanguageText = {
   parts: {
     sow: `
       semai, disemai, penyemaian, tabur, tanam, ditanam, penanaman, sebar, tebar,
-      menanam, menyemai, tugal, smai`,
-    seed: "biji, benih, butir",
+      menanam, menyemai, nyemai, tugal, smai`,
+    seed: "biji, benih, butir, gelondong",
     begin: "mulai, awal, dimulai",
     germinate: "perkecambahan, tumbuh, semaian, kecamb, serdad, tmbh, berkecamb",
     container: "polibag, kantong, polibek, kantung, polbag",
-    pot: "pindah, pemindahan, sapih, penyapihan, oper, dipindah, alih, dialih, disapih, masuk",
+    pot: "pindah, pemindahan, sapih, penyapihan, oper, dipindah, alih, dialih, disapih, masuk, pndh",
     graft: `
       penyambungan, diokulasi, tempel, penempelan, ditempel, disamb, smb, smbg,
-      okul, penyamb, samb, menyambung, smbung, sbg`,
+      okul, penyamb, samb, menyambung, nyambung, smbung, sbg`,
     bud: "mata",
     loosen: "buka, dibuka, pembukaan, longgar, bk, melonggar, kendor, kendur",
     takeOff: "lepas, dilepas, pelepasan, cabut, dicabut, copot, dicopot, tali, ikat, melepas",
     wrap: "plastik, sungkup, tudung, selubung, kerodong",
     burst: "pecah, bertunas, muncul, pch, bengkak",
     shoot: "tunas, tns",
-    flush: "pupus, trubus, daun",
+    flush: "pupus, trubus, daun, payung, mekar",
     union: "menyatu, tautan, pertautan, melekat",
     cutBack: `
       lengkung, pelengkungan, pangkas, pemangkasan, runduk, dirunduk, penggal,
@@ -140,7 +140,7 @@ export const indonesian: LanguageText = {
     ready: "siap, layak, memenuhi",
     gone: `
       jual, terjual, dijual, penjualan, kirim, dikirim, terkirim, salur, tersalur,
-      disalurkan, penyaluran, laku, pengiriman, dibeli, serah, diserah`,
+      disalurkan, penyaluran, laku, pengiriman, dibeli, serah, diserah, krm, dikrm`,
     out: "keluar",
     dead: `
       mati, gagal, afkir, busuk, rusak, kering, hilang, sortir, layu, kematian,
@@ -168,7 +168,7 @@ export const indonesian: LanguageText = {
     crop: "tanaman, komod",
     customer: "pembeli, pemesan, pelanggan, tujuan, penerima, konsumen, petani, instansi",
     closed: "ditutup, selesai, tutup, tuntas, kelar",
-    note: "catatan, ket, keterangan, cat, kondisi, ktr",
+    note: "catatan, ket, keterangan, cat, kondisi, ktr, ktrgn",
     measure: `
       persen, tinggi, panjang, harga, biaya, satuan, cuaca, umur, jam, suhu, kelembab,
       berat, gram, ttd, tanda, telp, hp, upah, dosis, lebar, tebal, hujan`,

@@ -125,4 +125,35 @@ describe("columns by what is in them", () => {
     expect(troublesOf(records)).toEqual(["- Moon: column-left", "- Height cm: column-left"]);
     expect(records.troubles).toMatchObject([{ holds: "text" }, { holds: "count", others: [] }]);
   });
+
+  it("are asked about, or are another thing, where they stand before their turn", () => {
+    const seeds = { Batch: BATCH, "Stones put": [140, 130, 120] };
+    const sprouted = table({ ...seeds, Sprouted: [130, 120, 110], Grafts: GRAFTS });
+    expect(readAs(sprouted).Sprouted).toBe("step germination count");
+    const buds = table({ ...seeds, "Bud break": DAYS, "Grafted on": DAYS });
+    expect(readAs(buds)["Bud break"]).toBe("? step bud break day");
+    const shut = table({ Batch: BATCH, Ditutup: ["ya", "ya", ""], "Grafted on": DAYS });
+    expect(readAs(shut).Ditutup).not.toBe("fact closed");
+    expect(
+      readAs(table({ Batch: BATCH, "Grafted on": DAYS, Closed: ["", "", "yes"] })).Closed,
+    ).toBe("fact closed");
+  });
+
+  it("are settled by what stands beside them", () => {
+    const plot = ["MT1", "MT2", "MT3"];
+    const first = { "Plot code": plot, Sown: DAYS, Grafts: GRAFTS };
+    expect(readAs(table(first))["Plot code"]).toBe("? fact place");
+    const names = ["Ruva", "Ruva", "Tilo"];
+    const both = readAs(table({ Batch: BATCH, Rootstock: ["Q1", "Q1", "Q2"], Scion: names }));
+    expect(both.Scion).toBe("fact variety");
+    expect(readAs(table({ Batch: BATCH, Scion: names, Grafts: GRAFTS })).Scion).toBe(
+      "? fact variety",
+    );
+    const ways = readAs(table({ Batch: BATCH, Quux: ["cleft", "side", "cleft"], Grafts: GRAFTS }));
+    expect(ways.Quux).toBe("fact method");
+    const two = readAs(
+      table({ Batch: BATCH, "Variety / stock": ["Ruva on Q1", "Tilo on Q1", ""], Grafts: GRAFTS }),
+    );
+    expect(two["Variety / stock"]).toBe("?");
+  });
 });

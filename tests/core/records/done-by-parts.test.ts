@@ -23,6 +23,13 @@ describe("what a log's own words say was done", () => {
     expect(done(word)).toEqual({ kind: "culled" });
   });
 
+  it.each([["not ready"], ["survivors"], ["graft count"], ["sowing & potting"], ["Tape off"]])(
+    "%s may be another thing",
+    (word) => {
+      expect(done(word)).toBeNull();
+    },
+  );
+
   // Left out and named in Check: a wrap that came off is no first opening, and "opened" alone says neither.
   it.each([["déligature"], ["destape"], ["pot up"], ["weeding"], [""]])(
     "%s is not sure",
