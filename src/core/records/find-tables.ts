@@ -1,7 +1,7 @@
 import { type Cell, cellText, type Grid } from "../cells";
 import { type HeaderWords, targetKey } from "./column-target";
 import { type ColumnSpan, type HeaderBlock, headerAt, rowTexts } from "./header-block";
-import { numberedHeader } from "./numbered-pairs";
+import { numberedHeader } from "./numbered-header";
 
 /** A table within a grid: a header and the rows under it, up to the next header. */
 export interface TableArea {

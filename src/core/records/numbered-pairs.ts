@@ -1,9 +1,6 @@
-import { normalText, wordSet } from "../words";
 import type { ColumnSeen } from "./column-match";
 import type { ColumnTarget } from "./column-target";
-
-const DAY_WORDS = wordSet((words) => words.dayWords);
-const COUNT_WORDS = wordSet((words) => words.countWords);
+import { numberedHeader } from "./numbered-header";
 
 /** What "date 1, nb 1, date 2 ..." are of, in their order, where a nursery numbers what it does. */
 const STEPS: readonly (readonly string[])[] = [
@@ -11,19 +8,6 @@ const STEPS: readonly (readonly string[])[] = [
   ["sowing", "grafting", "take count"],
   ["sowing", "germination", "grafting", "take count"],
 ];
-
-interface Numbered {
-  readonly what: "day" | "count";
-  readonly number: number;
-}
-
-/** "Date 1", "nb 2": a word for days or plants and a number, nothing else; null for any other header. */
-export function numberedHeader(header: string): Numbered | null {
-  const [word = "", digit = "", ...more] = normalText(header).split(" ");
-  if (more.length > 0 || !/^[1-9]$/.test(digit)) return null;
-  if (DAY_WORDS.has(word)) return { what: "day", number: Number(digit) };
-  return COUNT_WORDS.has(word) ? { what: "count", number: Number(digit) } : null;
-}
 
 /**
  * Numbered pairs of day and count as the steps that every nursery writes down, the first the start. Only
