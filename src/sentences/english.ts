@@ -1010,6 +1010,21 @@ read. Without FILE an invented nursery is opened.
     workPlanHeading: "Work plan: who does what on which day of the fortnight",
   },
 
+  settingsTab: {
+    asOf: "Every answer looks from this day. =TODAY() moves with the calendar",
+    columns:
+      'Your words: "header" names a column, "value" a word in a cell, "not the same" two names that look alike. Of another table write Orders: Wanted, Crew: Person, Places: Holds',
+    compareBy: 'A header in your sheet, or "{noTab}". Used when Set up makes the tabs',
+    daysAhead: "How far the due list looks ahead",
+    level: "How sure ranges should be: 0.8 means right in about 8 of 10",
+    line: "settings, last set up {at} by version {version}. Change the second column.",
+    lineLost:
+      '{settings} has lost its line "{label}". Make the tabs again in Set up to get it back',
+    people:
+      'How to call grafters and crew: "{initials}" or "{names}". Customers, and Who in the write log, stay as written',
+    recordsTab: "The tab with your table of batches",
+    timetableTab: "Your own tab with steps and days. Blank for {timetable}",
+  },
   setUp: {
     chooseOther: '"{name}" is not a column that we can read: choose another',
     compareOther: 'Takes can\'t be compared by "{header}": read the columns again',
@@ -1029,21 +1044,6 @@ read. Without FILE an invented nursery is opened.
     tooManyColumns: "You can tell of at most {most, count} words. Found {found, count}",
   },
 
-  settingsTab: {
-    asOf: "Every answer looks from this day. =TODAY() moves with the calendar",
-    columns:
-      'Your words: "header" names a column, "value" a word in a cell, "not the same" two names that look alike. Of another table write Orders: Wanted, Crew: Person, Places: Holds',
-    compareBy: 'A header in your sheet, or "{noTab}". Used when Set up makes the tabs',
-    daysAhead: "How far the due list looks ahead",
-    level: "How sure ranges should be: 0.8 means right in about 8 of 10",
-    line: "settings, last set up {at} by version {version}. Change the second column.",
-    lineLost:
-      '{settings} has lost its line "{label}". Make the tabs again in Set up to get it back',
-    people:
-      'How to call grafters and crew: "{initials}" or "{names}". Customers, and Who in the write log, stay as written',
-    recordsTab: "The tab with your table of batches",
-    timetableTab: "Your own tab with steps and days. Blank for {timetable}",
-  },
 
   setUpPage: {
     builtIn: "A tab made from the built-in steps",
@@ -1642,6 +1642,20 @@ read. Without FILE an invented nursery is opened.
     tooManyPlants: "too large to be a number of plants",
   },
 
+  wordsPage: {
+    areTwo: "No, they are two",
+    choose: "Choose",
+    kept: "{more, plural, =0 {} one {# more question comes once these are answered. } other {# more questions come once these are answered. }}Your answers are kept in the settings tab, where you can change them.",
+    leaveOut: "None, leave them out",
+    methodBorne:
+      "{batches, plural, one {# batch} other {# batches}}, {plants, plural, one {# plant} other {# plants}}. {fits, plural, =0 {No method is called so.} other {It fits # methods.}}",
+    namesBorne:
+      "{batches, plural, one {# batch has} other {# batches have}} {rare}, {others, plural, one {# has} other {# have}} {common}.",
+    theSame: "{column}: is {rare} the same as {common}?",
+    title: "Your words",
+    whichMethod: "{word}: which of these?",
+    yesAs: "Yes, read both as {name}",
+  },
   work: {
     dayRange: "{from} to {to}",
     daysLate: "{days, plural, one {# day} other {# days}} late",
@@ -1688,20 +1702,6 @@ read. Without FILE an invented nursery is opened.
     sentence: "What the tasks of the coming days need, how much, and from when on.",
   },
 
-  wordsPage: {
-    areTwo: "No, they are two",
-    choose: "Choose",
-    kept: "{more, plural, =0 {} one {# more question comes once these are answered. } other {# more questions come once these are answered. }}Your answers are kept in the settings tab, where you can change them.",
-    leaveOut: "None, leave them out",
-    methodBorne:
-      "{batches, plural, one {# batch} other {# batches}}, {plants, plural, one {# plant} other {# plants}}. {fits, plural, =0 {No method is called so.} other {It fits # methods.}}",
-    namesBorne:
-      "{batches, plural, one {# batch has} other {# batches have}} {rare}, {others, plural, one {# has} other {# have}} {common}.",
-    theSame: "{column}: is {rare} the same as {common}?",
-    title: "Your words",
-    whichMethod: "{word}: which of these?",
-    yesAs: "Yes, read both as {name}",
-  },
 
   workPage: {
     allUnrated:

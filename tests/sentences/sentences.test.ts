@@ -62,12 +62,15 @@ describe("every message", () => {
     expect(called, `src/sentences/english.ts: ${group}.${key} is used nowhere`).toBe(true);
   });
 
-  it("stands in the order of letters within its group, so that two people add in two lines", () => {
+  it("stands in the order of letters, and so does its group, so that two people add in two lines", () => {
+    const inOrder = (keys: readonly string[]) =>
+      [...keys].sort((a, b) => (a.toLowerCase() < b.toLowerCase() ? -1 : 1));
     for (const [group, messages] of Object.entries(english)) {
       const keys = Object.keys(messages);
-      const inOrder = [...keys].sort((a, b) => (a.toLowerCase() < b.toLowerCase() ? -1 : 1));
-      expect(keys, group).toEqual(inOrder);
+      expect(keys, `src/sentences/english.ts: ${group}`).toEqual(inOrder(keys));
     }
+    const groups = Object.keys(english);
+    expect(groups, "src/sentences/english.ts: the groups").toEqual(inOrder(groups));
   });
 });
 

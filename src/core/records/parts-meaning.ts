@@ -133,21 +133,28 @@ const OF_PLANTS: readonly HeaderPart[] = [
   "pot",
 ];
 
+/** Whether a header surely names a step, and whether it likely does. */
+interface Sureness {
+  readonly sure: boolean;
+  readonly likely: boolean;
+}
+
 function asStep(header: HeaderParts): PartsMeaning | null {
   const { says, unknown, aspect } = header;
   const has = (...parts: readonly HeaderPart[]) => parts.some((part) => says.has(part));
   const step = (
     key: StepConcept,
     usual: "day" | "count" = "day",
-    sure = unknown === 0,
-    likely = unknown < 2,
+    { sure = unknown === 0, likely = unknown < 2 }: Partial<Sureness> = {},
   ): PartsMeaning => ({ kind: "step", key, usual, sure, likely });
   if (has("dead")) return { kind: "fact", fact: "culled", sure: unknown === 0 };
   // "Good takes" are takes.
-  if (has("ready") && has("take")) return step("take count", "count", false);
+  if (has("ready") && has("take")) return step("take count", "count", { sure: false });
   if (has("ready") || (has("gone") && has("meantFor"))) {
     // "Good seed", "Ready to graft" are fit for something else than leaving.
-    return step("ready", "count", unknown < 2 && !has("seed", "germinate", "graft", "bud", "sow"));
+    return step("ready", "count", {
+      sure: unknown < 2 && !has("seed", "germinate", "graft", "bud", "sow"),
+    });
   }
   if (has("shoot") && has("gone", "out", "burst", "loosen")) return step("bud break");
   if (has("harden", "place") && has("out", "loosen", "takeOff") && !has("wrap")) {
@@ -160,43 +167,53 @@ function asStep(header: HeaderParts): PartsMeaning | null {
   }
   const living = has("alive", "take");
   if (has("loosen", "takeOff") && (has("wrap", "container") || !living)) return release(header);
-  if (has("graft") && has("germinate")) return step("take count", "count", false, false);
+  if (has("graft") && has("germinate"))
+    return step("take count", "count", { sure: false, likely: false });
   const late = (header.afterDays ?? 0) > LATEST_TAKES || (header.turn ?? 1) > 1;
-  if (living) return step("take count", "count", unknown === 0 && !late, unknown < 2 && !late);
+  if (living)
+    return step("take count", "count", {
+      sure: unknown === 0 && !late,
+      likely: unknown < 2 && !late,
+    });
   if (has("cutBack", "cut"))
-    return step(
-      "cut back",
-      "day",
-      unknown === 0 && has("cutBack", "stock"),
-      unknown < 2 && (has("cutBack") || aspect === "day"),
-    );
+    return step("cut back", "day", {
+      sure: unknown === 0 && has("cutBack", "stock"),
+      likely: unknown < 2 && (has("cutBack") || aspect === "day"),
+    });
   if (has("union")) return step("union closed");
   if (has("burst") && has("check", "germinate", "sow", "seed"))
-    return step("germination", "count", false, false);
+    return step("germination", "count", { sure: false, likely: false });
   if (has("burst") || (has("begin") && has("bud", "shoot"))) return step("bud break");
   if (has("harden")) return step("flush hardening");
   if (has("flush")) {
     const first = aspect !== "count" && header.turn !== 2;
-    return step("first flush", "day", unknown === 0 && first, unknown < 2 && first);
+    return step("first flush", "day", {
+      sure: unknown === 0 && first,
+      likely: unknown < 2 && first,
+    });
   }
   if (has("check") && !has("germinate", "sow", "seed", "ready")) {
-    return step("take count", "count", false, unknown < 2 && !late);
+    return step("take count", "count", { sure: false, likely: unknown < 2 && !late });
   }
-  if (has("pot") && has("seed")) return step("sowing", "count", false, false);
+  if (has("pot") && has("seed")) return step("sowing", "count", { sure: false, likely: false });
   if (has("pot")) return step("potting");
   if (has("cutting")) return step("cuttings set");
   if (has("graft")) return step("grafting");
   if (has("root")) return step("rooting", "count");
-  if (has("germinate")) return step("germination", "count", unknown === 0 && !has("container"));
+  if (has("germinate"))
+    return step("germination", "count", { sure: unknown === 0 && !has("container") });
   if (has("sow", "seed") || (has("begin") && !has("container"))) {
     return step("sowing", has("sow", "begin") ? "day" : "count");
   }
   if (has("bud"))
-    return step("grafting", "count", unknown === 0 && (aspect === "count" || has("aside")));
-  if (has("container")) return step("potting", "day", unknown === 0 && has("begin"), unknown < 2);
-  if (has("shoot") && aspect !== "count") return step("bud break", "day", false);
-  if (has("stock")) return step("sowing", "day", false);
-  if (has("place")) return step("flush hardening", "day", false);
+    return step("grafting", "count", {
+      sure: unknown === 0 && (aspect === "count" || has("aside")),
+    });
+  if (has("container"))
+    return step("potting", "day", { sure: unknown === 0 && has("begin"), likely: unknown < 2 });
+  if (has("shoot") && aspect !== "count") return step("bud break", "day", { sure: false });
+  if (has("stock")) return step("sowing", "day", { sure: false });
+  if (has("place")) return step("flush hardening", "day", { sure: false });
   return null;
 }
 
