@@ -1044,7 +1044,6 @@ read. Without FILE an invented nursery is opened.
     tooManyColumns: "You can tell of at most {most, count} words. Found {found, count}",
   },
 
-
   setUpPage: {
     builtIn: "A tab made from the built-in steps",
     cantUse:
@@ -1701,7 +1700,6 @@ read. Without FILE an invented nursery is opened.
     days: "How many days to look ahead.",
     sentence: "What the tasks of the coming days need, how much, and from when on.",
   },
-
 
   workPage: {
     allUnrated:
