@@ -18,7 +18,7 @@ import {
   wentOut,
   whoGrafted,
 } from "./rules-by-place";
-import { insteadOf, isOutOfPlace, isOutOfTurn, mayBeByPlace } from "./suggest-by-place";
+import { isOutOfPlace, mayBeByPlace } from "./suggest-by-place";
 import type { Trouble } from "./trouble";
 /**
  * Columns that the header and cells of their own do not settle: first what their neighbours make plain, then
@@ -59,13 +59,13 @@ export function leftColumns(
         ];
   const inPlace = matches.map(
     (column): ColumnSeen =>
-      column.target !== null && (isOutOfPlace(column, matches) || isOutOfTurn(column, matches))
+      column.target !== null && isOutOfPlace(column, matches)
         ? {
             ...column,
             isLikely: true,
             target: null,
             sureness: 1,
-            others: [...insteadOf(column), column.target, ...column.others],
+            others: [column.target, ...column.others],
           }
         : column,
   );

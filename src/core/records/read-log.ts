@@ -5,7 +5,6 @@ import { NAMES, TEXT_FACTS, type TextFact } from "./batch";
 import { type CellReaders, cellReaders, type ReadingHabits, saysNotDone } from "./cell-readers";
 import type { ColumnMatch } from "./column-match";
 import { columnCells, type TableArea } from "./find-tables";
-import { headerParts } from "./header-parts";
 import { isTotalsText, rowOutline } from "./row-kinds";
 import type { Trouble } from "./trouble";
 
@@ -168,9 +167,7 @@ function stepDone(
   { stepKeys, byParts }: Pick<LogToRead, "stepKeys" | "byParts">,
 ): LogEvent["what"] | null {
   const key = stepKey(text);
-  // "Tape off" is a first release only where their timetable calls it so.
-  const isOff = key === "first release" && headerParts(text).says.has("takeOff");
-  return stepKeys.has(key) && !isOff ? { kind: "step", key } : byParts(text);
+  return stepKeys.has(key) ? { kind: "step", key } : byParts(text);
 }
 
 /** A step with words that it is not to be done behind it or before it: "First release: not needed". */

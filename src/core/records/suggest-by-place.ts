@@ -1,6 +1,5 @@
 import type { ColumnSeen } from "./column-match";
 import type { ColumnTarget } from "./column-target";
-import { headerParts } from "./header-parts";
 
 /** So many suggestions help, more do not (our choice). */
 const MOST = 3;
@@ -122,41 +121,6 @@ export function isOutOfPlace(column: ColumnSeen, all: readonly ColumnSeen[]): bo
     const pair = place < at ? ([other, column] as const) : ([column, other] as const);
     return orderedShare(...pair, "count") < HALF;
   });
-}
-
-/**
- * Whether what only comes behind others stands before them: a bud break before the grafting may be of the
- * seeds, "Ditutup" before the steps is no end of the batch.
- */
-export function isOutOfTurn(
-  { column, target, sureness }: ColumnSeen,
-  all: readonly ColumnSeen[],
-): boolean {
-  if (target === null || sureness > 3) return false;
-  const isBehind = (key: string | null) =>
-    all.some(
-      (one) =>
-        one.column > column &&
-        one.target?.kind === "step" &&
-        (key === null || one.target.key === key),
-    );
-  if (target.kind === "fact") return target.fact === "closed" && isBehind(null);
-  if (target.kind !== "step") return false;
-  if (target.key === "bud break") return isBehind("grafting");
-  const isAfter = all.some(
-    (one) => one.column < column && one.target?.kind === "step" && one.target.key === "germination",
-  );
-  return target.key === "sowing" && sureness === 2 && isAfter;
-}
-
-/** What a header out of its turn says as well: "Sprouted" of seeds, "Tanam polybag" of seedlings. */
-export function insteadOf({ header, target }: ColumnSeen): readonly ColumnTarget[] {
-  if (target?.kind !== "step") return [];
-  const { says } = headerParts(header);
-  if (target.key === "bud break" && !says.has("bud") && !says.has("shoot")) {
-    return [{ ...target, key: "germination" }];
-  }
-  return target.key === "sowing" && says.has("container") ? [{ ...target, key: "potting on" }] : [];
 }
 
 /** The steps at which plants are mostly counted, in their order. */

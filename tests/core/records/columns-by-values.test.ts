@@ -126,19 +126,6 @@ describe("columns by what is in them", () => {
     expect(records.troubles).toMatchObject([{ holds: "text" }, { holds: "count", others: [] }]);
   });
 
-  it("are asked about, or are another thing, where they stand before their turn", () => {
-    const seeds = { Batch: BATCH, "Stones put": [140, 130, 120] };
-    const sprouted = table({ ...seeds, Sprouted: [130, 120, 110], Grafts: GRAFTS });
-    expect(readAs(sprouted).Sprouted).toBe("step germination count");
-    const buds = table({ ...seeds, "Bud break": DAYS, "Grafted on": DAYS });
-    expect(readAs(buds)["Bud break"]).toBe("? step bud break day");
-    const shut = table({ Batch: BATCH, Ditutup: ["ya", "ya", ""], "Grafted on": DAYS });
-    expect(readAs(shut).Ditutup).not.toBe("fact closed");
-    expect(
-      readAs(table({ Batch: BATCH, "Grafted on": DAYS, Closed: ["", "", "yes"] })).Closed,
-    ).toBe("fact closed");
-  });
-
   it("are settled by what stands beside them", () => {
     const plot = ["MT1", "MT2", "MT3"];
     const first = { "Plot code": plot, Sown: DAYS, Grafts: GRAFTS };
