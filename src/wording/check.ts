@@ -60,8 +60,9 @@ const GROUPS: Readonly<
   },
   "too-soon": (equal) => {
     const { step, fewest } = equal[0] as OfCode<"too-soon">;
-    const days = equal.map((one) => (one as OfCode<"too-soon">).days);
-    const [least, most] = [Math.min(...days), Math.max(...days)];
+    const days = equal.map((one) => (one as OfCode<"too-soon">).days).sort((a, b) => a - b);
+    const [least = 0] = days;
+    const most = days[days.length - 1] ?? 0;
     return {
       ...(least < most && {
         trouble: trouble.tooSoonRows({ step: shortened(step), fewest, least, most }),

@@ -117,6 +117,11 @@ describe("entryWords", () => {
       whatToDo: trouble.tooSoonRowsToDo({ least: 3, rows: 2 }),
     });
     expect(soon(3).whatToDo).toBe(trouble.checkDays());
+    // More than a function takes as arguments.
+    const troubles = Array.from({ length: 130_000 }, (_, row) => sooner(row, "", row % 7));
+    expect(entryWords({ troubles, plants: 0 }).whatToDo).toBe(
+      trouble.tooSoonRowsToDo({ least: 0, rows: 130_000 }),
+    );
   });
 
   it("says of days before their step in how many rows, and what would mend them all", () => {

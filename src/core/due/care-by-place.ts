@@ -59,8 +59,10 @@ function isOnNow({ asOf, doneOn, reached }: BatchState, round: Round): boolean {
 
 /** @param at where its days stand in the records; null where nobody writes it down */
 function isToday({ every, states }: Care, asOf: CivilDay, at: number | null): boolean {
-  const days = at === null ? [] : states.flatMap(({ batch }) => batch.days[at] ?? []);
-  const last = Math.max(...days.filter((day) => day <= asOf));
+  const last = states.reduce((latest, { batch }) => {
+    const day = at === null ? null : (batch.days[at] ?? null);
+    return day === null || day > asOf ? latest : Math.max(latest, day);
+  }, Number.NEGATIVE_INFINITY);
   const since = asOf - last;
   // A time that was missed is asked for until the next one; after that nobody writes it any more.
   if (Number.isFinite(since) && since < 2 * every) return since >= every;

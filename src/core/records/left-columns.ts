@@ -35,29 +35,16 @@ export function leftColumns(
     column.others.length > 0 || column.isOther
       ? column
       : { ...column, others: [...asNames(column, all), ...mayBeByPlace(column, all, stepKeys)] };
-  const inPlaceOf = inItsPlace(stepKeys);
-  const rules: readonly Found[] =
+  const passes: readonly Pass[] =
     kind === "log"
-      ? [personOfLog, countOfLog]
+      ? [personOfLog, countOfLog].map(once)
       : [
-          inPairs(matches),
-          namedUniquely,
-          scionBesideStock,
-          numbered,
-          namesWays,
-          wentOut,
-          whoGrafted,
-          countBeside,
-          dayOfPair,
-          // What one settles may be what another waits for.
-          inPlaceOf,
-          inPlaceOf,
-          inPlaceOf,
-          stocksSetOut(stepKeys),
-          notHeldYet,
-          byPlace,
+          ...[inPairs(matches), namedUniquely, scionBesideStock, numbered, namesWays].map(once),
+          ...[wentOut, whoGrafted, countBeside, dayOfPair].map(once),
+          untilSettled(inItsPlace(stepKeys)),
+          ...[stocksSetOut(stepKeys), notHeldYet, byPlace].map(once),
         ];
-  const inPlace = matches.map(
+  const inPlace: readonly ColumnSeen[] = matches.map(
     (column): ColumnSeen =>
       column.target !== null && isOutOfPlace(column, matches)
         ? {
@@ -69,11 +56,7 @@ export function leftColumns(
           }
         : column,
   );
-  const found = rules.reduce<readonly ColumnSeen[]>(
-    (columns, rule) =>
-      columns.map((column, at) => (isLeft(column) ? rule(column, at, columns) : column)),
-    inPlace,
-  );
+  const found = passes.reduce((columns, pass) => pass(columns), inPlace);
   const troubles = found.flatMap((column): Trouble[] => {
     if (column.header === "") return withoutHeader(column);
     if (!isLeft(column) || column.isSaid) return [];
@@ -83,6 +66,24 @@ export function leftColumns(
     return [{ row: null, column: header, found: header, code: "column-left", holds, others }];
   });
   return { matches: found, troubles };
+}
+
+type Pass = (columns: readonly ColumnSeen[]) => readonly ColumnSeen[];
+
+/** One look of a rule at every column that is left. */
+function once(rule: Found): Pass {
+  return (columns) =>
+    columns.map((column, at) => (isLeft(column) ? rule(column, at, columns) : column));
+}
+
+/** As many looks as change something: what is settled of one column may be what another waits for. */
+function untilSettled(rule: Found): Pass {
+  const look = once(rule);
+  const settled: Pass = (columns) => {
+    const next = look(columns);
+    return next.every((one, at) => one === columns[at]) ? columns : settled(next);
+  };
+  return settled;
 }
 
 /** Days or plants under no header: the number of the column, from 1, stands for its name. */

@@ -41,7 +41,7 @@ export function shareCounts(batches: readonly KeptCount[]): ShareCounts {
 /**
  * Logarithm of the beta-binomial likelihood, up to a constant of the data.
  *
- * @param mean        strictly between 0 and 1
+ * @param means       each strictly between 0 and 1
  * @param correlation of the plants within a batch, strictly between 0 and 1
  *
  * Method: log Γ(a + x)/Γ(a) = Σ over k < x of log(a + k), gathered over batches; stretches of k
@@ -49,16 +49,6 @@ export function shareCounts(batches: readonly KeptCount[]): ShareCounts {
  * Source: Griffiths, D. A. (1973). Biometrics 29, 637-648; Crowder, M. J. (1978). Appl. Statist.
  *   27, 34-37 (parameters mean and correlation).
  */
-export function logLikelihood(counts: ShareCounts, mean: number, correlation: number): number {
-  const total = (1 - correlation) / correlation;
-  return (
-    sumOfLogs(counts.kept, mean * total) +
-    sumOfLogs(counts.lost, (1 - mean) * total) -
-    sumOfLogs(counts.all, total)
-  );
-}
-
-/** The same at several means. @param means each above 0 and below 1 */
 export function logLikelihoods(
   counts: ShareCounts,
   means: Float64Array,

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../../src/core/cells/cell";
+import { careByPlace } from "../../../src/core/due/care-by-place";
 import { dueTasks } from "../../../src/core/due/due-tasks";
+import type { BatchState } from "../../../src/core/projection";
 import { recordedSteps } from "../../../src/core/timetable";
 import { day } from "../../support/days";
 import { reading } from "../records/reading";
@@ -77,6 +79,22 @@ describe("work ahead of a step", () => {
 });
 
 describe("repeated care", () => {
+  it("goes by the last time in any batch of a place, of however many", () => {
+    const asOf = day("2026-03-31");
+    const [method] = timetable.methods;
+    const state = (weeded: string) =>
+      ({
+        ...{ asOf, method, reached: 0, doneOn: [day("2026-01-01"), null, null] },
+        batch: { place: "Shed A", notDone: [], days: [day(weeded)] },
+      }) as unknown as BatchState;
+    const often = state("2026-03-04");
+    // More than a function takes as arguments.
+    const states = [...Array<BatchState>(130_000).fill(often), state("2026-03-18")];
+    const weeding = (of: readonly BatchState[]) => careByPlace(of, asOf, () => 0);
+    expect(weeding([often])).toHaveLength(1);
+    expect(weeding(states)).toEqual([]);
+  });
+
   // 16 March 2026 is a Monday, 20528 days after 1 January 1970: (20528 - 4) / 14 = 1466.
   it("is a line a place on its day, and over with it where nobody writes it down", () => {
     const other = { ...SOWN, Batch: "B2" };

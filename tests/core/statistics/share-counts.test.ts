@@ -1,9 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { logLikelihood, shareCounts } from "../../../src/core/statistics/share-counts";
+import {
+  logLikelihoods,
+  type ShareCounts,
+  shareCounts,
+} from "../../../src/core/statistics/share-counts";
 import { logChoose, PLATE_GROUPS, plainLogLikelihood } from "./plates";
 
 /** The index of the top of a function with one top, by halving by the golden ratio. */
+function logLikelihood(counts: ShareCounts, mean: number, correlation: number): number {
+  return logLikelihoods(counts, Float64Array.of(mean), correlation)[0] as number;
+}
+
 function topOf(f: (x: number) => number, from: number, to: number): number {
   const golden = (Math.sqrt(5) - 1) / 2;
   let [low, high] = [from, to];
@@ -53,7 +61,7 @@ describe.each(PLATE_GROUPS)(
   },
 );
 
-describe("logLikelihood", () => {
+describe("logLikelihoods", () => {
   const plate = fc
     .integer({ min: 1, max: 2000 })
     .chain((of) => fc.integer({ min: 0, max: of }).map((kept) => ({ kept, of })));
