@@ -88,7 +88,9 @@ describe("BATCH_LOSSES", () => {
     // Sown: a bag of 0.05 and a sixtieth of an hour, 0.1. Grafted: 0.4 m for 0.2, a twentieth hour for 0.3.
     expect(cost).toMatchObject({ "Not come up": 1.5, "Graded out": 1.5, "Not taken": 19.5 });
     expect(Object.keys(rows.at(-1) ?? {})).not.toContain("Batch");
+    // What is in no cost: scions have no price, and the germination no work rate.
     expect(JSON.stringify(rows.at(-1))).toContain("scion");
+    expect(JSON.stringify(rows.at(-1))).toContain("Germination");
   });
 
   // Source: Siyag (2014) Table 2.3 and Fig. 2.9; see the fixture's SOURCE.md. Losses: propagation, bed, grade-out, transport.

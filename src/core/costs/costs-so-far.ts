@@ -8,6 +8,7 @@ import { normalText } from "../words";
 import { type BatchCost, batchCosts } from "./batch-costs";
 import type { CostRemark } from "./cost-remark";
 import { methodCosts } from "./method-costs";
+import { itemsWithoutPrice } from "./plant-cost";
 import type { PricesReading } from "./read-prices";
 
 /** The columns of a row of costs, behind the batch or what the row adds up. */
@@ -109,17 +110,12 @@ function unknowns(costs: readonly BatchCost[], prices: PricesReading): CostRemar
   const unused = [...prices.ofItem.values()].flatMap(([one]) =>
     one === undefined || needed.has(normalText(one.item)) ? [] : [one.item],
   );
-  const unpriced = new Map(
-    owns.flatMap((own) => own.withoutPrice.map((one) => [`${one.item}\n${one.unit}`, one])),
-  );
-  const items = [...unpriced.keys()].sort().flatMap((key) => unpriced.get(key) ?? []);
   const worked = owns.some(({ hours }) => hours !== null);
   const steps = owns.flatMap(({ withoutRate }) => withoutRate.map(nameOf));
   const batches = owns
     .filter(({ withoutPlants }) => withoutPlants.length > 0)
     .map(({ batch, withoutPlants }) => ({ batch, steps: eachName(withoutPlants.map(nameOf)) }));
-  const remarks: CostRemark[] = [];
-  if (items.length > 0) remarks.push({ code: "items-without-price", items });
+  const remarks = [...itemsWithoutPrice(owns.flatMap(({ withoutPrice }) => withoutPrice))];
   if (worked && prices.hour === null) remarks.push({ code: "hour-without-price" });
   if (!worked && prices.hour !== null) remarks.push({ code: "hour-not-used" });
   if (steps.length > 0) remarks.push({ code: "steps-without-rate", steps: eachName(steps) });

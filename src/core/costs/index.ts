@@ -2,5 +2,5 @@
 
 export type { CostRemark, UnpricedItem } from "./cost-remark";
 export { COST_COLUMNS, type CostRow, type CostsSoFar, costsSoFar } from "./costs-so-far";
-export { type PlantCost, plantCost, unpricedRemarks } from "./plant-cost";
+export { type PlantCost, plantCost, plantCostRemarks } from "./plant-cost";
 export { NO_PRICES, type PricesReading, readPrices } from "./read-prices";

@@ -5,7 +5,7 @@ import {
   type PlantCost,
   type PricesReading,
   plantCost,
-  unpricedRemarks,
+  plantCostRemarks,
 } from "../costs";
 import { madeOnce } from "../made-once";
 import { type Batch, type LeftOut, leftOut, type Records } from "../records";
@@ -123,10 +123,7 @@ export function batchLosses({ records, by, timetable, prices }: LossesQuestion):
     notCounted,
     leftOut: leftOut(records),
     withoutMethod,
-    remarks: [
-      ...prices.troubles,
-      ...(prices.ofItem.size > 0 || prices.hour !== null ? unpricedRemarks(costs.values()) : []),
-    ],
+    remarks: [...prices.troubles, ...plantCostRemarks([...costs.values()], prices)],
   };
 }
 
