@@ -6,6 +6,7 @@ import { NONSENSE_BRACKET, nonsenseModule } from "../../src/local/nonsense";
 /** The tests that leave something out where every message is nonsense, and what. */
 const LEFT_OUT: Readonly<Record<string, string>> = {
   "tests/build/generated-pages.test.ts": "whole pages of English are compared with nothing",
+  "tests/checks/year/year.test.ts": "a whole diary of English is compared with nothing",
   "tests/sidebar/axe-violations.ts": "a name need not begin with the words on its button",
   "tests/sidebar/golden.ts": "whole pages of English are compared with nothing",
   "tests/sidebar/page-file.test.ts": "size and letters are those of the page that is pushed",
