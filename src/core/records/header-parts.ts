@@ -1,6 +1,13 @@
 import { lazily } from "../lazily";
 import { madeOnce } from "../made-once";
-import { everyLanguage, type HeaderPart, normalText, soundOf, wordSet } from "../words";
+import {
+  everyLanguage,
+  type HeaderPart,
+  longestBeginning,
+  normalText,
+  soundOf,
+  wordSet,
+} from "../words";
 
 /** A header taken apart into what its words say. */
 export interface HeaderParts {
@@ -56,24 +63,17 @@ const NOTHING: ReadonlySet<HeaderPart> = new Set();
 
 /** What a word says: by itself, else by the longest beginning of it that is known. */
 function partsOf(word: string): ReadonlySet<HeaderPart> {
-  const parts = partsOfWord();
-  const whole = parts.get(word);
-  if (whole !== undefined) return whole;
-  for (let length = word.length - 1; length >= SHORTEST_BEGINNING; length -= 1) {
-    const known = parts.get(word.slice(0, length));
-    if (known !== undefined) return known;
-  }
-  const sound = soundOf(word);
-  for (let length = sound.length; length >= SHORTEST_BEGINNING; length -= 1) {
-    const known = partsOfSound().get(sound.slice(0, length));
-    if (known !== undefined) return known;
-  }
-  return NOTHING;
+  return (
+    partsOfWord().get(word) ??
+    longestBeginning(partsOfWord(), word, SHORTEST_BEGINNING) ??
+    longestBeginning(partsOfSound(), soundOf(word), SHORTEST_BEGINNING) ??
+    NOTHING
+  );
 }
 
 /** "3", "1st", "2do", "30d": a number, and what stands behind it without a gap. */
 const NUMBER = /^(\d+)(\p{L}*)$/u;
-const TWO = /\p{L}{3,}\s*[/+&]\s*\p{L}{3,}/u;
+const TWO = /\p{L}{3}\s*[/+&]\s*\p{L}{3}/u;
 /** "J30", "d60": the unit first. */
 const UNIT_FIRST = /^(\p{L}+)(\d+)$/u;
 /** Turns are few, days many: "30 d" is no thirtieth count. */

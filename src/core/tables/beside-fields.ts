@@ -1,6 +1,12 @@
 import { lazily } from "../lazily";
 import { madeOnce } from "../made-once";
-import { everyLanguage, type LanguageWords, normalText, type TablePart } from "../words";
+import {
+  everyLanguage,
+  type LanguageWords,
+  longestBeginning,
+  normalText,
+  type TablePart,
+} from "../words";
 import type { Holds } from "./column-holds";
 
 /** Tables that a nursery keeps beside its records. */
@@ -130,13 +136,9 @@ const SHORTEST_BEGINNING = 4;
 export function headerSays(header: string): ReadonlySet<TablePart> {
   const says = new Set<TablePart>(/[%$€£]/.test(header) ? ["aside"] : []);
   for (const word of normalText(header).split(" ")) {
-    for (let length = word.length; length > 0; length -= 1) {
-      if (length < word.length && length < SHORTEST_BEGINNING) break;
-      const parts = partsOfWord().get(word.slice(0, length));
-      if (parts === undefined) continue;
-      for (const part of parts) says.add(part);
-      break;
-    }
+    const parts =
+      partsOfWord().get(word) ?? longestBeginning(partsOfWord(), word, SHORTEST_BEGINNING);
+    for (const part of parts ?? []) says.add(part);
   }
   return says;
 }

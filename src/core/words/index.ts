@@ -19,6 +19,7 @@ export {
   type WayName,
 } from "./language-text";
 export type { BatchFact, EventFact, LanguageWords } from "./language-words";
+export { longestBeginning } from "./longest-beginning";
 export { normalText, withoutAccents } from "./normal-text";
 export { soundOf } from "./sound-of";
 export { stepKey } from "./step-key";
