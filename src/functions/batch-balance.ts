@@ -4,7 +4,6 @@ import { balanceTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { columns, records, timetableOrBuiltIn } from "./parameter";
-import { COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 
 export const batchBalance = functionOf(
   { records, columns, timetable: timetableOrBuiltIn },
@@ -12,12 +11,6 @@ export const batchBalance = functionOf(
 );
 
 export const batchBalanceHelp: HelpOf<typeof batchBalance> = {
-  sentence: help.sentence,
-  parameters: {
-    records: RECORDS,
-    columns: COLUMNS,
-    timetable: TIMETABLE,
-  },
-  answers: help.answers,
+  says: help,
   example: "=BATCH_BALANCE(Records!A1:M7)",
 };

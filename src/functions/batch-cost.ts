@@ -4,22 +4,13 @@ import { costTable } from "../wording/cost-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { asOf, columns, prices, records, timetable } from "./parameter";
-import { AS_OF, COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 
 export const batchCost = functionOf({ records, timetable, prices, asOf, columns }, (given) =>
   costTable(costsSoFar(given)),
 );
 
 export const batchCostHelp: HelpOf<typeof batchCost> = {
-  sentence: help.sentence,
-  parameters: {
-    records: RECORDS,
-    timetable: TIMETABLE,
-    prices: help.prices,
-    asOf: AS_OF,
-    columns: COLUMNS,
-  },
-  answers: help.answers,
+  says: help,
   example: "=BATCH_COST(Records!A1:M7, Steps!A1:J8, Prices!A1:C6, Settings!B1)",
   onSample: "=BATCH_COST(Records!A:AB, Timetable!A:L, Prices!A:C, Settings!B1)",
 };

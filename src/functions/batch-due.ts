@@ -4,7 +4,6 @@ import { dueTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { asOf, columns, records, timetable, wholeNumber } from "./parameter";
-import { AS_OF, COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 import { DAYS_AHEAD } from "./usual";
 
 export const batchDue = functionOf(
@@ -13,15 +12,7 @@ export const batchDue = functionOf(
 );
 
 export const batchDueHelp: HelpOf<typeof batchDue> = {
-  sentence: help.sentence,
-  parameters: {
-    records: RECORDS,
-    timetable: TIMETABLE,
-    asOf: AS_OF,
-    daysAhead: help.daysAhead,
-    columns: COLUMNS,
-  },
-  answers: help.answers,
+  says: help,
   example: "=BATCH_DUE(Records!A1:M7, , Settings!B1, 14)",
   onSample: "=BATCH_DUE(Records!A:AB, Timetable!A:L, Settings!B1)",
 };

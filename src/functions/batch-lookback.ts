@@ -12,7 +12,6 @@ import {
   share,
   timetable,
 } from "./parameter";
-import { AS_OF, COLUMNS, LEVEL, RECORDS, TIMETABLE } from "./parameter-help";
 import { FORECAST_LEVEL } from "./usual";
 
 const daysBefore: Parameter<number> = {
@@ -30,16 +29,7 @@ export const batchLookback = functionOf(
 );
 
 export const batchLookbackHelp: HelpOf<typeof batchLookback> = {
-  sentence: help.sentence,
-  parameters: {
-    records: RECORDS,
-    timetable: TIMETABLE,
-    asOf: AS_OF,
-    daysBefore: help.daysBefore,
-    level: LEVEL,
-    columns: COLUMNS,
-  },
-  answers: help.answers,
+  says: help,
   example: "=BATCH_LOOKBACK(Records!A1:M7, , Settings!B1, 120)",
   onSample: "=BATCH_LOOKBACK(Records!A:AB, , Settings!B1, 180)",
 };

@@ -4,7 +4,6 @@ import { lossesTable } from "../wording/loss-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { columns, pricesOrNone, records, textOrNone, timetableOrBuiltIn } from "./parameter";
-import { COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 
 export const batchLosses = functionOf(
   { records, by: textOrNone, timetable: timetableOrBuiltIn, prices: pricesOrNone, columns },
@@ -12,15 +11,7 @@ export const batchLosses = functionOf(
 );
 
 export const batchLossesHelp: HelpOf<typeof batchLosses> = {
-  sentence: help.sentence,
-  parameters: {
-    records: RECORDS,
-    by: help.by,
-    timetable: TIMETABLE,
-    prices: help.prices,
-    columns: COLUMNS,
-  },
-  answers: help.answers,
+  says: help,
   example: '=BATCH_LOSSES(Records!A1:M7, "Variety", Steps!A1:J8, Prices!A1:C6)',
   onSample: '=BATCH_LOSSES(Records!A:AB, "Variety", Timetable!A:L, Prices!A:C)',
 };

@@ -4,13 +4,10 @@ import { readyTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
 import { forecast } from "./forecast";
 import { functionOf } from "./function-of";
-import { FORECAST } from "./parameter-help";
 
 export const batchReady = functionOf(forecast, (given) => readyTable(readyPlants(given)));
 
 export const batchReadyHelp: HelpOf<typeof batchReady> = {
-  sentence: help.sentence,
-  parameters: FORECAST,
-  answers: help.answers,
+  says: help,
   example: "=BATCH_READY(Records!A1:M7, , Settings!B1)",
 };

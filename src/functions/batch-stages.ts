@@ -4,13 +4,10 @@ import { stagesTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
 import { forecast } from "./forecast";
 import { functionOf } from "./function-of";
-import { FORECAST } from "./parameter-help";
 
 export const batchStages = functionOf(forecast, (given) => stagesTable(stagesOf(given)));
 
 export const batchStagesHelp: HelpOf<typeof batchStages> = {
-  sentence: help.sentence,
-  parameters: FORECAST,
-  answers: help.answers,
+  says: help,
   example: "=BATCH_STAGES(Records!A1:M7, , Settings!B1)",
 };

@@ -4,13 +4,10 @@ import { stepsTable } from "../wording/batch-tables";
 import type { HelpOf } from "./entry";
 import { forecast } from "./forecast";
 import { functionOf } from "./function-of";
-import { FORECAST } from "./parameter-help";
 
 export const batchSteps = functionOf(forecast, (given) => stepsTable(stepsOf(given)));
 
 export const batchStepsHelp: HelpOf<typeof batchSteps> = {
-  sentence: help.sentence,
-  parameters: FORECAST,
-  answers: help.answers,
+  says: help,
   example: "=BATCH_STEPS(Records!A1:M3, , Settings!B1)",
 };

@@ -1,3 +1,4 @@
+import type * as shared from "../sentences/made/parameter-help";
 import type { Parameters, SheetFunction } from "./function-of";
 
 /** A message without facts, not yet said: what is not asked for stays out of a bundle. */
@@ -8,6 +9,9 @@ export interface Said<Text> {
   readonly sentence: Text;
   /** What comes back, for the reference. */
   readonly answers: Text;
+}
+
+export interface Shown<Text> {
   /** A formula over the example workbook; the reference shows what it really gives. */
   readonly example: string;
   /**
@@ -21,12 +25,20 @@ export interface Said<Text> {
 
 /**
  * Everything said of a custom function, once: the helper's text, the reference and the tests use it.
- * Plain data, so that the built file can leave it out. Each parameter that the function declares has
- * its sentence here, and no other.
+ * Plain data, so that the built file can leave it out.
  */
-export interface FunctionHelp<Declared extends Parameters = Parameters> extends Said<Message> {
-  readonly parameters: { readonly [Name in keyof Declared]: Message };
+export interface FunctionHelp<Declared extends Parameters = Parameters> extends Shown<Message> {
+  /** Its group in the file of sentences. */
+  readonly says: Said<Message> & SentencesOfParameters<Declared>;
 }
+
+/** The arguments of which `parameterHelp` says what they are, for all functions. */
+type Shared = Exclude<keyof typeof shared, "ifLeftOut">;
+
+/** Under the name of each argument what to give; those of all functions where it is meant otherwise here. */
+type SentencesOfParameters<Declared extends Parameters> = {
+  readonly [Name in Exclude<keyof Declared, Shared>]: Message;
+} & { readonly [Name in keyof Declared & Shared]?: Message };
 
 /** The help that fits a function. */
 export type HelpOf<Run> =

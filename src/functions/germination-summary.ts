@@ -19,9 +19,7 @@ export const germinationSummary = functionOf(
 );
 
 export const germinationSummaryHelp: HelpOf<typeof germinationSummary> = {
-  sentence: help.sentence,
-  parameters: { days: help.days, counts: help.counts, sown: help.sown },
-  answers: help.answers,
+  says: help,
   example: "=GERMINATION_SUMMARY(Germination!A2:A8, Germination!B2:B8, 50)",
   onSample: "=GERMINATION_SUMMARY(A2:A15, B2:B15, 50)",
 };

@@ -4,7 +4,6 @@ import { outlookTable } from "../wording/order-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { asOf, columns, orders, records, share, timetable } from "./parameter";
-import { AS_OF, COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 
 export const orderOutlook = functionOf(
   { orders, records, timetable, asOf, assurance: share(USUAL_ASSURANCE), columns },
@@ -12,15 +11,6 @@ export const orderOutlook = functionOf(
 );
 
 export const orderOutlookHelp: HelpOf<typeof orderOutlook> = {
-  sentence: help.sentence,
-  parameters: {
-    orders: help.orders,
-    records: RECORDS,
-    timetable: TIMETABLE,
-    asOf: AS_OF,
-    assurance: help.assurance,
-    columns: COLUMNS,
-  },
-  answers: help.answers,
+  says: help,
   example: "=ORDER_OUTLOOK(Orders!A1:G5, Records!A1:M7, , Settings!B1)",
 };

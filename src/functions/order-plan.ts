@@ -5,7 +5,6 @@ import { planTable } from "../wording/order-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { columns, raw, rawOrNone, timetable } from "./parameter";
-import { COLUMNS, TIMETABLE } from "./parameter-help";
 
 export const orderPlan = functionOf(
   {
@@ -36,20 +35,7 @@ export const orderPlan = functionOf(
 );
 
 export const orderPlanHelp: HelpOf<typeof orderPlan> = {
-  sentence: help.sentence,
-  parameters: {
-    wanted: help.wanted,
-    readyBy: help.readyBy,
-    timetable: TIMETABLE,
-    method: help.method,
-    assurance: help.assurance,
-    records: help.records,
-    columns: COLUMNS,
-    asOf: help.asOf,
-    variety: help.variety,
-    harvest: help.harvest,
-  },
-  answers: help.answers,
+  says: help,
   example: '=ORDER_PLAN(150, DATE(2027, 9, 1), , "", 0.8, Records!A1:M7, , Settings!B1)',
   onSample: '=ORDER_PLAN(150, DATE(2027, 8, 31), , "Cocoa cleft graft")',
 };

@@ -1,5 +1,5 @@
-import { ifLeftOut } from "../sentences/made/parameter-help";
-import type { Message, Said } from "./entry";
+import * as ofAll from "../sentences/made/parameter-help";
+import type { Message, Said, Shown } from "./entry";
 import type { SheetFunction } from "./function-of";
 import { helps } from "./helps.table";
 import type { Parameter } from "./parameter";
@@ -13,7 +13,7 @@ export interface ParameterEntry {
   readonly optional: boolean;
 }
 
-export interface FunctionEntry extends Said<string>, Pick<SheetFunction, "run"> {
+export interface FunctionEntry extends Said<string>, Shown<string>, Pick<SheetFunction, "run"> {
   readonly name: FunctionName;
   readonly parameters: readonly ParameterEntry[];
 }
@@ -25,10 +25,12 @@ export interface FunctionEntry extends Said<string>, Pick<SheetFunction, "run"> 
 export const registry: readonly FunctionEntry[] = /* @__PURE__ */ entries();
 
 function entries(): readonly FunctionEntry[] {
+  const { ifLeftOut: _, ...shared } = ofAll;
   return (Object.keys(runs) as FunctionName[]).map((name) => {
     const { parameters, run } = runs[name];
-    const { parameters: sentences, sentence, answers, example, ...more } = helps[name];
-    const { exampleHeadings, onSample } = more;
+    const { says, example, onSample, exampleHeadings } = helps[name];
+    const { sentence, answers } = says;
+    const sentences: Readonly<Record<string, Message>> = { ...shared, ...says };
     return {
       sentence: said(sentence),
       answers: said(answers),
@@ -39,10 +41,7 @@ function entries(): readonly FunctionEntry[] {
       parameters: Object.entries<Parameter<unknown>>(parameters).map(
         ([parameter, { optional, usual }]) => ({
           name: parameter,
-          sentence: withUsual(
-            said((sentences as Readonly<Record<string, Message>>)[parameter] ?? ""),
-            usual,
-          ),
+          sentence: withUsual(said(sentences[parameter] ?? ""), usual),
           optional,
         }),
       ),
@@ -57,5 +56,5 @@ function said(message: Message): string {
 
 /** The usual value is said by the parameter itself, so that no sentence can tell another. */
 function withUsual(sentence: string, usual?: number): string {
-  return usual === undefined ? sentence : ifLeftOut({ sentence, usual: String(usual) });
+  return usual === undefined ? sentence : ofAll.ifLeftOut({ sentence, usual: String(usual) });
 }

@@ -4,7 +4,6 @@ import { comparedTable } from "../wording/take-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { columns, records, share, text, timetableOrBuiltIn } from "./parameter";
-import { COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 import { TAKES_LEVEL } from "./usual";
 
 export const takeCompared = functionOf(
@@ -20,16 +19,7 @@ export const takeCompared = functionOf(
 );
 
 export const takeComparedHelp: HelpOf<typeof takeCompared> = {
-  sentence: help.sentence,
-  parameters: {
-    records: RECORDS,
-    by: help.by,
-    evenFor: help.evenFor,
-    level: help.level,
-    columns: COLUMNS,
-    timetable: TIMETABLE,
-  },
-  answers: help.answers,
+  says: help,
   example: '=TAKE_COMPARED(Takes!A1:F25, "Grafter", "Variety")',
   onSample: '=TAKE_COMPARED(Records!A:AB, "Grafter", "Variety")',
 };

@@ -17,13 +17,7 @@ export const takeRange = functionOf(
 );
 
 export const takeRangeHelp: HelpOf<typeof takeRange> = {
-  sentence: help.sentence,
-  parameters: {
-    taken: help.taken,
-    grafted: help.grafted,
-    level: help.level,
-  },
-  answers: help.answers,
+  says: help,
   example: "=TAKE_RANGE(Records!J2:J7, Records!H2:H7)",
   onSample: "=TAKE_RANGE(Records!R2:R90, Records!N2:N90)",
   exampleHeadings: [help.low, help.high],

@@ -10,12 +10,7 @@ export const takeRate = functionOf({ taken: raw, grafted: raw }, ({ taken, graft
 );
 
 export const takeRateHelp: HelpOf<typeof takeRate> = {
-  sentence: help.sentence,
-  parameters: {
-    taken: help.taken,
-    grafted: help.grafted,
-  },
-  answers: help.answers,
+  says: help,
   example: "=TAKE_RATE(Records!J2:J7, Records!H2:H7)",
   onSample: "=TAKE_RATE(Records!R2:R90, Records!N2:N90)",
   exampleHeadings: [help.heading],

@@ -4,7 +4,6 @@ import { reasonsTable } from "../wording/take-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { columns, records, share, timetableOrBuiltIn } from "./parameter";
-import { COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 import { TAKES_LEVEL } from "./usual";
 
 export const takeReasons = functionOf(
@@ -13,14 +12,7 @@ export const takeReasons = functionOf(
 );
 
 export const takeReasonsHelp: HelpOf<typeof takeReasons> = {
-  sentence: help.sentence,
-  parameters: {
-    records: RECORDS,
-    level: help.level,
-    columns: COLUMNS,
-    timetable: TIMETABLE,
-  },
-  answers: help.answers,
+  says: help,
   example: "=TAKE_REASONS(Takes!A1:F25)",
   onSample: "=TAKE_REASONS(Records!A:AB)",
 };

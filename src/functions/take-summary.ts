@@ -4,7 +4,6 @@ import { summaryTable } from "../wording/take-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { columns, records, share, text, timetableOrBuiltIn } from "./parameter";
-import { COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 import { TAKES_LEVEL } from "./usual";
 
 export const takeSummary = functionOf(
@@ -13,14 +12,6 @@ export const takeSummary = functionOf(
 );
 
 export const takeSummaryHelp: HelpOf<typeof takeSummary> = {
-  sentence: help.sentence,
-  parameters: {
-    records: RECORDS,
-    by: help.by,
-    level: help.level,
-    columns: COLUMNS,
-    timetable: TIMETABLE,
-  },
-  answers: help.answers,
+  says: help,
   example: '=TAKE_SUMMARY(Records!A1:M7, "Variety")',
 };

@@ -4,7 +4,6 @@ import { trendTable } from "../wording/take-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { columns, records, textOrNone, timetableOrBuiltIn } from "./parameter";
-import { COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 
 const USUAL_PERIOD = "month";
 
@@ -15,15 +14,7 @@ export const takeTrend = functionOf(
 );
 
 export const takeTrendHelp: HelpOf<typeof takeTrend> = {
-  sentence: help.sentence,
-  parameters: {
-    records: RECORDS,
-    period: help.period,
-    by: help.by,
-    columns: COLUMNS,
-    timetable: TIMETABLE,
-  },
-  answers: help.answers,
+  says: help,
   example: '=TAKE_TREND(Takes!A1:F25, "month")',
   onSample: '=TAKE_TREND(Records!A:AB, "month")',
 };

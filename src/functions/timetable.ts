@@ -10,9 +10,7 @@ export const timetable = functionOf({ method: textOrNone }, ({ method }) =>
 );
 
 export const timetableHelp: HelpOf<typeof timetable> = {
-  sentence: help.sentence,
-  parameters: { method: help.method },
-  answers: help.answers,
+  says: help,
   example: '=TIMETABLE("Cocoa cleft graft")',
   onSample: "=TIMETABLE()",
 };

@@ -4,7 +4,6 @@ import { needsTable } from "../wording/work-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { asOf, columns, records, timetable, wholeNumber } from "./parameter";
-import { AS_OF, COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 import { NEEDS_DAYS } from "./usual";
 
 export const workNeeds = functionOf(
@@ -13,15 +12,7 @@ export const workNeeds = functionOf(
 );
 
 export const workNeedsHelp: HelpOf<typeof workNeeds> = {
-  sentence: help.sentence,
-  parameters: {
-    records: RECORDS,
-    timetable: TIMETABLE,
-    asOf: AS_OF,
-    days: help.days,
-    columns: COLUMNS,
-  },
-  answers: help.answers,
+  says: help,
   example: "=WORK_NEEDS(Records!A1:M7, , Settings!B1, 60)",
   onSample: "=WORK_NEEDS(Records!A:AB, Timetable!A:L, Settings!B1, 30)",
 };

@@ -4,7 +4,6 @@ import { workTable } from "../wording/work-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
 import { asOf, closedDays, columns, crew, records, timetable, wholeNumber } from "./parameter";
-import { AS_OF, COLUMNS, RECORDS, TIMETABLE } from "./parameter-help";
 import { PLANNED_DAYS } from "./usual";
 
 export const workPlan = functionOf(
@@ -13,17 +12,7 @@ export const workPlan = functionOf(
 );
 
 export const workPlanHelp: HelpOf<typeof workPlan> = {
-  sentence: help.sentence,
-  parameters: {
-    records: RECORDS,
-    timetable: TIMETABLE,
-    crew: help.crew,
-    asOf: AS_OF,
-    days: help.days,
-    closedDays: help.closedDays,
-    columns: COLUMNS,
-  },
-  answers: help.answers,
+  says: help,
   example:
     "=WORK_PLAN(Records!A1:M7, Steps!A1:J8, Crew!A1:E3, Settings!B1, 14, 'Closed days'!A1:A2)",
   onSample: "=WORK_PLAN(Records!A:AB, Timetable!A:L, Crew!A:E, Settings!B1, 14, 'Closed days'!A:B)",

@@ -75,6 +75,7 @@ export const english = {
   batchCheckHelp: {
     answers:
       "One row per trouble, most plants at stake first. Row counts from 1 at the top of the range. The last row counts the rows of the range.",
+    asOf: "The day to look from. Leave it out to skip what needs a day.",
     sentence: "What in your table can't be read or looks wrong, what happens, and what to do.",
   },
 
@@ -831,7 +832,6 @@ export const english = {
 
   parameterHelp: {
     asOf: "The day to look from: a cell with a date.",
-    asOfOrNone: "The day to look from. Leave it out to skip what needs a day.",
     columns: "Our name, your word, and what it is: header, value or not the same.",
     ifLeftOut: "{sentence} Left out, it is {usual}.",
     level: "How sure ranges should be: 0.8 means right in about 8 of 10.",

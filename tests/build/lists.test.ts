@@ -1,4 +1,12 @@
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
@@ -9,11 +17,17 @@ import { functionLists } from "../../src/build/function-lists";
 import { sectionList } from "../../src/build/section-list";
 import { runs } from "../../src/functions/index";
 
-describe("the list of core", () => {
-  it.each([...coreList()])("%s is as its folders say: run npm run sentences", (path, text) => {
-    expect(readFileSync(path, "utf8")).toBe(text);
-  });
+describe("each list", () => {
+  const lists = [coreList(), functionLists(), callLists(), sectionList()];
+  it.each(lists.flatMap((list) => [...list]))(
+    "%s is as its folders say: run npm run sentences",
+    (path, text) => {
+      expect(readFileSync(path, "utf8")).toBe(text);
+    },
+  );
+});
 
+describe("the list of core", () => {
   it("has the face of a folder, and each file of one that has none", () => {
     const core = mkdtempSync(join(tmpdir(), "core-"));
     for (const file of [
@@ -35,10 +49,6 @@ describe("the list of core", () => {
 });
 
 describe("the lists of functions", () => {
-  it.each([...functionLists()])("%s is as its folder says: run npm run sentences", (path, text) => {
-    expect(readFileSync(path, "utf8")).toBe(text);
-  });
-
   it("name a file by its export, of more words too, and pass over what is no function", () => {
     const lists = functionLists(
       new Map([
@@ -61,11 +71,40 @@ describe("the lists of functions", () => {
   });
 });
 
-describe("the lists of calls", () => {
-  it.each([...callLists()])("%s is as its folder says: run npm run sentences", (path, text) => {
-    expect(readFileSync(path, "utf8")).toBe(text);
+/** Where functions are held that were there before each had a test file of its own. */
+const HELD_BY: Readonly<Record<string, string>> = {
+  "batch-balance": "tests/core/balance/samples.test.ts",
+  "batch-check": "tests/core/check/checked-records.test.ts",
+  "batch-due": "tests/core/due/due-tasks.test.ts",
+  "batch-lookback": "tests/core/projection/lookback.test.ts",
+  "batch-ready": "tests/core/projection/ready-plants.test.ts",
+  "batch-stages": "tests/core/projection/stages-and-steps.test.ts",
+  "batch-steps": "tests/core/projection/stages-and-steps.test.ts",
+  "take-compared": "tests/core/takes/compared-takes.test.ts",
+  "take-range": "tests/functions/take-functions.test.ts",
+  "take-rate": "tests/functions/take-functions.test.ts",
+  "take-reasons": "tests/core/takes/take-reasons.test.ts",
+  "take-summary": "tests/core/takes/summed-takes.test.ts",
+  "take-trend": "tests/core/takes/take-trend.test.ts",
+};
+
+describe("the tests of functions", () => {
+  const functions = Object.keys(runs).map((name) => name.toLowerCase().replaceAll("_", "-"));
+
+  it.each(functions)("hold %s", (name) => {
+    const file = HELD_BY[name] ?? `tests/functions/${name}.test.ts`;
+    expect(existsSync(file), `${file} is missing: write it, against a source outside`).toBe(true);
   });
 
+  it("stand elsewhere only for functions that are there and have none", () => {
+    const idle = Object.keys(HELD_BY).filter(
+      (name) => !functions.includes(name) || existsSync(`tests/functions/${name}.test.ts`),
+    );
+    expect(idle).toEqual([]);
+  });
+});
+
+describe("the lists of calls", () => {
   it("name a file of calls and one of answers, and pass over what has none", () => {
     const lists = callLists(
       new Map([
@@ -94,10 +133,6 @@ describe("the lists of calls", () => {
 });
 
 describe("the list of sections", () => {
-  it.each([...sectionList()])("%s is as the folders say: run npm run sentences", (path, text) => {
-    expect(readFileSync(path, "utf8")).toBe(text);
-  });
-
   it("puts a new section before Check, by the letters", () => {
     const [list = ""] = sectionList(["set-up", "today", "plant-count", "check", "bees"]).values();
     expect(

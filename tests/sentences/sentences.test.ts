@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { fileOf, languageSlips, sentenceLanguages } from "../../src/build/sentence-languages";
 import { sentenceModules } from "../../src/build/sentence-modules";
+import { type FunctionName, runs } from "../../src/functions/runs.table";
 import { BUILT_LANGUAGES } from "../../src/sentences/built-languages";
 import { english } from "../../src/sentences/english";
 import * as runtime from "../../src/sentences/runtime";
@@ -47,6 +48,14 @@ describe("every message", () => {
     const from = `sentences/made/${dashed(group)}"`;
     return sources.filter((source) => source.includes(from)).join("\n");
   };
+  /** A function hands the group of its help over whole; what it says goes by the names of its arguments. */
+  const saysOfFunctions = new Map(
+    (Object.keys(runs) as FunctionName[]).map((name) => [
+      `${name.toLowerCase().replace(/_(.)/g, (_, letter: string) => letter.toUpperCase())}Help`,
+      ["sentence", "answers", ...Object.keys(runs[name].parameters)],
+    ]),
+  );
+  saysOfFunctions.set("parameterHelp", [...saysOfFunctions.values()].flat());
   const all = Object.entries(english).flatMap(([group, messages]) =>
     Object.keys(messages).map((key) => [group, key] as const),
   );
@@ -56,6 +65,7 @@ describe("every message", () => {
     // Headers of a table's columns are called by the keys of the columns, which core declares.
     const columns = group.endsWith("Columns") ? sources.join("\n") : "";
     const called =
+      saysOfFunctions.get(group)?.includes(key) ||
       new RegExp(`\\.${key}\\b`).test(users) ||
       new RegExp(`[{,]\\s*${key}\\b[^"]*\\} from "[^"]*sentences/made/`).test(users) ||
       new RegExp(`\\b${key}: "(text|day|count|share|hours|number)"`).test(columns);

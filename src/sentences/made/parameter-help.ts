@@ -2,8 +2,6 @@
 
 export const asOf = (): string => "The day to look from: a cell with a date.";
 
-export const asOfOrNone = (): string => "The day to look from. Leave it out to skip what needs a day.";
-
 export const columns = (): string => "Our name, your word, and what it is: header, value or not the same.";
 
 export const ifLeftOut = (d: { readonly sentence: string | number; readonly usual: string | number }): string => d.sentence + " Left out, it is " + d.usual + ".";
