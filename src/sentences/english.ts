@@ -1054,16 +1054,17 @@ read. Without FILE an invented nursery is opened.
     costOfNone:
       "{what, select, batch {Without it a batch is called by its row, such as Row 12.} start {Without it we can't tell when to graft.} graftDay {Without it we can't tell when to count takes, and when plants are ready.} grafts {Without it there are no take rates and no plants to come.} takes {Without it there are no take rates, and plants to come are a guess.} other {}}",
     couldBe: "Could also be: {others}.",
-    essentialsFound: "Found: {names, list}.",
-    essentialsMissing: "Not found yet: {names, list}.",
+    essentialsFound: "Nothing is missing. Found: {names, list}.",
+    essentialsMissing:
+      "Not found yet: {names, list}. Choose the column if you have one. If not, go on below.",
     everybodySees:
       "Everybody who can open this workbook will see that tab. Talk with your people first.",
     forgotten: "Not read as you chose any more, because the header or the step is gone:",
     giveHeader: "To have it read, give it a header in the sheet.",
     goToToday: "Go to Today",
     groupGuessed: "Please check",
-    groupLeft: "Left alone",
-    groupSure: "Sure",
+    groupLeft: "Not used",
+    groupSure: "Understood",
     inTabsToo: "The tabs will say it that way too, once they are made.",
     itIs: "It is {header}",
     kept: "Kept as they were:",
@@ -1073,21 +1074,25 @@ read. Without FILE an invented nursery is opened.
     lost: "You chose this before, but the header or the step is gone. Choose again:",
     lostColumn: "{header}: {readAs}",
     made: "Made:",
+    makeAgain: "Make the tabs again",
     makeTabs: "Make the tabs",
-    makeWithout: "Make the tabs without what is missing",
+    makeWithout: "Make the tabs without {names, list}",
     making: "Making the tabs",
     mayBe: "Not read. It may be {others}.",
+    mayChange: "You can change what stands below. You don't have to.",
     methods: "Methods used here",
+    methodsHint: "Your timetable gets the steps of those that are ticked.",
+    moreChoices: "Methods, comparisons, names",
     moved: "Moved out of the way:",
     movedTo: "{from} to {to}",
-    needsYes:
-      "Some columns are missing. Choose them at the top, or tick there that the tabs may be made without.",
     noBatches:
       "No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, with one batch in each row below, then read again. We know headers in {languages}. In another language, write Batch and one more header in English, read again, and choose here what the others are.",
     noHeader: "Column {column} has no header",
-    noMethod: "Tick at least one method. Its steps make the timetable.",
+    noMethod: "Tick at least one method, under Methods, comparisons, names.",
     noSuchColumn: "none of the columns",
-    notSetUp: "Not set up yet. Your own table stays as it is. The new tabs come beside it.",
+    notSetUp:
+      'Not set up yet. Press "{button}", and you get new tabs: a due list, plants ready by month, take rates, and checks. Your own table stays as it is.',
+    notUsed: "Not used: {headers, list}.",
     noValues: "No values yet.",
     otherTabs:
       "Only the tab chosen above is read. Batches are also in {tabs, list}. If {number, plural, one {it has} other {they have}} other batches, such as another season's, copy {number, plural, one {that table} other {those tables}}, header and all, below the last row of the tab that is read, then read again.",
@@ -1101,9 +1106,9 @@ read. Without FILE an invented nursery is opened.
       "{number, count} columns are read as {readAs}: {headers, list}. Should one be left alone?",
     recordsTab: "Tab with your records",
     setUp:
-      "Set up. The records are in {records}, and the as-of day is {asOf}. Make the tabs again to renew them.",
+      'Set up. Your records are in {records}. All answers are for {asOf}. If you change something on this page, press "{button}". Your own table stays as it is.',
     setUpTimetable:
-      "Set up. The records are in {records}, the timetable is in {timetable}, and the as-of day is {asOf}. Make the tabs again to renew them.",
+      'Set up. Your records are in {records}, your timetable in {timetable}. All answers are for {asOf}. If you change something on this page, press "{button}". Your own tables stay as they are.',
     sureGuessed: "A guess, please check.",
     sureLeft: "Left alone.",
     sureLikely: "Likely.",
@@ -1116,8 +1121,9 @@ read. Without FILE an invented nursery is opened.
     timetable: "Timetable: the steps and their days",
     timetableHint: "Your own tab is only read, never changed.",
     understood:
-      "{batches, plural, one {# batch} other {# batches}}. {used, count} of {columns, plural, one {# column} other {# columns}} understood.",
-    usualMethod: "A batch that names no method counts as {method}.",
+      "We read {batches, plural, one {# batch} other {# batches}} and {left, plural, =0 {every column, {columns, count} in all.} other {{used, count} of {columns, count} columns.}}",
+    usualMethod:
+      "{batches, plural, one {# batch names} other {# batches name}} no method and {batches, plural, one {counts} other {count}} as {method}. If one of your columns says the method, read it as Method.",
     values: "Values",
     whichIs: "Which column is {name}?",
     yours: "{tab} (yours, {methods, plural, one {# method} other {# methods}})",
@@ -1651,7 +1657,7 @@ read. Without FILE an invented nursery is opened.
     namesBorne:
       "{batches, plural, one {# batch has} other {# batches have}} {rare}, {others, plural, one {# has} other {# have}} {common}.",
     theSame: "{column}: is {rare} the same as {common}?",
-    title: "Your words",
+    title: "Questions about your words",
     whichMethod: "{word}: which of these?",
     yesAs: "Yes, read both as {name}",
   },

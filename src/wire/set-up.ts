@@ -54,6 +54,8 @@ export interface ColumnsAnswer {
   /** By which of them it is made; "" for no tab. */
   readonly compareBy: string;
   readonly words: WordsAsked;
+  /** Batches that name neither method nor crop: they count as the timetable's first method. */
+  readonly withoutMethod: number;
 }
 
 export interface EssentialColumn {

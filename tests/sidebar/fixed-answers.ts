@@ -248,6 +248,7 @@ export const columns: ColumnsAnswer = {
     { header: "Done by", people: true },
   ],
   compareBy: "Var.",
+  withoutMethod: 3,
   words: {
     ...noWords,
     methods: [{ word: "Cleft", fits: ["Cocoa cleft graft"], ...{ batches: 12, plants: 840 } }],

@@ -11,6 +11,7 @@ import { answersOf, namedIn, namedNursery } from "./named-nursery";
 import type { OpenSidebar } from "./open-sidebar";
 import { SECTION_KEYS } from "./open-sidebar";
 import { sidebarTests } from "./sidebar-tests";
+import { unfolded } from "./unfolded";
 
 const openSidebar = sidebarTests();
 let sidebar: OpenSidebar;
@@ -135,6 +136,7 @@ describe("initials instead of names", () => {
     const nursery = namedNursery();
     await openTakes(nursery);
     await sidebar.section("set-up");
+    await unfolded(page);
     await page
       .getByRole("tabpanel", { name: pageText.setUp() })
       .getByLabel(controlsText.initials())

@@ -8,6 +8,7 @@ import type { WordsAsked } from "../../src/wire/words";
 import { columns, noWords, opened } from "./fixed-answers";
 import type { OpenSidebar } from "./open-sidebar";
 import { sidebarTests } from "./sidebar-tests";
+import { unfolded } from "./unfolded";
 
 const openSidebar = sidebarTests();
 let sidebar: OpenSidebar;
@@ -60,7 +61,7 @@ async function openAsking(words = ASKED): Promise<void> {
   });
   page = sidebar.page;
   await page.getByRole("button", { name: setUp.makeTabs() }).waitFor();
-  await page.waitForFunction(() => document.querySelector(":disabled") === null);
+  await unfolded(page);
 }
 const which = (word: string) => page.getByLabel(text.whichMethod({ word: isolated(word) }));
 const same = (column: string, rare: string, common: string) =>

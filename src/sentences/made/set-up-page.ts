@@ -16,9 +16,9 @@ export const costOfNone = (d: { readonly what: "batch" | "graftDay" | "grafts" |
 
 export const couldBe = (d: { readonly others: string | number }): string => "Could also be: " + d.others + ".";
 
-export const essentialsFound = (d: { readonly names: readonly string[] }): string => "Found: " + list(d.names) + ".";
+export const essentialsFound = (d: { readonly names: readonly string[] }): string => "Nothing is missing. Found: " + list(d.names) + ".";
 
-export const essentialsMissing = (d: { readonly names: readonly string[] }): string => "Not found yet: " + list(d.names) + ".";
+export const essentialsMissing = (d: { readonly names: readonly string[] }): string => "Not found yet: " + list(d.names) + ". Choose the column if you have one. If not, go on below.";
 
 export const everybodySees = (): string => "Everybody who can open this workbook will see that tab. Talk with your people first.";
 
@@ -30,9 +30,9 @@ export const goToToday = (): string => "Go to Today";
 
 export const groupGuessed = (): string => "Please check";
 
-export const groupLeft = (): string => "Left alone";
+export const groupLeft = (): string => "Not used";
 
-export const groupSure = (): string => "Sure";
+export const groupSure = (): string => "Understood";
 
 export const inTabsToo = (): string => "The tabs will say it that way too, once they are made.";
 
@@ -52,31 +52,39 @@ export const lostColumn = (d: { readonly header: string | number; readonly readA
 
 export const made = (): string => "Made:";
 
+export const makeAgain = (): string => "Make the tabs again";
+
 export const makeTabs = (): string => "Make the tabs";
 
-export const makeWithout = (): string => "Make the tabs without what is missing";
+export const makeWithout = (d: { readonly names: readonly string[] }): string => "Make the tabs without " + list(d.names);
 
 export const making = (): string => "Making the tabs";
 
 export const mayBe = (d: { readonly others: string | number }): string => "Not read. It may be " + d.others + ".";
 
+export const mayChange = (): string => "You can change what stands below. You don't have to.";
+
 export const methods = (): string => "Methods used here";
+
+export const methodsHint = (): string => "Your timetable gets the steps of those that are ticked.";
+
+export const moreChoices = (): string => "Methods, comparisons, names";
 
 export const moved = (): string => "Moved out of the way:";
 
 export const movedTo = (d: { readonly from: string | number; readonly to: string | number }): string => d.from + " to " + d.to;
 
-export const needsYes = (): string => "Some columns are missing. Choose them at the top, or tick there that the tabs may be made without.";
-
 export const noBatches = (d: { readonly languages: string | number }): string => "No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, with one batch in each row below, then read again. We know headers in " + d.languages + ". In another language, write Batch and one more header in English, read again, and choose here what the others are.";
 
 export const noHeader = (d: { readonly column: string | number }): string => "Column " + d.column + " has no header";
 
-export const noMethod = (): string => "Tick at least one method. Its steps make the timetable.";
+export const noMethod = (): string => "Tick at least one method, under Methods, comparisons, names.";
 
 export const noSuchColumn = (): string => "none of the columns";
 
-export const notSetUp = (): string => "Not set up yet. Your own table stays as it is. The new tabs come beside it.";
+export const notSetUp = (d: { readonly button: string | number }): string => "Not set up yet. Press \"" + d.button + "\", and you get new tabs: a due list, plants ready by month, take rates, and checks. Your own table stays as it is.";
+
+export const notUsed = (d: { readonly headers: readonly string[] }): string => "Not used: " + list(d.headers) + ".";
 
 export const noValues = (): string => "No values yet.";
 
@@ -98,9 +106,9 @@ export const readTwice = (d: { readonly number: number; readonly readAs: string 
 
 export const recordsTab = (): string => "Tab with your records";
 
-export const setUp = (d: { readonly records: string | number; readonly asOf: string | number }): string => "Set up. The records are in " + d.records + ", and the as-of day is " + d.asOf + ". Make the tabs again to renew them.";
+export const setUp = (d: { readonly records: string | number; readonly asOf: string | number; readonly button: string | number }): string => "Set up. Your records are in " + d.records + ". All answers are for " + d.asOf + ". If you change something on this page, press \"" + d.button + "\". Your own table stays as it is.";
 
-export const setUpTimetable = (d: { readonly records: string | number; readonly timetable: string | number; readonly asOf: string | number }): string => "Set up. The records are in " + d.records + ", the timetable is in " + d.timetable + ", and the as-of day is " + d.asOf + ". Make the tabs again to renew them.";
+export const setUpTimetable = (d: { readonly records: string | number; readonly timetable: string | number; readonly asOf: string | number; readonly button: string | number }): string => "Set up. Your records are in " + d.records + ", your timetable in " + d.timetable + ". All answers are for " + d.asOf + ". If you change something on this page, press \"" + d.button + "\". Your own tables stay as they are.";
 
 export const sureGuessed = (): string => "A guess, please check.";
 
@@ -124,9 +132,9 @@ export const timetable = (): string => "Timetable: the steps and their days";
 
 export const timetableHint = (): string => "Your own tab is only read, never changed.";
 
-export const understood = (d: { readonly batches: number; readonly used: number; readonly columns: number }): string => plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ". " + count(d.used) + " of " + plural(d.columns, { one: count(d.columns) + " column", other: count(d.columns) + " columns" }) + " understood.";
+export const understood = (d: { readonly batches: number; readonly left: number; readonly columns: number; readonly used: number }): string => "We read " + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + " and " + plural(d.left, { "0": "every column, " + count(d.columns) + " in all.", other: count(d.used) + " of " + count(d.columns) + " columns." });
 
-export const usualMethod = (d: { readonly method: string | number }): string => "A batch that names no method counts as " + d.method + ".";
+export const usualMethod = (d: { readonly batches: number; readonly method: string | number }): string => plural(d.batches, { one: count(d.batches) + " batch names", other: count(d.batches) + " batches name" }) + " no method and " + plural(d.batches, { one: "counts", other: "count" }) + " as " + d.method + ". If one of your columns says the method, read it as Method.";
 
 export const values = (): string => "Values";
 

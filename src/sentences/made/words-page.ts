@@ -16,7 +16,7 @@ export const namesBorne = (d: { readonly batches: number; readonly rare: string 
 
 export const theSame = (d: { readonly column: string | number; readonly rare: string | number; readonly common: string | number }): string => d.column + ": is " + d.rare + " the same as " + d.common + "?";
 
-export const title = (): string => "Your words";
+export const title = (): string => "Questions about your words";
 
 export const whichMethod = (d: { readonly word: string | number }): string => d.word + ": which of these?";
 

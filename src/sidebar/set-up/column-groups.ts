@@ -6,20 +6,28 @@ export interface ColumnGroup {
   readonly title: string;
   readonly columns: readonly ColumnGuess[];
   readonly open: boolean;
+  /** Whether they are asked about before the tabs are made. */
+  readonly first: boolean;
 }
 
-/** So few columns are all shown at once. */
-const ALL_SHOWN = 8;
+/** So few columns that nothing uses are all shown at once. */
+const ALL_SHOWN = 4;
 
 /** Those to look at first, then those left alone, which may be missed, then those that are sure. */
 export function columnGroups(columns: readonly ColumnGuess[]): readonly ColumnGroup[] {
   const of = (...kinds: readonly ColumnGuess["sure"][]) =>
     columns.filter(({ sure }) => kinds.includes(sure));
-  const few = columns.length <= ALL_SHOWN;
+  const left = of("not used");
+  const few = left.length <= ALL_SHOWN;
   return [
-    { title: text.groupGuessed(), columns: of("guessed", "likely"), open: true },
-    { title: text.groupLeft(), columns: of("not used"), open: few },
-    { title: text.groupSure(), columns: of("told", "sure", "scions"), open: few },
+    { title: text.groupGuessed(), columns: of("guessed", "likely"), open: true, first: true },
+    { title: text.groupLeft(), columns: left, open: few, first: false },
+    {
+      title: text.groupSure(),
+      columns: of("told", "sure", "scions"),
+      open: false,
+      first: false,
+    },
   ].filter((group) => group.columns.length > 0);
 }
 

@@ -6,15 +6,19 @@ import { group } from "../controls/group";
 import { paragraph } from "../controls/paragraph";
 import { isolated } from "../controls/shortened";
 import type { PeopleShown } from "../people/people-shown";
+import { stateOf } from "../state";
 import { columnGroups, readTwice } from "./column-groups";
 import { type ColumnItem, columnItem } from "./column-item";
 import { essentials } from "./essentials";
 import { lostColumnsNote } from "./lost-columns";
 
 export interface ColumnsForm {
-  readonly element: HTMLElement;
-  /** Whether nothing essential is missing, or the person said that the tabs may be made without. */
-  agreed(): boolean;
+  /** What the person is to look at before the tabs are made. */
+  readonly asked: HTMLElement;
+  /** The other columns, which may be changed and need not be. */
+  readonly others: HTMLElement;
+  /** Our names of the columns that answers need and that are not known by now. */
+  missing(): readonly string[];
   /** What the person changed, and nothing else. */
   changes(): readonly ColumnChoice[];
 }
@@ -24,13 +28,14 @@ export interface ColumnsForm {
  *
  * Longer than most: one form, whose fields and answers belong together.
  *
- * @param onWords called when a column of which words are asked was changed
+ * @param on called when a column of which words are asked was changed, and with each change
  */
 export function columnsForm(
   { batches, columns, choices, lost, words, essentials: needed }: ColumnsAnswer,
   people: PeopleShown,
-  onWords: () => void,
+  on: { readonly words: () => void; readonly change: () => void },
 ): ColumnsForm {
+  const state = stateOf<{ missing: readonly string[] }>({ missing: [] });
   const changed = new Map<number, string | null>();
   const doubled = element("div", { "aria-live": "polite" });
   const items = new Map<number, ColumnItem>();
@@ -41,8 +46,9 @@ export function columnsForm(
     if (readAs === guess.readAs) changed.delete(guess.column);
     else changed.set(guess.column, readAs);
     tell();
+    on.change();
     const isOfWords = (one: string | null) => words.columns.includes(one ?? "");
-    if (isOfWords(before) || isOfWords(readAs)) onWords();
+    if (isOfWords(before) || isOfWords(readAs)) on.words();
   };
   const top = essentials({ columns, needed }, (column, readAs) => {
     const guess = columns.find((one) => one.column === column);
@@ -57,7 +63,7 @@ export function columnsForm(
       readAs: nowOf(guess),
     }));
   const tell = () => {
-    top.show(readings());
+    state.set({ missing: top.show(readings()) });
     doubled.replaceChildren(
       ...readTwice(readings()).map(({ readAs, headers }) =>
         element(
@@ -72,8 +78,9 @@ export function columnsForm(
       ),
     );
   };
-  const groups = columnGroups(columns).map((alike) =>
-    group({
+  const groups = columnGroups(columns).map((alike) => ({
+    first: alike.first,
+    element: group({
       title: alike.title,
       tally: countText(alike.columns.length),
       open: alike.open,
@@ -94,23 +101,38 @@ export function columnsForm(
           }),
         ),
     }),
-  );
+  }));
   tell();
-  const used = columns.filter(({ readAs, sure }) => readAs !== null || sure === "scions").length;
+  const groupsOf = (first: boolean) =>
+    groups.filter((one) => one.first === first).map((one) => one.element);
   return {
-    element: element(
+    asked: element(
       "div",
       {},
-      paragraph(text.understood({ batches, used, columns: columns.length })),
+      ...understood(batches, columns),
       top.element,
       lostColumnsNote(text.lost(), lost),
-      ...groups,
+      ...groupsOf(true),
       doubled,
     ),
-    agreed: top.agreed,
+    others: element("div", {}, ...groupsOf(false)),
+    missing: () => state.now.missing,
     changes: () =>
       columns
         .filter(({ column }) => changed.has(column))
         .map(({ column, header }) => ({ header, readAs: changed.get(column) ?? null })),
   };
+}
+
+/** So many columns that are not used are named. */
+const MOST_NAMED = 6;
+
+/** How much of the table is read, and what is not. */
+function understood(batches: number, columns: readonly ColumnGuess[]): HTMLElement[] {
+  const left = columns.filter(({ readAs, sure }) => readAs === null && sure !== "scions");
+  const headers = left.map(({ header }) => isolated(header, 30));
+  const facts = { batches, columns: columns.length, left: left.length };
+  const said = paragraph(text.understood({ ...facts, used: columns.length - left.length }));
+  const isNamed = left.length > 0 && left.length <= MOST_NAMED;
+  return isNamed ? [said, paragraph(text.notUsed({ headers }))] : [said];
 }

@@ -16,10 +16,8 @@ export interface Reading {
 
 export interface Essentials {
   readonly element: HTMLElement;
-  /** Shows what is known and what is missing by how the columns are read now. */
-  show(readings: readonly Reading[]): void;
-  /** Whether all is known, or the person said that the tabs may be made without. */
-  agreed(): boolean;
+  /** Shows what is known and what is missing by how the columns are read now. @returns our names of what is missing */
+  show(readings: readonly Reading[]): readonly string[];
 }
 
 /**
@@ -37,8 +35,6 @@ export function essentials(
 ): Essentials {
   const head = paragraph();
   head.setAttribute("aria-live", "polite");
-  const without = element("input", { type: "checkbox" });
-  const tick = element("label", { class: "tick" }, without, ` ${text.makeWithout()}`);
   const parts = needed.map((one) => {
     const [name = ""] = one.readAs;
     const likely = likeliest(columns, one);
@@ -58,15 +54,20 @@ export function essentials(
       paragraph(text.costOfNone({ what: one.what })),
       select,
     );
-    if (likely !== undefined) {
-      const header = isolated(likely.header, 30);
-      const use = plainButton(text.itIs({ header }), () => {
-        select.value = String(likely.column);
-        select.dispatchEvent(new Event("change"));
-      });
-      item.append(use);
-    }
+    const use =
+      likely === undefined
+        ? null
+        : plainButton(text.itIs({ header: isolated(likely.header, 30) }), () => {
+            select.value = String(likely.column);
+            select.dispatchEvent(new Event("change"));
+            select.focus();
+          });
+    if (use !== null) item.append(use);
     const show = (readings: readonly Reading[]) => {
+      // A column that was given to another question is offered no more.
+      if (use !== null) {
+        use.hidden = readings.some((one) => one.column === likely?.column && one.readAs !== null);
+      }
       const read = readings.find(({ readAs }) => readAs !== null && one.readAs.includes(readAs));
       state.set({ chosen: read === undefined ? "" : String(read.column) });
       select.value = state.now.chosen;
@@ -78,13 +79,11 @@ export function essentials(
   const asked = new Set<HTMLElement>();
   const list = element("div");
   const box = element("div", { class: "note" }, head, list);
-  const state = stateOf<{ missing: readonly string[] }>({ missing: [] });
   return {
     element: box,
     show: (readings) => {
       const lacking = parts.filter(({ show }) => !show(readings));
       const missing = lacking.map(({ name }) => name);
-      state.set({ missing });
       for (const { item } of lacking) {
         if (asked.has(item)) continue;
         asked.add(item);
@@ -94,10 +93,8 @@ export function essentials(
         missing.length === 0
           ? text.essentialsFound({ names: parts.map(({ name }) => name) })
           : text.essentialsMissing({ names: missing });
-      if (missing.length === 0) tick.remove();
-      else box.append(tick);
+      return missing;
     },
-    agreed: () => state.now.missing.length === 0 || without.checked,
   };
 }
 

@@ -7,7 +7,8 @@ import { choice } from "../controls/choice";
 import { dayText } from "../controls/day-words";
 import { element } from "../controls/element";
 import { field } from "../controls/field";
-import { paragraph } from "../controls/paragraph";
+import { group } from "../controls/group";
+import { paragraph, quiet } from "../controls/paragraph";
 import { plainButton } from "../controls/plain-button";
 import { sentenceNodes } from "../controls/sentence-nodes";
 import { shortened } from "../controls/shortened";
@@ -35,6 +36,8 @@ interface SetUpChoices {
     readonly words: WordsForm;
     readonly compare: CompareChoice;
   } | null;
+  /** How many of its batches name no method. */
+  readonly withoutMethod: number;
   readonly methods: MethodChoice;
   readonly timetable: TimetableChoice;
 }
@@ -51,11 +54,13 @@ export function setUpSection(context: SidebarContext): Section {
   const fields = element("fieldset", { class: "bare" });
   const columns = element("fieldset", { class: "bare" });
   const result = element("div");
+  const usual = paragraph();
   const others = element("div");
   const state = stateOf<SetUpChoices>({
     opened: null,
     tab: "",
     columns: null,
+    withoutMethod: 0,
     methods: methodChoice([]),
     timetable: { elements: [], chosen: () => null },
   });
@@ -73,12 +78,24 @@ export function setUpSection(context: SidebarContext): Section {
         const own = timetable.chosen();
         const answer = await call("sidebarColumns", { tab, timetable: own });
         const words = wordsForm(answer.words, people);
-        const form = columnsForm(answer, people, () => void askWords());
+        const form = columnsForm(answer, people, { words: () => void askWords(), change: tell });
         const compare = compareChoice(answer, people);
-        state.set({ columns: { form, words, compare } });
+        state.set({ columns: { form, words, compare }, withoutMethod: answer.withoutMethod });
         const methodsOrNone = own === null ? [methods.element] : [];
-        const asked = [...methodsOrNone, ...compare.elements];
-        columns.replaceChildren(form.element, words.element, ...asked, make);
+        const more = group({
+          title: text.moreChoices(),
+          tally: "",
+          open: false,
+          content: () => element("div", {}, ...methodsOrNone, ...compare.elements),
+        });
+        const before = [
+          form.asked,
+          words.element,
+          usual,
+          element("div", { class: "buttons" }, make),
+        ];
+        columns.replaceChildren(...before, result, quiet(text.mayChange()), form.others, more);
+        tell();
       },
     });
   /** What the cells of a column say is asked once it is read as one of words. */
@@ -91,9 +108,30 @@ export function setUpSection(context: SidebarContext): Section {
         const { tab, timetable, columns: read } = state.now;
         if (read === null) return;
         const asked = { tab, timetable: timetable.chosen(), columns: read.form.changes() };
-        read.words.ask((await call("sidebarColumns", asked)).words);
+        const answer = await call("sidebarColumns", asked);
+        read.words.ask(answer.words);
+        state.set({ withoutMethod: answer.withoutMethod });
+        tell();
       },
     });
+  /** What the button does, and as what batches count that name no method, by all that is chosen now. */
+  const tell = () => {
+    const { opened, columns: read, withoutMethod: batches, methods, timetable } = state.now;
+    const names = read?.form.missing() ?? [];
+    make.className = opened?.setUp == null ? "main" : "plain";
+    make.textContent =
+      names.length > 0
+        ? text.makeWithout({ names })
+        : opened?.setUp == null
+          ? text.makeTabs()
+          : text.makeAgain();
+    const own = opened?.timetables.find(({ tab }) => tab === timetable.chosen());
+    const method = own === undefined ? methods.usual() : own.methods[0];
+    usual.hidden = batches === 0 || method === undefined;
+    const noMethod = (facts: { readonly method: string }) =>
+      text.usualMethod({ batches, ...facts });
+    usual.replaceChildren(...sentenceNodes(noMethod, { method: userText(method ?? "") }));
+  };
   state.on(["opened", "tab"], ({ opened, tab }) => {
     const note = otherRecords(opened?.candidates ?? [], tab);
     others.replaceChildren(...(note === null ? [] : [note]));
@@ -106,7 +144,7 @@ export function setUpSection(context: SidebarContext): Section {
     const before = state.now.tab;
     const tab = tabs.some(({ value }) => value === before) ? before : (tabs[0]?.value ?? "");
     const timetable = timetableChoice(opened, () => void readColumns());
-    state.set({ opened, tab, methods: methodChoice(opened.methods), timetable });
+    state.set({ opened, tab, methods: methodChoice(opened.methods, tell), timetable });
     const select = choice(tabs, tab);
     select.addEventListener("change", () => {
       state.set({ tab: select.value });
@@ -130,7 +168,6 @@ export function setUpSection(context: SidebarContext): Section {
       const own = timetable.chosen();
       const chosen = own === null ? methods.chosen() : [];
       if (read === null) return;
-      if (!read.form.agreed()) throw new Error(text.needsYes());
       const words = read.words.answers();
       if (own === null && methods.element.querySelector("input") !== null && chosen.length === 0) {
         throw new Error(text.noMethod());
@@ -150,6 +187,7 @@ export function setUpSection(context: SidebarContext): Section {
       result.replaceChildren(notice);
       notice.focus();
       state.set({ opened: await context.reopen() });
+      tell();
       status.say(text.tabsAreMade());
     },
   });
@@ -170,26 +208,28 @@ export function setUpSection(context: SidebarContext): Section {
     if (state.now.tab !== "") await readColumns();
   };
   const heading = element("h2", {}, page.setUp());
-  return { element: element("section", {}, heading, head, fields, columns, result), load };
+  return { element: element("section", {}, heading, head, fields, columns), load };
 }
 
 function openingWords({ setUp, zones, candidates }: OpenAnswer): HTMLElement[] {
   const note = (sentence: string) => element("p", { class: "note" }, sentence);
   return [
-    paragraph(...(setUp === null ? [text.notSetUp()] : setUpWords(setUp))),
+    paragraph(
+      ...(setUp === null ? [text.notSetUp({ button: text.makeTabs() })] : setUpWords(setUp)),
+    ),
     ...(candidates.length > 0 ? [] : [note(text.noBatches({ languages: LANGUAGES_READ }))]),
     ...(zones === null ? [] : [note(text.zones(zones))]),
   ];
 }
 
 function setUpWords({ recordsTab, timetableTab, asOf: day }: SetUpState): (Node | string)[] {
-  const asOf = dayText(day);
+  const told = { asOf: dayText(day), button: text.makeAgain() };
   const records = userText(recordsTab);
   if (timetableTab === null) {
-    return sentenceNodes((facts) => text.setUp({ asOf, ...facts }), { records });
+    return sentenceNodes((facts) => text.setUp({ ...told, ...facts }), { records });
   }
   const nodes = { records, timetable: userText(timetableTab) };
-  return sentenceNodes((facts) => text.setUpTimetable({ asOf, ...facts }), nodes);
+  return sentenceNodes((facts) => text.setUpTimetable({ ...told, ...facts }), nodes);
 }
 
 /** The tab in use first, then the others as they come. */

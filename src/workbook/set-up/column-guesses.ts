@@ -91,6 +91,8 @@ export function columnGuesses({
     })),
     comparable,
     words: wordsAsked(records, timetable, initials),
+    withoutMethod: records.batches.filter(({ method, crop }) => method === "" && crop === "")
+      .length,
     compareBy: comparedBy(records, settings?.recordsTab === tab ? settings.compareBy : ""),
   };
 }

@@ -89,9 +89,8 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
     const side = nursery.side();
     const panel = side.locator("#section-set-up");
     expect(await panel.textContent()).toContain(
-      setUp.understood({ batches: 19, used: 16, columns: 17 }),
+      setUp.understood({ batches: 19, used: 16, columns: 17, left: 1 }),
     );
-    await panel.getByText(setUp.groupLeft()).first().click();
     const readAs = side.getByRole("combobox", {
       name: setUp.readAsOf({ header: "Cinta" }),
     });
