@@ -172,10 +172,53 @@ function wrongsForGood(
   ];
 }
 
+/** What to let fail, and in what. */
+interface Faults {
+  /** The workbook before the action. */
+  readonly start: ReturnType<Nursery["saved"]>;
+  readonly run: (nursery: Nursery) => unknown;
+  /** The numbers of the calls that fail, each in a run of its own. */
+  readonly calls: readonly number[];
+  readonly kind: Kind;
+  /** What is wrong with the workbook that is left behind, also when it goes on without a fault. */
+  judge(nursery: Nursery): readonly string[];
+}
+
 /**
- * Lets every service call of an action fail in turn, and then runs it once more without a fault. Most
- * calls are looks, so that many faults leave the same workbook behind: what comes of such a workbook
- * is found out once.
+ * Lets calls of an action fail, one in each run. Most calls are looks, so that many faults leave the same
+ * workbook behind: such a workbook is judged once.
+ *
+ * @returns what went wrong, each with the numbers of the calls that failed
+ */
+export function wrongsAfter({ start, run, calls, kind, judge }: Faults): Record<string, string> {
+  const found = new Map<string, number[]>();
+  const judged = new Map<string, readonly string[]>();
+  let untouched: string | null = null;
+  let nursery: Nursery | null = null;
+  for (const n of calls) {
+    nursery ??= openNursery(start, SMALL);
+    untouched ??= stateOf(nursery);
+    nursery.w.meter[kind](n);
+    run(nursery);
+    nursery.w.meter.reset();
+    const isFree = nursery.w.lock.isFree();
+    const state = stateOf(nursery);
+    const known = isFree ? judged.get(state) : undefined;
+    const wrong = known ?? judge(nursery);
+    if (isFree) judged.set(state, wrong);
+    for (const one of isFree ? wrong : ["lock kept", ...wrong]) {
+      found.set(one, [...(found.get(one) ?? []), n]);
+    }
+    // A workbook in which nothing was touched serves for the next fault, too.
+    if (known && state === untouched) continue;
+    nursery.w.close();
+    nursery = null;
+  }
+  return Object.fromEntries([...found].map(([problem, of]) => [problem, of.join(" ")]));
+}
+
+/**
+ * Lets every service call of an action fail in turn, and then runs it once more without a fault.
  *
  * @returns what went wrong, each with the numbers of the calls that failed
  */
@@ -183,35 +226,17 @@ export function failInTurn(action: Action, kind: Kind): Record<string, string> {
   const { prepare, run, tabs, table = RECORDS } = action;
   const model = prepare();
   const start = model.saved();
-  const untouched = stateOf(model);
   const unchanged = model.snapshot(table.tab);
   const before = contentsOf(model, tabs);
   const calls = callsToFail(model, action, kind);
   const contents = { before, after: contentsOf(model, tabs) };
   const records = [unchanged, model.snapshot(table.tab)];
-  const found = new Map<string, number[]>();
-  const afterwards = new Map<string, readonly string[]>();
-  let nursery: Nursery | null = null;
-  for (const n of calls) {
-    nursery ??= openNursery(start, SMALL);
-    nursery.w.meter[kind](n);
-    run(nursery);
-    const isFree = nursery.w.lock.isFree();
-    const wrong = [
+  return wrongsAfter({
+    ...{ start, run, calls, kind },
+    judge: (nursery) => [
       ...recordWrongs(nursery, table, records, kind === "stopAt"),
       ...tabWrongs(nursery, contents, true),
-      ...(isFree ? [] : ["lock kept"]),
-    ];
-    const state = stateOf(nursery);
-    const known = isFree ? afterwards.get(state) : undefined;
-    const forGood = known ?? wrongsForGood(nursery, action, records, contents);
-    if (isFree) afterwards.set(state, forGood);
-    for (const one of [...wrong, ...forGood]) found.set(one, [...(found.get(one) ?? []), n]);
-    nursery.w.meter.reset();
-    // A workbook in which nothing was touched serves for the next fault, too.
-    if (known && state === untouched) continue;
-    nursery.w.close();
-    nursery = null;
-  }
-  return Object.fromEntries([...found].map(([problem, of]) => [problem, of.join(" ")]));
+      ...wrongsForGood(nursery, action, records, contents),
+    ],
+  });
 }

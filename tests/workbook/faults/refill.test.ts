@@ -1,7 +1,15 @@
 import { expect, it } from "vitest";
 import { dueRow, dueRows, setDue } from "../due-list";
 import { type Nursery, openNursery, smallRecords } from "../nursery";
-import { answered, bare, called, callsToFail, isHalfMade, type Kind } from "./fail-in-turn";
+import {
+  answered,
+  bare,
+  called,
+  callsToFail,
+  isHalfMade,
+  type Kind,
+  wrongsAfter,
+} from "./fail-in-turn";
 
 const DUE = "Due list";
 
@@ -46,27 +54,23 @@ it.each<[string, Kind]>([
     const after = model.snapshot(DUE);
     expect(tasks(model)).toBeLessThan(rowsBefore);
     expect(entered(model)).toEqual(kept);
-    const wrong: string[] = [];
-    for (const n of calls) {
-      const nursery = openNursery(start, { newRows: 60 });
-      nursery.w.meter[kind](n);
-      run(nursery);
-      nursery.w.meter.reset();
+    const judge = (nursery: Nursery) => {
+      const wrong: string[] = [];
       const left = nursery.snapshot(DUE);
       if (isHalfMade(nursery, DUE)) {
         const stands = new Set(entered(nursery));
-        if (kept.some((one) => !stands.has(one))) wrong.push(`${n}: an entry is gone`);
-        if (stands.size > kept.length) wrong.push(`${n}: an entry beside another task`);
+        if (kept.some((one) => !stands.has(one))) wrong.push("an entry is gone");
+        if (stands.size > kept.length) wrong.push("an entry beside another task");
       } else if (JSON.stringify(entered(nursery)) !== JSON.stringify(kept)) {
-        wrong.push(`${n}: ${entered(nursery)}`);
+        wrong.push(`entered: ${entered(nursery)}`);
       } else if (left !== after && tasks(nursery) !== rowsBefore) {
-        wrong.push(`${n}: neither the old list nor the new one`);
+        wrong.push("neither the old list nor the new one");
       }
-      if (!run(nursery)) wrong.push(`${n}: never works again`);
-      else if (nursery.snapshot(DUE) !== after) wrong.push(`${n}: is not mended`);
-      nursery.w.close();
-    }
-    expect(wrong).toEqual([]);
+      if (!run(nursery)) wrong.push("never works again");
+      else if (nursery.snapshot(DUE) !== after) wrong.push("is not mended");
+      return wrong;
+    };
+    expect(wrongsAfter({ start, run, calls, kind, judge })).toEqual({});
   },
   300_000,
 );
@@ -88,23 +92,18 @@ it.each<[string, Kind]>([
     const before = shown(model);
     const calls = callsToFail(model, { run: again, long: true }, kind).filter((n) => n > 60);
     const after = shown(model);
-    const wrong: string[] = [];
-    for (const n of calls) {
-      const nursery = openNursery(start, { newRows: 60 });
-      nursery.w.meter[kind](n);
-      again(nursery);
-      nursery.w.meter.reset();
+    const judge = (nursery: Nursery) => {
+      const wrong: string[] = [];
       shown(nursery).forEach((one, at) => {
         const whole = one === before[at] || one === after[at];
-        if (!whole && !isHalfMade(nursery, live[at] as string)) wrong.push(`${n}: ${one}`);
+        if (!whole && !isHalfMade(nursery, live[at] as string)) wrong.push(one);
       });
-      if (!again(nursery)) wrong.push(`${n}: never works again`);
-      else if (JSON.stringify(shown(nursery)) !== JSON.stringify(after))
-        wrong.push(`${n}: not mended`);
-      nursery.w.close();
-    }
+      if (!again(nursery)) wrong.push("never works again");
+      else if (JSON.stringify(shown(nursery)) !== JSON.stringify(after)) wrong.push("not mended");
+      return wrong;
+    };
     expect(calls.length).toBeGreaterThan(20);
-    expect(wrong).toEqual([]);
+    expect(wrongsAfter({ start, run: again, calls, kind, judge })).toEqual({});
   },
   300_000,
 );
