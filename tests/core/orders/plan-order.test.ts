@@ -104,7 +104,7 @@ describe("a plan", () => {
   it("does other steps by the timetable's latest day after the step before them", () => {
     const grafting = at(plan, "Grafting").doBy as number;
     expect(at(plan, "First release").doBy).toBe(grafting + 18);
-    expect(at(plan, "Bud break").doBy).toBe(grafting + 18 + 21);
+    expect(at(plan, "Bud break").doBy).toBe(grafting + 28);
   });
 
   it("gives the days the whole assurance where every plant is certain to be kept", () => {

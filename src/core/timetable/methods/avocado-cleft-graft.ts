@@ -39,9 +39,9 @@ export const avocadoCleftGraft: MethodDescription = {
       after: "Grafting",
       days: [40, 45, 60],
       counted: true,
-      keptOf100: 60,
+      keptOf100: 45,
       source:
-        "Days: common practice, no source. Kept: Natuhwera 2025 (a thesis) has 94, 89 and 19 % by rootstock, Kasana et al. 2024 27 %, Tripathi and Karunakaran 2019 32.5 % the year round and 70 % in the best month; 60 lies between (our choice, weak)",
+        "Days: common practice, no source. Kept: cleft grafts in India 32.5 % the year round, 60 and 70 % in the two best months (Tripathi and Karunakaran 2019), in Pakistan 27 % (Kasana et al. 2024); Uganda 19 to 94 % by rootstock (Natuhwera 2025, a thesis). 45 lies between (our choice, weak)",
     },
     {
       ...usual.READY,

@@ -42,7 +42,7 @@ export const cashewSoftwoodGraft: MethodDescription = {
       counted: true,
       keptOf100: 55,
       source:
-        "Days: common practice, no source. Kept: Narina et al. 2020, 50.1-59.8 %, trials of shade",
+        "Days: common practice, no source. Kept: Narina et al. 2020, 50.1-59.8 % in trials of shade on the coast of Andhra Pradesh; 60-80 in good nurseries common practice, no source",
     },
     {
       ...usual.READY,

@@ -6,14 +6,14 @@ import * as usual from "./usual";
 export const mangoCleftGraft: MethodDescription = {
   name: "Mango cleft graft",
   steps: [
-    ...mangoSeedlings,
+    ...mangoSeedlings({ needs: "stone 1; bag 1", source: usual.COMMON }),
     {
       name: "Grafting",
       after: "Sowing",
       days: [180, 240, 300],
       ...usual.GRADED,
       needs: "scion 1.1; wrap strip 25 cm",
-      source: `Days: Sabeky 2005, seedlings of 8 months in Iran (subtropical; sooner in the tropics: common practice, no source); earliest and latest common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+      source: `Days: Sabeky 2005, seedlings of 8 months in Iran (dry subtropics); in the humid tropics pencil thick from 3 to 6 months (common practice, no source); earliest and latest common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "Bud break",
@@ -34,7 +34,7 @@ export const mangoCleftGraft: MethodDescription = {
       counted: true,
       keptOf100: 70,
       source:
-        "Days: Sabeky 2005 scored at 90; earlier common practice, no source. Kept: Sabeky 2005 has 64 % (softwood) and 66 % (side), Shivandu et al. 2025 68 %, Khushi et al. 2019 96 %; 70 lies between",
+        "Days: Sabeky 2005 scored at 90; earlier common practice, no source. Kept: 64 % softwood and 66 % side (Sabeky 2005, Iran), 68 % in August in Himachal Pradesh (Shivandu et al. 2025), 96 % in April in Bangladesh (Khushi et al. 2019); 70 lies between",
     },
     {
       ...usual.READY,

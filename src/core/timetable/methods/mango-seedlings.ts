@@ -1,14 +1,19 @@
 import type { StepDescription } from "../method-description";
 import * as usual from "./usual";
 
-/** How mango stones are sown and come up, whatever is grafted on the seedlings later. */
-export const mangoSeedlings: readonly StepDescription[] = [
+/**
+ * How mango stones are sown and come up, whatever is grafted on the seedlings later.
+ *
+ * @param sown what each stone needs where it is sown, and why
+ */
+export const mangoSeedlings = (
+  sown: Pick<StepDescription, "needs" | "source">,
+): readonly StepDescription[] => [
   {
     name: "Sowing",
     ...usual.START,
-    needs: "stone 1; bag 1",
     caution: usual.TREATED_SEED,
-    source: usual.COMMON,
+    ...sown,
   },
   {
     name: "Germination",

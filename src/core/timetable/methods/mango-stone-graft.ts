@@ -6,14 +6,17 @@ import * as usual from "./usual";
 export const mangoStoneGraft: MethodDescription = {
   name: "Mango stone graft",
   steps: [
-    ...mangoSeedlings,
+    ...mangoSeedlings({
+      needs: "stone 1",
+      source: "Sown in beds, bagged when grafted: TNAU Agritech 2015",
+    }),
     {
       name: "Grafting",
       after: "Germination",
       days: [5, 10, 15],
       ...usual.GRADED,
-      needs: "scion 1.1; wrap strip 20 cm",
-      source: `Days: seedlings with coppery leaves, TNAU 2015; Singh et al. 2014, J. Appl. Nat. Sci. 6(2) (best at 5-10); by 15 common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+      needs: "scion 1.1; wrap strip 20 cm; bag 1",
+      source: `Days: seedlings with coppery leaves, TNAU 2015; Singh et al. 2014, J. Appl. Nat. Sci. 6(2) (best at 5-10); by 15 common practice, no source. ${usual.GRADE_OUT}. Bag: lifted, grafted, then bagged, TNAU. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "Bud break",

@@ -8,9 +8,9 @@ export const rootedCutting: MethodDescription = {
     {
       name: "Cuttings set",
       ...usual.START,
-      needs: "cutting 1; bag 1",
+      needs: "cutting 1",
       caution: `${usual.BLADES} Rooting powders: read the label, no bare hands.`,
-      source: usual.COMMON,
+      source: `${usual.COMMON}. Set in a bed or tray; bags are filled for those that rooted, at Potting on`,
     },
     {
       name: "Rooting",
@@ -24,7 +24,7 @@ export const rootedCutting: MethodDescription = {
       name: "Potting on",
       after: "Rooting",
       days: [3, 7, 14],
-      needs: "potting mix 1.4 l",
+      needs: "bag 1; potting mix 1.4 l",
       source: usual.COMMON,
     },
     {
