@@ -1,5 +1,6 @@
 import {
   type Answer,
+  type BesideTable,
   type BuiltTimetable,
   builtInTimetable,
   type Cell,
@@ -43,6 +44,8 @@ export interface Door {
   /** The same, with the headers of the tables beside the records that a columns argument tells of. */
   hearing(columns: unknown): Door;
   grid(value: unknown): Grid;
+  /** A table beside the records, with the headers that were told of it under our names. */
+  beside(table: BesideTable, value: unknown): Grid;
   cell(value: unknown): Cell;
   day(name: string, value: unknown): CivilDay;
   /**
@@ -96,15 +99,16 @@ export function openDoor(host: Host, columns: unknown = ""): Door {
   const mark = lazily(() => decimalMark(host.locale()));
   const told = (columns: unknown) => readTold(gridIn(columns, days));
   const headers = lazily(() => told(columns).tableHeaders);
-  /** A table beside the records. */
-  const beside = (value: unknown) => withOurHeaders(gridIn(value, days), headers());
+  const beside = (table: BesideTable, value: unknown) =>
+    withOurHeaders(gridIn(value, days), headers().get(table));
   const timetableWithFaults = (value: unknown): BuiltTimetable =>
     isMissing(value)
       ? { timetable: builtInTimetable(), faults: [] }
       : readTimetable(gridIn(value, days));
   return {
     hearing: (more) => openDoor(host, more),
-    grid: beside,
+    grid: (value) => gridIn(value, days),
+    beside,
     cell: (value) => cellIn(value, days),
     day: (name, value) => dayArgument(name, cellIn(value, days), order),
     timetableWithFaults,
@@ -141,7 +145,7 @@ export function openDoor(host: Host, columns: unknown = ""): Door {
       }),
     orders: (value, asOf, words) => {
       mustBeGiven("orders", value, "table");
-      return readOrders(beside(value), {
+      return readOrders(beside("orders", value), {
         asOf,
         words,
         get localeOrder() {
@@ -157,19 +161,19 @@ export function openDoor(host: Host, columns: unknown = ""): Door {
       const steps = timetable.methods.flatMap(recordedSteps);
       const stepKeys = new Set(steps.map(({ key }) => key));
       const habits = { asOf, localeOrder: order(), nameOf: words?.nameOf };
-      return readCrew(beside(value), { stepKeys, timetable, ...habits });
+      return readCrew(beside("crew", value), { stepKeys, timetable, ...habits });
     },
     closedDays: (value, asOf) =>
-      readClosedDays(isMissing(value) ? null : beside(value), {
+      readClosedDays(isMissing(value) ? null : beside("closed-days", value), {
         asOf,
         localeOrder: order(),
       }),
     places: (value, words) => {
       mustBeGiven("places", value, "places");
-      return readPlaces(beside(value), decimalMark(host.locale()), words?.nameOf);
+      return readPlaces(beside("places", value), decimalMark(host.locale()), words?.nameOf);
     },
     prices: (value) =>
-      readPrices(isMissing(value) ? null : beside(value), decimalMark(host.locale())),
+      readPrices(isMissing(value) ? null : beside("prices", value), decimalMark(host.locale())),
     out: (answer) => cellsOut(answer, days),
     date: (day) => new Date(days.instantOf(day)),
   };

@@ -220,7 +220,6 @@ export const english = {
   check: {
     cells: "{cells, list}",
     correctTab: "Correct the tab {tab}",
-    crewHappens: "Work is planned without it",
     moreCells: "{more, count} more",
     nothingToDo: "Nothing",
     noTrouble: "No trouble found",
@@ -228,11 +227,15 @@ export const english = {
     rows: "{rows, plural, one {# row} other {# rows}} in the range",
     rowsAllUsed: "Every row is used",
     rowsUsed:
-      "{used, count} used, {leftOut, count} left out, {notBatches, count} skipped (sums, headings, notes), {heading, count} header or above it, {blank, count} blank",
+      "{used, plural, one {# row is} other {# rows are}} used, {leftOut, plural, one {# is} other {# are}} left out{notBatches, plural, =0 {} one {, # is a sum, heading or note} other {, # are sums, headings or notes}}{heading, plural, =0 {} one {, # is the header} other {, # are the header and what stands above it}}{blank, plural, =0 {} one {, # is blank} other {, # are blank}}",
     untold:
       "{formulas, plural, one {# formula of yours reads} other {# formulas of yours read}} the records without what you told in Set up",
     untoldHappens: "Columns and names may be read otherwise than in the tabs that we make",
     untoldToDo: "Give the argument columns: {columns}",
+    withoutOrders: "Orders are answered without it",
+    withoutPlaces: "How full places get is answered without it",
+    withoutPrices: "Costs are answered without it",
+    withoutWork: "Work is planned without it",
   },
 
   checkColumns: {
@@ -246,11 +249,11 @@ export const english = {
   },
 
   checkPage: {
-    checking: "Checking the records",
+    checking: "Checking your tables",
     column: "Column {column}",
     found: "Found:",
     going: "Going to the cell",
-    moreRows: "and {rows, count} more",
+    moreRows: "{rows, plural, one {# more row} other {# more rows}}",
     noTrouble: "No trouble found.",
     plants: "{plants, plural, one {# plant} other {# plants}}",
     pleaseCheck: "Please check",
@@ -261,7 +264,8 @@ export const english = {
     rowColumn: "Row {row}, {column}",
     selected: "Selected in the sheet: {cell}",
     severalRows: "{rows, count} rows{plants, plural, =0 {} one {, # plant} other {, # plants}}",
-    title: "Troubles in the records",
+    tab: "Tab {tab}",
+    title: "Troubles in your tables",
     whatHappens: "What happens:",
     whatToDo: "What to do:",
     wholeTable: "The whole table",
@@ -1533,10 +1537,10 @@ read. Without FILE an invented nursery is opened.
       "Column {found} holds {holds, select, day {days} count {numbers} text {text} other {}} and has no header",
     columnNoHeaderToDo: "Give it a header",
     columnOpen: '"{column}" could be {readAs} or {others}',
-    columnOpenToDo: "Nothing if that is right, else rename it, or name it in the columns argument",
+    columnOpenToDo: "Nothing if that is right, else say in Set up what it is",
     columnsAlike: '"{used}" and "{column}" both read as {readAs}',
     columnsAlikeHappens: '"{used}" is used, "{column}" is left alone',
-    columnsAlikeToDo: "Rename one of the two, or name the right one in the last argument, columns",
+    columnsAlikeToDo: "Say in Set up which one is right, or give the other a header of its own",
     correctTimetable: "Correct the timetable",
     countMissing: "Done, but not counted",
     countMissingHappens: "The count before is used",

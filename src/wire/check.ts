@@ -10,10 +10,10 @@ export interface CheckAnswer {
 }
 
 export interface CheckRow {
-  /** Rows of the records tab, from 1, the first few; none where the trouble is about a column or the whole table. */
+  /** Rows of the records tab, from 1, from the top; none where it is about a column or a whole table. */
   readonly rows: readonly number[];
-  /** In how many rows it is. */
-  readonly rowCount: number;
+  /** The other tab that it is about; null where it is about the records, or about none. */
+  readonly tab: string | null;
   /** Plants at stake; null where none are known. */
   readonly plants: number | null;
   /** Header as it stands in the sheet; empty where the trouble is about a row. */

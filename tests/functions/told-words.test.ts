@@ -253,4 +253,45 @@ describe("headers of the tables beside the records", () => {
     expect(plan([...toldCrew, ["Closed days: Day", "Zu am"]]).length).toBeGreaterThan(0);
     expect(() => plan(toldCrew)).toThrow();
   });
+
+  // One office heads the day of an order, a closed day and a person's name by the same word.
+  it("mean in each table what was told of that one", () => {
+    const crew = [
+      ["Wert", "Std"],
+      ["Ana", 6],
+    ];
+    const closed = [["Wert"], ["2026-11-26"]];
+    const places = [
+      ["Wert", "Std"],
+      ["North", 300],
+    ];
+    const prices = [
+      ["Wert", "Std"],
+      ["seed", 0.1],
+    ];
+    const owed = [
+      ["Name", "Wert", "Std"],
+      ["Farm A", "2027-06-01", 20],
+    ];
+    const lines = [
+      ["Orders: Customer", "Name"],
+      ["Orders: By", "Wert"],
+      ["Orders: Wanted", "Std"],
+      ["Crew: Person", "Wert"],
+      ["Crew: Hours a day", "Std"],
+      ["Closed days: Day", "Wert"],
+      ["Places: Place", "Wert"],
+      ["Places: Holds", "Std"],
+      ["Prices: Item", "Wert"],
+      ["Prices: Price", "Std"],
+    ];
+    const answers = (columns: unknown) => [
+      rowsOf("ORDER_OUTLOOK", [owed, records, "", AS_OF, 0.8, columns])[0]?.[2],
+      rowsOf("WORK_PLAN", [records, "", crew, AS_OF, 14, closed, columns]).length > 0,
+      rowsOf("PLACE_LOAD", [records, "", places, AS_OF, columns]).some((row) => row[3] === 300),
+      rowsOf("BATCH_COST", [records, "", prices, AS_OF, columns])[0]?.[1],
+    ];
+    expect(answers(lines)).toEqual([20, true, true, 12]);
+    expect(answers([...lines].reverse())).toEqual([20, true, true, 12]);
+  });
 });

@@ -222,10 +222,18 @@ describe("the sections", () => {
       .click();
     await page.getByText(checkPage.selected({ cell: "Records!Ready plants1407" })).waitFor();
     expect(sidebar.asked.at(-1)?.request).toEqual({ row: 1407, column: "Ready plants" });
-    await page.getByRole("button", { name: checkPage.column({ column: "Takes" }) }).click();
+    await page.getByRole("button", { name: checkPage.column({ column: "Take 2" }) }).click();
     await page.waitForFunction(() => document.querySelector(":disabled") === null);
-    expect(sidebar.asked.at(-1)?.request).toEqual({ row: null, column: "Takes" });
-    // What is about the whole table leads nowhere.
+    expect(sidebar.asked.at(-1)?.request).toEqual({ row: null, column: "Take 2" });
+    // A trouble of twelve rows leads to each of them.
+    const lastRow = page.getByRole("button", { name: checkPage.row({ row: "53" }), exact: true });
+    expect(await lastRow.count()).toBe(0);
+    await page.getByText(checkPage.moreRows({ rows: 7 })).click();
+    await lastRow.click();
+    await page.waitForFunction(() => document.querySelector(":disabled") === null);
+    expect(sidebar.asked.at(-1)?.request).toEqual({ row: 53, column: "Method" });
+    // What is about the whole table or another tab leads nowhere.
+    await page.getByText(checkPage.tab({ tab: "Crew" }), { exact: true }).waitFor();
     expect(await page.getByRole("button", { name: checkPage.wholeTable() }).count()).toBe(0);
   });
 });

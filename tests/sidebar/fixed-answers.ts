@@ -1,10 +1,14 @@
 /* Longer than most: a list, an answer for each call of the sidebar. */
+import type { Trouble } from "../../src/core";
+import { correctTab, withoutWork } from "../../src/sentences/made/check";
 import type { AheadAnswer } from "../../src/wire/ahead";
 import type { CheckAnswer } from "../../src/wire/check";
 import type { OpenAnswer } from "../../src/wire/open";
 import type { ColumnGuess, ColumnsAnswer } from "../../src/wire/set-up";
 import type { DueTask, TodayAnswer } from "../../src/wire/today";
 import type { WordsAsked } from "../../src/wire/words";
+import { entryWords, tallySentence } from "../../src/wording/check";
+import { workRemarks } from "../../src/wording/work-remarks";
 import { orders, plan } from "./order-answers";
 import { sampleAnswers } from "./sample-answers";
 import type { Answers } from "./script-runner";
@@ -147,55 +151,66 @@ function row(
   return { month, variety, batches, fewest, likely, most };
 }
 
+/** An entry of Check in the words of the script. */
+function entry(troubles: readonly Trouble[], plants: number | null): CheckAnswer["rows"][number] {
+  const { column, found, ...said } = entryWords({ troubles, plants });
+  const rows = troubles.flatMap(({ row: at }) => at ?? []);
+  return { rows, tab: null, plants, column, found, ...said, isReading: false };
+}
+
+const PHONE = {
+  ...({ code: "columns-unread", table: "crew" } as const),
+  columns: [{ header: "Phone", field: null }],
+};
+const CLEFT = [7, 9, 10, 14, 21, 22, 23, 30, 31, 40, 52, 53];
 export const check: CheckAnswer = {
   rows: [
+    entry(
+      CLEFT.map((at) => ({
+        ...{ row: at, column: "Method", found: "Cleft", code: "several-methods" },
+        methods: ["Cocoa cleft graft", "Mango cleft graft"],
+      })),
+      1240,
+    ),
+    entry([{ row: 12, column: "", found: "", code: "batch-unnamed", called: "Row 12" }], 104),
+    entry(
+      [
+        {
+          ...{ row: null, column: "Take 2", found: "Take 2", code: "columns-alike" },
+          ...{ used: "Takes", readAs: { kind: "step", key: "take count", what: "count" } },
+        },
+      ],
+      96,
+    ),
+    entry(
+      [
+        {
+          ...{ row: 1407, column: "Ready plants", found: "soon", code: "cell-unread" },
+          why: { code: "not-a-count" },
+        },
+      ],
+      88,
+    ),
     {
-      ...{ rows: [7, 9, 10, 14, 21], rowCount: 12, plants: 1240 },
-      column: "Method",
-      found: "Cleft",
-      trouble: "More than one method fits: Cocoa cleft graft and Mango cleft graft",
-      whatHappens: "The batch gets no dates and no forecast",
-      whatToDo: "Say once in Set up what it means. That mends all 12 rows",
-      isReading: false,
+      ...{ rows: [], tab: "Crew", plants: null, column: "", found: "", isReading: false },
+      trouble: `${workRemarks([PHONE], "page")}`,
+      whatHappens: withoutWork(),
+      whatToDo: correctTab({ tab: "Crew" }),
     },
     {
-      ...{ rows: [12], rowCount: 1, plants: 104 },
-      column: "",
-      found: "",
-      trouble: "No batch name",
-      whatHappens: "The row is left out",
-      whatToDo: "Write the batch's name into the row",
-      isReading: false,
-    },
-    {
-      ...{ rows: [], rowCount: 0, plants: 96 },
-      column: "Takes",
-      found: "Takes, Take 2",
-      trouble: "Two columns for one",
-      whatHappens: "The first is used",
-      whatToDo: "Rename the other",
-      isReading: false,
-    },
-    {
-      ...{ rows: [1407], rowCount: 1, plants: 88 },
-      column: "Ready plants",
-      found: "soon",
-      trouble: "Not a number of plants",
-      whatHappens: "The cell is left out, the rest of the row is used",
-      whatToDo: "Correct the cell, or empty it",
-      isReading: false,
-    },
-    {
-      ...{ rows: [], rowCount: 0, plants: null },
-      column: "",
-      found: "",
-      trouble: "Days are read with the day first",
-      whatHappens: "3/9/2026 is 3 September",
-      whatToDo: "Nothing, if that is right",
+      ...entry(
+        [
+          {
+            ...{ row: 9, column: "Takes", found: "about 80", code: "cell-read-as" },
+            readAs: { code: "count", count: 80 },
+          },
+        ],
+        null,
+      ),
       isReading: true,
     },
   ],
-  tally: "70 rows in the range: 64 used, 3 left out, 3 header and above.",
+  tally: tallySentence({ used: 64, leftOut: 3, notBatches: 0, heading: 3, blank: 0 }),
 };
 
 function guess(

@@ -2,4 +2,4 @@
 
 export { LOAD_COLUMNS, type PlaceLoads, placeLoads } from "./place-loads";
 export type { PlaceRemark } from "./place-remark";
-export { type PlacesReading, readPlaces } from "./read-places";
+export { type PlacesReading, placeTable, readPlaces } from "./read-places";

@@ -16,9 +16,14 @@ export const placeWords = lazily(() => ({
   holds: tableWords("places").holds,
 }));
 
-/** Where its columns stand; null where the grid has no header of such a table. */
-export function placeTable(grid: Grid) {
-  return besideTable(grid, { kind: "places", words: placeWords(), required: ["place", "holds"] });
+/** Where its columns stand, as `orderTable`; null where the grid has no header of such a table. */
+export function placeTable(grid: Grid, byWordsAlone = false) {
+  return besideTable(grid, {
+    kind: "places",
+    words: placeWords(),
+    required: ["place", "holds"],
+    byWordsAlone,
+  });
 }
 
 export interface Place {

@@ -1,6 +1,8 @@
 import { type Cell, cellText, type Grid } from "../cells";
 import { InputError } from "../faults";
+import { madeOnce } from "../made-once";
 import { foldName } from "../names";
+import type { BesideTable } from "../tables";
 import { normalText, wordSet } from "../words";
 
 /** Columns of a table of told words. The third is read back and may be blank: a format, in no language. */
@@ -19,8 +21,8 @@ export interface Told {
   readonly values: ReadonlyMap<string, string>;
   /** Near-alike names that are two, each pair as `pairKey` makes it. */
   readonly notSame: ReadonlySet<string>;
-  /** Our column name by the header, in normal form, of the other tables ("Orders: Wanted"). */
-  readonly tableHeaders: ReadonlyMap<string, string>;
+  /** Of each other table our column name by the header in normal form ("Orders: Wanted"). */
+  readonly tableHeaders: ReadonlyMap<BesideTable, ReadonlyMap<string, string>>;
 }
 
 /** What a batch's cells say of how it is raised; empty where blank. */
@@ -50,7 +52,7 @@ export function readTold(grid: Grid): Told {
   const headers = new Map<string, string>();
   const values = new Map<string, string>();
   const notSame = new Set<string>();
-  const tableHeaders = new Map<string, string>();
+  const tableHeaders = new Map<BesideTable, Map<string, string>>();
   for (let row = 0; row < grid.rowCount; row += 1) {
     const [name, word] = [grid.at(row, 0), grid.at(row, 1)];
     if (name === "" && word === "") continue;
@@ -67,8 +69,10 @@ export function readTold(grid: Grid): Told {
       throw new InputError({ code: "columns-unreadable", name, header: word });
     }
     const ofTable = as === TOLD_AS.header ? columnOfTable(String(name), String(word)) : null;
-    if (ofTable !== null) tableHeaders.set(normalText(String(word)), ofTable);
-    else if (as === TOLD_AS.header) headers.set(String(word), String(name));
+    if (ofTable !== null) {
+      const { table, column } = ofTable;
+      madeOnce(tableHeaders, table, () => new Map()).set(normalText(String(word)), column);
+    } else if (as === TOLD_AS.header) headers.set(String(word), String(name));
     else if (as === TOLD_AS.value) values.set(foldName(cellText(word)), cellText(name));
     else notSame.add(pairKey(cellText(name), cellText(word)));
   }
@@ -76,7 +80,7 @@ export function readTold(grid: Grid): Told {
 }
 
 /** How the columns of the tables beside the records are named: "Orders: Wanted". A format, in no language. */
-const TABLE_COLUMN = /^(?:orders|crew|closed days|places|prices)\s*:\s*(.+)$/i;
+const TABLE_COLUMN = /^(orders|crew|closed[ -]days|places|prices)\s*:\s*(.+)$/i;
 
 const TABLE_HEADERS = wordSet(({ tables, name, from, facts }) => [
   ...[tables.orders, tables.crew, tables.closedDays, tables.places, tables.prices].flatMap((one) =>
@@ -86,10 +90,15 @@ const TABLE_HEADERS = wordSet(({ tables, name, from, facts }) => [
 ]);
 
 /** Null where it is a column of the records. @throws InputError "columns-unreadable" where it is none of the table's */
-function columnOfTable(name: string, header: string): string | null {
-  const column = TABLE_COLUMN.exec(name.trim())?.[1];
-  if (column === undefined) return null;
-  if (TABLE_HEADERS.has(normalText(column))) return column;
+function columnOfTable(
+  name: string,
+  header: string,
+): { readonly table: BesideTable; readonly column: string } | null {
+  const [, table, column] = TABLE_COLUMN.exec(name.trim()) ?? [];
+  if (table === undefined || column === undefined) return null;
+  if (TABLE_HEADERS.has(normalText(column))) {
+    return { table: table.toLowerCase().replace(" ", "-") as BesideTable, column };
+  }
   throw new InputError({ code: "columns-unreadable", name, header });
 }
 

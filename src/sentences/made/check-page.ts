@@ -2,7 +2,7 @@
 
 import { count, plural } from "../runtime";
 
-export const checking = (): string => "Checking the records";
+export const checking = (): string => "Checking your tables";
 
 export const column = (d: { readonly column: string | number }): string => "Column " + d.column;
 
@@ -10,7 +10,7 @@ export const found = (): string => "Found:";
 
 export const going = (): string => "Going to the cell";
 
-export const moreRows = (d: { readonly rows: number }): string => "and " + count(d.rows) + " more";
+export const moreRows = (d: { readonly rows: number }): string => plural(d.rows, { one: count(d.rows) + " more row", other: count(d.rows) + " more rows" });
 
 export const noTrouble = (): string => "No trouble found.";
 
@@ -32,7 +32,9 @@ export const selected = (d: { readonly cell: string | number }): string => "Sele
 
 export const severalRows = (d: { readonly rows: number; readonly plants: number }): string => count(d.rows) + " rows" + plural(d.plants, { "0": "", one: ", " + count(d.plants) + " plant", other: ", " + count(d.plants) + " plants" });
 
-export const title = (): string => "Troubles in the records";
+export const tab = (d: { readonly tab: string | number }): string => "Tab " + d.tab;
+
+export const title = (): string => "Troubles in your tables";
 
 export const whatHappens = (): string => "What happens:";
 

@@ -6,8 +6,6 @@ export const cells = (d: { readonly cells: readonly string[] }): string => list(
 
 export const correctTab = (d: { readonly tab: string | number }): string => "Correct the tab " + d.tab;
 
-export const crewHappens = (): string => "Work is planned without it";
-
 export const moreCells = (d: { readonly more: number }): string => count(d.more) + " more";
 
 export const nothingToDo = (): string => "Nothing";
@@ -20,10 +18,18 @@ export const rows = (d: { readonly rows: number }): string => plural(d.rows, { o
 
 export const rowsAllUsed = (): string => "Every row is used";
 
-export const rowsUsed = (d: { readonly used: number; readonly leftOut: number; readonly notBatches: number; readonly heading: number; readonly blank: number }): string => count(d.used) + " used, " + count(d.leftOut) + " left out, " + count(d.notBatches) + " skipped (sums, headings, notes), " + count(d.heading) + " header or above it, " + count(d.blank) + " blank";
+export const rowsUsed = (d: { readonly used: number; readonly leftOut: number; readonly notBatches: number; readonly heading: number; readonly blank: number }): string => plural(d.used, { one: count(d.used) + " row is", other: count(d.used) + " rows are" }) + " used, " + plural(d.leftOut, { one: count(d.leftOut) + " is", other: count(d.leftOut) + " are" }) + " left out" + plural(d.notBatches, { "0": "", one: ", " + count(d.notBatches) + " is a sum, heading or note", other: ", " + count(d.notBatches) + " are sums, headings or notes" }) + plural(d.heading, { "0": "", one: ", " + count(d.heading) + " is the header", other: ", " + count(d.heading) + " are the header and what stands above it" }) + plural(d.blank, { "0": "", one: ", " + count(d.blank) + " is blank", other: ", " + count(d.blank) + " are blank" });
 
 export const untold = (d: { readonly formulas: number }): string => plural(d.formulas, { one: count(d.formulas) + " formula of yours reads", other: count(d.formulas) + " formulas of yours read" }) + " the records without what you told in Set up";
 
 export const untoldHappens = (): string => "Columns and names may be read otherwise than in the tabs that we make";
 
 export const untoldToDo = (d: { readonly columns: string | number }): string => "Give the argument columns: " + d.columns;
+
+export const withoutOrders = (): string => "Orders are answered without it";
+
+export const withoutPlaces = (): string => "How full places get is answered without it";
+
+export const withoutPrices = (): string => "Costs are answered without it";
+
+export const withoutWork = (): string => "Work is planned without it";

@@ -72,13 +72,13 @@ export const columnNoHeaderToDo = (): string => "Give it a header";
 
 export const columnOpen = (d: { readonly column: string | number; readonly readAs: string | number; readonly others: string | number }): string => "\"" + d.column + "\" could be " + d.readAs + " or " + d.others;
 
-export const columnOpenToDo = (): string => "Nothing if that is right, else rename it, or name it in the columns argument";
+export const columnOpenToDo = (): string => "Nothing if that is right, else say in Set up what it is";
 
 export const columnsAlike = (d: { readonly used: string | number; readonly column: string | number; readonly readAs: string | number }): string => "\"" + d.used + "\" and \"" + d.column + "\" both read as " + d.readAs;
 
 export const columnsAlikeHappens = (d: { readonly used: string | number; readonly column: string | number }): string => "\"" + d.used + "\" is used, \"" + d.column + "\" is left alone";
 
-export const columnsAlikeToDo = (): string => "Rename one of the two, or name the right one in the last argument, columns";
+export const columnsAlikeToDo = (): string => "Say in Set up which one is right, or give the other a header of its own";
 
 export const correctTimetable = (): string => "Correct the timetable";
 

@@ -1,15 +1,20 @@
 import * as text from "../../sentences/made/check-page";
 import type { CheckRow } from "../../wire/check";
 import { actionButton } from "../controls/action-button";
-import { element } from "../controls/element";
+import { disclosure } from "../controls/disclosure";
+import { type Child, element } from "../controls/element";
+import { longList } from "../controls/long-list";
 import { paragraph } from "../controls/paragraph";
 import { sentenceNodes } from "../controls/sentence-nodes";
 import { userText, wholeText } from "../controls/user-text";
 import type { SidebarContext } from "../section";
 
+/** So many rows lead to their cells at once; more would bury what stands below. */
+const SHOWN_AT_FIRST = 5;
+
 /** A trouble: buttons that lead to its cells, what was found, what happens, what to do. */
 export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HTMLElement {
-  const { trouble, found, whatHappens, whatToDo, rows, rowCount, plants, column } = row;
+  const { trouble, found, whatHappens, whatToDo, rows, plants, column, tab } = row;
   const link = (at: number | null, label: HTMLElement) =>
     actionButton({
       label,
@@ -22,13 +27,14 @@ export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HT
     });
   const links = (): HTMLElement => {
     const [only = null] = rows;
-    if (rowCount < 2) {
+    if (rows.length < 2) {
       const label = cellLabel(only, column);
       const place =
-        label === null ? paragraph(element("strong", {}, text.wholeTable())) : link(only, label);
+        label === null ? paragraph(element("strong", {}, ...elsewhere(tab))) : link(only, label);
       return plants === null ? place : element("div", {}, place, " ", text.plants({ plants }));
     }
-    const more = rowCount - rows.length;
+    const rowLink = (at: number) => link(at, element("span", {}, text.row({ row: String(at) })));
+    const more = rows.slice(SHOWN_AT_FIRST);
     return element(
       "div",
       {},
@@ -36,14 +42,17 @@ export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HT
         "div",
         {},
         column === "" ? null : element("strong", {}, userText(column), " "),
-        text.severalRows({ rows: rowCount, plants: plants ?? 0 }),
+        text.severalRows({ rows: rows.length, plants: plants ?? 0 }),
       ),
-      element(
-        "div",
-        { class: "buttons" },
-        ...rows.map((at) => link(at, element("span", {}, text.row({ row: String(at) })))),
-        more === 0 ? null : text.moreRows({ rows: more }),
-      ),
+      element("div", { class: "buttons" }, ...rows.slice(0, SHOWN_AT_FIRST).map(rowLink)),
+      more.length === 0
+        ? null
+        : disclosure({
+            kind: "more-rows",
+            open: false,
+            summary: text.moreRows({ rows: more.length }),
+            content: () => longList(more, rowLink),
+          }),
     );
   };
   return element(
@@ -61,6 +70,11 @@ export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HT
       element("div", {}, element("b", {}, text.whatToDo()), " ", wholeText(whatToDo)),
     ),
   );
+}
+
+/** What a trouble is about that stands in no cell of the records. */
+function elsewhere(tab: string | null): readonly Child[] {
+  return tab === null ? [text.wholeTable()] : sentenceNodes(text.tab, { tab: userText(tab) });
 }
 
 /** Where the trouble is; null where it is about the whole table. */

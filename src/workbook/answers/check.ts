@@ -2,7 +2,6 @@ import {
   COST,
   checkedRecords,
   costOf,
-  crewRemarks,
   shortened,
   type TimetableFault,
   type TroubleEntry,
@@ -18,15 +17,13 @@ import type {
 import { capital } from "../../wording/capital";
 import { entryWords, tallySentence } from "../../wording/check";
 import { faultSentence, timetableLoss } from "../../wording/timetable";
-import { workRemarks } from "../../wording/work-remarks";
 import { cellName } from "../host/cell-name";
 import { type RecordsNow, recordsNow } from "../reading/records-tab";
 import { untoldFormulas } from "../reading/untold-formulas";
 import { settingCells } from "../settings/settings";
 import { OWN_TABS } from "../tabs/own-tabs";
-import { crewAsCalled } from "../work/called-crew";
-import { crewTabs } from "../work/crew-tabs";
 import type { AnswerersOf } from "./answerer";
+import { besideTroubles, NO_CELL } from "./beside-troubles";
 import { anyText, numberOrNull } from "./fields";
 
 /** What could not be used, in the timetable and in the records. */
@@ -43,41 +40,37 @@ export function checkAnswer(): CheckAnswer {
   const open = all.filter(({ isReading }) => !isReading);
   const read = all.filter(({ isReading }) => isReading);
   return {
-    rows: [...open, ...untoldTrouble(now), ...crewTroubles(now), ...read],
+    rows: [...open, ...untoldTrouble(now), ...besideTroubles(now), ...read],
     tally: tallySentence(rows),
   };
 }
-
-/** So many rows lead to their cells; more would bury what stands below. */
-const MOST_LINKED = 5;
 
 function rowOf(entry: TroubleEntry): CheckRow {
   const { troubles, plants } = entry;
   const rows = [...new Set(troubles.flatMap(({ row }) => row ?? []))];
   const [first] = troubles;
   return {
-    rows: rows.slice(0, MOST_LINKED),
-    rowCount: rows.length,
+    rows,
+    tab: null,
     plants,
     isReading: first !== undefined && costOf(first) === COST.reading,
     ...entryWords(entry),
   };
 }
 
-/** About no cell of the records. */
-const NOWHERE = { rows: [], rowCount: 0, plants: null, column: "", isReading: false } as const;
-
 /** It stands in no cell of the records, so that no cell is offered. */
 function timetableTrouble(
   fault: TimetableFault,
   { timetable, settings: { timetableTab: tab } }: RecordsNow,
 ): CheckRow {
+  const name = tab ?? OWN_TABS.timetable;
   return {
-    ...NOWHERE,
+    ...NO_CELL,
+    tab: name,
     found: fault.found,
     trouble: capital(faultSentence(fault, 0, "page")),
     whatHappens: timetable.methods.length === 0 ? check.onlyThisCheck() : timetableLoss(fault),
-    whatToDo: check.correctTab({ tab: tab ?? OWN_TABS.timetable }),
+    whatToDo: check.correctTab({ tab: name }),
   };
 }
 
@@ -92,7 +85,7 @@ function untoldTrouble({ workbook, settings }: RecordsNow): readonly CheckRow[] 
   const named = cells.slice(0, MOST_NAMED).map((cell) => shortened(cell));
   return [
     {
-      ...NOWHERE,
+      ...NO_CELL,
       found: check.cells({
         cells: more > 0 ? [...named, check.moreCells({ more })] : named,
       }),
@@ -101,20 +94,6 @@ function untoldTrouble({ workbook, settings }: RecordsNow): readonly CheckRow[] 
       whatToDo: check.untoldToDo({ columns: settingCells(workbook).columns.text }),
     },
   ];
-}
-
-/** What can't be read of the persons, which no column of the records tells. */
-function crewTroubles(now: RecordsNow): readonly CheckRow[] {
-  const { crew } = crewTabs(now.workbook, now.door, now.settings.recordsTab);
-  if (crew === null) return [];
-  const tab = crew.getName();
-  return crewRemarks(crewAsCalled(now, crew, true)).map((one) => ({
-    ...NOWHERE,
-    found: "",
-    trouble: workRemarks([one], "page") ?? "",
-    whatHappens: check.crewHappens(),
-    whatToDo: check.correctTab({ tab }),
-  }));
 }
 
 /** Shows the cell of a trouble in the sheet. */

@@ -32,7 +32,7 @@ export function ordersTab(
 ): Sheet | null {
   return tableTab(otherTabs(workbook, recordsTab), tabNames("orders"), (head, isCalledSo) => {
     const columnOf: OrdersTable["columnOf"] =
-      orderTable(door.grid(head), !isCalledSo)?.columnOf ?? {};
+      orderTable(door.beside("orders", head), !isCalledSo)?.columnOf ?? {};
     const has = (field: OrderField) => columnOf[field] !== undefined;
     const isOrders = has("order") || (has("customer") && (has("delivered") || has("closed")));
     return isCalledSo || isOrders ? Object.keys(columnOf).length : 0;
@@ -48,7 +48,7 @@ export function ordersNow({ workbook, door, settings }: RecordsNow): OrdersTable
 /** The orders table of a tab; null where it has none. */
 export function ordersIn(sheet: Sheet, door: Door): OrdersTable | null {
   const values = sheet.getDataRange().getValues();
-  const table = orderTable(door.grid(values));
+  const table = orderTable(door.beside("orders", values));
   return table === null ? null : { sheet, values, ...table };
 }
 

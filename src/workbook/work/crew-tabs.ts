@@ -32,12 +32,14 @@ export function crewTabs(workbook: Workbook, door: Door, recordsTab: string): Cr
   const perhaps = tabNames("perhapsClosedDays");
   const closed =
     named(tabNames("closedDays"))[0]?.sheet ??
-    tableTab(named(perhaps), perhaps, (head) => (isClosedDays(door.grid(head)) ? 1 : 0));
+    tableTab(named(perhaps), perhaps, (head) =>
+      isClosedDays(door.beside("closed-days", head)) ? 1 : 0,
+    );
   const others = tabs.filter(({ sheet }) => sheet !== closed);
   return {
     closed,
     crew: tableTab(others, tabNames("crew"), (head, isCalledSo) =>
-      crewColumns(door.grid(head), isCalledSo),
+      crewColumns(door.beside("crew", head), isCalledSo),
     ),
   };
 }

@@ -1,0 +1,120 @@
+import { crewRemarks, InputError, placeTable, priceTable, tabNames } from "../../core";
+import * as check from "../../sentences/made/check";
+import type { CheckRow } from "../../wire/check";
+import { errorSentence } from "../../wording/errors";
+import { ordersRemarks } from "../../wording/order-tables";
+import { workRemarks } from "../../wording/work-remarks";
+import type { RecordsNow } from "../reading/records-tab";
+import { ordersTab } from "../tables/orders-tab";
+import { type OtherTab, otherTabs, tableTab } from "../tabs/find-tab";
+import { beginsAsOurs } from "../tabs/own-tabs";
+import { crewAsCalled } from "../work/called-crew";
+import { crewTabs } from "../work/crew-tabs";
+
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** About no cell of the records. */
+export const NO_CELL = { rows: [], tab: null, plants: null, column: "", isReading: false } as const;
+
+/** A table beside the records, where the workbook has it. */
+interface Beside {
+  readonly sheet: Sheet | null;
+  /** What it may be called; a tab of such a name that is no such table is one of which nothing is read. */
+  readonly names: readonly string[];
+  /** A sentence for each thing that can't be read. @throws InputError where nothing can */
+  readonly said: (sheet: Sheet) => readonly (string | null)[];
+  readonly without: () => string;
+}
+
+/** What can't be read of the tables beside the records, which no column of the records tells. */
+export function besideTroubles(now: RecordsNow): readonly CheckRow[] {
+  const tabs = otherTabs(now.workbook, now.settings.recordsTab);
+  return besideTables(now, tabs).flatMap(({ sheet, names, said, without }): CheckRow[] => {
+    const found = sheet ?? calledSo(tabs, names);
+    if (found === null) return [];
+    const tab = found.getName();
+    return sentencesOf(() => said(found)).map((trouble) => ({
+      ...NO_CELL,
+      tab,
+      found: "",
+      trouble,
+      whatHappens: without(),
+      whatToDo: check.correctTab({ tab }),
+    }));
+  });
+}
+
+function besideTables(now: RecordsNow, tabs: readonly OtherTab[]): readonly Beside[] {
+  const { workbook, door, settings, records, asOf } = now;
+  const { crew, closed } = crewTabs(workbook, door, settings.recordsTab);
+  const orders = ordersTab(workbook, door, settings.recordsTab);
+  const others = tabs.filter(({ sheet }) => ![crew, closed, orders].includes(sheet));
+  const valuesOf = (sheet: Sheet) => sheet.getDataRange().getValues();
+  return [
+    {
+      sheet: orders,
+      names: tabNames("orders"),
+      said: (sheet) =>
+        door
+          .orders(valuesOf(sheet), asOf, records.words)
+          .remarks.map((one) => ordersRemarks([one], "page")),
+      without: check.withoutOrders,
+    },
+    {
+      sheet: crew,
+      names: tabNames("crew"),
+      said: (sheet) =>
+        crewRemarks(crewAsCalled(now, sheet, true)).map((one) => workRemarks([one], "page")),
+      without: check.withoutWork,
+    },
+    {
+      sheet: closed,
+      names: tabNames("closedDays"),
+      said: (sheet) =>
+        door.closedDays(valuesOf(sheet), asOf).troubles.map((one) => workRemarks([one], "page")),
+      without: check.withoutWork,
+    },
+    {
+      sheet: tableTab(others, tabNames("places"), (head, isCalledSo) =>
+        columnsIn(placeTable(door.beside("places", head), !isCalledSo)),
+      ),
+      names: tabNames("places"),
+      said: (sheet) =>
+        door
+          .places(valuesOf(sheet), records.words)
+          .troubles.map((one) => workRemarks([one], "page")),
+      without: check.withoutPlaces,
+    },
+    {
+      // Items with a price stand in many lists; nobody else calls a tab so.
+      sheet: tableTab(others, tabNames("prices"), (head, isCalledSo) =>
+        isCalledSo ? columnsIn(priceTable(door.beside("prices", head))) : 0,
+      ),
+      names: tabNames("prices"),
+      said: (sheet) =>
+        door.prices(valuesOf(sheet)).troubles.map((one) => workRemarks([one], "page")),
+      without: check.withoutPrices,
+    },
+  ];
+}
+
+function columnsIn(table: { readonly columnOf: object } | null): number {
+  return Object.keys(table?.columnOf ?? {}).length;
+}
+
+function calledSo(tabs: readonly OtherTab[], names: readonly string[]): Sheet | null {
+  const isTable = ({ sheet, name }: OtherTab) =>
+    names.includes(name) &&
+    sheet.getLastRow() > 1 &&
+    !beginsAsOurs(sheet.getRange(1, 1).getValue());
+  return tabs.find(isTable)?.sheet ?? null;
+}
+
+function sentencesOf(said: () => readonly (string | null)[]): readonly string[] {
+  try {
+    return said().flatMap((one) => one ?? []);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return [errorSentence(error, "page")];
+  }
+}
