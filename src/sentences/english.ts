@@ -435,12 +435,14 @@ export const english = {
     percentADay: "% a day",
     samplesAgree:
       "The {samples, select, 2 {two} 4 {four} other {}} samples differ by {range, count}. At a mean of {mean, count} % they may differ by {allowed, count} (7 CFR 201.55).",
+    samplesAgreeByChance:
+      "The {samples, count} samples differ by {range, count}. Chance alone does that in {oneOf, plural, =1 {nearly every sowing} other {1 of {oneOf, count} sowings}}: they agree.",
     samplesDiffer:
       "The {samples, select, 2 {two} 4 {four} other {}} samples differ by {range, count}. At a mean of {mean, count} % only {allowed, count} is allowed (7 CFR 201.55). Test again.",
-    samplesNoRange:
-      "The {samples, select, 2 {two} 4 {four} other {}} samples differ by {range, count}. We have no published range for a mean of {mean, count} %.",
-    samplesOtherSize:
-      "The published ranges for {samples, select, 2 {two} 4 {four} other {}} samples are for 100 seeds each. These have {seeds, count}.",
+    samplesDifferByChance:
+      "The {samples, count} samples differ by {range, count}. Chance alone does that in 1 of {oneOf, count} sowings. Test again.",
+    samplesUneven:
+      "{sown, count} seeds don't part evenly into {samples, count} samples, so we can't tell if the samples agree.",
     seeds: "seeds",
     seedsADay: "seeds a day",
     sown: "Sown",
@@ -458,8 +460,8 @@ export const english = {
 
   germinationSummaryHelp: {
     answers:
-      "One row per figure, with its unit. With two or four samples of 100 seeds the last row says if they agree.",
-    counts: "Seeds newly come up at each inspection. Two or four columns for samples sown alike.",
+      "One row per figure, with its unit. With several samples the last row says if they agree.",
+    counts: "Seeds newly come up at each inspection. One column for each sample, sown alike.",
     days: "Days since sowing of each inspection, one column.",
     sentence:
       "How well and how fast seed came up: share, days until half were up, mean time, speed.",

@@ -32,8 +32,9 @@ export function germinationTable({ sown, measures, samples }: GerminationSummary
 const SAMPLES: SentencesOf<SamplesReading> = {
   agree: text.samplesAgree,
   differ: text.samplesDiffer,
-  "no-range": text.samplesNoRange,
-  "other-size": text.samplesOtherSize,
+  "chance-agrees": text.samplesAgreeByChance,
+  "chance-differs": text.samplesDifferByChance,
+  uneven: text.samplesUneven,
 };
 
 /** Whether samples sown alike agree. */

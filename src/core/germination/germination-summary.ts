@@ -22,7 +22,7 @@ export interface GerminationSummary {
 export const GERMINATION_COLUMNS = { measure: "text", value: "number", unit: "text" } as const;
 
 /**
- * Measures of a germination, and of two or four samples sown alike whether they agree.
+ * Measures of a germination, and of samples sown alike whether they agree.
  *
  * @throws InputError a GerminationFault
  */
@@ -39,7 +39,7 @@ export function germinationSummary({
   return {
     sown,
     measures: germinationMeasures({ days, counts: totals, sown }),
-    samples: comparedSamples(samples, sown / samples.length),
+    samples: comparedSamples(samples, sown),
   };
 }
 

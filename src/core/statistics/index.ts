@@ -11,6 +11,7 @@ export { type WeighedPrior, withLateTail } from "./late-tail";
 export { nearestEnds } from "./nearest-ends";
 export { numberBands } from "./number-bands";
 export { type ChartReading, proportionChart } from "./proportion-chart";
+export { chanceOfRange } from "./range-by-chance";
 export { type ReasonColumn, type ReasonResult, reasonsFit } from "./reasons-fit";
 export { type KeptCount, shareCounts } from "./share-counts";
 export { type SharePosterior, sharePosterior } from "./share-posterior";

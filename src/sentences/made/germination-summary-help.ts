@@ -1,8 +1,8 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-export const answers = (): string => "One row per figure, with its unit. With two or four samples of 100 seeds the last row says if they agree.";
+export const answers = (): string => "One row per figure, with its unit. With several samples the last row says if they agree.";
 
-export const counts = (): string => "Seeds newly come up at each inspection. Two or four columns for samples sown alike.";
+export const counts = (): string => "Seeds newly come up at each inspection. One column for each sample, sown alike.";
 
 export const days = (): string => "Days since sowing of each inspection, one column.";
 

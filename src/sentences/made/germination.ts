@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count, select } from "../runtime";
+import { count, plural, select } from "../runtime";
 
 export const cameUp = (): string => "Came up";
 
@@ -26,11 +26,13 @@ export const percentADay = (): string => "% a day";
 
 export const samplesAgree = (d: { readonly samples: "2" | "4"; readonly range: number; readonly mean: number; readonly allowed: number }): string => "The " + select(d.samples, { "2": "two", "4": "four", other: "" }) + " samples differ by " + count(d.range) + ". At a mean of " + count(d.mean) + " % they may differ by " + count(d.allowed) + " (7 CFR 201.55).";
 
+export const samplesAgreeByChance = (d: { readonly samples: number; readonly range: number; readonly oneOf: number }): string => "The " + count(d.samples) + " samples differ by " + count(d.range) + ". Chance alone does that in " + plural(d.oneOf, { "1": "nearly every sowing", other: "1 of " + count(d.oneOf) + " sowings" }) + ": they agree.";
+
 export const samplesDiffer = (d: { readonly samples: "2" | "4"; readonly range: number; readonly mean: number; readonly allowed: number }): string => "The " + select(d.samples, { "2": "two", "4": "four", other: "" }) + " samples differ by " + count(d.range) + ". At a mean of " + count(d.mean) + " % only " + count(d.allowed) + " is allowed (7 CFR 201.55). Test again.";
 
-export const samplesNoRange = (d: { readonly samples: "2" | "4"; readonly range: number; readonly mean: number }): string => "The " + select(d.samples, { "2": "two", "4": "four", other: "" }) + " samples differ by " + count(d.range) + ". We have no published range for a mean of " + count(d.mean) + " %.";
+export const samplesDifferByChance = (d: { readonly samples: number; readonly range: number; readonly oneOf: number }): string => "The " + count(d.samples) + " samples differ by " + count(d.range) + ". Chance alone does that in 1 of " + count(d.oneOf) + " sowings. Test again.";
 
-export const samplesOtherSize = (d: { readonly samples: "2" | "4"; readonly seeds: number }): string => "The published ranges for " + select(d.samples, { "2": "two", "4": "four", other: "" }) + " samples are for 100 seeds each. These have " + count(d.seeds) + ".";
+export const samplesUneven = (d: { readonly sown: number; readonly samples: number }): string => count(d.sown) + " seeds don't part evenly into " + count(d.samples) + " samples, so we can't tell if the samples agree.";
 
 export const seeds = (): string => "seeds";
 

@@ -43,16 +43,15 @@ describe("published values: 7 CFR 201.55(a), largest range between samples of 10
     const samples = String(count);
     if (allowed === null) {
       const some = samplesWith(count, mean, 1) ?? samplesWith(count, mean, 2);
-      expect(comparedSamples(some as number[], 100)).toMatchObject({
-        code: "no-range",
-        samples,
-        mean,
+      expect(comparedSamples(some as number[], 100 * count)).toMatchObject({
+        code: "chance-agrees",
+        samples: count,
       });
       return;
     }
     const within = samplesWith(count, mean, allowed);
     expect(within).not.toBeNull();
-    expect(comparedSamples(within as number[], 100)).toEqual({
+    expect(comparedSamples(within as number[], 100 * count)).toEqual({
       code: "agree",
       samples,
       range: allowed,
@@ -62,7 +61,7 @@ describe("published values: 7 CFR 201.55(a), largest range between samples of 10
     const beyond = samplesWith(count, mean, allowed + 1);
     // Near 0 and 100 no samples can differ by more.
     if (beyond === null) return;
-    expect(comparedSamples(beyond, 100)).toEqual({
+    expect(comparedSamples(beyond, 100 * count)).toEqual({
       code: "differ",
       samples,
       range: allowed + 1,
@@ -82,29 +81,44 @@ describe("published values: 7 CFR 201.55(a), largest range between samples of 10
 
 describe("comparedSamples", () => {
   it("does not mind the order of the samples", () => {
-    expect(comparedSamples([95, 88, 91, 90], 100)).toEqual(comparedSamples([88, 90, 91, 95], 100));
+    expect(comparedSamples([95, 88, 91, 90], 400)).toEqual(comparedSamples([88, 90, 91, 95], 400));
   });
 
-  it.each([[[90]], [[90, 91, 92]], [[]], [[90, 91, 92, 93, 94]]])(
-    "says nothing of %j: not two or four samples",
-    (germinated) => {
-      expect(comparedSamples(germinated, 100)).toBeNull();
-    },
-  );
+  it.each([[[90]], [[]]])("says nothing of %j: nothing to compare", (germinated) => {
+    expect(comparedSamples(germinated, 100)).toBeNull();
+  });
 
-  it("does not hold the ranges to samples of another size", () => {
-    expect(comparedSamples([40, 20], 50)).toEqual({ code: "other-size", samples: "2", seeds: 50 });
+  it("does not hold the published ranges to samples of another size or number", () => {
+    expect(comparedSamples([40, 20], 100)).toMatchObject({ code: "chance-differs", samples: 2 });
+    expect(comparedSamples([40, 36], 100)).toMatchObject({ code: "chance-agrees", samples: 2 });
+    expect(comparedSamples([90, 91, 92], 300)).toMatchObject({ code: "chance-agrees", samples: 3 });
+    expect(comparedSamples([90, 91, 70], 300)).toMatchObject({
+      code: "chance-differs",
+      samples: 3,
+    });
+  });
+
+  it("says that samples of which nobody knows the size can't be compared", () => {
+    expect(comparedSamples([40, 38, 41, 36], 150)).toEqual({
+      code: "uneven",
+      samples: 4,
+      sown: 150,
+    });
+    // All in the first: it can't have held a fourth of them.
+    expect(comparedSamples([150, 0], 200)).toEqual({ code: "uneven", samples: 2, sown: 200 });
   });
 
   it.each([
     [[70, 71], 71],
     [[70, 70], 70],
     [[50, 50], 50],
-    [[51, 51], 51],
     [[0, 0], 0],
     [[100, 100], 100],
-  ])("knows no range at %j", (germinated, mean) => {
-    const known = mean === 71 ? { code: "agree", allowed: 14 } : { code: "no-range", mean };
-    expect(comparedSamples(germinated, 100)).toMatchObject({ ...known, samples: "2" });
+  ])("judges %j", (germinated, mean) => {
+    const known =
+      mean === 71
+        ? { code: "agree", allowed: 14, samples: "2" }
+        : { code: "chance-agrees", oneOf: 1 };
+    expect(comparedSamples(germinated, 200)).toMatchObject(known);
   });
 });
