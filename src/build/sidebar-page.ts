@@ -4,6 +4,7 @@ import { build } from "esbuild";
 import type { FunctionEntry } from "../functions/index";
 import { nonsense } from "../local/nonsense";
 import * as text from "../sentences/made/page";
+import { escapeHtml } from "./escape-html";
 import { type BundledPackage, bundledPackages } from "./licences/bundled-packages";
 import { shortNotices } from "./licences/notices";
 import { smaller } from "./smaller";
@@ -105,12 +106,4 @@ function functionItems(registry: readonly FunctionEntry[]): string {
         `<dt><code>${escapeHtml(name)}</code></dt>\n<dd>${escapeHtml(sentence)}<br><code>${escapeHtml(example)}</code></dd>`,
     )
     .join("\n");
-}
-
-function escapeHtml(text: string): string {
-  return text
-    .replace(/&/g, "&amp;")
-    .replace(/</g, "&lt;")
-    .replace(/>/g, "&gt;")
-    .replace(/"/g, "&quot;");
 }

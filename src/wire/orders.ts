@@ -1,5 +1,6 @@
 import type { Amount, OrderAction, PlanFact, PlanWarning } from "../core";
 import type { CallShape } from "./call-shape";
+import type { MadeTab } from "./made-tab";
 import type { RecordAnswer } from "./writing";
 
 /** What the sidebar asks about orders, and what it is told. Days are ISO text, shares 0 to 1. */
@@ -104,15 +105,10 @@ export interface OrderTabRequest extends PlanOrderRequest {
   readonly order: string;
 }
 
-export interface MakeTabAnswer {
-  /** The tab that was made. */
-  readonly tab: string;
-}
-
 export interface OrdersCalls {
   readonly sidebarOrders: CallShape<null, OrdersAnswer>;
   readonly sidebarPlanOrder: CallShape<PlanOrderRequest, PlanOrderAnswer>;
   readonly sidebarAddOrder: CallShape<AddOrderRequest, AddOrderAnswer>;
-  readonly sidebarOrderTab: CallShape<OrderTabRequest, MakeTabAnswer>;
-  readonly sidebarMakeOrders: CallShape<null, MakeTabAnswer>;
+  readonly sidebarOrderTab: CallShape<OrderTabRequest, MadeTab>;
+  readonly sidebarMakeOrders: CallShape<null, MadeTab>;
 }

@@ -16,17 +16,20 @@ export interface TakesAnswer {
   readonly rows: readonly TakesRow[];
 }
 
-export interface TakesRow {
+/** The takes of a group. Shares are 0 to 1; null where nothing can be said. */
+interface RatedRow {
   /** A text for each column that groups are made of. */
   readonly group: readonly NamedText[];
-  /** Batches whose takes are counted. */
-  readonly batches: number;
   readonly grafted: number;
   readonly taken: number;
-  /** Shares, 0 to 1; null where nothing is counted yet. */
   readonly rate: number | null;
   readonly from: number | null;
   readonly to: number | null;
+}
+
+export interface TakesRow extends RatedRow {
+  /** Batches whose takes are counted. */
+  readonly batches: number;
   /** How much more batches of a group differ than by chance alone, which is 1. */
   readonly spread: number | null;
   readonly remarks: readonly TakesRemark[];
@@ -61,16 +64,9 @@ export interface CompareAnswer {
   readonly reasonsRemarks: readonly TakesRemark[];
 }
 
-/** Shares are 0 to 1; null where nothing can be said. */
-export interface ComparedRow {
-  readonly group: readonly NamedText[];
-  readonly grafted: number;
-  readonly taken: number;
-  readonly rate: number | null;
+export interface ComparedRow extends RatedRow {
   readonly expected: number | null;
   readonly evened: number | null;
-  readonly from: number | null;
-  readonly to: number | null;
   readonly reading: FairReading;
 }
 

@@ -1,5 +1,6 @@
 import type { PartRemark, Proof } from "../core";
 import type { CallShape } from "./call-shape";
+import type { MadeTab } from "./made-tab";
 
 /** What the sidebar asks about the coming work, and what it is told. Days are ISO text, but in codes. */
 
@@ -65,12 +66,7 @@ export interface PlannedPart {
   readonly caution: string;
 }
 
-export interface MakeCrewAnswer {
-  /** The tab that was made. */
-  readonly tab: string;
-}
-
 export interface WorkCalls {
   readonly sidebarWork: CallShape<WorkRequest, WorkAnswer>;
-  readonly sidebarMakeCrew: CallShape<null, MakeCrewAnswer>;
+  readonly sidebarMakeCrew: CallShape<null, MadeTab>;
 }

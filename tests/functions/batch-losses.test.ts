@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { askTable } from "../support/ask";
+import { pricesTable } from "../support/beside-tables";
 import { fixture } from "../support/fixtures";
 import { plainHeader } from "../support/plain-header";
 
@@ -64,12 +65,7 @@ describe("BATCH_LOSSES", () => {
       ["Plain", "Grafting", "Sowing", 80, 90, 100, "yes", "scion 2; strip 40 cm"],
       ["Plain", "Take count", "Grafting", 20, 30, 40, "yes", ""],
     ].map((row, at) => [...row, ["Per person-hour", 60, "", 20, ""][at] as string | number]);
-    const prices = [
-      ["Item", "Price", "Per"],
-      ["bag", 5, "100"],
-      ["strip", 0.5, "m"],
-      ["hour", 6, ""],
-    ];
+    const prices = pricesTable(["bag", 5, "100"], ["strip", 0.5, "m"], ["hour", 6, ""]);
     const counts = [
       "2026-01-01",
       100,

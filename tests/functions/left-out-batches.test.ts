@@ -5,6 +5,7 @@ import { type FunctionEntry, registry } from "../../src/functions/registry";
 import * as ofOrders from "../../src/sentences/made/orders";
 import * as text from "../../src/sentences/made/records";
 import { askRows } from "../support/ask";
+import { crewTable, placesTable, pricesTable } from "../support/beside-tables";
 import { argumentsWith } from "../support/example-of";
 import { rowsOfEntry } from "../support/rows-of-entry";
 
@@ -64,18 +65,9 @@ const ORDERS = [
   ["O1", "Alba", 150, "2026-12-20"],
   ["O2", "", 90, "2027-01-15"],
 ];
-const CREW = [
-  ["Person", "Hours a day"],
-  ["Ana", 8],
-];
-const PLACES = [
-  ["Place", "Holds"],
-  ["Bay 1", 500],
-];
-const PRICES = [
-  ["Item", "Price", "Per"],
-  ["seed", 0.1, ""],
-];
+const CREW = crewTable(8);
+const PLACES = placesTable(500);
+const PRICES = pricesTable(["seed", 0.1, ""]);
 
 /** Every seedling that came up is grafted, so that the scions are as many. */
 const NONE_GRADED_OUT = [

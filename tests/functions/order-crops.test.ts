@@ -1,18 +1,7 @@
 import { describe, expect, it } from "vitest";
 import * as text from "../../src/sentences/made/orders";
 import { askRows, askTable } from "../support/ask";
-
-const AS_OF = "2026-11-25";
-const RECORDS = [
-  ...[["Batch", "Variety", "Sown", "Seeds sown", "Grafted on", "Grafts made", "Takes", "Ready on"]],
-  ["A-1", "Amberlow", "2026-03-01", 200, "2026-06-01", 150, 120, "2026-10-01"],
-  ["A-2", "Amberlow", "2026-07-01", 200, "2026-10-01", 150, "", ""],
-  ["C-1", "Corvane", "2026-03-01", 200, "2026-06-01", 150, 60, "2026-10-01"],
-];
-const HEADER = ["Order", "Customer", "Variety", "Wanted", "By", "Delivered", "Closed"];
-const outlook = (orders: unknown[][], ...more: unknown[]) =>
-  askTable("ORDER_OUTLOOK", [orders, RECORDS, "", AS_OF, ...more]);
-const one = (...order: unknown[]) => outlook([HEADER, order])[0] as Record<string, unknown>;
+import { AS_OF, HEADER, one, RECORDS } from "../support/small-orders";
 
 // "any cocoa" was no variety, and a blank was filled from cocoa and mango alike.
 describe("ORDER_OUTLOOK where there are several crops", () => {

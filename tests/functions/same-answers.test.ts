@@ -6,6 +6,7 @@ import { registry } from "../../src/functions/registry";
 import * as check from "../../src/sentences/made/check";
 import * as text from "../../src/sentences/made/troubles";
 import { ask, askRows } from "../support/ask";
+import { crewTable, placesTable, pricesTable } from "../support/beside-tables";
 import { day } from "../support/days";
 import { argumentsWith } from "../support/example-of";
 import { hostIn } from "../support/host";
@@ -13,26 +14,12 @@ import { recordsTable } from "../support/nasty-tables";
 import { rowsOfEntry } from "../support/rows-of-entry";
 
 const AS_OF = "2026-11-25";
-const CREW = [
-  ["Person", "Hours a day"],
-  ["Ana", 6],
-];
-const PLACES = [
-  ["Place", "Holds"],
-  ["Bay 1", 60],
-];
-const PRICES = [
-  ["Item", "Price", "Per"],
-  ["scion", 0.5, ""],
-  ["wrap strip", 0.1, "m"],
-  ["hour", 3, ""],
-];
 /** What is asked, by the names of arguments; for another that may not be left out, what the example gives. */
 const ASKED: Readonly<Record<string, unknown>> = {
   asOf: AS_OF,
-  crew: CREW,
-  places: PLACES,
-  prices: PRICES,
+  crew: crewTable(6),
+  places: placesTable(60),
+  prices: pricesTable(["scion", 0.5, ""], ["wrap strip", 0.1, "m"], ["hour", 3, ""]),
   daysAhead: 60,
   daysBefore: 120,
   days: 60,

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { InputFault } from "../../src/core/faults/input-error";
-import type { TimetableFault } from "../../src/core/faults/timetable-fault";
 import { builtInMethods } from "../../src/core/timetable/built-in-methods";
 import * as header from "../../src/sentences/made/batch-columns";
 import { faultPlace } from "../../src/wording/timetable";
 import { ask, askRows } from "../support/ask";
 import { refusal } from "../support/refusal";
+import { daysThatFall } from "../support/timetable-faults";
 
 const RECORDS = [
   ["Batch", "Sown", "Seeds sown", "Grafted on", "Grafts made"],
@@ -87,14 +87,7 @@ describe("a nursery's own timetable", () => {
       ["Sowing", "", "", "", ""],
       ["Ready", "Sowing", 9, 5, 7],
     ];
-    const fault: TimetableFault = {
-      row: 3,
-      column: "usual",
-      found: "9 / 5 / 7",
-      code: "days-must-rise",
-      step: "Ready",
-      leftOut: "method",
-    };
+    const fault = daysThatFall;
     for (const name of ["BATCH_STAGES", "BATCH_STEPS", "BATCH_DUE"]) {
       expect(() => ask(name, [RECORDS, broken, AS_OF])).toThrow(
         refusal(name, { code: "timetable-unusable", fault, more: 0 }),

@@ -1,8 +1,6 @@
 import axe from "axe-core";
-import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import * as controlsText from "../../src/sentences/made/controls";
-import * as pageText from "../../src/sentences/made/page";
 import * as text from "../../src/sentences/made/takes-page";
 import { type Called, calledBy } from "../../src/sidebar/people/people-shown";
 import { comparedSentence } from "../../src/sidebar/takes/fair/compared-list";
@@ -15,9 +13,8 @@ import {
   TREND_WORDS,
   takesRemarks,
 } from "../../src/wording/takes";
-import type { OpenSidebar } from "./open-sidebar";
 import type { Answers } from "./script-runner";
-import { sidebarTests } from "./sidebar-tests";
+import { sidebarTestsAt } from "./sidebar-tests";
 import { compared, person } from "./take-answers";
 
 const plain = (text: string) => text.replace(/[\u2066-\u2069]/g, "");
@@ -62,33 +59,29 @@ describe("the sentences", () => {
 });
 
 describe("the page", () => {
-  const openSidebar = sidebarTests();
-  let sidebar: OpenSidebar;
-  let page: Page;
+  const { open: begin, sidebar, page } = sidebarTestsAt((opened) => opened.section("takes"));
 
   async function open(answers: Answers = {}): Promise<void> {
-    sidebar = await openSidebar(answers);
-    page = sidebar.page;
-    await sidebar.section("takes");
-    await page.getByLabel(text.evenedFor()).waitFor();
+    await begin(answers);
+    await page().getByLabel(text.evenedFor()).waitFor();
   }
 
   it("draws each group on its range with the expected rate marked, and says so to those who listen", async () => {
     await open();
     const overall = (2749 + 2556 + 3805 + 80) / (3934 + 3942 + 4802 + 104);
     const range = (evened: number, from: number, to: number) =>
-      page.getByRole("img", { name: text.evenedRange({ evened, from, to, overall }) });
+      page().getByRole("img", { name: text.evenedRange({ evened, from, to, overall }) });
     const kesto = range(0.668, 0.624, 0.709);
     expect(await kesto.locator("line.expected").getAttribute("x1")).toBe("71.9%");
     expect(await kesto.locator("circle.likely").getAttribute("cx")).toBe("66.8%");
     // A group with nobody beside it has no range to draw.
-    expect(await page.locator("svg:has(line.expected)").count()).toBe(3);
-    expect(await page.getByText(COMPARED_WORDS["too few"]()).first().isVisible()).toBe(true);
+    expect(await page().locator("svg:has(line.expected)").count()).toBe(3);
+    expect(await page().getByText(COMPARED_WORDS["too few"]()).first().isVisible()).toBe(true);
   });
 
   it("rings the periods out of the ordinary, and leaves open ones hollow", async () => {
     await open();
-    const chart = page.locator("svg.chart");
+    const chart = page().locator("svg.chart");
     expect(await chart.locator("circle.signal").count()).toBe(1);
     expect(await chart.locator("circle.open").count()).toBe(1);
     expect(await chart.locator("circle.counted").count()).toBe(4);
@@ -100,34 +93,34 @@ describe("the page", () => {
 
   it("shows initials instead of names everywhere, and names again", async () => {
     await open();
-    const panel = page.locator("[role=tabpanel]:not([hidden])");
+    const panel = page().locator("[role=tabpanel]:not([hidden])");
     expect(await panel.textContent()).toContain(ratedWords({ name: "Kesto", takeRate: 0.64 }));
-    await page.getByLabel(controlsText.initials()).check();
+    await page().getByLabel(controlsText.initials()).check();
     const shown = await panel.textContent();
     for (const name of ["Kesto", "Mirel", "Orrin", "Kito"]) expect(shown).not.toContain(name);
     expect(plain(shown ?? "")).toContain(ratedWords({ name: "K.", takeRate: 0.64 }));
     expect(plain(shown ?? "")).toContain("K. 2");
     // Varieties are nobody's name.
     expect(shown).toContain(ratedWords({ name: "Duskpod", takeRate: 0.55 }));
-    await page.getByLabel(controlsText.initials()).uncheck();
+    await page().getByLabel(controlsText.initials()).uncheck();
     expect(await panel.textContent()).toContain(ratedWords({ name: "Kesto", takeRate: 0.64 }));
   });
 
   it("asks anew for what is chosen, and keeps the keyboard's place", async () => {
     await open();
-    await page.getByLabel(text.evenedFor()).selectOption("Variety+Season");
-    await page.waitForFunction(() => document.querySelector(":disabled") === null);
-    expect(sidebar.asked.at(-1)).toEqual({
+    await page().getByLabel(text.evenedFor()).selectOption("Variety+Season");
+    await page().waitForFunction(() => document.querySelector(":disabled") === null);
+    expect(sidebar().asked.at(-1)).toEqual({
       name: "sidebarCompareTakes",
       request: { by: "Grafter", evenFor: "Variety+Season", period: "month" },
     });
-    expect(await page.evaluate(() => (document.activeElement as HTMLSelectElement).value)).toBe(
+    expect(await page().evaluate(() => (document.activeElement as HTMLSelectElement).value)).toBe(
       "Variety+Season",
     );
-    await page.getByRole("combobox", { name: text.period(), exact: true }).selectOption("week");
-    await page.waitForFunction(() => document.querySelector(":disabled") === null);
-    expect(sidebar.asked.at(-1)?.request).toMatchObject({ period: "week" });
-    expect(await page.evaluate(() => (document.activeElement as HTMLSelectElement).value)).toBe(
+    await page().getByRole("combobox", { name: text.period(), exact: true }).selectOption("week");
+    await page().waitForFunction(() => document.querySelector(":disabled") === null);
+    expect(sidebar().asked.at(-1)?.request).toMatchObject({ period: "week" });
+    expect(await page().evaluate(() => (document.activeElement as HTMLSelectElement).value)).toBe(
       "week",
     );
   });
@@ -135,35 +128,33 @@ describe("the page", () => {
   it("warns that going with is not causing, and says what fair use is", async () => {
     await open();
     const remark = takesRemarks(compared.reasonsRemarks, "page") as string;
-    expect(await page.getByText(remark).isVisible()).toBe(true);
-    await page.getByText(text.fairTitle()).click();
-    await page.getByText(text.fairReading()).waitFor();
-    await page.evaluate(axe.source);
-    const { violations } = (await page.evaluate("axe.run()")) as axe.AxeResults;
+    expect(await page().getByText(remark).isVisible()).toBe(true);
+    await page().getByText(text.fairTitle()).click();
+    await page().getByText(text.fairReading()).waitFor();
+    await page().evaluate(axe.source);
+    const { violations } = (await page().evaluate("axe.run()")) as axe.AxeResults;
     expect(violations.map(({ id }) => id)).toEqual([]);
   });
 
   it("says plainly where nothing is counted yet, or the script can't answer", async () => {
     const none = { compared: [], alone: [], aloneBatches: 0, trend: [], reasons: [], remarks: [] };
     await open({ sidebarCompareTakes: () => ({ ...compared, ...none }) });
-    expect(await page.getByText(text.noneCounted()).count()).toBe(2);
-    await sidebar.close();
-    sidebar = await openSidebar({
+    expect(await page().getByText(text.noneCounted()).count()).toBe(2);
+    await sidebar().close();
+    await begin({
       sidebarCompareTakes: () => {
         throw new Error("records has no column for Takes");
       },
     });
-    page = sidebar.page;
-    await page.getByRole("tab", { name: pageText.takes() }).click();
-    await page.getByText("records has no column for Takes").waitFor();
+    await page().getByText("records has no column for Takes").waitFor();
   });
 
   it("keeps nasty names as text", async () => {
     const nasty = "<img src=x onerror=alert(1)>";
     const rows = compared.compared.map((row) => ({ ...row, group: person(nasty, nasty) }));
     await open({ sidebarCompareTakes: () => ({ ...compared, compared: rows }) });
-    expect(await page.locator("[role=tabpanel] img").count()).toBe(0);
-    expect(await page.getByText(nasty).count()).toBeGreaterThan(0);
-    expect(sidebar.complaints).toEqual([]);
+    expect(await page().locator("[role=tabpanel] img").count()).toBe(0);
+    expect(await page().getByText(nasty).count()).toBeGreaterThan(0);
+    expect(sidebar().complaints).toEqual([]);
   });
 });

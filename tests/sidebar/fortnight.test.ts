@@ -1,4 +1,3 @@
-import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import * as controls from "../../src/sentences/made/controls";
 import * as todayPageText from "../../src/sentences/made/today-page";
@@ -13,9 +12,8 @@ import { partRemarks, tooMuchDays, tooMuchSum } from "../../src/wording/work";
 import { axeViolations } from "./axe-violations";
 import { today } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
-import type { OpenSidebar } from "./open-sidebar";
 import type { Answers } from "./script-runner";
-import { sidebarTests } from "./sidebar-tests";
+import { sidebarTestsAt } from "./sidebar-tests";
 import { work } from "./work-answers";
 
 const LINE = text.fortnight();
@@ -39,44 +37,41 @@ it("says hours without needless decimals", () => {
 });
 
 describe("the fortnight in Today", () => {
-  const openSidebar = sidebarTests();
-  let sidebar: OpenSidebar;
-  let page: Page;
-
-  async function begin(answers: Answers = {}): Promise<void> {
-    sidebar = await openSidebar(answers);
-    page = sidebar.page;
-    await page.getByText(todayPageText.tallyAll({ tally: statusTally(today.tasks) })).waitFor();
-  }
+  const tally = todayPageText.tallyAll({ tally: statusTally(today.tasks) });
+  const {
+    open: begin,
+    sidebar,
+    page,
+  } = sidebarTestsAt((opened) => opened.page.getByText(tally).waitFor());
   async function open(answers: Answers = {}): Promise<void> {
     await begin(answers);
-    await page.getByText(LINE).click();
-    await page.locator(PART).waitFor();
+    await page().getByText(LINE).click();
+    await page().locator(PART).waitFor();
     await settled();
   }
-  const settled = () => page.waitForFunction(() => document.querySelector(":disabled") === null);
-  const asked = () => sidebar.asked.filter(({ name }) => name === "sidebarWork");
-  const day = (name: string) => page.locator(".day").filter({ hasText: name });
+  const settled = () => page().waitForFunction(() => document.querySelector(":disabled") === null);
+  const asked = () => sidebar().asked.filter(({ name }) => name === "sidebarWork");
+  const day = (name: string) => page().locator(".day").filter({ hasText: name });
 
   it("is asked for when it is opened, so that the list never waits for it", async () => {
     await begin();
     expect(asked()).toEqual([]);
-    await page.getByText(LINE).click();
-    await page.locator(PART).waitFor();
+    await page().getByText(LINE).click();
+    await page().locator(PART).waitFor();
     expect(asked()).toEqual([{ name: "sidebarWork", request: { days: 14, initials: false } }]);
     // Open, it is read anew with the list.
-    await page.getByRole("button", { name: todayPageText.readAgain() }).click();
+    await page().getByRole("button", { name: todayPageText.readAgain() }).click();
     await settled();
     await expect.poll(() => asked().length).toBe(2);
-    await page.getByText(LINE).click();
-    await page.getByRole("button", { name: todayPageText.readAgain() }).click();
+    await page().getByText(LINE).click();
+    await page().getByRole("button", { name: todayPageText.readAgain() }).click();
     await settled();
     expect(asked()).toHaveLength(2);
   });
 
   it("names a stretch of too much with its sum and what mends it, before the days", async () => {
     await open();
-    const note = page.locator(`${PART} .note`).first();
+    const note = page().locator(`${PART} .note`).first();
     const [overload] = work.overloads;
     expect(overload).toBeDefined();
     if (overload === undefined) return;
@@ -91,7 +86,7 @@ describe("the fortnight in Today", () => {
     expect(await day(weekdayText("2026-11-29")).textContent()).toBe(
       `${weekdayText("2026-11-29")}${text.closed()}`,
     );
-    expect(await page.locator(".day").count()).toBe(14);
+    expect(await page().locator(".day").count()).toBe(14);
   });
 
   it("shows who does what on a day that is opened, who is free and who is not there", async () => {
@@ -117,9 +112,13 @@ describe("the fortnight in Today", () => {
 
   it("lists what is set into none of these days, and says what could not be read", async () => {
     await open();
-    await page.getByText(text.unplaced({ tasks: 1 })).click();
-    await page.getByText(partRemarks(work.unassigned[0]?.remarks ?? [])).waitFor();
-    const shown = await page.locator(PART).textContent();
+    await page()
+      .getByText(text.unplaced({ tasks: 1 }))
+      .click();
+    await page()
+      .getByText(partRemarks(work.unassigned[0]?.remarks ?? []))
+      .waitFor();
+    const shown = await page().locator(PART).textContent();
     expect(shown).toContain(work.remark);
     expect(shown).toContain(text.unrated({ tasks: 1 }));
   });
@@ -130,30 +129,30 @@ describe("the fortnight in Today", () => {
       await day(name).locator("summary").click();
       await day(name).locator(".behind").waitFor();
     }
-    expect(await axeViolations(page)).toEqual([]);
-    expectGolden("fortnight", await markupOf(page, PART));
-    await page.setViewportSize({ width: 150, height: 400 });
-    const wide = await page.evaluate(() => {
+    expect(await axeViolations(page())).toEqual([]);
+    expectGolden("fortnight", await markupOf(page(), PART));
+    await page().setViewportSize({ width: 150, height: 400 });
+    const wide = await page().evaluate(() => {
       const { scrollWidth, clientWidth } = document.documentElement;
       return scrollWidth - clientWidth;
     });
     expect(wide).toBe(0);
-    expect(sidebar.complaints).toEqual([]);
+    expect(sidebar().complaints).toEqual([]);
   });
 
   it("is opened, and a day in it, by keyboard alone", async () => {
     await begin();
-    const focused = () => page.evaluate(() => document.activeElement?.textContent ?? "");
-    await page.getByRole("button", { name: todayPageText.calendarFile() }).focus();
-    await page.keyboard.press("Tab");
+    const focused = () => page().evaluate(() => document.activeElement?.textContent ?? "");
+    await page().getByRole("button", { name: todayPageText.calendarFile() }).focus();
+    await page().keyboard.press("Tab");
     expect(await focused()).toBe(LINE);
-    await page.keyboard.press("Enter");
-    await page.locator(PART).waitFor();
+    await page().keyboard.press("Enter");
+    await page().locator(PART).waitFor();
     await settled();
     expect(await focused()).toBe(LINE);
-    await page.keyboard.press("Tab");
+    await page().keyboard.press("Tab");
     expect(await focused()).toContain(weekdayText("2026-11-25"));
-    await page.keyboard.press("Space");
+    await page().keyboard.press("Space");
     await day(weekdayText("2026-11-25")).locator(".behind").waitFor();
   });
 
@@ -163,8 +162,8 @@ describe("the fortnight in Today", () => {
     const rated = work.parts.filter(({ hours }) => hours !== null);
     const said = async (parts: WorkAnswer["parts"]) => {
       await open({ sidebarWork: () => ({ ...fitting, parts }) });
-      const text = (await page.locator(PART).textContent()) ?? "";
-      await sidebar.close();
+      const text = (await page().locator(PART).textContent()) ?? "";
+      await sidebar().close();
       return text;
     };
     const all = await said(rated);
@@ -187,15 +186,19 @@ describe("the fortnight in Today", () => {
         return { tab: "Crew" };
       },
     });
-    await page.getByText(text.noCrew({ columns: none.crewHeader })).waitFor();
-    expect(await axeViolations(page)).toEqual([]);
-    await page.getByRole("button", { name: text.makeCrew() }).click();
-    await page
+    await page()
+      .getByText(text.noCrew({ columns: none.crewHeader }))
+      .waitFor();
+    expect(await axeViolations(page())).toEqual([]);
+    await page().getByRole("button", { name: text.makeCrew() }).click();
+    await page()
       .getByText(text.nobodyNamed({ tab: isolated("Crew"), columns: none.crewHeader }))
       .waitFor();
-    await page.getByText(text.madeCrew({ tab: "Crew" })).waitFor();
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(LINE);
-    expect(await page.getByRole("button", { name: text.makeCrew() }).count()).toBe(0);
+    await page()
+      .getByText(text.madeCrew({ tab: "Crew" }))
+      .waitFor();
+    expect(await page().evaluate(() => document.activeElement?.textContent)).toBe(LINE);
+    expect(await page().getByRole("button", { name: text.makeCrew() }).count()).toBe(0);
   });
 
   it("says what went wrong, and tries again when it is opened again", async () => {
@@ -206,12 +209,12 @@ describe("the fortnight in Today", () => {
         return work;
       },
     });
-    await page.getByText(LINE).click();
-    await page.getByText("a cell of crew row 3 is still loading").waitFor();
+    await page().getByText(LINE).click();
+    await page().getByText("a cell of crew row 3 is still loading").waitFor();
     fails = false;
-    await page.getByText(LINE).click();
-    await page.getByText(LINE).click();
-    await page.locator(PART).waitFor();
+    await page().getByText(LINE).click();
+    await page().getByText(LINE).click();
+    await page().locator(PART).waitFor();
   });
 
   it("keeps nasty names as text", async () => {
@@ -224,14 +227,14 @@ describe("the fortnight in Today", () => {
     await open({ sidebarWork: () => nastyWork });
     await day(weekdayText("2026-11-25")).locator("summary").click();
     await day(weekdayText("2026-11-25")).locator(".behind").waitFor();
-    expect(await page.locator("[role=tabpanel] img").count()).toBe(0);
-    expect(await page.getByText(nasty).count()).toBeGreaterThan(0);
-    await page.getByLabel(todayPageText.roundSheet()).selectOption("person");
-    await page.getByRole("button", { name: todayPageText.print() }).click();
-    const sheet = page.frameLocator("iframe.print-frame").locator("main");
+    expect(await page().locator("[role=tabpanel] img").count()).toBe(0);
+    expect(await page().getByText(nasty).count()).toBeGreaterThan(0);
+    await page().getByLabel(todayPageText.roundSheet()).selectOption("person");
+    await page().getByRole("button", { name: todayPageText.print() }).click();
+    const sheet = page().frameLocator("iframe.print-frame").locator("main");
     await sheet.waitFor({ state: "attached" });
     expect(await sheet.locator("img, script").count()).toBe(0);
     expect(await sheet.textContent()).toContain(nasty);
-    expect(sidebar.complaints).toEqual([]);
+    expect(sidebar().complaints).toEqual([]);
   });
 });

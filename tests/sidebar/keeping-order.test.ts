@@ -24,6 +24,30 @@ const beginning = (words: string) => new RegExp(`^${escaped(words)}`);
 
 describe("adding it to the orders", () => {
   const add = () => form.button(text.addOrder()).click();
+  const withAdded = (): OrdersAnswer => {
+    const [first] = orders.orders;
+    const added = { ...first, isFine: true, order: "O-12" } as OrderRow;
+    return { ...orders, orders: [...orders.orders, added] };
+  };
+
+  /** An order planned, where the orders are answered one after another, one of them not before `letGo`. */
+  async function plannedWithLate(
+    answersWith: (late: Promise<OrdersAnswer>) => readonly (OrdersAnswer | Promise<OrdersAnswer>)[],
+  ) {
+    let letGo: (answer: OrdersAnswer) => void = () => {};
+    const answers = answersWith(
+      new Promise((resolve) => {
+        letGo = resolve;
+      }),
+    );
+    let reads = 0;
+    const sidebarOrders = () => {
+      reads += 1;
+      return answers[reads - 1] ?? "no answer";
+    };
+    await form.planned({ sidebarOrders });
+    return { letGo, reads: () => reads };
+  }
 
   it("writes what is shown, says where, and reads the outlook anew", async () => {
     await form.planned();
@@ -71,20 +95,7 @@ describe("adding it to the orders", () => {
 
   // The order taken back stood in the list for seconds while the page said that all was done.
   it("says that it is taken back only once the list is read anew", async () => {
-    let letGo: (answer: OrdersAnswer) => void = () => {};
-    const late = new Promise<OrdersAnswer>((resolve) => {
-      letGo = resolve;
-    });
-    const [first] = orders.orders;
-    const added = { ...first, isFine: true, order: "O-12" } as OrderRow;
-    const answers = [orders, { ...orders, orders: [...orders.orders, added] }, late];
-    let reads = 0;
-    await form.planned({
-      sidebarOrders: () => {
-        reads += 1;
-        return answers[reads - 1] ?? "no answer";
-      },
-    });
+    const { letGo } = await plannedWithLate((late) => [orders, withAdded(), late]);
     await add();
     await form.page().getByText(text.added()).waitFor();
     const shown = () => form.page().locator("article.order").filter({ hasText: "O-12" }).count();
@@ -145,22 +156,9 @@ describe("adding it to the orders", () => {
   });
 
   it("is not lost from sight to an older answer that comes late", async () => {
-    let letGo: (answer: OrdersAnswer) => void = () => {};
-    const late = new Promise<OrdersAnswer>((resolve) => {
-      letGo = resolve;
-    });
-    const [first] = orders.orders;
-    const added = { ...first, isFine: true, order: "O-12" } as OrderRow;
-    const answers = [orders, late, { ...orders, orders: [...orders.orders, added] }];
-    let reads = 0;
-    await form.planned({
-      sidebarOrders: () => {
-        reads += 1;
-        return answers[reads - 1] ?? "no answer";
-      },
-    });
+    const { letGo, reads } = await plannedWithLate((late) => [orders, late, withAdded()]);
     await form.button(text.readAgain()).click();
-    await expect.poll(() => reads).toBe(2);
+    await expect.poll(reads).toBe(2);
     await add();
     await form
       .page()

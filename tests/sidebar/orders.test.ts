@@ -1,4 +1,3 @@
-import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import * as controlsText from "../../src/sentences/made/controls";
 import * as headers from "../../src/sentences/made/order-columns";
@@ -9,29 +8,19 @@ import { ofTen } from "../../src/sidebar/orders/chance-words";
 import { orderAction } from "../../src/wording/orders";
 import { axeViolations } from "./axe-violations";
 import { expectGolden, markupOf } from "./golden";
-import type { OpenSidebar } from "./open-sidebar";
 import { noOrders, orders } from "./order-answers";
-import type { Answers } from "./script-runner";
-import { sidebarTests } from "./sidebar-tests";
+import { sidebarTestsAt } from "./sidebar-tests";
 
-const openSidebar = sidebarTests();
-let sidebar: OpenSidebar;
-let page: Page;
-
-async function open(answers: Answers = {}): Promise<void> {
-  sidebar = await openSidebar(answers);
-  page = sidebar.page;
-  await sidebar.section("orders");
-}
-const order = (name: string) => page.getByRole("article").filter({ hasText: name });
+const { open, sidebar, page } = sidebarTestsAt((opened) => opened.section("orders"));
+const order = (name: string) => page().getByRole("article").filter({ hasText: name });
 const toDo = (name: string) => {
   const action = orders.orders.find((one) => one.order === name)?.whatToDo;
   const words = action === undefined ? "" : orderAction(action);
   return words.charAt(0).toUpperCase() + words.slice(1);
 };
-const panel = () => page.locator("#section-orders");
-const focused = () => page.evaluate(() => document.activeElement?.textContent ?? "");
-const reads = () => sidebar.asked.filter(({ name }) => name === "sidebarOrders").length;
+const panel = () => page().locator("#section-orders");
+const focused = () => page().evaluate(() => document.activeElement?.textContent ?? "");
+const reads = () => sidebar().asked.filter(({ name }) => name === "sidebarOrders").length;
 
 describe("the outlook of the orders", () => {
   it("says first how many need something done, and shows those by day before the ones that are fine", async () => {
@@ -105,8 +94,8 @@ describe("the outlook of the orders", () => {
 
   it("is read anew whenever the section is chosen, and on demand", async () => {
     await open();
-    await sidebar.section("today");
-    await sidebar.section("orders");
+    await sidebar().section("today");
+    await sidebar().section("orders");
     expect(reads()).toBe(2);
     await panel().getByRole("button", { name: text.readAgain() }).click();
     await expect.poll(reads).toBe(3);
@@ -130,10 +119,14 @@ describe("the outlook of the orders", () => {
       }),
     });
     expect(await panel().textContent()).toContain(text.pressing({ pressing: 100, all: 300 }));
-    expect(await page.getByRole("article").count()).toBe(40);
-    await page.getByRole("button", { name: controlsText.showMore({ next: 40, left: 60 }) }).click();
-    expect(await page.getByRole("article").count()).toBe(80);
-    await page.getByText(`${text.fine()} ${countText(200)}`).click();
+    expect(await page().getByRole("article").count()).toBe(40);
+    await page()
+      .getByRole("button", { name: controlsText.showMore({ next: 40, left: 60 }) })
+      .click();
+    expect(await page().getByRole("article").count()).toBe(80);
+    await page()
+      .getByText(`${text.fine()} ${countText(200)}`)
+      .click();
     await order("N-100").waitFor();
   });
 
@@ -147,11 +140,11 @@ describe("the outlook of the orders", () => {
     });
     fails = true;
     await panel().getByRole("button", { name: text.readAgain() }).click();
-    await page.getByText("orders row 3, By, is still loading").waitFor();
+    await page().getByText("orders row 3, By, is still loading").waitFor();
     expect(await order("O-11").count()).toBe(1);
     fails = false;
     await panel().getByRole("button", { name: text.readAgain() }).click();
-    await expect.poll(() => page.locator(".status").getAttribute("data-kind")).toBe("idle");
+    await expect.poll(() => page().locator(".status").getAttribute("data-kind")).toBe("idle");
   });
 });
 
@@ -166,14 +159,16 @@ describe("without a tab of orders", () => {
       },
     });
     expect(await panel().textContent()).toContain(text.keepOrders({ columns: orders.orderHeader }));
-    expect(await axeViolations(page)).toEqual([]);
-    expectGolden("orders-none", await markupOf(page, "#section-orders"));
-    await page.getByRole("button", { name: text.makeOrders() }).press("Enter");
-    await page.getByText(text.madeOrders({ tab: "Orders" })).waitFor();
+    expect(await axeViolations(page())).toEqual([]);
+    expectGolden("orders-none", await markupOf(page(), "#section-orders"));
+    await page().getByRole("button", { name: text.makeOrders() }).press("Enter");
+    await page()
+      .getByText(text.madeOrders({ tab: "Orders" }))
+      .waitFor();
     expect(await panel().textContent()).toContain(text.noOrders());
     expect(await focused()).toContain(`${text.title()}${text.noOrders()}`);
-    expect(await page.getByRole("button", { name: text.makeOrders() }).count()).toBe(0);
-    await page.keyboard.press("Tab");
+    expect(await page().getByRole("button", { name: text.makeOrders() }).count()).toBe(0);
+    await page().keyboard.press("Tab");
     expect(await focused()).toBe(text.planNew());
   });
 });

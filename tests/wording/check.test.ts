@@ -11,6 +11,7 @@ import { faultPlace, timetableFault } from "../../src/wording/timetable";
 import { troubleWords } from "../../src/wording/trouble-words";
 import { unreadWords } from "../../src/wording/unread";
 import { day } from "../support/days";
+import { daysThatFall } from "../support/timetable-faults";
 
 const NO_ROWS = { used: 0, leftOut: 0, notBatches: 0, heading: 0, blank: 0 };
 const AT = { row: 2, column: "Sown", found: "soon" };
@@ -53,14 +54,7 @@ describe("checkTable", () => {
   });
 
   it("names the cell of a timetable in the column, and counts the cells that are filled", () => {
-    const fault = {
-      row: 3,
-      column: "usual",
-      found: "9 / 5 / 7",
-      code: "days-must-rise",
-      step: "Ready",
-      leftOut: "method",
-    } as const;
+    const fault = daysThatFall;
     const [first] = rowsOf([{ ...AT, row: null, code: "timetable", fault }]);
     expect(first?.slice(0, 2)).toEqual([null, faultPlace(fault)]);
     expect(first?.[3]).toBe(capital(timetableFault(fault)));

@@ -72,12 +72,11 @@ export async function enterDue(
   }
 }
 
+/** What is put into a row of the due list, by header. */
+export type DueEntry = Partial<Record<DueHeader, string | number | boolean>>;
+
 /** Puts values into a row as if their edits were never told of. */
-export function setDue(
-  nursery: Nursery,
-  row: number,
-  values: Partial<Record<DueHeader, string | number | boolean>>,
-): void {
+export function setDue(nursery: Nursery, row: number, values: DueEntry): void {
   for (const [header, value] of Object.entries(values)) {
     nursery
       .sheet(DUE)

@@ -267,21 +267,17 @@ export function smallRow(cells: Partial<Record<(typeof SMALL_HEADER)[number], Ma
   return SMALL_HEADER.map((header) => cells[header] ?? null);
 }
 
+/** A batch that was grafted so that its takes are due on the day of all tests here. */
+export const GRAFTED = {
+  ...{ Place: "Bay 1", Sown: "2026-07-20", "Seeds sown": 100 },
+  ...{ "Germination day": "2026-07-30", Germinated: 90 },
+  ...{ "Grafted on": "2026-10-24", "Grafts made": 80 },
+};
+
 /** Two invented batches whose takes are due: "B1" in row 2, "B2" in row 3. Take day L, takes M, note P. */
 export function smallRecords(...more: readonly (readonly Made[])[]): SheetDraft {
   const batch = (name: string) =>
-    smallRow({
-      Batch: name,
-      Variety: "Amberlow",
-      Place: "Bay 1",
-      Sown: "2026-07-20",
-      "Seeds sown": 100,
-      "Germination day": "2026-07-30",
-      Germinated: 90,
-      "Grafted on": "2026-10-24",
-      "Grafts made": 80,
-      "First release": "2026-11-07",
-    });
+    smallRow({ Batch: name, Variety: "Amberlow", ...GRAFTED, "First release": "2026-11-07" });
   return tab("Records", [SMALL_HEADER, batch("B1"), batch("B2"), ...more]);
 }
 

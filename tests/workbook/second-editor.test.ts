@@ -4,6 +4,7 @@
  */
 import { afterAll, expect, it } from "vitest";
 import { dueRow, setDue } from "./due-list";
+import { callsOf } from "./faults/fail-in-turn";
 import {
   type Nursery,
   openNursery,
@@ -82,40 +83,32 @@ const lastId = (nursery: Nursery) => ({
   logId: String(nursery.values("Write log").slice(2).at(-1)?.[0]),
 });
 
+type WritingCall =
+  | readonly ["sidebarRecord", typeof REQUEST]
+  | readonly ["sidebarAddOrder", typeof ORDER];
+
+/** A call that writes into a table. */
+function written(open: () => Nursery, table: string, [name, request]: WritingCall): Action {
+  const prepare = () => prepared(open(), table);
+  return { table, prepare, run: ({ w }) => void w.run(name, request) };
+}
+
+/** What such a call wrote, taken back. */
+function takenBack(open: () => Nursery, table: string, [name, request]: WritingCall): Action {
+  const prepare = () => prepared(open(), table, (nursery) => void nursery.ask(name, request));
+  return {
+    ...{ table, prepare },
+    run: (nursery) => void nursery.w.run("sidebarTakeBack", lastId(nursery)),
+  };
+}
+
 const ACTIONS: Record<string, Action> = {
-  record: {
-    table: "Records",
-    prepare: () => prepared(records(), "Records"),
-    run: ({ w }) => void w.run("sidebarRecord", REQUEST),
-  },
-  "take back": {
-    table: "Records",
-    prepare: () =>
-      prepared(records(), "Records", (nursery) => void nursery.ask("sidebarRecord", REQUEST)),
-    run: (nursery) => void nursery.w.run("sidebarTakeBack", lastId(nursery)),
-  },
-  "record a line": {
-    table: "Records",
-    prepare: () => prepared(jobs(), "Records"),
-    run: ({ w }) => void w.run("sidebarRecord", REQUEST),
-  },
-  "take a line back": {
-    table: "Records",
-    prepare: () =>
-      prepared(jobs(), "Records", (nursery) => void nursery.ask("sidebarRecord", REQUEST)),
-    run: (nursery) => void nursery.w.run("sidebarTakeBack", lastId(nursery)),
-  },
-  "add order": {
-    table: "Orders",
-    prepare: () => prepared(orders(), "Orders"),
-    run: ({ w }) => void w.run("sidebarAddOrder", ORDER),
-  },
-  "take order back": {
-    table: "Orders",
-    prepare: () =>
-      prepared(orders(), "Orders", (nursery) => void nursery.ask("sidebarAddOrder", ORDER)),
-    run: (nursery) => void nursery.w.run("sidebarTakeBack", lastId(nursery)),
-  },
+  record: written(records, "Records", ["sidebarRecord", REQUEST]),
+  "take back": takenBack(records, "Records", ["sidebarRecord", REQUEST]),
+  "record a line": written(jobs, "Records", ["sidebarRecord", REQUEST]),
+  "take a line back": takenBack(jobs, "Records", ["sidebarRecord", REQUEST]),
+  "add order": written(orders, "Orders", ["sidebarAddOrder", ORDER]),
+  "take order back": takenBack(orders, "Orders", ["sidebarAddOrder", ORDER]),
   "write two ticks": {
     table: "Records",
     prepare: () =>
@@ -221,18 +214,7 @@ function same(one: unknown, other: unknown): boolean {
 
 /** The calls before which the editor acts. */
 function callsToMeet(nursery: Nursery, run: Action["run"]): { calls: number[]; total: number } {
-  const { meter } = nursery.w;
-  meter.reset();
-  const names: string[] = [];
-  const before = new Map<string, number>();
-  for (let n = 1; n <= 400; n += 1) {
-    meter.beforeCall(n, () => {
-      const name = [...meter.calls].find(([one, times]) => before.get(one) !== times)?.[0] ?? "";
-      before.set(name, meter.calls.get(name) ?? 0);
-      names.push(name);
-    });
-  }
-  run(nursery);
+  const names = callsOf(nursery, () => run(nursery));
   const total = names.length;
   // Between two looks nothing changes but what the look saw: the window is around writes.
   const near = (at: number) => names.slice(at, at + 2).some((name) => /set|flush/.test(name));

@@ -1,4 +1,5 @@
 import { marked } from "marked";
+import { escapeHtml } from "../escape-html";
 
 /** Texts that the page is made of. */
 export interface InstallTexts {
@@ -38,7 +39,7 @@ export async function installPage(texts: InstallTexts): Promise<string> {
   if (missing.length > 0) throw new Error(`the install page has no button for ${missing}`);
   const body = [withButtons, `<section id="what-is-new">${await marked.parse(changes)}</section>`];
   return [
-    ["<!-- version -->", escaped(version)],
+    ["<!-- version -->", escapeHtml(version)],
     ["<!-- texts -->", body.map(withLinks).join("\n")],
   ].reduce((page, [place, content]) => page.replaceAll(place ?? "", () => content ?? ""), frame);
 }
@@ -46,12 +47,12 @@ export async function installPage(texts: InstallTexts): Promise<string> {
 function copyBox(name: string, label: string, text: string): string {
   const id = `file-${name.replace(/\W/g, "-")}`;
   return `<div class="copy">
-<button type="button" data-copies="${id}">${escaped(label)}</button>
+<button type="button" data-copies="${id}">${escapeHtml(label)}</button>
 <span role="status"></span>
 <details><summary>If the button does nothing</summary>
 <p>Click into the box, press Ctrl and A, then Ctrl and C.</p>
-<textarea id="${id}" aria-label="${escaped(name)}" readonly spellcheck="false" wrap="off" rows="6">
-${escaped(text)}</textarea></details>
+<textarea id="${id}" aria-label="${escapeHtml(name)}" readonly spellcheck="false" wrap="off" rows="6">
+${escapeHtml(text)}</textarea></details>
 </div>`;
 }
 
@@ -66,12 +67,4 @@ function withLinks(html: string): string {
       if (there === undefined) throw new Error(`the release has nothing at ${address}`);
       return `href="${there}"`;
     });
-}
-
-function escaped(text: string): string {
-  return text
-    .replace(/&/g, "&amp;")
-    .replace(/</g, "&lt;")
-    .replace(/>/g, "&gt;")
-    .replace(/"/g, "&quot;");
 }

@@ -63,6 +63,12 @@ function changed(change: (parts: Zippable) => Record<string, string | null>): Ui
 /** The workbook with its tab's text changed. */
 const tabChanged = (change: (xml: string) => string) =>
   changed((parts) => ({ [TAB]: change(strFromU8(parts[TAB] as Uint8Array)) }));
+/** A workbook that lacks one of its parts. */
+const lacking = (name: string, says: HostileFile["says"], part: string): HostileFile => ({
+  name,
+  says,
+  bytes: () => changed(() => ({ [part]: null })),
+});
 const withRow = (row: string) =>
   tabChanged((xml) => xml.replace("</sheetData>", `${row}</sheetData>`));
 const below = (element: string) =>
@@ -188,27 +194,11 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
     says: saidLike(text.empty, text.emptyTabs),
     bytes: () => new Uint8Array(),
   },
-  { name: "missing-tab.xlsx", says: DAMAGED, bytes: () => changed(() => ({ [TAB]: null })) },
-  {
-    name: "missing-texts.xlsx",
-    says: DAMAGED,
-    bytes: () => changed(() => ({ "xl/sharedStrings.xml": null })),
-  },
-  {
-    name: "missing-styles.xlsx",
-    says: DAMAGED,
-    bytes: () => changed(() => ({ "xl/styles.xml": null })),
-  },
-  {
-    name: "missing-workbook.xlsx",
-    says: NO_WORKBOOK,
-    bytes: () => changed(() => ({ "xl/workbook.xml": null })),
-  },
-  {
-    name: "missing-list-of-parts.xlsx",
-    says: NO_WORKBOOK,
-    bytes: () => changed(() => ({ "[Content_Types].xml": null })),
-  },
+  lacking("missing-tab.xlsx", DAMAGED, TAB),
+  lacking("missing-texts.xlsx", DAMAGED, "xl/sharedStrings.xml"),
+  lacking("missing-styles.xlsx", DAMAGED, "xl/styles.xml"),
+  lacking("missing-workbook.xlsx", NO_WORKBOOK, "xl/workbook.xml"),
+  lacking("missing-list-of-parts.xlsx", NO_WORKBOOK, "[Content_Types].xml"),
   {
     name: "tab-that-breaks-off.xlsx",
     says: DAMAGED,

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { type Cell, dayOfSerial } from "../../core";
+import type { BatchFact } from "../../core/words/language-words";
 import { readCsv } from "../../local/csv-in";
 import type { Dice } from "./dice";
 import {
@@ -14,36 +15,40 @@ import {
 
 const CLEAN_TABLE = "sample-sheets/hillside-nursery/records.csv";
 
+const fact = (name: BatchFact): Role => ({ kind: "fact", fact: name });
+const day = (step: string): Role => ({ kind: "day", step });
+const count = (step: string): Role => ({ kind: "count", step });
+
 /** What each column of the clean sample holds, by its header. */
 const ROLES: Readonly<Record<string, Role>> = {
-  Batch: { kind: "fact", fact: "batch" },
-  "From lot": { kind: "fact", fact: "fromLot" },
-  Variety: { kind: "fact", fact: "variety" },
-  Rootstock: { kind: "fact", fact: "rootstock" },
-  Method: { kind: "fact", fact: "method" },
-  Place: { kind: "fact", fact: "place" },
-  Grafter: { kind: "fact", fact: "grafter" },
-  "Scion source": { kind: "fact", fact: "scionSource" },
-  Sown: { kind: "day", step: "sowing" },
-  "Seeds sown": { kind: "count", step: "sowing" },
-  "Germination day": { kind: "day", step: "germination" },
-  Germinated: { kind: "count", step: "germination" },
-  "Grafted on": { kind: "day", step: "grafting" },
-  "Grafts made": { kind: "count", step: "grafting" },
-  "First release": { kind: "day", step: "first release" },
-  "Bud break": { kind: "day", step: "bud break" },
-  "Take count day": { kind: "day", step: "take count" },
-  Takes: { kind: "count", step: "take count" },
-  "First flush": { kind: "day", step: "first flush" },
-  "Flush hardening": { kind: "day", step: "flush hardening" },
-  Branching: { kind: "day", step: "branching" },
-  "Union closed": { kind: "day", step: "union closed" },
-  "Ready on": { kind: "day", step: "ready" },
-  "Ready plants": { kind: "count", step: "ready" },
-  Culled: { kind: "fact", fact: "culled" },
-  Dispatched: { kind: "fact", fact: "dispatched" },
-  Closed: { kind: "fact", fact: "closed" },
-  Note: { kind: "fact", fact: "note" },
+  Batch: fact("batch"),
+  "From lot": fact("fromLot"),
+  Variety: fact("variety"),
+  Rootstock: fact("rootstock"),
+  Method: fact("method"),
+  Place: fact("place"),
+  Grafter: fact("grafter"),
+  "Scion source": fact("scionSource"),
+  Sown: day("sowing"),
+  "Seeds sown": count("sowing"),
+  "Germination day": day("germination"),
+  Germinated: count("germination"),
+  "Grafted on": day("grafting"),
+  "Grafts made": count("grafting"),
+  "First release": day("first release"),
+  "Bud break": day("bud break"),
+  "Take count day": day("take count"),
+  Takes: count("take count"),
+  "First flush": day("first flush"),
+  "Flush hardening": day("flush hardening"),
+  Branching: day("branching"),
+  "Union closed": day("union closed"),
+  "Ready on": day("ready"),
+  "Ready plants": count("ready"),
+  Culled: fact("culled"),
+  Dispatched: fact("dispatched"),
+  Closed: fact("closed"),
+  Note: fact("note"),
 };
 
 export interface CleanTable {

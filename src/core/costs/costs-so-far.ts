@@ -1,7 +1,7 @@
-import type { Kinds } from "../answer";
+import type { Kinds, RowOf } from "../answer";
 import { eachName } from "../cells";
 import type { CivilDay } from "../dates";
-import { type Forecaster, project } from "../projection";
+import { ANY_LEVEL, type Forecaster, project } from "../projection";
 import type { Records } from "../records";
 import { leftOutByMethod, type Timetable } from "../timetable";
 import { normalText } from "../words";
@@ -19,25 +19,16 @@ export const COST_COLUMNS = {
   costOfReady: "number",
 } as const satisfies Kinds;
 
-/** Costs of a batch, of all of a method, or of one of its plants; null where nothing of it is known. */
-export interface CostRow {
+/** Costs of a batch, of all of a method, or of one of its plants, by the batch's or the method's name. */
+export interface CostRow extends RowOf<typeof COST_COLUMNS, Record<never, unknown>> {
   readonly of: "batch" | "method" | "started plant";
-  /** Of the batch or the method. */
   readonly name: string;
-  readonly materials: number | null;
-  readonly hours: number | null;
-  readonly cost: number | null;
-  /** The cost of a ready plant. */
-  readonly costOfReady: number | null;
 }
 
 export interface CostsSoFar {
   readonly rows: readonly CostRow[];
   readonly remarks: readonly CostRemark[];
 }
-
-/** Ranges are not shown here, so the level makes no difference to the answer. */
-const ANY_LEVEL = 0.8;
 
 export interface CostQuestion {
   readonly records: Records;

@@ -2,6 +2,7 @@ import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates";
 import { madeOnce } from "../made-once";
 import {
+  ANY_LEVEL,
   type BatchState,
   type Forecaster,
   likelyPlants,
@@ -32,9 +33,6 @@ export const DUE_COLUMNS = {
 
 /** How a task stands on the as-of day: past its window, within it, or before it. */
 export type DueStatus = "late" | "due" | "coming";
-
-/** Ranges are not shown here, and what is likely is the same at every level. */
-const ANY_LEVEL = 0.8;
 
 export interface DueQuestion {
   readonly records: Records;

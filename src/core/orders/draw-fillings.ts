@@ -1,14 +1,12 @@
 import type { CivilDay } from "../dates";
 import { comingBatches, drawPlants, type Projection, sharesOfRoutes } from "../projection";
-import { seededDraws } from "../statistics";
+import { drawCount, seededDraws } from "../statistics";
 import type { KnownVarieties, Order } from "./order";
 import { type Asked, type Filling, settingAside } from "./set-aside";
 import { batchCaller, type Called, grants, wishesOf } from "./wishes";
 
 const SEED = 3;
-/** Draws for some dozens of orders and batches; where both are many there are fewer. */
-const MOST_DRAWS = 1000;
-const FEWEST_DRAWS = 100;
+/** Orders by batches drawn in all: some dozens of each, a thousand times. */
 const PAIR_DRAWS = 2_000_000;
 
 /** How an order fared in each draw. */
@@ -63,8 +61,7 @@ export function drawFillings(
   const calledOf = batchCaller();
   const called = batches.map(({ state, method }) => calledOf(state.batch, method));
   const asked = orders.map((order) => askedOf(order, { asOf, batches: called, known }));
-  const pairs = Math.max(1, asked.length * batches.length);
-  const draws = Math.round(Math.min(MOST_DRAWS, Math.max(FEWEST_DRAWS, PAIR_DRAWS / pairs)));
+  const draws = drawCount(asked.length * batches.length, PAIR_DRAWS);
   const random = seededDraws(SEED);
   const aside = settingAside(asked);
   const fillings: (readonly Filling[])[] = [];

@@ -1,8 +1,8 @@
-import type { Kinds } from "../answer";
+import type { Kinds, RowOf } from "../answer";
 import { eachName } from "../cells";
 import { type CivilDay, isoWeek, isoWeekText } from "../dates";
 import { foldName } from "../names";
-import { type Forecaster, isSilent, project } from "../projection";
+import { ANY_LEVEL, type Forecaster, isSilent, project } from "../projection";
 import type { Batch, Records } from "../records";
 import { leftOutByMethod, type Timetable } from "../timetable";
 import type { NamedBatches, PlaceRemark } from "./place-remark";
@@ -18,16 +18,14 @@ export const LOAD_COLUMNS = {
   overBy: "count",
 } as const satisfies Kinds;
 
-export interface PlaceWeek {
-  /** Empty for batches without a place. */
-  readonly place: string;
-  /** ISO week, such as "2026-W48". */
-  readonly week: string;
-  readonly plants: number;
-  /** Null where the table of places does not say. */
-  readonly holds: number | null;
-  readonly overBy: number | null;
-}
+/**
+ * A week, such as "2026-W48", of a place, which is empty for batches without one. What it holds, and by how
+ * much that is too little, is null where the table of places does not say.
+ */
+export type PlaceWeek = RowOf<
+  typeof LOAD_COLUMNS,
+  { readonly place: string; readonly week: string; readonly plants: number }
+>;
 
 export interface PlaceLoads {
   readonly weeks: readonly PlaceWeek[];
@@ -36,8 +34,6 @@ export interface PlaceLoads {
 
 /** A year; a day typed in the wrong century must not fill the sheet. */
 const MOST_WEEKS = 53;
-/** Ranges are not shown here, so the level makes no difference to the answer. */
-const ANY_LEVEL = 0.8;
 
 export interface PlaceLoadQuestion {
   readonly records: Records;

@@ -13,7 +13,7 @@ export { comingBatches, drawPlants, sharesOfRoutes } from "./coming-batches";
 export { type Forecaster, timetableForecaster } from "./forecaster";
 export { likelyPlants } from "./likely-plants";
 export { LOOKBACK_COLUMNS, type Lookback, lookback } from "./lookback";
-export { type Projection, project } from "./project";
+export { ANY_LEVEL, type Projection, project } from "./project";
 export { READY_COLUMNS, type ReadyPlants, type ReadyRow, readyPlants } from "./ready-plants";
 export { isSilent } from "./silence";
 export { type TaskWindow, taskWindow } from "./task-window";

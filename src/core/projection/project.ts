@@ -15,6 +15,9 @@ export interface ProjectionQuestion {
   readonly level: number;
 }
 
+/** For answers that show no ranges: what is likely is the same at every level. */
+export const ANY_LEVEL = 0.8;
+
 /** Every batch with where it stands, and the forecasts that can be asked of it. */
 export interface Projection {
   /** In the order of the records; state is null where the timetable lacks the batch's method. */

@@ -1,7 +1,7 @@
 import type { Kinds } from "../answer";
 import { type CivilDay, firstDayOf, isoMonth, type Month, monthOf } from "../dates";
 import type { Batch, LeftOut } from "../records";
-import { type DayDistribution, seededDraws } from "../statistics";
+import { type DayDistribution, drawCount, seededDraws } from "../statistics";
 import { leftOutByMethod } from "../timetable";
 import {
   type ComingBatch,
@@ -38,9 +38,7 @@ export interface ReadyRow {
 }
 
 const SEED = 1;
-/** Draws for a nursery of some hundred batches; more batches get fewer, the work stays the same. */
-const MOST_DRAWS = 1000;
-const FEWEST_DRAWS = 100;
+/** Batches drawn in all: those of a nursery of a thousand, a thousand times. */
 const BATCH_DRAWS = 1_000_000;
 
 /** A batch that a month of the answer counts. */
@@ -141,9 +139,7 @@ function drawTotals(
   routes: readonly Route[],
   forecaster: Forecaster,
 ): Totals {
-  const draws = Math.round(
-    Math.min(MOST_DRAWS, Math.max(FEWEST_DRAWS, BATCH_DRAWS / Math.max(1, batches.length))),
-  );
+  const draws = drawCount(batches.length, BATCH_DRAWS);
   const totals = new Map<Month, Map<string | null, Float64Array>>();
   const numbersOf = (month: Month, variety: string | null): Float64Array => {
     const byVariety = totals.get(month) ?? new Map<string | null, Float64Array>();

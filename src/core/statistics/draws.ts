@@ -13,6 +13,19 @@ export interface Draws {
   day(distribution: DayDistribution): number;
 }
 
+const MOST_DRAWS = 1000;
+const FEWEST_DRAWS = 100;
+
+/**
+ * How often the whole is drawn: the more a draw holds, the fewer there are, so that the work stays the same.
+ *
+ * @param each what is drawn in one of them: batches, say
+ * @param inAll how many of these are drawn in all, where the limits of their number allow it
+ */
+export function drawCount(each: number, inAll: number): number {
+  return Math.round(Math.min(MOST_DRAWS, Math.max(FEWEST_DRAWS, inAll / Math.max(1, each))));
+}
+
 /** Above this variance a binomial count is drawn as a normal one, rounded. */
 const NORMAL_FROM_VARIANCE = 20;
 

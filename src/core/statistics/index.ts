@@ -5,7 +5,7 @@ export { betaBinomialChanceOfAtLeast, betaBinomialRange } from "./beta-binomial"
 export { betaOfMoments, product, type ShareMoments, WHOLE } from "./beta-moments";
 export { learnedLength, type RecordedLengths } from "./censored-lengths";
 export { type DayDistribution, dayQuantile, onlyDays, pointAt, sum } from "./day-distribution";
-export { type Draws, seededDraws } from "./draws";
+export { type Draws, drawCount, seededDraws } from "./draws";
 export { type FairReading, fairComparison } from "./fair-comparison";
 export { type WeighedPrior, withLateTail } from "./late-tail";
 export { nearestEnds } from "./nearest-ends";

@@ -35,18 +35,3 @@ export function countedFromBeside(group: readonly StepRow[]): readonly FoundFaul
       ),
   );
 }
-
-/** Care that ends with a step which is not there. */
-export function noSuchEnds(group: readonly StepRow[]): readonly FoundFault[] {
-  const keys = new Set(group.map(({ step }) => stepKey(step)));
-  return group
-    .filter(({ until }) => until !== "" && !keys.has(stepKey(until)))
-    .map(({ row, until, method }) => ({
-      row,
-      column: "until",
-      found: until,
-      code: "no-such-step",
-      after: until,
-      method,
-    }));
-}

@@ -1,7 +1,7 @@
 import type { TimetableFault } from "../faults";
 import { madeOnce } from "../made-once";
 import { stepKey } from "../words";
-import { countedFromBeside, isAhead, isPassed, noSuchEnds } from "./beside-steps";
+import { countedFromBeside, isAhead, isPassed } from "./beside-steps";
 import { type Need, readNeeds } from "./needs";
 import {
   circleIn,
@@ -101,15 +101,19 @@ function usableRows(
   }
   add(sameSteps(group));
   // A step that is there but left out is no step that is not there.
-  add(noSuchSteps(group));
-  add(noSuchEnds(group));
+  add(noSuchSteps(group, "after"));
+  add(noSuchSteps(group, "until"));
   add(countedFromBeside(left()));
   for (let circle = circleIn(left()); circle !== null; circle = circleIn(left())) {
     found.push(circle.fault);
     for (const row of circle.rows) out.add(row);
   }
   // Till nobody is counted from a row that was left out.
-  for (let orphans = noSuchSteps(left()); orphans.length > 0; orphans = noSuchSteps(left())) {
+  for (
+    let orphans = noSuchSteps(left(), "after");
+    orphans.length > 0;
+    orphans = noSuchSteps(left(), "after")
+  ) {
     add(
       orphans.map(({ row, found: after }) => ({
         row,

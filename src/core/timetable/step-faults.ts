@@ -90,18 +90,21 @@ export function sameSteps(group: readonly StepRow[]): readonly FoundFault[] {
   });
 }
 
-/** Rows that are counted from a step which is not there. */
-export function noSuchSteps(group: readonly StepRow[]): readonly FoundFault[] {
+/** Rows that are counted from, or end with, a step which is not there. */
+export function noSuchSteps(
+  group: readonly StepRow[],
+  column: "after" | "until",
+): readonly FoundFault[] {
   const keys = new Set(group.map(({ step }) => stepKey(step)));
   return group
-    .filter(({ after }) => after !== "" && !keys.has(stepKey(after)))
-    .map(({ row, after, method }) => ({
-      row,
-      column: "after",
-      found: after,
+    .filter((row) => row[column] !== "" && !keys.has(stepKey(row[column])))
+    .map((row) => ({
+      row: row.row,
+      column,
+      found: row[column],
       code: "no-such-step",
-      after,
-      method,
+      after: row[column],
+      method: row.method,
     }));
 }
 

@@ -79,15 +79,15 @@ export function numberCellOf(value: number, has: string, gets: string): ICellDat
   return { ...NOTHING, v: value, t: CellValueType.NUMBER, ...format };
 }
 
+export interface ClearedArea {
+  readonly sheetId: string;
+  readonly area: Area;
+  /** Whether the formats go with the contents. */
+  readonly formatsToo: boolean;
+}
+
 /** Empties the cells of an area that hold something; formats go too when asked for. */
-export function clearArea(
-  book: OpenBook,
-  {
-    sheetId,
-    area,
-    keeping: { formats },
-  }: { readonly sheetId: string; readonly area: Area; readonly keeping: { formats: boolean } },
-): void {
+export function clearArea(book: OpenBook, { sheetId, area, formatsToo }: ClearedArea): void {
   const changes: CellChanges = {};
   sheetOf(book, sheetId)
     .getCellMatrix()
@@ -99,7 +99,7 @@ export function clearArea(
         column < area.column + area.columns;
       if (!inside) return;
       changes[row] ??= {};
-      (changes[row] as Record<number, ICellData>)[column] = formats
+      (changes[row] as Record<number, ICellData>)[column] = formatsToo
         ? { ...NOTHING, s: null }
         : { ...NOTHING };
     });

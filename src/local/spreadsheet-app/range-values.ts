@@ -2,7 +2,7 @@ import type { ICellData } from "@univerjs/core";
 import { type Area, a1Of } from "./area";
 import { cellReader, readArea } from "./cell-reading";
 import { cellOfValue, displayText, scriptValue } from "./cell-values";
-import { type CellChanges, clearArea, writeCells } from "./cell-writing";
+import { type CellChanges, type ClearedArea, clearArea, writeCells } from "./cell-writing";
 import { refuseInvalid } from "./data-validation";
 import type { Execution } from "./execution";
 import { shownFormula } from "./formula-syntax";
@@ -61,19 +61,11 @@ export function rangeValueMethods<Self>(
       return write(() => text, method);
     },
     clearContent() {
-      attemptOn(run, {
-        sheetId,
-        area,
-        write: () => clearArea(run.book, { sheetId, area, keeping: { formats: false } }),
-      });
+      attemptToClear(run, { sheetId, area, formatsToo: false });
       return self();
     },
     clear() {
-      attemptOn(run, {
-        sheetId,
-        area,
-        write: () => clearArea(run.book, { sheetId, area, keeping: { formats: true } }),
-      });
+      attemptToClear(run, { sheetId, area, formatsToo: true });
       return self();
     },
   };
@@ -140,6 +132,12 @@ function shownOnly(run: Execution, sheetId: string, changes: CellChanges): CellC
   if (!filter) return changes;
   const shown = Object.entries(changes).filter(([row]) => !filter.hidden.includes(Number(row)));
   return Object.fromEntries(shown);
+}
+
+/** Empties an area. @throws ServiceError as attemptOn */
+export function attemptToClear(run: Execution, cleared: ClearedArea): void {
+  const { sheetId, area } = cleared;
+  attemptOn(run, { sheetId, area, write: () => clearArea(run.book, cleared) });
 }
 
 /**

@@ -23,16 +23,22 @@ export const REALM_SOURCE = `({
   },
 })`;
 
-/** The realm of the context that this code itself runs in. */
-export function ownRealm(): ScriptRealm {
+/** The realm of a context, by its constructors. */
+export function realmOf(
+  context: Pick<typeof globalThis, "Date" | "Array" | "JSON" | "Error">,
+): ScriptRealm {
+  const { Date: OwnDate, Array: OwnArray, JSON: ownJson, Error: OwnError } = context;
   return {
-    date: (instant) => new Date(instant),
-    array: (items) => Array.from(items),
-    parse: (json) => JSON.parse(json),
+    date: (instant) => new OwnDate(instant),
+    array: (items) => OwnArray.from(items),
+    parse: (json) => ownJson.parse(json),
     exception(message) {
-      const error = new Error(message);
+      const error = new OwnError(message);
       error.name = "Exception";
       return error;
     },
   };
 }
+
+/** That of the context that this code itself runs in. */
+export const ownRealm = (): ScriptRealm => realmOf(globalThis);

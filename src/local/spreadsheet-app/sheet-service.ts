@@ -1,14 +1,13 @@
 import { SetTabColorCommand, SetWorksheetNameCommand } from "@univerjs/sheets";
 import { type Area, areaOfA1 } from "./area";
 import { filledSize } from "./cell-reading";
-import { clearArea } from "./cell-writing";
 import { type Execution, type ServiceObject, serviceObject } from "./execution";
 import { textArgument, wholeArgument } from "./grid-arguments";
 import { hiddenLines } from "./hidden-lines";
 import { sheetOf } from "./open-book";
 import { checkedArea } from "./range-bounds";
 import { rangeService, select } from "./range-service";
-import { attemptOn, writeValues } from "./range-values";
+import { attemptOn, attemptToClear, writeValues } from "./range-values";
 import { refuseProtected } from "./refused-writes";
 import { ServiceError, signatureError } from "./service-error";
 import { lineMethods } from "./sheet-lines";
@@ -162,23 +161,11 @@ export function sheetService(run: Execution, sheetId: string): ServiceObject {
       return sheet;
     },
     clear() {
-      attemptOn(run, {
-        sheetId,
-        area: whole(),
-        write: () => {
-          clearArea(book, { sheetId, area: whole(), keeping: { formats: true } });
-        },
-      });
+      attemptToClear(run, { sheetId, area: whole(), formatsToo: true });
       return sheet;
     },
     clearContents() {
-      attemptOn(run, {
-        sheetId,
-        area: whole(),
-        write: () => {
-          clearArea(book, { sheetId, area: whole(), keeping: { formats: false } });
-        },
-      });
+      attemptToClear(run, { sheetId, area: whole(), formatsToo: false });
       return sheet;
     },
     setTabColor(color: unknown) {

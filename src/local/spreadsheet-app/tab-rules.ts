@@ -80,39 +80,15 @@ export function moveRulesWithCells(
   sheetOf: (sheetId: string) => Nullable<Worksheet>,
 ): void {
   const moves: Readonly<Record<string, (area: Area, range: IRange) => Area | null>> = {
-    [InsertRowMutation.id]: (area, { startRow, endRow }) => ({
+    [InsertRowMutation.id]: (area, range) => ({ ...area, ...put(area.row, rowsOf(area, range)) }),
+    [RemoveRowMutation.id]: (area, range) =>
+      some({ ...area, ...taken(area.row, rowsOf(area, range)) }),
+    [InsertColMutation.id]: (area, range) => ({
       ...area,
-      ...put(area.row, { size: area.rows, start: startRow, end: endRow, slices: ["row", "rows"] }),
+      ...put(area.column, columnsOf(area, range)),
     }),
-    [RemoveRowMutation.id]: (area, { startRow, endRow }) =>
-      some({
-        ...area,
-        ...taken(area.row, {
-          size: area.rows,
-          start: startRow,
-          end: endRow,
-          slices: ["row", "rows"],
-        }),
-      }),
-    [InsertColMutation.id]: (area, { startColumn, endColumn }) => ({
-      ...area,
-      ...put(area.column, {
-        size: area.columns,
-        start: startColumn,
-        end: endColumn,
-        slices: ["column", "columns"],
-      }),
-    }),
-    [RemoveColMutation.id]: (area, { startColumn, endColumn }) =>
-      some({
-        ...area,
-        ...taken(area.column, {
-          size: area.columns,
-          start: startColumn,
-          end: endColumn,
-          slices: ["column", "columns"],
-        }),
-      }),
+    [RemoveColMutation.id]: (area, range) =>
+      some({ ...area, ...taken(area.column, columnsOf(area, range)) }),
   };
   commands.onCommandExecuted((command) => {
     const move = command.type === CommandType.MUTATION ? moves[command.id] : undefined;
@@ -154,6 +130,19 @@ interface Slices {
   readonly end: number;
   readonly slices: Names;
 }
+
+const rowsOf = (area: Area, { startRow, endRow }: IRange): Slices => ({
+  size: area.rows,
+  start: startRow,
+  end: endRow,
+  slices: ["row", "rows"],
+});
+const columnsOf = (area: Area, { startColumn, endColumn }: IRange): Slices => ({
+  size: area.columns,
+  start: startColumn,
+  end: endColumn,
+  slices: ["column", "columns"],
+});
 
 function put(first: number, { size, start, end, slices: [a, b] }: Slices) {
   const count = end - start + 1;

@@ -1,6 +1,7 @@
 import { methodOrRefuse } from "../../core";
 import { planLive } from "../../sentences/made/order-tabs";
-import type { MakeTabAnswer, OrderTabRequest } from "../../wire/orders";
+import type { MadeTab } from "../../wire/made-tab";
+import type { OrderTabRequest } from "../../wire/orders";
 import { columnLetters } from "../host/cell-name";
 import { cellsPart, columnsPart, formulaCall, isCallOf, sameFormula } from "../host/formula-text";
 import { hasCells } from "../host/grid-tabs";
@@ -35,7 +36,7 @@ const NOT_IN_NAMES = /[()[\]*?:\\/'"<>|\p{C}]+/gu;
  * plan follow. A plan of the same order is made anew, since it is the one that has been changed in
  * the form; any other tab of that name stays, and the new one gets a number.
  */
-export function makeOrderTab(request: OrderTabRequest): MakeTabAnswer {
+export function makeOrderTab(request: OrderTabRequest): MadeTab {
   return withLock(() => {
     const now = recordsNow();
     const { order, variety, wanted } = request;

@@ -42,30 +42,24 @@ describe("the share kept with nothing recorded", () => {
   });
 });
 
+/** @example batches("70/100 95/100") // two, of which 70 and 95 of 100 were kept */
+const batches = (counts: string): readonly KeptCount[] =>
+  counts.split(" ").map((one) => {
+    const [kept = 0, of = 0] = one.split("/").map(Number);
+    return { kept, of };
+  });
+
 const SMALL: readonly { what: string; timetable: number; groups: Groups }[] = [
-  { what: "one batch", timetable: 0.75, groups: { Alba: [{ kept: 40, of: 80 }] } },
+  { what: "one batch", timetable: 0.75, groups: { Alba: batches("40/80") } },
   {
     what: "one variety, four batches that differ",
     timetable: 0.9,
-    groups: {
-      Alba: [
-        { kept: 70, of: 100 },
-        { kept: 95, of: 100 },
-        { kept: 30, of: 40 },
-        { kept: 12, of: 12 },
-      ],
-    },
+    groups: { Alba: batches("70/100 95/100 30/40 12/12") },
   },
   {
     what: "two varieties that differ",
     timetable: 0.75,
-    groups: {
-      Alba: [
-        { kept: 45, of: 60 },
-        { kept: 50, of: 60 },
-      ],
-      Nera: [{ kept: 20, of: 60 }],
-    },
+    groups: { Alba: batches("45/60 50/60"), Nera: batches("20/60") },
   },
 ];
 

@@ -15,6 +15,9 @@ const COCOA = "Cocoa cleft graft";
 const PATCH = "Cocoa green patch bud";
 const RUBBER = "Rubber green bud";
 
+const grafting = (...methods: readonly string[]) =>
+  methods.map((method) => ["grafting", method] as const);
+
 /**
  * Who may do what, as supervisors write it (invented, from memory, no source): of grafting, taking the
  * count and sowing, by method, what is allowed.
@@ -24,65 +27,16 @@ const SKILLS: readonly (readonly [
   may: readonly (readonly [step: string, method: string])[],
   mayNot: readonly (readonly [step: string, method: string])[],
 ])[] = [
-  [
-    "grafting (mango)",
-    [["grafting", MANGO]],
-    [
-      ["grafting", COCOA],
-      ["sowing", MANGO],
-    ],
-  ],
-  [
-    "mango cleft",
-    [["grafting", MANGO]],
-    [
-      ["grafting", COCOA],
-      ["take count", MANGO],
-    ],
-  ],
-  ["mango grafting", [["grafting", MANGO]], [["grafting", RUBBER]]],
-  [
-    "Grafting: mango, cocoa",
-    [
-      ["grafting", MANGO],
-      ["grafting", PATCH],
-    ],
-    [["grafting", RUBBER]],
-  ],
-  [
-    "cleft grafting",
-    [
-      ["grafting", MANGO],
-      ["grafting", COCOA],
-    ],
-    [["grafting", RUBBER]],
-  ],
-  ["cocoa budding", [["grafting", PATCH]], [["grafting", COCOA]]],
-  [
-    "all but rubber budding",
-    [
-      ["grafting", MANGO],
-      ["sowing", RUBBER],
-    ],
-    [["grafting", RUBBER]],
-  ],
-  ["everything except sowing", [["grafting", MANGO]], [["sowing", COCOA]]],
-  [
-    "all, not grafting",
-    [["sowing", COCOA]],
-    [
-      ["grafting", COCOA],
-      ["grafting", MANGO],
-    ],
-  ],
-  [
-    "not rubber",
-    [["grafting", MANGO]],
-    [
-      ["grafting", RUBBER],
-      ["sowing", RUBBER],
-    ],
-  ],
+  ["grafting (mango)", grafting(MANGO), [...grafting(COCOA), ["sowing", MANGO]]],
+  ["mango cleft", grafting(MANGO), [...grafting(COCOA), ["take count", MANGO]]],
+  ["mango grafting", grafting(MANGO), grafting(RUBBER)],
+  ["Grafting: mango, cocoa", grafting(MANGO, PATCH), grafting(RUBBER)],
+  ["cleft grafting", grafting(MANGO, COCOA), grafting(RUBBER)],
+  ["cocoa budding", grafting(PATCH), grafting(COCOA)],
+  ["all but rubber budding", [...grafting(MANGO), ["sowing", RUBBER]], grafting(RUBBER)],
+  ["everything except sowing", grafting(MANGO), [["sowing", COCOA]]],
+  ["all, not grafting", [["sowing", COCOA]], grafting(COCOA, MANGO)],
+  ["not rubber", grafting(MANGO), [...grafting(RUBBER), ["sowing", RUBBER]]],
   [
     "take count (cocoa); sowing",
     [
@@ -91,18 +45,11 @@ const SKILLS: readonly (readonly [
     ],
     [["take count", MANGO]],
   ],
-  [
-    "mango",
-    [
-      ["grafting", MANGO],
-      ["sowing", MANGO],
-    ],
-    [["grafting", COCOA]],
-  ],
-  ["tout sauf greffe d'hévéa", [["grafting", MANGO]], [["grafting", RUBBER]]],
-  ["injertar (mango)", [["grafting", MANGO]], [["grafting", COCOA]]],
-  ["todo menos injerto de caucho", [["sowing", RUBBER]], [["grafting", RUBBER]]],
-  ["sambung kakao", [["grafting", COCOA]], [["grafting", MANGO]]],
+  ["mango", [...grafting(MANGO), ["sowing", MANGO]], grafting(COCOA)],
+  ["tout sauf greffe d'hévéa", grafting(MANGO), grafting(RUBBER)],
+  ["injertar (mango)", grafting(MANGO), grafting(COCOA)],
+  ["todo menos injerto de caucho", [["sowing", RUBBER]], grafting(RUBBER)],
+  ["sambung kakao", grafting(COCOA), grafting(MANGO)],
 ];
 
 describe("the tasks that somebody may do", () => {

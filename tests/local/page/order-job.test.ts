@@ -40,14 +40,20 @@ const chanceOf = (word: string) =>
 const numberIn = (pattern: RegExp, words: string | null | undefined) =>
   Number(pattern.exec(words ?? "")?.[1]?.replaceAll(",", ""));
 
+/** A nursery in the local page, its tabs made. */
+async function pageWithTabs(file: string): Promise<NurseryPage> {
+  const nursery = await openNurseryPage(file);
+  await nursery.openSidebar();
+  await nursery.side().getByRole("button", { name: setUp.makeTabs() }).click();
+  await nursery.side().getByText(setUp.made()).waitFor();
+  await nursery.settled();
+  return nursery;
+}
+
 describe.skipIf(isChromiumMissing)("an order in the local page", () => {
   let nursery: NurseryPage;
   beforeAll(async () => {
-    nursery = await openNurseryPage(SAMPLE);
-    await nursery.openSidebar();
-    await nursery.side().getByRole("button", { name: setUp.makeTabs() }).click();
-    await nursery.side().getByText(setUp.made()).waitFor();
-    await nursery.settled();
+    nursery = await pageWithTabs(SAMPLE);
   });
   afterAll(() => nursery?.close());
   oneAfterAnother();
@@ -246,11 +252,7 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
 describe.skipIf(isChromiumMissing)("an order where no tab holds orders", () => {
   let nursery: NurseryPage;
   beforeAll(async () => {
-    nursery = await openNurseryPage(NO_ORDERS);
-    await nursery.openSidebar();
-    await nursery.side().getByRole("button", { name: setUp.makeTabs() }).click();
-    await nursery.side().getByText(setUp.made()).waitFor();
-    await nursery.settled();
+    nursery = await pageWithTabs(NO_ORDERS);
   });
   afterAll(() => nursery?.close());
 

@@ -103,6 +103,23 @@ export function isHalfMade(nursery: Nursery, tab: string): boolean {
   return String(nursery.value(tab, "A1")).includes(`${BEING_MADE} `);
 }
 
+/** The names of the service calls that something makes, in their order; a thousand at the most. */
+export function callsOf(nursery: Nursery, run: () => void): readonly string[] {
+  const { meter } = nursery.w;
+  meter.reset();
+  const names: string[] = [];
+  const before = new Map<string, number>();
+  for (let n = 1; n <= 1000; n += 1) {
+    meter.beforeCall(n, () => {
+      const name = [...meter.calls].find(([one, times]) => before.get(one) !== times)?.[0] ?? "";
+      before.set(name, meter.calls.get(name) ?? 0);
+      names.push(name);
+    });
+  }
+  run();
+  return names;
+}
+
 /** Calls without an effect, which leave the same whether they fail before or after. */
 const LOOKS = /\.(get|is|format)/;
 
@@ -116,19 +133,8 @@ export function callsToFail(
   { run, long }: Pick<Action, "run" | "long">,
   kind: Kind,
 ): number[] {
-  const { meter } = model.w;
-  meter.reset();
-  const names: string[] = [];
-  const before = new Map<string, number>();
-  for (let n = 1; n <= 1000; n += 1) {
-    meter.beforeCall(n, () => {
-      const name = [...meter.calls].find(([one, times]) => before.get(one) !== times)?.[0] ?? "";
-      before.set(name, meter.calls.get(name) ?? 0);
-      names.push(name);
-    });
-  }
-  expect(run(model)).toBe(true);
-  expect(names).toHaveLength(meter.total);
+  const names = callsOf(model, () => expect(run(model)).toBe(true));
+  expect(names).toHaveLength(model.w.meter.total);
   const does = names.map((name) => !LOOKS.test(name));
   return names.flatMap((_, at) => {
     const wanted = kind === "failAfter" ? does[at] : !long || does[at] || (does[at + 1] ?? true);

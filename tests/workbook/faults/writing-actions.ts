@@ -1,4 +1,4 @@
-import { dueRow, setDue } from "../due-list";
+import { type DueEntry, dueRow, setDue } from "../due-list";
 import { openNursery, smallRecords, tab, takesOf } from "../nursery";
 import { type Action, answered, bare, called } from "./fail-in-turn";
 
@@ -16,6 +16,23 @@ const withOrders = () =>
       ["O-1", "Bo", "", 10, "2027-09-01"],
     ]),
   ]).ready();
+/** What stands in the due list's row of "B1" is written; what was entered there before is written already. */
+function writingTicks(...entered: readonly DueEntry[]): Action {
+  return {
+    prepare() {
+      const nursery = bare().ready();
+      const row = dueRow(nursery, "B1");
+      entered.forEach((entry, at) => {
+        if (at > 0) nursery.w.call("writeTicked");
+        setDue(nursery, row, entry);
+      });
+      return nursery;
+    },
+    run: (nursery) => called(nursery, "writeTicked"),
+    tabs: [],
+  };
+}
+
 const ORDERS = { tab: "Orders", cell: "A3" };
 
 /** What writes into the records and the orders: each action with a workbook in which it finds work. */
@@ -52,38 +69,7 @@ export const WRITING_ACTIONS: Record<string, Action> = {
     tabs: [],
     table: ORDERS,
   },
-  "write ticked": {
-    prepare() {
-      const nursery = bare().ready();
-      const entered = { Done: true, Count: 60, Who: "Orrin", Note: "dry" };
-      setDue(nursery, dueRow(nursery, "B1"), entered);
-      return nursery;
-    },
-    run: (nursery) => called(nursery, "writeTicked"),
-    tabs: [],
-  },
-  "take back a cleared tick": {
-    prepare() {
-      const nursery = bare().ready();
-      const row = dueRow(nursery, "B1");
-      setDue(nursery, row, { Done: true, Count: 60, Note: "dry" });
-      nursery.w.call("writeTicked");
-      setDue(nursery, row, { Done: false });
-      return nursery;
-    },
-    run: (nursery) => called(nursery, "writeTicked"),
-    tabs: [],
-  },
-  "correct a count": {
-    prepare() {
-      const nursery = bare().ready();
-      const row = dueRow(nursery, "B1");
-      setDue(nursery, row, { Done: true, Count: 6 });
-      nursery.w.call("writeTicked");
-      setDue(nursery, row, { Count: 60 });
-      return nursery;
-    },
-    run: (nursery) => called(nursery, "writeTicked"),
-    tabs: [],
-  },
+  "write ticked": writingTicks({ Done: true, Count: 60, Who: "Orrin", Note: "dry" }),
+  "take back a cleared tick": writingTicks({ Done: true, Count: 60, Note: "dry" }, { Done: false }),
+  "correct a count": writingTicks({ Done: true, Count: 6 }, { Count: 60 }),
 };

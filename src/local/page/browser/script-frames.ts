@@ -1,5 +1,5 @@
 import { scriptFails, scriptUnread } from "../../../sentences/made/local-page";
-import type { ScriptRealm } from "../../spreadsheet-app/script-realm";
+import { realmOf, type ScriptRealm } from "../../spreadsheet-app/script-realm";
 
 /** A context of its own that the add-in's script can be loaded into: a frame that nobody sees. */
 export interface ScriptFrame {
@@ -43,23 +43,14 @@ export async function openScriptFrame(): Promise<ScriptFrame> {
   });
   const inside = frame.contentWindow as unknown as Record<string, unknown> & typeof globalThis;
   const document_ = frame.contentDocument as Document;
-  const { Date: InsideDate, Array: InsideArray, JSON: insideJson, Error: InsideError } = inside;
+  const realm = realmOf(inside);
   for (const name of Object.getOwnPropertyNames(inside)) {
     // Some can't be taken away: window, document, location, top.
     if (!LANGUAGE.has(name)) Reflect.deleteProperty(inside, name);
   }
   const before = new Set<string>();
   return {
-    realm: {
-      date: (instant) => new InsideDate(instant),
-      array: (items) => InsideArray.from(items),
-      parse: (json) => insideJson.parse(json),
-      exception(message) {
-        const error = new InsideError(message);
-        error.name = "Exception";
-        return error;
-      },
-    },
+    realm,
     async load(globals) {
       let problem = "";
       inside.onerror = (message: unknown) => {
