@@ -7,6 +7,10 @@ type Pair = readonly [one: string, other: string];
 const MOST_LONGER = 2;
 /** "and", "da": a word between two others that people leave out (our choice). */
 const LETTERS_OF_LITTLE = 3;
+/** "KT" for two words, "PPK" for three. */
+const MOST_INITIALS = 3;
+/** A name of one word may be another with so few letters behind it: "Rugo", "Rugoso" (our choice). */
+const LETTERS_BEHIND = 2;
 /** Longer names are no names. */
 const MOST_WORDS = 6;
 /** More names that begin alike are not compared with one another. */
@@ -36,23 +40,55 @@ function leftOut(wordsOf: ReadonlyMap<string, readonly string[]>): readonly Pair
   const ofWords = new Map<string, string>();
   for (const [name, words] of wordsOf) ofWords.set(words.join(" "), name);
   const longerOf = new Map<string, Set<string>>();
+  const add = (words: readonly string[], name: string) => {
+    const short = ofWords.get(words.join(" "));
+    if (short !== undefined && short !== name) madeOnce(longerOf, short, () => new Set()).add(name);
+  };
   for (const [name, words] of wordsOf) {
     words.forEach((word, at) => {
-      const rest = words.filter((_, index) => index !== at);
-      const isLittle = word.length <= LETTERS_OF_LITTLE && at > 0 && at < words.length - 1;
-      if (
-        rest.length === 0 ||
-        (rest.length > 1 && !isLittle) ||
-        (isNumber(word) && rest.some(isNumber))
-      )
-        return;
-      const short = ofWords.get(rest.join(" "));
-      if (short !== undefined) madeOnce(longerOf, short, () => new Set()).add(name);
+      if (mayLack(words, at))
+        add(
+          words.filter((_, index) => index !== at),
+          name,
+        );
+      // "Bu Lenggo" for "Ibu Lenggo".
+      if (word.length === LETTERS_OF_LITTLE && words.length > 1 && !isNumber(word)) {
+        add([...words.slice(0, at), word.slice(1), ...words.slice(at + 1)], name);
+      }
+      // "KT Sari" for "Kel. Tani Sari".
+      for (let end = at + 2; end <= Math.min(at + MOST_INITIALS, words.length); end += 1) {
+        const initials = words.slice(at, end).map((one) => one.slice(0, 1));
+        if (end - at < words.length && !initials.some(isNumber)) {
+          add([...words.slice(0, at), initials.join(""), ...words.slice(end)], name);
+        }
+      }
     });
+    // "Dorée" for "Dorée du Lac".
+    const [first = "", little = "", ...more] = words;
+    if (more.length === 1 && little.length <= LETTERS_OF_LITTLE && !words.some(isNumber)) {
+      add([first], name);
+    }
+    // "T. Rathi" of "T. Rathi + Bhomu".
+    const several = name.split(/[+&]/);
+    if (several.length > 1) for (const one of several) add(wordsIn(one), name);
   }
   return [...longerOf].flatMap(([short, longer]) =>
     longer.size > MOST_LONGER ? [] : [...longer].map((one): Pair => [short, one]),
   );
+}
+
+/**
+ * Whether a person leaves out such a word: half of two, a little word within, the first of more, what stands
+ * behind a number. "Late" behind "Sweet Ella" names a selection of its own.
+ */
+function mayLack(words: readonly string[], at: number): boolean {
+  const word = words[at] as string;
+  const rest = words.filter((_, index) => index !== at);
+  if (rest.length === 0 || (isNumber(word) && rest.some(isNumber))) return false;
+  if (rest.length === 1) return true;
+  if (at === 0) return !isNumber(word) && !rest.every(isNumber);
+  if (at === words.length - 1) return isNumber(word) || isNumber(words[at - 1] as string);
+  return word.length <= LETTERS_OF_LITTLE;
 }
 
 function isNumber(word: string): boolean {
@@ -66,8 +102,15 @@ function shortWords(wordsOf: ReadonlyMap<string, readonly string[]>): readonly P
     words.forEach((word, at) => {
       if (word === "" || isNumber(word)) return;
       const first = [...word][0] as string;
-      const form = words.map((one, index) => (index === at ? `${first}*` : one)).join(" ");
-      madeOnce(alike, form, () => []).push({ name, word });
+      const put = (sign: string) =>
+        madeOnce(
+          alike,
+          words.map((one, index) => (index === at ? sign : one)).join(" "),
+          () => [],
+        ).push({ name, word });
+      put(`${first}*`);
+      // "B. Tally" and "Mrs Tally".
+      if (at === 0 && words.length > 1 && (word.length === 1 || isTitle(word))) put("*");
     });
   }
   return [...alike].flatMap(([form, ones]) => {
@@ -76,10 +119,24 @@ function shortWords(wordsOf: ReadonlyMap<string, readonly string[]>): readonly P
     return ones.flatMap((one, at) =>
       ones
         .slice(at + 1)
-        .filter((other) => isShortFor(one, other, isAlone) || isShortFor(other, one, isAlone))
+        .filter((other) =>
+          isTitles(form)
+            ? isTitle(one.word) !== isTitle(other.word)
+            : isShortFor(one, other, isAlone) || isShortFor(other, one, isAlone),
+        )
         .map((other): Pair => [one.name, other.name]),
     );
   });
+}
+
+/** A form in which an initial or a title is left open. */
+function isTitles(form: string): boolean {
+  return form.startsWith("* ");
+}
+
+/** "Mrs", "Dr": a word cut short to its consonants. */
+function isTitle(word: string): boolean {
+  return word.length > 1 && word.length <= LETTERS_OF_LITTLE && !/[aeiouy\p{N}]/u.test(word);
 }
 
 /** @param isAlone the word is the whole name: then only a point tells that it is cut short */
@@ -92,7 +149,9 @@ function isShortFor(
   const isPointed = new RegExp(`(?<!\\p{L})${word}\\.`, "iu").test(name.normalize("NFKC"));
   const isBeginning = whole.startsWith(word);
   if (isPointed) return isBeginning || word.slice(-1) === whole.slice(-1);
-  if (isAlone) return false;
+  const more = whole.length - word.length;
+  if (isAlone) return isBeginning && word.length >= LETTERS_CUT_SHORT && more <= LETTERS_BEHIND;
+  if (/^[ivx]+$/.test(whole)) return false;
   if (isBeginning) return word.length === 1 || word.length >= LETTERS_CUT_SHORT;
   // "Sr" for "Sister": the first letter and the last.
   return word.length === 2 && word.slice(-1) === whole.slice(-1);

@@ -1,3 +1,4 @@
+import { normalText } from "../words";
 import { cutShort } from "./cut-short";
 import { foldName } from "./fold-name";
 
@@ -10,15 +11,21 @@ const LOOKS_LIKE: Readonly<Record<string, string>> = {
   s: "5",
   b: "8",
 };
-/** Words that are shorter have neighbours that mean another thing: north, south; bed A, bed B (our choice). */
+/** Of a name of one word: shorter ones have neighbours that mean another thing (our choice). */
 const LETTERS_FOR_A_SLIP = 5;
+/** Of a word beside others, which are alike: bed A, bed B; east, west are two (our choice). */
+const LETTERS_FOR_A_SLIP_BESIDE = 4;
+const LETTERS_FOR_A_SWAP = 4;
+const LETTERS_FOR_A_SWAP_BESIDE = 2;
+const LETTERS_WITHOUT_VOWELS = 3;
+const ROMAN: readonly string[] = ["i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x"];
 /** More names than these that differ in one place are a way of naming, no slips (our choice). */
 const MOST_ALIKE = 3;
 
 /**
  * Pairs of names that may be one: a slip of a letter in a longer word, two letters swapped, a letter
- * for a digit, a nought in front, a gap within a word, the words turned round, a word left out or cut
- * short. Other digits never.
+ * or a Roman number for digits, a nought in front, a gap within a word, a stroke for a hyphen, other vowels,
+ * the words turned round, a word left out or cut short. Other digits never.
  *
  * Method: names that share a form with something taken out are a pair, so that the work grows with
  * the number of names alone.
@@ -28,7 +35,7 @@ const MOST_ALIKE = 3;
 export function nearAlike(names: readonly string[]): readonly (readonly [string, string])[] {
   const ofForm = new Map<string, Set<string>>();
   for (const name of names) {
-    for (const form of formsOf(foldName(name))) {
+    for (const form of formsOf(name)) {
       const alike = ofForm.get(form);
       if (alike === undefined) ofForm.set(form, new Set([name]));
       else alike.add(name);
@@ -49,23 +56,56 @@ export function nearAlike(names: readonly string[]): readonly (readonly [string,
   return [...pairs.keys()].sort().map((key) => pairs.get(key) as readonly [string, string]);
 }
 
-function formsOf(key: string): ReadonlySet<string> {
+function formsOf(name: string): ReadonlySet<string> {
+  const key = foldName(name);
   const words = key.split(" ");
   const forms = new Set([
     `digits ${key.replace(/[oilzsb]/g, (letter) => LOOKS_LIKE[letter] as string)}`,
+    `digits ${inFigures(name)}`,
     `noughts ${key.replace(/(?<!\p{N})0+(?=\p{N})/gu, "")}`,
     `gaps ${key.replace(/(?<=\p{L}) (?=\p{L})/gu, "")}`,
+    `strokes ${key.replace(/(?<=\p{N})stroke(?=\p{N})/gu, " ")}`,
     ...(words.every((word) => /\p{L}/u.test(word)) ? [`order ${words.sort().join(" ")}`] : []),
     `slip ${key}`,
   ]);
-  for (const { 0: word, index } of key.matchAll(/\p{L}{4,}/gu)) {
+  if (!/^\p{L}*$/u.test(key)) forms.add(`vowels ${withoutVowels(key)}`);
+  for (const { 0: word, index } of key.matchAll(/\p{L}{2,}/gu)) {
     const end = index + word.length;
-    if (word.length < LETTERS_FOR_A_SLIP) {
+    const isBeside = word.length < key.length;
+    const [slip, swap] = isBeside
+      ? [LETTERS_FOR_A_SLIP_BESIDE, LETTERS_FOR_A_SWAP_BESIDE]
+      : [LETTERS_FOR_A_SLIP, LETTERS_FOR_A_SWAP];
+    // A slip covers two letters that are swapped, too, but not those at the ends of a short word.
+    if (word.length >= swap && word.length <= LETTERS_FOR_A_SWAP) {
       forms.add(`swap ${key.slice(0, index)}${[...word].sort().join("")}${key.slice(end)}`);
-      continue;
     }
-    for (let at = index; at < end; at += 1)
-      forms.add(`slip ${key.slice(0, at)}${key.slice(at + 1)}`);
+    // "East" and "west" are two, though each is "est" with a letter more.
+    const gap = word.length < LETTERS_FOR_A_SLIP ? "*" : "";
+    for (let at = index; at < end && word.length >= slip; at += 1)
+      forms.add(`slip ${key.slice(0, at)}${gap}${key.slice(at + 1)}`);
   }
   return forms;
+}
+
+/** "Tambo S" as "tambo5", "Naungan III" as "naungan3": what stands apart may be a number. */
+function inFigures(name: string): string {
+  const words = normalText(name)
+    .replace(/(?<=\p{L}{2})(?=\p{N})/gu, " ")
+    .split(" ");
+  const figures = words.map((word, at) => {
+    const roman = at > 0 ? ROMAN.indexOf(word) + 1 : 0;
+    if (roman > 0 && word !== "i") return String(roman);
+    if (!/^[\doilzsb]+$/.test(word)) return word;
+    return [...word].map((letter) => LOOKS_LIKE[letter] ?? letter).join("");
+  });
+  return figures.join(" ").replace(/(?<=\p{L}) | (?=\p{L})/gu, "");
+}
+
+/** "pak rudi" as "pk rd", and so "pak rudy" and "pk rudi". */
+function withoutVowels(key: string): string {
+  return key.replace(/\p{L}+/gu, (word) =>
+    word.length < LETTERS_WITHOUT_VOWELS
+      ? word
+      : `${word.slice(0, 1)}${word.slice(1).replace(/[aeiouy]/g, "")}`,
+  );
 }

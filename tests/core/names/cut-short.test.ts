@@ -10,6 +10,17 @@ describe("names that may be another's with a word left out or cut short", () => 
     ["Sr Ilo", "Sister Ilo"],
     ["Pell and Sons", "Pell & Sons"],
     ["Bay 2 N", "Bay 2 north"],
+    // Seen in practice, by others, and never asked about.
+    ["Dorée", "Dorée du Lac"],
+    ["Nave 2", "Nave 2B"],
+    ["Puebla X", "Puebla X2"],
+    ["Naungan 3", "Naungan 3 blkg"],
+    ["Boa Lua", "Faz. Boa Lua"],
+    ["KT Sari Mukti", "Kel. Tani Sari Mukti"],
+    ["Bu Lenggo", "Ibu Lenggo"],
+    ["T. Rathi", "T. Rathi + Bhomu"],
+    ["B. Tally", "Mrs Tally"],
+    ["Rugo", "Rugoso"],
   ])("%s and %s", (one, other) => {
     expect(nearAlike([one, other])).toEqual([[one, other].sort()]);
   });
