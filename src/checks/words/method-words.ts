@@ -1,5 +1,7 @@
 import { builtInTimetable, gridOf, readTimetable, TIMETABLE_HEADER } from "../../core";
+import { lazily } from "../../core/lazily";
 import { batchMethods, type Method, type Timetable } from "../../core/timetable";
+import { everyWord } from "../../core/words";
 import { type ValueLine, valueLines } from "./corpus";
 import { type WordRead, wordOutcome } from "./word-outcome";
 
@@ -11,6 +13,15 @@ const OUR_WORDS: Readonly<Record<string, readonly string[]>> = {
 };
 /** Of a line that does not say which crop it is. */
 const NO_CROP: ReadonlySet<string> = new Set(["any", "mixed", ""]);
+
+const PARTS = ["seen", "practice", "unseen"] as const;
+/** Crops that a method's name may begin with: a "green patch bud" is no patch bud of a crop "green". */
+const crops = lazily(() => [
+  ...new Set([
+    ...everyWord((words) => Object.keys(words.crops)),
+    ...PARTS.flatMap(valueLines).map(({ crop }) => crop),
+  ]),
+]);
 
 const timetable = officesTimetable();
 const read = batchMethods(timetable);
@@ -31,7 +42,9 @@ function methodsNamed(
   const ways = (OUR_WORDS[is] ?? [is]).map((words) => words.toLowerCase());
   const isWanted = (name: string) =>
     ways.some((way) =>
-      NO_CROP.has(crop) ? name.endsWith(way) : name === way || name === `${crop} ${way}`,
+      NO_CROP.has(crop)
+        ? name === way || crops().some((one) => name === `${one} ${way}`)
+        : name === way || name === `${crop} ${way}`,
     );
   return methods.map(({ name }) => name).filter((name) => isWanted(name.toLowerCase()));
 }
@@ -42,8 +55,7 @@ function methodsNamed(
  */
 function officesTimetable(): Timetable {
   let timetable = builtInTimetable();
-  const lines = (["seen", "practice", "unseen"] as const)
-    .flatMap(valueLines)
+  const lines = PARTS.flatMap(valueLines)
     .filter(({ kind, must }) => kind === "method" && must !== "ask")
     .sort((a, b) => Number(NO_CROP.has(b.crop)) - Number(NO_CROP.has(a.crop)));
   for (const line of lines) {

@@ -34,6 +34,8 @@ const NOT = wordSet((words) => words.workDays.except);
  */
 function isOpen({ says, aspect, isTwo }: HeaderParts): boolean {
   const isCounted = aspect === "count" || says.has("check");
+  // Planted is sown, or put into a bag.
+  if (says.has("planted") && !says.has("seed") && !says.has("pot")) return true;
   if (isTwo || (says.has("alive") && !says.has("take") && !isCounted)) return true;
   const isMade = says.has("graft") || (says.has("burst") && !says.has("bud"));
   return isCounted && isMade && !says.has("take");

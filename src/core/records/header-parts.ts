@@ -64,11 +64,13 @@ const NOTHING: ReadonlySet<HeaderPart> = new Set();
 /** What a word says: by itself, else by the longest beginning of it that is known. */
 function partsOf(word: string): ReadonlySet<HeaderPart> {
   return (
-    partsOfWord().get(word) ??
-    longestBeginning(partsOfWord(), word, SHORTEST_BEGINNING) ??
-    longestBeginning(partsOfSound(), soundOf(word), SHORTEST_BEGINNING) ??
-    NOTHING
+    partsOfWord().get(word) ?? longestBeginning(partsOfWord(), word, SHORTEST_BEGINNING) ?? NOTHING
   );
+}
+
+/** What a word says that is known by ear alone: less sure, since "other" sounds like another language's "ôter". */
+function partsHeard(word: string): ReadonlySet<HeaderPart> {
+  return longestBeginning(partsOfSound(), soundOf(word), SHORTEST_BEGINNING) ?? NOTHING;
 }
 
 /** "3", "1st", "2do", "30d": a number, and what stands behind it without a gap. */
@@ -110,7 +112,7 @@ export function headerParts(header: string): HeaderParts {
     const countWord = COUNT_WORDS.has(word);
     day ||= dayWord;
     count ||= countWord;
-    for (const part of parts) says.add(part);
+    for (const part of parts.size > 0 ? parts : partsHeard(unit)) says.add(part);
     const known = parts.size > 0 || dayWord || countWord || FILLERS.has(word) || WAYS.has(word);
     if (!known) unknown += 1;
   }

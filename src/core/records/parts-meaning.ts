@@ -1,3 +1,4 @@
+/* Longer than most: what a header says is one order of rules, in which names go before steps. */
 import type { BatchFact, HeaderPart } from "../words";
 import type { HeaderParts } from "./header-parts";
 
@@ -52,40 +53,45 @@ export function partsMeaning(header: HeaderParts): PartsMeaning | null {
 function asName(header: HeaderParts): PartsMeaning | null {
   const { says, unknown, aspect } = header;
   const has = (...parts: readonly HeaderPart[]) => parts.some((part) => says.has(part));
+  // "Variety / zorv": two things, of which one is not known.
+  const isHalfKnown = header.isTwo && unknown > 0;
   const fact = (name: BatchFact, sure = unknown < 2): PartsMeaning => ({
     kind: "fact",
     fact: name,
-    sure,
+    sure: sure && !isHalfKnown,
   });
   if (has("cutBack") && has("garden")) return OTHER;
   // What is done to a stock, and plants put out of a shade house, are no names.
   if (has("cutBack") || (has("cut") && has("stock"))) return null;
-  if (has("out", "loosen", "takeOff") && has("place") && !has("wrap")) return null;
+  if (has("out", "loosen", "takeOff") && has("place") && !has("wrap", "film")) return null;
   if (has("measure", "rest") || (has("customer") && !has("gone"))) return OTHER;
   if (has("person") && has("meantFor")) return OTHER;
   // "Sem." is sown, too, unless another step is said with it.
-  if (has("weekUnit") && aspect === null && (!has("sow") || has("graft", "gone"))) return OTHER;
+  if (has("weekUnit") && aspect === null && (!has("sow", "planted") || has("graft", "gone")))
+    return OTHER;
   if (has("closed") && !has("union")) return fact("closed");
   if (has("note")) return fact("note");
   const scions = has("scion", "bud");
   if (scions && has("cut", "cutting", "gone")) return SCIONS_CUT;
-  if (has("garden") && !has("batch")) return fact("scionSource", says.size > 1 || aspect !== null);
+  if (has("garden") && !has("batch", "gone", "dead", "alive", "take", "ready"))
+    return fact("scionSource", says.size > 1 || aspect !== null);
   const from = has("source");
   const of = header.endsWithOf && !has("aside");
   if (scions && (from || of) && !has("alive", "take")) return fact("scionSource");
   if (has("scion") && has("place")) return fact("scionSource");
   if (from && has("graft") && has("bud", "stock")) return fact("scionSource");
-  const earlier = from || header.opensWithOf || has("stock", "sow", "germinate", "garden");
+  const earlier =
+    from || header.opensWithOf || has("stock", "sow", "planted", "germinate", "garden");
   if (has("batch") && earlier) return fact("fromLot");
-  if (from && has("sow", "seed", "germinate", "take")) return fact("fromLot");
+  if (from && has("sow", "planted", "seed", "germinate", "take")) return fact("fromLot");
   if (has("batch") && has("container")) return fact("batch", false);
   if (has("grafter") || (has("graft") && has("by", "person"))) return fact("grafter");
   if (has("kind") && has("crop")) return fact("crop");
   if (has("kind") && !has(...KINDS_OF_OTHER))
     return fact("method", unknown === 0 && header.words > 1);
   if (has("stock") && (has("scion") || (has("variety") && header.isTwo))) return OTHER;
-  // "Rootstock raised, date": the day of the stocks.
-  if (has("stock") && aspect === "day") return null;
+  // "Rootstock raised, date": the day of the stocks; "Stock for sale": plants.
+  if (has("stock") && (aspect === "day" || has("ready", "gone"))) return null;
   if (has("stock")) return fact("rootstock");
   if (has("variety")) return fact("variety", unknown < 2 && !has("dead", "gone", "alive"));
   if (has("crop")) return fact("crop");
@@ -112,6 +118,7 @@ const KINDS_OF_OTHER: readonly HeaderPart[] = [
   "pot",
   "seed",
   "sow",
+  "planted",
   "stock",
   "variety",
   "scion",
@@ -127,6 +134,7 @@ const OF_PLANTS: readonly HeaderPart[] = [
   "ready",
   "graft",
   "sow",
+  "planted",
   "seed",
   "begin",
   "germinate",
@@ -139,6 +147,7 @@ interface Sureness {
   readonly likely: boolean;
 }
 
+/** Longer than most: a rule a step, the surer before those that share a word with it. */
 function asStep(header: HeaderParts): PartsMeaning | null {
   const { says, unknown, aspect } = header;
   const has = (...parts: readonly HeaderPart[]) => parts.some((part) => says.has(part));
@@ -153,12 +162,14 @@ function asStep(header: HeaderParts): PartsMeaning | null {
   if (has("ready") || (has("gone") && has("meantFor"))) {
     // "Good seed", "Ready to graft" are fit for something else than leaving.
     return step("ready", "count", {
-      sure: unknown < 2 && !has("seed", "germinate", "graft", "bud", "sow"),
+      sure: unknown < 2 && !has("seed", "germinate", "graft", "bud", "sow", "planted"),
     });
   }
   if (has("shoot") && has("gone", "out", "burst", "loosen")) return step("bud break");
-  if (has("harden", "place") && has("out", "loosen", "takeOff") && !has("wrap")) {
-    return step("flush hardening");
+  if (has("harden", "place") && has("out", "loosen", "takeOff") && !has("wrap", "film")) {
+    // "Out of the nursery" may be sold.
+    const sure = unknown === 0 && (has("harden") || !has("out"));
+    return step("flush hardening", "day", { sure, likely: sure });
   }
   if (has("gone", "out")) {
     if (aspect === "day") return OTHER;
@@ -166,7 +177,8 @@ function asStep(header: HeaderParts): PartsMeaning | null {
     return { kind: "fact", fact: "dispatched", sure };
   }
   const living = has("alive", "take");
-  if (has("loosen", "takeOff") && (has("wrap", "container") || !living)) return release(header);
+  if (has("loosen", "takeOff") && (has("wrap", "film", "container") || !living))
+    return release(header);
   if (has("graft") && has("germinate"))
     return step("take count", "count", { sure: false, likely: false });
   const late = (header.afterDays ?? 0) > LATEST_TAKES || (header.turn ?? 1) > 1;
@@ -181,7 +193,7 @@ function asStep(header: HeaderParts): PartsMeaning | null {
       likely: unknown < 2 && (has("cutBack") || aspect === "day"),
     });
   if (has("union")) return step("union closed");
-  if (has("burst") && has("check", "germinate", "sow", "seed"))
+  if (has("burst") && has("check", "germinate", "sow", "planted", "seed"))
     return step("germination", "count", { sure: false, likely: false });
   if (has("burst") || (has("begin") && has("bud", "shoot"))) return step("bud break");
   if (has("harden")) return step("flush hardening");
@@ -192,7 +204,7 @@ function asStep(header: HeaderParts): PartsMeaning | null {
       likely: unknown < 2 && first,
     });
   }
-  if (has("check") && !has("germinate", "sow", "seed", "ready")) {
+  if (has("check") && !has("germinate", "sow", "planted", "seed", "pot", "ready")) {
     return step("take count", "count", { sure: false, likely: unknown < 2 && !late });
   }
   if (has("pot") && has("seed")) return step("sowing", "count", { sure: false, likely: false });
@@ -202,9 +214,14 @@ function asStep(header: HeaderParts): PartsMeaning | null {
   if (has("root")) return step("rooting", "count");
   if (has("germinate"))
     return step("germination", "count", { sure: unknown === 0 && !has("container") });
-  if (has("sow", "seed") || (has("begin") && !has("container"))) {
-    return step("sowing", has("sow", "begin") ? "day" : "count");
+  // "Planted in bags" may be sown or potted.
+  if (has("planted") && has("container") && !has("seed")) {
+    return step("potting", "day", { sure: false, likely: false });
   }
+  if (has("sow", "planted", "seed")) {
+    return step("sowing", has("sow", "planted", "begin") ? "day" : "count");
+  }
+  if (has("begin") && !has("container")) return step("sowing", "day", { likely: unknown === 0 });
   if (has("bud"))
     return step("grafting", "count", {
       sure: unknown === 0 && (aspect === "count" || has("aside")),
@@ -220,15 +237,18 @@ function asStep(header: HeaderParts): PartsMeaning | null {
 /** The first opening of the wrap, or the day on which it came off. */
 function release({ says, unknown, turn }: HeaderParts): PartsMeaning {
   const off = turn === 1 ? false : turn !== null || says.has("takeOff");
+  // A film that is opened may be the cap or what binds the bud.
+  const isFilm = says.has("film") && !says.has("wrap") && !says.has("takeOff") && turn === null;
   return {
     kind: "step",
     key: off && !says.has("container") ? "wrap off" : "first release",
     usual: "day",
-    likely: unknown === 0 && !says.has("takeOff") && (turn ?? 1) === 1,
+    likely: unknown === 0 && !says.has("takeOff") && (turn ?? 1) === 1 && !isFilm,
     // "Destape", "buka": opened, but the wrap, the cap or the bag?
     sure:
       unknown === 0 &&
-      (turn !== null || says.has("wrap") || says.has("container")) &&
+      !isFilm &&
+      (turn !== null || says.has("wrap") || says.has("film") || says.has("container")) &&
       !(says.has("takeOff") && says.has("container")),
   };
 }

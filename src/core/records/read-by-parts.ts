@@ -45,13 +45,20 @@ export function readByParts(
   const { target } = parts;
   if (kind === "log") return inLog(target, take, ask);
   if (target.kind === "event") return UNKNOWN;
-  const { holds, plainly, ownDays, numbers } = values();
+  const { holds, plainly, ownDays, numbers, texts } = values();
   if (target.kind === "fact") {
     if (target.fact === "culled" || target.fact === "dispatched") {
       return holds === "count" || holds === null ? take(target) : UNKNOWN;
     }
     if (holds === "day" && ownDays && target.fact !== "closed") return UNKNOWN;
     if (holds === "day" && plainly && NEVER_DAYS.has(target.fact)) return UNKNOWN;
+    if (
+      holds === "day" &&
+      (target.fact === "place" || target.fact === "fromLot") &&
+      areDays(texts)
+    ) {
+      return UNKNOWN;
+    }
     const number = target.fact === "batch" || target.fact === "place" || target.fact === "fromLot";
     if (holds === "count" && plainly) {
       if (!number) return ask(target);
@@ -80,6 +87,13 @@ const NEVER_DAYS: ReadonlySet<string> = new Set([
   "method",
   "grafter",
 ]);
+
+/** "1-2" and "S-4" may be names; "12/05/26" has a day, a month and a year. */
+const WHOLE_DAY = /^\d{1,4}[/.-](?:\d{1,2}|\p{L}{3,})[/.-]\d{2,4}$/u;
+
+function areDays(texts: readonly string[]): boolean {
+  return texts.filter((text) => WHOLE_DAY.test(text)).length * 2 > texts.length;
+}
 
 /** Places with numbers for names are few; more than these are plants (our choice). */
 const MOST_PLACES = 200;

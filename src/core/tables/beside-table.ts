@@ -1,6 +1,7 @@
 /* Longer than most: a header is settled in five steps, each of which needs the state of the others. */
 import { cellText, type Grid, isBlank } from "../cells";
-import { normalText, wordSet } from "../words";
+import { lazily } from "../lazily";
+import { everyWord, longestBeginning, normalText, wordSet } from "../words";
 import { type BesideTable, type FieldRule, fieldRules, headerSays } from "./beside-fields";
 import { allDiffer, columnHolds, type Holds } from "./column-holds";
 import {
@@ -39,6 +40,10 @@ export interface Wanted<Field extends string> {
 }
 
 const NOTES = wordSet(({ facts }) => facts.note);
+/** "Rmks", "Keterangan", "Observaciones": words that say so in the headers of records. */
+const noteWords = lazily(
+  () => new Map(everyWord(({ parts }) => parts.note).map((word) => [word, true])),
+);
 
 /** Finds a table by its known headers, else by the words in its headers and what its columns hold. */
 export function besideTable<Field extends string>(
@@ -240,7 +245,13 @@ function takenByCells<Field extends string>(
 }
 
 function isNote(header: string): boolean {
-  return NOTES.has(normalText(header));
+  const text = normalText(header);
+  const known = noteWords();
+  return (
+    NOTES.has(text) ||
+    (text !== "" &&
+      text.split(" ").every((word) => known.has(word) || longestBeginning(known, word, 4) === true))
+  );
 }
 
 /** The one field that is still wanting of which the column says a word. */

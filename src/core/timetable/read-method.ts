@@ -94,10 +94,11 @@ function fits(method: MethodWords, wanted: MethodWords, isNear: boolean): boolea
   const hasWay = (way: WayName) =>
     method.ways.includes(way) || (isNear && method.ways.some((one) => NEAR[way] === one));
   // A name that says nothing but the way serves every crop, if that is the way meant.
-  const isOfEvery = !namesMore(method) && wanted.ways.length > 0;
+  const saysWay = wanted.ways.length > 0 || wanted.isBudding;
+  const isOfEvery = !namesMore(method) && saysWay;
   return (
     (isOfEvery || says(method, wanted.crops)) &&
-    (namesMore(method) || wanted.ways.length > 0) &&
+    (namesMore(method) || saysWay) &&
     wanted.others.every((word) => method.others.includes(word)) &&
     wanted.ways.every(hasWay) &&
     (!wanted.isBudding || method.isBudding || method.ways.some((way) => BUDS.has(way)))

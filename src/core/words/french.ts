@@ -105,7 +105,8 @@ export const french: LanguageText = {
 
   // Parts of headers: a word of four letters or more is how longer ones begin
   parts: {
-    sow: "semi, seme, ensemenc, plante",
+    sow: "semi, seme, ensemenc",
+    planted: "plante",
     seed: "grain, feve, noix, semence, noyau, amande, pepin, cabosse",
     begin: "mise, mis, debut, depart",
     germinate: "lev, leve, soldat, papillon, naiss, nes",
@@ -115,13 +116,14 @@ export const french: LanguageText = {
     bud: "ecusson, yeux, oeil, bourgeon",
     loosen: "desserr, ouver, ouvr, degag, incis, fendu",
     takeOff: "deligat, retrait, oter, enlev, delia, deband, retir, ote",
-    wrap: "ligat, ruban, lien, plastiq, manchon, coiffe, attache, bande",
+    wrap: "ligat, ruban, lien, manchon, coiffe, attache, bande",
+    film: "plastiq",
     burst: "debourr, demarr, brout, gonfl, eclos",
     shoot: "rejet",
     flush: "pouss, feuil",
     union: "cicatris, soud",
     cutBack: "etet, rabat, recep, arcur, cassage, ecim, courbure",
-    harden: "durciss, endurciss, soleil, aout, desombr, ombrage",
+    harden: "durciss, endurci, soleil, aout, desombr, ombrage",
     alive: "vif, vifs, survi, viv, vive",
     take: "repr, pris, reuss, rep",
     check: `
@@ -316,19 +318,20 @@ export const french: LanguageText = {
     approach: "approche",
     patch: "plaque, brun, brune",
     green: "vert, verte",
-    shield: "t, ecusson, ecussonnage, t renverse, œil en t, oeil en t",
+    shield: "t, ecusson, ecussonnage, t renverse, t inverse, œil en t, oeil en t",
     chip: "chip, eclat",
     softwood: "bois tendre, herbacee",
     stone: "noyau, epicotyle, epicotylee",
-    hypocotyl: "hypocotyle, hypocotyledonaire, allumette, stade allumette",
+    hypocotyl:
+      "hypocotyle, hypocotyledonaire, allumette, stade allumette, soldat, petit soldat, stade soldat, stade petit soldat",
     cutting: "bouture, boutures, bouturage, bouture racinee, boutures racinees",
     seedling: `
-      semis, franc, francs, franc de pied, issu de semis, graine, graines, plants de graine,
+      semis, semis direct, franc, francs, franc de pied, issu de semis, graine, graines, plants de graine,
       non greffe, tout venant`,
   },
   budding: "œil, oeil, bourgeon",
   graftFillers: `
-    greffe, greffes, greffee, greffage, gref, en, de, du, des, sur, par, a, au, la, le, l, d`,
+    greffe, greffes, greffee, greffage, gref, g, dormant, en, de, du, des, sur, par, a, au, la, le, l, d`,
   crops: {
     cocoa: "cacao, cacaoyer, cacaoyers",
     coffee: "cafe, cafeier, cafeiers",

@@ -1,6 +1,8 @@
-/** What one word of a header may say. `takeOff` ends the wrap, `loosen` opens it for the first time. */
+/** What one word of a header may say. `takeOff` ends the wrap, `loosen` opens it for the first time;
+ * `film` may be wrap or cap, and who `planted` may have sown or potted. */
 export type HeaderPart =
   | "sow"
+  | "planted"
   | "seed"
   | "begin"
   | "germinate"
@@ -11,6 +13,7 @@ export type HeaderPart =
   | "loosen"
   | "takeOff"
   | "wrap"
+  | "film"
   | "burst"
   | "shoot"
   | "flush"

@@ -70,8 +70,7 @@ export const indonesian: LanguageText = {
     },
     "first release": {
       name: `
-        buka plastik, buka sungkup, pembukaan ikatan, buka ikatan pertama, buka okulasi,
-        pembukaan sungkup`,
+        buka sungkup, buka ikatan pertama, pembukaan sungkup`,
       day: "tgl buka, tanggal buka",
     },
     "bud break": {
@@ -110,8 +109,8 @@ export const indonesian: LanguageText = {
   // Parts of headers: a word of four letters or more is how longer ones begin
   parts: {
     sow: `
-      semai, disemai, penyemaian, tabur, tanam, ditanam, penanaman, sebar, tebar,
-      menanam, menyemai, nyemai, tugal, smai`,
+      semai, disemai, penyemaian, tabur, sebar, tebar, menyemai, nyemai, tugal, smai`,
+    planted: "tanam, ditanam, penanaman, menanam",
     seed: "biji, benih, butir, gelondong",
     begin: "mulai, awal, dimulai",
     germinate: "perkecambahan, tumbuh, semaian, kecamb, serdad, tmbh, berkecamb",
@@ -122,8 +121,10 @@ export const indonesian: LanguageText = {
       okul, penyamb, samb, menyambung, nyambung, smbung, sbg`,
     bud: "mata",
     loosen: "buka, dibuka, pembukaan, longgar, bk, melonggar, kendor, kendur",
-    takeOff: "lepas, dilepas, pelepasan, cabut, dicabut, copot, dicopot, tali, ikat, melepas",
-    wrap: "plastik, sungkup, tudung, selubung, kerodong",
+    takeOff:
+      "lepas, dilepas, pelepasan, cabut, dicabut, copot, dicopot, tali, ikat, melepas, buang",
+    wrap: "sungkup, tudung, selubung, kerodong",
+    film: "plastik",
     burst: "pecah, bertunas, muncul, pch, bengkak",
     shoot: "tunas, tns",
     flush: "pupus, trubus, daun, payung, mekar",
@@ -131,7 +132,7 @@ export const indonesian: LanguageText = {
     cutBack: `
       lengkung, pelengkungan, pangkas, pemangkasan, runduk, dirunduk, penggal,
       pemenggal, serong, dipangkas, dilengkung, dipenggal, pemotong`,
-    harden: "penguatan, adapt, matahari, penyesuaian, jemur, aklim, dikeraskan, keras",
+    harden: "adapt, matahari, penyesuaian, jemur, aklim, dikeraskan, keras",
     alive: "hidup, hdp, bertahan, segar, sehat",
     take: "jadi, berhasil, keberhasilan, jd, sukses",
     check: `
@@ -167,7 +168,7 @@ export const indonesian: LanguageText = {
     kind: "cara, metode, teknik, tipe, sistem, perbanyak",
     crop: "tanaman, komod",
     customer: "pembeli, pemesan, pelanggan, tujuan, penerima, konsumen, petani, instansi",
-    closed: "ditutup, selesai, tutup, tuntas, kelar",
+    closed: "selesai, tutup, tuntas, kelar",
     note: "catatan, ket, keterangan, cat, kondisi, ktr, ktrgn",
     measure: `
       persen, tinggi, panjang, harga, biaya, satuan, cuaca, umur, jam, suhu, kelembab,
@@ -271,7 +272,8 @@ export const indonesian: LanguageText = {
   // Words in cells
   yes: "ya, y, benar, x, sudah, selesai",
   no: "tidak, tdk, belum, blm, salah",
-  nothing: "nihil, tidak ada, tdk ada, kosong, belum dihitung, blm dihitung, belum",
+  nothing:
+    "nihil, tidak ada, tdk ada, belum ada, blm ada, kosong, belum dihitung, blm dihitung, belum",
   notDone: "tidak perlu, tdk perlu, tidak usah, tidak diperlukan, tidak berlaku, dilewati",
   noName: `
       tidak diketahui, tidak tahu, belum tahu, tanpa nama, campur, campuran, macam macam,
@@ -310,7 +312,7 @@ export const indonesian: LanguageText = {
 
   // Ways of propagation and crops, as a cell names them
   ways: {
-    cleft: "celah, sambung celah",
+    cleft: "celah, sambung celah, belah",
     wedge: "pucuk, s pucuk, puncak, sp",
     side: "samping, ss",
     veneer: "veneer",
@@ -325,8 +327,8 @@ export const indonesian: LanguageText = {
     cutting: "stek, setek, stek batang, setek batang",
     seedling: "biji, semai, semaian, bibit semai, tanpa sambung",
   },
-  budding: "okulasi, tempel, mata tempel",
-  graftFillers: "sambung, sambungan, samb, smb, smbg, bibit, dari, asal, dengan",
+  budding: "okulasi, okl, tempel, mata tempel",
+  graftFillers: "sambung, sambungan, samb, smb, smbg, sbg, sb, bibit, dari, asal, dengan",
   crops: {
     cocoa: "kakao",
     coffee: "kopi",

@@ -50,7 +50,7 @@ export const portuguese: LanguageText = {
   },
   steps: {
     sowing: {
-      name: "semeadura, semeio, plantio, semeado, semeada",
+      name: "semeadura, semeio, semeado, semeada",
       day: `semeado em`,
       count: `sementes semeadas, semeadas`,
     },
@@ -66,7 +66,7 @@ export const portuguese: LanguageText = {
     },
     "first release": {
       name: `
-        retirada da fita, abertura da fita, primeira abertura, retirada do saquinho, corte do fitilho`,
+        retirada da fita, abertura da fita, primeira abertura, retirada do saquinho`,
       day: "dt abertura",
     },
     "bud break": {
@@ -105,7 +105,8 @@ export const portuguese: LanguageText = {
 
   // Parts of headers: a word of four letters or more is how longer ones begin
   parts: {
-    sow: "sem, plantio, plantad, plantar, plantou",
+    sow: "sem",
+    planted: "plantio, plantad, plantar, plantou",
     seed: "sementes, caroco, castanha, amendoa, graos, noz, nozes",
     begin: "comec",
     germinate: "nasc, palit, orelha, plantul",
@@ -116,6 +117,7 @@ export const portuguese: LanguageText = {
     loosen: "afroux, abriu, abert, abrir, desapert",
     takeOff: "tirou, tirar, desfit, tirad, remoc, desamar, desenrol",
     wrap: "fita, fitilh, amarr, camara, copinho, sacolinha, barbant",
+    film: "plastic",
     burst: "brot, brotou, rebrot, estour, abrol",
     shoot: "broto",
     flush: "lancament, fluxo, folhas",
@@ -301,7 +303,7 @@ export const portuguese: LanguageText = {
     side: "lateral, fenda lateral",
     veneer: "placagem",
     approach: "encostia, encosto, encostia lateral",
-    patch: "placa, janela, janela aberta, placa em janela, placa em janela aberta, madura",
+    patch: "placa, marrom, janela, janela aberta, placa em janela, placa em janela aberta, madura",
     green: "verde, placa verde",
     shield: "t, t invertido, t inv, t normal, escudo",
     chip: "chip, lasca",

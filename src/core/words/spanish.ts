@@ -65,8 +65,7 @@ export const spanish: LanguageText = {
     },
     "first release": {
       name: `
-        primer destape, aflojado, primera apertura, primer desamarre, corte de cinta, desate,
-        soltar amarre, descubrir injerto`,
+        primer destape, aflojado, primera apertura, primer desamarre, descubrir injerto`,
       day: "fecha destape",
     },
     "bud break": {
@@ -106,7 +105,8 @@ export const spanish: LanguageText = {
 
   // Parts of headers: a word of four letters or more is how longer ones begin
   parts: {
-    sow: "siem, semb, plantac, almacig, germinador",
+    sow: "siem, semb, almacig, germinador",
+    planted: "plantac, plantado, plantada, plantar",
     seed: "semilla, hueso, pepa, nuez, nueces, pepita, grano, almendra",
     begin: "comienzo, inici, empez",
     germinate: "nacid, nacio, nac, salieron, chapola, fosforo, mariposa",
@@ -114,9 +114,10 @@ export const spanish: LanguageText = {
     pot: "embols, enfund, trasp, pase, enmacet, pasad",
     graft: "injert, inj, enjert, enyem",
     bud: "yema, escudet",
-    loosen: "desat, afloj, solt, liber, apert",
-    takeOff: "desvend, quit, fuera, zaf, sacar, destap, descap",
-    wrap: "cinta, vendaje, venda, nylon, capuch, caperuza, bolsita",
+    loosen: "afloj, solt, liber, apert",
+    takeOff: "desat, desvend, quit, fuera, zaf, sacar, destap, descap",
+    wrap: "cinta, vendaje, venda, capuch, caperuza, bolsita",
+    film: "nylon, plastico",
     burst: "broto, hinch, movid, despert",
     shoot: "brote",
     flush: "hoja, flujo",
@@ -302,11 +303,11 @@ export const spanish: LanguageText = {
 
   // Ways of propagation and crops, as a cell names them
   ways: {
-    cleft: "pua, hendidura, hendido",
+    cleft: "de pua, inj pua, con pua, injerto pua, hendidura, hendidura simple, hendido",
     wedge: "pua terminal, pua term, terminal, hendidura terminal, cuna, cuna terminal, apical",
     side: "lateral, lat, pua lateral, hendidura lateral",
     veneer: "enchapado, enchape, enchapado lateral, enchape lateral",
-    approach: "aproximacion",
+    approach: "aproximacion, arrime",
     patch: "parche, ventana",
     green: "verde, parche verde",
     shield: "t, escudete, escudo, t invertida, t invertido",
@@ -315,9 +316,9 @@ export const spanish: LanguageText = {
     stone: "epicotilo, hueso",
     hypocotyl: "hipocotilo, hipocotilar, hipocotiledonar, hipocotiledonal, fosforito",
     cutting: `
-      estaca, estacas, esqueje, esquejes, ramilla, ramillas, estaca enraizada, estacas enraizadas`,
+      estaca, estacas, esqueje, esquejes, ramilla, ramillas, ramilla enraizada, ramillas enraizadas, estaca enraizada, estacas enraizadas`,
     seedling: `
-      semilla, franco, pie franco, plantula, plantula de semilla, sin injertar, sin injerto`,
+      semilla, pepa, franco, pie franco, plantula, plantula de semilla, sin injertar, sin injerto`,
   },
   budding: "yema, yemas",
   graftFillers: "injerto, injertos, injertado, injertacion, inj, de, en, por, con, el, la",

@@ -23,6 +23,11 @@ describe("what a log's own words say was done", () => {
     expect(done(word)).toEqual({ kind: "culled" });
   });
 
+  // A film may be the cap or what binds the bud; who planted may have sown or potted.
+  it.each([["buka plastik okulasi"], ["plantio"], ["Tanam polybag"]])("%s is not sure", (word) => {
+    expect(done(word)).toBeNull();
+  });
+
   it.each([["not ready"], ["survivors"], ["graft count"], ["sowing & potting"], ["Tape off"]])(
     "%s may be another thing",
     (word) => {

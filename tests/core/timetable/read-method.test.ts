@@ -123,6 +123,13 @@ describe("methods and crops", () => {
     expect(read("wedge", "Cocoa")).toBe("Cocoa cleft graft");
   });
 
+  // "Okulasi" of rubber was read as the green bud, though a patch bud of every crop stood beside it.
+  it("are asked about where a bud may be the crop's own or that of every crop", () => {
+    const read = own("Patch bud", "Rubber green bud");
+    expect(read("okulasi", "Rubber")).toBe("several-methods");
+    expect(read("okulasi hijau", "Rubber")).toBe("Rubber green bud");
+  });
+
   it("are held against the names of an own timetable in the same way", () => {
     const one = own("Cocoa top graft");
     expect(one("greffe en fente")).toBe("Cocoa top graft");
