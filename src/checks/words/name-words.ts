@@ -27,7 +27,7 @@ export function readName(line: ValueLine, first: string): WordRead {
   if (is === "the name above") return readDitto(line);
   if (is === "no name") return readNoName(line);
   const other = line.apartFrom || first;
-  const read = line.kind === "customer" ? customers(line, other) : names(line, other);
+  const read = names(line, other);
   return { as: AS[read], outcome: nameOutcome(read, must) };
 }
 
@@ -42,6 +42,7 @@ function nameOutcome(read: TwoNames, must: string): Outcome {
 
 /** A column of names read: the names, by row, and what is asked about them. */
 function column(line: ValueLine, cells: readonly string[]) {
+  if (line.kind === "customer") return customersIn(line, cells);
   const kind = line.kind as NameKind;
   const rows = cells.map((cell, at) => [`C26-0${at + 1}`, cell, "2026-05-04", 100 + at]);
   const grid = gridOf([["Batch", HEADERS[kind], "Grafted on", "Grafts made"], ...rows]);
@@ -74,20 +75,15 @@ function readNoName(line: ValueLine): WordRead {
 }
 
 /** Customers of orders, which no other table names. */
-function customers(line: ValueLine, other: string): TwoNames {
+function customersIn(line: ValueLine, cells: readonly string[]) {
   const locale = localeOf(line.language);
-  const rows = [other, other, other, line.spelling].map((name, at) => [
-    at + 1,
-    name,
-    100,
-    "2027-03-01",
-  ]);
+  // Orders come back by their day.
+  const rows = cells.map((name, at) => [at + 1, name, 100, `2027-03-0${at + 1}`]);
   const { open, remarks } = readOrders(gridOf([["Order", "Customer", "Wanted", "By"], ...rows]), {
     asOf: AS_OF,
     localeOrder: localeOrder(locale),
     decimalMark: decimalMark(locale),
   });
   if (open.length !== rows.length) throw new Error("orders were lost");
-  if (remarks.length > 0) return "asked";
-  return new Set(open.map(({ customer }) => customer)).size === 1 ? "one" : "two";
+  return { names: open.map(({ customer }) => customer), asked: remarks.length > 0 };
 }

@@ -1,4 +1,4 @@
-import { normalText } from "../words";
+import { normalText, soundOf } from "../words";
 import { cutShort } from "./cut-short";
 import { foldName } from "./fold-name";
 
@@ -18,6 +18,7 @@ const LETTERS_FOR_A_SLIP_BESIDE = 4;
 const LETTERS_FOR_A_SWAP = 4;
 const LETTERS_FOR_A_SWAP_BESIDE = 2;
 const LETTERS_WITHOUT_VOWELS = 3;
+
 const ROMAN: readonly string[] = ["i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x"];
 /** More names than these that differ in one place are a way of naming, no slips (our choice). */
 const MOST_ALIKE = 3;
@@ -65,10 +66,11 @@ function formsOf(name: string): ReadonlySet<string> {
     `noughts ${key.replace(/(?<!\p{N})0+(?=\p{N})/gu, "")}`,
     `gaps ${key.replace(/(?<=\p{L}) (?=\p{L})/gu, "")}`,
     `strokes ${key.replace(/(?<=\p{N})stroke(?=\p{N})/gu, " ")}`,
-    ...(words.every((word) => /\p{L}/u.test(word)) ? [`order ${words.sort().join(" ")}`] : []),
+    ...(words.every((word) => /\p{L}/u.test(word)) ? [`order ${[...words].sort().join(" ")}`] : []),
     `slip ${key}`,
   ]);
   if (!/^\p{L}*$/u.test(key)) forms.add(`vowels ${withoutVowels(key)}`);
+  forms.add(`heard ${key.replace(/\p{L}{5,}/gu, soundOf)}`);
   for (const { 0: word, index } of key.matchAll(/\p{L}{2,}/gu)) {
     const end = index + word.length;
     const isBeside = word.length < key.length;

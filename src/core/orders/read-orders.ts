@@ -152,7 +152,7 @@ function orderReader(
     if (wanted === null) return blank(row, "wanted");
     if (wanted === 0) return { code: "none-wanted" };
     if (typeof day !== "number") return blank(row, "by");
-    const customer = cells.text(row, match("customer"));
+    const customer = cells.name(row, match("customer"));
     return {
       name: cells.text(row, match("order")) || customer,
       customer,

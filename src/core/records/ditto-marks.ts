@@ -6,7 +6,9 @@ import type { TableArea } from "./find-tables";
 import type { MatchedTable } from "./match-columns";
 import type { Trouble } from "./trouble";
 
-const SIGNS = /^[\s\-–—]*(?:["“”„″〃]+|'{1,2}|´´|,,)[\s\-–—]*$/;
+/** Also two with a gap between, and strokes between dashes: " ", -//-. */
+const SIGNS =
+  /^[\s\-–—._]*(?:["“”„″〃«»]+|['’‘´`′]{1,2}|,,|\/\/)(?:\s*["“”„″〃'’´`′])?[\s\-–—._]*$/;
 const WORDS = wordSet(({ ditto }) => ditto);
 /** No longer text is looked up: names and notes are, by the ten thousand. */
 const LONGEST = 16;

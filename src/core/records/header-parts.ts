@@ -24,6 +24,8 @@ export interface HeaderParts {
   /** Whether it opens or ends with a little word that wants a name: "de lote", "Púas de". */
   readonly opensWithOf: boolean;
   readonly endsWithOf: boolean;
+  /** Whether it says not: "Non repris". */
+  readonly isNot: boolean;
   /** Whether it names two things side by side: "Variety / stock". */
   readonly isTwo: boolean;
 }
@@ -31,6 +33,7 @@ export interface HeaderParts {
 const DAY_WORDS = wordSet((words) => words.dayWords);
 const COUNT_WORDS = wordSet((words) => words.countWords);
 const FILLERS = wordSet((words) => words.headerFillers);
+const NOT = wordSet((words) => [...words.workDays.except, ...words.no]);
 /** "Sambung hipokotil", "Enxertia verde": which way is meant says nothing more of a column. */
 const WAYS = wordSet((words) => Object.values(words.ways).flat());
 
@@ -127,6 +130,9 @@ export function headerParts(header: string): HeaderParts {
     turn,
     opensWithOf: words.length > 1 && FILLERS.has(words[0] as string),
     endsWithOf: words.length > 1 && FILLERS.has(words[words.length - 1] as string),
+    isNot: words.some(
+      (word) => NOT.has(word) && !COUNT_WORDS.has(word) && partsOf(word).size === 0,
+    ),
     isTwo: TWO.test(header),
   };
 }

@@ -96,13 +96,13 @@ function kindOf(
   return hasStep && steps === 0 ? "log" : "batches";
 }
 
-/** "De lote" is no batch, though it is once "de" is set aside; nor is "Germ %" a count. */
+/** "De lote" is no batch, "Entres dari" no variety, though it is once "de" is set aside; nor is "Germ %" a count. */
 function saysLess(ways: readonly Understanding[], header: string, words: HeaderWords): boolean {
   if (ways[0]?.sureness === 3 && !header.includes("%")) return false;
   const target = words.byParts(header)?.target;
   return (
     (target === null && header.includes("%")) ||
-    (target?.kind === "fact" && target.fact === "fromLot")
+    (target?.kind === "fact" && (target.fact === "fromLot" || target.fact === "scionSource"))
   );
 }
 

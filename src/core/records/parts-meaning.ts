@@ -47,6 +47,8 @@ const LATEST_TAKES = 56;
  * names goes before steps ("Grafting by"), what became of plants before what was done to them ("Grafts alive").
  */
 export function partsMeaning(header: HeaderParts): PartsMeaning | null {
+  // "Non repris", "tidak jadi" are the others.
+  if (header.isNot) return null;
   return asName(header) ?? asStep(header);
 }
 
@@ -177,16 +179,21 @@ function asStep(header: HeaderParts): PartsMeaning | null {
     return { kind: "fact", fact: "dispatched", sure };
   }
   const living = has("alive", "take");
+  // "Sem fita" is without; what sprouts of a shoot has germinated no more.
+  if (has("sow") && has("wrap", "film")) return null;
+  if (has("germinate") && has("shoot")) return step("bud break", "day", { sure: false });
   if (has("loosen", "takeOff") && (has("wrap", "film", "container") || !living))
     return release(header);
   if (has("graft") && has("germinate"))
     return step("take count", "count", { sure: false, likely: false });
   const late = (header.afterDays ?? 0) > LATEST_TAKES || (header.turn ?? 1) > 1;
-  if (living)
+  if (living) {
+    const seedlings = has("alive") && has("sow", "planted", "seed", "germinate");
     return step("take count", "count", {
-      sure: unknown === 0 && !late,
-      likely: unknown < 2 && !late,
+      sure: unknown === 0 && !late && !seedlings,
+      likely: unknown < 2 && !late && !seedlings,
     });
+  }
   if (has("cutBack", "cut"))
     return step("cut back", "day", {
       sure: unknown === 0 && has("cutBack", "stock"),

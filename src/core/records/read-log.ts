@@ -123,6 +123,10 @@ function lineReader(
     if (batch === "") return listed(row, batchMatch, "line-without-batch");
     const what = whatWasDone(cells.text(row, stepMatch), { stepKeys, byParts });
     if (what === null) return listed(row, stepMatch, "line-without-step");
+    // "Moved" may be into bags, or out of the shade, where no place says that it was to another one.
+    if (what.kind === "moved" && cells.text(row, matchOf("place")) === "") {
+      return listed(row, stepMatch, "line-without-step");
+    }
     let isNotDone = false;
     const day = dayIn(row, () => {
       isNotDone = true;

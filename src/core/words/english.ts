@@ -288,7 +288,7 @@ export const english: LanguageText = {
   noName: `
       unknown, not known, no name, unnamed, mixed, mix, various, several, no label,
       no tag, unlabelled, not sure, no idea, not labelled, assorted, not recorded`,
-  ditto: "ditto, do, same, same as above, as above",
+  ditto: "ditto, do, same, same as above, as above, the same, ibid",
   totals: "total, totals, subtotal, sub total, grand total, sum, overall",
   about: "about, approx, approximately, around, circa, ca, c, some, est, over",
   dozen: "doz, dozen, dozens, dz",

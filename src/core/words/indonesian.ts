@@ -109,7 +109,7 @@ export const indonesian: LanguageText = {
   // Parts of headers: a word of four letters or more is how longer ones begin
   parts: {
     sow: `
-      semai, disemai, penyemaian, tabur, sebar, tebar, menyemai, nyemai, tugal, smai`,
+      semai, disemai, penyemaian, tabur, sebar, tebar, menyemai, nyemai, tugal, smai, ditabur, tancap`,
     planted: "tanam, ditanam, penanaman, menanam",
     seed: "biji, benih, butir, gelondong",
     begin: "mulai, awal, dimulai",
@@ -138,7 +138,7 @@ export const indonesian: LanguageText = {
     check: `
       hitung, perhitungan, pengamatan, pemeriksaan, cek, htg, periks, dihitung,
       diperiksa, penghitungan, dicek, sensus, amati`,
-    ready: "siap, layak, memenuhi",
+    ready: "siap, layak, memenuhi, lulus",
     gone: `
       jual, terjual, dijual, penjualan, kirim, dikirim, terkirim, salur, tersalur,
       disalurkan, penyaluran, laku, pengiriman, dibeli, serah, diserah, krm, dikrm`,
@@ -153,13 +153,13 @@ export const indonesian: LanguageText = {
     scion: "entres, entris, atas, pucuk, ranting",
     garden: "induk, kbn",
     source: "asal, dari, sumber, berasal",
-    batch: "kelompok, klp, gelombang, angkatan, partai",
-    code: "kode, nomor, nmr, kd",
+    batch: "kelompok, klp, gelombang, angkatan, partai, kel",
+    code: "kode, nomor, nmr, kd, seri",
     variety: "klon, kultivar, hibrida",
     stock: "bawah, bb, bwh",
     place: `
       petak, bedeng, naungan, lokasi, blok, kebun, rumah, screen, rak, bangsal,
-      gh, ruang, tempat, posisi, bdg, paranet, lajur, lembab`,
+      gh, ruang, tempat, posisi, bdg, paranet, lajur, lembab, jalur`,
     by: "oleh, olh",
     grafter: "okulator, penyambung, penempel, pengokulasi, tukang, juru, tkg",
     person: `
@@ -168,8 +168,8 @@ export const indonesian: LanguageText = {
     kind: "cara, metode, teknik, tipe, sistem, perbanyak",
     crop: "tanaman, komod",
     customer: "pembeli, pemesan, pelanggan, tujuan, penerima, konsumen, petani, instansi",
-    closed: "selesai, tutup, tuntas, kelar",
-    note: "catatan, ket, keterangan, cat, kondisi, ktr, ktrgn",
+    closed: "selesai, tutup, tuntas, kelar, habis",
+    note: "catatan, ket, keterangan, cat, kondisi, ktr, ktrgn, masalah, lain",
     measure: `
       persen, tinggi, panjang, harga, biaya, satuan, cuaca, umur, jam, suhu, kelembab,
       berat, gram, ttd, tanda, telp, hp, upah, dosis, lebar, tebal, hujan`,
@@ -179,7 +179,7 @@ export const indonesian: LanguageText = {
     weekUnit: "mgg, minggu",
     monthUnit: "bulan, bln",
     first: "pertama",
-    later: "kedua, ketiga, terakhir, akhir",
+    later: "kedua, ketiga, terakhir, akhir, masih",
   },
 
   // Headers and names of the other tables
@@ -278,7 +278,7 @@ export const indonesian: LanguageText = {
   noName: `
       tidak diketahui, tidak tahu, belum tahu, tanpa nama, campur, campuran, macam macam,
       tanpa label, tak diketahui, tdk diketahui, tanpa identitas, bermacam macam`,
-  ditto: "sda, s d a, sama, idem, sama dengan di atas",
+  ditto: "sda, s d a, sama, idem, sama dengan di atas, sama di atas, seperti di atas",
   totals: "total, jumlah, jml, subtotal, sub total, jumlah total, total seluruh",
   about: "kira kira, sekitar, kurang lebih, lk, kl, hampir, perkiraan, sekira",
   dozen: "lusin, lsn",
