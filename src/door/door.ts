@@ -25,6 +25,7 @@ import {
   readTimetable,
   readTold,
   recordedSteps,
+  type SampleHabits,
   type Timetable,
   type Told,
   type ToldWords,
@@ -46,6 +47,8 @@ export interface Door {
   grid(value: unknown): Grid;
   /** A table beside the records, with the headers that were told of it under our names. */
   beside(table: BesideTable, value: unknown): Grid;
+  /** How the workbook's locale writes days and numbers. */
+  habits(): SampleHabits;
   cell(value: unknown): Cell;
   day(name: string, value: unknown): CivilDay;
   /**
@@ -109,6 +112,7 @@ export function openDoor(host: Host, columns: unknown = ""): Door {
     hearing: (more) => openDoor(host, more),
     grid: (value) => gridIn(value, days),
     beside,
+    habits: () => ({ localeOrder: order(), decimalMark: mark() }),
     cell: (value) => cellIn(value, days),
     day: (name, value) => dayArgument(name, cellIn(value, days), order),
     timetableWithFaults,

@@ -1,21 +1,32 @@
-import { InputError, readCount, germinationSummary as summary } from "../core";
-import { type Door, rowsOf } from "../door/index";
+import {
+  InputError,
+  readCount,
+  readSamples,
+  seedBatches,
+  germinationSummary as summary,
+} from "../core";
+import { type Door, isMissing, rowsOf, wholeNumberArgument } from "../door/index";
 import * as help from "../sentences/made/germination-summary-help";
-import { germinationTable } from "../wording/germination-table";
+import { germinationTable, seedTable } from "../wording/germination-table";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
-import { neededNumber, raw } from "./parameter";
+import { raw, rawOrNone } from "./parameter";
 
 export const germinationSummary = functionOf(
-  { days: raw, counts: raw, sown: neededNumber },
-  ({ days, counts, sown }, door) =>
-    germinationTable(
+  { days: raw, counts: rawOrNone, sown: rawOrNone },
+  ({ days, counts, sown }, door) => {
+    const [first] = rowsOf(days);
+    if (isMissing(counts) && isMissing(sown) && first !== undefined && first.length > 1) {
+      return seedTable(seedBatches(readSamples(door.beside("germination", days), door.habits())));
+    }
+    return germinationTable(
       summary({
         days: columnOf(door, "days", days),
         counts: rowsOf(counts).map((row) => row.map((value) => countIn(door, "counts", value))),
-        sown,
+        sown: wholeNumberArgument("sown", door.cell(sown), 0),
       }),
-    ),
+    );
+  },
 );
 
 export const germinationSummaryHelp: HelpOf<typeof germinationSummary> = {

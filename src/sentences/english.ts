@@ -422,6 +422,12 @@ export const english = {
   },
 
   germination: {
+    batchMore:
+      "More came up than was sown, so these are left out: {batches, list}. If you write how many are up in all, call that column Up so far.",
+    batchPoor:
+      "{batch} comes up poorly: {share, share} on day {day, count}, where the others had {others, share}. Sow again now if you need the plants.",
+    batchSamples: "{batch}: {samples}",
+    batchUnsaid: "Nothing says how many seeds were sown, so these are left out: {batches, list}.",
     cameUp: "Came up",
     days: "days",
     daysSquared: "days²",
@@ -453,19 +459,30 @@ export const english = {
   },
 
   germinationColumns: {
+    batch: "Batch",
+    germination: "Germination",
+    halfUp: "Half up after days",
+    high: "High",
+    lastInspection: "Last inspection, day",
+    low: "Low",
     measure: "Measure",
+    othersByThen: "Others by then",
+    samples: "Samples",
+    seedsSown: "Seeds sown",
     unit: "Unit",
+    up: "Came up",
     value: "Value",
   },
 
   germinationSummaryHelp: {
     answers:
-      "One row per figure, with its unit. With several samples the last row says if they agree.",
-    counts: "Seeds newly come up at each inspection. One column for each sample, sown alike.",
-    days: "Days since sowing of each inspection, one column.",
+      "One row per figure, with its unit. With several samples the last row says if they agree. Of a table, one row per batch, beside what the others had by the same day.",
+    counts:
+      "Seeds newly come up at each inspection. One column for each sample, sown alike. Leave it out for a table.",
+    days: "Days since sowing of each inspection, one column. Or a table with one row per inspection: Batch, Sample, Sown on, Seeds sown, Day, and Came up (since the last one) or Up so far.",
     sentence:
       "How well and how fast seed came up: share, days until half were up, mean time, speed.",
-    sown: "Seeds sown in all.",
+    sown: "Seeds sown in all. Leave it out for a table.",
   },
 
   localPage: {
@@ -1145,17 +1162,21 @@ read. Without FILE an invented nursery is opened.
     columnUnread: "{header} (perhaps {name})",
     crew: "crew",
     endsBefore: "it ends before it begins",
+    germination: "samples of seed",
     holdsUnknown: "it does not say how many the place holds",
     holdsUnread: "we can't read how many it holds, {why}",
     moreThanDay: '"{found}" is more hours than a day has',
     namedTwice: "{name} is there twice, the smaller number counts",
+    noBatch: "it names no batch",
     noDay: '"{found}" is not a day we can read',
     noFirstDay: "it has no first day",
     noHours: "{name} is left out: no hours a day.",
+    noInspectionDay: "it has no day of inspection",
     noItem: "it names no item",
     noName: "it names nobody",
     noPlace: "it names no place",
     noPrice: "{item} has no price",
+    noSowing: "nothing says when it was sown",
     noStep: 'the timetable has no step "{found}"',
     notByTime: "{item} needs a price by the hour or minute",
     notHours: '"{found}" is not a number of hours',
@@ -1170,6 +1191,9 @@ read. Without FILE an invented nursery is opened.
     rowLeftOut: "Row {row} of {table} is left out: {why}.",
     rowNoted: "Row {row} of {table}: {what}.",
     secondPrice: "a second price of {item}, the higher counts",
+    upBlank: "it does not say how many are up",
+    upFalls: "fewer are up than the {before, count} before",
+    upUnread: "we can't read how many came up, {why}",
     weekdayEnd: "a weekday has no last day, so give each weekday a row",
   },
 

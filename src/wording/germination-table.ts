@@ -1,8 +1,17 @@
-import type { SamplesReading } from "../core";
-import { type Answer, GERMINATION_COLUMNS, type GerminationSummary } from "../core";
+import {
+  type Answer,
+  GERMINATION_COLUMNS,
+  type GerminationSummary,
+  type SamplesReading,
+  SEED_COLUMNS,
+  type SeedBatches,
+  type SeedRemark,
+} from "../core";
 import * as text from "../sentences/made/germination";
 import { headers } from "../sentences/made/germination-columns";
-import { type SentencesOf, sentenceOf } from "./sentence-of";
+import { fewNames } from "./names";
+import { type SentencesOf, sentenceOf, together } from "./sentence-of";
+import { ROW_TROUBLES } from "./small-tables";
 import { tableOf } from "./table-of";
 
 /** Measures of a germination, a row each, and below them whether samples agree. */
@@ -40,4 +49,25 @@ const SAMPLES: SentencesOf<SamplesReading> = {
 /** Whether samples sown alike agree. */
 export function samplesSentence(samples: SamplesReading): string {
   return sentenceOf(SAMPLES, samples);
+}
+
+const MOST_NAMES = 10;
+
+const REMARKS: SentencesOf<SeedRemark> = {
+  ...ROW_TROUBLES,
+  "samples-apart": ({ batch, samples }) =>
+    text.batchSamples({ batch, samples: samplesSentence(samples) }),
+  "comes-up-poorly": text.batchPoor,
+  "seeds-unsaid": ({ batches }) => text.batchUnsaid({ batches: fewNames(batches, MOST_NAMES) }),
+  "more-up-than-seeds": ({ batches }) => text.batchMore({ batches: fewNames(batches, MOST_NAMES) }),
+};
+
+/** Batches of seed by their samples, a row each. */
+export function seedTable({ batches, remarks }: SeedBatches): Answer {
+  return tableOf({
+    columns: SEED_COLUMNS,
+    headers: headers(),
+    rows: batches.map((one) => ({ cells: { ...one } })),
+    remark: together(remarks.map((one) => sentenceOf(REMARKS, one))),
+  });
 }

@@ -18,6 +18,7 @@ const TABLES: Readonly<Record<BesideTable, () => string>> = {
   "closed-days": text.closedDays,
   places: text.places,
   prices: text.prices,
+  germination: text.germination,
 };
 
 const FAULTS: SentencesOf<RowFault> = {
@@ -36,6 +37,12 @@ const FAULTS: SentencesOf<RowFault> = {
   "not-a-price": text.notPrice,
   "not-a-unit": text.notUnit,
   "not-by-time": text.notByTime,
+  "no-batch-named": text.noBatch,
+  "no-inspection-day": text.noInspectionDay,
+  "no-day-of-sowing": text.noSowing,
+  "up-unread": ({ why }) => text.upUnread({ why: unreadWords(why) }),
+  "up-blank": text.upBlank,
+  "up-falls": text.upFalls,
 };
 
 const NOTES: SentencesOf<RowNote> = {

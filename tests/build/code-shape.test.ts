@@ -181,6 +181,7 @@ const NO_SENTENCES = {
     "Takes by month",
     "Takes compared by",
     "This nursery's method",
+    "Up so far",
     "What it is",
     "What it is for",
     "What takes go with",

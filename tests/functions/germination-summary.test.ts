@@ -91,3 +91,52 @@ describe("GERMINATION_SUMMARY", () => {
     },
   );
 });
+
+describe("GERMINATION_SUMMARY of a table of samples", () => {
+  const TABLE = [
+    ["Batch", "Sample", "Seeds sown", "Day", "Came up"],
+    ["A", 1, 50, 14, 40],
+    ["A", 2, 50, 14, 41],
+    ["B", 1, 50, 14, 12],
+    ["B", 2, 50, 14, 31],
+  ];
+
+  it("has a row for each batch, and says which comes up poorly and whose samples differ", () => {
+    const [header, a, b, remark] = askRows("GERMINATION_SUMMARY", [TABLE]);
+    expect(header?.slice(0, 5)).toEqual([
+      headers.batch(),
+      headers.samples(),
+      headers.seedsSown(),
+      headers.up(),
+      headers.germination(),
+    ]);
+    expect(a?.slice(0, 5)).toEqual(["A", 2, 100, 81, 0.81]);
+    expect(b?.slice(0, 5)).toEqual(["B", 2, 100, 43, 0.43]);
+    expect(remark?.[0]).toBe(
+      [
+        text.batchSamples({
+          batch: "B",
+          samples: text.samplesDifferByChance({ samples: 2, range: 19, oneOf: 6325 }),
+        }),
+        text.batchPoor({ batch: "B", share: 0.43, others: 0.81, day: 14 }),
+      ].join(" "),
+    );
+  });
+
+  it("asks for what it lacks", () => {
+    expect(() =>
+      askRows("GERMINATION_SUMMARY", [
+        [
+          ["Tray", "Up"],
+          [1, 2],
+        ],
+      ]),
+    ).toThrow(
+      refusal("GERMINATION_SUMMARY", {
+        code: "no-header-row",
+        argument: "samples",
+        columns: ["Batch", "Day", "Came up"],
+      }),
+    );
+  });
+});

@@ -5,4 +5,11 @@ export {
   type GerminationSummary,
   germinationSummary,
 } from "./germination-summary";
+export { readSamples, type SampleHabits, type SamplesTable } from "./read-samples";
 export type { SamplesReading } from "./samples";
+export {
+  SEED_COLUMNS,
+  type SeedBatches,
+  type SeedRemark,
+  seedBatches,
+} from "./seed-batches";

@@ -10,12 +10,16 @@ import {
 import type { Holds } from "./column-holds";
 
 /** Tables that a nursery keeps beside its records. */
-export type BesideTable = "orders" | "crew" | "closed-days" | "places" | "prices";
+export type BesideTable = "orders" | "crew" | "closed-days" | "places" | "prices" | "germination";
 
 const NAMES: Readonly<Record<string, string>> = {
   hours: "Hours a day",
   offFrom: "Off from",
   offTo: "Off to",
+  soFar: "Up so far",
+  sown: "Seeds sown",
+  sownOn: "Sown on",
+  up: "Came up",
 };
 
 /** What we call a column in its table: a format, in no language. */
@@ -62,6 +66,7 @@ const RULES: Readonly<Record<BesideTable, string>> = {
   "closed-days": "to:last|:day;" + "day:away,first,due|:day",
   prices: "price:price|order:count;" + "item:item|price:text;" + "per:unit|item,price:text,count",
   places: "holds:hold,plants|:count;" + "place:place|hold,plants:text,count,serial",
+  germination: "sownOn:first|:day;" + "day:due|:day,count,serial;" + "up:plants|:count",
 };
 
 /** @throws never: tests hold every word of the lines to one that is known */

@@ -21,7 +21,14 @@ export type RowFault =
   | { readonly code: "price-out-of-range" }
   | { readonly code: "not-a-price"; readonly found: string }
   | { readonly code: "not-a-unit"; readonly found: string }
-  | { readonly code: "not-by-time"; readonly item: string };
+  | { readonly code: "not-by-time"; readonly item: string }
+  | { readonly code: "no-batch-named" }
+  | { readonly code: "no-inspection-day" }
+  | { readonly code: "no-day-of-sowing" }
+  | { readonly code: "up-unread"; readonly why: Unread }
+  | { readonly code: "up-blank" }
+  /** Fewer in all than at the inspection before. */
+  | { readonly code: "up-falls"; readonly before: number };
 
 /** What there is to say of a row that is used. */
 export type RowNote =

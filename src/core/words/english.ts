@@ -227,6 +227,16 @@ export const english: LanguageText = {
     places: {
       holds: "holds, capacity, room, space, max, maximum, plants, fits",
     },
+    germination: {
+      batch: "seed lot, seedlot, seed batch, lot no, seed",
+      sample: "sample, tray, replicate, rep, dish, plot",
+      sownOn: "sown on, sown, date sown, sowing date, day sown",
+      sown: "seeds sown, seeds, number sown, number of seeds, no of seeds",
+      day: "day, date, counted on, inspected on, inspection, checked on, days, days after sowing, das",
+      up: "came up, up, newly up, new, germinated, sprouted, emerged",
+      soFar:
+        "up so far, so far, total up, up in all, germinated so far, total germinated, cumulative",
+    },
     timetable: {
       method: "method, crop, crop and method",
       step: "step, stage, task",

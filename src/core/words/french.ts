@@ -212,6 +212,15 @@ export const french: LanguageText = {
     places: {
       holds: "capacite, contient",
     },
+    germination: {
+      batch: "lot de graines, lot de semences",
+      sample: "echantillon, plateau, repetition, boite",
+      sownOn: "seme le, date de semis, semis, semee le",
+      sown: "graines semees, graines, nombre de graines, nb graines, semences",
+      day: "jour, date, compte le, releve le, jours, jours apres semis, jas",
+      up: "levees, leves, germees, germes, nouvelles levees, germinations",
+      soFar: "levees au total, total leve, cumul, levees cumulees, total germe, germees au total",
+    },
     timetable: {
       method: "methode, culture",
       step: "etape, stade, tache",

@@ -217,6 +217,15 @@ export const indonesian: LanguageText = {
     places: {
       holds: "kapasitas, muat, isi",
     },
+    germination: {
+      batch: "lot benih, kelompok benih",
+      sample: "sampel, contoh, baki, ulangan",
+      sownOn: "tanggal semai, disemai, tgl semai, tanggal tanam benih",
+      sown: "benih disemai, jumlah benih, benih, biji, jumlah biji",
+      day: "tanggal, hari, hari setelah semai, hss, dihitung",
+      up: "tumbuh, berkecambah, kecambah, muncul",
+      soFar: "total tumbuh, jumlah tumbuh, kumulatif, total kecambah",
+    },
     timetable: {
       method: "metode, tanaman",
       step: "langkah, tahap, kegiatan",

@@ -256,6 +256,8 @@ export interface TablesText {
   readonly prices: Headers<"item" | "price" | "per">;
   /** Places go under `name` and `facts.place`. */
   readonly places: Headers<"holds">;
+  /** Samples of seed counted in a tray; batches go under `facts.batch` as well. `up` since the inspection before, `soFar` in all. */
+  readonly germination: Headers<"batch" | "sample" | "sownOn" | "sown" | "day" | "up" | "soFar">;
   readonly timetable: Headers<
     | "method"
     | "step"

@@ -200,6 +200,15 @@ export const portuguese: LanguageText = {
     places: {
       holds: "capacidade, cabem, comporta, lotacao",
     },
+    germination: {
+      batch: "lote de sementes, lote de semente",
+      sample: "amostra, bandeja, repeticao",
+      sownOn: "semeado em, data de semeadura, semeadura, data da semeadura",
+      sown: "sementes semeadas, sementes, numero de sementes, n de sementes",
+      day: "dia, data, contado em, avaliado em, dias, dias apos semeadura",
+      up: "germinadas, emergidas, nascidas, novas",
+      soFar: "germinadas no total, total germinadas, acumulado, emergidas no total, acumuladas",
+    },
     timetable: {
       method: "metodo, cultura",
       step: "etapa, passo, tarefa",

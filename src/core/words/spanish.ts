@@ -204,6 +204,15 @@ export const spanish: LanguageText = {
     places: {
       holds: "capacidad, caben, cupo",
     },
+    germination: {
+      batch: "lote de semillas, lote de semilla",
+      sample: "muestra, bandeja, repeticion, charola",
+      sownOn: "sembrado el, fecha de siembra, siembra, sembrada el",
+      sown: "semillas sembradas, semillas, numero de semillas, no de semillas",
+      day: "dia, fecha, contado el, revisado el, dias, dias despues de siembra, dds",
+      up: "germinadas, germinados, emergidas, emergidos, nacidas, nuevas",
+      soFar: "germinadas en total, total germinadas, acumulado, emergidas en total, acumuladas",
+    },
     timetable: {
       method: "metodo, cultivo",
       step: "etapa, paso, labor",

@@ -1,6 +1,14 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count, plural, select } from "../runtime";
+import { count, list, plural, select, share } from "../runtime";
+
+export const batchMore = (d: { readonly batches: readonly string[] }): string => "More came up than was sown, so these are left out: " + list(d.batches) + ". If you write how many are up in all, call that column Up so far.";
+
+export const batchPoor = (d: { readonly batch: string | number; readonly share: number; readonly day: number; readonly others: number }): string => d.batch + " comes up poorly: " + share(d.share) + " on day " + count(d.day) + ", where the others had " + share(d.others) + ". Sow again now if you need the plants.";
+
+export const batchSamples = (d: { readonly batch: string | number; readonly samples: string | number }): string => d.batch + ": " + d.samples;
+
+export const batchUnsaid = (d: { readonly batches: readonly string[] }): string => "Nothing says how many seeds were sown, so these are left out: " + list(d.batches) + ".";
 
 export const cameUp = (): string => "Came up";
 

@@ -16,6 +16,8 @@ export const crew = (): string => "crew";
 
 export const endsBefore = (): string => "it ends before it begins";
 
+export const germination = (): string => "samples of seed";
+
 export const holdsUnknown = (): string => "it does not say how many the place holds";
 
 export const holdsUnread = (d: { readonly why: string | number }): string => "we can't read how many it holds, " + d.why;
@@ -24,11 +26,15 @@ export const moreThanDay = (d: { readonly found: string | number }): string => "
 
 export const namedTwice = (d: { readonly name: string | number }): string => d.name + " is there twice, the smaller number counts";
 
+export const noBatch = (): string => "it names no batch";
+
 export const noDay = (d: { readonly found: string | number }): string => "\"" + d.found + "\" is not a day we can read";
 
 export const noFirstDay = (): string => "it has no first day";
 
 export const noHours = (d: { readonly name: string | number }): string => d.name + " is left out: no hours a day.";
+
+export const noInspectionDay = (): string => "it has no day of inspection";
 
 export const noItem = (): string => "it names no item";
 
@@ -37,6 +43,8 @@ export const noName = (): string => "it names nobody";
 export const noPlace = (): string => "it names no place";
 
 export const noPrice = (d: { readonly item: string | number }): string => d.item + " has no price";
+
+export const noSowing = (): string => "nothing says when it was sown";
 
 export const noStep = (d: { readonly found: string | number }): string => "the timetable has no step \"" + d.found + "\"";
 
@@ -65,5 +73,11 @@ export const rowLeftOut = (d: { readonly row: string | number; readonly table: s
 export const rowNoted = (d: { readonly row: string | number; readonly table: string | number; readonly what: string | number }): string => "Row " + d.row + " of " + d.table + ": " + d.what + ".";
 
 export const secondPrice = (d: { readonly item: string | number }): string => "a second price of " + d.item + ", the higher counts";
+
+export const upBlank = (): string => "it does not say how many are up";
+
+export const upFalls = (d: { readonly before: number }): string => "fewer are up than the " + count(d.before) + " before";
+
+export const upUnread = (d: { readonly why: string | number }): string => "we can't read how many came up, " + d.why;
 
 export const weekdayEnd = (): string => "a weekday has no last day, so give each weekday a row";
