@@ -70,7 +70,7 @@ export interface Door {
   closedDays(value: unknown, asOf: CivilDay): ClosedDaysReading;
   places(value: unknown, words?: ToldWords | undefined): PlacesReading;
   /** None where none are given. */
-  prices(value: unknown): PricesReading;
+  prices(value: unknown, words?: ToldWords | undefined): PricesReading;
   out(answer: Answer): CellOut[][];
   /** A day as a spreadsheet takes it: its first instant in the spreadsheet's zone. */
   date(day: CivilDay): Date;
@@ -164,8 +164,13 @@ export function openDoor(host: Host, columns: unknown = ""): Door {
       mustBeGiven("crew", value, "crew");
       const steps = timetable.methods.flatMap(recordedSteps);
       const stepKeys = new Set(steps.map(({ key }) => key));
-      const habits = { asOf, localeOrder: order(), nameOf: words?.nameOf };
-      return readCrew(beside("crew", value), { stepKeys, timetable, ...habits });
+      return readCrew(beside("crew", value), {
+        stepKeys,
+        timetable,
+        asOf,
+        localeOrder: order(),
+        words,
+      });
     },
     closedDays: (value, asOf) =>
       readClosedDays(isMissing(value) ? null : beside("closed-days", value), {
@@ -176,8 +181,12 @@ export function openDoor(host: Host, columns: unknown = ""): Door {
       mustBeGiven("places", value, "places");
       return readPlaces(beside("places", value), decimalMark(host.locale()), words?.nameOf);
     },
-    prices: (value) =>
-      readPrices(isMissing(value) ? null : beside("prices", value), decimalMark(host.locale())),
+    prices: (value, words) =>
+      readPrices(
+        isMissing(value) ? null : beside("prices", value),
+        decimalMark(host.locale()),
+        words?.nameOf,
+      ),
     out: (answer) => cellsOut(answer, days),
     date: (day) => new Date(days.instantOf(day)),
   };

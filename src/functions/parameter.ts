@@ -109,7 +109,7 @@ export const places = needed<PlacesReading>(({ door, value, before }) =>
 );
 /** The list of prices. */
 export const prices = needed<PricesReading>(({ door, value, before }) =>
-  door.hearing(before.columns).prices(value),
+  door.hearing(before.columns).prices(value, wordsOf(door, before)),
 );
 /** The same; no prices where it is left out. */
 export const pricesOrNone = optional<PricesReading>(prices.read);

@@ -171,6 +171,43 @@ describe("told names in other tables", () => {
     expect(rows[1]).toContain("Zed or Amel 3");
   });
 
+  it("say of methods what persons may do, as in the records", () => {
+    const due = [
+      ["Batch", "Variety", "Method", "Sown", "Seeds sown", "Germination day", "Germinated"],
+      ["B1", "Amel 3", "Cocoa cleft graft", "2026-08-20", 50, "2026-09-01", 40],
+    ];
+    const steps = [
+      ["Method", "Step", "After", "From day", "Usual day", "By day", "Counted", "Per person-hour"],
+      ["Cocoa cleft graft", "Sowing", "", "", "", "", "yes", ""],
+      ["Cocoa cleft graft", "Germination", "Sowing", 7, 10, 14, "yes", ""],
+      ["Cocoa cleft graft", "Grafting", "Sowing", 75, 90, 120, "yes", 20],
+      ["Mango stone graft", "Sowing", "", "", "", "", "yes", ""],
+      ["Mango stone graft", "Grafting", "Sowing", 10, 14, 20, "yes", 20],
+    ];
+    const ways = [
+      ["Cocoa cleft graft", "our own way", "value"],
+      ["Mango stone graft", "the other way", "value"],
+      ["Grafting: Cocoa cleft graft", "level 2", "value"],
+    ];
+    const persons = (tasks: string) =>
+      rowsOf("WORK_PLAN", [
+        due,
+        steps,
+        [
+          ["Person", "Tasks", "Hours a day"],
+          ["Ana", tasks, 8],
+        ],
+        AS_OF,
+        30,
+        "",
+        ways,
+      ]).map((row) => row[6]);
+    expect(persons("Grafting our own way")).toEqual(["Ana"]);
+    expect(persons("Grafting: our own way")).toEqual(["Ana"]);
+    expect(persons("level 2")).toEqual(["Ana"]);
+    expect(persons("Grafting: the other way")).not.toContain("Ana");
+  });
+
   it("are read in the crew and among places", () => {
     const places = [
       ["Place", "Holds"],

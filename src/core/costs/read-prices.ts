@@ -52,9 +52,14 @@ export const NO_PRICES: PricesReading = { ofItem: new Map(), hour: null, trouble
  * read is left out and said. Of two prices of one item the higher counts, and that is said.
  *
  * @param grid null where no prices are given
+ * @param nameOf our name for one that was told
  * @throws InputError "no-header-row"; "row-not-ready" when a cell shows an error or is still loading
  */
-export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): PricesReading {
+export function readPrices(
+  grid: Grid | null,
+  decimalMark: DecimalMark | null,
+  nameOf: (word: string) => string = (word) => word,
+): PricesReading {
   if (grid === null) return NO_PRICES;
   const table = priceTable(grid);
   if (table === null) {
@@ -68,7 +73,7 @@ export function readPrices(grid: Grid | null, decimalMark: DecimalMark | null): 
     rowMustBeReady("prices", table, row);
     const at = { table: "prices", row: row + 1 } as const;
     const leaveOut = (why: RowFault) => troubles.push({ code: "row-left-out", ...at, why });
-    const item = cellText(table.cell(row, "item"));
+    const item = nameOf(cellText(table.cell(row, "item")));
     const noteSecond = () =>
       troubles.push({
         code: "row-noted",

@@ -12,6 +12,7 @@ import type { CivilDay } from "../dates";
 import { InputError } from "../faults";
 import { lazily } from "../lazily";
 import { foldName } from "../names";
+import type { ToldWords } from "../records";
 import { columnRemarks, headedTable, type RowFault, type RowTrouble } from "../tables";
 import type { Timetable } from "../timetable";
 import { everyWord, normalText, wordSet } from "../words";
@@ -57,8 +58,8 @@ export interface CrewHabits {
   readonly timetable?: Timetable;
   readonly asOf: CivilDay;
   readonly localeOrder: DayOrder | null;
-  /** Our name for one that was told. */
-  readonly nameOf?: ((word: string) => string) | undefined;
+  /** What was told of words in cells. */
+  readonly words?: ToldWords | undefined;
 }
 
 /**
@@ -80,13 +81,14 @@ export function crewColumns(grid: Grid, isCalledSo: boolean): number {
  * @throws InputError "no-header-row"; "row-not-ready" when a cell shows an error or is still loading
  */
 export function readCrew(grid: Grid, habits: CrewHabits): CrewReading {
-  const { stepKeys, timetable = null, nameOf = (word) => word } = habits;
+  const { stepKeys, timetable = null, words } = habits;
+  const nameOf = words?.nameOf ?? ((word: string) => word);
   const table = crewTable(grid);
   if (table === null) {
     const columns = [CREW_HEADER[0], CREW_HEADER[2]];
     throw new InputError({ code: "no-header-row", argument: "crew", columns });
   }
-  const readSkills = skillReader({ stepKeys, timetable, nameOf });
+  const readSkills = skillReader({ stepKeys, timetable, words });
   const readTimes = timesReader(table, habits);
   const rowsOf = new Map<string, CrewRow[]>();
   const troubles: RowTrouble[] = [];

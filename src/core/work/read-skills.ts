@@ -1,5 +1,6 @@
 import { type Cell, cellText } from "../cells";
 import { lazily } from "../lazily";
+import type { ToldWords } from "../records";
 import { batchMethods, methodWords, type Timetable } from "../timetable";
 import { normalText, stepKey, withoutAccents, wordPattern, wordSet } from "../words";
 import { jobKind } from "./crew";
@@ -15,8 +16,8 @@ export interface Jobs {
   readonly stepKeys: ReadonlySet<string>;
   /** Null where methods are not told apart. */
   readonly timetable: Timetable | null;
-  /** Our name for one that was told. */
-  readonly nameOf?: ((word: string) => string) | undefined;
+  /** What was told of words in cells. */
+  readonly words?: ToldWords | undefined;
 }
 
 /** A step, or all, of some methods, or of all. */
@@ -46,7 +47,8 @@ const GOES_ON = /[:(][^)]*$/;
  * A reader of the tasks that persons may do: steps, or steps of some methods, or all but some.
  * Longer than most: its parts read with the same steps, methods and names.
  */
-export function skillReader({ stepKeys, timetable, nameOf = (word) => word }: Jobs) {
+export function skillReader({ stepKeys, timetable, words: told }: Jobs) {
+  const nameOf = (word: string) => told?.nameOf(word) ?? word;
   const readMethod = timetable === null ? null : batchMethods(timetable);
   const methodsOf = new Map<string, Set<string>>();
   for (const { name, steps } of timetable?.methods ?? []) {
@@ -54,7 +56,9 @@ export function skillReader({ stepKeys, timetable, nameOf = (word) => word }: Jo
   }
 
   const methodsIn = (text: string): readonly string[] => {
-    const reading = normalText(text) === "" ? undefined : readMethod?.({ method: nameOf(text) });
+    if (normalText(text) === "") return [];
+    const method = told?.methodOf({ method: text, crop: "" }).method ?? text;
+    const reading = readMethod?.({ method: nameOf(method) });
     if (reading?.code === "method") return [reading.method.name];
     return reading?.code === "several-methods" ? reading.methods.map(({ name }) => name) : [];
   };
@@ -93,7 +97,7 @@ export function skillReader({ stepKeys, timetable, nameOf = (word) => word }: Jo
     const can = new Set<string>();
     const cannot = new Set<string>();
     let isAll = true;
-    for (const sentence of cells.flatMap((cell) => textOf(cell).split(/[;\r\n]/))) {
+    for (const sentence of cells.flatMap((cell) => nameOf(textOf(cell)).split(/[;\r\n]/))) {
       let isExcept = false;
       for (const part of sentence.split(",").flatMap(partsOf)) {
         const piece = withoutAccents(part).replace(except(), "");
@@ -117,7 +121,7 @@ export function skillReader({ stepKeys, timetable, nameOf = (word) => word }: Jo
     const cannot: Skill[] = [];
     const unknown: string[] = [];
     let isAll = true;
-    for (const sentence of tasks.flatMap((cell) => textOf(cell).split(/[;\r\n]/))) {
+    for (const sentence of tasks.flatMap((cell) => nameOf(textOf(cell)).split(/[;\r\n]/))) {
       let isExcept = false;
       let lastStep: string | null = null;
       // What has no name as a whole is taken apart at "/", "+" and "and".

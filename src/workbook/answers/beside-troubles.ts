@@ -92,7 +92,9 @@ function besideTables(now: RecordsNow, tabs: readonly OtherTab[]): readonly Besi
       ),
       names: tabNames("prices"),
       said: (sheet) =>
-        door.prices(valuesOf(sheet)).troubles.map((one) => workRemarks([one], "page")),
+        door
+          .prices(valuesOf(sheet), records.words)
+          .troubles.map((one) => workRemarks([one], "page")),
       without: check.withoutPrices,
     },
   ];
