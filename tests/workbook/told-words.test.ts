@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { openNursery, SETTINGS, smallRecords, tab } from "./nursery";
+import { type Made, type Nursery, openNursery, SETTINGS, smallRecords, tab } from "./nursery";
 import { ONCE } from "./tabs-at-work";
 
 const told = { header: "Note", readAs: null };
@@ -74,4 +74,50 @@ it("headers of another table, told in the settings, have its tab found and writt
   // Set up keeps what was told of other tables.
   nursery.ask("sidebarSetUp", ONCE);
   expect(nursery.ask("sidebarOrders", null).ordersTab).toBe("Orders 26-27");
+});
+
+it("every call reads every table beside the records by what the settings tell of it", () => {
+  const own: Readonly<Record<string, readonly (readonly Made[])[]>> = {
+    Orders: [
+      ["Order", "Variety", "Wanted", "By"],
+      ["O-1", "Amberlow", 20, "2027-06-01"],
+    ],
+    Crew: [
+      ["Person", "Tasks", "Hours a day"],
+      ["Mirel", "Grafting", 8],
+    ],
+    "Closed days": [["Day"], ["2026-11-26"]],
+    Places: [
+      ["Place", "Holds"],
+      ["Bay 1", 300],
+    ],
+    Prices: [
+      ["Item", "Price"],
+      ["seed", 0.1],
+    ],
+  };
+  const strange = (column: number) => `Qvx ${column}`;
+  const tabs = (rows: (one: readonly (readonly Made[])[]) => readonly (readonly Made[])[]) =>
+    Object.entries(own).map(([name, one]) => tab(name, rows(one)));
+  const answers = ({ ask }: Nursery) => [
+    ask("sidebarOrders", null),
+    ask("sidebarWork", { days: 14 }),
+    ask("sidebarCheck", null).rows.filter((one) => one.tab !== null),
+    ask("sidebarToday", { daysAhead: 7 }),
+  ];
+  const plain = openNursery([smallRecords(), ...tabs((one) => one)], { newRows: 60 }).ready();
+  const renamed = openNursery(
+    [
+      smallRecords(),
+      ...tabs(([head = [], ...rows]) => [head.map((_, column) => strange(column)), ...rows]),
+    ],
+    { newRows: 60 },
+  ).ready();
+  const lines = Object.entries(own).flatMap(([name, [head = []]]) =>
+    head.map((one, column) => [`${name}: ${one}`, strange(column), "header"]),
+  );
+  expect(answers(renamed)).not.toEqual(answers(plain));
+  renamed.sheet(SETTINGS).getRange(11, 1, lines.length, 3).setValues(lines);
+  expect(answers(plain)[2]).toEqual([]);
+  expect(answers(renamed)).toEqual(answers(plain));
 });
