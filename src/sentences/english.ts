@@ -327,6 +327,7 @@ export const english = {
 
   dueCalendar: {
     daysLate: "{days, plural, one {# day} other {# days}} late.",
+    leftOut: "Not in the due list",
     summary: "{task}: {batch}",
     summaryPlants: "{task}: {batch}, {plants, plural, one {# plant} other {# plants}}",
     window: "From {from} to {by}, usually {usual}.",

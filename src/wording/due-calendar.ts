@@ -1,12 +1,14 @@
-import { type CivilDay, calendarText, type Task } from "../core";
+import { type CivilDay, calendarText, type DueTasks, type Task } from "../core";
 import * as text from "../sentences/made/due-calendar";
 import { dayWords } from "./days";
+import { recordsRemarks } from "./records";
 
-/** The due list as a calendar file, RFC 5545: an entry a task. */
-export function dueCalendar(tasks: readonly Task[], asOf: CivilDay): string {
+/** The due list as a calendar file, RFC 5545: an entry a task, and a last one that names what is left out. */
+export function dueCalendar({ rows, remarks }: DueTasks, asOf: CivilDay): string {
+  const leftOut = recordsRemarks(remarks, "page");
   return calendarText(
-    tasks.map((task) => ({ task, summary: summary(task), description: description(task) })),
-    asOf,
+    rows.map((task) => ({ task, summary: summary(task), description: description(task) })),
+    { asOf, last: leftOut === null ? null : { summary: text.leftOut(), description: leftOut } },
   );
 }
 

@@ -42,6 +42,12 @@ describe("the round sheet by person", () => {
     expect(breaks).toEqual(["auto", "page", "page"]);
   });
 
+  it("names what is left out of the plan, on the last page", async () => {
+    const remark = answer.remark ?? "nothing is left out here";
+    expect(await sheet().getByText(remark, { exact: true }).count()).toBe(1);
+    expect(await sheet().locator("section.person").last().getByText(remark).count()).toBe(1);
+  });
+
   it("has for each task day, batch, place, plants, hours and blanks", async () => {
     const rows = sheet().locator("section.person").first().locator("tbody tr");
     expect(await rows.first().locator("td, th").allTextContents()).toEqual([

@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import * as text from "../../src/sentences/made/today-page";
 import { fileTitle } from "../../src/sentences/made/today-sheet";
 import { statusTally } from "../../src/sidebar/today/places";
+import { recordsRemarks } from "../../src/wording/records";
 import { fixedAnswers, today } from "./fixed-answers";
 import { expectGolden } from "./golden";
 import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
@@ -44,6 +45,11 @@ describe("the round sheet", () => {
       ...["Bay 1 south", "Bay 2 north", text.noPlace()],
     ]);
     expectGolden("round-sheet", `${await frame().locator("main").evaluate(outer)}\n`);
+  });
+
+  it("names what is left out of it", async () => {
+    const said = recordsRemarks(today.remarks, "page") ?? "nothing is left out here";
+    await frame().locator("main > p").getByText(said).waitFor({ state: "attached" });
   });
 
   it("leaves blanks for day, count, who and note, and none for a count that nobody makes", async () => {

@@ -1,12 +1,14 @@
 import fc from "fast-check";
 import ICAL from "ical.js";
 import { describe, expect, it } from "vitest";
+import type { CivilDay } from "../../src/core";
 import type { Task } from "../../src/core/due/due-tasks";
 import { builtInTimetable } from "../../src/core/timetable/read-timetable";
 import type { Step } from "../../src/core/timetable/timetable";
 import * as text from "../../src/sentences/made/due-calendar";
 import { dayWords } from "../../src/wording/days";
 import { dueCalendar } from "../../src/wording/due-calendar";
+import { recordsRemarks } from "../../src/wording/records";
 import { day, iso } from "../support/days";
 import { nastyText } from "../support/nasty-cells";
 
@@ -24,6 +26,9 @@ function task(more: Partial<Task> = {}): Task {
     ...more,
   };
 }
+
+const calendarOf = (rows: readonly Task[], asOf: CivilDay) =>
+  dueCalendar({ rows, remarks: [] }, asOf);
 
 /** The entries of a calendar file, read by another author's reader of RFC 5545. */
 function entriesOf(text: string) {
@@ -74,7 +79,7 @@ const WINDOW = text.window({
 
 describe("the due list as a calendar file", () => {
   it("has an all-day entry for each task, from the day to start to the day after the last", () => {
-    expect(entriesOf(dueCalendar([task()], AS_OF))).toEqual([
+    expect(entriesOf(calendarOf([task()], AS_OF))).toEqual([
       {
         uid: "B-1-first%20release@nursery-batches",
         stamp: "2026-11-25T00:00:00Z",
@@ -93,18 +98,18 @@ describe("the due list as a calendar file", () => {
       ...{ from: day("2026-11-01"), by: day("2026-11-07"), doOn: AS_OF },
       ...{ status: "late", daysLate: 18 },
     });
-    const [entry] = entriesOf(dueCalendar([late], AS_OF));
+    const [entry] = entriesOf(calendarOf([late], AS_OF));
     expect(entry).toMatchObject({ start: "2026-11-25", end: "2026-11-26" });
     expect(entry?.description).toContain(`\n${text.daysLate({ days: 18 })}\n`);
     const due = task({ from: day("2026-11-20"), by: day("2026-11-28") });
-    expect(entriesOf(dueCalendar([due], AS_OF))[0]).toMatchObject({
+    expect(entriesOf(calendarOf([due], AS_OF))[0]).toMatchObject({
       ...{ start: "2026-11-25", end: "2026-11-29" },
     });
   });
 
   it("leaves out the plants and the place where they are not known", () => {
     const bare = task({ plants: null, place: "", step: { ...RELEASE, caution: "" } });
-    const [entry] = entriesOf(dueCalendar([bare], AS_OF));
+    const [entry] = entriesOf(calendarOf([bare], AS_OF));
     expect(entry).toMatchObject({
       summary: text.summary({ task: "First release", batch: "B-1" }),
       location: null,
@@ -113,17 +118,28 @@ describe("the due list as a calendar file", () => {
   });
 
   it("is a calendar without entries where nothing is due", () => {
-    const calendar = new ICAL.Component(ICAL.parse(dueCalendar([], AS_OF)));
+    const calendar = new ICAL.Component(ICAL.parse(calendarOf([], AS_OF)));
     expect(calendar.name).toBe("vcalendar");
     expect(calendar.getFirstPropertyValue("version")).toBe("2.0");
     expect(calendar.getFirstPropertyValue("prodid")).not.toBe("");
     expect(calendar.getAllSubcomponents()).toEqual([]);
   });
 
+  // A calendar held no task of a batch whose method was not known, and said nothing of it.
+  it("names what is left out of it, on the day of the file", () => {
+    const remarks = [{ code: "no-such-method", batches: ["B-7", "B-9"] } as const];
+    const entries = entriesOf(dueCalendar({ rows: [task()], remarks }, AS_OF));
+    expect(entries).toHaveLength(2);
+    expect(entries[1]).toMatchObject({
+      ...{ start: "2026-11-25", end: "2026-11-26", location: null },
+      ...{ summary: text.leftOut(), description: recordsRemarks(remarks, "page") },
+    });
+  });
+
   it("names a task the same in every file, and two tasks never alike", () => {
     const others = [task(), task({ batch: "B-2" }), task({ step: { ...RELEASE, key: "ready" } })];
-    const today = entriesOf(dueCalendar(others, AS_OF)).map(({ uid }) => uid);
-    const tomorrow = entriesOf(dueCalendar([...others].reverse(), day("2026-11-26"))).map(
+    const today = entriesOf(calendarOf(others, AS_OF)).map(({ uid }) => uid);
+    const tomorrow = entriesOf(calendarOf([...others].reverse(), day("2026-11-26"))).map(
       ({ uid }) => uid,
     );
     expect(new Set(today).size).toBe(3);
@@ -134,7 +150,7 @@ describe("the due list as a calendar file", () => {
     const tasks = ["2027-12-31", "2028-02-29"].map((text, at) =>
       task({ batch: `B-${at}`, from: day(text), by: day(text), doOn: day(text) }),
     );
-    expect(entriesOf(dueCalendar(tasks, AS_OF)).map(({ start, end }) => [start, end])).toEqual([
+    expect(entriesOf(calendarOf(tasks, AS_OF)).map(({ start, end }) => [start, end])).toEqual([
       ["2027-12-31", "2028-01-01"],
       ["2028-02-29", "2028-03-01"],
     ]);
@@ -153,7 +169,7 @@ describe("text in a calendar file", () => {
     "日本語の名前".repeat(20),
     "x".repeat(500),
   ])("comes back as it was: %j", (written) => {
-    const file = dueCalendar([task({ batch: written, place: written })], AS_OF);
+    const file = calendarOf([task({ batch: written, place: written })], AS_OF);
     expect(Math.max(...octetsOf(file))).toBeLessThanOrEqual(75);
     const [entry, ...more] = entriesOf(file);
     expect(more).toEqual([]);
@@ -164,7 +180,7 @@ describe("text in a calendar file", () => {
   });
 
   it("is cut where it is endless, never inside a character", () => {
-    const file = dueCalendar([task({ place: "🌱".repeat(5000) })], AS_OF);
+    const file = calendarOf([task({ place: "🌱".repeat(5000) })], AS_OF);
     expect(file).not.toContain("\ufffd\ufffd");
     const [entry] = entriesOf(file);
     expect(entry?.location.length).toBeLessThan(2100);
@@ -172,7 +188,7 @@ describe("text in a calendar file", () => {
   });
 
   it("drops control characters and half characters, and nothing else", () => {
-    const [entry] = entriesOf(dueCalendar([task({ place: "a\u0000b\u001bc\ud800d\te" })], AS_OF));
+    const [entry] = entriesOf(calendarOf([task({ place: "a\u0000b\u001bc\ud800d\te" })], AS_OF));
     expect(entry?.location).toBe("a b c\ufffdd e");
   });
 
@@ -194,7 +210,7 @@ describe("text in a calendar file", () => {
       );
     fc.assert(
       fc.property(fc.array(anyTask, { maxLength: 5 }), (tasks) => {
-        const file = dueCalendar(tasks, AS_OF);
+        const file = calendarOf(tasks, AS_OF);
         expect(Math.max(...octetsOf(file))).toBeLessThanOrEqual(75);
         const entries = entriesOf(file);
         expect(entries).toHaveLength(tasks.length);

@@ -1,44 +1,75 @@
 import { type CivilDay, daysLater, yearMonthDay } from "../dates";
 import type { Task } from "./due-tasks";
 
-/** A task with what a person reads of it in a calendar. */
-export interface CalendarEntry {
-  readonly task: Task;
+/** What a person reads of an entry in a calendar. */
+export interface CalendarWords {
   readonly summary: string;
   readonly description: string;
+}
+
+export interface CalendarEntry extends CalendarWords {
+  readonly task: Task;
 }
 
 /**
  * The due list as a calendar file: one all-day entry a task, from the day to start to the last.
  *
+ * @param last one more entry, of the day `asOf`; null for none
  * @param asOf stamps the entries, since a calendar wants to know when it was made
  *
  * Source: RFC 5545 (iCalendar), sections 3.1 (folding), 3.3.11 (text), 3.6.1 (events). The end of
  *   an all-day event is the day after its last.
  */
-export function calendarText(entries: readonly CalendarEntry[], asOf: CivilDay): string {
+export function calendarText(
+  entries: readonly CalendarEntry[],
+  { asOf, last }: { readonly asOf: CivilDay; readonly last: CalendarWords | null },
+): string {
   const lines = [
     "BEGIN:VCALENDAR",
     "VERSION:2.0",
     "PRODID:-//Nursery batches//Due list//EN",
     "CALSCALE:GREGORIAN",
-    ...entries.flatMap((entry) => eventLines(entry, asOf)),
+    ...entries.flatMap((entry) => taskLines(entry, asOf)),
+    ...(last === null
+      ? []
+      : eventLines({ ...last, uid: "left-out", asOf, first: asOf, last: asOf, place: "" })),
     "END:VCALENDAR",
   ];
   return lines.map((line) => `${fold(line)}\r\n`).join("");
 }
 
-function eventLines({ task, summary, description }: CalendarEntry, asOf: CivilDay): string[] {
+function taskLines({ task, ...words }: CalendarEntry, asOf: CivilDay): string[] {
   const first = task.from < asOf ? asOf : task.from;
   const last = Math.max(task.by, first) as CivilDay;
+  return eventLines({ ...words, uid: uid(task), asOf, first, last, place: task.place });
+}
+
+interface CalendarEvent extends CalendarWords {
+  readonly uid: string;
+  readonly asOf: CivilDay;
+  readonly first: CivilDay;
+  readonly last: CivilDay;
+  /** Empty where none is known. */
+  readonly place: string;
+}
+
+function eventLines({
+  uid,
+  asOf,
+  first,
+  last,
+  place,
+  summary,
+  description,
+}: CalendarEvent): string[] {
   return [
     "BEGIN:VEVENT",
-    `UID:${uid(task)}`,
+    `UID:${uid}@nursery-batches`,
     `DTSTAMP:${compactDay(asOf)}T000000Z`,
     `DTSTART;VALUE=DATE:${compactDay(first)}`,
     `DTEND;VALUE=DATE:${compactDay(daysLater(last, 1))}`,
     `SUMMARY:${text(summary)}`,
-    ...(task.place === "" ? [] : [`LOCATION:${text(task.place)}`]),
+    ...(place === "" ? [] : [`LOCATION:${text(place)}`]),
     `DESCRIPTION:${text(description)}`,
     "TRANSP:TRANSPARENT",
     "END:VEVENT",
@@ -48,7 +79,7 @@ function eventLines({ task, summary, description }: CalendarEntry, asOf: CivilDa
 /** The same task has the same name in every file, so that a calendar replaces it. */
 function uid({ batch, step }: Task): string {
   const part = (value: string) => encodeURIComponent(wellFormed(value.slice(0, 80)));
-  return `${part(batch)}-${part(step.key)}@nursery-batches`;
+  return `${part(batch)}-${part(step.key)}`;
 }
 
 function compactDay(day: CivilDay): string {

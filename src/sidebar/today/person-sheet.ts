@@ -5,7 +5,7 @@ import { dayText, weekdayText, windowText } from "../controls/day-words";
 import { type Child, element } from "../controls/element";
 import { hoursCounted, hoursText } from "../controls/hours-words";
 import { paragraph } from "../controls/paragraph";
-import { userText } from "../controls/user-text";
+import { userText, wholeText } from "../controls/user-text";
 import { sheetCautions } from "./sheet-cautions";
 import * as sheet from "./sheet-table";
 
@@ -28,7 +28,7 @@ const COLUMNS: readonly sheet.SheetColumn[] = [
 
 /** The planned work on paper: a page a person, and at the end what is given to nobody. */
 export function personSheet({ workbook, work }: PersonSheet): HTMLElement {
-  const { asOf, days, persons, parts, unassigned } = work;
+  const { asOf, days, persons, parts, unassigned, remark } = work;
   const nobodys = [...parts.filter(({ person }) => person === null), ...unassigned];
   const pages: readonly (readonly [Child, readonly PlannedPart[]])[] = [
     ...persons.map(
@@ -37,21 +37,21 @@ export function personSheet({ workbook, work }: PersonSheet): HTMLElement {
     [text.unassigned(), nobodys],
   ];
   const window = windowText(asOf, days[days.length - 1]?.day ?? asOf);
+  const filled = pages.filter(([, own]) => own.length > 0);
   return element(
     "main",
     {},
-    ...pages
-      .filter(([, own]) => own.length > 0)
-      .map(([title, own]) =>
-        element(
-          "section",
-          { class: "person" },
-          element("h1", {}, text.title({ day: dayText(asOf) })),
-          paragraph(userText(workbook), ` · ${window} · ${hoursWords(own)}`),
-          sheet.sheetTable(title, COLUMNS, own.map(partRow)),
-          sheetCautions(own),
-        ),
+    ...filled.map(([title, own], at) =>
+      element(
+        "section",
+        { class: "person" },
+        element("h1", {}, text.title({ day: dayText(asOf) })),
+        paragraph(userText(workbook), ` · ${window} · ${hoursWords(own)}`),
+        sheet.sheetTable(title, COLUMNS, own.map(partRow)),
+        sheetCautions(own),
+        remark === null || at < filled.length - 1 ? null : paragraph(wholeText(remark)),
       ),
+    ),
   );
 }
 

@@ -1,18 +1,19 @@
 import { noPlace } from "../../sentences/made/today-page";
 import * as text from "../../sentences/made/today-sheet";
 import type { TrendRow } from "../../wire/takes";
-import type { DueTask } from "../../wire/today";
+import type { DueTask, TodayAnswer } from "../../wire/today";
+import { recordsRemarks } from "../../wording/records";
 import { dayText, windowText } from "../controls/day-words";
 import { element } from "../controls/element";
 import { paragraph } from "../controls/paragraph";
-import { userText } from "../controls/user-text";
+import { userText, wholeText } from "../controls/user-text";
 import { lastMonthSentence } from "../takes/take-words";
 import { byPlace, type PlaceTasks, statusTally } from "./places";
 import { sheetCautions } from "./sheet-cautions";
 import * as sheet from "./sheet-table";
 import { statusWords } from "./task-words";
 
-export interface RoundSheet {
+export interface RoundSheet extends Pick<TodayAnswer, "remarks"> {
   readonly workbook: string;
   readonly asOf: string;
   readonly tasks: readonly DueTask[];
@@ -32,13 +33,15 @@ const COLUMNS: readonly sheet.SheetColumn[] = [
 ];
 
 /** The due list on paper: by place, with blanks to fill in by hand. */
-export function roundSheet({ workbook, asOf, tasks, takes }: RoundSheet): HTMLElement {
+export function roundSheet({ workbook, asOf, tasks, takes, remarks }: RoundSheet): HTMLElement {
+  const leftOut = recordsRemarks(remarks, "page");
   return element(
     "main",
     {},
     element("h1", {}, text.title({ day: dayText(asOf) })),
     paragraph(userText(workbook), ` · ${statusTally(tasks)}`),
     takes === null ? null : paragraph(lastMonthSentence(takes)),
+    leftOut === null ? null : paragraph(wholeText(leftOut)),
     ...byPlace(tasks).map(placeTable),
     sheetCautions(tasks),
   );

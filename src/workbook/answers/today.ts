@@ -1,7 +1,7 @@
 import { isoDay, lastMonth } from "../../core";
 import type { CalendarAnswer, DaysAheadRequest, TodayAnswer, TodayCalls } from "../../wire/today";
 import { dueCalendar } from "../../wording/due-calendar";
-import { dueNow, tasksNow } from "../due/due-tab";
+import { dueNow } from "../due/due-tab";
 import { recordsNow } from "../reading/records-tab";
 import { columnReadAs } from "../reading/table-columns";
 import { trendRow } from "../takes/compare-takes";
@@ -57,7 +57,7 @@ export function calendarAnswer({ daysAhead }: DaysAheadRequest): CalendarAnswer 
   const now = recordsNow();
   return {
     fileName: `due-list-${isoDay(now.asOf)}.ics`,
-    text: dueCalendar(tasksNow(now, daysAhead), now.asOf),
+    text: dueCalendar(dueNow(now, daysAhead), now.asOf),
   };
 }
 
