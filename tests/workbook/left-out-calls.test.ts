@@ -82,7 +82,7 @@ describe.each(cases.map((methods) => [methods] as const))("where methods are %j"
 
   it("each call names every batch of an unknown method, or counts it", () => {
     const [found, sound] = [opened(damaged), opened(BATCHES)];
-    for (const name of Object.keys(ASKED)) {
+    const silent = Object.keys(ASKED).filter((name) => {
       const answer = ask(found, name);
       // Lines of a calendar are folded.
       const said = JSON.stringify(answer).replaceAll("\\r\\n ", "");
@@ -91,9 +91,9 @@ describe.each(cases.map((methods) => [methods] as const))("where methods are %j"
         name === "sidebarCheck"
           ? new RegExp(`\\b${BATCHES.findIndex((one) => nameOf(one) === batch) + 2}\\b`).test(rows)
           : said.includes(batch);
-      if (!unread.every(isNamed))
-        expect([name, bare(answer)]).toEqual([name, bare(ask(sound, name))]);
-    }
+      return !unread.every(isNamed) && bare(answer) !== bare(ask(sound, name));
+    });
+    expect(silent).toEqual([]);
   });
 
   it("each call that goes by methods answers the rest as without them", () => {
