@@ -1,6 +1,7 @@
 import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { builtInMethods } from "../../../src/core/timetable/built-in-methods";
+import { methodWords } from "../../../src/core/timetable/method-words";
 import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
 import { askTable } from "../../support/ask";
 
@@ -45,6 +46,14 @@ describe.each(methods)("the built-in method $name", (method) => {
     const days = (Date.parse(String(rows.at(-1)?.Likely)) - Date.parse("2026-11-25")) / 86_400_000;
     expect(days).toBeGreaterThan(90);
     expect(days).toBeLessThan(730);
+  });
+
+  it("is called by a crop, if any, and a way that every language knows", () => {
+    const { crops, ways, isBudding, others } = methodWords(method.name);
+    const where =
+      "a crop goes into CropName in src/core/words/language-text.ts and into each language beside it";
+    expect(crops.length > 0 ? [] : others, where).toEqual([]);
+    expect(ways.length > 0 || isBudding, "a way goes into WayName there").toBe(true);
   });
 
   it("names a source, or that there is none, at every step but a first one without figures", () => {
