@@ -153,6 +153,6 @@ function isShortFor(
   if (isAlone) return isBeginning && word.length >= LETTERS_CUT_SHORT && more <= LETTERS_BEHIND;
   if (/^[ivx]+$/.test(whole)) return false;
   if (isBeginning) return word.length === 1 || word.length >= LETTERS_CUT_SHORT;
-  // "Sr" for "Sister": the first letter and the last.
-  return word.length === 2 && word.slice(-1) === whole.slice(-1);
+  // "Sr" for "Sister", "Ste" for "Sainte": the first letter and the last.
+  return word.length <= LETTERS_OF_LITTLE && word.length > 1 && word.slice(-1) === whole.slice(-1);
 }

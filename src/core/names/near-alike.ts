@@ -25,7 +25,7 @@ const MOST_ALIKE = 3;
 
 /**
  * Pairs of names that may be one: a slip of a letter in a longer word, two letters swapped, a letter
- * or a Roman number for digits, a nought in front, a gap within a word, a stroke for a hyphen, other vowels,
+ * or a Roman number for digits, a nought in front, a gap within a word, a stroke for a hyphen, a question mark, other vowels,
  * the words turned round, a word left out or cut short. Other digits never.
  *
  * Method: names that share a form with something taken out are a pair, so that the work grows with
@@ -63,9 +63,10 @@ function formsOf(name: string): ReadonlySet<string> {
   const forms = new Set([
     `digits ${key.replace(/[oilzsb]/g, (letter) => LOOKS_LIKE[letter] as string)}`,
     `digits ${inFigures(name)}`,
-    `noughts ${key.replace(/(?<!\p{N})0+(?=\p{N})/gu, "")}`,
+    `noughts ${withoutNoughts(key)}`,
     `gaps ${key.replace(/(?<=\p{L}) (?=\p{L})/gu, "")}`,
-    `strokes ${key.replace(/(?<=\p{N})stroke(?=\p{N})/gu, " ")}`,
+    `digits ${withoutNoughts(inFigures(name))}`,
+    `strokes ${key.replace(/(?<=\p{N})stroke(?=\p{N})/gu, " ").replace(/ ?doubt$/, "")}`,
     ...(words.every((word) => /\p{L}/u.test(word)) ? [`order ${[...words].sort().join(" ")}`] : []),
     `slip ${key}`,
   ]);
@@ -87,6 +88,10 @@ function formsOf(name: string): ReadonlySet<string> {
       forms.add(`slip ${key.slice(0, at)}${gap}${key.slice(at + 1)}`);
   }
   return forms;
+}
+
+function withoutNoughts(key: string): string {
+  return key.replace(/(?<!\p{N})0+(?=\p{N})/gu, "");
 }
 
 /** "Tambo S" as "tambo5", "Naungan III" as "naungan3": what stands apart may be a number. */

@@ -43,11 +43,14 @@ export function matchColumns(
   },
 ): MatchedTable {
   const { headers } = area.header;
-  const kind = kindOf(headers, words, told);
+  const valuesOf = (index: number) => columnValues(grid, area.span.first + index, area);
+  const byHeaders = kindOf(headers, words, told);
+  const doings = byHeaders === "log" ? null : columnOfDoings(headers, { words, told, valuesOf });
+  const kind = doings === null ? byHeaders : "log";
   const troubles: Trouble[] = [];
   const seen = headers.map((header, index): ColumnSeen => {
     const column = area.span.first + index;
-    const values = lazily(() => columnValues(grid, column, area));
+    const values = lazily(() => valuesOf(index));
     const begins = () => beginsWith(grid, column, area);
     const base = {
       table,
@@ -62,6 +65,9 @@ export function matchColumns(
     };
     const byHand = told.get(header);
     if (byHand !== undefined) return { ...base, target: byHand, sureness: 4, others: [] };
+    if (index === doings) {
+      return { ...base, target: { kind: "event", fact: "eventStep" }, sureness: 1, others: [] };
+    }
     const ways = words.understand(header).filter((way) => belongsTo(kind, way.target));
     if (ways.length === 0 || saysLess(ways, header, words)) {
       return { ...base, ...readByParts(words.byParts(header), values, kind) };
@@ -94,6 +100,46 @@ function kindOf(
   const events = headers.flatMap((header) => words.understand(header)).map(({ target }) => target);
   const hasStep = events.some((target) => target.kind === "event" && target.fact === "eventStep");
   return hasStep && steps === 0 ? "log" : "batches";
+}
+
+/**
+ * "Travail fait" over steps, in a table without columns of steps whose batches come again: a log, by what is in
+ * it. Which column says what was done, from 0; null where none does, or several.
+ */
+function columnOfDoings(
+  headers: readonly string[],
+  {
+    words,
+    told,
+    valuesOf,
+  }: {
+    readonly words: HeaderWords;
+    readonly told: ReadonlyMap<string, ColumnTarget | null>;
+    readonly valuesOf: (index: number) => ColumnValues;
+  },
+): number | null {
+  const isOf = (header: string, fact: string) =>
+    [...words.understand(header), words.byParts(header)].some(
+      (way) => way?.target != null && way.target.kind !== "step" && way.target.fact === fact,
+    );
+  const hasStep = headers.some((header) => {
+    const parts = words.byParts(header);
+    const saysStep = words.understand(header)[0]?.target.kind === "step";
+    return told.has(header) || saysStep || (parts?.sure === true && parts.target?.kind === "step");
+  });
+  if (hasStep || !headers.some((header) => isOf(header, "eventDay"))) return null;
+  const batch = headers.findIndex((header) => isOf(header, "batch"));
+  if (batch < 0) return null;
+  const names = valuesOf(batch);
+  if (names.different() === names.filled) return null;
+  const found = headers.flatMap((header, index) => {
+    if (header === "" || words.understand(header).length > 0) return [];
+    const { holds, texts, different } = valuesOf(index);
+    if (holds !== "text" || different() < 2) return [];
+    const steps = texts.filter((text) => words.understand(text)[0]?.target.kind === "step");
+    return steps.length * 2 > texts.length ? [index] : [];
+  });
+  return found.length === 1 ? (found[0] as number) : null;
 }
 
 /** "De lote" is no batch, "Entres dari" no variety, though it is once "de" is set aside; nor is "Germ %" a count. */

@@ -74,6 +74,10 @@ export function readByParts(
   const said = parts.aspect ?? what;
   if (holds === null) return take(said === "day" ? day : count);
   if (holds === "text" && plainly) return key === "grafting" ? ask(...OF_GRAFTING) : UNKNOWN;
+  // "S-4" may be a week, or the lot that "Seed" of some sort came from.
+  if (holds === "day" && !parts.sure && parts.aspect === null && areCodes(texts)) {
+    return { ...ask(day), isLikely: false };
+  }
   if (holds === "day" && (plainly || said === "day")) return take(day);
   if (parts.aspect === "day" || !parts.isCounted) return ask(day);
   return take(count);
@@ -90,6 +94,12 @@ const NEVER_DAYS: ReadonlySet<string> = new Set([
 
 /** "1-2" and "S-4" may be names; "12/05/26" has a day, a month and a year. */
 const WHOLE_DAY = /^\d{1,4}[/.-](?:\d{1,2}|\p{L}{3,})[/.-]\d{2,4}$/u;
+
+const CODE = /^\p{L}{1,2}[- ]?\d{1,3}$/u;
+
+function areCodes(texts: readonly string[]): boolean {
+  return texts.filter((text) => CODE.test(text)).length * 2 > texts.length;
+}
 
 function areDays(texts: readonly string[]): boolean {
   return texts.filter((text) => WHOLE_DAY.test(text)).length * 2 > texts.length;

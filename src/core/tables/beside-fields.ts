@@ -6,6 +6,7 @@ import {
   longestBeginning,
   normalText,
   type TablePart,
+  wordSet,
 } from "../words";
 import type { Holds } from "./column-holds";
 
@@ -136,6 +137,18 @@ const partsOfWord = lazily(() => {
 });
 
 const SHORTEST_BEGINNING = 4;
+
+const FILLERS = wordSet((words) => [
+  ...words.dayWords,
+  ...words.countWords,
+  ...words.headerFillers,
+]);
+
+/** Whether a header has a word that says nothing known. */
+export function hasUnknownWord(header: string): boolean {
+  const words = normalText(header).split(" ");
+  return words.some((word) => !FILLERS.has(word) && headerSays(word).size === 0);
+}
 
 /** What the words of a header say: each by itself, else by the longest beginning of it that is known. */
 export function headerSays(header: string): ReadonlySet<TablePart> {

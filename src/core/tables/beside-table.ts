@@ -2,7 +2,13 @@
 import { cellText, type Grid, isBlank } from "../cells";
 import { lazily } from "../lazily";
 import { everyWord, longestBeginning, normalText, wordSet } from "../words";
-import { type BesideTable, type FieldRule, fieldRules, headerSays } from "./beside-fields";
+import {
+  type BesideTable,
+  type FieldRule,
+  fieldRules,
+  hasUnknownWord,
+  headerSays,
+} from "./beside-fields";
 import { allDiffer, columnHolds, type Holds } from "./column-holds";
 import {
   filledRows,
@@ -120,7 +126,11 @@ function readAt<Field extends string>(
   for (const rule of rules) {
     for (const { column, header, says, holds } of free()) {
       const isFree = columnOf[rule.field] === undefined || several?.has(rule.field) === true;
-      if (isFree && !isNote(header) && ruleFits(rule, says, holds)) take(rule.field, column);
+      // "Leave zorv" over days may be where it begins or where it ends.
+      const mayBeEnd = isAway(rule) && holds === "day" && hasUnknownWord(header);
+      if (isFree && !mayBeEnd && !isNote(header) && ruleFits(rule, says, holds)) {
+        take(rule.field, column);
+      }
     }
   }
   const guessed = takenByCells(settling, wanted, (column) => allDiffer(grid, column, rows));
@@ -268,6 +278,11 @@ function likely<Field extends string>(
       (one.holds.includes(holds) || holds === "text"),
   );
   return rule?.field ?? null;
+}
+
+/** Whether a rule is of days off that say neither a first nor a last. */
+function isAway({ field, any }: FieldRule): boolean {
+  return field === "off" && any.includes("away");
 }
 
 function ruleFits<Field extends string>(

@@ -21,6 +21,7 @@ describe("names that may be another's with a word left out or cut short", () => 
     ["T. Rathi", "T. Rathi + Bhomu"],
     ["B. Tally", "Mrs Tally"],
     ["Rugo", "Rugoso"],
+    ["Ste Rose", "Sainte Rose"],
   ])("%s and %s", (one, other) => {
     expect(nearAlike([one, other])).toEqual([[one, other].sort()]);
   });

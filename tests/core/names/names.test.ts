@@ -78,6 +78,9 @@ describe("names that may be one", () => {
     ["Pak Rudy", "Pak Rudi"],
     ["José Lina", "José Lima"],
     ["RS 40", "SR 40"],
+    ["Amel 3?", "Amel 3"],
+    ["Bed 1.1", "Bed 1-1"],
+    ["Amel O3", "Amel 3"],
   ])("%s and %s", (one, other) => {
     expect(nearAlike([one, "Corvane", other])).toEqual([[one, other].sort()]);
   });

@@ -144,3 +144,61 @@ describe("columns by what is in them", () => {
     expect(two["Variety / stock"]).toBe("?");
   });
 });
+
+// From practice words of tests/checks/office-words and what came of them with one word made unknown.
+describe("what one word alone does not settle", () => {
+  it.each([
+    // A film may be the cap or what binds the bud.
+    ["Buka plastik", DAYS, "?"],
+    // Sown into bags, or potted.
+    ["Tanam polybag", DAYS, "?"],
+    // Out of the nursery may be sold.
+    ["Salida vivero", DAYS, "?"],
+    // What is not so.
+    ["Non repris", [20, 20, 20], "?"],
+    // Two things, of which one is not known.
+    ["Variety / zorv", ["Ana", "Bo", "Ana"], "?"],
+    // Lots, not weeks.
+    ["Seed zorv", ["S-4", "S-4", "S-6"], "?"],
+  ])("%s over %j is left alone and named", (header, cells, expected) => {
+    const records = table({
+      Batch: BATCH,
+      "Grafted on": ["2026-08-13", "2026-08-20", "2026-08-27"],
+      "Grafts made": GRAFTS,
+      [header]: cells,
+    });
+    expect(readAs(records)[header]?.slice(0, 1)).toBe(expected);
+    expect(records.troubles.map(({ code, column }) => [code, column])).toContainEqual([
+      "column-left",
+      header,
+    ]);
+  });
+
+  // People saw a log read as batches, and whoever did the work as the grafter.
+  it("a log is known by the steps in its cells, where its header says none", () => {
+    const log = [
+      ["Date", "Lot concerné", "Travail fait", "Nbre", "Ouvrier"],
+      ["2026-03-02", "K-11", "greffage", 120, "Awa"],
+      ["2026-03-02", "K-12", "semis", 300, "Issa"],
+      ["2026-03-30", "K-11", "débandage", 110, "Awa"],
+    ];
+    const { tables, lines } = reading(log);
+    expect(tables.map(({ kind }) => kind)).toEqual(["log"]);
+    expect(lines.map(({ batch, person }) => [batch, person])).toEqual([
+      ["K-11", "Awa"],
+      ["K-12", "Issa"],
+    ]);
+    const turned = reading(log.map((row) => [...row].reverse()));
+    expect(turned.tables.map(({ kind }) => kind)).toEqual(["log"]);
+  });
+
+  it("batches with a column of how far they are, each once, are no log", () => {
+    const { tables } = reading([
+      ["Date", "Lot", "Zorv", "Variety"],
+      ["2026-03-02", "K-11", "greffage", "Bora"],
+      ["2026-03-02", "K-12", "semis", "Bora"],
+      ["2026-03-30", "K-13", "semis", "Tiko"],
+    ]);
+    expect(tables.map(({ kind }) => kind)).toEqual(["batches"]);
+  });
+});

@@ -138,3 +138,14 @@ describe("a crew as a stranger keeps it", () => {
     ]);
   });
 });
+
+// It was read as the days off themselves.
+it("days under a header that says leave and a word more may be its first or its last", () => {
+  const crew = crewOf(`
+    Person | Tasks    | Hours a day | Leave zorv
+    Ana    | Grafting | 6           | 2026-12-01
+    Bo     | Grafting | 6           | 2026-12-03
+    Cy     | Grafting | 6           | 2026-12-04`);
+  expect(crew.crew.map(({ off }) => off)).toEqual([[], [], []]);
+  expect(crewRemarks(crew).length).toBeGreaterThan(0);
+});
