@@ -5,3 +5,18 @@ export function fewNames(names: readonly string[], most: number): readonly strin
   const more = names.length - most;
   return [...names.slice(0, most), ...(more > 0 ? [text.more({ names: more })] : [])];
 }
+
+interface Variety {
+  readonly variety: string;
+  /** Names that may be meant; none where nothing is near. */
+  readonly nearest: readonly string[];
+}
+
+/** What is said of a variety that no batch has: alone, or with what may be meant. */
+export function unlessNear(
+  alone: (facts: Pick<Variety, "variety">) => string,
+  near: (facts: Variety) => string,
+): (facts: Variety) => string {
+  return ({ variety, nearest }) =>
+    nearest.length === 0 ? alone({ variety }) : near({ variety, nearest });
+}

@@ -1,6 +1,7 @@
 import type { Amount, PlanFact, PlanWarning } from "../core";
 import * as text from "../sentences/made/order-plan";
 import { dayWords } from "./days";
+import { unlessNear } from "./names";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
 
 /** A chance, 0 to 1, as "89.2 of 100". */
@@ -21,10 +22,7 @@ const FACTS: SentencesOf<PlanFact> = {
 const WARNINGS: SentencesOf<PlanWarning> = {
   "no-start-large-enough": text.noStart,
   "first-variety": text.firstVariety,
-  "unknown-variety": ({ variety, nearest }) =>
-    nearest.length === 0
-      ? text.unknownVariety({ variety })
-      : text.unknownVarietyMeant({ variety, nearest }),
+  "unknown-variety": unlessNear(text.unknownVariety, text.unknownVarietyMeant),
   "outside-harvest": ({ months, last }) => text.outsideHarvest({ months, last: dayWords(last) }),
   "start-was-due": ({ day }) => text.startWasDue({ day: dayWords(day) }),
   "asked-day-past": text.askedPast,

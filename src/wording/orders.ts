@@ -1,7 +1,7 @@
 import { ORDER_COLUMNS, type OrderAction, type OrderRowTroubles, type OrderTrouble } from "../core";
 import * as text from "../sentences/made/orders";
 import { dayWords } from "./days";
-import { fewNames } from "./names";
+import { fewNames, unlessNear } from "./names";
 import { type SentencesOf, sentenceOf } from "./sentence-of";
 import { readAsSentence, unreadWords } from "./unread";
 
@@ -21,10 +21,7 @@ const ACTIONS: SentencesOf<OrderAction> = {
   "too-late": text.tooLate,
   "too-late-to-start": text.tooLateToStart,
   "which-crop": text.whichCrop,
-  "no-such-variety": ({ variety, nearest }) =>
-    nearest.length === 0
-      ? text.noSuchVariety({ variety })
-      : text.varietyMeant({ variety, nearest }),
+  "no-such-variety": unlessNear(text.noSuchVariety, text.varietyMeant),
   "start-more": moreWords(text.start, text.startOf),
   "graft-more": moreWords(text.graft, text.graftOf),
 };

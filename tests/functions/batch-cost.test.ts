@@ -10,6 +10,7 @@ import * as records from "../../src/sentences/made/records";
 import * as tables from "../../src/sentences/made/small-tables";
 import { noHeaderRow, rowLoading } from "../../src/sentences/made/table-faults";
 import { ask, askTable } from "../support/ask";
+import { textCases } from "../support/sheet-values";
 import { turnedRows } from "../support/turned-rows";
 
 const AS_OF = "2026-11-25";
@@ -220,13 +221,14 @@ describe("BATCH_COST", () => {
     expect(remarkOf(rows)).toContain(text.notBegun({ batches: 1 }));
   });
 
-  it.each([
-    ["Item", "Price", "Per"],
-    ["Article", "Prix", "Unité"],
-    ["Artículo", "Precio", "Unidad"],
-    ["Item", "Preço", "Unidade"],
-    ["Barang", "Harga", "Satuan"],
-  ])("reads the headers %s, %s and %s", (item, price, per) => {
+  it.each(
+    textCases(`
+      Item     | Price  | Per
+      Article  | Prix   | Unité
+      Artículo | Precio | Unidad
+      Item     | Preço  | Unidade
+      Barang   | Harga  | Satuan`),
+  )("reads the headers %s, %s and %s", (item, price, per) => {
     const rows = cost(
       [DONE],
       [[per, price, item], ...PRICES.slice(1).map((one) => [one[2], one[1], one[0]])],

@@ -6,20 +6,12 @@ import { fortnight } from "../../src/sentences/made/work-page";
 import { taken } from "../../src/sentences/made/writing";
 import { DUE_WORDS } from "../../src/wording/batches";
 import { fixedAnswers } from "./fixed-answers";
-import {
-  type OpenSidebar,
-  SECTION_KEYS,
-  type SidebarTest,
-  startSidebarTest,
-  tabOf,
-} from "./open-sidebar";
+import { type OpenSidebar, SECTION_KEYS, startSidebarTest, tabOf } from "./open-sidebar";
 
-let test: SidebarTest;
 let sidebar: OpenSidebar;
 let page: Page;
 beforeAll(async () => {
-  test = await startSidebarTest();
-  sidebar = await test.open(fixedAnswers);
+  sidebar = await (await startSidebarTest()).open(fixedAnswers);
   page = sidebar.page;
 });
 

@@ -6,14 +6,12 @@ import { statusTally } from "../../src/sidebar/today/places";
 import { recordsRemarks } from "../../src/wording/records";
 import { fixedAnswers, today } from "./fixed-answers";
 import { expectGolden } from "./golden";
-import { type OpenSidebar, type SidebarTest, startSidebarTest } from "./open-sidebar";
+import { type OpenSidebar, startSidebarTest } from "./open-sidebar";
 
-let test: SidebarTest;
 let sidebar: OpenSidebar;
 let page: Page;
 beforeAll(async () => {
-  test = await startSidebarTest();
-  sidebar = await test.begin(fixedAnswers);
+  sidebar = await (await startSidebarTest()).begin(fixedAnswers);
   page = sidebar.page;
   // Of every frame, that of the printed sheet among them.
   await page.addInitScript(() => {

@@ -10,3 +10,8 @@ export function sheetValues(text: string): (string | number)[][] {
       }),
     );
 }
+
+/** Cases of a test as a table, all of them texts. */
+export function textCases(table: string): string[][] {
+  return sheetValues(table).map((row) => row.map(String));
+}

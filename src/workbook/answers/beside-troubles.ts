@@ -50,6 +50,8 @@ function besideTables(now: RecordsNow, tabs: readonly OtherTab[]): readonly Besi
   const orders = ordersTab(workbook, door, settings.recordsTab);
   const others = tabs.filter(({ sheet }) => ![crew, closed, orders].includes(sheet));
   const valuesOf = (sheet: Sheet) => sheet.getDataRange().getValues();
+  const saidOf = (remarks: Parameters<typeof workRemarks>[0]) =>
+    remarks.map((one) => workRemarks([one], "page"));
   return [
     {
       sheet: orders,
@@ -63,15 +65,13 @@ function besideTables(now: RecordsNow, tabs: readonly OtherTab[]): readonly Besi
     {
       sheet: crew,
       names: tabNames("crew"),
-      said: (sheet) =>
-        crewRemarks(crewAsCalled(now, sheet, true)).map((one) => workRemarks([one], "page")),
+      said: (sheet) => saidOf(crewRemarks(crewAsCalled(now, sheet, true))),
       without: check.withoutWork,
     },
     {
       sheet: closed,
       names: tabNames("closedDays"),
-      said: (sheet) =>
-        door.closedDays(valuesOf(sheet), asOf).troubles.map((one) => workRemarks([one], "page")),
+      said: (sheet) => saidOf(door.closedDays(valuesOf(sheet), asOf).troubles),
       without: check.withoutWork,
     },
     {
@@ -79,10 +79,7 @@ function besideTables(now: RecordsNow, tabs: readonly OtherTab[]): readonly Besi
         columnsIn(placeTable(door.beside("places", head), !isCalledSo)),
       ),
       names: tabNames("places"),
-      said: (sheet) =>
-        door
-          .places(valuesOf(sheet), records.words)
-          .troubles.map((one) => workRemarks([one], "page")),
+      said: (sheet) => saidOf(door.places(valuesOf(sheet), records.words).troubles),
       without: check.withoutPlaces,
     },
     {
@@ -91,10 +88,7 @@ function besideTables(now: RecordsNow, tabs: readonly OtherTab[]): readonly Besi
         isCalledSo ? columnsIn(priceTable(door.beside("prices", head))) : 0,
       ),
       names: tabNames("prices"),
-      said: (sheet) =>
-        door
-          .prices(valuesOf(sheet), records.words)
-          .troubles.map((one) => workRemarks([one], "page")),
+      said: (sheet) => saidOf(door.prices(valuesOf(sheet), records.words).troubles),
       without: check.withoutPrices,
     },
   ];

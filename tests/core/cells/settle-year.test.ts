@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { readDayText, type UndatedDay } from "../../../src/core/cells/read-day-text";
 import { settleYear, type YearHints } from "../../../src/core/cells/settle-year";
 import { day, iso } from "../../support/days";
+import { textCases } from "../../support/sheet-values";
 
 const NOTHING: YearHints = { neighbours: [], sectionYear: null, asOf: null };
 
@@ -112,14 +113,15 @@ describe("a day without a year, alone in its row,", () => {
     expect(settled("29 Feb", { asOf: day("2104-02-28") })).toBe("2096-02-29");
   });
 
-  it.each([
-    ["late Nov", "2026-11-05", "2025-11-25"],
-    ["mid Nov", "2026-11-05", "2025-11-15"],
-    ["Nov", "2026-11-05", "2025-11-15"],
-    ["early Jan", "2026-01-02", "2025-01-05"],
-    ["wk 48", "2026-11-25", "2025-11-27"],
-    ["wk 48", "2026-11-26", "2026-11-26"],
-  ])("%s on %s is no later day", (text, asOf, expected) => {
+  it.each(
+    textCases(`
+      late Nov  | 2026-11-05 | 2025-11-25
+      mid Nov   | 2026-11-05 | 2025-11-15
+      Nov       | 2026-11-05 | 2025-11-15
+      early Jan | 2026-01-02 | 2025-01-05
+      wk 48     | 2026-11-25 | 2025-11-27
+      wk 48     | 2026-11-26 | 2026-11-26`),
+  )("%s on %s is no later day", (text = "", asOf = "", expected = "") => {
     expect(settled(text, { asOf: day(asOf) })).toBe(expected);
   });
 
