@@ -35,17 +35,16 @@ describe("typedEntry", () => {
     ["1e5", 100_000],
     ["TRUE", true],
     ["false", false],
-    ["1,5", "1,5"],
-    ["12,34,56", "12,34,56"],
-    ["B-12", "B-12"],
-    ["12 plants", "12 plants"],
-    ["-", "-"],
-    ["3 of 4", "3 of 4"],
-    ["0x10", "0x10"],
-    ["1.2.3", "1.2.3"],
   ])("reads %j in an English sheet as %j", (text, meant) => {
     expect(said(text)).toBe(meant);
   });
+
+  it.each(["1,5", "12,34,56", "B-12", "12 plants", "-", "3 of 4", "0x10", "1.2.3"])(
+    "leaves %j the text that it is in an English sheet",
+    (text) => {
+      expect(said(text)).toBe(text);
+    },
+  );
 
   it.each([
     ["1/2", "en_GB", "2026-02-01"],
@@ -53,8 +52,6 @@ describe("typedEntry", () => {
     ["1-2", "en_GB", "2026-02-01"],
     ["14/3/2026", "en_GB", "2026-03-14"],
     ["3/14/2026", "en_US", "2026-03-14"],
-    ["14/3/2026", "en_US", "14/3/2026"],
-    ["30/2/2026", "en_GB", "30/2/2026"],
     ["2026-03-14", "en_US", "2026-03-14"],
     ["2026/3/14", "fr_FR", "2026-03-14"],
     ["14/3/26", "en_GB", "2026-03-14"],
@@ -70,13 +67,20 @@ describe("typedEntry", () => {
     ["14 mars 2026", "fr_FR", "2026-03-14"],
     ["14 de março de 2026", "pt_BR", "2026-03-14"],
     ["14 Maret 2026", "id_ID", "2026-03-14"],
-    ["14 mars 2026", "en_GB", "14 mars 2026"],
     ["2026-03-14 06:30", "en_GB", "2026-03-14 06:30"],
     ["14/3/2026 6:30 PM", "en_GB", "2026-03-14 18:30"],
-    ["2026-03-14T06:30", "en_GB", "2026-03-14T06:30"],
-    ["14 Mar Lot 2", "en_GB", "14 Mar Lot 2"],
   ])("reads %j in %s as %s", (text, locale, meant) => {
     expect(said(text, locale)).toBe(meant);
+  });
+
+  it.each([
+    ["14/3/2026", "en_US"],
+    ["30/2/2026", "en_GB"],
+    ["14 mars 2026", "en_GB"],
+    ["2026-03-14T06:30", "en_GB"],
+    ["14 Mar Lot 2", "en_GB"],
+  ])("leaves %j in %s the text that it is", (text, locale) => {
+    expect(said(text, locale)).toBe(text);
   });
 
   it.each([
