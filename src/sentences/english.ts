@@ -173,6 +173,7 @@ export const english = {
     planned: "Planned.",
     setAside:
       "Nothing recorded since {since}: left out of forecasts. Close it, or record what happened.",
+    severalMethods: "More than one method fits.",
     yes: "yes",
   },
 

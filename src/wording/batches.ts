@@ -13,6 +13,7 @@ export const STAGE_REMARKS: SentencesOf<StageRemark> = {
     text.nextLate({ step, by: dayWords(by), since: dayWords(since) }),
   "no-plants-counted": text.noPlantsCounted,
   "no-such-method": text.noSuchMethod,
+  "several-methods": text.severalMethods,
 };
 
 /** What is to be said of a batch's balance. */

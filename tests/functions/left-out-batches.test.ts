@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type FunctionEntry, registry } from "../../src/functions/registry";
+import * as ofBatches from "../../src/sentences/made/batches";
 import * as ofOrders from "../../src/sentences/made/orders";
 import * as text from "../../src/sentences/made/records";
 import { askRows } from "../support/ask";
@@ -401,6 +402,16 @@ describe("batches of which a word is blank or damaged", () => {
     const rows = askRows("BATCH_STAGES", forecast(table(damaged)));
     expect(named(0)(rows)).toEqual(BATCHES.filter(isOpen).map(({ name }) => name));
     expect(rows.at(-1)?.[0]).toBe(text.noSuchMethod({ batches: ["A1", "A2"] }));
+  });
+
+  // "Cleft" was said to be in no timetable, when three methods fitted it.
+  it("are told in BATCH_STAGES why: no method fits, or several do", () => {
+    const remarkOf = (method: string) => {
+      const rows = askRows("BATCH_STAGES", forecast(table([{ ...(BATCHES[7] as Batch), method }])));
+      return rows[1]?.at(-1);
+    };
+    expect(remarkOf("Jackfruit marcot")).toBe(ofBatches.noSuchMethod());
+    expect(remarkOf("Cleft")).toBe(ofBatches.severalMethods());
   });
 
   it("are named up to ten, then counted with the place to look", () => {

@@ -1,7 +1,7 @@
 import { blankRow, type Kinds, type RowOf } from "../answer";
 import type { CivilDay } from "../dates";
-import type { Batch, LeftOut } from "../records";
-import { leftOutByMethod } from "../timetable";
+import type { Batch, LeftOut, MethodsUnread } from "../records";
+import { batchMethods, leftOutByMethod } from "../timetable";
 import type { BatchState } from "./batch-state";
 import type { Forecaster } from "./forecaster";
 import { nextStep } from "./next-step";
@@ -45,7 +45,8 @@ export type StageRemark =
       readonly since: CivilDay;
     }
   | { readonly code: "no-plants-counted" }
-  | { readonly code: "no-such-method" };
+  | { readonly code: "no-such-method" }
+  | { readonly code: "several-methods" };
 
 /** Where an open batch stands and what comes next. Null is not known, or does not apply. */
 export type StageRow = RowOf<
@@ -65,10 +66,12 @@ export interface BatchStages {
  */
 export function stagesOf(question: ProjectionQuestion, believing?: Forecaster): BatchStages {
   const projection = project(question, believing);
+  const methodOf = batchMethods(question.timetable);
   const rows: StageRow[] = [];
   for (const { batch, state } of projection.batches) {
     if (state === null) {
-      if (!batch.closed) rows.push(withoutMethod(batch));
+      const { code } = methodOf(batch);
+      if (!batch.closed && code !== "method") rows.push(withoutMethod(batch, { code }));
     } else if (state.open) rows.push(rowOf(state, projection));
   }
   return { rows, remarks: leftOutByMethod(question, ({ closed }) => closed) };
@@ -120,13 +123,16 @@ function remarkOn(state: BatchState, next: number | null, silent: boolean): Stag
   return state.plants === null ? { code: "no-plants-counted" } : null;
 }
 
-function withoutMethod({ name, variety, method, place }: Batch): StageRow {
+function withoutMethod(
+  { name, variety, method, place }: Batch,
+  remark: StageRemark & { readonly code: MethodsUnread["code"] },
+): StageRow {
   return {
     ...blankRow(STAGE_COLUMNS),
     batch: name,
     variety: variety || null,
     method,
     place: place || null,
-    remark: { code: "no-such-method" },
+    remark,
   };
 }

@@ -91,6 +91,24 @@ export function skillReader({ stepKeys, timetable, words: told }: Jobs) {
     };
   };
 
+  /**
+   * Steps of which a piece says the longest word, of one or of many: "Release" is the first and the second,
+   * "first" is neither.
+   */
+  const stepsSaying = (piece: string): readonly Skill[] => {
+    const words = stepKey(nameOf(piece)).split(" ");
+    const isSaid = (step: string) => {
+      const own = step.split(" ");
+      const longest = own.reduce((best, word) => (word.length >= best.length ? word : best), "");
+      const isWord = (said: string, word: string) => said === word || said === `${word}s`;
+      return (
+        words.some((said) => isWord(said, longest)) &&
+        words.every((said) => own.some((word) => isWord(said, word)))
+      );
+    };
+    return [...stepKeys].filter(isSaid).map((step) => ({ step, methods: null }));
+  };
+
   /** Which methods somebody may graft; null for all. Who is named none that is known may graft none. */
   const graftsIn = (cells: readonly Cell[], unknown: string[]): MayGraft | null => {
     if (readMethod === null || cells.length === 0) return null;
@@ -134,8 +152,9 @@ export function skillReader({ stepKeys, timetable, words: told }: Jobs) {
         isAll &&= isExcept;
         const skill: Skill | null = skillIn(piece, lastStep);
         if (GOES_ON.test(piece)) lastStep = skill?.step ?? null;
-        if (skill === null) unknown.push(part);
-        else (isExcept ? cannot : can).push(skill);
+        const skills = skill === null ? stepsSaying(piece) : [skill];
+        if (skills.length === 0) unknown.push(part);
+        (isExcept ? cannot : can).push(...skills);
       }
     }
     const mayGraft = graftsIn(methods, unknown);

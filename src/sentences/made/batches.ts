@@ -40,4 +40,6 @@ export const planned = (): string => "Planned.";
 
 export const setAside = (d: { readonly since: string | number }): string => "Nothing recorded since " + d.since + ": left out of forecasts. Close it, or record what happened.";
 
+export const severalMethods = (): string => "More than one method fits.";
+
 export const yes = (): string => "yes";

@@ -50,6 +50,10 @@ const SKILLS: readonly (readonly [
   ["injertar (mango)", grafting(MANGO), grafting(COCOA)],
   ["todo menos injerto de caucho", [["sowing", RUBBER]], grafting(RUBBER)],
   ["sambung kakao", grafting(COCOA), grafting(MANGO)],
+  // "Nobody may do First release", where the cell said "Release".
+  ["Release; grafting", [["first release", COCOA], ...grafting(COCOA)], [["take count", COCOA]]],
+  ["take counts", [["take count", COCOA]], [["first release", COCOA]]],
+  ["all but release", grafting(COCOA), [["first release", COCOA]]],
 ];
 
 describe("the tasks that somebody may do", () => {
