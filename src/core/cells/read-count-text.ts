@@ -42,8 +42,9 @@ const NOT_PLAIN: CountTextReading = { kind: "unread", why: { code: "not-a-count"
  */
 export function readCountText(text: string, decimalMark: DecimalMark | null): CountTextReading {
   const plain = text.normalize("NFKC").replace(/\s+/g, " ").trim();
-  if (NOTHING.has(plain.toLowerCase()) || NOTHING.has(normalText(plain)))
-    return { kind: "nothing" };
+  // A phone makes a long dash of a short one; "??" asks no more than "?".
+  const mark = plain.replace(/[\u2010-\u2015\u2212]/g, "-").replace(/^([-?])\1+$/, "$1");
+  if (NOTHING.has(mark.toLowerCase()) || NOTHING.has(normalText(plain))) return { kind: "nothing" };
   return (
     readDigits(plain, decimalMark) ??
     readShare(plain) ??

@@ -208,10 +208,21 @@ describe("reading a number of plants", () => {
     expect(read("150 %", POINT, 240).kind).toBe("unread");
   });
 
-  it.each(["", "  ", "\u00a0", "-", "n/a", "N/A", "not counted", "?", "non compté"])(
-    "takes %j as not counted, which is not 0",
-    (text) => {
-      expect(read(text)).toEqual(BLANK);
-    },
-  );
+  it.each([
+    "",
+    "  ",
+    "\u00a0",
+    "-",
+    "–",
+    "—",
+    "---",
+    "??",
+    "n/a",
+    "N/A",
+    "not counted",
+    "?",
+    "non compté",
+  ])("takes %j as not counted, which is not 0", (text) => {
+    expect(read(text)).toEqual(BLANK);
+  });
 });
