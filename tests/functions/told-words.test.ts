@@ -101,51 +101,45 @@ describe("a table of told words", () => {
 });
 
 describe("a method that was told", () => {
-  const records = (...pairs: readonly [crop: string, method: string][]) => [
-    ["Batch", "Crop", "Method", "Grafted on", "Grafts made"],
-    ...pairs.map(([crop, method], at) => [`B${at + 1}`, crop, method, "2026-11-01", 100]),
-  ];
-  const methods = (told: unknown, ...pairs: readonly [string, string][]) =>
-    stages(told, records(...pairs))
-      .slice(0, pairs.length)
-      .map((row) => row[2]);
+  type Read = readonly [crop: string, method: string, readAs: string];
+  /** Expects of batches with such cells under Crop and Method what they are read as. */
+  const expectRead = (told: unknown, ...batches: readonly Read[]) => {
+    const rows = stages(told, [
+      ["Batch", "Crop", "Method", "Grafted on", "Grafts made"],
+      ...batches.map(([crop, method], at) => [`B${at + 1}`, crop, method, "2026-11-01", 100]),
+    ]);
+    expect(rows.slice(0, batches.length).map((row) => row[2])).toEqual(
+      batches.map(([, , readAs]) => readAs),
+    );
+  };
+  const COCOA = "Cocoa cleft graft";
+  const MANGO = "Mango cleft graft";
+  const RUBBER = "Rubber green bud";
 
   it("for all crops leaves alone a batch of another crop, which its own words tell", () => {
-    const told = [["Cocoa cleft graft", "Cleft", "value"]];
-    expect(methods(told, ["", "Cleft"], ["Mango", "Cleft"], ["Cacao", "Cleft"])).toEqual([
-      "Cocoa cleft graft",
-      "Mango cleft graft",
-      "Cocoa cleft graft",
-    ]);
+    const told = [[COCOA, "Cleft", "value"]];
+    expectRead(told, ["", "Cleft", COCOA], ["Mango", "Cleft", MANGO], ["Cacao", "Cleft", COCOA]);
   });
 
   it("with its crop is meant for that crop alone, a crop alone where no method stands", () => {
     const told = [
-      ["Rubber green bud", "CC bud", "value"],
-      ["Cocoa cleft graft", "CC", "value"],
+      [RUBBER, "CC bud", "value"],
+      [COCOA, "CC", "value"],
     ];
-    expect(methods(told, ["CC", "bud"], ["CC", ""], ["Mango", "stone"])).toEqual([
-      "Rubber green bud",
-      "Cocoa cleft graft",
-      "Mango stone graft",
-    ]);
+    const stone = ["Mango", "stone", "Mango stone graft"] as const;
+    expectRead(told, ["CC", "bud", RUBBER], ["CC", "", COCOA], stone);
   });
 
   it("follows a crop's own name that was told", () => {
     const told = [
       ["Cocoa", "CC", "value"],
-      ["Rubber green bud", "Cocoa slip", "value"],
+      [RUBBER, "Cocoa slip", "value"],
     ];
-    expect(methods(told, ["CC", "Cleft"], ["CC", "slip"])).toEqual([
-      "Cocoa cleft graft",
-      "Rubber green bud",
-    ]);
+    expectRead(told, ["CC", "Cleft", COCOA], ["CC", "slip", RUBBER]);
   });
 
   it("is obeyed even where the crop's word says another", () => {
-    expect(methods([["Cocoa cleft graft", "Mango top", "value"]], ["Mango", "top"])).toEqual([
-      "Cocoa cleft graft",
-    ]);
+    expectRead([[COCOA, "Mango top", "value"]], ["Mango", "top", COCOA]);
   });
 });
 
