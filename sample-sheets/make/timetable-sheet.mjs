@@ -22,6 +22,10 @@ const timetableHeader = [
   "Caution",
   "Source",
 ];
+/** The last day of care that a step ends; see src/core/timetable/step-row.ts. */
+const FOR_EVER = 3660;
+/** What only the blank template has: the invented nursery writes down neither care nor work ahead. */
+const templateHeader = [...timetableHeader, "Every days", "Until"];
 
 /** @type {import("../../src/core/timetable/method-description").MethodDescription} */
 const cocoaCleftGraft = (await bundled(descriptionFile)).cocoaCleftGraft;
@@ -38,21 +42,28 @@ export const method = cocoaCleftGraft.name;
  * @returns {(string | number | null)[][]}
  */
 export function timetableRows(own) {
+  const steps = own === undefined ? cocoaCleftGraft.steps : cocoaCleftGraft.steps.filter(isKept);
   return [
-    timetableHeader,
-    ...cocoaCleftGraft.steps.map((step) => [
+    own === undefined ? templateHeader : timetableHeader,
+    ...steps.map((step) => [
       method,
       step.name,
       step.after,
-      ...step.days,
+      ...step.days.map((days) => (days === FOR_EVER ? null : days)),
       step.counted ? "yes" : "no",
       step.keptOf100 ?? null,
       own?.perPersonHour[step.name] ?? step.perPersonHour ?? null,
       step.needs ?? null,
       step.caution ?? null,
       own?.source ?? step.source,
+      ...(own === undefined ? [step.every ?? null, step.until ?? null] : []),
     ]),
   ];
+}
+
+/** @param {import("../../src/core/timetable/method-description").StepDescription} step */
+function isKept({ name, days: [from], every }) {
+  return name !== "Second release" && every === undefined && from >= 0;
 }
 
 /** @param {string} file a TypeScript file, from this folder */

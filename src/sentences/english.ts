@@ -952,7 +952,7 @@ read. Without FILE an invented nursery is opened.
   records: {
     careToday: "Today: {tasks, list} ({batches, plural, one {# batch} other {# batches}}).",
     careTodayAt:
-      "Today at {place}: {tasks, list} ({batches, plural, one {# batch} other {# batches}}).",
+      "Today at {places, list}: {tasks, list} ({batches, plural, one {# batch} other {# batches}}).",
     columnsLeftAlone:
       "Columns of days left alone, because we can't tell of what: {columns, list}. Say it in the argument columns.",
     jobNeverRecorded:

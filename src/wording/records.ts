@@ -8,11 +8,12 @@ const MOST_NAMED = 10;
 
 /** Remarks on records, which those of every capability hold. */
 export const RECORDS_REMARKS: SentencesOf<LeftOut> = {
-  "care-today": ({ place, tasks, batches }) => {
+  "care-today": ({ places, tasks, cautions, batches }) => {
     const facts = { tasks: tasks.map(shortened), batches };
-    return place === ""
-      ? text.careToday(facts)
-      : text.careTodayAt({ place: shortened(place), ...facts });
+    const named = places.filter((place) => place !== "").map(shortened);
+    const said =
+      named.length === 0 ? text.careToday(facts) : text.careTodayAt({ places: named, ...facts });
+    return [said, ...cautions].join(" ");
   },
   "job-never-recorded": (facts) => text.jobNeverRecorded(facts),
   "no-such-columns": ({ columns }, where) => {

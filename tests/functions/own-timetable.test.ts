@@ -28,13 +28,13 @@ const STEPS = [
   ["Step", "After", "From day", "Usual day", "By day", "Counted", "Kept of 100"],
   ["Grafting", "", "", "", "", "yes", ""],
   ["First release", "Grafting", 18, 21, 28, "", ""],
-  ["Second release", "First release", 10, 14, 21, "", ""],
-  ["Take count", "Second release", 5, 7, 14, "yes", 80],
+  ["Full release", "First release", 10, 14, 21, "", ""],
+  ["Take count", "Full release", 5, 7, 14, "yes", 80],
   ["Ready", "Take count", 60, 75, 90, "yes", 95],
 ];
 const WORDS = [
   ["First release day", "1st tape release"],
-  ["Second release day", "2nd tape release"],
+  ["Full release day", "2nd tape release"],
   ["Takes", "Alive"],
 ];
 const GIVEN: Readonly<Record<string, unknown>> = {
@@ -65,7 +65,7 @@ const GIVEN: Readonly<Record<string, unknown>> = {
   method: "",
 };
 const UNKNOWN = text.noSuchColumnsOfCell({
-  told: [text.toldAs({ header: "2nd tape release", name: "Second release day" })],
+  told: [text.toldAs({ header: "2nd tape release", name: "Full release day" })],
 });
 
 const withRecords = registry.filter(({ parameters }) =>
@@ -94,7 +94,7 @@ describe("one table of words and one timetable for all", () => {
   });
 
   it.each(withRecords.map(({ name }) => name))("%s reads with the own timetable", (name) => {
-    expect(said(name, { ...GIVEN, timetable: STEPS })).not.toContain("Second release day");
+    expect(said(name, { ...GIVEN, timetable: STEPS })).not.toContain("Full release day");
   });
 
   // Four of the made tabs showed #ERROR! for such a step.
@@ -102,7 +102,7 @@ describe("one table of words and one timetable for all", () => {
     "%s names a step that its timetable lacks",
     (name) => {
       const answer = said(name, GIVEN);
-      if (name === "BATCH_CHECK") expect(answer).toContain("Second release day");
+      if (name === "BATCH_CHECK") expect(answer).toContain("Full release day");
       else expect(answer).toContain(UNKNOWN);
     },
   );

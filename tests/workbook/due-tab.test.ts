@@ -137,13 +137,13 @@ describe("the due tab", () => {
     await nursery.w.settled();
     expect(nursery.w.editErrors).toEqual([]);
     expect(takesIn(nursery)).toEqual([DONE, DONE]);
-    // Bud break has no column in this table, and that is said.
+    // First flush has no column in this table, and that is said.
     const said = dueRows(nursery, ["Task", "Written"])
-      .filter(([task]) => task === "Bud break")
+      .filter(([task]) => task === "First flush")
       .map(([, text]) => text);
     expect(said).toHaveLength(2);
     for (const text of said)
-      expect(text).toBe(notWrittenText({ code: "noColumn", task: "Bud break" }));
+      expect(text).toBe(notWrittenText({ code: "noColumn", task: "First flush" }));
   });
 
   it.each([

@@ -10,12 +10,13 @@ const FIRST_MONDAY = 4;
 
 interface Care {
   readonly name: string;
+  readonly caution: string;
   readonly every: number;
   readonly states: BatchState[];
 }
 
 /**
- * The repeated care that falls on the as-of day, a remark a place. Where the nursery writes it down, the days
+ * The repeated care that falls on the as-of day, a remark for the places that have the same. Where the nursery writes it down, the days
  * are counted from the last time in any batch that stands there; else from a Monday, and it is over with its
  * day: nobody is late with what is never written.
  */
@@ -29,25 +30,38 @@ export function careByPlace(
     for (const round of state.method.rounds) {
       if (state.batch.notDone.includes(round.key) || !isOnNow(state, round)) continue;
       const cares = madeOnce(places, state.batch.place, () => new Map<string, Care>());
-      const { name, every } = round;
-      madeOnce(cares, `${round.key} ${every}`, () => ({ name, every, states: [] })).states.push(
-        state,
-      );
+      const { name, caution, every } = round;
+      madeOnce(cares, `${round.key} ${every}`, () => ({
+        name,
+        caution,
+        every,
+        states: [],
+      })).states.push(state);
     }
   }
-  return [...places]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .flatMap(([place, cares]): CareToday[] => {
-      const today = [...cares]
-        .filter(([key, care]) =>
-          isToday(care, asOf, recordedAt(key.slice(0, key.lastIndexOf(" ")))),
-        )
-        .map(([, care]) => care);
-      if (today.length === 0) return [];
-      const batches = new Set(today.flatMap((care) => care.states.map(({ batch }) => batch)));
-      const tasks = [...new Set(today.map(({ name }) => name))];
-      return [{ code: "care-today", place, tasks, batches: batches.size }];
-    });
+  const lines = new Map<string, { places: string[]; cares: Care[] }>();
+  for (const [place, cares] of [...places].sort(([a], [b]) => (a < b ? -1 : 1))) {
+    const today = [...cares]
+      .filter(([key, care]) => isToday(care, asOf, recordedAt(key.slice(0, key.lastIndexOf(" ")))))
+      .map(([, care]) => care);
+    if (today.length === 0) continue;
+    // Places with the same work on a day are one line; batches without a place are another.
+    const key = JSON.stringify([place === "", ...today.map(({ name }) => name)]);
+    const line = madeOnce(lines, key, () => ({ places: [], cares: [] }));
+    line.places.push(place);
+    line.cares.push(...today);
+  }
+  return [...lines.values()].map(({ places: at, cares }): CareToday => {
+    const each = (text: (care: Care) => string) => [...new Set(cares.map(text))].filter(Boolean);
+    const batches = new Set(cares.flatMap(({ states: of }) => of.map(({ batch }) => batch)));
+    return {
+      code: "care-today",
+      places: at,
+      tasks: each(({ name }) => name),
+      cautions: each(({ caution }) => caution),
+      batches: batches.size,
+    };
+  });
 }
 
 /** Whether a batch stands between the step, or the days, with which the care begins and ends. */

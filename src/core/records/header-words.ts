@@ -100,8 +100,11 @@ export function headerWords(
     () =>
       new Map(
         stepNames.flatMap((name) => {
-          const meaning = partsMeaning(headerParts(name));
-          return meaning?.kind === "step" ? [[meaning.key, stepKey(name)] as const] : [];
+          const parts = headerParts(name);
+          const meaning = partsMeaning(parts);
+          if (meaning?.kind !== "step") return [];
+          const concept = parts.turn === null ? meaning.key : inTurn(meaning.key);
+          return [[concept, stepKey(name)] as const];
         }),
       ),
   );
@@ -117,6 +120,9 @@ export function headerWords(
   };
 }
 
+/** Where a step stands that a timetable numbers: "Tape off" need not be its "Second release". */
+const inTurn = (key: StepConcept) => `${key} in turn`;
+
 /** The steps of partsMeaning that every timetable may have columns for, and at which of them plants are counted. */
 const USUAL_STEPS: Readonly<Partial<Record<StepConcept, "counted" | "day alone">>> = {
   sowing: "counted",
@@ -131,7 +137,7 @@ const USUAL_STEPS: Readonly<Partial<Record<StepConcept, "counted" | "day alone">
   ready: "counted",
 };
 
-function byParts(header: string, ownSteps: () => ReadonlyMap<StepConcept, string>): ByParts | null {
+function byParts(header: string, ownSteps: () => ReadonlyMap<string, string>): ByParts | null {
   const parts = headerParts(withoutDayForm(header));
   const meaning = partsMeaning(parts);
   if (meaning === null) return null;
@@ -151,7 +157,10 @@ function byParts(header: string, ownSteps: () => ReadonlyMap<StepConcept, string
   if (meaning.kind !== "step") return { ...reading, target: null };
   const { key, usual, sure, likely } = meaning;
   const usualStep = USUAL_STEPS[key];
-  const own = usualStep === undefined ? ownSteps().get(key) : key;
+  const { turn } = parts;
+  const ownStep = () =>
+    ownSteps().get(key) ?? (turn === null ? undefined : ownSteps().get(inTurn(key)));
+  const own = usualStep === undefined ? ownStep() : key;
   if (own !== undefined) {
     const isCounted = usualStep !== "day alone";
     return { ...reading, target: { kind: "step", key: own, what: usual }, isCounted, sure, likely };

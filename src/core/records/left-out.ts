@@ -38,11 +38,14 @@ export interface JobNeverRecorded {
   readonly batches: number;
 }
 
-/** Repeated care, such as weeding, that falls on the as-of day in a place; empty where batches name none. */
+/** Repeated care, such as weeding, that falls on the as-of day. */
 export interface CareToday {
   readonly code: "care-today";
-  readonly place: string;
+  /** The places where it does; an empty one where batches name none. */
+  readonly places: readonly string[];
   readonly tasks: readonly string[];
+  /** What is to be heeded with them, each once. */
+  readonly cautions: readonly string[];
   /** The batches there that it is for. */
   readonly batches: number;
 }

@@ -8,6 +8,7 @@ import { coffeeHypocotylGraft } from "./methods/coffee-hypocotyl-graft";
 import { mangoCleftGraft } from "./methods/mango-cleft-graft";
 import { mangoStoneGraft } from "./methods/mango-stone-graft";
 import { rootedCutting } from "./methods/rooted-cutting";
+import { rubberBuddedStump } from "./methods/rubber-budded-stump";
 import { rubberGreenBud } from "./methods/rubber-green-bud";
 
 /** The methods that come with the add-in, to use as they are or to copy and edit. The first is meant where none is named. */
@@ -19,6 +20,7 @@ export const builtInMethods: readonly MethodDescription[] = [
   citrusTBud,
   cashewSoftwoodGraft,
   rubberGreenBud,
+  rubberBuddedStump,
   avocadoCleftGraft,
   coffeeHypocotylGraft,
   rootedCutting,

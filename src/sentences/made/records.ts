@@ -4,7 +4,7 @@ import { count, list, plural } from "../runtime";
 
 export const careToday = (d: { readonly tasks: readonly string[]; readonly batches: number }): string => "Today: " + list(d.tasks) + " (" + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ").";
 
-export const careTodayAt = (d: { readonly place: string | number; readonly tasks: readonly string[]; readonly batches: number }): string => "Today at " + d.place + ": " + list(d.tasks) + " (" + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ").";
+export const careTodayAt = (d: { readonly places: readonly string[]; readonly tasks: readonly string[]; readonly batches: number }): string => "Today at " + list(d.places) + ": " + list(d.tasks) + " (" + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ").";
 
 export const columnsLeftAlone = (d: { readonly columns: readonly string[] }): string => "Columns of days left alone, because we can't tell of what: " + list(d.columns) + ". Say it in the argument columns.";
 

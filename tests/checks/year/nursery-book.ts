@@ -3,7 +3,8 @@ import { type CivilDay, daysLater } from "../../../src/core/dates";
 import { type DueTasks, dueTasks } from "../../../src/core/due/due-tasks";
 import { stateFinder } from "../../../src/core/projection";
 import { readRecords } from "../../../src/core/records/read-records";
-import { methodFinder, recordedSteps } from "../../../src/core/timetable";
+import { methodFinder, recordedSteps, type Timetable } from "../../../src/core/timetable";
+import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
 import { timetableOf } from "../../core/timetable/typed-timetable";
 import { day } from "../../support/days";
 import { type TrueBatch, trulySold } from "./invented-year";
@@ -35,7 +36,18 @@ const OWN = timetableOf(`
   Mango  | Weed the bags   | Sowing   |          |           |        |         |             | 14         | Ready
   Mango  | Shoots below the union | Grafting | 14 |          | 90     |         |             | 7          |`);
 if (OWN.faults.length > 0) throw new Error(JSON.stringify(OWN.faults));
-const { timetable } = OWN;
+
+/** A timetable that the year is played by, and what the book writes under Method. */
+export interface PlayedBy {
+  readonly timetable: Timetable;
+  readonly methodOf: (crop: TrueBatch["crop"]) => string;
+}
+const BY_OWN: PlayedBy = { timetable: OWN.timetable, methodOf: (crop) => crop };
+/** Its mangoes are grafted earlier than the built-in method has it, so that they are no measure of its days. */
+export const BY_BUILT_IN: PlayedBy = {
+  timetable: builtInTimetable(),
+  methodOf: (crop) => `${crop} cleft graft`,
+};
 
 const FIRST_DAY = day("2026-01-01");
 export const dayOf = (at: number): CivilDay => daysLater(FIRST_DAY, at);
@@ -47,7 +59,11 @@ const HEADER = [
 ];
 
 /** The manager's table at the dawn of a day: all that was done before is written, and nothing else. */
-function bookAt(batches: readonly TrueBatch[], today: number): readonly (readonly Cell[])[] {
+function bookAt(
+  batches: readonly TrueBatch[],
+  today: number,
+  methodOf: PlayedBy["methodOf"],
+): readonly (readonly Cell[])[] {
   const on = (at: number): Cell => (at < today ? { day: dayOf(at) } : "");
   const counted = ({ day, count }: TrueBatch["sown"]): Cell[] =>
     day < today ? [{ day: dayOf(day) }, count] : ["", ""];
@@ -56,7 +72,13 @@ function bookAt(batches: readonly TrueBatch[], today: number): readonly (readonl
     .map((batch): readonly Cell[] => {
       const { name, crop, place, releasedAgain, grafted } = batch;
       const isDead = batch.germinated.day < today && batch.germinated.count === 0;
-      const known = [name, crop, place, ...counted(batch.sown), ...counted(batch.germinated)];
+      const known = [
+        name,
+        methodOf(crop),
+        place,
+        ...counted(batch.sown),
+        ...counted(batch.germinated),
+      ];
       if (isDead) return [...known, ...HEADER.slice(known.length).map(() => "")];
       const again =
         releasedAgain === null ? (grafted.day < today ? "not needed" : "") : on(releasedAgain);
@@ -76,9 +98,13 @@ export interface Morning {
 }
 
 /** What the add-in says at the dawn of a day. */
-export function morningOf(batches: readonly TrueBatch[], today: number): Morning {
+export function morningOf(
+  batches: readonly TrueBatch[],
+  today: number,
+  { timetable, methodOf: writtenFor }: PlayedBy = BY_OWN,
+): Morning {
   const asOf = dayOf(today);
-  const records = readRecords(gridOf(bookAt(batches, today)), {
+  const records = readRecords(gridOf(bookAt(batches, today, writtenFor)), {
     stepNames: timetable.methods.flatMap((method) => recordedSteps(method).map(({ name }) => name)),
     ...{ asOf, localeOrder: null, decimalMark: null, told: new Map() },
   });

@@ -36,7 +36,9 @@ const lines = (...asked: Parameters<typeof due>) =>
   );
 const care = (...asked: Parameters<typeof due>) =>
   due(...asked).remarks.flatMap((one) =>
-    one.code === "care-today" ? `${one.place}: ${one.tasks.join(", ")} (${one.batches})` : [],
+    one.code === "care-today"
+      ? `${one.places.join(", ")}: ${one.tasks.join(", ")} (${one.batches})`
+      : [],
   );
 
 // Grafting is usual on 1 April 2026, 90 days after sowing: Defoliating from 22 to 24 March.
@@ -100,10 +102,10 @@ describe("repeated care", () => {
     const other = { ...SOWN, Batch: "B2" };
     const far = { ...SOWN, Batch: "B3", Place: "Field" };
     const all = [SOWN, other, far];
-    expect(care(all, "2026-03-16")).toEqual(["Field: Weeding (1)", "Shed A: Weeding (2)"]);
+    expect(care(all, "2026-03-16")).toEqual(["Field, Shed A: Weeding (3)"]);
     for (const asOf of ["2026-03-15", "2026-03-17", "2026-03-23"])
       expect(care(all, asOf)).toEqual([]);
-    expect(care(all, "2026-03-30")).toHaveLength(2);
+    expect(care(all, "2026-03-30")).toHaveLength(1);
   });
 
   it("begins and ends with its days and steps, and with the plants", () => {

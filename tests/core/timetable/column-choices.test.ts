@@ -1,15 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { targetKey } from "../../../src/core/records/column-target";
 import { headerWords } from "../../../src/core/records/header-words";
+import { recordedSteps } from "../../../src/core/timetable/beside-steps";
 import { choiceOf, columnChoices } from "../../../src/core/timetable/column-choices";
 import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
 import { timetableOf } from "./typed-timetable";
 
 describe("columnChoices", () => {
   const timetable = builtInTimetable();
-  const words = headerWords(
-    timetable.methods.flatMap(({ steps }) => steps.map(({ name }) => name)),
-  );
+  const words = headerWords(timetable.methods.flatMap(recordedSteps).map(({ name }) => name));
   const [leaveAlone, ...choices] = columnChoices(timetable);
 
   it("offers to leave a column alone first", () => {

@@ -49,7 +49,6 @@ const PUBLISHED: readonly (readonly [
     "Olaniyan et al., Moor J. Agric. Res.: up to 1.54 minutes a bud",
   ],
   ["Citrus T-bud", "First release", { from: 14, by: 21 }, "Florida extension leaflet: 14-21 d"],
-  ["Citrus T-bud", "Bud break", { usual: 13 }, "Allahabad trial 2011, lemon: 13.30 d"],
   ["Citrus T-bud", "Ready", { usual: 168 }, "Olaniyan et al.: 24 weeks to 45 cm"],
   [
     "Cocoa green patch bud",
@@ -79,7 +78,12 @@ const PUBLISHED: readonly (readonly [
   ["Mango stone graft", "Bud break", { from: 15, by: 20 }, "TNAU 2015: 15-20 d"],
   ["Mango stone graft", "First release", { from: 21, by: 30 }, "a grower's page, weak: 21-30 d"],
   ["Mango stone graft", "Take count", { kept: 75 }, "TNAU 2015: 75-80 %"],
-  ["Rubber green bud", "Grafting", { from: 75, by: 240 }, "Ramananathan et al. 1991: 2.5-8 months"],
+  [
+    "Rubber budded stump",
+    "Grafting",
+    { from: 75, by: 240 },
+    "Ramananathan et al. 1991, stocks for budded stumps: 2.5-8 months",
+  ],
   ["Rubber green bud", "First release", { usual: 21 }, "SMIARC Technoguide 17, 2007: 21 d"],
   ["Rubber green bud", "Take count", { kept: 95 }, "Ramananathan et al. 1991: above 95 %"],
   ["Rubber green bud", "Cut back", { from: 21 }, "SMIARC Technoguide 17, 2007: 3 weeks"],

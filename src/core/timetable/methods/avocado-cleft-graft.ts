@@ -43,10 +43,18 @@ export const avocadoCleftGraft: MethodDescription = {
       source:
         "Days: common practice, no source. Kept: cleft grafts in India 32.5 % the year round, 60 and 70 % in the two best months (Tripathi and Karunakaran 2019), in Pakistan 27 % (Kasana et al. 2024); Uganda 19 to 94 % by rootstock (Natuhwera 2025, a thesis). 45 lies between (our choice, weak)",
     },
+    { ...usual.SECOND_RELEASE, days: [60, 75, 100], source: usual.COMMON },
     {
       ...usual.READY,
       days: [120, 150, 210],
       source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
     },
+    ...usual.beforeGrafting({
+      days: [-10, -9, -8],
+      source: `${usual.COMMON} for avocado: 9 days are best for mango`,
+    }),
+    ...usual.BEFORE_READY,
+    ...usual.care("Sowing"),
+    usual.shootsBelow(),
   ],
 };

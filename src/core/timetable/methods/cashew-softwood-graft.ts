@@ -45,9 +45,22 @@ export const cashewSoftwoodGraft: MethodDescription = {
         "Days: common practice, no source. Kept: Narina et al. 2020, 50.1-59.8 % in trials of shade on the coast of Andhra Pradesh; 60-80 in good nurseries common practice, no source",
     },
     {
+      ...usual.SECOND_RELEASE,
+      days: [60, 90, 150],
+      source:
+        "By: tape is cut off at the planting, 5-6 months on (farmextensionmanager.com, weak source); from and usual common practice, no source",
+    },
+    {
       ...usual.READY,
       days: [150, 165, 180],
       source: `Days: IASRI e-course and others, 5-6 months; whole cycles of 72 and of 90-120 days are reported too. ${usual.BED_LOSS}`,
     },
+    ...usual.beforeGrafting({
+      days: [-10, -9, -8],
+      source: "DCCD, India, 8-10 (not found again); IASRI e-course tells of it without days",
+    }),
+    ...usual.BEFORE_READY,
+    ...usual.care("Sowing"),
+    usual.shootsBelow("Many shoots below the union: Yeboah et al. 2020."),
   ],
 };

@@ -37,9 +37,17 @@ export const citrusTBud: MethodDescription = {
     },
     {
       name: "Bud break",
+      after: "Cut back",
+      days: [5, 10, 21],
+      source:
+        "Common practice, no source. Allahabad trial 2011 has lemon at 13.3 days from the budding, not said how forced",
+    },
+    {
+      ...usual.CUT_BACK,
       after: "Grafting",
-      days: [11, 13, 24],
-      source: "Allahabad trial 2011, lemon, 13.3; the others common practice, no source",
+      days: [21, 35, 42],
+      source:
+        "Lop or bend: most buds lived when forced 5 or 6 weeks on, bending grew best, Olaniyan (NIHORT, trials of 1996-1999); from 2-3 weeks on, when the wrap is off: the Florida leaflet",
     },
     {
       name: "Take count",
@@ -51,9 +59,21 @@ export const citrusTBud: MethodDescription = {
         "Days: common practice, no source. Kept: Allahabad trial 2011, lemon in its best week, 81.67 %; set a little lower (our choice)",
     },
     {
+      name: "Stake the bud",
+      after: "Bud break",
+      days: [21, 35, 60],
+      caution: usual.BLADES,
+      source:
+        "When it has grown several inches; what is left of the stock's top is cut off 1 cm above it: the Florida leaflet. Days common practice, no source",
+    },
+    {
       ...usual.READY,
       days: [150, 168, 196],
       source: `Days: Olaniyan et al., 24 weeks to 45 cm; the others common practice, no source. ${usual.BED_LOSS}`,
     },
+    ...usual.beforeGrafting(null),
+    ...usual.BEFORE_READY,
+    ...usual.care("Sowing"),
+    usual.shootsBelow("As they appear: the Florida leaflet."),
   ],
 };

@@ -1,6 +1,7 @@
 import { inches } from "../lengths";
 import type { MethodDescription } from "../method-description";
 import type { PracticeMeasure } from "../practice";
+import { COCOA_SHADE, cocoaCare } from "./cocoa-seedlings";
 import * as usual from "./usual";
 
 const CPCRI = "CPCRI Kasaragod, cocoa germplasm page, soft wood grafting";
@@ -75,6 +76,12 @@ export const cocoaCleftGraft: MethodDescription = {
     },
     { name: "Branching", after: "Grafting", days: [50, 60, 75], source: usual.COMMON },
     {
+      ...usual.SECOND_RELEASE,
+      days: [42, 60, 75],
+      source:
+        "60: a farmers' video, Uganda (bindings off after 2 months, weak source); from and by common practice, no source",
+    },
+    {
       name: "Union closed",
       after: "Grafting",
       days: [80, 90, 105],
@@ -89,6 +96,14 @@ export const cocoaCleftGraft: MethodDescription = {
       caution: usual.MOVING_PLANTS,
       source: `Days: ${usual.COMMON.toLowerCase()}; IASRI e-course has 90. Kept: bed loss 10 %, Siyag 2014 Table 2.3 row F1, tree nurseries in general (weak for cocoa)`,
     },
+    ...usual.beforeGrafting({
+      days: [-10, -9, -8],
+      source: `${usual.COMMON} for cocoa: 9 days are best for mango. Wood may wait 6 days: Larekeng et al.`,
+    }),
+    ...COCOA_SHADE,
+    ...usual.BEFORE_READY,
+    ...cocoaCare,
+    usual.shootsBelow(),
   ],
 };
 

@@ -1,4 +1,5 @@
 import type { MethodDescription } from "../method-description";
+import { cocoaCare } from "./cocoa-seedlings";
 import * as usual from "./usual";
 
 /** Cocoa raised from seed and budded green by patch at about five weeks. */
@@ -33,7 +34,7 @@ export const cocoaGreenPatchBud: MethodDescription = {
     {
       ...usual.FIRST_RELEASE,
       days: [14, 21, 28],
-      source: usual.COMMON,
+      source: "15: a growers' page, Venezuela (weak source); the others common practice, no source",
     },
     {
       name: "Take count",
@@ -45,9 +46,16 @@ export const cocoaGreenPatchBud: MethodDescription = {
         "Days: common practice, no source. Kept: 90-100 % in a glasshouse, Trop. Agric. 53(4); set lower for a nursery (our choice)",
     },
     {
+      ...usual.CUT_BACK,
+      after: "Take count",
+      days: [0, 2, 10],
+      source:
+        "Top bent over or cut once the wrap is off and the bud green: a growers' page, Venezuela (weak source); days common practice, no source",
+    },
+    {
       name: "Bud break",
-      after: "First release",
-      days: [7, 14, 28],
+      after: "Cut back",
+      days: [5, 10, 21],
       source: `${usual.COMMON}. Budding shows shoots later than a week after grafting: Kouassi et al. 2018`,
     },
     {
@@ -55,5 +63,9 @@ export const cocoaGreenPatchBud: MethodDescription = {
       days: [115, 130, 145],
       source: `Days: Trop. Agric. 53(4), 5-6 months from sowing, less a rootstock of 35 days. ${usual.BED_LOSS}`,
     },
+    ...usual.beforeGrafting(null),
+    ...usual.BEFORE_READY,
+    ...cocoaCare,
+    usual.shootsBelow(),
   ],
 };

@@ -8,9 +8,17 @@ export const coffeeHypocotylGraft: MethodDescription = {
     {
       name: "Sowing",
       ...usual.START,
-      needs: "seed 1; bag 1",
+      needs: "seed 1",
       caution: usual.TREATED_SEED,
-      source: usual.COMMON,
+      source: `Stock seed, in beds: KAU sows in beds and bags later; ${usual.COMMON.toLowerCase()} for grafting`,
+    },
+    {
+      name: "Scion sowing",
+      after: "Sowing",
+      days: [1, 7, 15],
+      needs: "scion seed 1.1",
+      caution: usual.TREATED_SEED,
+      source: `A week or two behind the stock, which comes up more slowly: ${usual.COMMON.toLowerCase()}. 1.1 for each stock seed: both come up and are graded alike, a tenth of the tops is wasted`,
     },
     {
       name: "Germination",
@@ -19,15 +27,15 @@ export const coffeeHypocotylGraft: MethodDescription = {
       counted: true,
       keptOf100: 80,
       source:
-        "Days: KAU (40), a coffee page (6 weeks, weak source); the others and what is kept common practice, no source",
+        "Days: KAU (40), a coffee page (6 weeks, weak source, not found again); the others and what is kept common practice, no source",
     },
     {
       name: "Grafting",
       after: "Germination",
       days: [8, 15, 25],
       ...usual.GRADED,
-      needs: "scion 1.1; wrap strip 5 cm",
-      source: `Days: common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+      needs: "scion seedling 1.1; wrap strip 5 cm",
+      source: `Days: common practice, no source. ${usual.GRADE_OUT}. Tops with a tenth for waste, wrap: common practice, no source`,
     },
     {
       name: "Take count",
@@ -38,11 +46,21 @@ export const coffeeHypocotylGraft: MethodDescription = {
       source:
         "Common practice, no source. Bravo et al. 2024 lost 0-2.1 % by day 21, but grafted regrowth of mother plants, not seedling tops",
     },
+    {
+      name: "Planting out",
+      after: "Take count",
+      days: [0, 3, 10],
+      needs: "bag 1",
+      source: `Into bags of 23 x 15 cm, KAU for seedlings; when ${usual.COMMON.toLowerCase()}`,
+    },
     { name: "First flush", after: "Grafting", days: [30, 45, 60], source: usual.COMMON },
     {
       ...usual.READY,
       days: [150, 200, 310],
       source: `Days: KAU (4-5 or 12 months in the nursery), a nursery note of New South Wales (12 months, 6-8 when fast, weak source), all of seedlings; by is 12 months from sowing; from and usual common practice, no source. ${usual.BED_LOSS}`,
     },
+    ...usual.BEFORE_READY,
+    ...usual.care("Sowing"),
+    usual.shootsBelow(),
   ],
 };

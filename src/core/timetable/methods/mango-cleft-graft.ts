@@ -1,5 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import { mangoSeedlings } from "./mango-seedlings";
+import { MANGO_DEFOLIATED, mangoSeedlings } from "./mango-seedlings";
 import * as usual from "./usual";
 
 /** Mango grafted by cleft on seedlings of about eight months. */
@@ -36,10 +36,15 @@ export const mangoCleftGraft: MethodDescription = {
       source:
         "Days: Sabeky 2005 scored at 90; earlier common practice, no source. Kept: 64 % softwood and 66 % side (Sabeky 2005, Iran), 68 % in August in Himachal Pradesh (Shivandu et al. 2025), 96 % in April in Bangladesh (Khushi et al. 2019); 70 lies between",
     },
+    { ...usual.SECOND_RELEASE, days: [60, 75, 95], source: usual.COMMON },
     {
       ...usual.READY,
       days: [150, 180, 240],
       source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
     },
+    ...usual.beforeGrafting(MANGO_DEFOLIATED),
+    ...usual.BEFORE_READY,
+    ...usual.care("Sowing"),
+    usual.shootsBelow(),
   ],
 };

@@ -1,5 +1,5 @@
 import type { MethodDescription } from "../method-description";
-import { mangoSeedlings } from "./mango-seedlings";
+import { MANGO_DEFOLIATED, mangoSeedlings } from "./mango-seedlings";
 import * as usual from "./usual";
 
 /** Mango grafted on the young shoot while the stone still feeds it. */
@@ -37,10 +37,15 @@ export const mangoStoneGraft: MethodDescription = {
       keptOf100: 75,
       source: "Days: common practice, no source. Kept: TNAU 2015, 75-80 %",
     },
+    { ...usual.SECOND_RELEASE, days: [45, 60, 80], source: usual.COMMON },
     {
       ...usual.READY,
       days: [150, 180, 240],
       source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
     },
+    ...usual.beforeGrafting(MANGO_DEFOLIATED),
+    ...usual.BEFORE_READY,
+    ...usual.care("Sowing"),
+    usual.shootsBelow("TNAU Agritech 2015: sprouts off while the scion starts."),
   ],
 };

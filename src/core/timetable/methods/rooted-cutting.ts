@@ -36,5 +36,7 @@ export const rootedCutting: MethodDescription = {
       caution: usual.MOVING_PLANTS,
       source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
     },
+    ...usual.BEFORE_READY,
+    ...usual.care("Cuttings set"),
   ],
 };

@@ -1,7 +1,7 @@
 import type { MethodDescription } from "../method-description";
 import * as usual from "./usual";
 
-/** Rubber budded green and cut back, planted out at three whorls. */
+/** Rubber budded green in its bag and cut back, sent out at three whorls. Stumps: see rubber-budded-stump.ts. */
 export const rubberGreenBud: MethodDescription = {
   name: "Rubber green bud",
   steps: [
@@ -23,15 +23,16 @@ export const rubberGreenBud: MethodDescription = {
     {
       name: "Grafting",
       after: "Sowing",
-      days: [75, 120, 240],
+      days: [60, 90, 150],
       ...usual.GRADED,
       needs: "bud 1.1; wrap strip 30 cm",
-      source: `Days: Ramananathan et al. 1991, 2.5-8 months, said of stocks for budded stumps; usual common practice, no source. ${usual.GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
+      source: `Days: common practice, no source (stocks for stumps are older). ${usual.GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
     },
     {
       ...usual.FIRST_RELEASE,
       days: [20, 21, 25],
-      source: "SMIARC Technoguide 17, 2007 (21); from and by common practice, no source",
+      source:
+        "SMIARC Technoguide 17, 2007 (21; not found again, here and below); from and by common practice, no source",
     },
     {
       name: "Take count",
@@ -40,7 +41,7 @@ export const rubberGreenBud: MethodDescription = {
       counted: true,
       keptOf100: 95,
       source:
-        "Days: common practice, no source. Kept: Ramananathan et al. 1991, above 95 %, said of young budding",
+        "Days: common practice, no source. Kept: Ramananathan et al. 1991, above 95 %, of young budding in bags, Sabah",
     },
     {
       name: "Cut back",
@@ -55,7 +56,7 @@ export const rubberGreenBud: MethodDescription = {
       after: "Cut back",
       days: [7, 9, 20],
       source:
-        "SMIARC Technoguide 17, 2007 (7-10); Udayakumara and Seneviratne 2006 saw 20 and 60 with brown buds",
+        "SMIARC Technoguide 17, 2007 (7-10); Udayakumara and Seneviratne 2006 (not found again) saw 20 and 60 with brown buds",
     },
     {
       name: "Ready",
@@ -67,5 +68,9 @@ export const rubberGreenBud: MethodDescription = {
       source:
         "Days: SMIARC Technoguide 17, 2007, second whorl at 6 weeks, three whorls 6-8 weeks later as we read it; by common practice, no source. Kept: Ramananathan et al. 1991, 87-96 % of buddings recovered in all",
     },
+    ...usual.beforeGrafting(null),
+    ...usual.BEFORE_READY,
+    ...usual.care("Sowing"),
+    usual.shootsBelow("False shoots off: farmextensionmanager.com."),
   ],
 };

@@ -1,3 +1,6 @@
+import type { StepDescription } from "../method-description";
+import { MOST_DAYS } from "../step-row";
+
 /** How every method starts: with a count, on the day from which the others are counted. */
 export const START = { after: null, days: [0, 0, 0], counted: true } as const;
 
@@ -42,8 +45,99 @@ export const GRADE_OUT =
 /** The seedlings that are grafted, then; its source is GRADE_OUT. */
 export const GRADED = { counted: true, keptOf100: 80, caution: `${BLADES} ${SCION_WOOD}` } as const;
 
+/** Wraps that were opened once bind again as the union thickens. */
+export const SECOND_RELEASE = {
+  name: "Second release",
+  after: "Grafting",
+  caution: RELEASE_BLADES,
+} as const;
+
+/** What starts the bud of a budded stock; the trade lops it, bends it over or cuts it off. */
+export const CUT_BACK = { name: "Cut back", caution: BLADES } as const;
+
+const AHEAD = { caution: "", source: COMMON } as const;
+
+/**
+ * Work ahead of a grafting, as days before it.
+ *
+ * @param defoliated the days on which leaves are clipped from the shoots to be cut; null for buds, whose
+ *   leaves are clipped as they are cut
+ */
+export const beforeGrafting = (
+  defoliated: Pick<StepDescription, "days" | "source"> | null,
+): readonly StepDescription[] => [
+  ...(defoliated === null ? [] : [{ name: "Defoliate scions", after: "Grafting", ...defoliated }]),
+  {
+    name: defoliated === null ? "Cut budwood" : "Cut scions",
+    after: "Grafting",
+    days: [-1, 0, 0],
+    caution: GRADED.caution,
+    source: `On the day, the evening before at most: ${COMMON.toLowerCase()}`,
+  },
+];
+
+/** Work ahead of the day on which plants are ready. */
+export const BEFORE_READY: readonly StepDescription[] = [
+  { ...AHEAD, name: "Harden off", after: "Ready", days: [-21, -21, -19] },
+  {
+    ...AHEAD,
+    name: "Grading",
+    after: "Ready",
+    days: [-4, -3, -2],
+    source: `By height, stem and union: ${COMMON.toLowerCase()}`,
+  },
+];
+
 export const SPRAYS =
   "Sprays: only products registered for the crop, by a trained person, as the label says.";
+
+const ALL_ALONG = { until: "Ready", source: COMMON } as const;
+
+/**
+ * Care that is repeated from the start of a method till its plants are ready, in the order in which one
+ * goes through the beds.
+ *
+ * @param watering where it is published how often
+ */
+export const care = (
+  after: string,
+  watering: Pick<StepDescription, "source"> = ALL_ALONG,
+): readonly StepDescription[] => [
+  { ...ALL_ALONG, ...watering, name: "Watering", after, every: 2, days: [0, 0, MOST_DAYS] },
+  { ...ALL_ALONG, name: "Weeding", after, every: 14, days: [14, 14, MOST_DAYS] },
+  {
+    ...ALL_ALONG,
+    name: "Feeding",
+    after,
+    every: 28,
+    days: [28, 28, MOST_DAYS],
+    caution: "Fertilizer: how much and how safely is on its label.",
+  },
+  {
+    ...ALL_ALONG,
+    name: "Pests and diseases",
+    after,
+    every: 7,
+    days: [7, 7, MOST_DAYS],
+    kind: "look",
+    caution: SPRAYS,
+  },
+];
+
+const WEEKLY = "Weekly for three months: common practice, no source";
+
+/**
+ * The commonest way to sell a rootstock is to leave its shoots.
+ *
+ * @param said who else tells to take them off; left out where nobody was found
+ */
+export const shootsBelow = (said?: string): StepDescription => ({
+  name: "Shoots below the union",
+  after: "Grafting",
+  every: 7,
+  days: [14, 14, 91],
+  source: said === undefined ? WEEKLY : `${said} ${WEEKLY}`,
+});
 
 /** What is said at a step of whichever crop, by its key, where a nursery's own timetable says nothing. */
 export const USUAL_CAUTIONS: ReadonlyMap<string, string> = new Map([
