@@ -75,6 +75,8 @@ describe("what can't be read of the other tables beside the records", () => {
     const said = (name: string, rows: Rows) =>
       listedOf(name, rows).map((one) => [one.trouble, one.whatHappens]);
     const why = { code: "not-a-count" } as const;
+    const what = { code: "holds-unread", why } as const;
+    const holds = { code: "row-noted", table: "places", row: 2, what } as const;
     const troubles = [{ code: "cell-unread", field: "wanted", why }] as const;
     const unread = { code: "orders-left-out", rows: [{ row: 2, troubles }] } as const;
     expect(
@@ -88,7 +90,7 @@ describe("what can't be read of the other tables beside the records", () => {
         ["Place", "Holds"],
         ["Bay 1", "many"],
       ]),
-    ).toEqual([[expect.stringContaining("many"), text.withoutPlaces()]]);
+    ).toEqual([[workRemarks([holds], "page"), text.withoutPlaces()]]);
     expect(
       said("Prices", [
         ["Item", "Price"],
