@@ -177,7 +177,7 @@ describe("sources and cautions of the built-in methods", () => {
   });
 
   it("says of every value without a source that it is common practice", () => {
-    expect(step("Germination").source).toMatch(/up to 14 common practice, no source/);
+    expect(step("Germination").source).toMatch(/from 7 and by 14 common practice, no source/);
     expect(step("Grafting").source).toMatch(/Wrap: common practice, no source/);
     expect(step("Grafting").source).toMatch(/no amount published, so not in Needs/);
     expect(step("Grafting").needs.map(({ item }) => item)).toEqual(["scion", "wrap strip"]);

@@ -6,17 +6,13 @@ export const avocadoCleftGraft: MethodDescription = {
   name: "Avocado cleft graft",
   steps: [
     {
-      name: "Sowing",
-      ...usual.START,
+      ...usual.SOWING,
       needs: "stone 1; bag 1",
-      caution: usual.TREATED_SEED,
       source: usual.COMMON,
     },
     {
-      name: "Germination",
-      after: "Sowing",
+      ...usual.GERMINATION,
       days: [21, 35, 50],
-      counted: true,
       keptOf100: 75,
       source: usual.COMMON,
     },
@@ -35,10 +31,8 @@ export const avocadoCleftGraft: MethodDescription = {
       source: "Growers' pages (weak source), 4-6 weeks to heal; usual common practice, no source",
     },
     {
-      name: "Take count",
-      after: "Grafting",
+      ...usual.TAKE_COUNT,
       days: [40, 45, 60],
-      counted: true,
       keptOf100: 45,
       source:
         "Days: common practice, no source. Kept: cleft grafts in India 32.5 % the year round, 60 and 70 % in the two best months (Tripathi and Karunakaran 2019), in Pakistan 27 % (Kasana et al. 2024); Uganda 19 to 94 % by rootstock (Natuhwera 2025, a thesis). 45 lies between (our choice, weak)",

@@ -13,10 +13,8 @@ export const cashewSoftwoodGraft: MethodDescription = {
       source: usual.COMMON,
     },
     {
-      name: "Germination",
-      after: "Sowing",
+      ...usual.GERMINATION,
       days: [5, 12, 20],
-      counted: true,
       keptOf100: 75,
       source:
         "Days: IASRI e-course, Narina et al. 2020 and others (5-8, 7-10, 15-20); usual lies between. Kept: common practice, no source",
@@ -36,10 +34,8 @@ export const cashewSoftwoodGraft: MethodDescription = {
       source: usual.COMMON,
     },
     {
-      name: "Take count",
-      after: "Grafting",
+      ...usual.TAKE_COUNT,
       days: [30, 45, 60],
-      counted: true,
       keptOf100: 55,
       source:
         "Days: common practice, no source. Kept: Narina et al. 2020, 50.1-59.8 % in trials of shade on the coast of Andhra Pradesh; 60-80 in good nurseries common practice, no source",

@@ -5,18 +5,10 @@ import * as usual from "./usual";
 export const citrusTBud: MethodDescription = {
   name: "Citrus T-bud",
   steps: [
+    usual.SOWING_IN_BAGS,
     {
-      name: "Sowing",
-      ...usual.START,
-      needs: "seed 1; bag 1",
-      caution: usual.TREATED_SEED,
-      source: usual.COMMON,
-    },
-    {
-      name: "Germination",
-      after: "Sowing",
+      ...usual.GERMINATION,
       days: [14, 21, 35],
-      counted: true,
       keptOf100: 80,
       source: usual.COMMON,
     },
@@ -50,10 +42,8 @@ export const citrusTBud: MethodDescription = {
         "Lop or bend: most buds lived when forced 5 or 6 weeks on, bending grew best, Olaniyan (NIHORT, trials of 1996-1999); from 2-3 weeks on, when the wrap is off: the Florida leaflet",
     },
     {
-      name: "Take count",
-      after: "Grafting",
+      ...usual.TAKE_COUNT,
       days: [24, 28, 35],
-      counted: true,
       keptOf100: 80,
       source:
         "Days: common practice, no source. Kept: Allahabad trial 2011, lemon in its best week, 81.67 %; set a little lower (our choice)",

@@ -1,7 +1,7 @@
 import { inches } from "../lengths";
 import type { MethodDescription } from "../method-description";
 import type { PracticeMeasure } from "../practice";
-import { COCOA_SHADE, cocoaCare } from "./cocoa-seedlings";
+import { COCOA_SHADE, COCOA_SOWN, cocoaCare } from "./cocoa-seedlings";
 import * as usual from "./usual";
 
 const CPCRI = "CPCRI Kasaragod, cocoa germplasm page, soft wood grafting";
@@ -11,24 +11,7 @@ const IASRI = "IASRI e-course, propagation in cocoa";
 export const cocoaCleftGraft: MethodDescription = {
   name: "Cocoa cleft graft",
   steps: [
-    {
-      name: "Sowing",
-      ...usual.START,
-      needs: `seed 1; pod ${Math.round(1e4 / 35.3) / 1e4}; bag 1; potting mix 1.43 l`,
-      caution:
-        "Sow within two days of opening the pod, or wash the seed clean of pulp. Wash hands after handling treated seed; read the label.",
-      source:
-        "35.3 seeds a pod: Trop. Agric. 49(2), Amelonado, Nigeria, the most of four varieties: others need more pods. Bag 15 x 23 cm: CPCRI; 1.43 l by geometry when filled to 20 cm. Washing: J. Botany 2017:1938359, Ghana: unwashed seed came up 80-100 % for 2 days only, washed for 21",
-    },
-    {
-      name: "Germination",
-      after: "Sowing",
-      days: [7, 10, 14],
-      counted: true,
-      keptOf100: 85,
-      source:
-        "Days: CPCRI (10), The Hindu 2004 quoting CPCRI (10-15); up to 14 common practice, no source. Kept: Ndubuaku 2003, Trop. Agric. 80(1), 85 % in beds",
-    },
+    ...COCOA_SOWN,
     {
       name: "Grafting",
       after: "Sowing",
@@ -53,10 +36,8 @@ export const cocoaCleftGraft: MethodDescription = {
         "10-15 after grafting: Ridwan et al. 2015 (10.4), a trial at Palu 2025 (11.9-15.0, not looked up again); two weeks behind the first release, 28, common practice, no source",
     },
     {
-      name: "Take count",
-      after: "Grafting",
+      ...usual.TAKE_COUNT,
       days: [28, 30, 35],
-      counted: true,
       keptOf100: 75,
       source:
         "Days: IASRI e-course (union within 30: callus has joined the two, the cut is still to be seen), Tchatchoua et al. 2023 (scored from day 28). Kept: IASRI 60-80 %, CPCRI 80 %; 75 lies between",

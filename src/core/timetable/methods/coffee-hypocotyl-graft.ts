@@ -6,10 +6,8 @@ export const coffeeHypocotylGraft: MethodDescription = {
   name: "Coffee hypocotyl graft",
   steps: [
     {
-      name: "Sowing",
-      ...usual.START,
+      ...usual.SOWING,
       needs: "seed 1",
-      caution: usual.TREATED_SEED,
       source: `Stock seed, in beds: KAU sows in beds and bags later; ${usual.COMMON.toLowerCase()} for grafting`,
     },
     {
@@ -21,10 +19,8 @@ export const coffeeHypocotylGraft: MethodDescription = {
       source: `A week or two behind the stock, which comes up more slowly: ${usual.COMMON.toLowerCase()}. 1.1 for each stock seed: both come up and are graded alike, a tenth of the tops is wasted`,
     },
     {
-      name: "Germination",
-      after: "Sowing",
+      ...usual.GERMINATION,
       days: [35, 40, 45],
-      counted: true,
       keptOf100: 80,
       source:
         "Days: KAU (40), a coffee page (6 weeks, weak source, not found again); the others and what is kept common practice, no source",
@@ -38,10 +34,8 @@ export const coffeeHypocotylGraft: MethodDescription = {
       source: `Days: common practice, no source. ${usual.GRADE_OUT}. Tops with a tenth for waste, wrap: common practice, no source`,
     },
     {
-      name: "Take count",
-      after: "Grafting",
+      ...usual.TAKE_COUNT,
       days: [20, 21, 28],
-      counted: true,
       keptOf100: 95,
       source:
         "Common practice, no source. Bravo et al. 2024 lost 0-2.1 % by day 21, but grafted regrowth of mother plants, not seedling tops",

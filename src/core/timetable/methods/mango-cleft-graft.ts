@@ -28,10 +28,8 @@ export const mangoCleftGraft: MethodDescription = {
       source: usual.COMMON,
     },
     {
-      name: "Take count",
-      after: "Grafting",
+      ...usual.TAKE_COUNT,
       days: [45, 60, 90],
-      counted: true,
       keptOf100: 70,
       source:
         "Days: Sabeky 2005 scored at 90; earlier common practice, no source. Kept: 64 % softwood and 66 % side (Sabeky 2005, Iran), 68 % in August in Himachal Pradesh (Shivandu et al. 2025), 96 % in April in Bangladesh (Khushi et al. 2019); 70 lies between",

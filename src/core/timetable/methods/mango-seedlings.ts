@@ -9,17 +9,10 @@ import * as usual from "./usual";
 export const mangoSeedlings = (
   sown: Pick<StepDescription, "needs" | "source">,
 ): readonly StepDescription[] => [
+  { ...usual.SOWING, ...sown },
   {
-    name: "Sowing",
-    ...usual.START,
-    caution: usual.TREATED_SEED,
-    ...sown,
-  },
-  {
-    name: "Germination",
-    after: "Sowing",
+    ...usual.GERMINATION,
     days: [10, 15, 20],
-    counted: true,
     keptOf100: 70,
     source:
       "Days: ikisan, a farming page (within 20, weak source); from and usual common practice, no source. Kept: common practice, no source",

@@ -30,10 +30,8 @@ export const mangoStoneGraft: MethodDescription = {
       source: "Healed at 21-30: a grower's page (weak source); usual common practice, no source",
     },
     {
-      name: "Take count",
-      after: "Grafting",
+      ...usual.TAKE_COUNT,
       days: [28, 32, 40],
-      counted: true,
       keptOf100: 75,
       source: "Days: common practice, no source. Kept: TNAU 2015, 75-80 %",
     },

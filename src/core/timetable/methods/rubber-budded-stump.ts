@@ -6,17 +6,13 @@ export const rubberBuddedStump: MethodDescription = {
   name: "Rubber budded stump",
   steps: [
     {
-      name: "Sowing",
-      ...usual.START,
+      ...usual.SOWING,
       needs: "seed 1",
-      caution: usual.TREATED_SEED,
       source: `In field beds, without bags: ${usual.COMMON.toLowerCase()}`,
     },
     {
-      name: "Germination",
-      after: "Sowing",
+      ...usual.GERMINATION,
       days: [7, 14, 21],
-      counted: true,
       keptOf100: 75,
       source: usual.COMMON,
     },
@@ -34,10 +30,8 @@ export const rubberBuddedStump: MethodDescription = {
       source: "15-20: a Vietnamese nursery's page (weak source); by common practice, no source",
     },
     {
-      name: "Take count",
-      after: "Grafting",
+      ...usual.TAKE_COUNT,
       days: [20, 25, 35],
-      counted: true,
       keptOf100: 85,
       source:
         "Days: common practice, no source. Kept: 51-94.5 % by stock and clone, Abdul Razak and Ong 2020; 85 is our choice, weak",

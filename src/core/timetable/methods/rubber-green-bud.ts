@@ -5,18 +5,10 @@ import * as usual from "./usual";
 export const rubberGreenBud: MethodDescription = {
   name: "Rubber green bud",
   steps: [
+    usual.SOWING_IN_BAGS,
     {
-      name: "Sowing",
-      ...usual.START,
-      needs: "seed 1; bag 1",
-      caution: usual.TREATED_SEED,
-      source: usual.COMMON,
-    },
-    {
-      name: "Germination",
-      after: "Sowing",
+      ...usual.GERMINATION,
       days: [7, 14, 21],
-      counted: true,
       keptOf100: 75,
       source: usual.COMMON,
     },
@@ -35,10 +27,8 @@ export const rubberGreenBud: MethodDescription = {
         "SMIARC Technoguide 17, 2007 (21; not found again, here and below); from and by common practice, no source",
     },
     {
-      name: "Take count",
-      after: "Grafting",
+      ...usual.TAKE_COUNT,
       days: [21, 24, 35],
-      counted: true,
       keptOf100: 95,
       source:
         "Days: common practice, no source. Kept: Ramananathan et al. 1991, above 95 %, of young budding in bags, Sabah",

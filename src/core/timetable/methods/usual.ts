@@ -27,6 +27,15 @@ export const TREATED_SEED = "Wash hands after handling treated seed; read the la
 export const MOVING_PLANTS =
   "Moving plants may spread pests and need a plant-health certificate: follow the rules of the place they leave and the place they go to.";
 
+/** Seed sown where its seedlings stay until they are grafted. */
+export const SOWING = { name: "Sowing", ...START, caution: TREATED_SEED } as const;
+/** The same, in bags. */
+export const SOWING_IN_BAGS = { ...SOWING, needs: "seed 1; bag 1", source: COMMON } as const;
+
+export const GERMINATION = { name: "Germination", after: "Sowing", counted: true } as const;
+
+export const TAKE_COUNT = { name: "Take count", after: "Grafting", counted: true } as const;
+
 /** What is kept from the last count to ready where a crop has no figure of its own. */
 export const BED_LOSS =
   "Kept: bed loss 10 %, Siyag 2014 Table 2.3 row F1, tree nurseries in general (weak for this crop)";
