@@ -47,6 +47,8 @@ export interface Door {
   grid(value: unknown): Grid;
   /** A table beside the records, with the headers that were told of it under our names. */
   beside(table: BesideTable, value: unknown): Grid;
+  /** The tab in which such a table was told to stand, or NO_TAB; null where nothing was told. */
+  toldTab(table: BesideTable): string | null;
   /** How the workbook's locale writes days and numbers. */
   habits(): SampleHabits;
   cell(value: unknown): Cell;
@@ -101,9 +103,9 @@ export function openDoor(host: Host, columns: unknown = ""): Door {
   const order = lazily(() => localeOrder(host.locale()));
   const mark = lazily(() => decimalMark(host.locale()));
   const told = (columns: unknown) => readTold(gridIn(columns, days));
-  const headers = lazily(() => told(columns).tableHeaders);
+  const toldHere = lazily(() => told(columns));
   const beside = (table: BesideTable, value: unknown) =>
-    withOurHeaders(gridIn(value, days), headers().get(table));
+    withOurHeaders(gridIn(value, days), toldHere().tableHeaders.get(table));
   const timetableWithFaults = (value: unknown): BuiltTimetable =>
     isMissing(value)
       ? { timetable: builtInTimetable(), faults: [] }
@@ -112,6 +114,7 @@ export function openDoor(host: Host, columns: unknown = ""): Door {
     hearing: (more) => openDoor(host, more),
     grid: (value) => gridIn(value, days),
     beside,
+    toldTab: (table) => toldHere().tabs.get(table) ?? null,
     habits: () => ({ localeOrder: order(), decimalMark: mark() }),
     cell: (value) => cellIn(value, days),
     day: (name, value) => dayArgument(name, cellIn(value, days), order),

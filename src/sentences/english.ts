@@ -1038,7 +1038,7 @@ read. Without FILE an invented nursery is opened.
   settingsTab: {
     asOf: "Every answer looks from this day. =TODAY() moves with the calendar",
     columns:
-      'Your words: "header" names a column, "value" a word in a cell, "not the same" two names that look alike. Of another table write Orders: Wanted, Crew: Person, Places: Holds',
+      'Your words: "header" names a column, "value" a word in a cell, "not the same" two names that look alike, "tab" the tab with your Orders, Crew, Closed days, Places or Prices. Of a column there write Orders: Wanted, Crew: Person, Places: Holds',
     compareBy: 'A header in your sheet, or "{noTab}". Used when Set up makes the tabs',
     daysAhead: "How far the due list looks ahead",
     level: "How sure ranges should be: 0.8 means right in about 8 of 10",
@@ -1204,6 +1204,20 @@ read. Without FILE an invented nursery is opened.
     noHeaderRow: "{argument} has no header row with {columns, list} in its first ten rows",
     rowLoading: "a cell of {argument} row {row} is still loading",
     rowShows: "a cell of {argument} row {row} shows {shown}",
+  },
+
+  tablesPage: {
+    likelyTab: "{tab} (likely)",
+    lostTab: "You chose {tab} for it, but there is no such tab any more. Choose again.",
+    notReadYet: "We can't read {name} there yet. Say below what its columns are.",
+    noTab: "no tab",
+    tab: "Tab",
+    tabOf: "Tab: {name}",
+    title: "Orders, crew and other tables",
+    whatFor:
+      "{table, select, orders {Without it the section Orders stays empty.} crew {Without it no work is planned by person.} closed {Without it no day counts as closed.} places {PLACE_LOAD reads it: how much each place holds.} prices {BATCH_COST reads it: what hours and items cost.} other {}}",
+    youMay:
+      "Choose the tab where we took a wrong one. What you change counts once the tabs are made.",
   },
 
   takeColumns: {
@@ -1687,7 +1701,7 @@ read. Without FILE an invented nursery is opened.
     methodBorne:
       "{batches, plural, one {# batch} other {# batches}}, {plants, plural, one {# plant} other {# plants}}. {fits, plural, =0 {No method is called so.} other {It fits # methods.}}",
     namesBorne:
-      "{batches, plural, one {# batch has} other {# batches have}} {rare}, {others, plural, one {# has} other {# have}} {common}.",
+      "{of, select, orders {{batches, plural, one {# order has} other {# orders have}}} batches {{batches, plural, one {# batch has} other {# batches have}}} other {}} {rare}, {others, plural, one {# has} other {# have}} {common}.",
     theSame: "{column}: is {rare} the same as {common}?",
     title: "Questions about your words",
     whichMethod: "{word}: which of these?",

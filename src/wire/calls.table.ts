@@ -1,6 +1,7 @@
 // Made by npm run sentences from the files of this folder; a test holds it equal.
 
 import type { AheadCalls } from "./ahead";
+import type { BesideCalls } from "./beside";
 import type { CheckCalls } from "./check";
 import type { LossesCalls } from "./losses";
 import type { OpenCalls } from "./open";
@@ -13,6 +14,7 @@ import type { WritingCalls } from "./writing";
 
 export interface SidebarCalls
   extends AheadCalls,
+    BesideCalls,
     CheckCalls,
     LossesCalls,
     OpenCalls,

@@ -1,5 +1,6 @@
 /** What the sidebar asks while tabs are chosen, columns read and our tabs made, and what it is told. */
 
+import type { TableTold } from "./beside";
 import type { CallShape } from "./call-shape";
 import type { NamedText } from "./named-text";
 import type { WordChoice, WordsAsked } from "./words";
@@ -88,6 +89,8 @@ export interface SetUpRequest {
   readonly tab: string;
   /** Only the columns that the person changed. */
   readonly columns: readonly ColumnChoice[];
+  /** What the person has changed of the tables beside the records. */
+  readonly tables?: readonly TableTold[];
   /** What the person has answered of words in cells. */
   readonly words?: readonly WordChoice[];
   /** The person's own tab with the timetable; null or left out to make one from the methods. */

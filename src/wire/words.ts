@@ -30,6 +30,8 @@ export interface PairAsked {
   readonly batches: number;
   readonly common: NamedText;
   readonly others: number;
+  /** What bears the names. */
+  readonly of: "batches" | "orders";
 }
 
 /** What the person says of a word: our name for it, null to leave it alone, or that the two are two. */

@@ -2,6 +2,7 @@
 import type { Trouble } from "../../src/core";
 import { correctTab, withoutWork } from "../../src/sentences/made/check";
 import type { AheadAnswer } from "../../src/wire/ahead";
+import type { TablesAnswer } from "../../src/wire/beside";
 import type { CheckAnswer } from "../../src/wire/check";
 import type { OpenAnswer } from "../../src/wire/open";
 import type { ColumnGuess, ColumnsAnswer } from "../../src/wire/set-up";
@@ -270,12 +271,27 @@ export const columns: ColumnsAnswer = {
     pairs: [
       {
         column: "Variety",
-        ...{ rare: { text: "Amberlo", initials: null }, batches: 1 },
+        ...{ rare: { text: "Amberlo", initials: null }, batches: 1, of: "batches" },
         ...{ common: { text: "Amberlow", initials: null }, others: 23 },
       },
     ],
     more: 1,
   },
+};
+
+const tables: TablesAnswer = {
+  tabs: ["Orders", "Team"],
+  tables: [
+    {
+      ...{ table: "orders", name: "Orders", tab: "Orders", likely: null, lostTab: null },
+      ...{ isRead: true, choices: ["Order", "Customer", "Wanted"] },
+      columns: [guess(0, "Order", { readAs: "Order", sure: "sure", samples: ["O-1"] })],
+    },
+    {
+      ...{ table: "crew", name: "Crew", tab: null, likely: "Team", lostTab: "Staff" },
+      ...{ isRead: true, choices: ["Person", "Hours a day"], columns: [] },
+    },
+  ],
 };
 
 /** One for each call: a call that is answered nowhere here does not compile. */
@@ -295,6 +311,7 @@ export const fixedAnswers: Required<Answers> = {
   }),
   sidebarCheck: () => check,
   sidebarColumns: ({ tab }) => ({ ...columns, tab }),
+  sidebarTables: () => tables,
   sidebarSetUp: () => ({
     made: ["Due", "Ready", "Takes"],
     kept: ["Timetable"],

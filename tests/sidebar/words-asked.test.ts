@@ -28,12 +28,12 @@ const ASKED: WordsAsked = {
   pairs: [
     {
       column: "Variety",
-      ...{ rare: plain("Amberlo"), batches: 1 },
+      ...{ rare: plain("Amberlo"), batches: 1, of: "batches" },
       ...{ common: plain("Amberlow"), others: 23 },
     },
     {
       column: "Grafter",
-      ...{ rare: { text: "Kesto M", initials: "K." }, batches: 1 },
+      ...{ rare: { text: "Kesto M", initials: "K." }, batches: 1, of: "batches" },
       ...{ common: { text: "Kestos M", initials: "K. 2" }, others: 4 },
     },
   ],

@@ -16,9 +16,14 @@ import { DIGITS, writtenNumber } from "./written-number";
 
 export const priceWords = lazily(() => tableWords("prices"));
 
-/** Where its columns stand; null where the grid has no header of such a table. */
-export function priceTable(grid: Grid) {
-  return besideTable(grid, { kind: "prices", words: priceWords(), required: ["item", "price"] });
+/** Where its columns stand, as `orderTable`; null where the grid has no header of such a table. */
+export function priceTable(grid: Grid, byWordsAlone?: boolean) {
+  return besideTable(grid, {
+    kind: "prices",
+    words: priceWords(),
+    required: ["item", "price"],
+    byWordsAlone,
+  });
 }
 
 /** Items that mean the work of one person. */

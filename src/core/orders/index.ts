@@ -2,6 +2,7 @@
 
 export type { Amount } from "../amounts";
 export { type HarvestMonths, readHarvestMonths } from "./harvest-months";
+export { type NearCustomers, nearCustomers } from "./near-customers";
 export type { Order, Orders } from "./order";
 export { ORDER_COLUMNS, ORDER_HEADER, type OrderField } from "./order-columns";
 export {

@@ -22,8 +22,10 @@ export type { ReadingOptions } from "./read-tables";
 export { type Records, type RowTally, stepIndex } from "./records";
 export { FACT_NAMES, factNamed, isLeaveAlone, LEAVE_ALONE } from "./target-names";
 export {
+  isOfTable,
   isToldHeader,
   type MethodTold,
+  NO_TAB,
   OLDER_TOLD_HEADER,
   pairKey,
   readTold,

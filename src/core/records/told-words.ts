@@ -2,16 +2,25 @@ import { type Cell, cellText, type Grid } from "../cells";
 import { InputError } from "../faults";
 import { madeOnce } from "../made-once";
 import { foldName } from "../names";
-import type { BesideTable } from "../tables";
+import { type BesideTable, besideOf } from "../tables";
 import { normalText, wordSet } from "../words";
+import { isLeaveAlone } from "./target-names";
 
 /** Columns of a table of told words. The third is read back and may be blank: a format, in no language. */
 export const TOLD_HEADER = ["Our name", "Your word", "What it is"] as const;
 /** The header of older tables, which had two columns. */
 export const OLDER_TOLD_HEADER = ["Our column", "Header in your sheet"] as const;
 /** What a row may tell of; a blank is a header. */
-export const TOLD_AS = { header: "header", value: "value", notSame: "not the same" } as const;
+export const TOLD_AS = {
+  header: "header",
+  value: "value",
+  notSame: "not the same",
+  tab: "tab",
+} as const;
 export type ToldAs = (typeof TOLD_AS)[keyof typeof TOLD_AS];
+
+/** Stands for a tab where there is to be none: a format, in no language. */
+export const NO_TAB = "no tab";
 
 /** What a person has told of the words in their tables. */
 export interface Told {
@@ -21,8 +30,10 @@ export interface Told {
   readonly values: ReadonlyMap<string, string>;
   /** Near-alike names that are two, each pair as `pairKey` makes it. */
   readonly notSame: ReadonlySet<string>;
-  /** Of each other table our column name by the header in normal form ("Orders: Wanted"). */
+  /** Of each other table our column name by the header in normal form ("Orders: Wanted"); "" to leave it alone. */
   readonly tableHeaders: ReadonlyMap<BesideTable, ReadonlyMap<string, string>>;
+  /** In which tab each of them stands; NO_TAB where it stands in none. */
+  readonly tabs: ReadonlyMap<BesideTable, string>;
 }
 
 /** What a batch's cells say of how it is raised; empty where blank. */
@@ -53,6 +64,7 @@ export function readTold(grid: Grid): Told {
   const values = new Map<string, string>();
   const notSame = new Set<string>();
   const tableHeaders = new Map<BesideTable, Map<string, string>>();
+  const tabs = new Map<BesideTable, string>();
   for (let row = 0; row < grid.rowCount; row += 1) {
     const [name, word] = [grid.at(row, 0), grid.at(row, 1)];
     if (name === "" && word === "") continue;
@@ -70,35 +82,45 @@ export function readTold(grid: Grid): Told {
     }
     const ofTable = as === TOLD_AS.header ? columnOfTable(String(name), String(word)) : null;
     if (ofTable !== null) {
-      const { table, column } = ofTable;
-      madeOnce(tableHeaders, table, () => new Map()).set(normalText(String(word)), column);
+      const told = madeOnce(tableHeaders, ofTable.table, () => new Map<string, string>());
+      told.set(normalText(String(word)), ofTable.column);
+    } else if (as === TOLD_AS.tab) {
+      const table = besideOf(cellText(name));
+      if (table === null) throw new InputError({ code: "columns-unreadable", name, header: word });
+      tabs.set(table, cellText(word));
     } else if (as === TOLD_AS.header) headers.set(String(word), String(name));
     else if (as === TOLD_AS.value) values.set(foldName(cellText(word)), cellText(name));
     else notSame.add(pairKey(cellText(name), cellText(word)));
   }
-  return { headers, values, notSame, tableHeaders };
+  return { headers, values, notSame, tableHeaders, tabs };
 }
 
 /** How the columns of the tables beside the records are named: "Orders: Wanted". A format, in no language. */
-const TABLE_COLUMN = /^(orders|crew|closed[ -]days|places|prices)\s*:\s*(.+)$/i;
+const TABLE_COLUMN = /^([^:]+):\s*(.+)$/;
 
 const TABLE_HEADERS = wordSet(({ tables, name, from, facts }) => [
   ...[tables.orders, tables.crew, tables.closedDays, tables.places, tables.prices].flatMap((one) =>
     Object.values(one).flat(),
   ),
-  ...[name, from, facts.place, facts.eventPerson].flat(),
+  ...[name, from, facts.place, facts.eventPerson, facts.crop, facts.method].flat(),
 ]);
+
+/** Whether our name for a header is that of a column of another table. */
+export function isOfTable(name: string): boolean {
+  return besideOf(TABLE_COLUMN.exec(name)?.[1] ?? "") !== null;
+}
 
 /** Null where it is a column of the records. @throws InputError "columns-unreadable" where it is none of the table's */
 function columnOfTable(
   name: string,
   header: string,
 ): { readonly table: BesideTable; readonly column: string } | null {
-  const [, table, column] = TABLE_COLUMN.exec(name.trim()) ?? [];
-  if (table === undefined || column === undefined) return null;
-  if (TABLE_HEADERS.has(normalText(column))) {
-    return { table: table.toLowerCase().replace(" ", "-") as BesideTable, column };
-  }
+  const [, said = "", column = ""] = TABLE_COLUMN.exec(name) ?? [];
+  const table = besideOf(said);
+  if (table === null) return null;
+  const isLeft = isLeaveAlone(column);
+  if (isLeft || TABLE_HEADERS.has(normalText(column)))
+    return { table, column: isLeft ? "" : column };
   throw new InputError({ code: "columns-unreadable", name, header });
 }
 

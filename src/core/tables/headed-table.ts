@@ -1,5 +1,6 @@
 import { type Cell, cellText, type Grid, isBlank } from "../cells";
 import { normalText, wordSet } from "../words";
+import { besideName } from "./beside-fields";
 
 /** A small table whose header names its columns in known words, in any order, below title lines. */
 export interface HeadedTable<Field extends string> {
@@ -64,8 +65,19 @@ export function knownColumns<Field extends string>(
   words: Readonly<Record<Field, readonly string[]>>,
 ): Partial<Record<Field, number>> {
   const columnOf: Partial<Record<Field, number>> = {};
+  const headers: string[] = [];
   for (let column = 0; column < grid.columnCount; column += 1) {
-    const header = normalText(cellText(grid.at(row, column)));
+    headers.push(normalText(cellText(grid.at(row, column))));
+  }
+  // Our own names first, whichever column stands further left: a person may have told them.
+  for (const field of Object.keys(words) as Field[]) {
+    const ours = normalText(besideName(field));
+    const column = headers.indexOf(ours);
+    if (column !== -1 && words[field].includes(ours)) columnOf[field] = column;
+  }
+  const named = new Set(Object.values(columnOf));
+  for (const [column, header] of headers.entries()) {
+    if (named.has(column)) continue;
     if (header === "") continue;
     const isFree = (field: Field) => columnOf[field] === undefined;
     const field = fieldOf(header, words, isFree) ?? fieldOf(bare(header), words, isFree);

@@ -1,6 +1,8 @@
 /** A small table with a header: its columns, and what is wrong with a row. */
 
+export { type BesideColumn, type BesideFound, besideColumns } from "./beside-columns";
 export { type BesideTable, besideName } from "./beside-fields";
+export { BESIDE_NAMES, BESIDE_TABLES, besideOf, type ToldTable } from "./beside-kinds";
 export { type BesideRead, besideTable } from "./beside-table";
 export { columnRemarks } from "./column-remarks";
 export { type HeadedTable, headedTable } from "./headed-table";

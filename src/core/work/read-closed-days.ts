@@ -38,9 +38,14 @@ export function isClosedDays(grid: Grid): boolean {
   return headedTable(grid, leaveWords(), ["name", "from"]) === null;
 }
 
-/** Where its days stand; null where the grid has no header of such a table. */
-export function closedTable(grid: Grid) {
-  return besideTable(grid, { kind: "closed-days", words: closedWords(), required: ["day"] });
+/** Where its days stand, as `orderTable`; null where the grid has no header of such a table. */
+export function closedTable(grid: Grid, byWordsAlone?: boolean) {
+  return besideTable(grid, {
+    kind: "closed-days",
+    words: closedWords(),
+    required: ["day"],
+    byWordsAlone,
+  });
 }
 
 export interface ClosedDaysReading {

@@ -2,7 +2,7 @@
 
 export const asOf = (): string => "Every answer looks from this day. =TODAY() moves with the calendar";
 
-export const columns = (): string => "Your words: \"header\" names a column, \"value\" a word in a cell, \"not the same\" two names that look alike. Of another table write Orders: Wanted, Crew: Person, Places: Holds";
+export const columns = (): string => "Your words: \"header\" names a column, \"value\" a word in a cell, \"not the same\" two names that look alike, \"tab\" the tab with your Orders, Crew, Closed days, Places or Prices. Of a column there write Orders: Wanted, Crew: Person, Places: Holds";
 
 export const compareBy = (d: { readonly noTab: string | number }): string => "A header in your sheet, or \"" + d.noTab + "\". Used when Set up makes the tabs";
 

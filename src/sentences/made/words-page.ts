@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count, plural } from "../runtime";
+import { count, plural, select } from "../runtime";
 
 export const areTwo = (): string => "No, they are two";
 
@@ -12,7 +12,7 @@ export const leaveOut = (): string => "None, leave them out";
 
 export const methodBorne = (d: { readonly batches: number; readonly plants: number; readonly fits: number }): string => plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ", " + plural(d.plants, { one: count(d.plants) + " plant", other: count(d.plants) + " plants" }) + ". " + plural(d.fits, { "0": "No method is called so.", other: "It fits " + count(d.fits) + " methods." });
 
-export const namesBorne = (d: { readonly batches: number; readonly rare: string | number; readonly others: number; readonly common: string | number }): string => plural(d.batches, { one: count(d.batches) + " batch has", other: count(d.batches) + " batches have" }) + " " + d.rare + ", " + plural(d.others, { one: count(d.others) + " has", other: count(d.others) + " have" }) + " " + d.common + ".";
+export const namesBorne = (d: { readonly of: "batches" | "orders"; readonly batches: number; readonly rare: string | number; readonly others: number; readonly common: string | number }): string => select(d.of, { orders: plural(d.batches, { one: count(d.batches) + " order has", other: count(d.batches) + " orders have" }), batches: plural(d.batches, { one: count(d.batches) + " batch has", other: count(d.batches) + " batches have" }), other: "" }) + " " + d.rare + ", " + plural(d.others, { one: count(d.others) + " has", other: count(d.others) + " have" }) + " " + d.common + ".";
 
 export const theSame = (d: { readonly column: string | number; readonly rare: string | number; readonly common: string | number }): string => d.column + ": is " + d.rare + " the same as " + d.common + "?";
 

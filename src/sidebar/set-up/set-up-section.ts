@@ -1,5 +1,6 @@
 import * as page from "../../sentences/made/page";
 import * as text from "../../sentences/made/set-up-page";
+import type { TablesAnswer, TableTold } from "../../wire/beside";
 import type { OpenAnswer } from "../../wire/open";
 import type { SetUpState } from "../../wire/set-up";
 import { actionButton } from "../controls/action-button";
@@ -22,6 +23,7 @@ import { LANGUAGES_READ } from "./languages-read.table";
 import { madeNotice } from "./made-notice";
 import { type MethodChoice, methodChoice } from "./method-choice";
 import { otherRecords } from "./other-records";
+import { type TablesForm, tablesForm } from "./tables-form";
 import { type TimetableChoice, timetableChoice } from "./timetable-choice";
 import { type WordsForm, wordsForm } from "./words-form";
 
@@ -35,6 +37,7 @@ interface SetUpChoices {
     readonly form: ColumnsForm;
     readonly words: WordsForm;
     readonly compare: CompareChoice;
+    readonly tables: TablesForm;
   } | null;
   /** How many of its batches name no method. */
   readonly withoutMethod: number;
@@ -80,7 +83,11 @@ export function setUpSection(context: SidebarContext): Section {
         const words = wordsForm(answer.words, people);
         const form = columnsForm(answer, people, { words: () => void askWords(), change: tell });
         const compare = compareChoice(answer, people);
-        state.set({ columns: { form, words, compare }, withoutMethod: answer.withoutMethod });
+        const tables = tablesForm({ people, ask: (told, show) => void askTables(told, show) });
+        state.set({
+          columns: { form, words, compare, tables },
+          withoutMethod: answer.withoutMethod,
+        });
         const methodsOrNone = own === null ? [methods.element] : [];
         const more = group({
           title: text.moreChoices(),
@@ -94,9 +101,23 @@ export function setUpSection(context: SidebarContext): Section {
           usual,
           element("div", { class: "buttons" }, make),
         ];
-        columns.replaceChildren(...before, result, quiet(text.mayChange()), form.others, more);
+        columns.replaceChildren(
+          ...before,
+          result,
+          quiet(text.mayChange()),
+          form.others,
+          tables.element,
+          more,
+        );
         tell();
       },
+    });
+  const askTables = (told: readonly TableTold[], show: (answer: TablesAnswer) => void) =>
+    whileWorking({
+      status,
+      doing: text.readingColumns(),
+      controls: [columns, fields],
+      work: async () => show(await call("sidebarTables", { tab: state.now.tab, told })),
     });
   /** What the cells of a column say is asked once it is read as one of words. */
   const askWords = () =>
@@ -176,6 +197,7 @@ export function setUpSection(context: SidebarContext): Section {
         tab,
         timetable: own,
         columns: read.form.changes(),
+        tables: read.tables.changes(),
         // A method that a word was said to mean is one of theirs, ticked or not.
         methods: own === null ? [...new Set([...chosen, ...read.words.methods()])] : [],
         words,

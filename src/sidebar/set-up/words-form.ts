@@ -75,7 +75,7 @@ export function wordsForm(first: WordsAsked, people: PeopleShown): WordsForm {
       [...sorted.map((one) => [one, answer(one)] as const), [text.leaveOut(), answer(null)]],
     );
   };
-  const pair = ({ column, rare, batches, common, others }: PairAsked) => {
+  const pair = ({ column, rare, batches, common, others, of }: PairAsked) => {
     const called = (name: NamedText) => isolated(people.called([name]));
     const names = { rare: called(rare), common: called(common) };
     const same = (name: string, word: string): WordChoice => ({ word, name, notSame: false });
@@ -83,7 +83,7 @@ export function wordsForm(first: WordsAsked, people: PeopleShown): WordsForm {
       {
         id: `${rare.text}\n${common.text}`,
         label: text.theSame({ column, ...names }),
-        hint: text.namesBorne({ ...names, batches, others }),
+        hint: text.namesBorne({ ...names, batches, others, of }),
       },
       [
         [text.yesAs({ name: names.common }), same(common.text, rare.text)],

@@ -66,6 +66,11 @@ export const yes: Field<boolean> = (sent) => sent === true;
 
 export const texts: Field<readonly string[]> = listOf(anyText);
 
+/** One of a few words; the first for anything else. */
+export function oneOf<Word extends string>(words: readonly [Word, ...Word[]]): Field<Word> {
+  return (sent) => words.find((word) => word === sent) ?? words[0];
+}
+
 export function listOf<Value>(field: Field<Value>): Field<readonly Value[]> {
   return (sent) => (Array.isArray(sent) ? sent.map((one) => field(one)) : []);
 }

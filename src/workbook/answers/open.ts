@@ -1,4 +1,4 @@
-import { builtInTimetable, isoDay } from "../../core";
+import { builtInTimetable, isoDay, TOLD_AS } from "../../core";
 import { openDoor } from "../../door/index";
 import type { OpenAnswer, OpenCalls } from "../../wire/open";
 import { workbookHost } from "../host/workbook-host";
@@ -23,6 +23,10 @@ export function openAnswer(): OpenAnswer {
   const timetables = timetableCandidates(tabs);
   const usable = timetables.find(({ methods }) => methods.length > 0)?.tab ?? null;
   const guessBy = settings === null ? usable : settings.timetableTab;
+  // A tab that was told to hold another table holds no records.
+  const beside = new Set(
+    settings?.columns.filter(([, , as]) => as === TOLD_AS.tab).map(([, word]) => word),
+  );
   return {
     workbook: workbook.getName(),
     zones: zones.workbook === zones.script ? null : zones,
@@ -38,7 +42,10 @@ export function openAnswer(): OpenAnswer {
             daysAhead: daysAheadSet(settings),
             initials: settings.initials,
           },
-    candidates: recordTabCandidates(tabs, timetableToGuessBy(workbook, guessBy)),
+    candidates: recordTabCandidates(
+      tabs.filter(({ name }) => !beside.has(name)),
+      timetableToGuessBy(workbook, guessBy),
+    ),
     timetables,
     methods: builtInTimetable().methods.map(({ name }) => name),
   };

@@ -2,6 +2,7 @@ import type { SetUpCalls } from "../../wire/set-up";
 import { columnGuesses } from "../set-up/column-guesses";
 import { setUp } from "../set-up/set-up";
 import type { AnswerersOf } from "./answerer";
+import { columnChoices, tablesTold } from "./beside";
 import {
   anyText,
   anyTextOrNull,
@@ -14,8 +15,6 @@ import {
   yesOrNoIfSent,
 } from "./fields";
 
-const columnChoices = listOf(record({ header: anyText, readAs: anyTextOrNull }));
-
 export const setUpCalls: AnswerersOf<SetUpCalls> = {
   sidebarColumns: {
     asked: { tab: anyText, timetable: textOrNull, columns: columnChoices },
@@ -23,6 +22,7 @@ export const setUpCalls: AnswerersOf<SetUpCalls> = {
   },
   sidebarSetUp: {
     asked: {
+      tables: tablesTold,
       tab: anyText,
       columns: columnChoices,
       words: listOf(record({ word: anyText, name: anyTextOrNull, notSame: yes })),

@@ -3,6 +3,7 @@
 import type { SidebarCalls } from "../../wire/calls";
 import { aheadCalls } from "./ahead";
 import type { AnswerersOf } from "./answerer";
+import { besideCalls } from "./beside";
 import { checkCalls } from "./check";
 import { lossesCalls } from "./losses";
 import { openCalls } from "./open";
@@ -19,6 +20,7 @@ import { writingCalls } from "./writing";
  */
 export const sidebarAnswers: AnswerersOf<SidebarCalls> = {
   ...aheadCalls,
+  ...besideCalls,
   ...checkCalls,
   ...lossesCalls,
   ...openCalls,

@@ -3,6 +3,7 @@ import {
   columnChoices,
   essentialColumns,
   LEAVE_ALONE,
+  NO_TAB,
   type Records,
   shortened,
   TOLD_AS,
@@ -15,9 +16,10 @@ import { gridTab } from "../host/grid-tabs";
 import { workbookHost } from "../host/workbook-host";
 import { comparableColumns, groupHeaders } from "../reading/group-headers";
 import { initialsIn, namedText } from "../reading/named-text";
-import { columnsArgument, plainText } from "../reading/records-tab";
+import { asOfDay, columnsArgument, plainText } from "../reading/records-tab";
 import { timetableToGuessBy } from "../reading/timetable-source";
-import { NO_TAB, readSettings, toldFor, toldHeader } from "../settings/settings";
+import { readSettings, toldFor, toldHeader } from "../settings/settings";
+import { ordersIn, ordersRead, ordersTab } from "../tables/orders-tab";
 import { usualCompareBy } from "../takes/compare-takes";
 import { wordsAsked } from "./words-asked";
 
@@ -43,10 +45,16 @@ export function columnGuesses({
     told.filter(([, word, as]) => as !== TOLD_AS.header || !lostHeaders.has(word)),
   );
   const records = door.records(values, { timetable, asOf: null, columns });
+  const hearing = door.hearing(columns);
   const rows = records.batches.map(({ row }) => row);
   const comparable = comparableColumns(records);
   const people = new Set(comparable.filter((one) => one.people).map(({ header }) => header));
   const initials = initialsIn(records);
+  const orderTab = ordersTab(workbook, hearing, tab);
+  const asOf = asOfDay(hearing, settings?.asOf ?? "");
+  const orders = ordersRead(orderTab === null ? null : ordersIn(orderTab, hearing), {
+    ...{ door: hearing, asOf, records },
+  });
   const holds = ({ table, header }: ColumnMatch) => {
     const left = records.troubles.find(
       (one) => one.code === "column-left" && one.column === header,
@@ -90,7 +98,7 @@ export function columnGuesses({
       readAs: name === LEAVE_ALONE ? null : name,
     })),
     comparable,
-    words: wordsAsked(records, timetable, initials),
+    words: wordsAsked({ records, orders }, timetable, initials),
     withoutMethod: records.batches.filter(({ method, crop }) => method === "" && crop === "")
       .length,
     compareBy: comparedBy(records, settings?.recordsTab === tab ? settings.compareBy : ""),

@@ -1,4 +1,4 @@
-import { builtInTimetable, LEAVE_ALONE, shortened, TOLD_AS } from "../../core";
+import { builtInTimetable, isOfTable, LEAVE_ALONE, NO_TAB, shortened, TOLD_AS } from "../../core";
 import { openDoor } from "../../door/index";
 import * as text from "../../sentences/made/set-up";
 import type { ColumnChoice, SetUpAnswer, SetUpRequest } from "../../wire/set-up";
@@ -15,7 +15,6 @@ import { columnsArgument, readTab, recordsNow } from "../reading/records-tab";
 import { timetableOf, timetableValues } from "../reading/timetable-source";
 import { ownSettings } from "../settings/own-settings";
 import {
-  NO_TAB,
   readSettings,
   type Settled,
   settingsTab,
@@ -25,6 +24,7 @@ import {
   toldHeader,
   writeSettings,
 } from "../settings/settings";
+import { ordersNow, ordersRead } from "../tables/orders-tab";
 import { dueTabOf } from "../tabs/due-tab-found";
 import { sweepLeftovers } from "../tabs/leftovers";
 import { keepingView, makeTab } from "../tabs/make-tab";
@@ -32,6 +32,7 @@ import type { MovedNote } from "../tabs/notes-in-the-way";
 import { isOurs, mustBeFree, OWN_TABS, ownTab } from "../tabs/own-tabs";
 import { straightenTimetable, timetableTab } from "../tabs/timetable-tab";
 import { logContent } from "../writing/write-log";
+import { toldOfTable } from "./beside-guesses";
 import { formulaTabs } from "./formula-tabs";
 import { wordsAsked } from "./words-asked";
 
@@ -91,7 +92,8 @@ function makeAll(
     made.push(content.name);
   }
   moved.push(...refreshPlans(now));
-  const words = wordsAsked(now.records, now.timetable, initialsIn(now.records));
+  const orders = ordersRead(ordersNow(now), now);
+  const words = wordsAsked({ ...now, orders }, now.timetable, initialsIn(now.records));
   return { made, kept, moved, words };
 }
 
@@ -164,6 +166,15 @@ function isOfOne([name, word, as]: ToldRow, [other, same, what]: ToldRow): boole
   return word === same && as === what && (as === TOLD_AS.value || name === other);
 }
 
+/** Whether of the same table a row tells the tab, or the same header. */
+function isToldAnew([name, word, as]: ToldRow, [other, same, what]: ToldRow): boolean {
+  if (as !== what) return false;
+  if (as === TOLD_AS.tab) return name === other;
+  return isOfTable(name) && tableIn(name) === tableIn(other) && word === same;
+}
+
+const tableIn = (name: string) => name.slice(0, name.indexOf(":"));
+
 /** What was told before and still can be followed, with what is told now. */
 function columnsTold(
   workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
@@ -173,8 +184,9 @@ function columnsTold(
   const before = toldFor(readSettings(workbook), request.tab);
   const now = request.columns.map(toldHeader);
   const changed = new Set(request.columns.map(({ header }) => header));
-  const isHeaderIn = (headers: ReadonlySet<string>, [, word, as]: ToldRow) =>
-    as === TOLD_AS.header && headers.has(word);
+  const isHeaderIn = (headers: ReadonlySet<string>, [name, word, as]: ToldRow) =>
+    as === TOLD_AS.header && headers.has(word) && !isOfTable(name);
+  const ofTables = (request.tables ?? []).flatMap(toldOfTable);
   const words = (request.words ?? []).map(
     ({ word, name, notSame }): ToldRow => [
       name ?? LEAVE_ALONE,
@@ -184,8 +196,14 @@ function columnsTold(
   );
   const isAnswered = (row: ToldRow) => words.some((one) => isOfOne(one, row));
   const columns = [
-    ...before.filter((row) => !isHeaderIn(changed, row) && !isAnswered(row)),
+    ...before.filter(
+      (row) =>
+        !isHeaderIn(changed, row) &&
+        !isAnswered(row) &&
+        !ofTables.some((one) => isToldAnew(row, one)),
+    ),
     ...now,
+    ...ofTables,
     ...words,
   ];
   const door = openDoor(workbookHost());

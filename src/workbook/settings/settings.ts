@@ -3,7 +3,9 @@
  * the three alone.
  */
 import {
+  isOfTable,
   LEAVE_ALONE,
+  NO_TAB,
   OLDER_TOLD_HEADER,
   TOLD_AS,
   TOLD_HEADER,
@@ -53,9 +55,7 @@ export interface Settings {
 /** Our name, the person's word, and what that is. */
 export type ToldRow = readonly [name: string, word: string, as: ToldAs];
 
-// What the settings may hold is read back: a format, in no language.
-/** Stands for a column where takes are to be compared in no tab. */
-export const NO_TAB = "no tab";
+// What the settings may hold is read back, as NO_TAB is: a format, in no language.
 const NAMES = "names";
 const INITIALS = "initials";
 
@@ -93,10 +93,12 @@ export function toldHeader({
   return [readAs ?? LEAVE_ALONE, header, TOLD_AS.header];
 }
 
-/** What was told that holds for a tab: of headers only where it is the one they stand in. */
+/** What was told that holds for a tab: of its headers only where it is the one they stand in. */
 export function toldFor(settings: Settings | null, tab: string): readonly ToldRow[] {
   const told = settings?.columns ?? [];
-  return settings?.recordsTab === tab ? told : told.filter(([, , as]) => as !== TOLD_AS.header);
+  return settings?.recordsTab === tab
+    ? told
+    : told.filter(([name, , as]) => as !== TOLD_AS.header || isOfTable(name));
 }
 
 /** @returns null when the workbook has not been set up */

@@ -1,10 +1,17 @@
-import { ORDER_HEADER, type OrderField, orderTable, tabNames } from "../../core";
+import {
+  InputError,
+  ORDER_HEADER,
+  type OrderField,
+  type Orders,
+  orderTable,
+  tabNames,
+} from "../../core";
 import { type Door, openDoor } from "../../door/index";
 import * as text from "../../sentences/made/order-tabs";
 import { workbookHost } from "../host/workbook-host";
 import { columnsArgument, type RecordsNow } from "../reading/records-tab";
 import { readSettings } from "../settings/settings";
-import { otherTabs, tableTab } from "../tabs/find-tab";
+import { otherTabs, tableTab, toldSheet } from "../tabs/find-tab";
 import { ORDERS_TAB } from "../tabs/own-tabs";
 import { DAY_FORMAT } from "../tabs/tab-content";
 import { makeTabToFill } from "../tabs/tab-to-fill";
@@ -30,7 +37,10 @@ export function ordersTab(
   door: Door,
   recordsTab: string,
 ): Sheet | null {
-  return tableTab(otherTabs(workbook, recordsTab), tabNames("orders"), (head, isCalledSo) => {
+  const tabs = otherTabs(workbook, recordsTab);
+  const told = toldSheet(tabs, door, "orders");
+  if (told !== undefined) return told;
+  return tableTab(tabs, tabNames("orders"), (head, isCalledSo) => {
     const columnOf: OrdersTable["columnOf"] =
       orderTable(door.beside("orders", head), !isCalledSo)?.columnOf ?? {};
     const has = (field: OrderField) => columnOf[field] !== undefined;
@@ -50,6 +60,19 @@ export function ordersIn(sheet: Sheet, door: Door): OrdersTable | null {
   const values = sheet.getDataRange().getValues();
   const table = orderTable(door.beside("orders", values));
   return table === null ? null : { sheet, values, ...table };
+}
+
+/** The orders as they are read; null where there are none, or none that can be read as yet. */
+export function ordersRead(
+  table: OrdersTable | null,
+  { door, asOf, records }: Pick<RecordsNow, "door" | "asOf" | "records">,
+): Orders | null {
+  try {
+    return table === null ? null : door.orders(table.values, asOf, records.words);
+  } catch (error) {
+    if (error instanceof InputError) return null;
+    throw error;
+  }
 }
 
 /** Makes an empty tab of orders; where there is one already, it is shown. */

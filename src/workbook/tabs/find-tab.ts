@@ -1,4 +1,5 @@
-import { normalText } from "../../core";
+import { type BesideTable, NO_TAB, normalText } from "../../core";
+import type { Door } from "../../door/index";
 import { hasCells } from "../host/grid-tabs";
 import { beginsAsOurs, OWN_TABS } from "./own-tabs";
 
@@ -25,6 +26,17 @@ export function otherTabs(workbook: Workbook, recordsTab: string): readonly Othe
       .filter(({ sheet }) => hasCells(sheet))
       .map(({ sheet, name }) => ({ sheet, name: normalText(name) }))
   );
+}
+
+/** The tab in which a person told that a table stands; null for none, undefined where it is to be found. */
+export function toldSheet(
+  tabs: readonly OtherTab[],
+  door: Pick<Door, "toldTab">,
+  table: BesideTable,
+): Sheet | null | undefined {
+  const told = door.toldTab(table);
+  if (told === NO_TAB) return null;
+  return tabs.find(({ sheet }) => sheet.getName() === told)?.sheet;
 }
 
 /**

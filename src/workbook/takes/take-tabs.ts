@@ -1,4 +1,4 @@
-import { comparedTakes, groupColumns, shortened } from "../../core";
+import { comparedTakes, groupColumns, NO_TAB, shortened } from "../../core";
 import * as text from "../../sentences/made/take-tabs";
 import { comparedTable } from "../../wording/take-tables";
 import { type FormulaPart, formulaCall, LEFT_OUT, textPart } from "../host/formula-text";
@@ -6,7 +6,6 @@ import { groupHeaders } from "../reading/group-headers";
 import { initialsIn } from "../reading/named-text";
 import type { RecordsNow } from "../reading/records-tab";
 import { TAKES_LEVEL } from "../reading/usual-grouping";
-import { NO_TAB } from "../settings/settings";
 import { live, sentenceTab, valuesTab } from "../tabs/made-tabs";
 import { OWN_TABS, ownTab } from "../tabs/own-tabs";
 import type { TabContent } from "../tabs/tab-content";

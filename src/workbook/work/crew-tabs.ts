@@ -5,7 +5,7 @@ import * as text from "../../sentences/made/small-tables";
 import { workbookHost } from "../host/workbook-host";
 import { columnsArgument } from "../reading/records-tab";
 import { readSettings } from "../settings/settings";
-import { otherTabs, tableTab } from "../tabs/find-tab";
+import { otherTabs, tableTab, toldSheet } from "../tabs/find-tab";
 import { CREW_TAB } from "../tabs/own-tabs";
 import { DAY_FORMAT } from "../tabs/tab-content";
 import { makeTabToFill } from "../tabs/tab-to-fill";
@@ -30,11 +30,16 @@ export function crewTabs(workbook: Workbook, door: Door, recordsTab: string): Cr
   // Closed days are known by the name as well: a header "Day" stands in many other tabs. Of a name
   // that others have too, such as a list of who is on leave, the header decides.
   const perhaps = tabNames("perhapsClosedDays");
+  const toldClosed = toldSheet(tabs, door, "closed-days");
   const closed =
-    named(tabNames("closedDays"))[0]?.sheet ??
-    tableTab(named(perhaps), perhaps, (head) =>
-      isClosedDays(door.beside("closed-days", head)) ? 1 : 0,
-    );
+    toldClosed === undefined
+      ? (named(tabNames("closedDays"))[0]?.sheet ??
+        tableTab(named(perhaps), perhaps, (head) =>
+          isClosedDays(door.beside("closed-days", head)) ? 1 : 0,
+        ))
+      : toldClosed;
+  const toldCrew = toldSheet(tabs, door, "crew");
+  if (toldCrew !== undefined) return { closed, crew: toldCrew };
   const others = tabs.filter(({ sheet }) => sheet !== closed);
   return {
     closed,
