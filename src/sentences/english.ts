@@ -1209,8 +1209,8 @@ read. Without FILE an invented nursery is opened.
   tablesPage: {
     likelyTab: "{tab} (likely)",
     lostTab: "You chose {tab} for it, but there is no such tab any more. Choose again.",
-    notReadYet: "We can't read {name} there yet. Say below what its columns are.",
     noTab: "no tab",
+    notReadYet: "We can't read {name} there yet. Say below what its columns are.",
     tab: "Tab",
     tabOf: "Tab: {name}",
     title: "Orders, crew and other tables",

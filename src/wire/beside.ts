@@ -1,7 +1,7 @@
 /** What the sidebar asks of the tables beside the records, and what the person tells of them. */
 
 import type { CallShape } from "./call-shape";
-import type { ColumnChoice, ColumnGuess } from "./set-up";
+import type { ColumnChoice, ColumnGuess } from "./columns";
 
 /** A table that may stand beside the records. */
 export type BesideTableName = "orders" | "crew" | "closed-days" | "places" | "prices";

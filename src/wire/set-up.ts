@@ -2,7 +2,7 @@
 
 import type { TableTold } from "./beside";
 import type { CallShape } from "./call-shape";
-import type { NamedText } from "./named-text";
+import type { ColumnChoice, ColumnGuess } from "./columns";
 import type { WordChoice, WordsAsked } from "./words";
 
 export interface SetUpState {
@@ -70,21 +70,6 @@ export interface ComparableColumn {
   readonly people: boolean;
 }
 
-export interface ColumnGuess {
-  /** From 0 at the left of the range read. */
-  readonly column: number;
-  readonly header: string;
-  /** One of the choices; null where the column is left alone. */
-  readonly readAs: string | null;
-  readonly sure: "told" | "sure" | "likely" | "guessed" | "not used" | "scions";
-  /** What a column that is left alone holds; null where it is blank, or was told to be left. */
-  readonly holds: "day" | "count" | "text" | null;
-  /** What else it might be. */
-  readonly others: readonly string[];
-  /** Up to three values from below the header. */
-  readonly samples: readonly NamedText[];
-}
-
 export interface SetUpRequest {
   readonly tab: string;
   /** Only the columns that the person changed. */
@@ -100,12 +85,6 @@ export interface SetUpRequest {
   readonly compareBy?: string | undefined;
   /** Whether people are called by their initials; left out to leave it as it is. */
   readonly initials?: boolean | undefined;
-}
-
-export interface ColumnChoice {
-  readonly header: string;
-  /** Null: leave it alone. */
-  readonly readAs: string | null;
 }
 
 export interface SetUpAnswer {

@@ -3,7 +3,7 @@ import * as setUp from "../../src/sentences/made/set-up-page";
 import * as text from "../../src/sentences/made/tables-page";
 import { isolated } from "../../src/sidebar/controls/shortened";
 import type { BesideGuess, TablesAnswer } from "../../src/wire/beside";
-import type { ColumnGuess } from "../../src/wire/set-up";
+import type { ColumnGuess } from "../../src/wire/columns";
 import { opened } from "./fixed-answers";
 import { sidebarTests } from "./sidebar-tests";
 

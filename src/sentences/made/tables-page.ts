@@ -6,9 +6,9 @@ export const likelyTab = (d: { readonly tab: string | number }): string => d.tab
 
 export const lostTab = (d: { readonly tab: string | number }): string => "You chose " + d.tab + " for it, but there is no such tab any more. Choose again.";
 
-export const notReadYet = (d: { readonly name: string | number }): string => "We can't read " + d.name + " there yet. Say below what its columns are.";
-
 export const noTab = (): string => "no tab";
+
+export const notReadYet = (d: { readonly name: string | number }): string => "We can't read " + d.name + " there yet. Say below what its columns are.";
 
 export const tab = (): string => "Tab";
 

@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/set-up-page";
-import type { ColumnGuess } from "../../wire/set-up";
+import type { ColumnGuess } from "../../wire/columns";
 
 /** Columns that want the same of the person. */
 export interface ColumnGroup {

@@ -1,6 +1,6 @@
 import * as text from "../../sentences/made/set-up-page";
+import type { ColumnGuess } from "../../wire/columns";
 import type { NamedText } from "../../wire/named-text";
-import type { ColumnGuess } from "../../wire/set-up";
 import { choice } from "../controls/choice";
 import { element } from "../controls/element";
 import { field } from "../controls/field";

@@ -1,5 +1,6 @@
 import * as text from "../../sentences/made/set-up-page";
-import type { ColumnChoice, ColumnGuess, ColumnsAnswer } from "../../wire/set-up";
+import type { ColumnChoice, ColumnGuess } from "../../wire/columns";
+import type { ColumnsAnswer } from "../../wire/set-up";
 import { countText } from "../controls/count-words";
 import { element } from "../controls/element";
 import { group } from "../controls/group";

@@ -1,5 +1,6 @@
 import * as text from "../../sentences/made/set-up-page";
-import type { ColumnGuess, EssentialColumn } from "../../wire/set-up";
+import type { ColumnGuess } from "../../wire/columns";
+import type { EssentialColumn } from "../../wire/set-up";
 import { choice } from "../controls/choice";
 import { element } from "../controls/element";
 import { paragraph } from "../controls/paragraph";

@@ -1,5 +1,5 @@
 import * as text from "../../sentences/made/set-up-page";
-import type { ColumnChoice } from "../../wire/set-up";
+import type { ColumnChoice } from "../../wire/columns";
 import { element } from "../controls/element";
 import { paragraph } from "../controls/paragraph";
 import { sentenceNodes } from "../controls/sentence-nodes";

@@ -1,3 +1,4 @@
+/* Longer than most: its parts stand in files beside; what is left is which of them is asked after which. */
 import * as page from "../../sentences/made/page";
 import * as text from "../../sentences/made/set-up-page";
 import type { TablesAnswer, TableTold } from "../../wire/beside";

@@ -55,7 +55,10 @@ export function tablesForm({ people, ask }: Options): TablesForm {
     const chosen = new Map(told.get(table)?.columns.map((one) => [one.header, one.readAs]));
     const items = columns.map((one) =>
       columnItem({
-        ...{ guess: one, now: one.readAs, choices, people },
+        guess: one,
+        now: one.readAs,
+        choices,
+        people,
         onChange: (readAs) => {
           chosen.set(one.header, readAs);
           change(guess, {

@@ -20,7 +20,7 @@ import {
 } from "../../core";
 import { type Door, openDoor } from "../../door/index";
 import type { BesideGuess, BesideRequest, TablesAnswer, TableTold } from "../../wire/beside";
-import type { ColumnGuess } from "../../wire/set-up";
+import type { ColumnGuess } from "../../wire/columns";
 import { workbookHost } from "../host/workbook-host";
 import { namedText } from "../reading/named-text";
 import { columnsArgument, plainText } from "../reading/records-tab";
@@ -140,7 +140,9 @@ function guessOf(
   const people = table === "crew" ? names[0] : null;
   return {
     ...guess,
-    ...{ tab: sheet.getName(), lostTab, isRead: found !== null },
+    tab: sheet.getName(),
+    lostTab,
+    isRead: found !== null,
     columns: columns.map(({ column, readAs, guessed, maybe, holds }): ColumnGuess => {
       const header = cellText(door.cell(values[headerRow]?.[column] ?? ""));
       const samples = values
@@ -156,7 +158,11 @@ function guessOf(
             ? "not used"
             : "sure";
       return {
-        ...{ column, header, readAs, sure, others: maybe === null ? [] : [maybe] },
+        column,
+        header,
+        readAs,
+        sure,
+        others: maybe === null ? [] : [maybe],
         holds: readAs !== null || holds === "blank" ? null : holds === "serial" ? "count" : holds,
         samples: samples.map((one) =>
           namedText(

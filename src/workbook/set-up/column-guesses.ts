@@ -10,8 +10,9 @@ import {
 } from "../../core";
 import { openDoor } from "../../door/index";
 import { noTab } from "../../sentences/made/set-up";
+import type { ColumnGuess } from "../../wire/columns";
 import type { NamedText } from "../../wire/named-text";
-import type { ColumnGuess, ColumnsAnswer, ColumnsRequest } from "../../wire/set-up";
+import type { ColumnsAnswer, ColumnsRequest } from "../../wire/set-up";
 import { gridTab } from "../host/grid-tabs";
 import { workbookHost } from "../host/workbook-host";
 import { comparableColumns, groupHeaders } from "../reading/group-headers";
@@ -53,7 +54,9 @@ export function columnGuesses({
   const orderTab = ordersTab(workbook, hearing, tab);
   const asOf = asOfDay(hearing, settings?.asOf ?? "");
   const orders = ordersRead(orderTab === null ? null : ordersIn(orderTab, hearing), {
-    ...{ door: hearing, asOf, records },
+    door: hearing,
+    asOf,
+    records,
   });
   const holds = ({ table, header }: ColumnMatch) => {
     const left = records.troubles.find(

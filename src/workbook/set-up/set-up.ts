@@ -1,7 +1,8 @@
 import { builtInTimetable, isOfTable, LEAVE_ALONE, NO_TAB, shortened, TOLD_AS } from "../../core";
 import { openDoor } from "../../door/index";
 import * as text from "../../sentences/made/set-up";
-import type { ColumnChoice, SetUpAnswer, SetUpRequest } from "../../wire/set-up";
+import type { ColumnChoice } from "../../wire/columns";
+import type { SetUpAnswer, SetUpRequest } from "../../wire/set-up";
 import { refreshDueTab } from "../due/due-tab";
 import { recordTickedUnderLock } from "../due/ticked-tasks";
 import { gridTab } from "../host/grid-tabs";

@@ -39,14 +39,20 @@ export function wordsAsked(
   const pairs = [
     ...ofRecords.map(
       ({ fact, rare, batches, common, others }): PairAsked => ({
-        ...{ column: FACT_NAMES[fact], batches, others, of: "batches" },
+        column: FACT_NAMES[fact],
+        batches,
+        others,
+        of: "batches",
         rare: namedText(rare, fact === "grafter", initials),
         common: namedText(common, fact === "grafter", initials),
       }),
     ),
     ...ofOrders.map(
       ({ rare, orders: batches, common, others }): PairAsked => ({
-        ...{ column: ORDER_COLUMNS.customer, batches, others, of: "orders" },
+        column: ORDER_COLUMNS.customer,
+        batches,
+        others,
+        of: "orders",
         rare: namedText(rare, false, initials),
         common: namedText(common, false, initials),
       }),
