@@ -1217,7 +1217,7 @@ read. Without FILE an invented nursery is opened.
     whatFor:
       "{table, select, orders {Without it the section Orders stays empty.} crew {Without it no work is planned by person.} closed {Without it no day counts as closed.} places {PLACE_LOAD reads it: how much each place holds.} prices {BATCH_COST reads it: what hours and items cost.} other {}}",
     youMay:
-      "Choose the tab where we took a wrong one. What you change counts once the tabs are made.",
+      "Choose the tab where we took a wrong one. What you change counts once you have pressed the button above.",
   },
 
   takeColumns: {

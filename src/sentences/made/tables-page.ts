@@ -18,4 +18,4 @@ export const title = (): string => "Orders, crew and other tables";
 
 export const whatFor = (d: { readonly table: "closed" | "crew" | "orders" | "places" | "prices" }): string => select(d.table, { orders: "Without it the section Orders stays empty.", crew: "Without it no work is planned by person.", closed: "Without it no day counts as closed.", places: "PLACE_LOAD reads it: how much each place holds.", prices: "BATCH_COST reads it: what hours and items cost.", other: "" });
 
-export const youMay = (): string => "Choose the tab where we took a wrong one. What you change counts once the tabs are made.";
+export const youMay = (): string => "Choose the tab where we took a wrong one. What you change counts once you have pressed the button above.";
