@@ -386,6 +386,21 @@ export const english = {
     yes: "Yes, write it",
   },
 
+  facesPage: {
+    fact: "{name}: {value}",
+    fullest: "{plants} in {week}",
+    index: "All answers",
+    loading: "Reading the records",
+    nothing: "Nothing to show.",
+    ofHolds: "{plants, count} of {holds, count}",
+    overBy: "{plants, count} of {holds, count}, {over, count} too many",
+    reading:
+      "{face, select, places {Plants likely to stand there, week by week. The frame is what the place holds} needs {For the tasks of the next 30 days} costs {Materials and hours so far, with what the lost plants took} balance {What should stand, and where the others went} lookback {What we forecast 180 days ago, and what came} other {}}.",
+    title:
+      "{face, select, places {How full places get} needs {What the coming work needs} costs {What batches have cost} balance {Where the plants of each batch went} lookback {Whether our forecast held} other {}}",
+    tooFull: "Too full:",
+  },
+
   fileFaults: {
     badWorkbook: "{file} is damaged. It can't be opened as an .xlsx workbook",
     empty: "{file} is empty",
@@ -543,6 +558,7 @@ export const english = {
 
   losses: {
     culled: "culled",
+    lostBy: "Lost by {step}",
     noReason: "no reason written",
     notCounted: "Left out, their plants were never counted: {batches, list}.",
     standing: "Standing",
@@ -553,6 +569,7 @@ export const english = {
     all: "All together",
     asTable: "As a table",
     by: "Show losses by",
+    cost: "Cost {cost}",
     counting: "Counting losses",
     culledAt: "{stage}: {reason}",
     group: "Group",
@@ -813,6 +830,20 @@ export const english = {
     notRead: "We could not read an order in row {row} of {tab}. Write it there yourself",
   },
 
+  overview: {
+    answer:
+      "{tab, select, due {What to do today and in the days to come. Tick it off here} workPlan {Who does what on which day, and what does not fit} plan {When to sow and graft for an order} stages {Where each batch stands, and when it will be ready} ready {How many plants will be ready, by month and variety} lookback {What we forecast half a year ago, and whether it held} balance {Where the plants of each batch went} losses {At which stage plants are lost, and what they had cost} takes {Take rates} takesCompared {Take rates compared fairly} takesTrend {Whether takes are rising or falling} takeReasons {What good and bad takes go with} places {How full each place gets, week by week} needs {What to have ready for the coming month} costs {What each batch has cost so far} checks {What we can't read, and what looks wrong} settings {The day we look from, and the words you told us} timetable {The steps and their days. Change them as you work} log {Every cell we wrote, and what stood there before} other {}}",
+    answers: "What it answers",
+    group:
+      "{group, select, daily {Every day} batches {Batches} takes {Takes} materials {Places, needs, costs} behind {Behind it} other {}}",
+    kind: "About",
+    made: "made {at}. Make the tabs again in Set up to renew it.",
+    noPlaces:
+      "Nothing is known of your places. Make a tab Places with the columns Place and Holds, then make the tabs again in Set up",
+    notMade: "{tab} (not made, choose it in Set up)",
+    onPage: "On the page",
+    tab: "Tab",
+  },
   ownTabs: {
     howCrew:
       'one row per person. {tasks}: steps with ; between, such as grafting (mango), blank for all. {days}: "Mon–Fri", blank for every day. {from}, {to}: days away.',
@@ -874,12 +905,13 @@ export const english = {
 
   placeLoadHelp: {
     answers:
-      "One row per place and week, from the as-of day's week on: the likely plants of the open batches at the start of the week, up to the week of their likely ready day, fewer after each likely count. Plants that are ready already, and those with no day to count from, count in the first week alone. Places that are not in the table and batches without a place come below, without Holds. The last row names them, and the batches that are left out.",
+      "One row per place and week in which something stands there, from the as-of day's week on: the likely plants of the open batches at the start of the week, up to the week of their likely ready day, fewer after each likely count. Plants that are ready already, and those with no day to count from, count in the first week alone. Places that are not in the table and batches without a place come below, without Holds. The last row names them, the places where nothing stands, and the batches that are left out.",
     places: "Your table of places: Place, and how many plants it Holds.",
     sentence: "How many plants stand in each place, week by week, and where they are too many.",
   },
 
   places: {
+    empty: "Nothing stands in {places, list}.",
     forgotten: "Left out because nothing was recorded for long: {batches, list}.",
     noPlace: "(no place)",
     notCounted: "Left out because no plants are counted: {batches, list}.",
@@ -1108,6 +1140,7 @@ read. Without FILE an invented nursery is opened.
     methods: "Methods used here",
     methodsHint: "Your timetable gets the steps of those that are ticked.",
     moreChoices: "Methods, comparisons, names",
+    moreTabs: "More tabs to make",
     moved: "Moved out of the way:",
     movedTo: "{from} to {to}",
     noBatches:

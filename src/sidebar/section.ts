@@ -13,8 +13,8 @@ export interface SidebarContext {
   opened(): OpenAnswer | null;
   /** Asks once more, after the workbook was set up. */
   reopen(): Promise<OpenAnswer>;
-  /** Leads to a section. */
-  go(key: "today" | "set-up"): void;
+  /** Leads to a section, and to a part of it, which is opened. */
+  go(key: string, part?: string): void;
 }
 
 export interface Section {

@@ -4,6 +4,7 @@ import { actionButton } from "./controls/action-button";
 import { element } from "./controls/element";
 import { statusLine } from "./controls/status-line";
 import { tabList } from "./controls/tab-list";
+import { indexPart } from "./faces/index-part";
 import { needsSetUp } from "./needs-set-up";
 import { peopleShown } from "./people/people-shown";
 import type { Call } from "./script-call";
@@ -47,9 +48,12 @@ export function sidebarApp(call: Call): SidebarApp {
       if (initials !== before) context.people.choose(initials);
       return opened;
     },
-    go: (key) => {
+    go: (key, part) => {
       choose(key);
-      document.getElementById(`tab-${key}`)?.focus();
+      const led = document.querySelector(`#section-${key} [data-part="${part}"]`);
+      if (led instanceof HTMLDetailsElement) led.open = true;
+      const at = led?.querySelector("summary") ?? document.getElementById(`tab-${key}`);
+      at?.focus();
     },
   };
   const entries = SECTIONS.map(({ key, title, section: make }) => {
@@ -78,7 +82,7 @@ export function sidebarApp(call: Call): SidebarApp {
     const end = status.working(text.reading());
     try {
       const { setUp } = await context.reopen();
-      sections.replaceChildren(inTheWay, tabs.element, ...panels);
+      sections.replaceChildren(inTheWay, tabs.element, ...panels, indexPart(context));
       choose(setUp === null ? "set-up" : "today");
     } catch (error) {
       start.replaceChildren(tryAgain);

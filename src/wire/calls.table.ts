@@ -3,6 +3,7 @@
 import type { AheadCalls } from "./ahead";
 import type { BesideCalls } from "./beside";
 import type { CheckCalls } from "./check";
+import type { FacesCalls } from "./faces";
 import type { LossesCalls } from "./losses";
 import type { OpenCalls } from "./open";
 import type { OrdersCalls } from "./orders";
@@ -16,6 +17,7 @@ export interface SidebarCalls
   extends AheadCalls,
     BesideCalls,
     CheckCalls,
+    FacesCalls,
     LossesCalls,
     OpenCalls,
     OrdersCalls,

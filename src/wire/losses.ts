@@ -19,6 +19,10 @@ export interface LossesAnswer {
   readonly notCounted: readonly string[];
   readonly withoutMethod: readonly string[];
   readonly leftOut: readonly LeftOut[];
+  /** Whether the workbook has prices; without them nothing is told of costs. */
+  readonly hasCosts: boolean;
+  /** What is in no cost; null where nothing is said of costs. */
+  readonly costRemark: string | null;
 }
 
 export interface LossesCalls {

@@ -18,6 +18,17 @@ export interface OpenAnswer {
   readonly timetables: readonly TimetableCandidate[];
   /** Names of the methods that are built in. */
   readonly methods: readonly string[];
+  /** Tabs that are made on choice. */
+  readonly moreTabs: readonly MoreTab[];
+}
+
+export interface MoreTab {
+  readonly key: string;
+  /** Its name. */
+  readonly tab: string;
+  /** What it answers. */
+  readonly answers: string;
+  readonly isThere: boolean;
 }
 
 export interface OpenCalls {

@@ -85,6 +85,8 @@ export interface SetUpRequest {
   readonly compareBy?: string | undefined;
   /** Whether people are called by their initials; left out to leave it as it is. */
   readonly initials?: boolean | undefined;
+  /** Keys of tabs that are made on choice, beside those that are there. */
+  readonly tabs?: readonly string[];
 }
 
 export interface SetUpAnswer {

@@ -33,6 +33,11 @@ export const COST_REMARKS: SentencesOf<CostRemark> = {
   "not-begun": text.notBegun,
 };
 
+/** The same in one line; null where there is nothing to say. */
+export function costRemarks(remarks: readonly CostRemark[]): string | null {
+  return together(remarks.map((one) => sentenceOf(COST_REMARKS, one)));
+}
+
 function itemWords({ item, unit, pricedBy }: UnpricedItem): string {
   if (pricedBy.length > 0) {
     return text.itemPricedBy({ item, unit: unit || text.pieces(), units: pricedBy });

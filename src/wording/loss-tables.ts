@@ -2,7 +2,7 @@ import { type Answer, type BatchLosses, LOSS_COLUMNS, type LossRow } from "../co
 import { headers } from "../sentences/made/loss-columns";
 import * as text from "../sentences/made/losses";
 import { COST_REMARKS } from "./cost-tables";
-import { FATE_WORDS, lossesRemarks, reasonWords } from "./losses";
+import { fateWords, lossesRemarks, reasonWords } from "./losses";
 import { sentenceOf, together } from "./sentence-of";
 import { tableOf } from "./table-of";
 import { groupText } from "./takes";
@@ -21,7 +21,7 @@ export function lossesTable(losses: BatchLosses): Answer {
       own: own(row),
       cells: {
         ...row,
-        stage: FATE_WORDS[row.stage](),
+        stage: fateWords(row),
         reason: isByReason ? null : reasonWords(row.reason) || null,
       },
     })),

@@ -1,4 +1,4 @@
-import type { BatchLosses, PlantsFate } from "../core";
+import type { BatchLosses, LossRow, PlantsFate } from "../core";
 import * as column from "../sentences/made/batch-columns";
 import * as text from "../sentences/made/losses";
 import { fewNames } from "./names";
@@ -8,7 +8,7 @@ import { together } from "./sentence-of";
 const MOST_NAMES = 12;
 
 /** What became of plants. */
-export const FATE_WORDS: Readonly<Record<PlantsFate, () => string>> = {
+const FATE_WORDS: Readonly<Record<PlantsFate, () => string>> = {
   started: column.started,
   "not-come-up": column.notComeUp,
   "graded-out": column.gradedOut,
@@ -20,6 +20,11 @@ export const FATE_WORDS: Readonly<Record<PlantsFate, () => string>> = {
   dispatched: column.dispatched,
   standing: text.standing,
 };
+
+/** The same of a row of losses, which names the count where no stage is named after it. */
+export function fateWords({ stage, step }: Pick<LossRow, "stage" | "step">): string {
+  return step === null ? FATE_WORDS[stage]() : text.lostBy({ step });
+}
 
 /** Why plants were culled, "culled" where nobody wrote it; blank for those that were not. */
 export function reasonWords(reason: string | null): string {

@@ -15,6 +15,7 @@ const REMARKS: SentencesOf<PlaceRemark> = {
   ...RECORDS_REMARKS,
   ...ROW_TROUBLES,
   "places-not-listed": ({ places }) => text.notListed({ places: few(places) }),
+  "places-empty": ({ places }) => text.empty({ places: few(places) }),
   "batches-without-place": text.withoutPlace,
   "one-week-alone": ({ batches }) => text.oneWeek({ batches: few(batches) }),
   "nothing-recorded": ({ batches }) => text.forgotten({ batches: few(batches) }),

@@ -6,11 +6,13 @@ import { troubleSentence } from "./host/writing-error";
 import { recordsNow } from "./reading/records-tab";
 import { freeBlockedTabs } from "./set-up/blocked-tabs";
 import { refreshStillTabs } from "./set-up/formula-tabs";
+import { makeOverview } from "./set-up/overview-tab";
 import { keepDayGoing } from "./settings/day-kept-going";
 import { dueTabOf } from "./tabs/due-tab-found";
 import { sweepLeftovers } from "./tabs/leftovers";
 import { keepingView } from "./tabs/make-tab";
 import { movedNames } from "./tabs/notes-in-the-way";
+import { OWN_TABS, ownTab } from "./tabs/own-tabs";
 import { straightenTimetable } from "./tabs/timetable-tab";
 
 /**
@@ -65,6 +67,7 @@ export function refreshDueList(): void {
         const now = recordsNow();
         const list = refreshDueTab(now, written);
         refreshStillTabs(now);
+        if (ownTab(workbook, OWN_TABS.overview) !== null) makeOverview(workbook);
         return [...list.moved, ...freeBlockedTabs(now)];
       });
     });

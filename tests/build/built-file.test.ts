@@ -156,10 +156,12 @@ describe("Code.js", () => {
   // told by variety. Six of them are for words spelt out in one search: a formula answers a third sooner; eight tell
   // losses by stage and reason with their cost; the last thirty are for the words of more offices, for tables
   // beside the records as strangers head them and for care that comes again; sixteen
-  // more for what methods' sources say, four for work ahead of steps and the rows of care, tables beside the records checked, and samples of seed, of any size and in a table; five where these tables stand, told in Set up. What licences ask for is no code, and can't be less.
-  it("is below 483 KB without its notices, and these below 6 KB", () => {
+  // more for what methods' sources say, four for work ahead of steps and the rows of care, tables beside the records
+  // checked, and samples of seed, of any size and in a table; five where these tables stand, told in Set up. Seven are
+  // for tabs made on choice and the overview that leads to all. What licences ask for is no code, and can't be less.
+  it("is below 492 KB without its notices, and these below 6 KB", () => {
     const end = code.indexOf("*/") + 2;
-    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(483_000);
+    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(492_000);
     expect(Buffer.byteLength(code.slice(0, end))).toBeLessThan(6_000);
   });
 });

@@ -5,10 +5,14 @@
 
 import { mkdirSync } from "node:fs";
 import type { Page } from "playwright-core";
+import * as faces from "../../src/sentences/made/faces-page";
 import { planNew } from "../../src/sentences/made/orders-page";
+import { moreTabs } from "../../src/sentences/made/set-up-page";
+import type { FaceName } from "../../src/wire/faces";
 import { oneBrowser } from "../support/one-browser";
 import { fixedAnswers, opened } from "./fixed-answers";
 import { type SectionKey, startSidebarTest } from "./open-sidebar";
+import { sampleAnswers } from "./sample-answers";
 
 const FOLDER = "src/sidebar/pictures";
 
@@ -71,6 +75,29 @@ const pictures: readonly Picture[] = [
       await line.evaluate((one) => one.scrollIntoView());
     },
   },
+  ...(["needs", "places"] as const).map((face) => facePicture(face, "today")),
+  facePicture("costs", "orders"),
+  facePicture("balance", "takes"),
+  facePicture("lookback", "ahead"),
+  {
+    name: "all-answers",
+    section: "today",
+    before: async (page) => {
+      const line = page.getByText(faces.index());
+      await line.click();
+      await page.waitForFunction(() => document.querySelector(":disabled") === null);
+      await line.evaluate((one) => one.scrollIntoView());
+    },
+  },
+  {
+    name: "more-tabs",
+    section: "set-up",
+    before: async (page) => {
+      const line = page.getByText(moreTabs());
+      await line.click();
+      await line.evaluate((one) => one.scrollIntoView());
+    },
+  },
   { name: "orders", section: "orders" },
   {
     name: "order-plan",
@@ -95,6 +122,20 @@ const pictures: readonly Picture[] = [
   { name: "set-up", section: "set-up" },
   { name: "today-at-200-percent", section: "today", zoomed: true },
 ];
+
+/** An answer that is a table, opened, at the top. */
+function facePicture(face: FaceName, section: SectionKey): Picture {
+  return {
+    name: face,
+    section,
+    before: async (page) => {
+      const part = page.locator(`#section-${section} [data-part=${face}]`);
+      await part.locator("summary").first().click();
+      await page.waitForFunction(() => document.querySelector(":disabled") === null);
+      await part.evaluate((one) => one.scrollIntoView());
+    },
+  };
+}
 
 /** Opens the fortnight and scrolls so that it stands at the top. */
 async function openFortnight(page: Page): Promise<void> {
@@ -133,7 +174,10 @@ for (const { name, section: title, before, zoomed = false } of pictures) {
   const view = zoomed
     ? { width: 150, height: 400, scale: 2 }
     : { width: 300, height: 800, scale: 1 };
-  const { page, section } = await test.begin({ ...fixedAnswers, sidebarOpen: () => usual }, view);
+  const { page, section } = await test.begin(
+    { ...fixedAnswers, sidebarFace: sampleAnswers.sidebarFace, sidebarOpen: () => usual },
+    view,
+  );
   await section(title);
   await before?.(page);
   await page.mouse.move(0, 0);

@@ -41,7 +41,12 @@ const lost = (
   stage: LossesAnswer["rows"][number]["stage"],
   plants: number,
   reason: string | null = null,
-) => ({ group: [], stage, reason, plants, ofStarted: plants / 900, cost: null });
+  more: Partial<LossesAnswer["rows"][number]> = {},
+) => ({
+  ...{ group: [], stage, step: null, reason, plants, ofStarted: plants / 900 },
+  ...{ cost: ["started", "dispatched", "standing"].includes(stage) ? 0 : plants * 0.4 },
+  ...more,
+});
 
 export const losses: LossesAnswer = {
   by: "",
@@ -54,15 +59,18 @@ export const losses: LossesAnswer = {
     lost("graded-out", 61, "thin stems"),
     lost("graded-out", 49),
     lost("not-taken", 150),
+    lost("lost-later", 20, null, { step: "Potting on" }),
     lost("lost-later", 31, "root rot"),
     lost("lost-later", 12, "snails"),
     lost("unexplained", 7),
-    lost("dispatched", 310),
+    lost("dispatched", 290),
     lost("standing", 160),
   ],
   notCounted: ["H26-051"],
   withoutMethod: [],
   leftOut: [],
+  hasCosts: true,
+  costRemark: "No price in the table: scion.",
 };
 
 const LIMITS = { low: 0.48, high: 0.98, usual: 0.73 };

@@ -23,7 +23,7 @@ async function opened(version?: string) {
   );
   const opening = {
     ...{ workbook: "Nursery", zones: null, inTheWay: [], setUp: null, candidates: [] },
-    ...{ timetables: [], methods: [] },
+    ...{ timetables: [], methods: [], moreTabs: [] },
   };
   (await fakeRunner(page)).play({ sidebarOpen: () => opening }, version);
   await page.goto("http://127.0.0.1/sidebar");

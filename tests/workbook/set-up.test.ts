@@ -19,6 +19,7 @@ import {
 const OURS = [
   ...[SETTINGS, "Nursery timetable", "Due list", "Stages", "Ready by month", "Takes", "Checks"],
   ...["Takes compared", "Takes by month", "What takes go with", "Write log", "Work plan"],
+  "Nursery overview",
 ];
 const ONCE = { tab: "Records", columns: [], methods: [] };
 

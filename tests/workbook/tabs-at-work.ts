@@ -14,6 +14,7 @@ export const PLAN = {
 export const OURS = [
   ...[SETTINGS, "Nursery timetable", DUE, LOG, "Stages", "Ready by month", "Takes", "Checks"],
   ...["Takes compared", "Takes by month", "What takes go with", "Plan O-1"],
+  "Nursery overview",
 ];
 
 /** A workbook at work: a task typed into, one in the log, a plan of an order. */

@@ -13,6 +13,9 @@ const STAGES: ReadonlyMap<string, LossStage> = new Map([
   ["take count", "not-taken"],
 ]);
 
+/** After these there is nothing to be named: what is lost by then was lost late. */
+const LAST: ReadonlySet<string> = new Set(["ready", ""]);
+
 function stageOf(key: string): LossStage {
   return STAGES.get(key) ?? "lost-later";
 }
@@ -20,6 +23,8 @@ function stageOf(key: string): LossStage {
 /** Plants of one batch that were lost between two counts, or since the last. */
 export interface StageLoss {
   readonly stage: LossStage;
+  /** The count that misses them, by its name, where it is a step that no stage is named after; else null. */
+  readonly by: string | null;
   /** The last step that they surely went through, by index in the method; -1 where that is not known. */
   readonly through: number;
   /** Gone without having been written down as culled. */
@@ -99,6 +104,7 @@ export function stageLosses(batch: Batch, by: CountedBy): readonly StageLoss[] {
       .some(({ key, counted }) => first >= 0 && counted && stageOf(key) !== stageOf(to.key));
     return {
       stage: isPassed ? "between" : stageOf(to.key),
+      by: isPassed || STAGES.has(to.key) || LAST.has(to.key) ? null : (steps[end]?.name ?? to.key),
       through: isPassed ? first : end - 1,
       lost: Math.max(0, lostIn(stretch)),
       culled: stretch.culled,
@@ -108,7 +114,7 @@ export function stageLosses(batch: Batch, by: CountedBy): readonly StageLoss[] {
   const at = indexOf(last.key);
   const next = steps.slice(at + 1).find(({ counted }) => at >= 0 && counted);
   const stage = next === undefined ? "lost-later" : stageOf(next.key);
-  return [...losses, { stage, through: at, lost: 0, culled: since }];
+  return [...losses, { stage, by: null, through: at, lost: 0, culled: since }];
 }
 
 /** The counts of a batch, in the order of its steps. */

@@ -49,6 +49,8 @@ export interface LossRow {
   /** What stands in the columns, in their order; by reason the reason of plants culled, see `reason`. */
   readonly group: readonly string[];
   readonly stage: PlantsFate;
+  /** The count that misses them, where it is a step that no stage is named after. */
+  readonly step: string | null;
   /** Of plants written down as culled, empty where no reason is; null for all others. */
   readonly reason: string | null;
   /** 1 or more, but for what a group started with and for unexplained ones, of which there may be less than none. */
@@ -84,6 +86,9 @@ export interface LossesQuestion {
 /** Plants of one fate and reason, and what they cost. */
 interface Sum {
   readonly stage: PlantsFate;
+  readonly step: string | null;
+  /** Of the step, in its method. */
+  at: number;
   readonly reason: string | null;
   plants: number;
   /** Null once the cost of a part is not known. */
@@ -156,22 +161,24 @@ function fateAdder(
     const balance = batchBalance(batch, { stepKeys: records.stepKeys, method });
     if (balance === null) return false;
     const add = (stage: PlantsFate, plants: number, more: Partial<Sum> = {}) => {
-      const { reason = null, cost = null } = more;
-      const key = `${stage}\n${reason?.toLowerCase() ?? "\n"}`;
-      const sum = madeOnce(sums, key, () => ({ stage, reason, plants: 0, cost: 0 }));
+      const { reason = null, cost = null, step = null, at = 0 } = more;
+      const key = [stage, reason?.toLowerCase() ?? "\n", normalText(step ?? "")].join("\n");
+      const sum = madeOnce(sums, key, () => ({ stage, step, at, reason, plants: 0, cost: 0 }));
       if (plants === 0) return;
+      sum.at = Math.min(sum.at, at);
       sum.plants += plants;
       sum.cost = sum.cost === null || cost === null ? null : sum.cost + plants * cost;
     };
     add("started", balance.started);
-    for (const { stage, through, lost, culled } of balance.losses) {
+    for (const { stage, by: step, through, lost, culled } of balance.losses) {
       const cost =
         method === null || through < 0
           ? null
           : madeOnce(costs, `${method.name}\n${through}`, () => plantCost(method, through, prices))
               .cost;
-      add(stage, lost, { cost });
-      for (const { plants, reason } of culled) add(stage, plants, { reason, cost });
+      const of = { cost, step, at: through };
+      add(stage, lost, of);
+      for (const { plants, reason } of culled) add(stage, plants, { ...of, reason });
     }
     add("unexplained", balance.unexplained);
     add("given", balance.given);
@@ -182,23 +189,36 @@ function fateAdder(
 }
 
 function rowsOf(group: readonly string[], sums: Sums): readonly LossRow[] {
-  const started = sums.get("started\n\n")?.plants ?? 0;
+  const started = [...sums.values()].find(({ stage }) => stage === "started")?.plants ?? 0;
   return [...sums.values()]
     .filter(({ stage, plants }) => plants !== 0 || stage === "started")
-    .map(({ stage, reason, plants, cost }) => ({
+    .sort(
+      (a, b) =>
+        FATES.indexOf(a.stage) - FATES.indexOf(b.stage) ||
+        // Steps of the nursery's own in their order, and last what is named after none.
+        stepOrder(a) - stepOrder(b) ||
+        compareText(a.step, b.step) ||
+        b.plants - a.plants ||
+        compareText(a.reason, b.reason),
+    )
+    .map(({ stage, step, reason, plants, cost }) => ({
       group,
       stage,
+      step,
       reason,
       plants,
       ofStarted: started === 0 ? null : plants / started,
       cost: cost === null ? null : Math.round(cost * 100) / 100,
-    }))
-    .sort(
-      (a, b) =>
-        FATES.indexOf(a.stage) - FATES.indexOf(b.stage) ||
-        b.plants - a.plants ||
-        ((a.reason ?? "") < (b.reason ?? "") ? -1 : 1),
-    );
+    }));
+}
+
+function stepOrder({ step, at }: Sum): number {
+  return step === null ? Number.MAX_SAFE_INTEGER : at;
+}
+
+function compareText(one: string | null, other: string | null): number {
+  const [a, b] = [one ?? "", other ?? ""];
+  return a < b ? -1 : a > b ? 1 : 0;
 }
 
 /** Only what was lost, the largest loss by a reason first. */

@@ -52,8 +52,8 @@ interface Load {
 /**
  * How full each place is, week by week from the as-of day's: the likely plants of every open batch,
  * in the place that the records name, up to the week of their likely ready day; see
- * standing-weeks.ts. Each place has its weeks up to the last in which something stands there, at
- * least the first; at most a year is shown.
+ * standing-weeks.ts. Each place has the weeks in which something stands there, at most a year; places in
+ * which nothing does are named in a remark.
  *
  * Places in the order of their table, then by name those that batches name and the table lacks,
  * then those without a place; of these it is not known what they hold, so Holds and Over by are blank. Over
@@ -96,21 +96,24 @@ export function placeLoads(question: PlaceLoadQuestion, believing?: Forecaster):
   }
   const all = inOrder([...loads.values()]);
   const weeks = all.flatMap(({ name, holds, plants }) =>
-    plants.map(
-      (count, week): PlaceWeek => ({
-        place: name,
-        week: isoWeekText(isoWeek(mondayAfter(asOf, week))),
-        plants: count,
-        holds,
-        overBy: holds === null ? null : Math.max(0, count - holds),
-      }),
-    ),
+    plants.flatMap((count, week): readonly PlaceWeek[] => {
+      if (count === 0) return [];
+      const overBy = holds === null ? null : Math.max(0, count - holds);
+      const text = isoWeekText(isoWeek(mondayAfter(asOf, week)));
+      return [{ place: name, week: text, plants: count, holds, overBy }];
+    }),
+  );
+  const empty = all.filter(
+    ({ name, plants }) => name !== "" && plants.every((count) => count === 0),
   );
   const missing = all.filter(({ listed, name }) => !listed && name !== "");
   const remarks: PlaceRemark[] = [...leftOutByMethod(question), ...places.troubles];
   const name = (code: NamedBatches, batches: readonly string[]) => {
     if (batches.length > 0) remarks.push({ code, batches: eachName(batches) });
   };
+  if (empty.length > 0) {
+    remarks.push({ code: "places-empty", places: empty.map((load) => load.name) });
+  }
   if (missing.length > 0) {
     const unlisted = eachName(missing.map((load) => load.name));
     remarks.push({ code: "places-not-listed", places: unlisted });

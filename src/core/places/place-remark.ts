@@ -11,6 +11,8 @@ export type PlaceRemark =
   | LeftOut
   | RowTrouble
   | { readonly code: "places-not-listed"; readonly places: readonly string[] }
+  /** Nothing stands there in any of the weeks. */
+  | { readonly code: "places-empty"; readonly places: readonly string[] }
   | { readonly code: "batches-without-place" }
   | { readonly code: NamedBatches; readonly batches: readonly string[] }
   | {

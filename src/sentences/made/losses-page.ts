@@ -8,6 +8,8 @@ export const asTable = (): string => "As a table";
 
 export const by = (): string => "Show losses by";
 
+export const cost = (d: { readonly cost: string | number }): string => "Cost " + d.cost;
+
 export const counting = (): string => "Counting losses";
 
 export const culledAt = (d: { readonly stage: string | number; readonly reason: string | number }): string => d.stage + ": " + d.reason;

@@ -4,6 +4,8 @@ import { list } from "../runtime";
 
 export const culled = (): string => "culled";
 
+export const lostBy = (d: { readonly step: string | number }): string => "Lost by " + d.step;
+
 export const noReason = (): string => "no reason written";
 
 export const notCounted = (d: { readonly batches: readonly string[] }): string => "Left out, their plants were never counted: " + list(d.batches) + ".";

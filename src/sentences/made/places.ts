@@ -2,6 +2,8 @@
 
 import { count, list, plural } from "../runtime";
 
+export const empty = (d: { readonly places: readonly string[] }): string => "Nothing stands in " + list(d.places) + ".";
+
 export const forgotten = (d: { readonly batches: readonly string[] }): string => "Left out because nothing was recorded for long: " + list(d.batches) + ".";
 
 export const noPlace = (): string => "(no place)";

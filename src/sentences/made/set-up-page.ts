@@ -70,6 +70,8 @@ export const methodsHint = (): string => "Your timetable gets the steps of those
 
 export const moreChoices = (): string => "Methods, comparisons, names";
 
+export const moreTabs = (): string => "More tabs to make";
+
 export const moved = (): string => "Moved out of the way:";
 
 export const movedTo = (d: { readonly from: string | number; readonly to: string | number }): string => d.from + " to " + d.to;

@@ -14,6 +14,7 @@ import { notes, paragraph } from "../controls/paragraph";
 import { plainButton } from "../controls/plain-button";
 import { shortened } from "../controls/shortened";
 import { whileWorking } from "../controls/while-working";
+import { facePart } from "../faces/face-part";
 import { type Section, type SidebarContext, setUpOf } from "../section";
 import { stateOf } from "../state";
 import { monthItem } from "./month-item";
@@ -66,7 +67,8 @@ export function aheadSection(context: SidebarContext): Section {
     if (answer !== null) picture.replaceChildren(...drawn(answer, variety));
   });
   const heading = element("h2", {}, text.title());
-  return { element: element("section", {}, heading, body, readAgain), load };
+  const back = facePart(context, "lookback");
+  return { element: element("section", {}, heading, body, back, readAgain), load };
 }
 
 function readingHelp(level: number | null): string {

@@ -7,6 +7,7 @@ import { plainButton } from "../controls/plain-button";
 import { sentenceNodes } from "../controls/sentence-nodes";
 import { userText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
+import { facePart } from "../faces/face-part";
 import type { Section, SidebarContext } from "../section";
 import { stateOf } from "../state";
 import { noOrders } from "./no-orders";
@@ -59,7 +60,8 @@ export function ordersSection(context: SidebarContext): Section {
     list.replaceChildren(...outlook(answer));
     plan.offer(answer);
   });
-  return { element: element("section", {}, head, plan.element, list, readAgain), load };
+  const faces = (["needs", "places", "costs"] as const).map((face) => facePart(context, face));
+  return { element: element("section", {}, head, plan.element, list, ...faces, readAgain), load };
 }
 
 function headOf({ orders, ordersTab, asOf }: OrdersAnswer): HTMLElement[] {

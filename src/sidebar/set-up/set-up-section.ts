@@ -23,6 +23,7 @@ import { type CompareChoice, compareChoice } from "./compare-choice";
 import { LANGUAGES_READ } from "./languages-read.table";
 import { madeNotice } from "./made-notice";
 import { type MethodChoice, methodChoice } from "./method-choice";
+import { type MoreTabs, moreTabs } from "./more-tabs";
 import { otherRecords } from "./other-records";
 import { type TablesForm, tablesForm } from "./tables-form";
 import { type TimetableChoice, timetableChoice } from "./timetable-choice";
@@ -44,6 +45,7 @@ interface SetUpChoices {
   readonly withoutMethod: number;
   readonly methods: MethodChoice;
   readonly timetable: TimetableChoice;
+  readonly more: MoreTabs;
 }
 
 /**
@@ -67,6 +69,7 @@ export function setUpSection(context: SidebarContext): Section {
     withoutMethod: 0,
     methods: methodChoice([]),
     timetable: { elements: [], chosen: () => null },
+    more: moreTabs([]),
   });
 
   const readColumns = () =>
@@ -75,7 +78,7 @@ export function setUpSection(context: SidebarContext): Section {
       doing: text.readingColumns(),
       controls: [fields],
       work: async () => {
-        const { tab, timetable, methods } = state.now;
+        const { tab, timetable, methods, more: tabs } = state.now;
         state.set({ columns: null });
         columns.replaceChildren();
         result.replaceChildren();
@@ -94,7 +97,8 @@ export function setUpSection(context: SidebarContext): Section {
           title: text.moreChoices(),
           tally: "",
           open: false,
-          content: () => element("div", {}, ...methodsOrNone, ...compare.elements),
+          content: () =>
+            element("div", {}, ...methodsOrNone, ...compare.elements, ...tabs.elements),
         });
         const before = [
           form.asked,
@@ -166,7 +170,8 @@ export function setUpSection(context: SidebarContext): Section {
     const before = state.now.tab;
     const tab = tabs.some(({ value }) => value === before) ? before : (tabs[0]?.value ?? "");
     const timetable = timetableChoice(opened, () => void readColumns());
-    state.set({ opened, tab, methods: methodChoice(opened.methods, tell), timetable });
+    const methods = methodChoice(opened.methods, tell);
+    state.set({ opened, tab, methods, timetable, more: moreTabs(opened.moreTabs) });
     const select = choice(tabs, tab);
     select.addEventListener("change", () => {
       state.set({ tab: select.value });
@@ -186,7 +191,7 @@ export function setUpSection(context: SidebarContext): Section {
     status,
     doing: text.making(),
     work: async () => {
-      const { tab, columns: read, methods, timetable } = state.now;
+      const { tab, columns: read, methods, timetable, more } = state.now;
       const own = timetable.chosen();
       const chosen = own === null ? methods.chosen() : [];
       if (read === null) return;
@@ -204,6 +209,7 @@ export function setUpSection(context: SidebarContext): Section {
         words,
         compareBy: read.compare.compareBy(),
         initials: people.byInitials(),
+        tabs: more.chosen(),
       });
       read.words.askRest(answer.words);
       const notice = madeNotice(answer, () => context.go("today"));

@@ -1,7 +1,7 @@
 import * as header from "../../sentences/made/loss-columns";
 import * as text from "../../sentences/made/losses-page";
 import type { LossesAnswer } from "../../wire/losses";
-import { FATE_WORDS, lossesRemarks, reasonWords } from "../../wording/losses";
+import { fateWords, lossesRemarks, reasonWords } from "../../wording/losses";
 import { drawnItem, drawnList } from "../charts/drawn-list";
 import { rangeTrack } from "../charts/range-track";
 import { tableBehind } from "../charts/table-behind";
@@ -11,7 +11,7 @@ import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
 import { field } from "../controls/field";
 import { longList } from "../controls/long-list";
-import { notes, paragraph } from "../controls/paragraph";
+import { notes, paragraph, quiet } from "../controls/paragraph";
 import { userText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import type { Called } from "../people/people-shown";
@@ -49,17 +49,19 @@ export function lossesPart({ call, status, people }: SidebarContext): HTMLElemen
     });
   state.on(["answer"], draw);
   people.onChange(draw);
-  return disclosure({
+  const part = disclosure({
     summary: text.title(),
     content: () => {
       void load("");
       return element("div", {}, fields, picture);
     },
   });
+  part.dataset.part = "losses";
+  return part;
 }
 
 function drawn(answer: LossesAnswer, called: Called): Node[] {
-  const { isByReason } = answer;
+  const { isByReason, hasCosts } = answer;
   const rows = isByReason ? answer.rows : withoutBlankReasons(answer.rows);
   if (rows.length === 0) return [paragraph(text.none())];
   const groups = new Map<string, LostRow[]>();
@@ -69,22 +71,30 @@ function drawn(answer: LossesAnswer, called: Called): Node[] {
   }
   return [
     paragraph(isByReason ? text.readingReasons() : text.reading()),
-    longList([...groups], ([name, own]) => group(name, own, isByReason)),
+    longList([...groups], ([name, own]) => group(name, own, answer)),
     tableBehind({
       summary: text.asTable(),
       title: text.title(),
-      headers: [text.group(), header.stage(), header.plants(), header.ofStarted()],
+      headers: [
+        text.group(),
+        header.stage(),
+        header.plants(),
+        header.ofStarted(),
+        ...(hasCosts ? [header.cost()] : []),
+      ],
       rows: () =>
         [...groups].flatMap(([name, own]) =>
           own.map((row) => [
             name || text.all(),
-            isByReason ? FATE_WORDS[row.stage]() : rowWords(row),
+            isByReason ? fateWords(row) : rowWords(row),
             countText(row.plants),
             shareText(row.ofStarted),
+            ...(hasCosts ? [row.cost?.toFixed(2) ?? ""] : []),
           ]),
         ),
     }),
     ...notes(lossesRemarks(answer, "page")),
+    ...notes(answer.costRemark),
   ];
 }
 
@@ -95,8 +105,8 @@ function withoutBlankReasons(rows: readonly LostRow[]): readonly LostRow[] {
     const last = merged[merged.length - 1];
     const isLike =
       last !== undefined &&
-      [last.stage, ...last.group.map(({ text: one }) => one)].join("\n") ===
-        [row.stage, ...row.group.map(({ text: one }) => one)].join("\n") &&
+      [last.stage, last.step, ...last.group.map(({ text: one }) => one)].join("\n") ===
+        [row.stage, row.step, ...row.group.map(({ text: one }) => one)].join("\n") &&
       !last.reason &&
       !row.reason;
     if (!isLike) {
@@ -104,13 +114,18 @@ function withoutBlankReasons(rows: readonly LostRow[]): readonly LostRow[] {
       continue;
     }
     const ofStarted = last.ofStarted === null ? null : last.ofStarted + (row.ofStarted ?? 0);
-    merged[merged.length - 1] = { ...last, plants: last.plants + row.plants, ofStarted };
+    const cost = last.cost === null || row.cost === null ? null : last.cost + row.cost;
+    merged[merged.length - 1] = { ...last, plants: last.plants + row.plants, ofStarted, cost };
   }
   return merged;
 }
 
 /** One group's bars: each begins where the one above it ended. */
-function group(name: string, rows: readonly LostRow[], isByReason: boolean): HTMLElement {
+function group(
+  name: string,
+  rows: readonly LostRow[],
+  { isByReason, hasCosts }: LossesAnswer,
+): HTMLElement {
   const most = Math.max(1, ...rows.map(({ plants }) => plants));
   const started = rows.find(({ stage }) => stage === "started")?.plants ?? most;
   const isWhole = ({ stage }: LostRow) => isByReason || stage === "started";
@@ -119,7 +134,7 @@ function group(name: string, rows: readonly LostRow[], isByReason: boolean): HTM
     const left = above.reduce((rest, { plants }) => rest - plants, started);
     const to = isWhole(row) ? row.plants : left;
     const from = isWhole(row) ? 0 : left - row.plants;
-    const words = isByReason ? FATE_WORDS[row.stage]() : rowWords(row);
+    const words = isByReason ? fateWords(row) : rowWords(row);
     const value =
       row.ofStarted === null || row.stage === "started"
         ? countText(row.plants)
@@ -128,7 +143,7 @@ function group(name: string, rows: readonly LostRow[], isByReason: boolean): HTM
       name: userText(words),
       value,
       drawing: rangeTrack({ from, likely: from, to, most, mark: "tick", label: value }),
-      below: [],
+      below: hasCosts && row.cost ? [quiet(text.cost({ cost: row.cost.toFixed(2) }))] : [],
     });
   });
   return element(
@@ -140,7 +155,8 @@ function group(name: string, rows: readonly LostRow[], isByReason: boolean): HTM
 }
 
 /** What became of the plants, and why they were culled. */
-function rowWords({ stage, reason }: LostRow): string {
-  const fate = FATE_WORDS[stage]();
+function rowWords(row: LostRow): string {
+  const { reason } = row;
+  const fate = fateWords(row);
   return reason === null ? fate : text.culledAt({ stage: fate, reason: reasonWords(reason) });
 }

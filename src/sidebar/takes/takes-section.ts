@@ -12,6 +12,7 @@ import { paragraph } from "../controls/paragraph";
 import { plainButton } from "../controls/plain-button";
 import { shortened } from "../controls/shortened";
 import { whileWorking } from "../controls/while-working";
+import { facePart } from "../faces/face-part";
 import { initialsTick } from "../people/initials-tick";
 import type { Called } from "../people/people-shown";
 import type { Section, SidebarContext } from "../section";
@@ -72,7 +73,17 @@ export function takesSection(context: SidebarContext): Section {
   const heading = element("h2", {}, text.title());
   const tick = initialsTick(people);
   return {
-    element: element("section", {}, heading, fields, tick, body, fair.element, lossesPart(context)),
+    element: element(
+      "section",
+      {},
+      heading,
+      fields,
+      tick,
+      body,
+      fair.element,
+      lossesPart(context),
+      facePart(context, "balance"),
+    ),
     load: async () => {
       await Promise.all([load(), fair.load()]);
     },

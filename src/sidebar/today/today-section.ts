@@ -8,6 +8,7 @@ import { field } from "../controls/field";
 import { notes, paragraph } from "../controls/paragraph";
 import { plainButton } from "../controls/plain-button";
 import { whileWorking } from "../controls/while-working";
+import { facePart } from "../faces/face-part";
 import { type Section, type SidebarContext, setUpOf } from "../section";
 import { stateOf } from "../state";
 import { lastWritesPart } from "../writing/last-writes";
@@ -98,8 +99,19 @@ export function todaySection(context: SidebarContext): Section {
     ...sheetControls({ context, daysAhead: wanted, answer: () => state.now.answer }),
   );
   const last = lastWritesPart(context, load);
+  const faces = [facePart(context, "needs"), facePart(context, "places")];
   return {
-    element: element("section", {}, head, controls, earlier, fortnight.element, list, last),
+    element: element(
+      "section",
+      {},
+      head,
+      controls,
+      earlier,
+      fortnight.element,
+      list,
+      ...faces,
+      last,
+    ),
     load,
   };
 }

@@ -1,12 +1,13 @@
-import { crewRemarks, InputError, placeTable, priceTable, tabNames } from "../../core";
+import { crewRemarks, InputError, tabNames } from "../../core";
 import * as check from "../../sentences/made/check";
 import type { CheckRow } from "../../wire/check";
 import { errorSentence } from "../../wording/errors";
 import { ordersRemarks } from "../../wording/order-tables";
 import { workRemarks } from "../../wording/work-remarks";
+import { placesTab, pricesTab } from "../reading/beside-tabs";
 import type { RecordsNow } from "../reading/records-tab";
 import { ordersTab } from "../tables/orders-tab";
-import { type OtherTab, otherTabs, tableTab } from "../tabs/find-tab";
+import { type OtherTab, otherTabs } from "../tabs/find-tab";
 import { beginsAsOurs } from "../tabs/own-tabs";
 import { crewAsCalled } from "../work/called-crew";
 import { crewTabs } from "../work/crew-tabs";
@@ -75,27 +76,18 @@ function besideTables(now: RecordsNow, tabs: readonly OtherTab[]): readonly Besi
       without: check.withoutWork,
     },
     {
-      sheet: tableTab(others, tabNames("places"), (head, isCalledSo) =>
-        columnsIn(placeTable(door.beside("places", head), !isCalledSo)),
-      ),
+      sheet: placesTab(now, others),
       names: tabNames("places"),
       said: (sheet) => saidOf(door.places(valuesOf(sheet), records.words).troubles),
       without: check.withoutPlaces,
     },
     {
-      // Items with a price stand in many lists; nobody else calls a tab so.
-      sheet: tableTab(others, tabNames("prices"), (head, isCalledSo) =>
-        isCalledSo ? columnsIn(priceTable(door.beside("prices", head))) : 0,
-      ),
+      sheet: pricesTab(now, others),
       names: tabNames("prices"),
       said: (sheet) => saidOf(door.prices(valuesOf(sheet), records.words).troubles),
       without: check.withoutPrices,
     },
   ];
-}
-
-function columnsIn(table: { readonly columnOf: object } | null): number {
-  return Object.keys(table?.columnOf ?? {}).length;
 }
 
 function calledSo(tabs: readonly OtherTab[], names: readonly string[]): Sheet | null {

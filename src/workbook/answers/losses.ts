@@ -1,5 +1,7 @@
 import { batchLosses, hasReasons, madeColumnNames, NO_PRICES } from "../../core";
 import type { LossesAnswer, LossesCalls, LossesRequest } from "../../wire/losses";
+import { costRemarks } from "../../wording/cost-tables";
+import { pricesNow } from "../reading/beside-tabs";
 import { groupHeaders } from "../reading/group-headers";
 import { initialsIn, namedTexts } from "../reading/named-text";
 import { recordsNow } from "../reading/records-tab";
@@ -8,8 +10,11 @@ import { textOrUsual } from "./fields";
 
 /** Where plants were lost, by a column of the records. */
 export function lossesAnswer({ by }: LossesRequest): LossesAnswer {
-  const { records, timetable } = recordsNow();
-  const losses = batchLosses({ records, by: by || null, timetable, prices: NO_PRICES });
+  const now = recordsNow();
+  const { records, timetable } = now;
+  const prices = pricesNow(now);
+  const hasCosts = prices !== NO_PRICES;
+  const losses = batchLosses({ records, by: by || null, timetable, prices });
   const initials = initialsIn(records);
   return {
     by,
@@ -26,6 +31,8 @@ export function lossesAnswer({ by }: LossesRequest): LossesAnswer {
     notCounted: losses.notCounted,
     withoutMethod: losses.withoutMethod,
     leftOut: losses.leftOut,
+    hasCosts,
+    costRemark: hasCosts ? costRemarks(losses.remarks) : null,
   };
 }
 

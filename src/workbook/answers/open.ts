@@ -1,5 +1,6 @@
 import { builtInTimetable, isoDay, TOLD_AS } from "../../core";
 import { openDoor } from "../../door/index";
+import { answer } from "../../sentences/made/overview";
 import type { OpenAnswer, OpenCalls } from "../../wire/open";
 import { workbookHost } from "../host/workbook-host";
 import { asOfDay } from "../reading/records-tab";
@@ -8,6 +9,7 @@ import { blockedSentences } from "../set-up/blocked-tabs";
 import { recordTabCandidates } from "../set-up/tab-candidates";
 import { daysAheadSet, levelSet } from "../settings/numbers-set";
 import { readSettings } from "../settings/settings";
+import { CHOSEN_TABS, OWN_TABS, ownTab } from "../tabs/own-tabs";
 import { personTabs } from "../tabs/person-tabs";
 import type { AnswerersOf } from "./answerer";
 
@@ -48,6 +50,12 @@ export function openAnswer(): OpenAnswer {
     ),
     timetables,
     methods: builtInTimetable().methods.map(({ name }) => name),
+    moreTabs: CHOSEN_TABS.map((key) => ({
+      key,
+      tab: OWN_TABS[key],
+      answers: answer({ tab: key }),
+      isThere: ownTab(workbook, OWN_TABS[key]) !== null,
+    })),
   };
 }
 

@@ -5,6 +5,7 @@ import { aheadCalls } from "./ahead";
 import type { AnswerersOf } from "./answerer";
 import { besideCalls } from "./beside";
 import { checkCalls } from "./check";
+import { facesCalls } from "./faces";
 import { lossesCalls } from "./losses";
 import { openCalls } from "./open";
 import { ordersCalls } from "./orders";
@@ -22,6 +23,7 @@ export const sidebarAnswers: AnswerersOf<SidebarCalls> = {
   ...aheadCalls,
   ...besideCalls,
   ...checkCalls,
+  ...facesCalls,
   ...lossesCalls,
   ...openCalls,
   ...ordersCalls,

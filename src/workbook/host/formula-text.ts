@@ -70,6 +70,14 @@ export function sameAs(tab: string, cell: string): string {
   return `=${tabPart(tab, cell).text}`;
 }
 
+/**
+ * A link that leads to a tab of the workbook and shows its name. "#gid=" and the tab's lasting number is how the
+ * spreadsheet's own links to tabs end (public workbooks and scripts of many; not seen live).
+ */
+export function linkTo(tab: GoogleAppsScript.Spreadsheet.Sheet): string {
+  return formulaCall("HYPERLINK", [textPart(`#gid=${tab.getSheetId()}`), textPart(tab.getName())]);
+}
+
 /** The day it is, to be written into a cell of its own. */
 export const TODAY = "=TODAY()";
 

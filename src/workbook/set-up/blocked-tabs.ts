@@ -9,6 +9,7 @@ import type { RecordsNow } from "../reading/records-tab";
 import { cellsInTheWay, isBlocked, type MovedNote, moveNotesAway } from "../tabs/notes-in-the-way";
 import { isLiveName } from "../tabs/own-heads";
 import { isOurs, isPlan, PLAN_TAB } from "../tabs/own-tabs";
+import { chosenTabs, wantedTabs } from "./chosen-tabs";
 import { formulaTabs } from "./formula-tabs";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -54,7 +55,8 @@ export function blockedSentences(workbook: Workbook): readonly string[] {
 export function freeBlockedTabs(now: RecordsNow): readonly MovedNote[] {
   const blocked = blockedTabs(now.workbook);
   if (blocked.length === 0) return [];
-  const columns = new Map(formulaTabs(now).map(({ name, widths }) => [name, widths.length]));
+  const contents = [...formulaTabs(now), ...chosenTabs(now, wantedTabs(now.workbook, []))];
+  const columns = new Map(contents.map(({ name, widths }) => [name, widths.length]));
   return blocked.flatMap(({ sheet, name, anchor }) =>
     moveNotesAway(sheet, anchor, columns.get(name) ?? PLAN_ANSWER_COLUMNS),
   );

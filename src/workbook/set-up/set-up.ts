@@ -30,11 +30,13 @@ import { dueTabOf } from "../tabs/due-tab-found";
 import { sweepLeftovers } from "../tabs/leftovers";
 import { keepingView, makeTab } from "../tabs/make-tab";
 import type { MovedNote } from "../tabs/notes-in-the-way";
-import { isOurs, mustBeFree, OWN_TABS, ownTab } from "../tabs/own-tabs";
+import { CHOSEN_TABS, isOurs, mustBeFree, OWN_TABS, ownTab } from "../tabs/own-tabs";
 import { straightenTimetable, timetableTab } from "../tabs/timetable-tab";
 import { logContent } from "../writing/write-log";
 import { toldOfTable } from "./beside-guesses";
+import { chosenTabs, wantedTabs } from "./chosen-tabs";
 import { formulaTabs } from "./formula-tabs";
+import { makeOverview } from "./overview-tab";
 import { wordsAsked } from "./words-asked";
 
 /**
@@ -88,11 +90,14 @@ function makeAll(
   const list = refreshDueTab(now, written);
   made.push(list.name);
   moved.push(...list.moved);
-  for (const content of formulaTabs(now)) {
+  const chosen = chosenTabs(now, wantedTabs(workbook, request.tabs ?? []));
+  for (const content of [...formulaTabs(now), ...chosen]) {
     moved.push(...makeTab(workbook, content));
     made.push(content.name);
   }
   moved.push(...refreshPlans(now));
+  makeOverview(workbook);
+  made.push(OWN_TABS.overview);
   const orders = ordersRead(ordersNow(now), now);
   const words = wordsAsked({ ...now, orders }, now.timetable, initialsIn(now.records));
   return { made, kept, moved, words };
@@ -128,7 +133,11 @@ function checked(
   // Where the due list bears another name, its own is free for the person.
   const isRenamed = ownTab(workbook, due) === null && dueTabOf(workbook) !== null;
   const names = [...(isRenamed ? [] : [due]), ...(own === null ? [ours] : [])];
-  mustBeFree(workbook, [...Object.values(others), ...names]);
+  // Nobody is kept from a name of their own by a tab that they did not ask for.
+  const asked = request.tabs ?? [];
+  const unasked = new Set<string>(CHOSEN_TABS.filter((key) => !asked.includes(key)));
+  const always = Object.entries(others).flatMap(([key, name]) => (unasked.has(key) ? [] : [name]));
+  mustBeFree(workbook, [...always, ...names]);
   const known = new Set(builtInTimetable().methods.map(({ name }) => name));
   const unknown = request.methods.find((method) => !known.has(method));
   if (unknown !== undefined) throw new Error(text.noMethod({ name: shortened(unknown) }));

@@ -30,7 +30,7 @@ export function makeTab(
   }
   const fresh = workbook.insertSheet(
     freeName(workbook, `${name} ${COMING}`),
-    workbook.getSheets().length,
+    content.before ? content.before - 1 : workbook.getSheets().length,
   );
   try {
     fillTab(fresh, content);

@@ -63,6 +63,14 @@ const FUNCTIONS: Readonly<Record<string, string>> = {
   "What takes go with": "TAKE_REASONS",
   Checks: "BATCH_CHECK",
   "Work plan": "WORK_PLAN",
+  "Look back": "BATCH_LOOKBACK",
+  "Where plants went": "BATCH_BALANCE",
+  "Plants lost": "BATCH_LOSSES",
+  "Places by week": "PLACE_LOAD",
+  "Needs ahead": "WORK_NEEDS",
+  "Batch costs": "BATCH_COST",
+  // One of its links leads to our settings, by name.
+  "Nursery overview": "HYPERLINK",
 };
 
 /** Whether a tab of one live formula bears a name. */

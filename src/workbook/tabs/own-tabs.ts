@@ -16,8 +16,19 @@ export const OWN_TABS = {
   takeReasons: "What takes go with",
   checks: "Checks",
   workPlan: "Work plan",
+  lookback: "Look back",
+  balance: "Where plants went",
+  losses: "Plants lost",
+  places: "Places by week",
+  needs: "Needs ahead",
+  costs: "Batch costs",
+  overview: "Nursery overview",
   log: "Write log",
 } as const;
+
+/** Those of them that are made where a person has chosen them. */
+export const CHOSEN_TABS = ["lookback", "balance", "losses", "places", "needs", "costs"] as const;
+export type ChosenTab = (typeof CHOSEN_TABS)[number];
 
 /**
  * Names of the tabs that we make empty for the person to fill. They are the person's from then on,

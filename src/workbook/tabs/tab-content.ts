@@ -24,6 +24,8 @@ export interface TabContent {
   readonly rows: readonly (readonly TabCell[])[];
   /** Cells of the first row beside the title, by their columns from 1. */
   readonly top?: ReadonlyMap<number, TabCell>;
+  /** Where it stands when it is made first, from 1; last if left out. */
+  readonly before?: number | null;
   /** How many rows stay in view, the first one with them. */
   readonly frozenRows: number;
   /** How many columns stay in view; none if left out. */

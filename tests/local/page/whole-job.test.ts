@@ -110,7 +110,8 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
         .map((one: { getName(): string }) => one.getName()),
     );
     expect(tabs).toEqual([
-      ...["Lotes", "Write log", "Nursery timetable", "Nursery settings", "Due list", "Stages"],
+      ...["Lotes", "Write log", "Nursery timetable", "Nursery settings", "Nursery overview"],
+      ...["Due list", "Stages"],
       ...["Ready by month", "Takes", "Takes compared", "Takes by month", "What takes go with"],
       "Checks",
     ]);

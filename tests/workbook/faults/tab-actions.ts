@@ -4,6 +4,7 @@ import { type Action, answered, bare, called } from "./fail-in-turn";
 const OWN = [
   ...[SETTINGS, "Nursery timetable", "Due list", "Stages", "Ready by month", "Takes", "Checks"],
   ...["Takes compared", "Takes by month", "What takes go with", "Write log"],
+  "Nursery overview",
 ];
 // One method makes the same calls as all of them, in less time.
 const ONCE = { tab: "Records", columns: [], methods: ["Cocoa cleft graft"] };

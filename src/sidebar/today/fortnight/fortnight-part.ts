@@ -29,7 +29,7 @@ export function fortnightPart(context: SidebarContext): FortnightPart {
   const body = element("fieldset", { class: "bare" });
   const details = element(
     "details",
-    { class: "group" },
+    { class: "group", "data-part": "workPlan" },
     element("summary", {}, element("h3", {}, text.fortnight())),
   );
   const refresh = async () => {
