@@ -310,14 +310,16 @@ const tables: TablesAnswer = {
   ],
 };
 
-/** One for each call: a call that is answered nowhere here does not compile. */
-/** What stands here for a call, else what the script answers it of the sample nursery. */
 /** The sample's answers that are tables run to hundreds of rows: their last ones are enough to look at. */
 function shortFace(face: FaceName): FaceAnswer {
   const { rows, ...answer } = sampleAnswers.sidebarFace({ face }) as FaceAnswer;
   return { ...answer, rows: rows.slice(-4) };
 }
 
+/**
+ * What stands here for a call, else what the script answers it of the sample nursery: a call that is answered
+ * nowhere does not compile.
+ */
 export const fixedAnswers: Required<Answers> = {
   ...sampleAnswers,
   sidebarFace: ({ face }) => shortFace(face),
