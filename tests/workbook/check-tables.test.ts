@@ -24,7 +24,7 @@ const listed = (...rows: Rows) => listedOf("Crew", [CREW, ...rows]);
 describe("what can't be read of the crew", () => {
   it("stands in Check too, not beside the plan of work alone", () => {
     const rows = listed(
-      ["Mirel", "Grafting, watering", 8, "Mon-Fri", ""],
+      ["Mirel", "Grafting, sweeping", 8, "Mon-Fri", ""],
       ["Kesto", "Grafting", 8, "now and then", ""],
       ["Tavi", "Grafting", 8, "Mon-Fri", "555"],
     );
@@ -33,7 +33,7 @@ describe("what can't be read of the crew", () => {
     expect(rows.map(({ trouble }) => trouble)).toEqual([
       say({
         ...({ code: "row-noted", table: "crew", row: 2 } as const),
-        what: { code: "no-such-step", found: "watering" },
+        what: { code: "no-such-step", found: "sweeping" },
       }),
       say({
         ...({ code: "row-left-out", table: "crew", row: 3 } as const),
