@@ -56,7 +56,7 @@ it("ticks and counts move with their rows when the due list is sorted", () => {
   setDue(nursery, dueRow(nursery, "B2"), { Done: true });
   const sorted = (all: ReturnType<typeof rows>) => all.map((row) => JSON.stringify(row)).sort();
   const before = rows();
-  nursery.sheet(DUE).sort(13, false);
+  nursery.sheet(DUE).sort(13, true);
   expect(rows()).not.toEqual(before);
   expect(sorted(rows())).toEqual(sorted(before));
   nursery.w.call("writeTicked");

@@ -230,7 +230,7 @@ it("keeps a nasty name as text, and says what it could not read", () => {
   );
   const { persons, remark } = nursery.ask("sidebarWork", DAYS);
   expect(persons).toEqual(["<b>Ana</b>"]);
-  expect(remark).toBe(
+  expect(remark).toContain(
     rowLeftOut({ table: crewName(), row: "3", why: notHours({ found: "many" }) }),
   );
 });

@@ -48,9 +48,11 @@ function logStates(nursery: Nursery): string[] {
     .map((row) => String(row.at(-1)));
 }
 
-/** A tab without the minute at which it was made. */
+/** A tab without the minute at which it was made; links by the name of where they lead, as numbers of tabs are by chance. */
 function whole(nursery: Nursery, tab: string): string {
-  return withoutMinute(nursery.snapshot(tab));
+  const led = (link: string, id: string) =>
+    nursery.tabs().find((name) => String(nursery.sheet(name).getSheetId()) === id) ?? link;
+  return withoutMinute(nursery.snapshot(tab)).replace(/#gid=(\d+)/g, led);
 }
 
 const RECORDS = { tab: "Records", cell: "L2" };

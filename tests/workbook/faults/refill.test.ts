@@ -1,28 +1,22 @@
 import { expect, it } from "vitest";
 import { dueRow, dueRows, setDue } from "../due-list";
-import { type Nursery, openNursery, smallRecords } from "../nursery";
-import {
-  answered,
-  bare,
-  called,
-  callsToFail,
-  isHalfMade,
-  type Kind,
-  wrongsAfter,
-} from "./fail-in-turn";
+import { GRAFTED, type Nursery, openNursery, smallRecords, smallRow } from "../nursery";
+import { answered, called, callsToFail, isHalfMade, type Kind, wrongsAfter } from "./fail-in-turn";
 
 const DUE = "Due list";
 
 /** A due list in which people have entered things, before records that make it shorter by now. */
 function prepare(): Nursery {
-  const nursery = bare().ready();
+  // The last of them has a task in which nothing is entered, and goes from the list with its batch.
+  const third = smallRow({ Batch: "B3", ...GRAFTED, "First release": "2026-11-07" });
+  const nursery = openNursery([smallRecords(third)], { newRows: 60 }).ready();
   setDue(nursery, dueRow(nursery, "B1"), { Count: 61, Who: "Orrin", Note: "dry" });
   // Ticked and refused: more than were grafted.
   setDue(nursery, dueRow(nursery, "B2"), { Done: true, Count: 99 });
   const { length } = nursery.values(DUE);
   setDue(nursery, length, { Note: "after the rain" });
   nursery.sheet(DUE).getRange(length, 22).setValue("beside");
-  nursery.sheet("Records").getRange("A3:P3").clearContent();
+  nursery.sheet("Records").getRange("A3:P4").clearContent();
   return nursery;
 }
 
