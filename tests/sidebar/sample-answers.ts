@@ -6,6 +6,7 @@ import type { CallResult } from "../../src/wire/calls";
 import { buildAddIn } from "../support/built-add-in";
 import type { Answers } from "./script-runner";
 
+const AS_OF = "2026-11-25";
 const SAMPLE = "sample-sheets/hillside-nursery/hillside-nursery.xlsx";
 
 let opened: ScriptWorkbook | null = null;
@@ -26,6 +27,11 @@ function sample(): ScriptWorkbook {
     },
   );
   dataOf(opened.run("sidebarSetUp", { tab: "Records", columns: [], methods: [] }));
+  // The engine's TODAY() is the day on which the tests run.
+  const { SpreadsheetApp } = opened.uncounted();
+  // biome-ignore lint/suspicious/noExplicitAny: a script has no types either
+  const workbook = (SpreadsheetApp as any).getActiveSpreadsheet();
+  workbook.getSheetByName("Nursery settings").getRange("B4").setValue(AS_OF);
   return opened;
 }
 
