@@ -119,6 +119,63 @@ describe("tables beside the records", () => {
     expect(nursery.ask("sidebarOrders", null).ordersTab).toBeNull();
   });
 
+  // What was told of places and prices counted in functions alone: the page and its tabs passed it over.
+  it("count where they were told, though another tab is called so", async () => {
+    const nursery = open(
+      [
+        "Places",
+        [
+          ["Place", "Holds"],
+          ["Bay 1", 5],
+        ],
+      ],
+      [
+        "Sheds",
+        [
+          ["Where", "Beds"],
+          ["Bay 1", 500],
+        ],
+      ],
+      [
+        "What things cost",
+        [
+          ["Thing", "Shillings", "Unit"],
+          ["Hour", 3, ""],
+        ],
+      ],
+    );
+    const told: readonly TableTold[] = [
+      {
+        ...{ table: "places", tab: "Sheds" },
+        columns: [
+          { header: "Where", readAs: "Place" },
+          { header: "Beds", readAs: "Holds" },
+        ],
+      },
+      {
+        ...{ table: "prices", tab: "What things cost" },
+        columns: [
+          { header: "Thing", readAs: "Item" },
+          { header: "Shillings", readAs: "Price" },
+        ],
+      },
+    ];
+    nursery.ask("sidebarSetUp", ONCE);
+    expect(nursery.ask("sidebarLosses", { by: "" }).hasCosts).toBe(false);
+    nursery.ask("sidebarSetUp", { ...ONCE, tables: told, tabs: ["places", "costs"] });
+    const holds = nursery.ask("sidebarFace", { face: "places" }).rows.map((row) => row[3]);
+    expect(new Set(holds)).toEqual(new Set([500]));
+    expect(nursery.ask("sidebarLosses", { by: "" }).hasCosts).toBe(true);
+    const formula = (name: string) => nursery.sheet(name).getRange("A3").getFormula();
+    expect(formula("Places by week")).toContain("'Sheds'!");
+    expect(formula("Batch costs")).toContain("'What things cost'!");
+    nursery.ask("sidebarSetUp", {
+      ...ONCE,
+      tables: [{ table: "prices", tab: "", columns: [] }],
+    });
+    expect(nursery.ask("sidebarLosses", { by: "" }).hasCosts).toBe(false);
+  });
+
   it("name a tab that was told and is gone", () => {
     const nursery = open();
     nursery.ask("sidebarSetUp", { ...ONCE, tables: [orders] });

@@ -4,10 +4,10 @@ import type { CheckRow } from "../../wire/check";
 import { errorSentence } from "../../wording/errors";
 import { ordersRemarks } from "../../wording/order-tables";
 import { workRemarks } from "../../wording/work-remarks";
-import { placesTab, pricesTab } from "../reading/beside-tabs";
+import { placesTab, pricesTab, tabsBeside } from "../reading/beside-tabs";
 import type { RecordsNow } from "../reading/records-tab";
 import { ordersTab } from "../tables/orders-tab";
-import { type OtherTab, otherTabs } from "../tabs/find-tab";
+import type { OtherTab } from "../tabs/find-tab";
 import { beginsAsOurs } from "../tabs/own-tabs";
 import { crewAsCalled } from "../work/called-crew";
 import { crewTabs } from "../work/crew-tabs";
@@ -29,7 +29,7 @@ interface Beside {
 
 /** What can't be read of the tables beside the records, which no column of the records tells. */
 export function besideTroubles(now: RecordsNow): readonly CheckRow[] {
-  const tabs = otherTabs(now.workbook, now.settings.recordsTab);
+  const tabs = tabsBeside(now);
   return besideTables(now, tabs).flatMap(({ sheet, names, said, without }): CheckRow[] => {
     const found = sheet ?? calledSo(tabs, names);
     if (found === null) return [];
@@ -49,7 +49,7 @@ function besideTables(now: RecordsNow, tabs: readonly OtherTab[]): readonly Besi
   const { workbook, door, settings, records, asOf } = now;
   const { crew, closed } = crewTabs(workbook, door, settings.recordsTab);
   const orders = ordersTab(workbook, door, settings.recordsTab);
-  const others = tabs.filter(({ sheet }) => ![crew, closed, orders].includes(sheet));
+  const taken = [crew, closed, orders];
   const valuesOf = (sheet: Sheet) => sheet.getDataRange().getValues();
   const saidOf = (remarks: Parameters<typeof workRemarks>[0]) =>
     remarks.map((one) => workRemarks([one], "page"));
@@ -76,13 +76,13 @@ function besideTables(now: RecordsNow, tabs: readonly OtherTab[]): readonly Besi
       without: check.withoutWork,
     },
     {
-      sheet: placesTab(now, others),
+      sheet: placesTab(door, tabs, taken),
       names: tabNames("places"),
       said: (sheet) => saidOf(door.places(valuesOf(sheet), records.words).troubles),
       without: check.withoutPlaces,
     },
     {
-      sheet: pricesTab(now, others),
+      sheet: pricesTab(door, tabs, taken),
       names: tabNames("prices"),
       said: (sheet) => saidOf(door.prices(valuesOf(sheet), records.words).troubles),
       without: check.withoutPrices,

@@ -14,8 +14,8 @@ import { balanceTable, lookbackTable } from "../../wording/batch-tables";
 import { costTable } from "../../wording/cost-tables";
 import { placeTable } from "../../wording/place-tables";
 import { needsTable } from "../../wording/work-tables";
-import { placesTab, pricesNow } from "../reading/beside-tabs";
-import { columnsArgument, type RecordsNow, recordsNow } from "../reading/records-tab";
+import { placesTab, pricesNow, tabsBeside } from "../reading/beside-tabs";
+import { type RecordsNow, recordsNow } from "../reading/records-tab";
 import { DAYS_LOOKED_BACK, DAYS_NEEDED } from "../set-up/chosen-tabs";
 import { FACES } from "../set-up/overview-tab";
 import { levelSet } from "../settings/numbers-set";
@@ -25,11 +25,9 @@ import type { AnswerersOf } from "./answerer";
 
 const FACE: Readonly<Record<FaceName, (now: RecordsNow) => Answer>> = {
   places: (now) => {
-    const sheet = placesTab(now);
+    const sheet = placesTab(now.door, tabsBeside(now));
     if (sheet === null) return { columns: [], rows: [], remark: noPlaces() };
-    const { door, timetable, settings } = now;
-    const words = door.words(columnsArgument(settings.columns), timetable);
-    const places = door.places(sheet.getDataRange().getValues(), words);
+    const places = now.door.places(sheet.getDataRange().getValues(), now.records.words);
     return placeTable(placeLoads({ ...now, places }));
   },
   needs: (now) => needsTable(workNeeds({ ...now, daysAhead: DAYS_NEEDED })),

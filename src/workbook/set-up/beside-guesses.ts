@@ -16,17 +16,17 @@ import {
   priceTable,
   TOLD_AS,
   type ToldTable,
-  tabNames,
 } from "../../core";
 import { type Door, openDoor } from "../../door/index";
 import type { BesideGuess, BesideRequest, TablesAnswer, TableTold } from "../../wire/beside";
 import type { ColumnGuess } from "../../wire/columns";
 import { workbookHost } from "../host/workbook-host";
+import { placesTab, pricesTab } from "../reading/beside-tabs";
 import { namedText } from "../reading/named-text";
 import { columnsArgument, plainText } from "../reading/records-tab";
 import { readSettings, type ToldRow, toldFor } from "../settings/settings";
 import { ordersTab } from "../tables/orders-tab";
-import { type OtherTab, otherTabs, tableTab, toldSheet } from "../tabs/find-tab";
+import { type OtherTab, otherTabs, tableTab } from "../tabs/find-tab";
 import { isOurs } from "../tabs/own-tabs";
 import { crewTabs } from "../work/crew-tabs";
 
@@ -80,11 +80,8 @@ export function besideGuesses({ tab, told: changed }: BesideRequest): TablesAnsw
     ["crew", crew],
     ["closed-days", closed],
   ]);
-  for (const table of ["places", "prices"] as const) {
-    const free = tabs.filter(({ sheet }) => ![...found.values()].includes(sheet));
-    const sheet = toldSheet(tabs, door, table);
-    found.set(table, sheet === undefined ? likeliest(free, table, door) : sheet);
-  }
+  found.set("places", placesTab(door, tabs, [...found.values()]));
+  found.set("prices", pricesTab(door, tabs, [...found.values()]));
   return {
     tabs: tabs.map(({ sheet }) => sheet.getName()),
     tables: BESIDE_TABLES.map((table) => {
@@ -95,17 +92,6 @@ export function besideGuesses({ tab, told: changed }: BesideRequest): TablesAnsw
       return { ...guessOf(table, sheet, { door, told }), likely };
     }),
   };
-}
-
-function likeliest(
-  tabs: readonly OtherTab[],
-  table: "places" | "prices",
-  door: Door,
-): Sheet | null {
-  return tableTab(tabs, tabNames(table), (head, isCalledSo) => {
-    const read = KINDS[table].read(door.beside(table, head), !isCalledSo);
-    return read === null ? 0 : read.columnsOf.size;
-  });
 }
 
 /** A tab that would be read as such a table, were it chosen, and not by its cells alone. */

@@ -7,7 +7,7 @@ import {
   textPart,
   wholePart,
 } from "../host/formula-text";
-import { placesTab, pricesTab } from "../reading/beside-tabs";
+import { placesTab, pricesTab, tabsBeside } from "../reading/beside-tabs";
 import type { RecordsNow } from "../reading/records-tab";
 import { timetablePart } from "../reading/timetable-source";
 import { usualGrouping } from "../reading/usual-grouping";
@@ -46,7 +46,7 @@ export function chosenTabs(now: RecordsNow, wanted: readonly ChosenTab[]): reado
   const timetable = timetablePart(now.workbook, now.settings.timetableTab);
   const batches = now.records.batches.length;
   const groups = new Set(now.records.batches.map(({ variety }) => variety)).size;
-  const prices = () => wholeTab(pricesTab(now));
+  const prices = () => wholeTab(pricesTab(now.door, tabsBeside(now)));
   const made: Readonly<Record<ChosenTab, () => Parameters<typeof live>[0] | TabContent>> = {
     lookback: () => ({
       name: OWN_TABS.lookback,
@@ -83,7 +83,7 @@ export function chosenTabs(now: RecordsNow, wanted: readonly ChosenTab[]): reado
       answered: ROWS_A_GROUP * groups,
     }),
     places: () => {
-      const places = placesTab(now);
+      const places = placesTab(now.door, tabsBeside(now));
       if (places === null) return sentenceTab(OWN_TABS.places, noPlaces());
       return {
         name: OWN_TABS.places,
