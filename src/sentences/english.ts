@@ -1139,14 +1139,15 @@ read. Without FILE an invented nursery is opened.
     mayChange: "You can change what stands below. You don't have to.",
     methods: "Methods used here",
     methodsHint: "Your timetable gets the steps of those that are ticked.",
-    moreChoices: "Methods, comparisons, names",
+    moreChoices: "Methods, comparisons, names, more tabs",
     moreTabs: "More tabs to make",
     moved: "Moved out of the way:",
     movedTo: "{from} to {to}",
+    nameless: "column {column}",
     noBatches:
       "No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, with one batch in each row below, then read again. We know headers in {languages}. In another language, write Batch and one more header in English, read again, and choose here what the others are.",
     noHeader: "Column {column} has no header",
-    noMethod: "Tick at least one method, under Methods, comparisons, names.",
+    noMethod: "Tick at least one method, under {group}.",
     noSuchColumn: "none of the columns",
     notSetUp:
       'Not set up yet. Press "{button}", and you get new tabs: a due list, plants ready by month, take rates, and checks. Your own table stays as it is.',

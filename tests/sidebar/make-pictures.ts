@@ -7,7 +7,7 @@ import { mkdirSync } from "node:fs";
 import type { Page } from "playwright-core";
 import * as faces from "../../src/sentences/made/faces-page";
 import { planNew } from "../../src/sentences/made/orders-page";
-import { moreTabs } from "../../src/sentences/made/set-up-page";
+import { moreChoices, moreTabs } from "../../src/sentences/made/set-up-page";
 import type { FaceName } from "../../src/wire/faces";
 import { oneBrowser } from "../support/one-browser";
 import { fixedAnswers, opened } from "./fixed-answers";
@@ -93,6 +93,7 @@ const pictures: readonly Picture[] = [
     name: "more-tabs",
     section: "set-up",
     before: async (page) => {
+      await page.getByText(moreChoices()).click();
       const line = page.getByText(moreTabs());
       await line.click();
       await line.evaluate((one) => one.scrollIntoView());

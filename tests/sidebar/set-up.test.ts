@@ -260,7 +260,7 @@ describe("a workbook that is not set up", () => {
     await openNew();
     await page.getByLabel("Cocoa cleft graft").uncheck();
     await makeTabs();
-    await page.getByText(text.noMethod()).waitFor();
+    await page.getByText(text.noMethod({ group: text.moreChoices() })).waitFor();
     expect(requestsOf("sidebarSetUp")).toEqual([]);
   });
 

@@ -68,7 +68,7 @@ export const methods = (): string => "Methods used here";
 
 export const methodsHint = (): string => "Your timetable gets the steps of those that are ticked.";
 
-export const moreChoices = (): string => "Methods, comparisons, names";
+export const moreChoices = (): string => "Methods, comparisons, names, more tabs";
 
 export const moreTabs = (): string => "More tabs to make";
 
@@ -76,11 +76,13 @@ export const moved = (): string => "Moved out of the way:";
 
 export const movedTo = (d: { readonly from: string | number; readonly to: string | number }): string => d.from + " to " + d.to;
 
+export const nameless = (d: { readonly column: string | number }): string => "column " + d.column;
+
 export const noBatches = (d: { readonly languages: string | number }): string => "No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, with one batch in each row below, then read again. We know headers in " + d.languages + ". In another language, write Batch and one more header in English, read again, and choose here what the others are.";
 
 export const noHeader = (d: { readonly column: string | number }): string => "Column " + d.column + " has no header";
 
-export const noMethod = (): string => "Tick at least one method, under Methods, comparisons, names.";
+export const noMethod = (d: { readonly group: string | number }): string => "Tick at least one method, under " + d.group + ".";
 
 export const noSuchColumn = (): string => "none of the columns";
 

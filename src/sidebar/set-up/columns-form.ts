@@ -131,7 +131,9 @@ const MOST_NAMED = 6;
 /** How much of the table is read, and what is not. */
 function understood(batches: number, columns: readonly ColumnGuess[]): HTMLElement[] {
   const left = columns.filter(({ readAs, sure }) => readAs === null && sure !== "scions");
-  const headers = left.map(({ header }) => isolated(header, 30));
+  const headers = left.map(({ header, column }) =>
+    header === "" ? text.nameless({ column: String(column + 1) }) : isolated(header, 30),
+  );
   const facts = { batches, columns: columns.length, left: left.length };
   const said = paragraph(text.understood({ ...facts, used: columns.length - left.length }));
   const isNamed = left.length > 0 && left.length <= MOST_NAMED;

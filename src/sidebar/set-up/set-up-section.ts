@@ -197,7 +197,7 @@ export function setUpSection(context: SidebarContext): Section {
       if (read === null) return;
       const words = read.words.answers();
       if (own === null && methods.element.querySelector("input") !== null && chosen.length === 0) {
-        throw new Error(text.noMethod());
+        throw new Error(text.noMethod({ group: text.moreChoices() }));
       }
       const answer = await call("sidebarSetUp", {
         tab,
