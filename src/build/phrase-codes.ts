@@ -33,33 +33,57 @@ export function phraseCoded(texts: readonly string[], leastSpared = 1): PhraseCo
   }
   const spared = (phrase: string, times: number) =>
     (phrase.length - CODE_BYTES) * times - phrase.length - 1;
-  const times = new Map<string, number>();
-  for (let at = 0; at < all.length; at += 1) {
-    for (let length = SHORTEST_PHRASE; length <= LONGEST_PHRASE; length += 1) {
-      const phrase = all.slice(at, at + length);
-      if (phrase.length < length || phrase.includes(BETWEEN_PHRASES)) break;
-      times.set(phrase, (times.get(phrase) ?? 0) + 1);
-    }
-  }
-  const list = [...times]
-    .map(([phrase, count]) => ({ phrase, spares: spared(phrase, count) }))
-    .filter(({ spares }) => spares >= leastSpared)
-    .sort((a, b) => b.spares - a.spares);
+  // The phrases under what they spare. What was taken since leaves a phrase fewer places, so that one counted
+  // anew moves down, and whatever stands highest with its number true is the best.
+  const waiting: string[][] = [];
+  const wait = (phrase: string, count: number) => {
+    const spares = spared(phrase, count);
+    if (spares >= leastSpared) (waiting[spares] ??= []).push(phrase);
+  };
+  for (const [phrase, count] of repeated(all)) wait(phrase, count);
   const phrases: string[] = [];
-  while (phrases.length < MOST_PHRASES && list.length > 0) {
-    const one = list.shift() as (typeof list)[number];
-    // Others may have taken what it stood in, so that it spares less than it did.
-    const spares = spared(one.phrase, all.split(one.phrase).length - 1);
-    if (spares < leastSpared) continue;
-    if (spares < (list[0]?.spares ?? 0)) {
-      const at = list.findIndex((other) => other.spares <= spares);
-      list.splice(at === -1 ? list.length : at, 0, { ...one, spares });
-      continue;
+  for (let spares = waiting.length - 1; spares >= leastSpared; spares -= 1) {
+    for (let phrase = waiting[spares]?.pop(); phrase; phrase = waiting[spares]?.pop()) {
+      if (phrases.length === MOST_PHRASES) break;
+      const count = countOf(phrase, all);
+      if (spared(phrase, count) < spares) {
+        wait(phrase, count);
+        continue;
+      }
+      all = all.replaceAll(phrase, String.fromCharCode(first + phrases.length));
+      phrases.push(phrase);
     }
-    all = all.replaceAll(one.phrase, () => String.fromCharCode(first + phrases.length));
-    phrases.push(one.phrase);
   }
   return { texts: all.split(BETWEEN_PHRASES), phrases };
+}
+
+/** The phrases that come more than once, each with how often, overlaps counted; the longest first. */
+function repeated(text: string): readonly (readonly [string, number])[] {
+  const found: (readonly [string, number])[] = [];
+  let starts = Array.from(text, (_, at) => at);
+  for (let length = SHORTEST_PHRASE; length <= LONGEST_PHRASE; length += 1) {
+    const times = new Map<string, number>();
+    const phraseAt = (at: number) => text.slice(at, at + length);
+    starts = starts.filter((at) => {
+      const phrase = phraseAt(at);
+      const isOne = phrase.length === length && !phrase.includes(BETWEEN_PHRASES);
+      if (isOne) times.set(phrase, (times.get(phrase) ?? 0) + 1);
+      return isOne;
+    });
+    // What comes once does so with more behind it, too.
+    starts = starts.filter((at) => (times.get(phraseAt(at)) ?? 0) > 1);
+    for (const one of times) if (one[1] > 1) found.push(one);
+  }
+  return found.reverse();
+}
+
+/** How often a phrase stands in a text without overlapping itself. */
+function countOf(phrase: string, text: string): number {
+  let count = 0;
+  for (let at = text.indexOf(phrase); at !== -1; at = text.indexOf(phrase, at + phrase.length)) {
+    count += 1;
+  }
+  return count;
 }
 
 /** The import of what undoes the codes, and the phrases that it is told, as source. */
