@@ -38,7 +38,9 @@ export function phraseCoded(texts: readonly string[], leastSpared = 1): PhraseCo
   const waiting: string[][] = [];
   const wait = (phrase: string, count: number) => {
     const spares = spared(phrase, count);
-    if (spares >= leastSpared) (waiting[spares] ??= []).push(phrase);
+    if (spares < leastSpared) return;
+    waiting[spares] ??= [];
+    waiting[spares].push(phrase);
   };
   for (const [phrase, count] of repeated(all)) wait(phrase, count);
   const phrases: string[] = [];
