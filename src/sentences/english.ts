@@ -46,6 +46,7 @@ export const english = {
       "days and counts must have the same number of rows. Found {days} and {counts}",
     isLoading: "{cell} is still loading",
     levelOutOfRange: "{argument} must lie between 0 and 1, such as 0.8 or 80%. Found {found}",
+    methodsFit: '"{name}" fits more than one method. Name one: {methods}',
     missing:
       "{argument} is missing: give {needs, select, day {a day} name {a name} crew {a table with Person and Hours a day} places {a table with Place and Holds} table {the range of your table} other {}}",
     moreUpThanSown: "{up} came up of {sown} sown: more than all",
@@ -640,6 +641,8 @@ export const english = {
     chances: "Enough plants in {plants}, ready by the day in {days}, both in {both}.",
     dayPast: "The day is past.",
     firstVariety: "Planned for {variety}, the first of those that will do.",
+    generalShare:
+      "Counts on {kept, share} kept up to here. That figure is of tree nurseries in general, not of this crop.{own, select, yes { Your own counts make it {mean, share}.} no {} other {}}",
     largerStart: "A larger start of {start, count} can still make all {wanted, count} by {by}.",
     need: "{item} {amount} {unit}",
     needPieces: "{item} {amount}",

@@ -54,6 +54,7 @@ const FAULTS: SentencesOf<InputFault> = {
     text.toldAsUnknown({ word, found: cellWords(found), kinds: Object.values(TOLD_AS) }),
   "no-steps": text.noSteps,
   "unknown-method": ({ name, known }) => text.unknownMethod({ name, known: nameList(known) }),
+  "methods-fit": ({ name, fitting }) => text.methodsFit({ name, methods: nameList(fitting) }),
   "timetable-unusable": ({ fault, more }, where) => faultSentence(fault, more, where),
   "inspections-differ": text.inspectionsDiffer,
   "day-below-zero": text.dayBelowZero,

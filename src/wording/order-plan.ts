@@ -15,6 +15,8 @@ const FACTS: SentencesOf<PlanFact> = {
   "plain-division": text.plain,
   "more-than-plain": ({ plants, more, chance }) =>
     text.plainAndMore({ plants, more, chance: of100(chance) }),
+  "general-share": ({ kept, mean }) =>
+    text.generalShare({ kept, mean: mean ?? kept, own: mean === null ? "no" : "yes" }),
   chances: ({ ofPlants, ofDays }) =>
     text.chances({ plants: of100(ofPlants), days: of100(ofDays), both: of100(ofPlants * ofDays) }),
 };

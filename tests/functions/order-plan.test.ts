@@ -1,6 +1,12 @@
 /* Longer than most: each plan is worked out by hand beside its case, from one table of steps. */
 import { describe, expect, it } from "vitest";
-import { isoDay, plannedOrder } from "../../src/core";
+import {
+  builtInTimetable,
+  isoDay,
+  plannedOrder,
+  type Records,
+  type Timetable,
+} from "../../src/core";
 import type { InputFault } from "../../src/core/faults/input-error";
 import type { PlannedOrderLine } from "../../src/core/orders/planned-order";
 import { openDoor } from "../../src/door/index";
@@ -9,7 +15,7 @@ import * as words from "../../src/sentences/made/order-plan";
 import * as text from "../../src/sentences/made/orders";
 import { dayWords } from "../../src/wording/days";
 import { needsWords, planWarning } from "../../src/wording/order-plan";
-import { ask, askTable } from "../support/ask";
+import { ask, askRows, askTable } from "../support/ask";
 import { day } from "../support/days";
 import { hostIn } from "../support/host";
 import { refusal } from "../support/refusal";
@@ -168,6 +174,63 @@ describe("ORDER_PLAN", () => {
       );
     },
   );
+});
+
+// Siyag 2014 has them of tree nurseries in general, Table 2.3: 20 % graded out, 10 % lost in the beds.
+describe("shares that every method counts on, whatever its crop", () => {
+  const COCOA = "Cocoa cleft graft";
+  const general = (kept: number, mean: number | null = null) => ({
+    ...{ code: "general-share" as const, kept, mean },
+  });
+  const shares = (timetable: Timetable, records: Records | null = null) =>
+    plannedOrder({
+      ...{ wanted: 100, readyBy: day("2027-09-01"), timetable, methodName: COCOA, assurance: 0.8 },
+      ...{ records, asOf: day("2026-11-25"), variety: "", harvest: null },
+    }).steps.flatMap(({ step, facts }) => {
+      const said = facts.filter(({ code }) => code === "general-share");
+      return said.map((fact) => [step.name, fact]);
+    });
+  const door = openDoor(hostIn("Etc/UTC"));
+  const rows = () => askRows("TIMETABLE", [COCOA]);
+  const withKept = (step: string, kept: number) =>
+    rows().map((row) => row.map((cell, at) => (row[1] === step && at === 7 ? kept : cell)));
+
+  it("are said at their steps, in a timetable made of ours too", () => {
+    const both = [
+      ["Grafting", general(0.8)],
+      ["Ready", general(0.9)],
+    ];
+    expect(shares(builtInTimetable())).toEqual(both);
+    expect(shares(door.timetable(rows()))).toEqual(both);
+    const remark = String(
+      plan(100, "2027-09-01", "", COCOA).find((one) => one.Step === "Grafting")?.Remark,
+    );
+    expect(remark).toContain(words.generalShare({ kept: 0.8, mean: 0.8, own: "no" }));
+  });
+
+  it("are not, once the nursery has its own", () => {
+    expect(shares(door.timetable(withKept("Grafting", 70)))).toEqual([["Ready", general(0.9)]]);
+    const plum = planned([100, "2027-09-01", null]).steps.flatMap(({ facts }) => facts);
+    expect(plum.map(({ code }) => code)).not.toContain("general-share");
+  });
+
+  it("stand beside what the nursery's own counts make of them", () => {
+    const counted = [
+      ["Batch", "Sown", "Seeds sown", "Germinated", "Grafted on", "Grafts made"],
+      ...["B1", "B2", "B3"].map((name) => [name, "2026-06-01", 300, 250, "2026-09-01", 240]),
+    ];
+    const records = door.records(counted, {
+      timetable: builtInTimetable(),
+      asOf: null,
+      columns: undefined,
+    });
+    const [grafting, ready] = shares(builtInTimetable(), records);
+    const { mean } = (grafting as [string, { mean: number }])[1];
+    // Between the timetable's 0.8 and the 240 of 250 that were counted.
+    expect(mean).toBeGreaterThan(0.81);
+    expect(mean).toBeLessThan(0.96);
+    expect(ready).toEqual(["Ready", general(0.9)]);
+  });
 });
 
 describe("an order planned when it is too late", () => {

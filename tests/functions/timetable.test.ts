@@ -15,6 +15,7 @@ const RECORDS = [
 const AS_OF = "2026-11-25";
 
 const METHODS = builtInMethods.map(({ name }) => name);
+const RUBBER = ["Rubber green bud", "Rubber budded stump"];
 const NOT_READY = { code: "not-ready-yet", argument: "method", row: null, column: null };
 
 describe("TIMETABLE", () => {
@@ -44,6 +45,7 @@ describe("TIMETABLE", () => {
 
   it.each([
     ["Kiwi", { code: "unknown-method", name: "Kiwi", known: METHODS }],
+    ["Rubber", { code: "methods-fit", name: "Rubber", fitting: RUBBER }],
     [7, { code: "argument-unreadable", argument: "method", wanted: "text", found: 7 }],
     ["#N/A", { ...NOT_READY, shown: "#N/A" }],
     ["Loading...", { ...NOT_READY, shown: null }],

@@ -83,7 +83,7 @@ describe("planning an order", () => {
     expect(early.flatMap(({ warnings }) => warnings)).toEqual([]);
     const facts = early.flatMap((step) => step.facts);
     expect(facts.length).toBeGreaterThan(3);
-    const codes = ["plain-division", "more-than-plain", "chances"];
+    const codes = ["plain-division", "more-than-plain", "general-share", "chances"];
     for (const { code } of facts) expect(codes).toContain(code);
   });
 

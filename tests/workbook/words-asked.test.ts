@@ -122,3 +122,41 @@ describe("batches of which no method is known", () => {
     expect(recordsRemarks(nursery.ask("sidebarAhead", null).remarks, "page")).toBe(said);
   });
 });
+
+// Two methods of rubber came to be where one was: what said the crop alone meant the one before.
+describe("a crop of two methods", () => {
+  const rubber = () =>
+    openNursery(
+      [
+        tab("Records", [
+          ["Batch", "Variety", "Crop", "Sown", "Seeds sown"],
+          ["R1", "RVA 60", "Rubber", "2026-06-24", 100],
+          ["R2", "RVA 60", "Karet", "2026-06-24", 50],
+        ]),
+      ],
+      { live: true, newRows: 300 },
+    );
+  const [GREEN, STUMP] = ["Rubber green bud", "Rubber budded stump"];
+
+  it("is asked about, with both by name, and its batches are named till it is answered", async () => {
+    const nursery = rubber();
+    const { words } = nursery.ask("sidebarColumns", { tab: "Records" });
+    expect(words.methods.map(({ word, fits }) => [word, fits])).toEqual([
+      ["Rubber", [GREEN, STUMP]],
+      ["Karet", [GREEN, STUMP]],
+    ]);
+    nursery.ready();
+    const said = () =>
+      recordsRemarks(nursery.ask("sidebarToday", { daysAhead: 7 }).remarks, "page") ?? "";
+    expect(said()).toContain(text.severalMethods({ batches: ["R1", "R2"] }));
+    const told = [value("Rubber", STUMP as string), value("Karet", GREEN as string)];
+    nursery.ask("sidebarSetUp", { ...ONCE, words: told });
+    await nursery.w.settled();
+    expect(said()).not.toContain("R1");
+    const stages = nursery.values("Stages").slice(3, 5);
+    expect(stages.map((row) => row.slice(0, 3))).toEqual([
+      ["R1", "RVA 60", STUMP],
+      ["R2", "RVA 60", GREEN],
+    ]);
+  });
+});

@@ -50,6 +50,8 @@ export type TimetableFault = At & Kind;
 export type TimetableRefusal =
   | { readonly code: "no-steps" }
   | { readonly code: "unknown-method"; readonly name: string; readonly known: readonly string[] }
+  /** The name, such as that of a crop, may be any of these. */
+  | { readonly code: "methods-fit"; readonly name: string; readonly fitting: readonly string[] }
   /** With the first fault, and how many more there are. */
   | {
       readonly code: "timetable-unusable";

@@ -83,6 +83,8 @@ export type PlanFact =
       readonly more: number;
       readonly chance: number;
     }
+  /** The share that passes is of nurseries in general. @prop mean what the records make of it; null where nothing */
+  | { readonly code: "general-share"; readonly kept: number; readonly mean: number | null }
   | { readonly code: "chances"; readonly ofPlants: number; readonly ofDays: number };
 
 /** What asks for care in a plan. */

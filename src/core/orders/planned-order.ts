@@ -3,9 +3,15 @@ import type { Kinds } from "../answer";
 import { shortened } from "../cells";
 import type { CivilDay } from "../dates";
 import { nearestNames } from "../names";
-import { project, timetableForecaster } from "../projection";
+import { type Forecaster, project, timetableForecaster } from "../projection";
 import { type Records, timetableLeftOut } from "../records";
-import { leftOutByMethod, type Method, methodOrRefuse, type Timetable } from "../timetable";
+import {
+  hasGeneralShare,
+  leftOutByMethod,
+  type Method,
+  methodOrRefuse,
+  type Timetable,
+} from "../timetable";
 import { normalText, wordSet } from "../words";
 import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
 import type { OrdersRemark, PlanFact, PlanWarning } from "./order-remark";
@@ -96,6 +102,7 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
       needs: plants === null ? [] : bought(needsOf(planned)),
       facts: [
         ...sizeFact(planned, plan.plantChance),
+        ...shareFact(index, { method, forecaster, variety }),
         ...(index === last ? [chanceFact(plan)] : []),
       ],
       warnings: [
@@ -154,6 +161,31 @@ function sizeFact({ plants, plainly }: PlannedStep, chance: number): readonly Pl
   const more = plants - plainly;
   if (more === 0) return [{ code: "plain-division", plants: plainly }];
   return [{ code: "more-than-plain", plants: plainly, more, chance }];
+}
+
+/** Apart from the timetable by less than this, a share is the timetable's: it is said in whole percent. */
+const SAME_SHARE = 0.005;
+
+/** Every order counts on these two, whatever its crop: half of what is started for it may be for them. */
+function shareFact(
+  index: number,
+  {
+    method,
+    forecaster,
+    variety,
+  }: {
+    readonly method: Method;
+    readonly forecaster: Forecaster;
+    readonly variety: string;
+  },
+): readonly PlanFact[] {
+  const step = method.steps[index];
+  if (step?.kept == null || !hasGeneralShare(method, step)) return [];
+  let before = index - 1;
+  while (before > 0 && !method.steps[before]?.counted) before -= 1;
+  const { mean } = forecaster.kept({ method, after: before, upTo: index, variety });
+  const isOwn = Math.abs(mean - step.kept) >= SAME_SHARE;
+  return [{ code: "general-share", kept: step.kept, mean: isOwn ? mean : null }];
 }
 
 /** Words in what a step needs that say it takes seed. */

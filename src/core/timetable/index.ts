@@ -10,7 +10,7 @@ export { cocoaCleftGraftMeasures } from "./methods/cocoa-cleft-graft";
 export { leftOutByMethod, leftOutOfOpen } from "./methods-unread";
 export type { Need } from "./needs";
 export type { MethodUnread } from "./read-method";
-export { builtInTimetable, readTimetable } from "./read-timetable";
+export { builtInTimetable, hasGeneralShare, readTimetable } from "./read-timetable";
 export type { StepKind } from "./step-kind";
 export type { Method, Round, Step, Timetable } from "./timetable";
 export { TIMETABLE_COLUMNS, TIMETABLE_HEADER } from "./timetable-header";

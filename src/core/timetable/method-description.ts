@@ -9,6 +9,8 @@ export interface StepDescription {
   readonly days: readonly [from: number, usual: number, by: number];
   readonly counted?: boolean;
   readonly keptOf100?: number;
+  /** That share is one of tree nurseries in general, for want of a figure of the crop. */
+  readonly isGeneralShare?: boolean;
   readonly perPersonHour?: number;
   /** As readNeeds reads it. */
   readonly needs?: string;

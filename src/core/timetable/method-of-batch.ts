@@ -28,7 +28,7 @@ export function methodFinder(timetable: Timetable): MethodFinder {
 /**
  * The method of a name, or the timetable's first where none is named.
  *
- * @throws InputError "unknown-method"; "no-steps" when the timetable has no method
+ * @throws InputError "unknown-method"; "methods-fit" where it may be several; "no-steps" when the timetable has no method
  */
 export function methodOrRefuse(timetable: Timetable, name: string | null): Method {
   if (name === null) {
@@ -36,9 +36,13 @@ export function methodOrRefuse(timetable: Timetable, name: string | null): Metho
     if (first !== undefined) return first;
     throw new InputError({ code: "no-steps" });
   }
-  const method = methodFinder(timetable)({ method: name });
-  if (method !== null) return method;
-  const known = timetable.methods.map((one) => one.name);
+  const reading = methodReader(timetable)({ method: name });
+  if (reading.code === "method") return reading.method;
+  const names = (methods: readonly Method[]) => methods.map((one) => one.name);
+  if (reading.code === "several-methods") {
+    throw new InputError({ code: "methods-fit", name, fitting: names(reading.methods) });
+  }
+  const known = names(timetable.methods);
   throw new InputError({ code: "unknown-method", name, known });
 }
 

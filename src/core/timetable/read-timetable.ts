@@ -5,11 +5,11 @@ import { headedTable, rowMustBeReady } from "../tables";
 import { normalText, stepKey, type TimetableField, wordSet } from "../words";
 import { type BuiltTimetable, buildMethods } from "./build-methods";
 import { builtInMethods } from "./built-in-methods";
-import type { MethodDescription } from "./method-description";
+import type { MethodDescription, StepDescription } from "./method-description";
 import { USUAL_CAUTIONS } from "./methods/usual";
 import type { FoundFault } from "./step-faults";
 import type { StepRow } from "./step-row";
-import type { Timetable } from "./timetable";
+import type { Method, Step, Timetable } from "./timetable";
 import { timetableWords } from "./timetable-columns";
 import { TIMETABLE_HEADER } from "./timetable-header";
 
@@ -84,10 +84,21 @@ function withCaution(row: StepRow): StepRow {
   if (row.caution !== "") return row;
   const key = stepKey(row.step);
   // As written down: to build them all for a few cautions takes longer than to read the rows.
-  const own = builtInMethods.find(({ name }) => name.toLowerCase() === row.method.toLowerCase());
-  const same = own?.steps.find(({ name }) => stepKey(name) === key);
-  const caution = same?.caution || USUAL_CAUTIONS.get(key);
+  const caution = writtenDown(row.method, key)?.caution || USUAL_CAUTIONS.get(key);
   return caution === undefined ? row : { ...row, caution };
+}
+
+/** A step of a built-in method as it is written down, by the method's name and the step's key. */
+function writtenDown(method: string, key: string): StepDescription | undefined {
+  return builtInMethods
+    .find(({ name }) => name.toLowerCase() === method.toLowerCase())
+    ?.steps.find(({ name }) => stepKey(name) === key);
+}
+
+/** Whether the share that passes a step is still the one of nurseries in general that came with its method. */
+export function hasGeneralShare({ name }: Method, { key, kept }: Step): boolean {
+  const written = writtenDown(name, key);
+  return written?.isGeneralShare === true && kept === (written.keptOf100 ?? 0) / 100;
 }
 
 /** The methods that come with the add-in. */

@@ -20,6 +20,8 @@ export const isLoading = (d: { readonly cell: string | number }): string => d.ce
 
 export const levelOutOfRange = (d: { readonly argument: string | number; readonly found: string | number }): string => d.argument + " must lie between 0 and 1, such as 0.8 or 80%. Found " + d.found;
 
+export const methodsFit = (d: { readonly name: string | number; readonly methods: string | number }): string => "\"" + d.name + "\" fits more than one method. Name one: " + d.methods;
+
 export const missing = (d: { readonly argument: string | number; readonly needs: "crew" | "day" | "name" | "places" | "table" }): string => d.argument + " is missing: give " + select(d.needs, { day: "a day", name: "a name", crew: "a table with Person and Hours a day", places: "a table with Place and Holds", table: "the range of your table", other: "" });
 
 export const moreUpThanSown = (d: { readonly up: string | number; readonly sown: string | number }): string => d.up + " came up of " + d.sown + " sown: more than all";

@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count, list } from "../runtime";
+import { count, list, select, share } from "../runtime";
 
 export const askedPast = (): string => "The day asked for is past.";
 
@@ -9,6 +9,8 @@ export const chances = (d: { readonly plants: string | number; readonly days: st
 export const dayPast = (): string => "The day is past.";
 
 export const firstVariety = (d: { readonly variety: string | number }): string => "Planned for " + d.variety + ", the first of those that will do.";
+
+export const generalShare = (d: { readonly kept: number; readonly own: "no" | "yes"; readonly mean: number }): string => "Counts on " + share(d.kept) + " kept up to here. That figure is of tree nurseries in general, not of this crop." + select(d.own, { yes: " Your own counts make it " + share(d.mean) + ".", no: "", other: "" });
 
 export const largerStart = (d: { readonly start: number; readonly wanted: number; readonly by: string | number }): string => "A larger start of " + count(d.start) + " can still make all " + count(d.wanted) + " by " + d.by + ".";
 

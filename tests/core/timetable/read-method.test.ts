@@ -102,6 +102,14 @@ describe("methods and crops", () => {
     // The first of all is of this crop; of mango there are two, and neither is meant before the other.
     ["", "Cocoa", "Cocoa cleft graft"],
     ["", "Mango", "several-methods"],
+    // Budded young in bags, or in the field for stumps: the crop alone tells neither, nor that it is budded.
+    ["", "Rubber", "several-methods"],
+    ["Rubber", "", "several-methods"],
+    ["Budded", "Rubber", "several-methods"],
+    ["okulasi", "Karet", "several-methods"],
+    ["Budded stump", "", "Rubber budded stump"],
+    ["stump", "Hévéa", "Rubber budded stump"],
+    ["green budding", "Rubber", "Rubber green bud"],
     ["", "Theobroma x", "no-such-method"],
     // Three crops are grafted so, and nothing says which.
     ["Cleft", "", "several-methods"],

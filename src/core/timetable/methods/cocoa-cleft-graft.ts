@@ -16,12 +16,9 @@ export const cocoaCleftGraft: MethodDescription = {
       name: "Grafting",
       after: "Sowing",
       days: [75, 90, 120],
-      counted: true,
-      keptOf100: 80,
+      ...usual.GRADED,
       needs: `scion 1; wrap strip ${inches(15)} cm`,
-      caution: `${usual.BLADES} ${usual.SCION_WOOD}`,
-      source:
-        "Days: N'zi et al. 2023, Heliyon 9(8):e18732 (start at 3 months); CPCRI (3-4 months); IASRI e-course (2-3 months). Kept: grade-out 20 %, Siyag 2014 Table 2.3, tree nurseries in general (weak for cocoa). Wrap: common practice, no source. Scions wasted, and what blades are cleaned with: no amount published, so not in Needs; add your own",
+      source: `Days: N'zi et al. 2023, Heliyon 9(8):e18732 (start at 3 months); CPCRI (3-4 months); IASRI e-course (2-3 months). ${usual.GRADE_OUT}. Wrap: common practice, no source. Scions wasted, and what blades are cleaned with: no amount published, so not in Needs; add your own`,
     },
     {
       ...usual.FIRST_RELEASE,
@@ -69,13 +66,9 @@ export const cocoaCleftGraft: MethodDescription = {
       source: `${usual.COMMON}: bark has closed over the cut, long after callus joined it at the take count`,
     },
     {
-      name: "Ready",
-      after: "Grafting",
+      ...usual.READY,
       days: [105, 112, 122],
-      counted: true,
-      keptOf100: 90,
-      caution: usual.MOVING_PLANTS,
-      source: `Days: ${usual.COMMON.toLowerCase()}; IASRI e-course has 90. Kept: bed loss 10 %, Siyag 2014 Table 2.3 row F1, tree nurseries in general (weak for cocoa)`,
+      source: `Days: ${usual.COMMON.toLowerCase()}; IASRI e-course has 90. ${usual.BED_LOSS}`,
     },
     ...usual.beforeGrafting({
       days: [-10, -9, -8],

@@ -28,12 +28,9 @@ export const rootedCutting: MethodDescription = {
       source: usual.COMMON,
     },
     {
-      name: "Ready",
+      ...usual.READY,
       after: "Potting on",
       days: [75, 100, 140],
-      counted: true,
-      keptOf100: 90,
-      caution: usual.MOVING_PLANTS,
       source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
     },
     ...usual.BEFORE_READY,

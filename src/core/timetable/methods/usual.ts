@@ -45,6 +45,7 @@ export const READY = {
   after: "Grafting",
   counted: true,
   keptOf100: 90,
+  isGeneralShare: true,
   caution: MOVING_PLANTS,
 } as const;
 
@@ -52,7 +53,12 @@ export const READY = {
 export const GRADE_OUT =
   "Kept: grade-out 20 %, Siyag 2014 Table 2.3, tree nurseries in general (weak for this crop)";
 /** The seedlings that are grafted, then; its source is GRADE_OUT. */
-export const GRADED = { counted: true, keptOf100: 80, caution: `${BLADES} ${SCION_WOOD}` } as const;
+export const GRADED = {
+  counted: true,
+  keptOf100: 80,
+  isGeneralShare: true,
+  caution: `${BLADES} ${SCION_WOOD}`,
+} as const;
 
 /** Wraps that were opened once bind again as the union thickens. */
 export const SECOND_RELEASE = {
