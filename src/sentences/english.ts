@@ -371,7 +371,7 @@ export const english = {
     lateBy: "late by {days, plural, one {# day} other {# days}}",
     lateMark: "LATE {days, plural, one {# day} other {# days}}",
     madeBy:
-      "of {day}. Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back.",
+      'of {day}. Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back. If a task is not to be done, write "{word}" under Count and tick Done.',
     memory: "Write",
     note: "Note",
     offTheList: "not on the list any more. Clear the row to drop it",
@@ -1539,6 +1539,9 @@ read. Without FILE an invented nursery is opened.
       "{leftOut, select, yes {We could not read everything. Of the rest, nothing is} no {Nothing is} other {}} late, due or coming {days, plural, =0 {today} one {in the next # day} other {in the next # days}}.",
     nothingToPrint: "Nothing to print: the list is empty.",
     nothingWritten: "Nothing was written.",
+    notToDo: "Not to be done",
+    notToDoOf: "Not to be done: {task}, {batch}",
+    notToDoWritten: "Written as not to be done",
     plants: "{plants, plural, one {# plant} other {# plants}}",
     plantsNotCounted: "plants not counted",
     print: "Print round sheet",

@@ -14,6 +14,8 @@ export interface RecordRequest {
   readonly count: number | null;
   readonly who: string;
   readonly note: string;
+  /** That it is not to be done, instead of done: what stands for its day says so, and no count. */
+  readonly notDone?: boolean;
   /**
    * Ids of the questions that the person has seen and answered with "write anyway"; empty at first. A question that came up since is asked again, so nobody's edit is overwritten unseen.
    */

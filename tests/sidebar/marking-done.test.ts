@@ -1,3 +1,4 @@
+/* Longer than most: marking done, what is asked then, and saying not to be done are one form under one task. */
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { blank } from "../../src/sentences/made/controls";
@@ -208,5 +209,57 @@ describe("taking back", () => {
       ...[text.stands(), "90", text.would(), "80"],
     ]);
     expect(await marking(task("H26-044")).count()).toBe(0);
+  });
+});
+
+describe("a task that is not to be done", () => {
+  const said = (batch: string) =>
+    task(batch).getByRole("button", { name: beginning(today.notToDo()) });
+
+  it("is said so with one press, by who did the last, and taken back", async () => {
+    await open();
+    await begin("H26-044");
+    await task("H26-044").getByLabel(today.who(), { exact: true }).fill("Tavi");
+    await save("H26-044");
+    await task("H26-044").getByText(today.doneAndWritten()).waitFor();
+    await said("H26-039").first().click();
+    await task("H26-039").getByText(today.notToDoWritten()).first().waitFor();
+    expect(requests().map(({ who, notDone = false }) => [who, notDone])).toEqual([
+      ["Tavi", false],
+      ["Tavi", true],
+    ]);
+    expect(requests()[1]).toMatchObject({ batch: "H26-039", count: null, note: "", sure: [] });
+    const mark = task("H26-039").first().locator(".mark");
+    expect(await mark.textContent()).toBe(today.notToDo());
+    await task("H26-039").getByRole("button", { name: text.takeBack() }).first().click();
+    await task("H26-039").first().getByText(text.taken()).waitFor();
+    expect(await said("H26-039").first().isVisible()).toBe(true);
+  });
+
+  it("asks what the script asks, and goes back to its own button", async () => {
+    const ask = {
+      code: "holdsAlready",
+      header: "First release",
+      cell: "F2",
+      stands: "1",
+      would: "2",
+    } as const;
+    const question: Question = { id: "q", ask, stands: "1", would: "2" };
+    await open(({ sure }) => ({
+      ...{ written: [], asked: sure.length === 0 ? [question] : [], logId: null },
+    }));
+    await said("H26-039").first().click();
+    await task("H26-039").first().getByText(askedSentence(ask)).waitFor();
+    await task("H26-039").first().getByRole("button", { name: text.leave() }).click();
+    expect(
+      await said("H26-039")
+        .first()
+        .evaluate((one) => one === document.activeElement),
+    ).toBe(true);
+  });
+
+  it("is not said of what may be left undone without a word", async () => {
+    await open();
+    expect(await said("H26-028").count()).toBe(0);
   });
 });

@@ -203,6 +203,11 @@ export function saysNotDone(text: string): boolean {
   return NOT_DONE.has(normalText(text));
 }
 
+/** The same of a word that can't mean as well that nothing is known, as "n/a" may. */
+export function plainlyNotDone(text: string): boolean {
+  return saysNotDone(text) && !isNothing(text);
+}
+
 const NO_NAME = wordSet((words) => words.noName);
 
 const NOTHING = wordSet((words) => words.nothing);

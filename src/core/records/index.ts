@@ -2,7 +2,12 @@
 
 export { type Batch, NAMED_FACTS, type PlantsGone, TEXT_FACTS } from "./batch";
 export { likeName } from "./batch-names";
-export { type CellReaders, cellReaders, type ReadingHabits } from "./cell-readers";
+export {
+  type CellReaders,
+  cellReaders,
+  plainlyNotDone,
+  type ReadingHabits,
+} from "./cell-readers";
 export type { ColumnMatch } from "./column-match";
 export { type ColumnTarget, type TargetKey, targetKey } from "./column-target";
 export {

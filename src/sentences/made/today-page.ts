@@ -62,6 +62,12 @@ export const nothingToPrint = (): string => "Nothing to print: the list is empty
 
 export const nothingWritten = (): string => "Nothing was written.";
 
+export const notToDo = (): string => "Not to be done";
+
+export const notToDoOf = (d: { readonly task: string | number; readonly batch: string | number }): string => "Not to be done: " + d.task + ", " + d.batch;
+
+export const notToDoWritten = (): string => "Written as not to be done";
+
 export const plants = (d: { readonly plants: number }): string => plural(d.plants, { one: count(d.plants) + " plant", other: count(d.plants) + " plants" });
 
 export const plantsNotCounted = (): string => "plants not counted";

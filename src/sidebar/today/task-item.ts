@@ -1,5 +1,7 @@
 import * as text from "../../sentences/made/today-page";
 import type { DueTask } from "../../wire/today";
+import type { RecordRequest } from "../../wire/writing";
+import { actionButton } from "../controls/action-button";
 import { windowText } from "../controls/day-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
@@ -46,6 +48,18 @@ interface MarkDoneState {
   readonly form: HTMLFormElement | null;
 }
 
+/** That the task is not to be done at all: one press, since it can be taken back. */
+function notToDoButton(
+  { context: { status }, task }: TaskItemOptions,
+  work: () => Promise<void>,
+): HTMLButtonElement {
+  const doing = text.writing();
+  const button = actionButton({ label: text.notToDo(), status, doing, work });
+  const facts = { task: isolated(task.task), batch: isolated(task.batch) };
+  button.setAttribute("aria-label", text.notToDoOf(facts));
+  return button;
+}
+
 /** The place under a task that holds in turn the button, the form, the questions, the notice. */
 function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
   const { context, task, asOf, lastWho, onWritten } = options;
@@ -57,14 +71,22 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
     { type: "button", class: "plain", "aria-label": label },
     text.markDone(),
   );
+  const notToDo = notToDoButton(options, () =>
+    record({ day: asOf, count: null, who: lastWho(), note: "", notDone: true }, [], notToDo),
+  );
+  const buttons = task.isLook ? [open] : [element("div", { class: "buttons" }, open, notToDo)];
   const state = stateOf<MarkDoneState>({ form: null });
 
-  const showButton = () => {
-    holder.replaceChildren(open);
-    open.focus();
+  const showButton = (focused: HTMLElement = open) => {
+    holder.replaceChildren(...buttons);
+    focused.focus();
   };
   /** @param sure the questions that were asked and answered already */
-  const record = async (entry: DoneEntry, sure: readonly string[]): Promise<void> => {
+  const record = async (
+    entry: DoneEntry & Pick<RecordRequest, "notDone">,
+    sure: readonly string[],
+    pressed: HTMLElement = open,
+  ): Promise<void> => {
     const request = { batch: task.batch, task: task.task, ...entry, sure };
     const answer = await context.call("sidebarRecord", request);
     if (answer.written.length === 0 && answer.asked.length === 0) {
@@ -74,9 +96,9 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
       const asked = askedList({
         questions: answer.asked,
         status: context.status,
-        onAnyway: () => record(entry, [...sure, ...answer.asked.map(({ id }) => id)]),
+        onAnyway: () => record(entry, [...sure, ...answer.asked.map(({ id }) => id)], pressed),
         onLeave: () => {
-          showButton();
+          showButton(pressed);
           context.status.say(text.nothingWritten());
         },
       });
@@ -86,14 +108,14 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
     }
     state.set({ form: null });
     const before = mark.textContent;
-    mark.textContent = text.done();
+    mark.textContent = entry.notDone ? text.notToDo() : text.done();
     const onTakenBack = async () => {
       mark.textContent = before;
-      if (holder.isConnected) holder.append(open);
+      if (holder.isConnected) holder.append(...buttons);
     };
     const notice = writtenNotice({
       context,
-      title: text.doneAndWritten(),
+      title: entry.notDone ? text.notToDoWritten() : text.doneAndWritten(),
       what,
       answer,
       onTakenBack,
@@ -112,12 +134,12 @@ function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
         who: lastWho(),
         status: context.status,
         onSave: (entry) => record(entry, []),
-        onCancel: showButton,
+        onCancel: () => showButton(),
       });
     state.set({ form });
     holder.replaceChildren(form);
     form.querySelector("input")?.focus();
   });
-  holder.append(open);
+  holder.append(...buttons);
   return holder;
 }

@@ -43,6 +43,7 @@ export function todayAnswer({ daysAhead }: DaysAheadRequest): TodayAnswer {
         daysLate: task.daysLate,
         hours: task.hours === null ? null : Math.round(task.hours * 10) / 10,
         caution: task.step.caution,
+        isLook: task.step.kind === "look",
         counted: task.step.counted,
         ...headers(table, task.step.key),
       };

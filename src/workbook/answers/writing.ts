@@ -3,7 +3,7 @@ import { lastWrites } from "../tables/last-writes";
 import { takeBack } from "../tables/take-back";
 import { recordTask } from "../tasks/record-task";
 import type { AnswerersOf } from "./answerer";
-import { anyText, numberOrNull, texts } from "./fields";
+import { anyText, numberOrNull, texts, yes } from "./fields";
 
 export const writingCalls: AnswerersOf<WritingCalls> = {
   sidebarRecord: {
@@ -14,6 +14,7 @@ export const writingCalls: AnswerersOf<WritingCalls> = {
       count: numberOrNull,
       who: anyText,
       note: anyText,
+      notDone: yes,
       sure: texts,
     },
     answer: recordTask,

@@ -10,7 +10,7 @@ import { dayWords } from "../../wording/days";
 import { recordsRemarks } from "../../wording/records";
 import { columnLetters } from "../host/cell-name";
 import { cellsPart, formulaCall } from "../host/formula-text";
-import { FIRST_WORDS } from "../host/mark";
+import { FIRST_WORDS, NOT_NEEDED } from "../host/mark";
 import { movedFormula } from "../host/moved-formula";
 import type { RecordsNow } from "../reading/records-tab";
 import { LABEL } from "../settings/found-settings";
@@ -139,7 +139,7 @@ function dueTab(
   return {
     firstWords: FIRST_WORDS.due,
     madeBy: [
-      `${FIRST_WORDS.due} ${text.madeBy({ day: dayWords(now.asOf) })}`,
+      `${FIRST_WORDS.due} ${text.madeBy({ day: dayWords(now.asOf), word: NOT_NEEDED })}`,
       recordsRemarks(due.remarks, "page") ?? "",
     ]
       .join(" ")

@@ -2,6 +2,7 @@
  * Longer than most: ticks are recorded all in one write, or each for itself; both must say the
  * same of a row.
  */
+import { plainlyNotDone } from "../../core";
 import { faultSentence } from "../../wording/writing";
 import type { WritingFault } from "../../wording/writing-codes";
 import { DoneAnyway, withLock } from "../host/lock";
@@ -203,11 +204,12 @@ function outcomeOf(
   if (row.box === "text") {
     return refused({ code: "noBox", found: plainText(now.door, row.done) }, row);
   }
-  const count = countIn(now, row.count);
+  const notDone = plainlyNotDone(plainText(now.door, row.count));
+  const count = notDone ? null : countIn(now, row.count);
   if (typeof count === "object" && count !== null) return refused(count, row);
   const text = (value: unknown) => plainText(now.door, value);
   // The box says that it is done, not when: a day that stands there is the day.
-  const wish = { batch: row.batch, task: row.task, day: null, count };
+  const wish = { batch: row.batch, task: row.task, day: null, count, notDone };
   const all = { ...wish, who: text(row.who), note: text(row.note) };
   try {
     let plan = planRecord(now, all);

@@ -52,6 +52,9 @@ export const PLAN_HEADER = [
   "Harvest months",
 ] as const;
 
+/** Stands in a person's table where the day of a step would, that it is not to be done. */
+export const NOT_NEEDED = "not needed";
+
 /** What the log's column *Column* holds where the table has no column for it. */
 export const KEPT_HEADER = { count: "(count)", note: "(note)" } as const;
 

@@ -1,4 +1,5 @@
 import { linesOf } from "../../core";
+import { NOT_NEEDED } from "../host/mark";
 import type { RecordsNow } from "../reading/records-tab";
 import { stepKeyOf } from "../reading/step-of-task";
 import { columnReadAs } from "../reading/table-columns";
@@ -40,7 +41,7 @@ export function recordsArea({ records, timetable }: RecordsNow, table: number): 
     under: (wanted) =>
       matches.filter(({ header }) => header === wanted).map(({ column }) => column + 1),
     readAs({ task, after }) {
-      const what = after instanceof Date ? "day" : "count";
+      const what = after instanceof Date || after === NOT_NEEDED ? "day" : "count";
       const step = stepKeyOf(timetable, task);
       return columnReadAs(records, table, `step ${step} ${what}`)?.column ?? null;
     },

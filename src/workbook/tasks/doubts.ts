@@ -19,17 +19,17 @@ export function doubtsAbout(
   now: RecordsNow,
   {
     target: { before, earlierDay, stepName, secondLine },
-    request: { count, batch, note, who },
+    request: { count, batch, note, who, notDone },
     day,
   }: { readonly target: TaskTarget; readonly request: RecordWish; readonly day: CivilDay },
 ): Question[] {
   const asked: Asked[] = [];
   if (secondLine !== null) asked.push(secondLine);
   const step = stepName;
-  if (day > now.asOf) {
+  if (day > now.asOf && !notDone) {
     asked.push({ code: "afterToday", day: dayWords(day), today: dayWords(now.asOf) });
   }
-  if (earlierDay !== null && day < earlierDay.day) {
+  if (earlierDay !== null && day < earlierDay.day && !notDone) {
     const [earlier, before] = [earlierDay.name, dayWords(earlierDay.day)];
     asked.push({
       code: "beforeStep",

@@ -2,6 +2,7 @@ import type { CivilDay } from "../../core";
 import type { Question, RecordAnswer, RecordRequest } from "../../wire/writing";
 import type { KeptFact } from "../../wording/writing-codes";
 import { withLock } from "../host/lock";
+import { NOT_NEEDED } from "../host/mark";
 import { fittingText } from "../host/safe-text";
 import { WritingError } from "../host/writing-error";
 import { plainText, type RecordsNow } from "../reading/records-tab";
@@ -79,10 +80,12 @@ export function planRecord(
   own: OwnWrites = NOTHING_OWN,
 ): RecordPlan {
   const dayAsked = wish.day === null ? null : now.door.day("day", wish.day);
-  const target = taskTarget(now, { batchName: wish.batch, task: wish.task, day: dayAsked });
+  const notDone = wish.notDone === true;
+  const { batch: batchName, task } = wish;
+  const target = taskTarget(now, { batchName, task, day: dayAsked, notDone });
   const day = dayAsked ?? target.recordedDay ?? now.asOf;
   const planned = plannedCells(now, { target, request: wish, day, own });
-  if (target.day === null && target.count === null) {
+  if (target.day === null && (notDone || target.count === null)) {
     throw new WritingError({ code: "noColumn", task: wish.task });
   }
   const writes = planned.filter(({ before, after }) => !sameValue(before, after));
@@ -107,6 +110,7 @@ export function planRecord(
     marks: marksIn(now, target, writes),
     missesCount:
       counted &&
+      !notDone &&
       count !== null &&
       wish.count === null &&
       (recordedCount === null || own.wroteCell(count)),
@@ -156,7 +160,7 @@ function plannedCells(
       ? [planned(target.count, "")]
       : plan(target.count, countCell(now, target, request.count));
   return [
-    ...plan(target.day, dayCell(now, target, day)),
+    ...plan(target.day, request.notDone ? NOT_NEEDED : dayCell(now, target, day)),
     ...blanked,
     ...plan(target.person, request.who),
     ...plan(target.note, request.note),

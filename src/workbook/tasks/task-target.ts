@@ -13,6 +13,7 @@ type Method = NonNullable<ReturnType<ReturnType<typeof methodFinder>>>;
  * day, or a new line below.
  *
  * @param day the day that is meant; null for the one that stands there
+ * @param notDone whether it is to be said that it is not to be done
  * @throws Error when the batch or the task is not there, or two batches bear the name
  */
 export function taskTarget(
@@ -21,7 +22,13 @@ export function taskTarget(
     batchName,
     task,
     day,
-  }: { readonly batchName: string; readonly task: string; readonly day: CivilDay | null },
+    notDone,
+  }: {
+    readonly batchName: string;
+    readonly task: string;
+    readonly day: CivilDay | null;
+    readonly notDone: boolean;
+  },
 ): TaskTarget {
   const { records, timetable } = now;
   const batch = batchNamed(now, batchName);
@@ -49,7 +56,12 @@ export function taskTarget(
     before: countsBefore[countsBefore.length - 1] ?? null,
     earlierDay: earlierDay(method, step, dayOf),
     ...(ownRow(now, batch, step.key) ??
-      logTarget(now, { batch: batch.name, step, day: day ?? recordedDay })),
+      logTarget(now, {
+        batch: batch.name,
+        step,
+        // A line that says so has no day.
+        day: notDone ? null : (day ?? recordedDay),
+      })),
   };
 }
 
