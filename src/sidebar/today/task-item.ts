@@ -60,7 +60,11 @@ function notToDoButton(
   return button;
 }
 
-/** The place under a task that holds in turn the button, the form, the questions, the notice. */
+/**
+ * The place under a task that holds in turn the buttons, the form, the questions, the notice.
+ *
+ * Longer than most: each leads to another, and back.
+ */
 function markDone(options: TaskItemOptions, mark: HTMLElement): HTMLElement {
   const { context, task, asOf, lastWho, onWritten } = options;
   const holder = element("div", { class: "mark-done" });
