@@ -118,6 +118,7 @@ export const english = {
     notTaken: "Not taken",
     place: "Place",
     plants: "Plants",
+    plantsAre: "Plants are",
     readyBy: "Ready by",
     readyFrom: "Ready from",
     readyLikely: "Ready likely",
@@ -152,10 +153,12 @@ export const english = {
   },
 
   batches: {
+    about: "about",
     all: "All",
     closedWith:
       "{plants, plural, one {# plant was} other {# plants were}} still there when it was closed.",
     coming: "coming",
+    counted: "counted",
     due: "due",
     held: "Held",
     heldOf: "{held, count} of {all, count}",
@@ -332,6 +335,7 @@ export const english = {
     leftOut: "Not in the due list",
     summary: "{task}: {batch}",
     summaryPlants: "{task}: {batch}, {plants, plural, one {# plant} other {# plants}}",
+    summaryPlantsAbout: "{task}: {batch}, about {plants, plural, one {# plant} other {# plants}}",
     window: "From {from} to {by}, usually {usual}.",
   },
 
@@ -371,7 +375,7 @@ export const english = {
     lateBy: "late by {days, plural, one {# day} other {# days}}",
     lateMark: "LATE {days, plural, one {# day} other {# days}}",
     madeBy:
-      'of {day}. Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back. If a task is not to be done, write "{word}" under Count and tick Done.',
+      'of {day}. Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back. If a task is not to be done, write "{word}" under Count and tick Done. Plants with {sign} are an estimate.',
     memory: "Write",
     note: "Note",
     offTheList: "not on the list any more. Clear the row to drop it",
@@ -1508,6 +1512,7 @@ read. Without FILE an invented nursery is opened.
   },
 
   todayPage: {
+    about: "about {plants, count}",
     ahead: "Days ahead",
     byPerson: "by person",
     byPlace: "by place",
@@ -1543,6 +1548,7 @@ read. Without FILE an invented nursery is opened.
     notToDoOf: "Not to be done: {task}, {batch}",
     notToDoWritten: "Written as not to be done",
     plants: "{plants, plural, one {# plant} other {# plants}}",
+    plantsAbout: "about {plants, plural, one {# plant} other {# plants}}",
     plantsNotCounted: "plants not counted",
     print: "Print round sheet",
     readAgain: "Read again",

@@ -25,6 +25,8 @@ export interface DueTask {
   readonly task: string;
   /** Null when never counted. */
   readonly plants: number | null;
+  /** Whether nobody counted them so. */
+  readonly isEstimate: boolean;
   readonly doOn: string;
   readonly from: string;
   readonly by: string;

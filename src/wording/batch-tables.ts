@@ -98,7 +98,7 @@ export function dueTable(due: {
     columns: DUE_COLUMNS,
     headers: headers(),
     rows: due.rows.map(
-      ({ step, batch, place, plants, doOn, from, by, status, daysLate, hours }) => ({
+      ({ step, batch, place, plants, isEstimate, doOn, from, by, status, daysLate, hours }) => ({
         cells: {
           doOn,
           task: step.name,
@@ -111,6 +111,7 @@ export function dueTable(due: {
           daysLate,
           hours: hours === null ? null : Math.round(hours * 10) / 10,
           caution: step.caution || null,
+          plantsAre: plants === null ? null : isEstimate ? text.about() : text.counted(),
         },
       }),
     ),

@@ -12,9 +12,11 @@ export function dueCalendar({ rows, remarks }: DueTasks, asOf: CivilDay): string
   );
 }
 
-function summary({ step, batch, plants }: Task): string {
+function summary({ step, batch, plants, isEstimate }: Task): string {
   const facts = { task: step.name, batch };
-  return plants === null ? text.summary(facts) : text.summaryPlants({ ...facts, plants });
+  if (plants === null) return text.summary(facts);
+  const counted = { ...facts, plants };
+  return isEstimate ? text.summaryPlantsAbout(counted) : text.summaryPlants(counted);
 }
 
 function description({ from, by, doOn, daysLate, step }: Task): string {

@@ -29,6 +29,7 @@ export const DUE_COLUMNS = {
   daysLate: "count",
   hours: "hours",
   caution: "text",
+  plantsAre: "text",
 } as const satisfies Kinds;
 
 /** How a task stands on the as-of day: past its window, within it, or before it. */
@@ -53,6 +54,8 @@ export interface Task {
   readonly method: string;
   /** Plants that the work is likely to be done to, see likelyPlants; null when not known. */
   readonly plants: number | null;
+  /** Whether nobody counted them so: they are reckoned by what is likely to be lost until then. */
+  readonly isEstimate: boolean;
   /** Plants likely to pass the step: what it needs is used on them. */
   readonly passing: number | null;
   /** The usual day, or the as-of day once that is past. */
@@ -153,6 +156,7 @@ function taskFinder(projection: Projection, daysAhead: number) {
         step,
         method: method.name,
         plants,
+        isEstimate: plants !== null && plants !== state.plants,
         get passing() {
           return likely.passing;
         },

@@ -74,6 +74,8 @@ export const place = (): string => "Place";
 
 export const plants = (): string => "Plants";
 
+export const plantsAre = (): string => "Plants are";
+
 export const readyBy = (): string => "Ready by";
 
 export const readyFrom = (): string => "Ready from";
@@ -106,4 +108,4 @@ export const wasReady = (): string => "Was ready";
 
 export const were = (): string => "Were";
 
-export const headers = () => ({ batch: "Batch", batches: "Batches", between: "Stage not known", by: "By", caution: "Caution", countedOn: "Counted on", countHeld: "Count held", culled: "Culled", dayHeld: "Day held", daysLate: "Days late", dispatched: "Dispatched", doneOn: "Done on", doOn: "Do on", fewest: "Fewest", fewestReady: "Fewest ready", from: "From", given: "Given to batches", gradedOut: "Graded out", hours: "Hours", lastCount: "Last counted", lastStep: "Last step", likely: "Likely", likelyCount: "Likely count", likelyReady: "Likely ready", lostLater: "Lost later", method: "Method", month: "Month", most: "Most", mostReady: "Most ready", nextBy: "Next by", nextFrom: "Next from", nextLikely: "Next likely", nextStep: "Next step", notComeUp: "Not come up", notTaken: "Not taken", place: "Place", plants: "Plants", readyBy: "Ready by", readyFrom: "Ready from", readyLikely: "Ready likely", recordedCount: "Recorded count", recordedOn: "Recorded on", remark: "Remark", remarks: "Remark", shouldStand: "Should stand", started: "Started with", status: "Status", step: "Step", task: "Task", unexplained: "Unexplained", variety: "Variety", wasReady: "Was ready", were: "Were" });
+export const headers = () => ({ batch: "Batch", batches: "Batches", between: "Stage not known", by: "By", caution: "Caution", countedOn: "Counted on", countHeld: "Count held", culled: "Culled", dayHeld: "Day held", daysLate: "Days late", dispatched: "Dispatched", doneOn: "Done on", doOn: "Do on", fewest: "Fewest", fewestReady: "Fewest ready", from: "From", given: "Given to batches", gradedOut: "Graded out", hours: "Hours", lastCount: "Last counted", lastStep: "Last step", likely: "Likely", likelyCount: "Likely count", likelyReady: "Likely ready", lostLater: "Lost later", method: "Method", month: "Month", most: "Most", mostReady: "Most ready", nextBy: "Next by", nextFrom: "Next from", nextLikely: "Next likely", nextStep: "Next step", notComeUp: "Not come up", notTaken: "Not taken", place: "Place", plants: "Plants", plantsAre: "Plants are", readyBy: "Ready by", readyFrom: "Ready from", readyLikely: "Ready likely", recordedCount: "Recorded count", recordedOn: "Recorded on", remark: "Remark", remarks: "Remark", shouldStand: "Should stand", started: "Started with", status: "Status", step: "Step", task: "Task", unexplained: "Unexplained", variety: "Variety", wasReady: "Was ready", were: "Were" });

@@ -2,11 +2,15 @@
 
 import { count, plural } from "../runtime";
 
+export const about = (): string => "about";
+
 export const all = (): string => "All";
 
 export const closedWith = (d: { readonly plants: number }): string => plural(d.plants, { one: count(d.plants) + " plant was", other: count(d.plants) + " plants were" }) + " still there when it was closed.";
 
 export const coming = (): string => "coming";
+
+export const counted = (): string => "counted";
 
 export const due = (): string => "due";
 

@@ -10,4 +10,6 @@ export const summary = (d: { readonly task: string | number; readonly batch: str
 
 export const summaryPlants = (d: { readonly task: string | number; readonly batch: string | number; readonly plants: number }): string => d.task + ": " + d.batch + ", " + plural(d.plants, { one: count(d.plants) + " plant", other: count(d.plants) + " plants" });
 
+export const summaryPlantsAbout = (d: { readonly task: string | number; readonly batch: string | number; readonly plants: number }): string => d.task + ": " + d.batch + ", about " + plural(d.plants, { one: count(d.plants) + " plant", other: count(d.plants) + " plants" });
+
 export const window = (d: { readonly from: string | number; readonly by: string | number; readonly usual: string | number }): string => "From " + d.from + " to " + d.by + ", usually " + d.usual + ".";

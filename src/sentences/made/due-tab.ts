@@ -32,7 +32,7 @@ export const lateBy = (d: { readonly days: number }): string => "late by " + plu
 
 export const lateMark = (d: { readonly days: number }): string => "LATE " + plural(d.days, { one: count(d.days) + " day", other: count(d.days) + " days" });
 
-export const madeBy = (d: { readonly day: string | number; readonly word: string | number }): string => "of " + d.day + ". Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back. If a task is not to be done, write \"" + d.word + "\" under Count and tick Done.";
+export const madeBy = (d: { readonly day: string | number; readonly word: string | number; readonly sign: string | number }): string => "of " + d.day + ". Tick Done to record a task, and fill Count where plants are counted. Clear the box to take it back. If a task is not to be done, write \"" + d.word + "\" under Count and tick Done. Plants with " + d.sign + " are an estimate.";
 
 export const memory = (): string => "Write";
 

@@ -2,6 +2,8 @@
 
 import { count, plural, select } from "../runtime";
 
+export const about = (d: { readonly plants: number }): string => "about " + count(d.plants);
+
 export const ahead = (): string => "Days ahead";
 
 export const byPerson = (): string => "by person";
@@ -69,6 +71,8 @@ export const notToDoOf = (d: { readonly task: string | number; readonly batch: s
 export const notToDoWritten = (): string => "Written as not to be done";
 
 export const plants = (d: { readonly plants: number }): string => plural(d.plants, { one: count(d.plants) + " plant", other: count(d.plants) + " plants" });
+
+export const plantsAbout = (d: { readonly plants: number }): string => "about " + plural(d.plants, { one: count(d.plants) + " plant", other: count(d.plants) + " plants" });
 
 export const plantsNotCounted = (): string => "plants not counted";
 

@@ -1,4 +1,4 @@
-import { noPlace } from "../../sentences/made/today-page";
+import { about, noPlace } from "../../sentences/made/today-page";
 import * as text from "../../sentences/made/today-sheet";
 import type { TrendRow } from "../../wire/takes";
 import type { DueTask, TodayAnswer } from "../../wire/today";
@@ -57,7 +57,9 @@ function taskRow(task: DueTask): HTMLElement {
     {},
     element("th", { scope: "row" }, userText(task.task)),
     element("td", {}, userText(task.batch)),
-    sheet.numberCell(task.plants),
+    sheet.numberCell(task.plants, (plants) =>
+      task.isEstimate ? about({ plants }) : String(plants),
+    ),
     element("td", {}, windowText(task.from, task.by), element("br"), statusWords(task)),
     element("td", { class: "blank" }),
     sheet.countBlank(task.counted),

@@ -9,8 +9,9 @@ export function statusWords({ status, daysLate }: DueTask): string {
 }
 
 /** That they are not counted where nobody counted them: that is not none. */
-export function plantsWords({ plants }: DueTask): string {
-  return plants === null ? text.plantsNotCounted() : text.plants({ plants });
+export function plantsWords({ plants, isEstimate }: DueTask): string {
+  if (plants === null) return text.plantsNotCounted();
+  return isEstimate ? text.plantsAbout({ plants }) : text.plants({ plants });
 }
 
 /** Null where not known. @example hoursWords({ hours: 1.3 }) // "1.3 hours of one person" */

@@ -36,6 +36,7 @@ export function todayAnswer({ daysAhead }: DaysAheadRequest): TodayAnswer {
         place: task.place,
         task: task.step.name,
         plants: task.plants,
+        isEstimate: task.isEstimate,
         doOn: isoDay(task.doOn),
         from: isoDay(task.from),
         by: isoDay(task.by),

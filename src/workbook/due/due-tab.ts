@@ -135,11 +135,11 @@ function dueTab(
     return { entry, cells: isLine ? lines.cellsOf(entry, first + at) : offTheList(entry) };
   });
   const all = [...rows, ...below];
-  const { what, place, note, who, from, by, state } = DUE_COLUMN;
+  const { what, place, plants, note, who, from, by, state } = DUE_COLUMN;
   return {
     firstWords: FIRST_WORDS.due,
     madeBy: [
-      `${FIRST_WORDS.due} ${text.madeBy({ day: dayWords(now.asOf), word: NOT_NEEDED })}`,
+      `${FIRST_WORDS.due} ${text.madeBy({ day: dayWords(now.asOf), word: NOT_NEEDED, sign: ABOUT_SIGN })}`,
       recordsRemarks(due.remarks, "page") ?? "",
     ]
       .join(" ")
@@ -164,6 +164,10 @@ function dueTab(
       [note - 1]: "@",
       [from - 1]: DAY_FORMAT,
       [by - 1]: DAY_FORMAT,
+    },
+    rowFormats: {
+      column: plants - 1,
+      formats: all.map((_, at) => (tasks[at]?.isEstimate ? ABOUT_FORMAT : COUNT_FORMAT)),
     },
     wrapped: [what, place, note, state].map((column) => column - 1),
     middle: true,
@@ -282,6 +286,11 @@ function offTheList(entry: DueEntry): RowCells {
     caution: as("caution"),
   };
 }
+
+/** Before a number that nobody counted. The cell holds the number alone, for formulas. */
+const ABOUT_SIGN = "~";
+const COUNT_FORMAT = "0";
+const ABOUT_FORMAT = `"${ABOUT_SIGN}"0`;
 
 /** First in Written, where the column of signs shows it. */
 const OFF_SIGN = "–";

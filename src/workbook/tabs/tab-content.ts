@@ -36,6 +36,8 @@ export interface TabContent {
   readonly widths: readonly number[];
   /** Columns, from 0, whose number format is set whole. */
   readonly formats: Readonly<Record<number, string>>;
+  /** A column, from 0, whose rows below the header have each its own number format. */
+  readonly rowFormats?: { readonly column: number; readonly formats: readonly string[] };
   /** Columns, from 0, whose texts go on in further lines rather than beyond the cell. */
   readonly wrapped?: readonly number[];
   /** Whether texts stand in the middle of rows that others have made higher. */
@@ -127,7 +129,7 @@ export function makeRoom(sheet: Sheet, { rows, widths, tall = 0 }: TabContent, b
 }
 
 export function setFormats(sheet: Sheet, content: TabContent): void {
-  const { rows, widths, formats, wrapped, middle } = content;
+  const { rows, widths, formats, rowFormats, wrapped, middle } = content;
   const spilled = Math.min(FORMATTED_BELOW, sheet.getMaxRows() - 1);
   if (middle) {
     sheet.getRange(1, 1, rows.length + 1, widths.length).setVerticalAlignment("middle");
@@ -140,6 +142,10 @@ export function setFormats(sheet: Sheet, content: TabContent): void {
     if (look === undefined) continue;
     sheet.getRange(2, first + 1, Math.max(1, rows.length, spilled), count).setNumberFormat(look);
   }
+  if (rowFormats === undefined || rowFormats.formats.length === 0) return;
+  sheet
+    .getRange(FIRST_BELOW_HEADER, rowFormats.column + 1, rowFormats.formats.length, 1)
+    .setNumberFormats(rowFormats.formats.map((format) => [format]));
 }
 
 /** What a person changes as they like afterwards: the header in bold and in view, and the widths. */

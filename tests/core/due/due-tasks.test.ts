@@ -68,6 +68,7 @@ describe("a task's window", () => {
       ...{
         variety: "",
         plants: 120,
+        isEstimate: false,
         passing: 120,
         from: "2026-03-11",
         by: "2026-03-19",
