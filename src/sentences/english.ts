@@ -996,6 +996,8 @@ read. Without FILE an invented nursery is opened.
       "Columns of days left alone, because we can't tell of what: {columns, list}. Say it in the argument columns.",
     jobNeverRecorded:
       "{step} is not listed: nothing is written about it in any batch, and it is past in {batches, plural, one {# batch} other {# batches}}. Do you do it? Write its day for one batch, and it is asked for in all.",
+    looksHidden:
+      "{looks, plural, one {# look is} other {# looks are}} hidden: looks are switched off in Set up.",
     methodsAsked: "Set up asks which method is meant.",
     moreColumns: "{more, count} more",
     moreOfCell: "{batches, count} more (see BATCH_CHECK)",
@@ -1084,6 +1086,8 @@ read. Without FILE an invented nursery is opened.
     line: "settings, last set up {at} by version {version}. Change the second column.",
     lineLost:
       '{settings} has lost its line "{label}". Make the tabs again in Set up to get it back',
+    looks:
+      'Steps at which you only look, such as bud break, on the due list and in Today: "{shown}" or "{hidden}"',
     people:
       'How to call grafters and crew: "{initials}" or "{names}". Customers, and Who in the write log, stay as written',
     recordsTab: "The tab with your table of batches",
@@ -1146,7 +1150,7 @@ read. Without FILE an invented nursery is opened.
     mayChange: "You can change what stands below. You don't have to.",
     methods: "Methods used here",
     methodsHint: "Your timetable gets the steps of those that are ticked.",
-    moreChoices: "Methods, comparisons, names, more tabs",
+    moreChoices: "Methods, comparisons, names, looks, more tabs",
     moreTabs: "More tabs to make",
     moved: "Moved out of the way:",
     movedTo: "{from} to {to}",
@@ -1175,6 +1179,7 @@ read. Without FILE an invented nursery is opened.
       'Set up. Your records are in {records}. All answers are for {asOf}. If you change something on this page, press "{button}". Your own table stays as it is.',
     setUpTimetable:
       'Set up. Your records are in {records}, your timetable in {timetable}. All answers are for {asOf}. If you change something on this page, press "{button}". Your own tables stay as they are.',
+    showLooks: "List looks, such as bud break, among what is due",
     sureGuessed: "A guess, please check.",
     sureLeft: "Left alone.",
     sureLikely: "Likely.",

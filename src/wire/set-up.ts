@@ -16,6 +16,8 @@ export interface SetUpState {
   readonly daysAhead: number;
   /** Whether people are called by their initials. */
   readonly initials: boolean;
+  /** Whether looks are listed among what is due. */
+  readonly looks: boolean;
 }
 
 export interface TabCandidate {
@@ -85,6 +87,8 @@ export interface SetUpRequest {
   readonly compareBy?: string | undefined;
   /** Whether people are called by their initials; left out to leave it as it is. */
   readonly initials?: boolean | undefined;
+  /** Whether looks are listed; left out to leave it as it is. */
+  readonly looks?: boolean | undefined;
   /** Keys of tabs that are made on choice, beside those that are there. */
   readonly tabs?: readonly string[];
 }

@@ -16,6 +16,7 @@ export const RECORDS_REMARKS: SentencesOf<LeftOut> = {
     return [said, ...cautions].join(" ");
   },
   "job-never-recorded": (facts) => text.jobNeverRecorded(facts),
+  "looks-hidden": text.looksHidden,
   "no-such-columns": ({ columns }, where) => {
     const told = columns.map((one) => text.toldAs(shortFacts(one)));
     return where === "cell"

@@ -31,7 +31,7 @@ export const opened: OpenAnswer = {
   inTheWay: [],
   setUp: {
     ...{ recordsTab: "Records", timetableTab: null },
-    ...{ asOf: "2026-11-25", level: 0.8, daysAhead: 14, initials: false },
+    ...{ asOf: "2026-11-25", level: 0.8, daysAhead: 14, initials: false, looks: true },
   },
   candidates: [
     { tab: "Records", rows: 64 },

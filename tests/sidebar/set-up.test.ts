@@ -49,7 +49,7 @@ const others = (tab: string, rows: number) =>
 /** Where the person chooses nothing of it: nobody is ranked. */
 const usualMethod = (method: string) =>
   text.usualMethod({ batches: columns.withoutMethod, method });
-const USUAL = { words: [], tables: [], compareBy: "Var.", initials: false, tabs: [] };
+const USUAL = { words: [], tables: [], compareBy: "Var.", initials: false, looks: true, tabs: [] };
 const requestsOf = (call: string) =>
   sidebar.asked.filter(({ name }) => name === call).map(({ request }) => request);
 

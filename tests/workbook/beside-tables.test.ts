@@ -88,7 +88,7 @@ describe("tables beside the records", () => {
   it("are kept in the table of words, and read so from then on", () => {
     const nursery = open();
     nursery.ask("sidebarSetUp", { ...ONCE, tables: [orders] });
-    expect(nursery.values(SETTINGS).slice(10, 15)).toEqual([
+    expect(nursery.values(SETTINGS).slice(11, 16)).toEqual([
       ["Orders", "Wishes", "tab", ""],
       ["Orders: Customer", "Zu wem", "header", ""],
       ["Orders: Wanted", "Pieces", "header", ""],
@@ -109,7 +109,7 @@ describe("tables beside the records", () => {
       ...ONCE,
       tables: [{ table: "orders", tab: "", columns: [{ header: "Sent", readAs: "Delivered" }] }],
     });
-    expect(nursery.values(SETTINGS).slice(10, 15)).toEqual([
+    expect(nursery.values(SETTINGS).slice(11, 16)).toEqual([
       ["Orders: Customer", "Zu wem", "header", ""],
       ["Orders: Wanted", "Pieces", "header", ""],
       ["Orders: By", "Fetch", "header", ""],

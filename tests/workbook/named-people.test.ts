@@ -165,15 +165,16 @@ describe("the settings tab", () => {
     const columns = [{ header: "Sort of plant", readAs: "Variety" }];
     nursery.ask("sidebarSetUp", { ...ONCE, columns });
     const settings = nursery.sheet(SETTINGS);
-    expect(nursery.values(SETTINGS)[10]?.slice(0, 2)).toEqual(["Variety", "Sort of plant"]);
-    settings.deleteRows(8, 2);
+    expect(nursery.values(SETTINGS)[11]?.slice(0, 2)).toEqual(["Variety", "Sort of plant"]);
+    settings.deleteRows(8, 3);
     expect(nursery.ask("sidebarToday", { daysAhead: 7 }).tasks.length).toBeGreaterThan(0);
     expect(nursery.ask("sidebarTakes", { by: "" }).by).toBe("Sort of plant");
     nursery.ask("sidebarSetUp", { ...ONCE, initials: true });
-    const rows = nursery.values(SETTINGS).slice(7, 11);
+    const rows = nursery.values(SETTINGS).slice(7, 12);
     expect(rows.map((row) => row.slice(0, 2))).toEqual([
       ["Takes compared by", ""],
       ["People", "initials"],
+      ["Looks", "shown"],
       ["Our name", "Your word"],
       ["Variety", "Sort of plant"],
     ]);

@@ -160,6 +160,7 @@ describe("Set up", () => {
       level: 0.9,
       daysAhead: 21,
       initials: false,
+      looks: true,
     });
     expect(nursery.snapshot("Nursery timetable")).toBe(timetable);
     expect(nursery.tabs().filter((name) => name.includes("(being made)"))).toEqual([]);

@@ -87,7 +87,7 @@ describe("the settings", () => {
     const sheet = sheetOf(nursery);
     sheet.getRange("B4").setFormula("=DATE(2026;11;25)");
     sheet.getRange("B5").setValue(0.9);
-    const rows = sheet.getRange("A3:C11");
+    const rows = sheet.getRange("A3:C12");
     const formulas = rows.getFormulas();
     const cells: unknown[][] = rows
       .getValues()
@@ -96,13 +96,13 @@ describe("the settings", () => {
     await nursery.w.settled();
     expect(nursery.ask("sidebarOpen", null).setUp).toEqual({
       ...{ recordsTab: "Records", timetableTab: null, asOf: "2026-11-25", level: 0.9 },
-      ...{ daysAhead: 7, initials: false },
+      ...{ daysAhead: 7, initials: false, looks: true },
     });
     nursery.ask("sidebarSetUp", ONCE);
     await nursery.w.settled();
-    expect(sheet.getRange("A3:A11").getValues().flat()).toEqual([
+    expect(sheet.getRange("A3:A12").getValues().flat()).toEqual([
       ...["Records tab", "As-of day", "Level", "Days ahead", "Timetable tab"],
-      ...["Takes compared by", "People", "Our name", "Leave alone"],
+      ...["Takes compared by", "People", "Looks", "Our name", "Leave alone"],
     ]);
     expect(sheet.getRange("B4").getFormula()).toBe("=DATE(2026,11,25)");
     expect(sheet.getRange("B5").getValue()).toBe(0.9);
@@ -138,7 +138,7 @@ describe("the settings", () => {
     await nursery.w.settled();
     expect(sheet.getRange("A4:C4").getValues()).toEqual([["Our year", 2026, "for the printer"]]);
     expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain(
-      "'Nursery settings'!$B$5,'Nursery settings'!$B$6,'Nursery settings'!$A$11:$C$211",
+      "'Nursery settings'!$B$5,'Nursery settings'!$B$6,'Nursery settings'!$A$12:$C$212",
     );
     expect(nursery.sheet("Plan O-1").getRange("A5").getFormula()).toContain("$B$5");
     expect(nursery.ask("sidebarOpen", null).setUp?.asOf).toBe("2026-11-25");
@@ -158,17 +158,18 @@ describe("the settings", () => {
     const nursery = openNursery([smallRecords()], { newRows: 60, live: true });
     nursery.ask("sidebarSetUp", { ...ONCE, columns: [told] });
     const sheet = sheetOf(nursery);
-    sheet.deleteRows(8, 2);
+    sheet.deleteRows(8, 3);
     // Told columns stand where the newer settings will: they are none of them.
     expect(nursery.value(SETTINGS, "A9")).toBe("Leave alone");
     expect(nursery.ask("sidebarOpen", null).setUp?.initials).toBe(false);
     nursery.sheet("Records").getRange("Z1").setFormula("='Nursery settings'!$A$9");
     nursery.ask("sidebarSetUp", ONCE);
     await nursery.w.settled();
-    expect(sheet.getRange("A7:B11").getValues()).toEqual([
+    expect(sheet.getRange("A7:B12").getValues()).toEqual([
       ["Timetable tab", ""],
       ["Takes compared by", ""],
       ["People", "names"],
+      ["Looks", "shown"],
       ["Our name", "Your word"],
       ["Leave alone", "Note"],
     ]);
@@ -176,7 +177,7 @@ describe("the settings", () => {
       settingsTab.people({ initials: "initials", names: "names" }),
     );
     expect(nursery.sheet("Records").getRange("Z1").getValue()).toBe("Leave alone");
-    expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain("$A$10:$C$210");
+    expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain("$A$11:$C$211");
   });
 });
 

@@ -12,37 +12,37 @@ describe("told words of an older add-in", () => {
     nursery.ask("sidebarSetUp", { ...ONCE, columns: [told] });
     const sheet = nursery.sheet(SETTINGS);
     // As it was made before: two columns, 40 rows.
-    sheet.deleteRows(52, 160);
-    sheet.getRange("A10:D10").setValues([["Our column", "Header in your sheet", "By hand", ""]]);
-    sheet.getRange("C11").setValue("the old hand's");
-    sheet.getRange("A52:C52").setValues([["Our year", 2026, "for the printer"]]);
-    nursery.sheet("Records").getRange("Z1").setFormula("='Nursery settings'!$A$52");
+    sheet.deleteRows(53, 160);
+    sheet.getRange("A11:D11").setValues([["Our column", "Header in your sheet", "By hand", ""]]);
+    sheet.getRange("C12").setValue("the old hand's");
+    sheet.getRange("A53:C53").setValues([["Our year", 2026, "for the printer"]]);
+    nursery.sheet("Records").getRange("Z1").setFormula("='Nursery settings'!$A$53");
     expect(nursery.ask("sidebarColumns", { tab: "Records" }).columns).toContainEqual(
       expect.objectContaining({ header: "Note", readAs: null, sure: "told" }),
     );
     nursery.ask("sidebarSetUp", ONCE);
     await nursery.w.settled();
-    expect(sheet.getRange("A10:C11").getValues()).toEqual([
+    expect(sheet.getRange("A11:C12").getValues()).toEqual([
       ["Our name", "Your word", "What it is"],
       ["Leave alone", "Note", "header"],
     ]);
-    expect(sheet.getRange("A212:C212").getValues()).toEqual([
+    expect(sheet.getRange("A213:C213").getValues()).toEqual([
       ["Our year", 2026, "for the printer"],
     ]);
     expect(nursery.sheet("Records").getRange("Z1").getValue()).toBe("Our year");
-    expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain("$A$10:$C$210");
+    expect(nursery.sheet("Stages").getRange("A3").getFormula()).toContain("$A$11:$C$211");
   });
 
   it("are kept by Set up, words in cells too where another tab is read", () => {
     const nursery = openNursery([smallRecords(), moreRecords()], { newRows: 60 });
     nursery.ask("sidebarSetUp", { ...ONCE, columns: [told] });
     const sheet = nursery.sheet(SETTINGS);
-    sheet.getRange("A12:C13").setValues([
+    sheet.getRange("A13:C14").setValues([
       ["North", "N", "value"],
       ["North", "Noth", "not the same"],
     ]);
     nursery.ask("sidebarSetUp", { ...ONCE, tab: "More" });
-    expect(sheet.getRange("A11:C13").getValues()).toEqual([
+    expect(sheet.getRange("A12:C14").getValues()).toEqual([
       ["North", "N", "value"],
       ["North", "Noth", "not the same"],
       ["", "", ""],
@@ -61,7 +61,7 @@ it("headers of another table, told in the settings, have its tab found and writt
   expect(nursery.ask("sidebarOrders", null).ordersTab).toBeNull();
   nursery
     .sheet(SETTINGS)
-    .getRange("A11:C14")
+    .getRange("A12:C15")
     .setValues([
       ["Orders: Order", "Nr.", "header"],
       ["Orders: Customer", "Zu wem", "header"],
@@ -117,7 +117,7 @@ it("every call reads every table beside the records by what the settings tell of
     head.map((one, column) => [`${name}: ${one}`, strange(column), "header"]),
   );
   expect(answers(renamed)).not.toEqual(answers(plain));
-  renamed.sheet(SETTINGS).getRange(11, 1, lines.length, 3).setValues(lines);
+  renamed.sheet(SETTINGS).getRange(12, 1, lines.length, 3).setValues(lines);
   expect(answers(plain)[2]).toEqual([]);
   expect(answers(renamed)).toEqual(answers(plain));
 });

@@ -51,7 +51,7 @@ describe("words in cells that only the person knows", () => {
     });
     await nursery.w.settled();
     expect(answer.words).toMatchObject({ methods: [], pairs: [], more: 0 });
-    expect(nursery.values(SETTINGS).slice(10, 15)).toEqual([
+    expect(nursery.values(SETTINGS).slice(11, 16)).toEqual([
       ["Cocoa cleft graft", "Cleft", "value", ""],
       ["Leave alone", "Own way", "value", ""],
       ["Mango stone graft", "Mango", "value", ""],
@@ -76,7 +76,7 @@ describe("words in cells that only the person knows", () => {
     nursery.ask("sidebarSetUp", { ...ONCE, columns, words: [value("Cleft", null)] });
     nursery.ask("sidebarSetUp", { ...ONCE, words: [value("Cleft", "Cocoa cleft graft")] });
     nursery.ask("sidebarSetUp", { ...ONCE, words: [value("Cleft", "Cocoa cleft graft")] });
-    expect(nursery.values(SETTINGS).slice(10)).toEqual([
+    expect(nursery.values(SETTINGS).slice(11)).toEqual([
       ["Leave alone", "Grafter", "header", ""],
       ["Cocoa cleft graft", "Cleft", "value", ""],
     ]);

@@ -41,6 +41,8 @@ export interface DueQuestion {
   readonly asOf: CivilDay;
   /** How far to look ahead, whole days, 0 or more. */
   readonly daysAhead: number;
+  /** Whether looks are left out, and only how many there are is said; they are listed if left out. */
+  readonly withoutLooks?: boolean;
 }
 
 /** A step of a batch that has to be done. */
@@ -115,11 +117,14 @@ export function dueTasks(question: DueQuestion, believing?: Forecaster): DueTask
       tasks.push(...taskAt(state, index));
     }
   }
+  const shown = question.withoutLooks ? tasks.filter((task) => !isLook(task)) : tasks;
+  const looks = tasks.length - shown.length;
   return {
-    rows: tasks.sort(inTurn),
+    rows: shown.sort(inTurn),
     remarks: [
       ...leftOutOfOpen(question),
       ...never.values(),
+      ...(looks === 0 ? [] : [{ code: "looks-hidden", looks } as const]),
       ...careByPlace(open, asOf, recordedAt),
     ],
   };
@@ -183,10 +188,13 @@ function recordedSteps({ batches, stepKeys }: Records): (key: string) => boolean
 
 const STATUS_ORDER: Readonly<Record<DueStatus, number>> = { late: 0, due: 1, coming: 2 };
 
+function isLook({ step }: Task): boolean {
+  return step.kind === "look";
+}
+
 function inTurn(a: Task, b: Task): number {
-  const isLook = ({ step }: Task) => Number(step.kind === "look");
   return (
-    isLook(a) - isLook(b) ||
+    Number(isLook(a)) - Number(isLook(b)) ||
     a.doOn - b.doOn ||
     STATUS_ORDER[a.status] - STATUS_ORDER[b.status] ||
     b.daysLate - a.daysLate ||

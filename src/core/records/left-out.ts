@@ -50,6 +50,12 @@ export interface CareToday {
   readonly batches: number;
 }
 
+/** Looks that would be due, where a nursery has switched them off. */
+export interface LooksHidden {
+  readonly code: "looks-hidden";
+  readonly looks: number;
+}
+
 /** What no answer may leave out without a word; part of the remarks of each. */
 export type LeftOut =
   | RowsLeftOut
@@ -57,6 +63,7 @@ export type LeftOut =
   | TimetableLeftOut
   | MethodsUnread
   | JobNeverRecorded
+  | LooksHidden
   | CareToday;
 
 /** A remark on what could not be used of a timetable, if anything. */

@@ -22,6 +22,8 @@ export interface WorkPlanQuestion {
   readonly days: number;
   readonly crew: CrewReading;
   readonly closedDays: ClosedDaysReading;
+  /** As in DueQuestion. */
+  readonly withoutLooks?: boolean;
 }
 
 /** The columns of a row of the plan. */
@@ -68,12 +70,12 @@ const DAYS_BEYOND = 60;
  * @throws InputError "days-out-of-range"
  */
 export function plannedWork(question: WorkPlanQuestion): PlannedWork {
-  const { records, timetable, asOf, days, crew, closedDays } = question;
+  const { records, timetable, asOf, days, crew, closedDays, withoutLooks = false } = question;
   if (!(days >= 1 && days <= MOST_DAYS)) {
     throw new InputError({ code: "days-out-of-range", most: MOST_DAYS, found: days });
   }
   const end = daysLater(asOf, days - 1);
-  const due = dueTasks({ records, timetable, asOf, daysAhead: days - 1 });
+  const due = dueTasks({ records, timetable, asOf, daysAhead: days - 1, withoutLooks });
   const tasks = [...due.rows].sort(inTaskOrder);
   const timed = tasks.filter((task): task is TimedTask => task.hours !== null && task.hours > 0);
   const persons = crew.crew.map(({ name }) => name);

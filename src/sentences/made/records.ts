@@ -10,6 +10,8 @@ export const columnsLeftAlone = (d: { readonly columns: readonly string[] }): st
 
 export const jobNeverRecorded = (d: { readonly step: string | number; readonly batches: number }): string => d.step + " is not listed: nothing is written about it in any batch, and it is past in " + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" }) + ". Do you do it? Write its day for one batch, and it is asked for in all.";
 
+export const looksHidden = (d: { readonly looks: number }): string => plural(d.looks, { one: count(d.looks) + " look is", other: count(d.looks) + " looks are" }) + " hidden: looks are switched off in Set up.";
+
 export const methodsAsked = (): string => "Set up asks which method is meant.";
 
 export const moreColumns = (d: { readonly more: number }): string => count(d.more) + " more";

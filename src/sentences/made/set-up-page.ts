@@ -68,7 +68,7 @@ export const methods = (): string => "Methods used here";
 
 export const methodsHint = (): string => "Your timetable gets the steps of those that are ticked.";
 
-export const moreChoices = (): string => "Methods, comparisons, names, more tabs";
+export const moreChoices = (): string => "Methods, comparisons, names, looks, more tabs";
 
 export const moreTabs = (): string => "More tabs to make";
 
@@ -113,6 +113,8 @@ export const recordsTab = (): string => "Tab with your records";
 export const setUp = (d: { readonly records: string | number; readonly asOf: string | number; readonly button: string | number }): string => "Set up. Your records are in " + d.records + ". All answers are for " + d.asOf + ". If you change something on this page, press \"" + d.button + "\". Your own table stays as it is.";
 
 export const setUpTimetable = (d: { readonly records: string | number; readonly timetable: string | number; readonly asOf: string | number; readonly button: string | number }): string => "Set up. Your records are in " + d.records + ", your timetable in " + d.timetable + ". All answers are for " + d.asOf + ". If you change something on this page, press \"" + d.button + "\". Your own tables stay as they are.";
+
+export const showLooks = (): string => "List looks, such as bud break, among what is due";
 
 export const sureGuessed = (): string => "A guess, please check.";
 

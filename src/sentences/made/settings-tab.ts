@@ -14,6 +14,8 @@ export const line = (d: { readonly at: string | number; readonly version: string
 
 export const lineLost = (d: { readonly settings: string | number; readonly label: string | number }): string => d.settings + " has lost its line \"" + d.label + "\". Make the tabs again in Set up to get it back";
 
+export const looks = (d: { readonly shown: string | number; readonly hidden: string | number }): string => "Steps at which you only look, such as bud break, on the due list and in Today: \"" + d.shown + "\" or \"" + d.hidden + "\"";
+
 export const people = (d: { readonly initials: string | number; readonly names: string | number }): string => "How to call grafters and crew: \"" + d.initials + "\" or \"" + d.names + "\". Customers, and Who in the write log, stay as written";
 
 export const recordsTab = (): string => "The tab with your table of batches";

@@ -11,13 +11,21 @@ export interface CompareChoice {
   readonly elements: readonly HTMLElement[];
   /** A header; "" for no tab. */
   compareBy(): string;
+  /** Whether looks are to be listed. */
+  looks(): boolean;
 }
 
-/** By what the tab of takes compared is made, and how people are called: nobody is ranked unasked. */
+/**
+ * By what the tab of takes compared is made, how people are called, and whether looks are listed: nobody
+ * is ranked unasked.
+ */
 export function compareChoice(
   { comparable, compareBy }: ColumnsAnswer,
   people: PeopleShown,
+  showsLooks: boolean,
 ): CompareChoice {
+  const looks = element("input", { type: "checkbox" });
+  looks.checked = showsLooks;
   const select = choice(
     [
       ...comparable.map((one) => ({
@@ -40,8 +48,10 @@ export function compareChoice(
       warning,
       initialsTick(people),
       element("small", {}, text.inTabsToo()),
+      element("label", { class: "tick" }, looks, ` ${text.showLooks()}`),
     ],
     compareBy: () => select.value,
+    looks: () => looks.checked,
   };
 }
 

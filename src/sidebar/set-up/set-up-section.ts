@@ -86,7 +86,8 @@ export function setUpSection(context: SidebarContext): Section {
         const answer = await call("sidebarColumns", { tab, timetable: own });
         const words = wordsForm(answer.words, people);
         const form = columnsForm(answer, people, { words: () => void askWords(), change: tell });
-        const compare = compareChoice(answer, people);
+        const showsLooks = state.now.opened?.setUp?.looks ?? true;
+        const compare = compareChoice(answer, people, showsLooks);
         const tables = tablesForm({ people, ask: (told, show) => void askTables(told, show) });
         state.set({
           columns: { form, words, compare, tables },
@@ -209,6 +210,7 @@ export function setUpSection(context: SidebarContext): Section {
         words,
         compareBy: read.compare.compareBy(),
         initials: people.byInitials(),
+        looks: read.compare.looks(),
         tabs: more.chosen(),
       });
       read.words.askRest(answer.words);

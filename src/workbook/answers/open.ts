@@ -43,6 +43,7 @@ export function openAnswer(): OpenAnswer {
             level: levelSet(settings),
             daysAhead: daysAheadSet(settings),
             initials: settings.initials,
+            looks: settings.looks,
           },
     candidates: recordTabCandidates(
       tabs.filter(({ name }) => !beside.has(name)),

@@ -30,6 +30,7 @@ export const setUpCalls: AnswerersOf<SetUpCalls> = {
       methods: texts,
       compareBy: textIfSent,
       initials: yesOrNoIfSent,
+      looks: yesOrNoIfSent,
       tabs: texts,
     },
     answer: setUp,

@@ -68,6 +68,7 @@ export function dueNow(now: RecordsNow, daysAhead?: number): DueTasks {
     records: now.records,
     timetable: now.timetable,
     asOf: now.asOf,
+    withoutLooks: !now.settings.looks,
     daysAhead:
       daysAhead ??
       wholeNumberArgument(LABEL.daysAhead, now.door.cell(now.settings.daysAhead), USUAL_DAYS_AHEAD),

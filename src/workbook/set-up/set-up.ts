@@ -153,6 +153,7 @@ function checked(
     columns,
     compareBy: request.compareBy === "" ? NO_TAB : (request.compareBy ?? kept),
     initials: request.initials ?? before?.initials ?? false,
+    looks: request.looks ?? before?.looks ?? true,
   };
   // Read as it will be read, so that a table that can't be is met with before anything is made.
   const { records } = readTab(workbook, {

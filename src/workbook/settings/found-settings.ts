@@ -14,12 +14,17 @@ export const LABEL = {
   timetableTab: "Timetable tab",
   compareBy: "Takes compared by",
   people: "People",
+  looks: "Looks",
 } as const;
 export type SettingName = keyof typeof LABEL;
 export const SETTING_NAMES = Object.keys(LABEL) as readonly SettingName[];
 
 /** Those that the tab of an older add-in lacks. */
-export const NEWER_NAMES = ["compareBy", "people"] as const satisfies readonly SettingName[];
+export const NEWER_NAMES = [
+  "compareBy",
+  "people",
+  "looks",
+] as const satisfies readonly SettingName[];
 
 /** Rows of the settings tab as we make it, from 0. */
 export const MADE_ROW: Readonly<Record<SettingName | "header" | "columnsHeader", number>> = {
@@ -31,7 +36,8 @@ export const MADE_ROW: Readonly<Record<SettingName | "header" | "columnsHeader",
   timetableTab: 6,
   compareBy: 7,
   people: 8,
-  columnsHeader: 9,
+  looks: 9,
+  columnsHeader: 10,
 };
 
 /** Where the settings stand by now, rows and columns from 0; null for a row that is gone. */
@@ -43,7 +49,7 @@ export interface FoundSettings {
   readonly row: Readonly<Record<SettingName | "columnsHeader", number | null>>;
   /** Whether nothing is gone and the told columns stand below all settings. */
   readonly isOrderly: boolean;
-  /** Whether it is in order as an older add-in made it, without the newer settings. */
+  /** Whether it is in order as an older add-in made it, without the newer settings or the newest of them. */
   readonly isOlder: boolean;
 }
 
@@ -86,15 +92,18 @@ export function findSettings(values: Values): FoundSettings {
   >;
   const isAbove = (one: number | null) =>
     one !== null && row.columnsHeader !== null && one < row.columnsHeader;
-  const newer = new Set<SettingName>(NEWER_NAMES);
+  const isMissing = (name: SettingName) => row[name] === null;
+  const newer = new Set<SettingName>(NEWER_NAMES.filter(isMissing));
   return {
     labels,
     values: valuesAt === -1 ? labels + 1 : valuesAt,
     whats: (valuesAt === -1 ? labels + 1 : valuesAt) + 1,
     row,
     isOrderly: SETTING_NAMES.every((name) => isAbove(row[name])),
-    isOlder: SETTING_NAMES.every((name) =>
-      newer.has(name) ? row[name] === null : isAbove(row[name]),
-    ),
+    // What lacks one in the middle was changed by a person: they came one after another.
+    isOlder:
+      newer.size > 0 &&
+      NEWER_NAMES.slice(-newer.size).every(isMissing) &&
+      SETTING_NAMES.every((name) => newer.has(name) || isAbove(row[name])),
   };
 }

@@ -48,6 +48,8 @@ export interface Settings {
   readonly compareBy: string;
   /** Whether people are called by their initials. */
   readonly initials: boolean;
+  /** Whether looks are listed among what is due. */
+  readonly looks: boolean;
   /** What was told of words, as the columns argument takes it. */
   readonly columns: readonly ToldRow[];
 }
@@ -58,11 +60,14 @@ export type ToldRow = readonly [name: string, word: string, as: ToldAs];
 // What the settings may hold is read back, as NO_TAB is: a format, in no language.
 const NAMES = "names";
 const INITIALS = "initials";
+const SHOWN = "shown";
+const HIDDEN = "hidden";
 
 /** What stands beside the settings that the tab of an older add-in lacks. */
 const WHAT_FOR = {
   compareBy: () => text.compareBy({ noTab: NO_TAB }),
   people: () => text.people({ initials: INITIALS, names: NAMES }),
+  looks: () => text.looks({ shown: SHOWN, hidden: HIDDEN }),
 } as const;
 
 const USUAL_LEVEL = 0.8;
@@ -121,6 +126,7 @@ export function readSettings(workbook: Workbook): Settings | null {
     compareBy: String(value("compareBy")).trim(),
     // Whatever else was typed there, such as the word in another language, was not typed for names.
     initials: people !== "" && people.toLowerCase() !== NAMES,
+    looks: String(value("looks")).trim().toLowerCase() !== HIDDEN,
     columns: toldIn(cells, found),
   };
 }
@@ -189,7 +195,7 @@ export function settingCells(workbook: Workbook): SettingCells {
 /** What Set up settles; the rest is the person's. */
 export type Settled = Pick<
   Settings,
-  "recordsTab" | "timetableTab" | "columns" | "compareBy" | "initials"
+  "recordsTab" | "timetableTab" | "columns" | "compareBy" | "initials" | "looks"
 >;
 
 /**
@@ -224,6 +230,7 @@ export function writeSettings(sheet: Sheet, settled: Settled, setUpAt: string): 
   line(rowOf("timetableTab"))[1] = safeText(settled.timetableTab ?? "");
   line(rowOf("compareBy"))[1] = safeText(settled.compareBy);
   line(rowOf("people"))[1] = settled.initials ? INITIALS : NAMES;
+  line(rowOf("looks"))[1] = settled.looks ? SHOWN : HIDDEN;
   // The labels too, since a tab of an older add-in lacks some and people rename them.
   for (const name of SETTING_NAMES) line(rowOf(name))[0] = safeText(LABEL[name]);
   line(top).splice(0, 3, ...TOLD_HEADER.map(safeText));
@@ -248,10 +255,11 @@ export function writeSettings(sheet: Sheet, settled: Settled, setUpAt: string): 
 function withNewerRows(sheet: Sheet, found: FoundSettings): FoundSettings {
   const { columnsHeader: told } = found.row;
   if (!found.isOlder || told === null) return found;
-  sheet.insertRowsBefore(told + 1, NEWER_NAMES.length);
+  const lacking = NEWER_NAMES.filter((name) => found.row[name] === null);
+  sheet.insertRowsBefore(told + 1, lacking.length);
   sheet
-    .getRange(told + 1, 1, NEWER_NAMES.length, SETTINGS_HEADER.length)
-    .setValues(NEWER_NAMES.map((name) => [LABEL[name], "", WHAT_FOR[name]()]));
+    .getRange(told + 1, 1, lacking.length, SETTINGS_HEADER.length)
+    .setValues(lacking.map((name) => [LABEL[name], "", WHAT_FOR[name]()]));
   return findSettings(sheet.getDataRange().getValues());
 }
 
@@ -304,7 +312,7 @@ function inOrder(
 
 /** The settings tab as it is first made, following the person's own settings where they have such. */
 export function settingsTab(
-  { recordsTab, timetableTab, columns, compareBy, initials }: Settled,
+  { recordsTab, timetableTab, columns, compareBy, initials, looks }: Settled,
   own: OwnSettings,
   madeAt: string,
 ): TabContent {
@@ -333,6 +341,7 @@ export function settingsTab(
       ],
       [cell(LABEL.compareBy), cell(compareBy), cell(WHAT_FOR.compareBy())],
       [cell(LABEL.people), cell(initials ? INITIALS : NAMES), cell(WHAT_FOR.people())],
+      [cell(LABEL.looks), cell(looks ? SHOWN : HIDDEN), cell(WHAT_FOR.looks())],
       [...TOLD_HEADER, text.columns()].map(cell),
       ...columns.map((row) => row.map(cell)),
     ],

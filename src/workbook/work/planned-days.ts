@@ -33,7 +33,8 @@ export function plannedDays({ days: asked, initials = false }: WorkRequest): Wor
   }
   const closedDays = door.closedDays(tabs.closed?.getDataRange().getValues() ?? "", asOf);
   const days = Math.min(asked, MOST_DAYS);
-  const plan = plannedWork({ records, timetable, asOf, days, crew, closedDays });
+  const withoutLooks = !settings.looks;
+  const plan = plannedWork({ records, timetable, asOf, days, crew, closedDays, withoutLooks });
   const { placed, leftOver, later, persons, proofs, remarks } = plan;
   const hoursOn = new Map<CivilDay, number>();
   for (const { day, hours } of placed) {
