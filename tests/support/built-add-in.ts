@@ -11,6 +11,7 @@ import {
   rmSync,
   statSync,
   symlinkSync,
+  writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
@@ -25,8 +26,8 @@ export interface BuiltAddIn {
 const SOURCES = ["src", "appsscript.json", "package.json"];
 const KEPT = resolve(".build", "tested");
 const DAY = 24 * 3600 * 1000;
-/** Milliseconds after which whoever began a build is taken to be gone. */
-const GIVEN_UP = 10 * 60 * 1000;
+/** In a build that is not done: the process that is at it. */
+const MAKER = "maker";
 
 let built: BuiltAddIn | null = null;
 
@@ -87,13 +88,29 @@ function kept(folder: string): string {
 
 /** Whether another process is at it; if none is, this one has begun. */
 function begun(making: string): boolean {
+  const maker = join(making, MAKER);
+  const mine = `${making}.${process.pid}`;
+  mkdirSync(mine, { recursive: true });
+  writeFileSync(join(mine, MAKER), String(process.pid));
   try {
-    mkdirSync(making);
+    // Onto a folder with something in it nothing is moved: of two that try, one has begun.
+    renameSync(mine, making);
     return false;
   } catch {
-    const since = statSync(making, { throwIfNoEntry: false })?.mtimeMs ?? Date.now();
-    if (Date.now() - since > GIVEN_UP) rmSync(making, { recursive: true, force: true });
+    rmSync(mine, { recursive: true });
+  }
+  const pid = Number(existsSync(maker) ? readFileSync(maker, "utf8") : Number.NaN);
+  if (Number.isInteger(pid) && !isRunning(pid)) rmSync(making, { recursive: true, force: true });
+  return true;
+}
+
+/** Whether a process of this machine still runs. */
+function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
     return true;
+  } catch {
+    return false;
   }
 }
 
@@ -108,6 +125,7 @@ function make(making: string, folder: string): void {
     rmSync(making, { recursive: true, force: true });
     throw new Error(`the build failed: ${run.stderr}`);
   }
+  rmSync(join(making, MAKER));
   renameSync(making, folder);
   for (const name of readdirSync(KEPT)) {
     const path = join(KEPT, name);
