@@ -55,8 +55,9 @@ const COURSES: readonly Course[] = [
     days: { up: 10, graft: 90, open: 14, count: 30, again: 42, ready: 112 },
   },
   {
-    ...{ crop: "Mango", every: 28, batches: 7, first: 4, plants: [60, 120], openBy: 40 },
-    days: { up: 15, graft: 120, open: 30, count: 60, again: 75, ready: 150 },
+    // Seedlings of eight months: the first ones stood there before the year began.
+    ...{ crop: "Mango", every: 28, batches: 12, first: -230, plants: [60, 120], openBy: 40 },
+    days: { up: 15, graft: 240, open: 30, count: 60, again: 75, ready: 180 },
   },
 ];
 
@@ -107,6 +108,40 @@ export function trulyStanding(batch: TrueBatch, day: number): number | null {
 
 export function trulySold({ sold }: TrueBatch, day: number): number {
   return sold.filter((one) => one.day <= day).reduce((sum, { count }) => sum + count, 0);
+}
+
+export interface Deed {
+  /** With {} where the batch is named. */
+  readonly what: string;
+  readonly batch: string;
+  /** Null where nobody counted. */
+  readonly count: number | null;
+}
+
+/** What was done on a day, batch by batch. */
+export function doneOn(batches: readonly TrueBatch[], on: number): readonly Deed[] {
+  return batches.flatMap((batch) => {
+    const counted = (what: string, one: TrueBatch["sown"]) => [{ what, ...one }];
+    const plain = (what: string, day: number | null) =>
+      day === null ? [] : [{ what, day, count: null }];
+    const cameUp = counted("counted {} as up", batch.germinated);
+    const all =
+      batch.germinated.count === 0
+        ? [...counted("sowed {}", batch.sown), ...cameUp]
+        : [
+            ...[...counted("sowed {}", batch.sown), ...cameUp],
+            ...plain("clipped the scion shoots for {}", batch.defoliated),
+            ...counted("grafted {}", batch.grafted),
+            ...plain("opened the wraps of {}", batch.released),
+            ...counted("counted the takes of {}", batch.taken),
+            ...plain("opened {} once more", batch.releasedAgain),
+            ...counted("counted {} as ready", batch.ready),
+            ...batch.sold.flatMap((one) => counted("sold from {}", one)),
+          ];
+    return all
+      .filter(({ day }) => day === on)
+      .map(({ what, count }): Deed => ({ what, batch: batch.name, count }));
+  });
 }
 
 /** Names of the batches whose release is late and not done at the dawn of a day. */
