@@ -16,9 +16,10 @@ interface Care {
 }
 
 /**
- * The repeated care that falls on the as-of day, a remark for the places that have the same. Where the nursery writes it down, the days
- * are counted from the last time in any batch that stands there; else from a Monday, and it is over with its
- * day: nobody is late with what is never written.
+ * The repeated care that falls on the as-of day, a remark for the places that have the same; a caution is said
+ * with the first that needs it. Where the nursery writes the care down, its days are counted from the last time
+ * in any batch that stands there; else from a Monday, and it is over with its day: nobody is late with what is
+ * never written.
  */
 export function careByPlace(
   states: readonly BatchState[],
@@ -51,14 +52,17 @@ export function careByPlace(
     line.places.push(place);
     line.cares.push(...today);
   }
+  const said = new Set<string>();
   return [...lines.values()].map(({ places: at, cares }): CareToday => {
     const each = (text: (care: Care) => string) => [...new Set(cares.map(text))].filter(Boolean);
+    const cautions = each(({ caution }) => caution).filter((one) => !said.has(one));
+    for (const one of cautions) said.add(one);
     const batches = new Set(cares.flatMap(({ states: of }) => of.map(({ batch }) => batch)));
     return {
       code: "care-today",
       places: at,
       tasks: each(({ name }) => name),
-      cautions: each(({ caution }) => caution),
+      cautions,
       batches: batches.size,
     };
   });

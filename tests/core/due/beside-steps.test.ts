@@ -108,6 +108,26 @@ describe("repeated care", () => {
     expect(care(all, "2026-03-30")).toHaveLength(1);
   });
 
+  it("says a caution once on a day, however many lines have such work", () => {
+    const asOf = day("2026-03-16");
+    const round = { ...{ after: 0, until: null, from: 0, by: 99, every: 14 }, caution: "Label!" };
+    const at = (place: string, ...names: string[]) =>
+      ({
+        ...{ asOf, reached: 0, doneOn: [day("2026-01-01")] },
+        batch: { place, notDone: [], days: [] },
+        method: { rounds: names.map((name) => ({ ...round, key: name, name })) },
+      }) as unknown as BatchState;
+    const lines = careByPlace(
+      [at("Field", "Spraying", "Feeding"), at("Shed", "Feeding")],
+      asOf,
+      () => null,
+    );
+    expect(lines.map(({ places, tasks, cautions }) => [places, tasks, cautions])).toEqual([
+      [["Field"], ["Spraying", "Feeding"], ["Label!"]],
+      [["Shed"], ["Feeding"], []],
+    ]);
+  });
+
   it("begins and ends with its days and steps, and with the plants", () => {
     const grafted = { ...SOWN, "Grafted on": "2026-03-02", "Grafts made": 90 };
     expect(care([grafted], "2026-03-09")).toEqual([]);
