@@ -119,7 +119,7 @@ describe.each([
   // `npx vitest run tests/checks/year -u` writes it anew; it is there to be read.
   it.skipIf(isNonsense || by !== BY_BUILT_IN)("reads as a diary", async () => {
     const figures = (lines: readonly number[]) =>
-      [0.5, 0.95, 1].map((share) => quantile(lines, share)).join(" / ");
+      [0.5, 0.95, 1].map((share) => quantile(lines, share)).join(", ");
     const known = new Set<string>();
     const head = [
       "# A year of an invented nursery",
@@ -127,12 +127,12 @@ describe.each([
       "Written by `tests/checks/year/year.test.ts`. Nothing in it is real. Each morning: what was done the day",
       "before, then what the due list says by the built-in methods, told by step.",
       "",
-      "| Lines a morning | Middle / 95 of 100 / most |",
-      "| --------------- | ------------------------- |",
-      `| The due list, a line a task and a batch | ${figures(mornings.map(({ due }) => due.rows.length + due.remarks.length))} |`,
-      `| The same without looks | ${figures(mornings.map(rowsBesidesLooks))} |`,
-      `| Of them late, or with the usual day come | ${figures(mornings.map(({ due }, at) => due.rows.filter((task) => isForToday(task, dayOf(at + 1))).length))} |`,
-      `| As told here, all of it | ${figures(mornings.map((morning, at) => linesOf(pageOf(morning, at + 1, known)).length))} |`,
+      "Lines a morning, at the middle, at 95 of 100 mornings, at most:",
+      "",
+      `- The due list, a line a task and a batch: ${figures(mornings.map(({ due }) => due.rows.length + due.remarks.length))}`,
+      `- The same without looks: ${figures(mornings.map(rowsBesidesLooks))}`,
+      `- Of them late, or with the usual day come: ${figures(mornings.map(({ due }, at) => due.rows.filter((task) => isForToday(task, dayOf(at + 1))).length))}`,
+      `- As told here, all of it: ${figures(mornings.map((morning, at) => linesOf(pageOf(morning, at + 1, known)).length))}`,
       "",
       "",
     ];
