@@ -400,9 +400,9 @@ export const english = {
     ofHolds: "{plants, count} of {holds, count}",
     overBy: "{plants, count} of {holds, count}, {over, count} too many",
     reading:
-      "{face, select, places {Plants likely to stand there, week by week. The frame is what the place holds} needs {For the tasks of the next 30 days} costs {Materials and hours so far, with what the lost plants took} balance {What should stand, and where the others went} lookback {What we forecast 180 days ago, and what came} other {}}.",
+      "{face, select, places {Plants likely to stand there, week by week. The frame is what the place holds} needs {For the tasks of the next 30 days} costs {Materials and hours so far, with what the lost plants took} balance {What should stand, and where the others went} lookback {What we forecast 180 days ago, and what came} germination {Each batch beside what the others had by the same day} other {}}.",
     title:
-      "{face, select, places {How full places get} needs {What the coming work needs} costs {What batches have cost} balance {Where the plants of each batch went} lookback {Whether our forecast held} other {}}",
+      "{face, select, places {How full places get} needs {What the coming work needs} costs {What batches have cost} balance {Where the plants of each batch went} lookback {Whether our forecast held} germination {How seed comes up} other {}}",
     tooFull: "Too full:",
   },
 
@@ -839,12 +839,14 @@ export const english = {
 
   overview: {
     answer:
-      "{tab, select, due {What to do today and in the days to come. Tick it off here} workPlan {Who does what on which day, and what does not fit} plan {When to sow and graft for an order} stages {Where each batch stands, and when it will be ready} ready {How many plants will be ready, by month and variety} lookback {What we forecast half a year ago, and whether it held} balance {Where the plants of each batch went} losses {At which stage plants are lost, and what they had cost} takes {Take rates} takesCompared {Take rates compared fairly} takesTrend {Whether takes are rising or falling} takeReasons {What good and bad takes go with} places {How full each place gets, week by week} needs {What to have ready for the coming month} costs {What each batch has cost so far} checks {What we can't read, and what looks wrong} settings {The day we look from, and the words you told us} timetable {The steps and their days. Change them as you work} log {Every cell we wrote, and what stood there before} other {}}",
+      "{tab, select, due {What to do today and in the days to come. Tick it off here} workPlan {Who does what on which day, and what does not fit} plan {When to sow and graft for an order} stages {Where each batch stands, and when it will be ready} ready {How many plants will be ready, by month and variety} lookback {What we forecast half a year ago, and whether it held} balance {Where the plants of each batch went} losses {At which stage plants are lost, and what they had cost} takes {Take rates} takesCompared {Take rates compared fairly} takesTrend {Whether takes are rising or falling} takeReasons {What good and bad takes go with} places {How full each place gets, week by week} needs {What to have ready for the coming month} costs {What each batch has cost so far} germination {How seed comes up, batch by batch} checks {What we can't read, and what looks wrong} settings {The day we look from, and the words you told us} timetable {The steps and their days. Change them as you work} log {Every cell we wrote, and what stood there before} other {}}",
     answers: "What it answers",
     group:
       "{group, select, daily {Every day} batches {Batches} takes {Takes} materials {Places, needs, costs} behind {Behind it} other {}}",
     kind: "About",
     made: "made {at}. Make the tabs again in Set up to renew it.",
+    noGermination:
+      "There are no samples of seed. Make a tab Germination with the columns Batch, Sample, Sown on, Seeds sown, Day and Came up, one row per inspection, then make the tabs again in Set up",
     noPlaces:
       "Nothing is known of your places. Make a tab Places with the columns Place and Holds, then make the tabs again in Set up",
     notMade: "{tab} (not made, choose it in Set up)",

@@ -3,7 +3,7 @@
 import type { ColumnKind } from "../core";
 import type { CallShape } from "./call-shape";
 
-export type FaceName = "places" | "needs" | "costs" | "balance" | "lookback";
+export type FaceName = "places" | "needs" | "costs" | "balance" | "lookback" | "germination";
 
 export interface FaceRequest {
   readonly face: FaceName;

@@ -173,6 +173,7 @@ const NO_SENTENCES = {
     "Header in your sheet",
     "not the same",
     "Hours a day",
+    "How seed came up",
     "Places by week",
     "Plants counted at 0",
     "Ready by month",

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
 import * as text from "../../src/sentences/made/faces-page";
-import type { FaceAnswer, FaceName, IndexRow } from "../../src/wire/faces";
+import type { FaceName, IndexRow } from "../../src/wire/faces";
 import { axeViolations } from "./axe-violations";
 import type { OpenSidebar, SectionKey } from "./open-sidebar";
 import { sampleAnswers } from "./sample-answers";
+import { faceOf } from "./seed-face";
 import { sidebarTests } from "./sidebar-tests";
 
 const WHERE: readonly (readonly [FaceName, SectionKey])[] = [
@@ -14,6 +15,7 @@ const WHERE: readonly (readonly [FaceName, SectionKey])[] = [
   ["costs", "orders"],
   ["balance", "takes"],
   ["lookback", "ahead"],
+  ["germination", "ahead"],
 ];
 const settled = ({ page }: OpenSidebar) =>
   page.waitForFunction(() => document.querySelector(":disabled") === null);
@@ -26,13 +28,13 @@ describe("answers that are tables", () => {
   it.each(WHERE)(
     "%s is found from %s, by keyboard, and says what its tab says",
     async (face, section) => {
-      const sidebar = await open({ sidebarFace: sampleAnswers.sidebarFace });
+      const sidebar = await open({ sidebarFace: ({ face: asked }) => faceOf(asked) });
       await sidebar.section(section);
       const part = partOf(sidebar, face, section);
       await part.locator("summary").first().focus();
       await sidebar.page.keyboard.press("Enter");
       await settled(sidebar);
-      const answer = sampleAnswers.sidebarFace({ face }) as FaceAnswer;
+      const answer = faceOf(face);
       expect(answer.rows.length).toBeGreaterThan(2);
       // The newest batches come first on the page.
       const first = ["needs", "places"].includes(face)

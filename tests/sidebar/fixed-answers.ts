@@ -15,6 +15,7 @@ import { workRemarks } from "../../src/wording/work-remarks";
 import { orders, plan } from "./order-answers";
 import { sampleAnswers } from "./sample-answers";
 import type { Answers } from "./script-runner";
+import { faceOf } from "./seed-face";
 import { compared, losses, takes } from "./take-answers";
 import { FIRST_RELEASE_CAUTION, work } from "./work-answers";
 
@@ -316,7 +317,7 @@ const tables: TablesAnswer = {
 
 /** The sample's answers that are tables run to hundreds of rows: their last ones are enough to look at. */
 function shortFace(face: FaceName): FaceAnswer {
-  const { rows, ...answer } = sampleAnswers.sidebarFace({ face }) as FaceAnswer;
+  const { rows, ...answer } = faceOf(face);
   return { ...answer, rows: rows.slice(-4) };
 }
 

@@ -12,7 +12,7 @@ import type { FaceName } from "../../src/wire/faces";
 import { oneBrowser } from "../support/one-browser";
 import { fixedAnswers, opened } from "./fixed-answers";
 import { type SectionKey, startSidebarTest } from "./open-sidebar";
-import { sampleAnswers } from "./sample-answers";
+import { faceOf } from "./seed-face";
 
 const FOLDER = "src/sidebar/pictures";
 
@@ -79,6 +79,7 @@ const pictures: readonly Picture[] = [
   facePicture("costs", "orders"),
   facePicture("balance", "takes"),
   facePicture("lookback", "ahead"),
+  facePicture("germination", "ahead"),
   {
     name: "all-answers",
     section: "today",
@@ -176,7 +177,7 @@ for (const { name, section: title, before, zoomed = false } of pictures) {
     ? { width: 150, height: 400, scale: 2 }
     : { width: 300, height: 800, scale: 1 };
   const { page, section } = await test.begin(
-    { ...fixedAnswers, sidebarFace: sampleAnswers.sidebarFace, sidebarOpen: () => usual },
+    { ...fixedAnswers, sidebarFace: ({ face }) => faceOf(face), sidebarOpen: () => usual },
     view,
   );
   await section(title);

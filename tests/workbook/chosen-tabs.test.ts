@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { headers as costs } from "../../src/sentences/made/cost-columns";
+import { headers as germination } from "../../src/sentences/made/germination-columns";
 import * as text from "../../src/sentences/made/overview";
 import { type Nursery, openNursery, smallRecords, tab } from "./nursery";
 
 const ONCE = { tab: "Records", columns: [], methods: [] };
 const ALL = ["lookback", "balance", "losses", "places", "needs", "costs"];
+const SEEDS = "How seed came up";
 const NAMES = [
   ...["Look back", "Where plants went", "Plants lost", "Places by week", "Needs ahead"],
   "Batch costs",
@@ -63,6 +65,55 @@ describe("tabs made on choice", () => {
       code: "notOurs",
       tab: "Batch costs",
     });
+  });
+});
+
+// An invented nursery's trays, a row an inspection; batch S2 comes up poorly.
+describe("samples of seed in a tab of the person's", () => {
+  const HEADER = ["Batch", "Tray", "Sown on", "Seeds sown", "Date", "Came up"];
+  const rows = [
+    ["S1", 1, "2026-10-01", 100, "2026-10-12", 60],
+    ["S1", 1, "", "", "2026-10-20", 25],
+    ["S2", 1, "2026-10-03", 100, "2026-10-14", 10],
+    ["S2", 1, "", "", "2026-10-22", 8],
+  ];
+  const opened = (name: string, options: { readonly live?: boolean } = {}) =>
+    openNursery([smallRecords(), tab(name, [HEADER, ...rows])], options);
+  const shares = (nursery: Nursery) =>
+    nursery.ask("sidebarFace", { face: "germination" }).rows.map((row) => [row[0], row[4]]);
+
+  it.each(["Germination", "Levées", "Trays 2026"])(
+    "are found in %s, on the page and in the tab",
+    async (name) => {
+      const nursery = opened(name, { live: true });
+      const { made } = nursery.ask("sidebarSetUp", { ...ONCE, tabs: ["germination"] });
+      await nursery.w.settled();
+      expect(made).toContain(SEEDS);
+      expect(shares(nursery)).toEqual([
+        ["S1", 0.85],
+        ["S2", 0.18],
+      ]);
+      expect(nursery.sheet(SEEDS).getRange("A3").getFormula()).toContain(`'${name}'!A:F`);
+      const [head = [], ...shown] = nursery.values(SEEDS).slice(2);
+      expect(head[4]).toBe(germination().germination);
+      expect(shown.slice(0, 2).map((row) => [row[0], row[4]])).toEqual(shares(nursery));
+      const { remark } = nursery.ask("sidebarFace", { face: "germination" });
+      expect(remark).toContain("S2");
+      expect(shownIn(nursery, SEEDS)).toContain(remark);
+    },
+  );
+
+  it("are told to be missing where nobody has any, and no log is taken for them", () => {
+    const log = tab("Log", [
+      ["Batch", "Day", "Came up"],
+      ["B1", "2026-10-12", 60],
+    ]);
+    const nursery = openNursery([smallRecords(), log]);
+    nursery.ask("sidebarSetUp", { ...ONCE, tabs: ["germination"] });
+    expect(nursery.ask("sidebarFace", { face: "germination" })).toEqual({
+      ...{ columns: [], rows: [], remark: text.noGermination() },
+    });
+    expect(shownIn(nursery, SEEDS)).toContain(text.noGermination());
   });
 });
 

@@ -5,7 +5,7 @@ export {
   type GerminationSummary,
   germinationSummary,
 } from "./germination-summary";
-export { readSamples, type SampleHabits, type SamplesTable } from "./read-samples";
+export { readSamples, type SampleHabits, type SamplesTable, samplesTable } from "./read-samples";
 export type { SamplesReading } from "./samples";
 export {
   SEED_COLUMNS,

@@ -287,6 +287,7 @@ export const english: LanguageText = {
     perhapsClosedDays: "public holidays, holidays, closed",
     places: "places",
     prices: "prices",
+    germination: "germination, germination test, germination tests, seed tests, seed samples",
   },
 
   // Words in cells

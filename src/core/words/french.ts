@@ -271,6 +271,7 @@ export const french: LanguageText = {
     perhapsClosedDays: "jours feries",
     places: "emplacements",
     prices: "prix",
+    germination: "germination, germinations, tests de germination, essais de germination",
   },
 
   // Words in cells

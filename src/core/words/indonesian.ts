@@ -276,6 +276,7 @@ export const indonesian: LanguageText = {
     perhapsClosedDays: "libur, libur nasional",
     places: "tempat",
     prices: "harga",
+    germination: "perkecambahan, uji perkecambahan, uji kecambah",
   },
 
   // Words in cells

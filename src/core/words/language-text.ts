@@ -280,7 +280,14 @@ export interface TablesText {
 export type TimetableField = keyof TablesText["timetable"];
 
 /** `perhapsClosedDays`: names that other tabs have too, whose header decides. */
-export type TabKind = "orders" | "crew" | "closedDays" | "perhapsClosedDays" | "places" | "prices";
+export type TabKind =
+  | "orders"
+  | "crew"
+  | "closedDays"
+  | "perhapsClosedDays"
+  | "places"
+  | "prices"
+  | "germination";
 
 /**
  * What a step is to the people who work: a job, which harms if it is skipped; a count of plants; or a look

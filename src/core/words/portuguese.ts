@@ -258,6 +258,7 @@ export const portuguese: LanguageText = {
     perhapsClosedDays: "feriados",
     places: "locais",
     prices: "precos",
+    germination: "germinacao, testes de germinacao",
   },
 
   // Words in cells

@@ -263,6 +263,7 @@ export const spanish: LanguageText = {
     perhapsClosedDays: "festivos, feriados",
     places: "lugares",
     prices: "precios",
+    germination: "germinacion, pruebas de germinacion",
   },
 
   // Words in cells

@@ -16,8 +16,8 @@ export const ofHolds = (d: { readonly plants: number; readonly holds: number }):
 
 export const overBy = (d: { readonly plants: number; readonly holds: number; readonly over: number }): string => count(d.plants) + " of " + count(d.holds) + ", " + count(d.over) + " too many";
 
-export const reading = (d: { readonly face: "balance" | "costs" | "lookback" | "needs" | "places" }): string => select(d.face, { places: "Plants likely to stand there, week by week. The frame is what the place holds", needs: "For the tasks of the next 30 days", costs: "Materials and hours so far, with what the lost plants took", balance: "What should stand, and where the others went", lookback: "What we forecast 180 days ago, and what came", other: "" }) + ".";
+export const reading = (d: { readonly face: "balance" | "costs" | "germination" | "lookback" | "needs" | "places" }): string => select(d.face, { places: "Plants likely to stand there, week by week. The frame is what the place holds", needs: "For the tasks of the next 30 days", costs: "Materials and hours so far, with what the lost plants took", balance: "What should stand, and where the others went", lookback: "What we forecast 180 days ago, and what came", germination: "Each batch beside what the others had by the same day", other: "" }) + ".";
 
-export const title = (d: { readonly face: "balance" | "costs" | "lookback" | "needs" | "places" }): string => select(d.face, { places: "How full places get", needs: "What the coming work needs", costs: "What batches have cost", balance: "Where the plants of each batch went", lookback: "Whether our forecast held", other: "" });
+export const title = (d: { readonly face: "balance" | "costs" | "germination" | "lookback" | "needs" | "places" }): string => select(d.face, { places: "How full places get", needs: "What the coming work needs", costs: "What batches have cost", balance: "Where the plants of each batch went", lookback: "Whether our forecast held", germination: "How seed comes up", other: "" });
 
 export const tooFull = (): string => "Too full:";

@@ -67,8 +67,8 @@ export function aheadSection(context: SidebarContext): Section {
     if (answer !== null) picture.replaceChildren(...drawn(answer, variety));
   });
   const heading = element("h2", {}, text.title());
-  const back = facePart(context, "lookback");
-  return { element: element("section", {}, heading, body, back, readAgain), load };
+  const faces = (["lookback", "germination"] as const).map((face) => facePart(context, face));
+  return { element: element("section", {}, heading, body, ...faces, readAgain), load };
 }
 
 function readingHelp(level: number | null): string {

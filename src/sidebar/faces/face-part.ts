@@ -24,6 +24,7 @@ const FIRST: Readonly<Record<Exclude<FaceName, "places">, readonly number[]>> = 
   costs: [3],
   balance: [5],
   lookback: [7, 8],
+  germination: [4, 9],
 };
 
 /** An answer that is a table, a few lines a row; asked for when it is opened. */

@@ -6,15 +6,18 @@ import {
   isoDay,
   lookback,
   placeLoads,
+  readSamples,
+  seedBatches,
   workNeeds,
 } from "../../core";
-import { answer, noPlaces } from "../../sentences/made/overview";
+import { answer, noGermination, noPlaces } from "../../sentences/made/overview";
 import type { FaceAnswer, FaceName, FaceRequest, FacesCalls, IndexRow } from "../../wire/faces";
 import { balanceTable, lookbackTable } from "../../wording/batch-tables";
 import { costTable } from "../../wording/cost-tables";
+import { seedTable } from "../../wording/germination-table";
 import { placeTable } from "../../wording/place-tables";
 import { needsTable } from "../../wording/work-tables";
-import { placesTab, pricesNow, tabsBeside } from "../reading/beside-tabs";
+import { germinationTab, placesTab, pricesNow, tabsBeside } from "../reading/beside-tabs";
 import { type RecordsNow, recordsNow } from "../reading/records-tab";
 import { DAYS_LOOKED_BACK, DAYS_NEEDED } from "../set-up/chosen-tabs";
 import { FACES } from "../set-up/overview-tab";
@@ -32,6 +35,12 @@ const FACE: Readonly<Record<FaceName, (now: RecordsNow) => Answer>> = {
   },
   needs: (now) => needsTable(workNeeds({ ...now, daysAhead: DAYS_NEEDED })),
   costs: (now) => costTable(costsSoFar({ ...now, prices: pricesNow(now) })),
+  germination: ({ door, ...now }) => {
+    const sheet = germinationTab(door, tabsBeside({ door, ...now }));
+    if (sheet === null) return { columns: [], rows: [], remark: noGermination() };
+    const grid = door.beside("germination", sheet.getDataRange().getValues());
+    return seedTable(seedBatches(readSamples(grid, door.habits())));
+  },
   balance: ({ records, timetable }) => balanceTable(balances(records, timetable)),
   lookback: (now) =>
     lookbackTable(

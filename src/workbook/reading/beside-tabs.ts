@@ -1,4 +1,11 @@
-import { NO_PRICES, type PricesReading, placeTable, priceTable, tabNames } from "../../core";
+import {
+  NO_PRICES,
+  type PricesReading,
+  placeTable,
+  priceTable,
+  samplesTable,
+  tabNames,
+} from "../../core";
 import type { Door } from "../../door/index";
 import { type OtherTab, otherTabs, tableTab, toldSheet } from "../tabs/find-tab";
 import type { RecordsNow } from "./records-tab";
@@ -26,7 +33,20 @@ export function pricesTab(door: Door, tabs: readonly OtherTab[], taken: Taken = 
   );
 }
 
-/** What that tab says; none where there is none. @throws InputError where it can't be read */
+/** The tab with samples of seed, a row an inspection, as told or found; null where there is none. */
+export function germinationTab(door: Door, tabs: readonly OtherTab[]): Sheet | null {
+  const told = toldSheet(tabs, door, "germination");
+  if (told !== undefined) return told;
+  return tableTab(tabs, tabNames("germination"), (head, isCalledSo) => {
+    const columnOf = samplesTable(door.beside("germination", head))?.columnOf ?? {};
+    const isCounted = "up" in columnOf || "soFar" in columnOf;
+    // A batch, a day and a count stand in many a log.
+    const isSamples = isCalledSo || ("sample" in columnOf && "sown" in columnOf);
+    return isCounted && isSamples ? Object.keys(columnOf).length : 0;
+  });
+}
+
+/** What the tab with prices says; none where there is none. @throws InputError where it can't be read */
 export function pricesNow(now: RecordsNow): PricesReading {
   const sheet = pricesTab(now.door, tabsBeside(now));
   return sheet === null

@@ -1,4 +1,4 @@
-import { noPlaces } from "../../sentences/made/overview";
+import { noGermination, noPlaces } from "../../sentences/made/overview";
 import {
   columnsPart,
   type FormulaPart,
@@ -7,7 +7,7 @@ import {
   textPart,
   wholePart,
 } from "../host/formula-text";
-import { placesTab, pricesTab, tabsBeside } from "../reading/beside-tabs";
+import { germinationTab, placesTab, pricesTab, tabsBeside } from "../reading/beside-tabs";
 import type { RecordsNow } from "../reading/records-tab";
 import { timetablePart } from "../reading/timetable-source";
 import { usualGrouping } from "../reading/usual-grouping";
@@ -27,6 +27,7 @@ const WEEKS_A_PLACE = 30;
 const ROWS_A_GROUP = 12;
 
 const MONEY = "0.00";
+const PERCENT = "0.0%";
 
 /** The tabs that are made on choice and are there, or are wanted now. */
 export function wantedTabs(
@@ -38,7 +39,11 @@ export function wantedTabs(
   );
 }
 
-/** What these tabs hold: one live formula each. */
+/**
+ * What these tabs hold: one live formula each.
+ *
+ * Longer than most: all of them, side by side.
+ */
 export function chosenTabs(now: RecordsNow, wanted: readonly ChosenTab[]): readonly TabContent[] {
   if (wanted.length === 0) return [];
   const { asOf, level, columns } = settingCells(now.workbook);
@@ -79,7 +84,7 @@ export function chosenTabs(now: RecordsNow, wanted: readonly ChosenTab[]): reado
         columns,
       ]),
       widths: [130, 130, 160, 70, 90, 80],
-      formats: { 4: "0.0%", 5: MONEY },
+      formats: { 4: PERCENT, 5: MONEY },
       answered: ROWS_A_GROUP * groups,
     }),
     places: () => {
@@ -113,6 +118,17 @@ export function chosenTabs(now: RecordsNow, wanted: readonly ChosenTab[]): reado
       formats: { 1: MONEY, 2: "0.0", 3: MONEY, 4: "0.000" },
       answered: batches + 2 * now.timetable.methods.length,
     }),
+    germination: () => {
+      const samples = germinationTab(now.door, tabsBeside(now));
+      if (samples === null) return sentenceTab(OWN_TABS.germination, noGermination());
+      return {
+        name: OWN_TABS.germination,
+        formula: formulaCall("GERMINATION_SUMMARY", [wholeTab(samples)]),
+        widths: [130, 70, 80, 80, 90, 70, 70, 120, 120, 110],
+        formats: { 4: PERCENT, 5: PERCENT, 6: PERCENT, 8: "0.0", 9: PERCENT },
+        answered: samples.getLastRow(),
+      };
+    },
   };
   return wanted.map((key) => {
     const content = made[key]();

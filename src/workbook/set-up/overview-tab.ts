@@ -43,6 +43,7 @@ export const FACES: readonly Face[] = [
   face("stages", "ahead", "batches"),
   face("ready", "ahead", "batches"),
   face("lookback", "ahead", "batches"),
+  face("germination", "ahead", "batches"),
   face("balance", "takes", "batches"),
   face("losses", "takes", "batches"),
   face("takes", "takes", "takes"),

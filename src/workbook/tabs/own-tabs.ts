@@ -22,12 +22,21 @@ export const OWN_TABS = {
   places: "Places by week",
   needs: "Needs ahead",
   costs: "Batch costs",
+  germination: "How seed came up",
   overview: "Nursery overview",
   log: "Write log",
 } as const;
 
 /** Those of them that are made where a person has chosen them. */
-export const CHOSEN_TABS = ["lookback", "balance", "losses", "places", "needs", "costs"] as const;
+export const CHOSEN_TABS = [
+  "lookback",
+  "balance",
+  "losses",
+  "places",
+  "needs",
+  "costs",
+  "germination",
+] as const;
 export type ChosenTab = (typeof CHOSEN_TABS)[number];
 
 /**
