@@ -5,22 +5,12 @@ import * as usual from "./usual";
 export const avocadoCleftGraft: MethodDescription = {
   name: "Avocado cleft graft",
   steps: [
+    { ...usual.SOWING, needs: "stone 1; bag 1", source: usual.COMMON },
+    { ...usual.GERMINATION, days: [21, 35, 50], keptOf100: 75, source: usual.COMMON },
     {
-      ...usual.SOWING,
-      needs: "stone 1; bag 1",
-      source: usual.COMMON,
-    },
-    {
-      ...usual.GERMINATION,
-      days: [21, 35, 50],
-      keptOf100: 75,
-      source: usual.COMMON,
-    },
-    {
-      name: "Grafting",
+      ...usual.GRADED_GRAFTING,
       after: "Sowing",
       days: [90, 120, 150],
-      ...usual.GRADED,
       needs: "scion 1.1; wrap strip 25 cm",
       source: `Days: growers' pages (weak source), about 120; the others common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
@@ -38,11 +28,7 @@ export const avocadoCleftGraft: MethodDescription = {
         "Days: common practice, no source. Kept: cleft grafts in India 32.5 % the year round, 60 and 70 % in the two best months (Tripathi and Karunakaran 2019), in Pakistan 27 % (Kasana et al. 2024); Uganda 19 to 94 % by rootstock (Natuhwera 2025, a thesis). 45 lies between (our choice, weak)",
     },
     { ...usual.SECOND_RELEASE, days: [60, 75, 100], source: usual.COMMON },
-    {
-      ...usual.READY,
-      days: [120, 150, 210],
-      source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
-    },
+    usual.ready([120, 150, 210]),
     ...usual.beforeGrafting({
       days: [-10, -9, -8],
       source: `${usual.COMMON} for avocado: 9 days are best for mango`,

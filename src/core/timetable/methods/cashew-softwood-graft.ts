@@ -20,19 +20,14 @@ export const cashewSoftwoodGraft: MethodDescription = {
         "Days: IASRI e-course, Narina et al. 2020 and others (5-8, 7-10, 15-20); usual lies between. Kept: common practice, no source",
     },
     {
-      name: "Grafting",
+      ...usual.GRADED_GRAFTING,
       after: "Sowing",
       days: [30, 45, 60],
-      ...usual.GRADED,
       needs: "scion 1.1; wrap strip 30 cm",
       source: `Days: IASRI e-course and others (30-40, 35-45); Yeboah et al. 2020 (60 best in Ghana). ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     { name: "Bud break", after: "Grafting", days: [14, 21, 30], source: usual.COMMON },
-    {
-      ...usual.FIRST_RELEASE,
-      days: [21, 30, 45],
-      source: usual.COMMON,
-    },
+    { ...usual.FIRST_RELEASE, days: [21, 30, 45], source: usual.COMMON },
     {
       ...usual.TAKE_COUNT,
       days: [30, 45, 60],
@@ -46,11 +41,10 @@ export const cashewSoftwoodGraft: MethodDescription = {
       source:
         "By: tape is cut off at the planting, 5-6 months on (farmextensionmanager.com, weak source); from and usual common practice, no source",
     },
-    {
-      ...usual.READY,
-      days: [150, 165, 180],
-      source: `Days: IASRI e-course and others, 5-6 months; whole cycles of 72 and of 90-120 days are reported too. ${usual.BED_LOSS}`,
-    },
+    usual.ready(
+      [150, 165, 180],
+      "IASRI e-course and others, 5-6 months; whole cycles of 72 and of 90-120 days are reported too",
+    ),
     ...usual.beforeGrafting({
       days: [-10, -9, -8],
       source: "DCCD, India, 8-10 (not found again); IASRI e-course tells of it without days",

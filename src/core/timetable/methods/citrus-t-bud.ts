@@ -6,17 +6,11 @@ export const citrusTBud: MethodDescription = {
   name: "Citrus T-bud",
   steps: [
     usual.SOWING_IN_BAGS,
+    { ...usual.GERMINATION, days: [14, 21, 35], keptOf100: 80, source: usual.COMMON },
     {
-      ...usual.GERMINATION,
-      days: [14, 21, 35],
-      keptOf100: 80,
-      source: usual.COMMON,
-    },
-    {
-      name: "Grafting",
+      ...usual.GRADED_GRAFTING,
       after: "Sowing",
       days: [240, 300, 400],
-      ...usual.GRADED,
       perPersonHour: 39,
       needs: "bud 1.1; wrap strip 20 cm",
       source: `Stock of a pencil's thickness: a Florida extension leaflet; days common practice, no source. ${usual.GRADE_OUT}. Per person-hour: Olaniyan et al., 1.34-1.54 minutes a bud without pauses. Wrap: the same leaflet (15-25 cm). Buds with a tenth for waste: common practice, no source`,
@@ -56,11 +50,10 @@ export const citrusTBud: MethodDescription = {
       source:
         "When it has grown several inches; what is left of the stock's top is cut off 1 cm above it: the Florida leaflet. Days common practice, no source",
     },
-    {
-      ...usual.READY,
-      days: [150, 168, 196],
-      source: `Days: Olaniyan et al., 24 weeks to 45 cm; the others common practice, no source. ${usual.BED_LOSS}`,
-    },
+    usual.ready(
+      [150, 168, 196],
+      "Olaniyan et al., 24 weeks to 45 cm; the others common practice, no source",
+    ),
     ...usual.beforeGrafting(null),
     ...usual.BEFORE_READY,
     ...usual.care("Sowing"),

@@ -13,18 +13,13 @@ export const cocoaCleftGraft: MethodDescription = {
   steps: [
     ...COCOA_SOWN,
     {
-      name: "Grafting",
+      ...usual.GRADED_GRAFTING,
       after: "Sowing",
       days: [75, 90, 120],
-      ...usual.GRADED,
       needs: `scion 1; wrap strip ${inches(15)} cm`,
       source: `Days: N'zi et al. 2023, Heliyon 9(8):e18732 (start at 3 months); CPCRI (3-4 months); IASRI e-course (2-3 months). ${usual.GRADE_OUT}. Wrap: common practice, no source. Scions wasted, and what blades are cleaned with: no amount published, so not in Needs; add your own`,
     },
-    {
-      ...usual.FIRST_RELEASE,
-      days: [12, 14, 18],
-      source: usual.COMMON,
-    },
+    { ...usual.FIRST_RELEASE, days: [12, 14, 18], source: usual.COMMON },
     {
       name: "Bud break",
       after: "Grafting",
@@ -65,11 +60,7 @@ export const cocoaCleftGraft: MethodDescription = {
       days: [80, 90, 105],
       source: `${usual.COMMON}: bark has closed over the cut, long after callus joined it at the take count`,
     },
-    {
-      ...usual.READY,
-      days: [105, 112, 122],
-      source: `Days: ${usual.COMMON.toLowerCase()}; IASRI e-course has 90. ${usual.BED_LOSS}`,
-    },
+    usual.ready([105, 112, 122], "common practice, no source; IASRI e-course has 90"),
     ...usual.beforeGrafting({
       days: [-10, -9, -8],
       source: `${usual.COMMON} for cocoa: 9 days are best for mango. Wood may wait 6 days: Larekeng et al.`,

@@ -8,10 +8,9 @@ export const cocoaGreenPatchBud: MethodDescription = {
   steps: [
     ...COCOA_SOWN,
     {
-      name: "Grafting",
+      ...usual.GRADED_GRAFTING,
       after: "Sowing",
       days: [14, 35, 42],
-      ...usual.GRADED,
       needs: "bud 1.1; wrap strip 15 cm",
       source: `Days: Trop. Agric. 53(4), rootstocks of 2-6 weeks; usual common practice, no source. ${usual.GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
     },
@@ -40,11 +39,10 @@ export const cocoaGreenPatchBud: MethodDescription = {
       days: [5, 10, 21],
       source: `${usual.COMMON}. Budding shows shoots later than a week after grafting: Kouassi et al. 2018`,
     },
-    {
-      ...usual.READY,
-      days: [115, 130, 145],
-      source: `Days: Trop. Agric. 53(4), 5-6 months from sowing, less a rootstock of 35 days. ${usual.BED_LOSS}`,
-    },
+    usual.ready(
+      [115, 130, 145],
+      "Trop. Agric. 53(4), 5-6 months from sowing, less a rootstock of 35 days",
+    ),
     ...usual.beforeGrafting(null),
     ...usual.BEFORE_READY,
     ...cocoaCare,

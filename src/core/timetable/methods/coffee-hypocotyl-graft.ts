@@ -26,10 +26,9 @@ export const coffeeHypocotylGraft: MethodDescription = {
         "Days: KAU (40), a coffee page (6 weeks, weak source, not found again); the others and what is kept common practice, no source",
     },
     {
-      name: "Grafting",
+      ...usual.GRADED_GRAFTING,
       after: "Germination",
       days: [8, 15, 25],
-      ...usual.GRADED,
       needs: "scion seedling 1.1; wrap strip 5 cm",
       source: `Days: common practice, no source. ${usual.GRADE_OUT}. Tops with a tenth for waste, wrap: common practice, no source`,
     },
@@ -48,11 +47,10 @@ export const coffeeHypocotylGraft: MethodDescription = {
       source: `Into bags of 23 x 15 cm, KAU for seedlings; when ${usual.COMMON.toLowerCase()}`,
     },
     { name: "First flush", after: "Grafting", days: [30, 45, 60], source: usual.COMMON },
-    {
-      ...usual.READY,
-      days: [150, 200, 310],
-      source: `Days: KAU (4-5 or 12 months in the nursery), a nursery note of New South Wales (12 months, 6-8 when fast, weak source), all of seedlings; by is 12 months from sowing; from and usual common practice, no source. ${usual.BED_LOSS}`,
-    },
+    usual.ready(
+      [150, 200, 310],
+      "KAU (4-5 or 12 months in the nursery), a nursery note of New South Wales (12 months, 6-8 when fast, weak source), all of seedlings; by is 12 months from sowing; from and usual common practice, no source",
+    ),
     ...usual.BEFORE_READY,
     ...usual.care("Sowing"),
     usual.shootsBelow(),

@@ -8,10 +8,9 @@ export const mangoCleftGraft: MethodDescription = {
   steps: [
     ...mangoSeedlings({ needs: "stone 1; bag 1", source: usual.COMMON }),
     {
-      name: "Grafting",
+      ...usual.GRADED_GRAFTING,
       after: "Sowing",
       days: [180, 240, 300],
-      ...usual.GRADED,
       needs: "scion 1.1; wrap strip 25 cm",
       source: `Days: Sabeky 2005, seedlings of 8 months in Iran (dry subtropics); in the humid tropics pencil thick from 3 to 6 months (common practice, no source); earliest and latest common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
@@ -22,11 +21,7 @@ export const mangoCleftGraft: MethodDescription = {
       source:
         "Khushi et al. 2019 (9.4-12.1); Shivandu et al. 2025 (16.4); Cogent Food Agric. 2019 (17.4)",
     },
-    {
-      ...usual.FIRST_RELEASE,
-      days: [21, 30, 40],
-      source: usual.COMMON,
-    },
+    { ...usual.FIRST_RELEASE, days: [21, 30, 40], source: usual.COMMON },
     {
       ...usual.TAKE_COUNT,
       days: [45, 60, 90],
@@ -35,11 +30,7 @@ export const mangoCleftGraft: MethodDescription = {
         "Days: Sabeky 2005 scored at 90; earlier common practice, no source. Kept: 64 % softwood and 66 % side (Sabeky 2005, Iran), 68 % in August in Himachal Pradesh (Shivandu et al. 2025), 96 % in April in Bangladesh (Khushi et al. 2019); 70 lies between",
     },
     { ...usual.SECOND_RELEASE, days: [60, 75, 95], source: usual.COMMON },
-    {
-      ...usual.READY,
-      days: [150, 180, 240],
-      source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
-    },
+    usual.ready([150, 180, 240]),
     ...usual.beforeGrafting(MANGO_DEFOLIATED),
     ...usual.BEFORE_READY,
     ...usual.care("Sowing"),

@@ -27,12 +27,7 @@ export const rootedCutting: MethodDescription = {
       needs: "bag 1; potting mix 1.4 l",
       source: usual.COMMON,
     },
-    {
-      ...usual.READY,
-      after: "Potting on",
-      days: [75, 100, 140],
-      source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
-    },
+    { ...usual.ready([75, 100, 140]), after: "Potting on" },
     ...usual.BEFORE_READY,
     ...usual.care("Cuttings set"),
   ],

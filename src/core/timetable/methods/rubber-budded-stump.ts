@@ -10,17 +10,11 @@ export const rubberBuddedStump: MethodDescription = {
       needs: "seed 1",
       source: `In field beds, without bags: ${usual.COMMON.toLowerCase()}`,
     },
+    { ...usual.GERMINATION, days: [7, 14, 21], keptOf100: 75, source: usual.COMMON },
     {
-      ...usual.GERMINATION,
-      days: [7, 14, 21],
-      keptOf100: 75,
-      source: usual.COMMON,
-    },
-    {
-      name: "Grafting",
+      ...usual.GRADED_GRAFTING,
       after: "Sowing",
       days: [75, 150, 240],
-      ...usual.GRADED,
       needs: "bud 1.1; wrap strip 30 cm",
       source: `Days: Ramananathan et al. 1991, 2.5-8 months, Sabah; a Vietnamese nursery's page has 4-6 (weak source). ${usual.GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
     },
@@ -43,12 +37,7 @@ export const rubberBuddedStump: MethodDescription = {
       source:
         "5-7 cm above the bud, as it is pulled, the cut sealed: a Vietnamese nursery's page (weak source); days common practice, no source",
     },
-    {
-      ...usual.READY,
-      after: "Cut back",
-      days: [0, 1, 5],
-      source: `Days: ${usual.COMMON.toLowerCase()}. ${usual.BED_LOSS}`,
-    },
+    { ...usual.ready([0, 1, 5]), after: "Cut back" },
     ...usual.beforeGrafting(null),
     ...usual.care("Sowing"),
   ],

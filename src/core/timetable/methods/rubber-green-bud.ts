@@ -6,17 +6,11 @@ export const rubberGreenBud: MethodDescription = {
   name: "Rubber green bud",
   steps: [
     usual.SOWING_IN_BAGS,
+    { ...usual.GERMINATION, days: [7, 14, 21], keptOf100: 75, source: usual.COMMON },
     {
-      ...usual.GERMINATION,
-      days: [7, 14, 21],
-      keptOf100: 75,
-      source: usual.COMMON,
-    },
-    {
-      name: "Grafting",
+      ...usual.GRADED_GRAFTING,
       after: "Sowing",
       days: [60, 90, 150],
-      ...usual.GRADED,
       needs: "bud 1.1; wrap strip 30 cm",
       source: `Days: common practice, no source (stocks for stumps are older). ${usual.GRADE_OUT}. Buds with a tenth for waste, wrap: common practice, no source`,
     },

@@ -37,23 +37,33 @@ export const GERMINATION = { name: "Germination", after: "Sowing", counted: true
 export const TAKE_COUNT = { name: "Take count", after: "Grafting", counted: true } as const;
 
 /** What is kept from the last count to ready where a crop has no figure of its own. */
-export const BED_LOSS =
+const BED_LOSS =
   "Kept: bed loss 10 %, Siyag 2014 Table 2.3 row F1, tree nurseries in general (weak for this crop)";
-/** The last step, then; its source is BED_LOSS. */
-export const READY = {
+/**
+ * The last step, then.
+ *
+ * @param daysFrom where its days are from; left out where nobody published them
+ */
+export const ready = (
+  days: StepDescription["days"],
+  daysFrom: string = COMMON.toLowerCase(),
+): StepDescription => ({
   name: "Ready",
   after: "Grafting",
+  days,
   counted: true,
   keptOf100: 90,
   isGeneralShare: true,
   caution: MOVING_PLANTS,
-} as const;
+  source: `Days: ${daysFrom}. ${BED_LOSS}`,
+});
 
 /** What is kept from germination to grafting where a crop has no figure of its own. */
 export const GRADE_OUT =
   "Kept: grade-out 20 %, Siyag 2014 Table 2.3, tree nurseries in general (weak for this crop)";
-/** The seedlings that are grafted, then; its source is GRADE_OUT. */
-export const GRADED = {
+/** The grafting of the seedlings that are left, then; its source is GRADE_OUT. */
+export const GRADED_GRAFTING = {
+  name: "Grafting",
   counted: true,
   keptOf100: 80,
   isGeneralShare: true,
@@ -86,7 +96,7 @@ export const beforeGrafting = (
     name: defoliated === null ? "Cut budwood" : "Cut scions",
     after: "Grafting",
     days: [-1, 0, 0],
-    caution: GRADED.caution,
+    caution: GRADED_GRAFTING.caution,
     source: `On the day, the evening before at most: ${COMMON.toLowerCase()}`,
   },
 ];
@@ -158,7 +168,7 @@ export const shootsBelow = (said?: string): StepDescription => ({
 export const USUAL_CAUTIONS: ReadonlyMap<string, string> = new Map([
   ["sowing", TREATED_SEED],
   ["cuttings set", BLADES],
-  ["grafting", GRADED.caution],
+  ["grafting", GRADED_GRAFTING.caution],
   ["first release", RELEASE_BLADES],
   ["flush hardening", SPRAYS],
   ["cut back", BLADES],
