@@ -3,7 +3,7 @@ import { type NurseryJob, nurseryJobs, scoreJob } from "./calibration/nursery-jo
 import type { NurseryScore } from "./calibration/score-nursery";
 import { KINDS, LEVELS } from "./calibration/settings";
 import { partAsked } from "./part-asked";
-import { coresAsked, isProgram, scoreAll, workOff } from "./workers";
+import { checkNurseries, printList } from "./workers";
 
 /**
  * Holds the ranges of BATCH_STAGES against what comes true in invented nurseries, beside plain
@@ -16,16 +16,18 @@ import { coresAsked, isProgram, scoreAll, workOff } from "./workers";
 
 const NURSERIES_A_KIND = 200;
 
-if (isProgram) await main();
-else workOff(scoreJob);
+await checkNurseries<NurseryJob, NurseryScore>({
+  program: import.meta.url,
+  jobs: () => {
+    const jobs = nurseryJobs(partAsked(process.argv, NURSERIES_A_KIND), pastAsked());
+    if (jobs.length === 0) throw new Error("--past asks for 3, 30 or 300");
+    return jobs;
+  },
+  score: scoreJob,
+  print: printBlocks,
+});
 
-async function main(): Promise<void> {
-  const start = performance.now();
-  const size = partAsked(process.argv, NURSERIES_A_KIND);
-  const jobs = nurseryJobs(size, pastAsked());
-  if (jobs.length === 0) throw new Error("--past asks for 3, 30 or 300");
-  const cores = coresAsked(process.argv);
-  const scores = await scoreAll<NurseryJob, NurseryScore>(import.meta.url, jobs, cores);
+function printBlocks(scores: readonly NurseryScore[], jobs: readonly NurseryJob[]): number {
   const rivalStages = process.argv.includes("--stages");
   const blocks = KINDS.flatMap((kind, kindIndex) => {
     const own = scores.filter((_, index) => jobs[index]?.kind === kindIndex);
@@ -35,26 +37,19 @@ async function main(): Promise<void> {
   });
   for (const { text } of blocks) console.log(text);
   const outsideHard = blocks.flatMap((block) => block.outsideHard);
-  list("Outside the hard limit", outsideHard);
-  list(
+  printList("Outside the hard limit", outsideHard);
+  printList(
     "Outside the goal",
     blocks.flatMap(({ outsideGoal }) => outsideGoal),
   );
-  list(
+  printList(
     "A rival that covers as well is narrower",
     blocks.flatMap(({ wider }) => wider),
   );
-  const seconds = (performance.now() - start) / 1000;
-  console.log(`${jobs.length} nurseries in ${seconds.toFixed(0)} s`);
-  process.exitCode = outsideHard.length > 0 ? 1 : 0;
+  return outsideHard.length;
 }
 
 function pastAsked(): number | null {
   const at = process.argv.indexOf("--past");
   return at === -1 ? null : Number(process.argv[at + 1]);
-}
-
-function list(title: string, lines: readonly string[]): void {
-  console.log(`${title}: ${lines.length === 0 ? "none" : lines.length}`);
-  for (const line of lines) console.log(`  ${line}`);
 }

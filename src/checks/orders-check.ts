@@ -4,7 +4,7 @@ import { type OrdersScore, ordersTable } from "./orders/orders-table";
 import { statedChances } from "./orders/outlook-chances";
 import { plannedOrders } from "./orders/planned-orders";
 import { isTenth, partAsked } from "./part-asked";
-import { coresAsked, isProgram, scoreAll, workOff } from "./workers";
+import { checkNurseries, printList } from "./workers";
 
 /**
  * Holds ORDER_PLAN and ORDER_OUTLOOK against what comes true in invented nurseries: are orders
@@ -17,23 +17,17 @@ import { coresAsked, isProgram, scoreAll, workOff } from "./workers";
 
 const NURSERIES_A_KIND = 100;
 
-if (isProgram) await main();
-else workOff(scoreOf);
-
-async function main(): Promise<void> {
-  const start = performance.now();
-  const size = partAsked(process.argv, NURSERIES_A_KIND);
-  const jobs = nurseryJobs(size, null);
-  const cores = coresAsked(process.argv);
-  const scores = await scoreAll<NurseryJob, OrdersScore>(import.meta.url, jobs, cores);
-  const { lines, outside } = ordersTable(scores, isTenth(process.argv) ? 2 : 0);
-  console.log(lines.join("\n"));
-  console.log(`Outside the limits: ${outside.length === 0 ? "none" : outside.length}`);
-  for (const line of outside) console.log(`  ${line}`);
-  const seconds = (performance.now() - start) / 1000;
-  console.log(`${jobs.length} nurseries in ${seconds.toFixed(0)} s`);
-  process.exitCode = outside.length > 0 ? 1 : 0;
-}
+await checkNurseries<NurseryJob, OrdersScore>({
+  program: import.meta.url,
+  jobs: () => nurseryJobs(partAsked(process.argv, NURSERIES_A_KIND), null),
+  score: scoreOf,
+  print: (scores) => {
+    const { lines, outside } = ordersTable(scores, isTenth(process.argv) ? 2 : 0);
+    console.log(lines.join("\n"));
+    printList("Outside the limits", outside);
+    return outside.length;
+  },
+});
 
 function scoreOf(job: NurseryJob): OrdersScore {
   const days = checkedDays(job);

@@ -8,9 +8,6 @@ interface Numbered<Thing> {
   readonly thing: Thing;
 }
 
-/** Whether this is the program itself, and not one of its workers. */
-export const isProgram = isMainThread;
-
 /** The cores asked for by --cores; as many as there are, up to four, if left out. */
 export function coresAsked(words: readonly string[]): number {
   const at = words.indexOf("--cores");
@@ -20,12 +17,43 @@ export function coresAsked(words: readonly string[]): number {
   return cores;
 }
 
+/** A check that scores invented nurseries. */
+interface NurseryCheck<Job, Score> {
+  /** The bundle that is running; its workers run it again. */
+  readonly program: string;
+  readonly jobs: () => readonly Job[];
+  readonly score: (job: Job) => Score;
+  /** Prints what came out, scores in the order of their jobs; tells how many hard limits are broken. */
+  readonly print: (scores: readonly Score[], jobs: readonly Job[]) => number;
+}
+
+/** Runs it on the cores asked for. The process ends with 1 where a hard limit is broken. */
+export async function checkNurseries<Job, Score>(check: NurseryCheck<Job, Score>): Promise<void> {
+  if (!isMainThread) {
+    workOff(check.score);
+    return;
+  }
+  const start = performance.now();
+  const jobs = check.jobs();
+  const cores = coresAsked(process.argv);
+  const broken = check.print(await scoreAll<Job, Score>(check.program, jobs, cores), jobs);
+  const seconds = (performance.now() - start) / 1000;
+  console.log(`${jobs.length} nurseries in ${seconds.toFixed(0)} s`);
+  process.exitCode = broken > 0 ? 1 : 0;
+}
+
+/** Prints how many lines there are, and each. */
+export function printList(title: string, lines: readonly string[]): void {
+  console.log(`${title}: ${lines.length === 0 ? "none" : lines.length}`);
+  for (const line of lines) console.log(`  ${line}`);
+}
+
 /**
  * Scores in the order of the jobs, whichever worker did them, so that a run repeats exactly.
  *
- * @param program the bundle that is running; its workers run it again and call workOff
+ * @param program as a check's
  */
-export async function scoreAll<Job, Score>(
+async function scoreAll<Job, Score>(
   program: string,
   jobs: readonly Job[],
   cores: number,
@@ -52,7 +80,7 @@ export async function scoreAll<Job, Score>(
 }
 
 /** A worker's part: scores the jobs that it was given. */
-export function workOff<Job, Score>(score: (job: Job) => Score): void {
+function workOff<Job, Score>(score: (job: Job) => Score): void {
   for (const { number, thing } of workerData as readonly Numbered<Job>[]) {
     parentPort?.postMessage({ number, thing: score(thing) });
   }

@@ -7,7 +7,7 @@ export { type BesideRead, besideTable } from "./beside-table";
 export { columnRemarks } from "./column-remarks";
 export { type HeadedTable, headedTable } from "./headed-table";
 export { withOurHeaders } from "./our-headers";
-export { rowMustBeReady } from "./row-must-be-ready";
+export { cellsMustBeReady, rowMustBeReady } from "./row-must-be-ready";
 export type {
   ColumnInDoubt,
   ColumnsRemark,

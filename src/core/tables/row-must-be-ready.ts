@@ -1,4 +1,4 @@
-import { errorShown, isLoading } from "../cells";
+import { type Cell, errorShown, isLoading } from "../cells";
 import { InputError } from "../faults";
 import type { HeadedTable } from "./headed-table";
 
@@ -8,10 +8,19 @@ export function rowMustBeReady<Field extends string>(
   table: HeadedTable<Field>,
   row: number,
 ): void {
-  for (const field of Object.keys(table.columnOf) as Field[]) {
-    const cell = table.cell(row, field);
-    const error = errorShown(cell);
-    if (error === null && !isLoading(cell)) continue;
-    throw new InputError({ code: "row-not-ready", argument, row: row + 1, shown: error });
+  const fields = Object.keys(table.columnOf) as Field[];
+  cellsMustBeReady(
+    argument,
+    row,
+    fields.map((field) => table.cell(row, field)),
+  );
+}
+
+/** The same, of the cells that are read of a row from 0. */
+export function cellsMustBeReady(argument: string, row: number, cells: readonly Cell[]): void {
+  for (const cell of cells) {
+    const shown = errorShown(cell);
+    if (shown === null && !isLoading(cell)) continue;
+    throw new InputError({ code: "row-not-ready", argument, row: row + 1, shown });
   }
 }

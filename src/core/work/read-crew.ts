@@ -1,24 +1,21 @@
-import {
-  type Cell,
-  cellText,
-  type DayOrder,
-  errorShown,
-  type Grid,
-  isBlank,
-  isLoading,
-  shortened,
-} from "../cells";
+import { type Cell, cellText, type DayOrder, type Grid, isBlank, shortened } from "../cells";
 import type { CivilDay } from "../dates";
 import { InputError } from "../faults";
 import { lazily } from "../lazily";
 import { foldName } from "../names";
 import type { ToldWords } from "../records";
-import { columnRemarks, headedTable, type RowFault, type RowTrouble } from "../tables";
+import {
+  cellsMustBeReady,
+  columnRemarks,
+  headedTable,
+  type RowFault,
+  type RowTrouble,
+} from "../tables";
 import type { Timetable } from "../timetable";
 import { everyWord, normalText, wordSet } from "../words";
 import type { Person } from "./crew";
 import { type CrewRow, personOf } from "./crew-rows";
-import { type CrewTable, crewTable, crewWords } from "./crew-table";
+import { crewTable, crewWords } from "./crew-table";
 import { hundredthsThere } from "./hundredths";
 import { skillReader } from "./read-skills";
 import { timesReader } from "./read-times";
@@ -93,7 +90,7 @@ export function readCrew(grid: Grid, habits: CrewHabits): CrewReading {
   const rowsOf = new Map<string, CrewRow[]>();
   const troubles: RowTrouble[] = [];
   for (const row of table.rows) {
-    mustBeReady(table, row);
+    cellsMustBeReady("crew", row, table.read(row));
     const at = { table: "crew", row: row + 1 } as const;
     const leaveOut = (why: RowFault) => troubles.push({ code: "row-left-out", ...at, why });
     const name = nameOf(cellText(table.cells(row, "person")[0] ?? ""));
@@ -132,15 +129,6 @@ export function crewRemarks({ troubles, withoutHours }: CrewReading): readonly C
     ...troubles,
     ...withoutHours.map((name) => ({ code: "no-hours-a-day", name: shortened(name) }) as const),
   ];
-}
-
-/** A row whose cells are not calculated yet would silently lack something. */
-function mustBeReady(table: CrewTable, row: number): void {
-  for (const cell of table.read(row)) {
-    const shown = errorShown(cell);
-    if (shown === null && !isLoading(cell)) continue;
-    throw new InputError({ code: "row-not-ready", argument: "crew", row: row + 1, shown });
-  }
 }
 
 /** Hundredths of an hour; null when blank; what is wrong. */

@@ -6,20 +6,14 @@ import {
   type Orders,
   openWords,
   type Records,
+  TEXT_FACTS,
   type Timetable,
 } from "../../core";
 import type { PairAsked, WordsAsked } from "../../wire/words";
 import { namedText } from "../reading/named-text";
 
-const ASKED_OF = [
-  "variety",
-  "rootstock",
-  "crop",
-  "method",
-  "place",
-  "grafter",
-  "scionSource",
-] as const;
+/** Columns whose words are asked about; a lot's name is told by what the lots are called. */
+const ASKED_OF = TEXT_FACTS.filter((fact) => fact !== "fromLot");
 /** As many questions of a kind at a time: the page is small, and an answer may settle others. */
 const AT_ONCE = 8;
 

@@ -61,6 +61,13 @@ interface Case {
   readonly fits: (totals: readonly number[], waited: number) => boolean;
 }
 
+/** The release passed without a record, and the flush behind it is waited for. */
+const FLUSH_TO_COME: Pick<Case, "step" | "line" | "fits"> = {
+  step: "First flush",
+  line: ["First release", "First flush"],
+  fits: ([released = 0, flush = 0], waited) => released <= waited && flush > waited,
+};
+
 const CASES: Case[] = [
   {
     what: "grafted today",
@@ -97,18 +104,14 @@ const CASES: Case[] = [
   {
     what: "takes counted, first release passed without a record",
     facts: { "Grafted on": "2026-10-16", "Take count day": "2026-11-16", Takes: 80 },
-    step: "First flush",
     anchor: "2026-10-16",
-    line: ["First release", "First flush"],
-    fits: ([released = 0, flush = 0], waited) => released <= waited && flush > waited,
+    ...FLUSH_TO_COME,
   },
   {
     what: "takes counted early, the release passed in the middle of its window",
     facts: { "Grafted on": "2026-11-12", "Take count day": "2026-11-24", Takes: 80 },
-    step: "First flush",
     anchor: "2026-11-12",
-    line: ["First release", "First flush"],
-    fits: ([released = 0, flush = 0], waited) => released <= waited && flush > waited,
+    ...FLUSH_TO_COME,
   },
   {
     what: "the day of a release that passed without a record",
