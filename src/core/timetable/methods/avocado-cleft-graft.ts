@@ -20,13 +20,9 @@ export const avocadoCleftGraft: MethodDescription = {
       days: [28, 35, 42],
       source: "Growers' pages (weak source), 4-6 weeks to heal; usual common practice, no source",
     },
-    {
-      ...usual.TAKE_COUNT,
-      days: [40, 45, 60],
-      keptOf100: 45,
-      source:
-        "Days: common practice, no source. Kept: cleft grafts in India 32.5 % the year round, 60 and 70 % in the two best months (Tripathi and Karunakaran 2019), in Pakistan 27 % (Kasana et al. 2024); Uganda 19 to 94 % by rootstock (Natuhwera 2025, a thesis). 45 lies between (our choice, weak)",
-    },
+    usual.takeCount([40, 45, 60], 45, {
+      kept: "cleft grafts in India 32.5 % the year round, 60 and 70 % in the two best months (Tripathi and Karunakaran 2019), in Pakistan 27 % (Kasana et al. 2024); Uganda 19 to 94 % by rootstock (Natuhwera 2025, a thesis). 45 lies between (our choice, weak)",
+    }),
     { ...usual.SECOND_RELEASE, days: [60, 75, 100], source: usual.COMMON },
     usual.ready([120, 150, 210]),
     ...usual.beforeGrafting({

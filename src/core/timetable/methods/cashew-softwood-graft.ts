@@ -28,13 +28,9 @@ export const cashewSoftwoodGraft: MethodDescription = {
     },
     { name: "Bud break", after: "Grafting", days: [14, 21, 30], source: usual.COMMON },
     { ...usual.FIRST_RELEASE, days: [21, 30, 45], source: usual.COMMON },
-    {
-      ...usual.TAKE_COUNT,
-      days: [30, 45, 60],
-      keptOf100: 55,
-      source:
-        "Days: common practice, no source. Kept: Narina et al. 2020, 50.1-59.8 % in trials of shade on the coast of Andhra Pradesh; 60-80 in good nurseries common practice, no source",
-    },
+    usual.takeCount([30, 45, 60], 55, {
+      kept: "Narina et al. 2020, 50.1-59.8 % in trials of shade on the coast of Andhra Pradesh; 60-80 in good nurseries common practice, no source",
+    }),
     {
       ...usual.SECOND_RELEASE,
       days: [60, 90, 150],

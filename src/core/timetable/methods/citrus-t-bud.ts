@@ -35,13 +35,9 @@ export const citrusTBud: MethodDescription = {
       source:
         "Lop or bend: most buds lived when forced 5 or 6 weeks on, bending grew best, Olaniyan (NIHORT, trials of 1996-1999); from 2-3 weeks on, when the wrap is off: the Florida leaflet",
     },
-    {
-      ...usual.TAKE_COUNT,
-      days: [24, 28, 35],
-      keptOf100: 80,
-      source:
-        "Days: common practice, no source. Kept: Allahabad trial 2011, lemon in its best week, 81.67 %; set a little lower (our choice)",
-    },
+    usual.takeCount([24, 28, 35], 80, {
+      kept: "Allahabad trial 2011, lemon in its best week, 81.67 %; set a little lower (our choice)",
+    }),
     {
       name: "Stake the bud",
       after: "Bud break",

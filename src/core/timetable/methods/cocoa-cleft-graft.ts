@@ -27,13 +27,10 @@ export const cocoaCleftGraft: MethodDescription = {
       source:
         "10-15 after grafting: Ridwan et al. 2015 (10.4), a trial at Palu 2025 (11.9-15.0, not looked up again); two weeks behind the first release, 28, common practice, no source",
     },
-    {
-      ...usual.TAKE_COUNT,
-      days: [28, 30, 35],
-      keptOf100: 75,
-      source:
-        "Days: IASRI e-course (union within 30: callus has joined the two, the cut is still to be seen), Tchatchoua et al. 2023 (scored from day 28). Kept: IASRI 60-80 %, CPCRI 80 %; 75 lies between",
-    },
+    usual.takeCount([28, 30, 35], 75, {
+      days: "IASRI e-course (union within 30: callus has joined the two, the cut is still to be seen), Tchatchoua et al. 2023 (scored from day 28)",
+      kept: "IASRI 60-80 %, CPCRI 80 %; 75 lies between",
+    }),
     {
       name: "First flush",
       after: "Grafting",

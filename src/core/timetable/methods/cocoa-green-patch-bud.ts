@@ -19,13 +19,9 @@ export const cocoaGreenPatchBud: MethodDescription = {
       days: [14, 21, 28],
       source: "15: a growers' page, Venezuela (weak source); the others common practice, no source",
     },
-    {
-      ...usual.TAKE_COUNT,
-      days: [21, 28, 35],
-      keptOf100: 85,
-      source:
-        "Days: common practice, no source. Kept: 90-100 % in a glasshouse, Trop. Agric. 53(4); set lower for a nursery (our choice)",
-    },
+    usual.takeCount([21, 28, 35], 85, {
+      kept: "90-100 % in a glasshouse, Trop. Agric. 53(4); set lower for a nursery (our choice)",
+    }),
     {
       ...usual.CUT_BACK,
       after: "Take count",

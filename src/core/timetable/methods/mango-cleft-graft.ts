@@ -22,13 +22,10 @@ export const mangoCleftGraft: MethodDescription = {
         "Khushi et al. 2019 (9.4-12.1); Shivandu et al. 2025 (16.4); Cogent Food Agric. 2019 (17.4)",
     },
     { ...usual.FIRST_RELEASE, days: [21, 30, 40], source: usual.COMMON },
-    {
-      ...usual.TAKE_COUNT,
-      days: [45, 60, 90],
-      keptOf100: 70,
-      source:
-        "Days: Sabeky 2005 scored at 90; earlier common practice, no source. Kept: 64 % softwood and 66 % side (Sabeky 2005, Iran), 68 % in August in Himachal Pradesh (Shivandu et al. 2025), 96 % in April in Bangladesh (Khushi et al. 2019); 70 lies between",
-    },
+    usual.takeCount([45, 60, 90], 70, {
+      days: "Sabeky 2005 scored at 90; earlier common practice, no source",
+      kept: "64 % softwood and 66 % side (Sabeky 2005, Iran), 68 % in August in Himachal Pradesh (Shivandu et al. 2025), 96 % in April in Bangladesh (Khushi et al. 2019); 70 lies between",
+    }),
     { ...usual.SECOND_RELEASE, days: [60, 75, 95], source: usual.COMMON },
     usual.ready([150, 180, 240]),
     ...usual.beforeGrafting(MANGO_DEFOLIATED),

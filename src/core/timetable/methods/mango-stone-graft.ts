@@ -28,12 +28,7 @@ export const mangoStoneGraft: MethodDescription = {
       days: [21, 26, 30],
       source: "Healed at 21-30: a grower's page (weak source); usual common practice, no source",
     },
-    {
-      ...usual.TAKE_COUNT,
-      days: [28, 32, 40],
-      keptOf100: 75,
-      source: "Days: common practice, no source. Kept: TNAU 2015, 75-80 %",
-    },
+    usual.takeCount([28, 32, 40], 75, { kept: "TNAU 2015, 75-80 %" }),
     { ...usual.SECOND_RELEASE, days: [45, 60, 80], source: usual.COMMON },
     usual.ready([150, 180, 240]),
     ...usual.beforeGrafting(MANGO_DEFOLIATED),

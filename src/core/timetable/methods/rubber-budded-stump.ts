@@ -23,13 +23,9 @@ export const rubberBuddedStump: MethodDescription = {
       days: [15, 20, 25],
       source: "15-20: a Vietnamese nursery's page (weak source); by common practice, no source",
     },
-    {
-      ...usual.TAKE_COUNT,
-      days: [20, 25, 35],
-      keptOf100: 85,
-      source:
-        "Days: common practice, no source. Kept: 51-94.5 % by stock and clone, Abdul Razak and Ong 2020; 85 is our choice, weak",
-    },
+    usual.takeCount([20, 25, 35], 85, {
+      kept: "51-94.5 % by stock and clone, Abdul Razak and Ong 2020; 85 is our choice, weak",
+    }),
     {
       ...usual.CUT_BACK,
       after: "Take count",

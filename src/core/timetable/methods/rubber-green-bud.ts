@@ -20,13 +20,9 @@ export const rubberGreenBud: MethodDescription = {
       source:
         "SMIARC Technoguide 17, 2007 (21; not found again, here and below); from and by common practice, no source",
     },
-    {
-      ...usual.TAKE_COUNT,
-      days: [21, 24, 35],
-      keptOf100: 95,
-      source:
-        "Days: common practice, no source. Kept: Ramananathan et al. 1991, above 95 %, of young budding in bags, Sabah",
-    },
+    usual.takeCount([21, 24, 35], 95, {
+      kept: "Ramananathan et al. 1991, above 95 %, of young budding in bags, Sabah",
+    }),
     {
       name: "Cut back",
       after: "Grafting",

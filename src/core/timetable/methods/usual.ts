@@ -35,6 +35,21 @@ export const SOWING_IN_BAGS = { ...SOWING, needs: "seed 1; bag 1", source: COMMO
 export const GERMINATION = { name: "Germination", after: "Sowing", counted: true } as const;
 
 export const TAKE_COUNT = { name: "Take count", after: "Grafting", counted: true } as const;
+/**
+ * A count of takes whose share has a source of its own.
+ *
+ * @param from where its days, left out where nobody published them, and what is kept are from
+ */
+export const takeCount = (
+  days: StepDescription["days"],
+  keptOf100: number,
+  from: { readonly days?: string; readonly kept: string },
+): StepDescription => ({
+  ...TAKE_COUNT,
+  days,
+  keptOf100,
+  source: `Days: ${from.days ?? COMMON.toLowerCase()}. Kept: ${from.kept}`,
+});
 
 /** What is kept from the last count to ready where a crop has no figure of its own. */
 const BED_LOSS =
