@@ -11,13 +11,21 @@ import { importsOf, targetOf } from "./imports-of";
  *
  * The tests of the workbook reach such code only where their nursery is opened, with the process's
  * zone for the script's. What a zone can change there are days read and written: of them, the three
- * files named below are enough.
+ * files named below are enough. Those of the page reach it only in the answers of the sample nursery, of
+ * which sections.test.ts sees all; and whatever
+ * asks for the stubs or the table of answers wants the names of the calls: they run in the built script.
  */
 const ROOMS = ["tests/door/", "tests/local/", "tests/samples/"];
-const OF_THE_WORKBOOK = ["set-up", "recording", "due-tab"].map(
-  (name) => `tests/workbook/${name}.test.ts`,
-);
-const WORKBOOK_OPENER = "tests/workbook/nursery.ts";
+const ENOUGH = [
+  ...["set-up", "recording", "due-tab"].map((name) => `tests/workbook/${name}.test.ts`),
+  "tests/sidebar/sections.test.ts",
+];
+const NO_FURTHER: ReadonlySet<string> = new Set([
+  "tests/workbook/nursery.ts",
+  "tests/sidebar/sample-answers.ts",
+  "src/build/stubs.ts",
+  "src/workbook/answers/sidebar-answers.table.ts",
+]);
 
 /**
  * What makes code depend on the zone of its process. Date-only ISO text is not among it: it is read
@@ -49,16 +57,14 @@ export function zoneTests(): string[] {
     // Set first, so that a circle of imports ends.
     reach.set(file, false);
     const depends =
-      file !== WORKBOOK_OPENER &&
+      !NO_FURTHER.has(file) &&
       (asksForZone(readFileSync(file, "utf8")) || imported(file).some(dependsOnZone));
     reach.set(file, depends);
     return depends;
   };
   return allTests().filter(
     (file) =>
-      ROOMS.some((room) => file.startsWith(room)) ||
-      OF_THE_WORKBOOK.includes(file) ||
-      dependsOnZone(file),
+      ROOMS.some((room) => file.startsWith(room)) || ENOUGH.includes(file) || dependsOnZone(file),
   );
 }
 

@@ -39,6 +39,7 @@ describe("the tests that are repeated in other zones", () => {
         ...["tests/door/days-of-instants.test.ts", "tests/local/report.test.ts"],
         ...["tests/build/built-answers.test.ts", "tests/samples/samples.test.ts"],
         ...["tests/workbook/recording.test.ts", "tests/core/dates/iso-week.test.ts"],
+        "tests/sidebar/sections.test.ts",
       ]),
     );
   });
@@ -47,6 +48,7 @@ describe("the tests that are repeated in other zones", () => {
     const rest = allTests().filter((file) => !files.includes(file));
     expect(rest.filter((file) => asksForZone(readFileSync(file, "utf8")))).toEqual([]);
     expect(rest).toContain("tests/workbook/faults/tabs-cut-off.test.ts");
+    expect(rest).toContain("tests/sidebar/nasty-text.test.ts");
     expect(rest).toContain("tests/core/dates/civil-day.test.ts");
   });
 });

@@ -4,6 +4,7 @@
  */
 import { afterAll, expect, it } from "vitest";
 import { dueRow, setDue } from "./due-list";
+import { EVERY_CALL } from "./every-call";
 import { callsOf } from "./faults/fail-in-turn";
 import {
   type Nursery,
@@ -15,8 +16,6 @@ import {
   takesOf,
 } from "./nursery";
 
-/** With `--mode every-call` the editor acts before every call, else before some of them. */
-const EVERY_CALL = process.env.MODE === "every-call";
 /** Of calls in a row that only look, one in so many. */
 const ONE_LOOK_OF = 9;
 const SMALL = { newRows: 40 };
