@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { BESIDE_NAMES } from "../../src/core";
 import type { TableTold } from "../../src/wire/beside";
-import { openNursery, SETTINGS, smallRecords, tab } from "./nursery";
+import { openNursery, smallRecords, tab } from "./nursery";
+import { toldWords } from "./told-words";
 
 const ONCE = { tab: "Records", columns: [], methods: [] };
 /** An office's own words, in which no header says that these are orders. */
@@ -88,12 +89,12 @@ describe("tables beside the records", () => {
   it("are kept in the table of words, and read so from then on", () => {
     const nursery = open();
     nursery.ask("sidebarSetUp", { ...ONCE, tables: [orders] });
-    expect(nursery.values(SETTINGS).slice(11, 16)).toEqual([
-      ["Orders", "Wishes", "tab", ""],
-      ["Orders: Customer", "Zu wem", "header", ""],
-      ["Orders: Wanted", "Pieces", "header", ""],
-      ["Orders: By", "Fetch", "header", ""],
-      ["Orders: Leave alone", "Sent", "header", ""],
+    expect(toldWords(nursery)).toEqual([
+      "Orders | Wishes | tab",
+      "Orders: Customer | Zu wem | header",
+      "Orders: Wanted | Pieces | header",
+      "Orders: By | Fetch | header",
+      "Orders: Leave alone | Sent | header",
     ]);
     const { ordersTab, orders: read } = nursery.ask("sidebarOrders", null);
     expect(ordersTab).toBe("Wishes");
@@ -109,12 +110,12 @@ describe("tables beside the records", () => {
       ...ONCE,
       tables: [{ table: "orders", tab: "", columns: [{ header: "Sent", readAs: "Delivered" }] }],
     });
-    expect(nursery.values(SETTINGS).slice(11, 16)).toEqual([
-      ["Orders: Customer", "Zu wem", "header", ""],
-      ["Orders: Wanted", "Pieces", "header", ""],
-      ["Orders: By", "Fetch", "header", ""],
-      ["Orders", "no tab", "tab", ""],
-      ["Orders: Delivered", "Sent", "header", ""],
+    expect(toldWords(nursery)).toEqual([
+      "Orders: Customer | Zu wem | header",
+      "Orders: Wanted | Pieces | header",
+      "Orders: By | Fetch | header",
+      "Orders | no tab | tab",
+      "Orders: Delivered | Sent | header",
     ]);
     expect(nursery.ask("sidebarOrders", null).ordersTab).toBeNull();
   });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import * as text from "../../src/sentences/made/records";
 import { recordsRemarks } from "../../src/wording/records";
-import { openNursery, SETTINGS, tab } from "./nursery";
+import { openNursery, tab } from "./nursery";
+import { toldWords } from "./told-words";
 
 const HEADER = ["Batch", "Variety", "Crop", "Method", "Grafter", "Grafted on", "Grafts made"];
 /** An office's words: "Cleft" fits three crops, "Own way" none, and Amberlo may be Amberlow. */
@@ -51,12 +52,12 @@ describe("words in cells that only the person knows", () => {
     });
     await nursery.w.settled();
     expect(answer.words).toMatchObject({ methods: [], pairs: [], more: 0 });
-    expect(nursery.values(SETTINGS).slice(11, 16)).toEqual([
-      ["Cocoa cleft graft", "Cleft", "value", ""],
-      ["Leave alone", "Own way", "value", ""],
-      ["Mango stone graft", "Mango", "value", ""],
-      ["Amberlow", "Amberlo", "value", ""],
-      ["Kesto Mbo", "Kestos Mbo", "not the same", ""],
+    expect(toldWords(nursery)).toEqual([
+      "Cocoa cleft graft | Cleft | value",
+      "Leave alone | Own way | value",
+      "Mango stone graft | Mango | value",
+      "Amberlow | Amberlo | value",
+      "Kesto Mbo | Kestos Mbo | not the same",
     ]);
     const shown = nursery.values("Stages").slice(3, 8);
     expect(shown.map((row) => row.slice(0, 3))).toEqual([
@@ -76,9 +77,9 @@ describe("words in cells that only the person knows", () => {
     nursery.ask("sidebarSetUp", { ...ONCE, columns, words: [value("Cleft", null)] });
     nursery.ask("sidebarSetUp", { ...ONCE, words: [value("Cleft", "Cocoa cleft graft")] });
     nursery.ask("sidebarSetUp", { ...ONCE, words: [value("Cleft", "Cocoa cleft graft")] });
-    expect(nursery.values(SETTINGS).slice(11)).toEqual([
-      ["Leave alone", "Grafter", "header", ""],
-      ["Cocoa cleft graft", "Cleft", "value", ""],
+    expect(toldWords(nursery)).toEqual([
+      "Leave alone | Grafter | header",
+      "Cocoa cleft graft | Cleft | value",
     ]);
   });
 
