@@ -4,29 +4,24 @@ import { allTests, asksForZone, zoneTests } from "../../src/build/zone-tests";
 
 describe("asksForZone", () => {
   it.each([
-    "const year = now.getFullYear();",
-    "new Date(2026, 10, 25)",
-    "new Date(year, month - 1, date, 12)",
-    "Intl.DateTimeFormat().resolvedOptions().timeZone",
-    'new Intl.DateTimeFormat("en", { dateStyle: "short" })',
-    'const MORNING = "2026-11-25T08:00:00";',
-    'process.env.TZ = "Asia/Kolkata"',
-    'import { addDays } from "date-fns";',
-    "day.toLocaleDateString()",
-  ])("finds %s", (text) => {
-    expect(asksForZone(text)).toBe(true);
-  });
-
-  it.each([
-    "now.getUTCFullYear()",
-    "new Date(Date.UTC(2026, 10, 25))",
-    'Date.parse("2026-11-25")',
-    'Date.parse("2026-11-25T08:00:00Z")',
-    'new Intl.DateTimeFormat("en", { timeZone: "UTC", dateStyle: "short" })',
-    'import { fr } from "date-fns/locale";',
-    "new Date(count * 86_400_000)",
-  ])("passes over %s", (text) => {
-    expect(asksForZone(text)).toBe(false);
+    ["const year = now.getFullYear();", true],
+    ["new Date(2026, 10, 25)", true],
+    ["new Date(year, month - 1, date, 12)", true],
+    ["Intl.DateTimeFormat().resolvedOptions().timeZone", true],
+    ['new Intl.DateTimeFormat("en", { dateStyle: "short" })', true],
+    ['const MORNING = "2026-11-25T08:00:00";', true],
+    ['process.env.TZ = "Asia/Kolkata"', true],
+    ['import { addDays } from "date-fns";', true],
+    ["day.toLocaleDateString()", true],
+    ["now.getUTCFullYear()", false],
+    ["new Date(Date.UTC(2026, 10, 25))", false],
+    ['Date.parse("2026-11-25")', false],
+    ['Date.parse("2026-11-25T08:00:00Z")', false],
+    ['new Intl.DateTimeFormat("en", { timeZone: "UTC", dateStyle: "short" })', false],
+    ['import { fr } from "date-fns/locale";', false],
+    ["new Date(count * 86_400_000)", false],
+  ])("of %s is %s", (text, asks) => {
+    expect(asksForZone(text)).toBe(asks);
   });
 });
 

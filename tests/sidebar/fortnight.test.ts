@@ -12,6 +12,7 @@ import { partRemarks, tooMuchDays, tooMuchSum } from "../../src/wording/work";
 import { axeViolations } from "./axe-violations";
 import { today } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
+import { onceMade } from "./once-made";
 import type { Answers } from "./script-runner";
 import { sidebarTestsAt } from "./sidebar-tests";
 import { work } from "./work-answers";
@@ -178,14 +179,8 @@ describe("the fortnight in Today", () => {
   });
 
   it("says which tab to make where there is none, and makes it", async () => {
-    let made = false;
-    await open({
-      sidebarWork: () => (made ? { ...none, crewTab: "Crew" } : none),
-      sidebarMakeCrew: () => {
-        made = true;
-        return { tab: "Crew" };
-      },
-    });
+    const tab = onceMade(none, { ...none, crewTab: "Crew" });
+    await open({ sidebarWork: tab.read, sidebarMakeCrew: tab.make({ tab: "Crew" }) });
     await page()
       .getByText(text.noCrew({ columns: none.crewHeader }))
       .waitFor();

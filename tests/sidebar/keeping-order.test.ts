@@ -1,4 +1,5 @@
 /* Longer than most: all that may happen to one order while it is added and taken back, in the same form. */
+
 import { describe, expect, it } from "vitest";
 import * as text from "../../src/sentences/made/orders-page";
 import { noAnswer } from "../../src/sentences/made/page";
@@ -16,6 +17,7 @@ import { escaped } from "../support/escaped";
 import { axeViolations } from "./axe-violations";
 import { fixedAnswers } from "./fixed-answers";
 import { expectGolden, markupOf } from "./golden";
+import { onceMade } from "./once-made";
 import { noOrders, orders } from "./order-answers";
 import { orderForm, REQUEST } from "./order-form";
 
@@ -175,13 +177,10 @@ describe("adding it to the orders", () => {
   });
 
   it("makes the tab first where there is none", async () => {
-    let made = false;
+    const tab = onceMade(noOrders, orders);
     await form.planned({
-      sidebarOrders: () => (made ? orders : noOrders),
-      sidebarMakeOrders: () => {
-        made = true;
-        return { tab: "Orders" };
-      },
+      sidebarOrders: tab.read,
+      sidebarMakeOrders: tab.make({ tab: "Orders" }),
     });
     await form.page().getByText(text.tabMadeFirst()).waitFor();
     await add();

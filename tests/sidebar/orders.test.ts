@@ -8,6 +8,7 @@ import { ofTen } from "../../src/sidebar/orders/chance-words";
 import { orderAction } from "../../src/wording/orders";
 import { axeViolations } from "./axe-violations";
 import { expectGolden, markupOf } from "./golden";
+import { onceMade } from "./once-made";
 import { noOrders, orders } from "./order-answers";
 import { sidebarTestsAt } from "./sidebar-tests";
 
@@ -150,14 +151,8 @@ describe("the outlook of the orders", () => {
 
 describe("without a tab of orders", () => {
   it("says what is needed, makes one on demand, and goes on by keyboard", async () => {
-    let made = false;
-    await open({
-      sidebarOrders: () => (made ? { ...noOrders, ordersTab: "Orders" } : noOrders),
-      sidebarMakeOrders: () => {
-        made = true;
-        return { tab: "Orders" };
-      },
-    });
+    const tab = onceMade(noOrders, { ...noOrders, ordersTab: "Orders" });
+    await open({ sidebarOrders: tab.read, sidebarMakeOrders: tab.make({ tab: "Orders" }) });
     expect(await panel().textContent()).toContain(text.keepOrders({ columns: orders.orderHeader }));
     expect(await axeViolations(page())).toEqual([]);
     expectGolden("orders-none", await markupOf(page(), "#section-orders"));
