@@ -14,7 +14,18 @@ const PUBLISHED: readonly (readonly [
   figures: Partial<Record<Figure, number>>,
   source: string,
 ])[] = [
-  ["Avocado cleft graft", "Grafting", { usual: 120 }, "growers' pages, weak: about 120 d"],
+  [
+    "Avocado cleft graft",
+    "Grafting",
+    { usual: 120 },
+    "conocimientosweb.net, a coffee programme's page: 4-6 months; smartfarmerkenya.com: about 120 d; both weak",
+  ],
+  [
+    "Avocado cleft graft",
+    "Ready",
+    { from: 120 },
+    "conocimientosweb.net, weak: planted out 4-6 months after grafting",
+  ],
   ["Avocado cleft graft", "First release", { from: 28, by: 42 }, "growers' pages, weak: 4-6 weeks"],
   // 12 months: 32.5 % mean, 60 % in March, 70 % in September; halfway between the year round and the second best.
   ["Avocado cleft graft", "Take count", { kept: 45 }, "Tripathi and Karunakaran 2019: 32.5-60 %"],

@@ -43,7 +43,7 @@ export const cashewSoftwoodGraft: MethodDescription = {
     ),
     ...usual.beforeGrafting({
       days: [-10, -9, -8],
-      source: "DCCD, India, 8-10 (not found again); IASRI e-course tells of it without days",
+      source: "DCCD, India, nursery management, 8-10; IASRI e-course tells of it without days",
     }),
     ...usual.BEFORE_READY,
     ...usual.care("Sowing"),
