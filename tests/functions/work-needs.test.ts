@@ -115,6 +115,22 @@ describe("WORK_NEEDS", () => {
       expect(Math.abs(Number(grafting?.Hours) - Number(scion?.Amount) / 20)).toBeLessThan(0.051);
     });
 
+    // By hand: half of 100 are likely to pass the count, and get a label; all 100 are counted.
+    it("are those that pass a count, where a count needs something", () => {
+      const labelled = [
+        GRADED[0],
+        ["Plain", "Grafting", "", 0, 0, 0, "yes", "", "", ""],
+        ["Plain", "Ready", "Grafting", 80, 90, 100, "yes", "label 1", "", 50],
+      ];
+      const rows = [
+        ["Batch", "Grafted on", "Grafts made"],
+        ["B1", "2026-09-20", 100],
+      ];
+      const of = (name: string) => askTable(name, [rows, labelled, "2026-12-15", 30])[0];
+      expect(of("WORK_NEEDS")).toMatchObject({ Item: "label", Amount: 50 });
+      expect(of("BATCH_DUE")).toMatchObject({ Task: "Ready", Plants: 100 });
+    });
+
     const nursery = fc.array(
       fc.record({
         variety: fc.constantFrom("Alba", "Nera", ""),
