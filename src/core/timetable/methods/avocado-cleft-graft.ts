@@ -12,7 +12,7 @@ export const avocadoCleftGraft: MethodDescription = {
       after: "Sowing",
       days: [90, 120, 150],
       needs: "scion 1.1; wrap strip 25 cm",
-      source: `Days: a page of 4-6 months (conocimientosweb.net, a coffee programme's), one that moves seedlings at about 120 days (smartfarmerkenya.com), both weak; the page first taken for 120 was not found again; from and by common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
+      source: `Days: 4-6 months (conocimientosweb.net, weak source); growers' pages have about 120 (one not found again); from and by common practice, no source. ${usual.GRADE_OUT}. Scions with a tenth for waste, wrap: common practice, no source`,
     },
     { name: "Bud break", after: "Grafting", days: [18, 25, 35], source: usual.COMMON },
     {
@@ -24,10 +24,7 @@ export const avocadoCleftGraft: MethodDescription = {
       kept: "cleft grafts in India 32.5 % the year round, 60 and 70 % in the two best months (Tripathi and Karunakaran 2019), in Pakistan 27 % (Kasana et al. 2024); Uganda 19 to 94 % by rootstock (Natuhwera 2025, a thesis). 45 lies between (our choice, weak)",
     }),
     { ...usual.SECOND_RELEASE, days: [60, 75, 100], source: usual.COMMON },
-    usual.ready(
-      [120, 150, 210],
-      "ready to plant out 4-6 months after grafting (conocimientosweb.net, weak source); by common practice, no source",
-    ),
+    usual.ready([120, 150, 210], "4-6 months (the same page); by common practice, no source"),
     ...usual.beforeGrafting({
       days: [-10, -9, -8],
       source: `${usual.COMMON} for avocado: 9 days are best for mango`,

@@ -19,7 +19,7 @@ export const citrusTBud: MethodDescription = {
       ...usual.FIRST_RELEASE,
       days: [14, 18, 21],
       source:
-        "A Florida extension leaflet (14-21), year not known; 12-14 in Texas (Sauls 2001); usual common practice, no source",
+        "A Florida extension leaflet (14-21), year not known; Sauls 2001, Texas (12-14); usual common practice, no source",
     },
     {
       name: "Bud break",
@@ -33,7 +33,7 @@ export const citrusTBud: MethodDescription = {
       after: "Grafting",
       days: [21, 35, 42],
       source:
-        "Lop or bend: most buds lived when forced 5 or 6 weeks on, bending grew best, Olaniyan (NIHORT, trials of 1996-1999); twice as many buds grew at 12 weeks when bent as when cut off, Bowman 1999; from 2-3 weeks on, when the wrap is off: the Florida leaflet",
+        "Lop or bend: most buds lived when forced 5 or 6 weeks on, bending grew best, Olaniyan (NIHORT, trials of 1996-1999); than cutting off too: Bowman 1999; from 2-3 weeks on, when the wrap is off: the Florida leaflet",
     },
     usual.takeCount([24, 28, 35], 80, {
       kept: "Allahabad trial 2011, lemon in its best week, 81.67 %; set a little lower (our choice)",

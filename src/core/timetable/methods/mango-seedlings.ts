@@ -23,5 +23,5 @@ export const mangoSeedlings = (
 export const MANGO_DEFOLIATED = {
   days: [-10, -9, -7],
   source:
-    "9 best of 0, 3, 6 and 9 days: Akter et al., Progr. Agric. 27(3), doi:10.3329/pa.v27i3.30803, Bangladesh (91.6 % took, 85.8 at 0); 7-10: development4you.org, mangopolyclinic.com (weak sources)",
+    "9 best of 0, 3, 6 and 9 days: Akter et al., Progr. Agric. 27(3), doi:10.3329/pa.v27i3.30803, Bangladesh (91.6 % took, 85.8 at 0); 7-10: growers' pages (weak source)",
 } as const;

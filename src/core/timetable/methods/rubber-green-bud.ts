@@ -29,7 +29,7 @@ export const rubberGreenBud: MethodDescription = {
       days: [21, 25, 35],
       caution: usual.BLADES,
       source:
-        "SMIARC Technoguide 17, 2007 (3 weeks after budding, the earliest here); four weeks: a young-budding nursery's page, Kerala (weak source); usual and by, after the take count, common practice, no source",
+        "SMIARC Technoguide 17, 2007 (3 weeks after budding, the earliest here); later, after the take count, common practice, no source; a nursery in Kerala has 28 (weak)",
     },
     {
       name: "Bud break",
