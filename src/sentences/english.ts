@@ -1901,6 +1901,8 @@ read. Without FILE an invented nursery is opened.
     moreThanBefore:
       "{count, count} is more than the {before, count} at {step} of {batch}. Is that right?",
     nameAlready: 'Order "{order}" is already in row {row} of {tab}. Write another of that name?',
+    newColumn:
+      "Your table has no column for {step}. Add one, with its header in {cell}? It stays if the day is taken back. Make the tabs again in Set up afterwards, so that they read it too.",
     notCounted: "{step} of {batch} has no count. Enter it, or write the day alone?",
     tooLong:
       "The {what, select, customer {customer} note {note} order {order} variety {variety} who {name} other {}} has {length, count} characters, and a cell takes {most, count}. Cut it to fit?",

@@ -86,6 +86,8 @@ export type Asked =
       readonly batch: string;
     }
   | { readonly code: "notCounted"; readonly step: string; readonly batch: string }
+  /** The table has no column for the step. @prop cell where its header would stand */
+  | { readonly code: "newColumn"; readonly step: string; readonly cell: string }
   | TooLong
   | {
       /** The second where the log can't hold it whole, so that it can't be put back whole. */

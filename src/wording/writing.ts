@@ -14,6 +14,7 @@ import {
   lineUndated,
   moreThanBefore,
   nameAlready,
+  newColumn,
   notCounted,
   tooLong,
 } from "../sentences/made/writing-asked";
@@ -97,6 +98,7 @@ const ASKED: SentencesOf<Asked> = {
   lineUndated,
   moreThanBefore,
   nameAlready,
+  newColumn,
   notCounted,
   tooLong,
 };

@@ -158,11 +158,11 @@ describe("Code.js", () => {
   // beside the records as strangers head them and for care that comes again; sixteen
   // more for what methods' sources say, four for work ahead of steps and the rows of care, tables beside the records
   // checked, and samples of seed, of any size and in a table; five where these tables stand, told in Set up. Seven are
-  // for tabs made on choice and the overview that leads to all; two for looks that are switched off, jobs that are
-  // not to be done and samples of seed. What licences ask for is no code, and can't be less.
-  it("is below 494 KB without its notices, and these below 6 KB", () => {
+  // for tabs made on choice and the overview that leads to all; four for looks that are switched off, jobs that are
+  // not to be done, columns that are offered, and samples of seed. What licences ask for is no code, and can't be less.
+  it("is below 496 KB without its notices, and these below 6 KB", () => {
     const end = code.indexOf("*/") + 2;
-    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(494_000);
+    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(496_000);
     expect(Buffer.byteLength(code.slice(0, end))).toBeLessThan(6_000);
   });
 });

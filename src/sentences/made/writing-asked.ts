@@ -30,6 +30,8 @@ export const moreThanBefore = (d: { readonly count: number; readonly before: num
 
 export const nameAlready = (d: { readonly order: string | number; readonly row: string | number; readonly tab: string | number }): string => "Order \"" + d.order + "\" is already in row " + d.row + " of " + d.tab + ". Write another of that name?";
 
+export const newColumn = (d: { readonly step: string | number; readonly cell: string | number }): string => "Your table has no column for " + d.step + ". Add one, with its header in " + d.cell + "? It stays if the day is taken back. Make the tabs again in Set up afterwards, so that they read it too.";
+
 export const notCounted = (d: { readonly step: string | number; readonly batch: string | number }): string => d.step + " of " + d.batch + " has no count. Enter it, or write the day alone?";
 
 export const tooLong = (d: { readonly what: "customer" | "note" | "order" | "variety" | "who"; readonly length: number; readonly most: number }): string => "The " + select(d.what, { customer: "customer", note: "note", order: "order", variety: "variety", who: "name", other: "" }) + " has " + count(d.length) + " characters, and a cell takes " + count(d.most) + ". Cut it to fit?";

@@ -39,7 +39,8 @@ export function taskItem(options: TaskItemOptions): HTMLElement {
     task.caution === ""
       ? null
       : disclosure({ summary: text.caution(), content: () => wholeText(task.caution) }),
-    task.dayHeader === null ? quiet(text.reminder()) : markDone(options, status),
+    task.dayHeader === null ? quiet(text.reminder()) : null,
+    markDone(options, status),
   );
 }
 

@@ -12,6 +12,7 @@ import { settledNow } from "../tables/settle-log";
 import { valuesWith } from "../tables/values-with";
 import { dueTabOf } from "../tabs/due-tab-found";
 import { OWN_TABS } from "../tabs/own-tabs";
+import { addColumn } from "../tasks/new-column";
 import { notCounted, planRecord, type RecordPlan } from "../tasks/record-task";
 import type { CellWrite } from "../writing/table-write";
 import { type LoggedGroup, writeGroups } from "../writing/write-groups";
@@ -76,11 +77,9 @@ export function recordTicksOf({ sheet, range, values }: DueList): Ticked {
     const state = cleared(row);
     if (state !== null) states.set(row, state);
   }
-  const recorded = recordRows(
-    rows.filter(({ box }) => box !== "clear"),
-    withCells(now, [...unticked.cells.values()].flat()),
-    log,
-  );
+  const ticked = rows.filter(({ box }) => box !== "clear");
+  const read = withCells(now, [...unticked.cells.values()].flat());
+  const recorded = recordRows(ticked, columnsAdded(ticked, read, log), log);
   for (const [row, state] of recorded.states) states.set(row, state);
   const changes = new Map(
     [...unticked.cells, ...recorded.cells].map(([row, cells]) => [row, changeOf(now, cells)]),
@@ -195,6 +194,38 @@ function recordRows(rows: readonly DueRow[], now: RecordsNow, log: WriteLog): Re
   }
 }
 
+/** The records once the columns are added that rows asked for and that were answered with yes. */
+function columnsAdded(rows: readonly DueRow[], now: RecordsNow, log: WriteLog): RecordsNow {
+  let read = now;
+  for (const row of rows) {
+    if (!row.yes || row.memory.asked === "") continue;
+    const header = columnAgreed(row, read);
+    if (header === null) continue;
+    addColumn({ now: read, log }, header, plainText(read.door, row.who));
+    read = recordsNow();
+  }
+  return read;
+}
+
+function columnAgreed(row: DueRow, now: RecordsNow) {
+  try {
+    const { newColumn, asked } = planRecord(now, wishOf(row, now, null));
+    return row.memory.asked === markOf(asked.map(({ id }) => id)) ? newColumn : null;
+  } catch {
+    // Its row will say why.
+    return null;
+  }
+}
+
+/** What a row wants to have written. */
+function wishOf(row: DueRow, { door }: RecordsNow, count: number | null) {
+  const text = (value: unknown) => plainText(door, value);
+  // The box says that it is done, not when: a day that stands there is the day.
+  const wish = { batch: row.batch, task: row.task, day: null, count };
+  const notDone = plainlyNotDone(text(row.count));
+  return { ...wish, notDone, who: text(row.who), note: text(row.note) };
+}
+
 /** What a ticked row comes to: what is to be said of it, or what is to be written. */
 function outcomeOf(
   row: DueRow,
@@ -207,17 +238,15 @@ function outcomeOf(
   const notDone = plainlyNotDone(plainText(now.door, row.count));
   const count = notDone ? null : countIn(now, row.count);
   if (typeof count === "object" && count !== null) return refused(count, row);
-  const text = (value: unknown) => plainText(now.door, value);
-  // The box says that it is done, not when: a day that stands there is the day.
-  const wish = { batch: row.batch, task: row.task, day: null, count, notDone };
-  const all = { ...wish, who: text(row.who), note: text(row.note) };
+  const all = wishOf(row, now, count);
   try {
     let plan = planRecord(now, all);
     const isMore = plan.writes.length + plan.kept.length > 0;
     if (row.memory.writes.length > 0 && (isMore || (count === null && plan.hasCount))) {
       plan = planRecord(now, all, ownWrites(now, logged(), row));
     }
-    if (plan.writes.length + plan.kept.length === 0) return standing(row, plan);
+    const isNew = plan.newColumn !== null;
+    if (plan.writes.length + plan.kept.length === 0 && !isNew) return standing(row, plan);
     // In the row, since no dialog of a trigger shows on a phone; what the row itself wrote was asked about.
     const blank = row.memory.writes.length === 0 ? notCounted(plan, row) : [];
     const asked = [...plan.asked, ...blank];

@@ -55,6 +55,9 @@ export const PLAN_HEADER = [
 /** Stands in a person's table where the day of a step would, that it is not to be done. */
 export const NOT_NEEDED = "not needed";
 
+/** Stands as the task in the log's line of a column that we added; in brackets, since no step is called so. */
+export const NEW_COLUMN = "(new column)";
+
 /** What the log's column *Column* holds where the table has no column for it. */
 export const KEPT_HEADER = { count: "(count)", note: "(note)" } as const;
 

@@ -1,5 +1,6 @@
 import { openDoor } from "../../door/index";
 import type { LastWrite, LastWritesAnswer } from "../../wire/writing";
+import { NEW_COLUMN } from "../host/mark";
 import { workbookHost } from "../host/workbook-host";
 import { plainText } from "../reading/records-tab";
 import { type LogEntry, lastEntries } from "../writing/write-log";
@@ -18,7 +19,8 @@ export function lastWrites(): LastWritesAnswer {
   const writes = [...byId.values()].reverse().flatMap((lines): LastWrite[] => {
     const state = stateOf(lines);
     const [first] = lines;
-    if (state === null || first === undefined) return [];
+    // A column stays: there may be days of other batches in it by now.
+    if (state === null || first === undefined || first.task === NEW_COLUMN) return [];
     const cells = lines.filter((line) => line.state === state || line.state === "kept here");
     return [
       {

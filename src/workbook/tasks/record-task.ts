@@ -5,7 +5,7 @@ import { withLock } from "../host/lock";
 import { NOT_NEEDED } from "../host/mark";
 import { fittingText } from "../host/safe-text";
 import { WritingError } from "../host/writing-error";
-import { plainText, type RecordsNow } from "../reading/records-tab";
+import { plainText, type RecordsNow, recordsNow } from "../reading/records-tab";
 import type { TableCell } from "../reading/table-columns";
 import { marksOf } from "../tables/person-table";
 import { type PlannedCell, plannedCell } from "../tables/planned-cell";
@@ -17,6 +17,7 @@ import { countLike, dayLike } from "../writing/column-form";
 import { type CellWrite, sameValue, type TableMarks } from "../writing/table-write";
 import { countsIn, daysIn } from "./column-samples";
 import { doubtsAbout, withoutColumn } from "./doubts";
+import { addColumn, columnPlace, newColumnFor } from "./new-column";
 import type { OwnWrites, RecordWish } from "./record-wish";
 import type { TaskTarget } from "./task-cells";
 import { taskTarget } from "./task-target";
@@ -31,7 +32,18 @@ export interface RecordPlan extends PlannedWrite {
   readonly missesCount: boolean;
   /** Whether it has a count in it. */
   readonly hasCount: boolean;
+  /** A header that has to be written first, since the table has no column for the step; null where it has. */
+  readonly newColumn: PlannedCell | null;
 }
+
+const NOTHING_PLANNED = {
+  writes: [],
+  kept: [],
+  inLog: [],
+  planned: [],
+  missesCount: false,
+  hasCount: false,
+} as const;
 
 const NOTHING_OWN: OwnWrites = { wroteCell: () => false, keeps: () => false };
 
@@ -43,10 +55,17 @@ const NOTHING_OWN: OwnWrites = { wroteCell: () => false, keeps: () => false };
  */
 export function recordTask(request: RecordRequest): RecordAnswer {
   return withLock(() => {
-    const { now, log } = settledNow();
-    const plan = planRecord(now, request);
+    const settled = settledNow();
+    const { log } = settled;
+    let { now } = settled;
+    let plan = planRecord(now, request);
+    if (plan.newColumn !== null && plan.asked.every(({ id }) => request.sure.includes(id))) {
+      addColumn({ now, log }, plan.newColumn, request.who);
+      now = recordsNow();
+      plan = planRecord(now, request);
+    }
     const { writes, kept, planned } = plan;
-    if (writes.length === 0 && kept.length === 0) {
+    if (writes.length === 0 && kept.length === 0 && plan.newColumn === null) {
       const { task, batch } = request;
       const cells = planned.map(({ header, tab, cell, after }) => {
         return `${header} (${tab}!${cell}) ${short(plainText(now.door, after))}`;
@@ -86,7 +105,15 @@ export function planRecord(
   const day = dayAsked ?? target.recordedDay ?? now.asOf;
   const planned = plannedCells(now, { target, request: wish, day, own });
   if (target.day === null && (notDone || target.count === null)) {
-    throw new WritingError({ code: "noColumn", task: wish.task });
+    const newColumn = newColumnFor(now, target, batchName);
+    if (newColumn === null) throw new WritingError({ code: "noColumn", task });
+    const ask = { code: "newColumn" as const, step: task, cell: columnPlace(newColumn) };
+    return {
+      ...NOTHING_PLANNED,
+      marks: marksIn(now, target, []),
+      newColumn,
+      asked: [question(ask)],
+    };
   }
   const writes = planned.filter(({ before, after }) => !sameValue(before, after));
   const { kept, inLog, questions } = withoutColumn(now, { target, request: wish, own });
@@ -115,6 +142,7 @@ export function planRecord(
       wish.count === null &&
       (recordedCount === null || own.wroteCell(count)),
     hasCount: count !== null && recordedCount !== null,
+    newColumn: null,
   };
 }
 
