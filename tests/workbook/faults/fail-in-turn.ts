@@ -1,3 +1,5 @@
+/* Longer than most: one run of an action with a call that fails, and all that is then asked of the workbook. */
+
 import { expect } from "vitest";
 import { BEING_MADE } from "../../../src/workbook/host/mark";
 import { EVERY_CALL } from "../every-call";
