@@ -9,8 +9,8 @@ const MOST_LONGER = 2;
 const LETTERS_OF_LITTLE = 3;
 /** "KT" for two words, "PPK" for three. */
 const MOST_INITIALS = 3;
-/** A name of one word may be another with so few letters behind it: "Rugo", "Rugoso" (our choice). */
-const LETTERS_BEHIND = 2;
+/** A name of one word may be another of at most so many times its letters: "Rugo", "Rugoso" (our choice). */
+const TIMES_AS_LONG = 2;
 /** Longer names are no names. */
 const MOST_WORDS = 6;
 /** More names that begin alike are not compared with one another. */
@@ -68,6 +68,12 @@ function leftOut(wordsOf: ReadonlyMap<string, readonly string[]>): readonly Pair
     if (more.length === 1 && little.length <= LETTERS_OF_LITTLE && !words.some(isNumber)) {
       add([first], name);
     }
+    // "Asantor" for "Kofi A. Asantor".
+    const [last = "", ...before] = [...words].reverse();
+    if (before.length === 2 && before[0]?.length === 1 && !words.some(isNumber)) add([last], name);
+    // "Pell Growers" for "Pell Growers (Upper)".
+    const bracket = /\(.*?\)/;
+    if (bracket.test(name)) add(wordsIn(name.replace(bracket, " ").trim()), name);
     // "T. Rathi" of "T. Rathi + Bhomu".
     const several = name.split(/[+&]/);
     if (several.length > 1) for (const one of several) add(wordsIn(one), name);
@@ -98,7 +104,9 @@ function isNumber(word: string): boolean {
 function shortWords(wordsOf: ReadonlyMap<string, readonly string[]>): readonly Pair[] {
   /** Names that are alike but for one word of the same first letter, and which word that is. */
   const alike = new Map<string, { readonly name: string; readonly word: string }[]>();
-  for (const [name, words] of wordsOf) {
+  for (const [name, all] of wordsOf) {
+    // "K. Asantor" for "Kofi A. Asantor".
+    const words = all.filter((word, at) => !isInitialWithin(word, at, all));
     words.forEach((word, at) => {
       if (word === "" || isNumber(word)) return;
       const first = [...word][0] as string;
@@ -129,6 +137,10 @@ function shortWords(wordsOf: ReadonlyMap<string, readonly string[]>): readonly P
   });
 }
 
+function isInitialWithin(word: string, at: number, words: readonly string[]): boolean {
+  return at > 0 && at < words.length - 1 && word.length === 1 && !words.some(isNumber);
+}
+
 /** A form in which an initial or a title is left open. */
 function isTitles(form: string): boolean {
   return form.startsWith("* ");
@@ -146,13 +158,26 @@ function isShortFor(
   isAlone: boolean,
 ): boolean {
   if (word.length >= whole.length) return false;
-  const isPointed = new RegExp(`(?<!\\p{L})${word}\\.`, "iu").test(name.normalize("NFKC"));
+  const plain = name.normalize("NFKD").replace(/\p{M}/gu, "");
+  const isPointed = new RegExp(`(?<!\\p{L})${word}\\.`, "iu").test(plain);
   const isBeginning = whole.startsWith(word);
   if (isPointed) return isBeginning || word.slice(-1) === whole.slice(-1);
-  const more = whole.length - word.length;
-  if (isAlone) return isBeginning && word.length >= LETTERS_CUT_SHORT && more <= LETTERS_BEHIND;
+  if (isAlone) {
+    const isHalf = word.length >= LETTERS_CUT_SHORT && whole.length <= TIMES_AS_LONG * word.length;
+    return isBeginning && isHalf;
+  }
   if (/^[ivx]+$/.test(whole)) return false;
   if (isBeginning) return word.length === 1 || word.length >= LETTERS_CUT_SHORT;
+  if (isInConsonants(word, whole)) return true;
   // "Sr" for "Sister", "Ste" for "Sainte": the first letter and the last.
   return word.length <= LETTERS_OF_LITTLE && word.length > 1 && word.slice(-1) === whole.slice(-1);
+}
+
+/** "Sdlg" for "seedling", "pltn" for "plantation": from the first letter to the last, the vowels left out. */
+function isInConsonants(word: string, whole: string): boolean {
+  if (word.length <= LETTERS_OF_LITTLE || /[aeiouy\p{N}]/u.test(word)) return false;
+  if (word.slice(0, 1) !== whole.slice(0, 1) || word.slice(-1) !== whole.slice(-1)) return false;
+  let at = 0;
+  for (const letter of whole) if (letter === word[at]) at += 1;
+  return at === word.length;
 }

@@ -1,3 +1,4 @@
+import { madeOnce } from "../made-once";
 import { normalText, soundOf } from "../words";
 import { cutShort } from "./cut-short";
 import { foldName } from "./fold-name";
@@ -11,6 +12,7 @@ const LOOKS_LIKE: Readonly<Record<string, string>> = {
   s: "5",
   b: "8",
 };
+const LOOKS_LIKE_LETTER: Readonly<Record<string, string>> = { 0: "o", 1: "i", 5: "s", 8: "b" };
 /** Of a name of one word: shorter ones have neighbours that mean another thing (our choice). */
 const LETTERS_FOR_A_SLIP = 5;
 /** Of a word beside others, which are alike: bed A, bed B; east, west are two (our choice). */
@@ -18,6 +20,9 @@ const LETTERS_FOR_A_SLIP_BESIDE = 4;
 const LETTERS_FOR_A_SWAP = 4;
 const LETTERS_FOR_A_SWAP_BESIDE = 2;
 const LETTERS_WITHOUT_VOWELS = 3;
+/** Of a word beside others, which are alike (our choice). */
+const LETTERS_OF_A_STEM = 3;
+const LETTERS_BEHIND_A_STEM = 2;
 
 const ROMAN: readonly string[] = ["i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x"];
 /** More names than these that differ in one place are a way of naming, no slips (our choice). */
@@ -36,25 +41,26 @@ const MOST_ALIKE = 3;
 export function nearAlike(names: readonly string[]): readonly (readonly [string, string])[] {
   const ofForm = new Map<string, Set<string>>();
   for (const name of names) {
-    for (const form of formsOf(name)) {
-      const alike = ofForm.get(form);
-      if (alike === undefined) ofForm.set(form, new Set([name]));
-      else alike.add(name);
-    }
+    for (const form of formsOf(name)) madeOnce(ofForm, form, () => new Set()).add(name);
   }
-  const pairs = new Map<string, readonly [string, string]>();
-  for (const set of ofForm.values()) {
-    if (set.size > MOST_ALIKE) continue;
-    const alike = [...set].sort();
-    alike.forEach((one, at) => {
-      for (const other of alike.slice(at + 1)) pairs.set(`${one}\n${other}`, [one, other]);
-    });
-  }
-  for (const pair of cutShort(names)) {
+  const pairs = new Map<string, Pair>();
+  const add = (pair: Pair) => {
     const [one, other] = [...pair].sort() as [string, string];
     pairs.set(`${one}\n${other}`, [one, other]);
-  }
-  return [...pairs.keys()].sort().map((key) => pairs.get(key) as readonly [string, string]);
+  };
+  for (const pair of pairsIn(ofForm)) add(pair);
+  for (const pair of cutShort(names)) add(pair);
+  return [...pairs.keys()].sort().map((key) => pairs.get(key) as Pair);
+}
+
+type Pair = readonly [string, string];
+
+function pairsIn(ofForm: ReadonlyMap<string, ReadonlySet<string>>): readonly Pair[] {
+  return [...ofForm.values()].flatMap((set) => {
+    if (set.size > MOST_ALIKE) return [];
+    const alike = [...set];
+    return alike.flatMap((one, at) => alike.slice(at + 1).map((other): Pair => [one, other]));
+  });
 }
 
 function formsOf(name: string): ReadonlySet<string> {
@@ -63,6 +69,7 @@ function formsOf(name: string): ReadonlySet<string> {
   const forms = new Set([
     `digits ${key.replace(/[oilzsb]/g, (letter) => LOOKS_LIKE[letter] as string)}`,
     `digits ${inFigures(name)}`,
+    `letters ${foldName(inLetters(name))}`,
     `noughts ${withoutNoughts(key)}`,
     `gaps ${key.replace(/(?<=\p{L}) (?=\p{L})/gu, "")}`,
     `digits ${withoutNoughts(inFigures(name))}`,
@@ -71,6 +78,20 @@ function formsOf(name: string): ReadonlySet<string> {
     `slip ${key}`,
   ]);
   if (!/^\p{L}*$/u.test(key)) forms.add(`vowels ${withoutVowels(key)}`);
+  if (words.length > 1) {
+    forms.add(`plurals ${key.replace(/(?<=\p{L}{2})s(?!\p{L})/gu, "")}`);
+    // "Doux" and "douce": what stands behind the stem.
+    words.forEach((word, at) => {
+      for (
+        let end = Math.max(LETTERS_OF_A_STEM, word.length - LETTERS_BEHIND_A_STEM);
+        end < word.length;
+        end += 1
+      ) {
+        const stem = words.map((one, index) => (index === at ? `${one.slice(0, end)}*` : one));
+        if (/^\p{L}+$/u.test(word)) forms.add(`stem ${stem.join(" ")}`);
+      }
+    });
+  }
   forms.add(`heard ${key.replace(/\p{L}{5,}/gu, soundOf)}`);
   for (const { 0: word, index } of key.matchAll(/\p{L}{2,}/gu)) {
     const end = index + word.length;
@@ -106,6 +127,14 @@ function inFigures(name: string): string {
     return [...word].map((letter) => LOOKS_LIKE[letter] ?? letter).join("");
   });
   return figures.join(" ").replace(/(?<=\p{L}) | (?=\p{L})/gu, "");
+}
+
+/** "AK0 12" as "AKO 12": a figure that ends a word of letters may be a letter. */
+function inLetters(name: string): string {
+  return normalText(name).replace(
+    /(?<=(?<!\p{N})\p{L}{2})[0158](?= )/gu,
+    (digit) => LOOKS_LIKE_LETTER[digit] as string,
+  );
 }
 
 /** "pak rudi" as "pk rd", and so "pak rudy" and "pk rudi". */

@@ -36,10 +36,21 @@ describe("names that may be another's with a word left out or cut short", () => 
     [["1-1", "Bed 1-1"]],
     // A way of naming, in which the short name is a name.
     [["Bay", "Bay 1", "Bay 2", "Bay 3"]],
-    // A short name alone is no other's beginning, unless a point says so.
-    [["Amber", "Amberlow"]],
+    // Less than half of a name is its beginning only where a point says so.
+    [["Amb", "Amberlow"]],
   ])("are none of %j", (names) => {
     expect(nearAlike(names)).toEqual([]);
+  });
+
+  it.each([
+    [["Rasa", "Rasamani"]],
+    [["K. Asantor", "Kofi A. Asantor"]],
+    [["Asantor", "Kofi A. Asantor"]],
+    [["Local seedling", "local sdlg"]],
+    [["híb. vega", "híbrido vega"]],
+    [["Tumaini Growers", "Tumaini Growers (Upper)"]],
+  ])("may be one: %j", (names) => {
+    expect(nearAlike(names)).toEqual([names]);
   });
 
   it("are one of those with a point", () => {
