@@ -18,14 +18,16 @@ export function scoredHeaders(part: Part): readonly Scored[] {
 }
 
 function scoredHeader(line: HeaderLine, read: ColumnRead): Scored {
-  const { table, kind, language, header, meaning, common } = line;
+  const { table, kind, language, header, meaning, common, examples } = line;
+  // Of a column without a cell nothing is left out of any answer; Set up shows it among those not used.
+  const isEmpty = header !== "" && examples.every((cell) => cell.trim() === "");
   return {
     kind,
     language,
     word: header,
     means: meaning,
     readAs: read.key ?? "",
-    outcome: headerOutcome(read, keysOf(kind, meaning)),
+    outcome: headerOutcome({ ...read, named: read.named || isEmpty }, keysOf(kind, meaning)),
     common,
     at: table,
   };

@@ -86,10 +86,14 @@ function untilSettled(rule: Found): Pass {
   return settled;
 }
 
-/** Days or plants under no header: the number of the column, from 1, stands for its name. */
+/**
+ * Days, plants or remarks under no header: the number of the column, from 1, stands for its name. A figure
+ * or two may be a sum that somebody made beside the table.
+ */
 function withoutHeader({ column, values }: ColumnSeen): Trouble[] {
   const { holds, plainly, filled } = values();
-  if (holds === null || holds === "text" || !plainly || filled < FEWEST_NAMES) return [];
+  if (holds === null) return [];
+  if (holds !== "text" && (!plainly || filled < FEWEST_NAMES)) return [];
   const found = String(column + 1);
   return [{ row: null, column: "", found, code: "column-left", holds, others: [] }];
 }

@@ -61,8 +61,7 @@ const RULES: Readonly<Record<BesideTable, string>> = {
     "offFrom:first|last:day;" +
     "off:away|:day,text;" +
     "days:worked|task:text;" +
-    "tasks:task|worked:text;" +
-    "days:worked|:text;" +
+    "tasks:task|:text;" +
     "person:person|:text",
   "closed-days": "to:last|:day;" + "day:away,first,due|:day",
   prices: "price:price|order:count;" + "item:item|price:text;" + "per:unit|item,price:text,count",

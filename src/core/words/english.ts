@@ -268,7 +268,7 @@ export const english: LanguageText = {
     sort: "type",
     plants: "plant, seedling, tree, qty, quantity, many, pcs, pieces, number, nos",
     person: "member",
-    task: "job, jobs, do, can",
+    task: "job, jobs, do, can, given, assign, able, knows, duty, duties",
     hour: "hour, hr",
     worked: "weekday, in, present, works, working",
     away: "absen, holiday, vacation, sick, closed, shut, closure",

@@ -252,7 +252,7 @@ export const french: LanguageText = {
     sort: "clone",
     plants: "qte, quantite, nbre, nb, nombre, pieds, arbre",
     person: "prenom",
-    task: "travau, travail, sait, activite",
+    task: "travau, travail, sait, activite, peut, capable",
     hour: "heure",
     worked: "travaille, presence, ouvre, ouvrable, semaine",
     away: "ferme, ferie, vacances",

@@ -257,7 +257,7 @@ export const indonesian: LanguageText = {
     sort: "kultivar, macam, tipe",
     plants: "bibit, jumlah, jml, banyak, batang, pohon, tanaman, btg",
     person: "pegawai, tenaga",
-    task: "keahlian, bisa, kerjaan, kegiatan",
+    task: "keahlian, bisa, kerjaan, kegiatan, mampu",
     hour: "jam",
     worked: "masuk, kerja",
     away: "izin, ijin, tutup",

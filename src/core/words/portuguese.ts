@@ -239,7 +239,7 @@ export const portuguese: LanguageText = {
     sort: "copa",
     plants: "muda, qtd, qtde, quantid, quantas, quantos",
     person: "trabalhad, funcionar, colaborad, empregad",
-    task: "taref, servico, trabalho, atividad, fazer, faz",
+    task: "taref, servico, trabalho, atividad, fazer, faz, sabe, pode",
     hour: "hs",
     worked: "trabalhad, uteis, escala",
     away: "licenca, afast, fechad, recesso",

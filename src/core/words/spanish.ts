@@ -244,7 +244,7 @@ export const spanish: LanguageText = {
     sort: "tipo, copa",
     plants: "planta, cant, numero, cuantas, cuantos, plantones, arbol, pzas",
     person: "emplead",
-    task: "labor, trabajo, funcion, sabe, hace, activid",
+    task: "labor, trabajo, funcion, sabe, hace, activid, puede",
     hour: "hora, hs",
     worked: "laborab, trabaja, jornada, asist, semana",
     away: "vacacion, ausen, libre, permiso, licencia, cerrad, cierre, feriad, festiv",
