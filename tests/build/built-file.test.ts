@@ -160,9 +160,9 @@ describe("Code.js", () => {
   // checked, and samples of seed, of any size and in a table; five where these tables stand, told in Set up. Seven are
   // for tabs made on choice and the overview that leads to all; four for looks that are switched off, jobs that are
   // not to be done, columns that are offered, and samples of seed. What licences ask for is no code, and can't be less.
-  it("is below 496 KB without its notices, and these below 6 KB", () => {
+  it("is below 497 KB without its notices, and these below 6 KB", () => {
     const end = code.indexOf("*/") + 2;
-    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(496_000);
+    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(497_000);
     expect(Buffer.byteLength(code.slice(0, end))).toBeLessThan(6_000);
   });
 });
