@@ -165,7 +165,7 @@ describe("a plan as a tab", () => {
     expect([row?.[0], row?.[4]]).toEqual([nasty, '"+1+"']);
     const formulas = nursery.sheet(name).getDataRange().getFormulas().flat().filter(Boolean);
     expect(formulas).toEqual([
-      "=ORDER_PLAN($C$3,$B$3,'Nursery timetable'!A:O,$D$3,$F$3,'Records'!A:P,'Nursery settings'!$A$10:$C$210,'Nursery settings'!$B$4,$E$3,$G$3)",
+      "=ORDER_PLAN($C$3,$B$3,'Nursery timetable'!A:O,$D$3,$F$3,'Records'!A:P,'Nursery settings'!$A$11:$C$211,'Nursery settings'!$B$4,$E$3,$G$3)",
     ]);
   });
 

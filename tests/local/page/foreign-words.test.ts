@@ -66,7 +66,7 @@ describe.skipIf(isChromiumMissing)("a table in an office's own words", () => {
     await side.getByText(setUp.made()).waitFor();
     await nursery.settled();
     expect(await side.locator("#section-set-up").textContent()).not.toContain(words.title());
-    expect(await nursery.shown("Nursery settings", "A11:C15")).toEqual([
+    expect(await nursery.shown("Nursery settings", "A12:C16")).toEqual([
       ["Method", "How", "header"],
       ["Cocoa cleft graft", "Slip", "value"],
       ["Cocoa cleft graft", "Cleft", "value"],

@@ -116,7 +116,7 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
       ...["Ready by month", "Takes", "Takes compared", "Takes by month", "What takes go with"],
       "Checks",
     ]);
-    expect(await cells("Nursery settings", "A11:B11")).toEqual(["First release day", "Cinta"]);
+    expect(await cells("Nursery settings", "A12:B12")).toEqual(["First release day", "Cinta"]);
     expect(await stage("V04/26")).toEqual(["Take count", "7 Sep 2026", "553"]);
   });
 
