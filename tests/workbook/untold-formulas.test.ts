@@ -41,7 +41,7 @@ describe("formulas of the person's own, where Set up was told words", () => {
       rows: [],
       found: check.cells({ cells: ["Overview!B2", "Overview!B3", "Overview!B5"] }),
       trouble: check.untold({ formulas: 3 }),
-      whatToDo: check.untoldToDo({ columns: "'Nursery settings'!$A$10:$C$210" }),
+      whatToDo: check.untoldToDo({ columns: "'Nursery settings'!$A$11:$C$211" }),
     });
   });
 
