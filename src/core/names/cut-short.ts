@@ -72,7 +72,7 @@ function leftOut(wordsOf: ReadonlyMap<string, readonly string[]>): readonly Pair
     const [last = "", ...before] = [...words].reverse();
     if (before.length === 2 && before[0]?.length === 1 && !words.some(isNumber)) add([last], name);
     // "Pell Growers" for "Pell Growers (Upper)".
-    const bracket = /\(.*?\)/;
+    const bracket = /\([^()]*\)/;
     if (bracket.test(name)) add(wordsIn(name.replace(bracket, " ").trim()), name);
     // "T. Rathi" of "T. Rathi + Bhomu".
     const several = name.split(/[+&]/);

@@ -8,6 +8,9 @@ const STROKE = /(?<=\p{N})(?:\s*\/\s*|[.,:])(?=\p{N})/gu;
 /** "Amel 3?" is doubted by whoever wrote it, "Amel 3*" explained elsewhere. */
 const DOUBT = /(?<=[\p{L}\p{N}])\s*[?*]/gu;
 
+/** Longer texts are remarks, and no names of one another (our choice): to compare them takes minutes. */
+export const LONGEST_NAME = 100;
+
 /**
  * A name made comparable, as a person compares: capitals, accents, full-width forms, outer blanks and
  * points aside, and gaps or hyphens between a letter and a digit. A plus sign stays, since it names, and

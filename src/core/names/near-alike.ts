@@ -1,7 +1,7 @@
 import { madeOnce } from "../made-once";
 import { normalText, soundOf } from "../words";
 import { cutShort } from "./cut-short";
-import { foldName } from "./fold-name";
+import { foldName, LONGEST_NAME } from "./fold-name";
 
 /** A letter that passes for a digit, by eye or on a scanner. */
 const LOOKS_LIKE: Readonly<Record<string, string>> = {
@@ -36,9 +36,10 @@ const MOST_ALIKE = 3;
  * Method: names that share a form with something taken out are a pair, so that the work grows with
  * the number of names alone.
  *
- * @param names each once, none folding like another
+ * @param texts each once, none folding like another
  */
-export function nearAlike(names: readonly string[]): readonly (readonly [string, string])[] {
+export function nearAlike(texts: readonly string[]): readonly Pair[] {
+  const names = texts.filter(({ length }) => length <= LONGEST_NAME);
   const ofForm = new Map<string, Set<string>>();
   for (const name of names) {
     for (const form of formsOf(name)) madeOnce(ofForm, form, () => new Set()).add(name);
@@ -78,24 +79,16 @@ function formsOf(name: string): ReadonlySet<string> {
     `slip ${key}`,
   ]);
   if (!/^\p{L}*$/u.test(key)) forms.add(`vowels ${withoutVowels(key)}`);
-  if (words.length > 1) {
-    forms.add(`plurals ${key.replace(/(?<=\p{L}{2})s(?!\p{L})/gu, "")}`);
-    // "Doux" and "douce": what stands behind the stem.
-    words.forEach((word, at) => {
-      for (
-        let end = Math.max(LETTERS_OF_A_STEM, word.length - LETTERS_BEHIND_A_STEM);
-        end < word.length;
-        end += 1
-      ) {
-        const stem = words.map((one, index) => (index === at ? `${one.slice(0, end)}*` : one));
-        if (/^\p{L}+$/u.test(word)) forms.add(`stem ${stem.join(" ")}`);
-      }
-    });
-  }
+  if (words.length > 1) forms.add(`plurals ${key.replace(/(?<=\p{L}{2})s(?!\p{L})/gu, "")}`);
   forms.add(`heard ${key.replace(/\p{L}{5,}/gu, soundOf)}`);
   for (const { 0: word, index } of key.matchAll(/\p{L}{2,}/gu)) {
     const end = index + word.length;
     const isBeside = word.length < key.length;
+    // "Doux" and "douce": what stands behind the stem.
+    for (let cut = 1; isBeside && cut <= LETTERS_BEHIND_A_STEM; cut += 1) {
+      if (word.length - cut < LETTERS_OF_A_STEM) break;
+      forms.add(`stem ${key.slice(0, end - cut)}* ${key.slice(end)}`);
+    }
     const [slip, swap] = isBeside
       ? [LETTERS_FOR_A_SLIP_BESIDE, LETTERS_FOR_A_SWAP_BESIDE]
       : [LETTERS_FOR_A_SLIP, LETTERS_FOR_A_SWAP];

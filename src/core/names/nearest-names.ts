@@ -1,4 +1,4 @@
-import { foldName } from "./fold-name";
+import { foldName, LONGEST_NAME } from "./fold-name";
 
 /** More names are no help (our choice). */
 const MOST_NAMES = 3;
@@ -10,9 +10,11 @@ const LETTERS_A_SLIP = 3;
  * taken for it.
  */
 export function nearestNames(written: string, names: readonly string[]): readonly string[] {
+  if (written.length > LONGEST_NAME) return [];
   const key = foldName(written);
   const most = Math.ceil(key.length / LETTERS_A_SLIP);
   return names
+    .filter(({ length }) => length <= LONGEST_NAME)
     .map((name) => ({ name, slips: slipsBetween(key, foldName(name)) }))
     .filter(({ slips }) => slips <= most)
     .sort((a, b) => a.slips - b.slips)

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { foldName } from "../../../src/core/names/fold-name";
 import { nearAlike } from "../../../src/core/names/near-alike";
+import { nearestNames } from "../../../src/core/names/nearest-names";
 import { commonestSpellings } from "../../../src/core/names/spellings";
 import { csvRows } from "../../samples/csv-rows";
 import { reading } from "../records/reading";
@@ -22,6 +23,17 @@ const lines = csvRows(readFileSync("tests/checks/office-words/values.csv", "utf8
 /** What the notes call the kinds of nearness that are looked for. */
 const SLIP = /one letter|letters swapped|^letter |nought|turned round|gap between/;
 const groups = [...new Set(lines.map(({ group }) => group))];
+
+describe("texts that are no names", () => {
+  it.each([
+    ["a word", "x".repeat(50_000)],
+    ["words", "abcde ".repeat(8_000).trim()],
+    ["brackets", "(".repeat(50_000)],
+  ])("%s as long as a cell is compared with none, nor taken for a slip of another", (_, text) => {
+    expect(nearAlike([text, `${text}s`, "Amel 3", "Amell 3"])).toEqual([["Amel 3", "Amell 3"]]);
+    expect(nearestNames(text, [`${text}s`, "Amel 3"])).toEqual([]);
+  });
+});
 
 describe("names as offices write them", () => {
   it.each(groups)("%s: forms of one name are one, all else is another", (group) => {
@@ -81,6 +93,9 @@ describe("names that may be one", () => {
     ["Amel 3?", "Amel 3"],
     ["Bed 1.1", "Bed 1-1"],
     ["Amel O3", "Amel 3"],
+    ["AK0 12", "AKO 12"],
+    ["Coop. Las Breas", "Coop. La Brea"],
+    ["Clémine doux", "Clémine douce"],
   ])("%s and %s", (one, other) => {
     expect(nearAlike([one, "Corvane", other])).toEqual([[one, other].sort()]);
   });
