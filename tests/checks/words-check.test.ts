@@ -70,6 +70,8 @@ describe("what becomes of a header", () => {
     ["left alone and named, though ours", [{ ...left, named: true }, ["fact batch"]], "asked"],
     ["none of ours, left alone and named", [{ ...left, named: true }, []], "right"],
     ["none of ours, left alone without a word", [left, []], "silent"],
+    ["none of ours, without a cell, left alone", [{ ...left, isBlank: true }, []], "right"],
+    ["ours, without a cell, left alone", [{ ...left, isBlank: true }, ["fact batch"]], "silent"],
     ["none of ours, read as one of ours", [{ ...left, key: "fact note" }, []], "wrong"],
   ])("%s", (_, question, outcome) => {
     expect(headerOutcome(...question)).toBe(outcome);

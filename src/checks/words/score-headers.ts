@@ -19,27 +19,32 @@ export function scoredHeaders(part: Part): readonly Scored[] {
 
 function scoredHeader(line: HeaderLine, read: ColumnRead): Scored {
   const { table, kind, language, header, meaning, common, examples } = line;
-  // Of a column without a cell nothing is left out of any answer; Set up shows it among those not used.
-  const isEmpty = header !== "" && examples.every((cell) => cell.trim() === "");
+  const isBlank = header !== "" && examples.every((cell) => cell.trim() === "");
   return {
     kind,
     language,
     word: header,
     means: meaning,
     readAs: read.key ?? "",
-    outcome: headerOutcome({ ...read, named: read.named || isEmpty }, keysOf(kind, meaning)),
+    outcome: headerOutcome({ ...read, isBlank }, keysOf(kind, meaning)),
     common,
     at: table,
   };
 }
 
-/** @param wanted keys that mean what the header means; none where the product has no such column */
+/**
+ * What became of a header. A column that is none of ours and has no cell is right to be left alone without a
+ * word in Check: nothing is left out of any answer, and Set up shows it among those not used
+ * (tests/workbook/columns.test.ts).
+ *
+ * @param wanted keys that mean what the header means; none where the product has no such column
+ */
 export function headerOutcome(
-  { key, asked, named }: ColumnRead,
+  { key, asked, named, isBlank = false }: ColumnRead & { readonly isBlank?: boolean },
   wanted: readonly string[],
 ): Outcome {
   if (asked) return "asked";
   if (key !== null) return wanted.includes(key) ? "right" : "wrong";
-  if (!named) return "silent";
+  if (!named && !(isBlank && wanted.length === 0)) return "silent";
   return wanted.length === 0 ? "right" : "asked";
 }

@@ -1,4 +1,5 @@
 import { rowAndColumn } from "../host/cell-name";
+import { NEW_COLUMN } from "../host/mark";
 import { type RecordsNow, recordsNow } from "../reading/records-tab";
 import { valueAt } from "../writing/moved-lines";
 import { sameValue } from "../writing/table-write";
@@ -75,11 +76,21 @@ function stateOf(now: PersonTable | null, entries: readonly LogEntry[]): LogStat
     }
     return entries[0]?.state === "taking back" ? "taken back" : "not written";
   } catch {
+    // A header that we added belongs to no batch: it stands where it was written, or not.
+    if (
+      entries.every(isNewHeader) &&
+      entries.every(({ cell, after }) => sameValue(valueIn(now, cell), after))
+    )
+      return "written";
     // A row that was never begun, or is blank again, can't be found: then its cells are as they were.
     const untouched = entries.every(({ cell, before }) => sameValue(valueIn(now, cell), before));
     if (untouched && entries[0]?.state === "writing") return "not written";
     return untouched && entries.every(isOrderLine) ? "taken back" : "not known";
   }
+}
+
+function isNewHeader({ task }: LogEntry): boolean {
+  return task === NEW_COLUMN;
 }
 
 /** Whether the cell that was meant holds it, though by now it is another batch's. */
