@@ -45,8 +45,9 @@ export function phraseCoded(texts: readonly string[], leastSpared = 1): PhraseCo
   for (const [phrase, count] of repeated(all)) wait(phrase, count);
   const phrases: string[] = [];
   for (let spares = waiting.length - 1; spares >= leastSpared; spares -= 1) {
-    for (let phrase = waiting[spares]?.pop(); phrase; phrase = waiting[spares]?.pop()) {
-      if (phrases.length === MOST_PHRASES) break;
+    while (phrases.length < MOST_PHRASES) {
+      const phrase = waiting[spares]?.pop();
+      if (phrase === undefined) break;
       const count = countOf(phrase, all);
       if (spared(phrase, count) < spares) {
         wait(phrase, count);

@@ -10,10 +10,10 @@ import { importsOf, targetOf } from "./imports-of";
  *    zone or reads a Date by the process's own calendar.
  *
  * The tests of the workbook reach such code only where their nursery is opened, with the process's
- * zone for the script's. What a zone can change there are days read and written: of them, the three
- * files named below are enough. Those of the page reach it only in the answers of the sample nursery, of
- * which sections.test.ts sees all; and whatever
- * asks for the stubs or the table of answers wants the names of the calls: they run in the built script.
+ * zone for the script's. What a zone can change there are days read and written: of them, three files
+ * are enough. Those of the page reach it only in the answers of the sample nursery, all of which
+ * sections.test.ts sees. And whatever asks for the stubs or the table of answers wants the names of the
+ * calls: they run in the built script.
  */
 const ROOMS = ["tests/door/", "tests/local/", "tests/samples/"];
 const ENOUGH = [

@@ -56,6 +56,14 @@ describe("Set up", () => {
     expect(nursery.w.lock.isFree()).toBe(true);
   });
 
+  it("lists a column without a cell among those not used", () => {
+    const header = ["Batch", "Grafted on", "Grafts made", "Firma"];
+    const nursery = openNursery([tab("Records", [header, ["B1", "2026-10-24", 80, null]])]);
+    expect(nursery.ask("sidebarColumns", { tab: "Records" }).columns).toContainEqual(
+      expect.objectContaining({ header: "Firma", readAs: null }),
+    );
+  });
+
   it("fills the live tabs with answers, none of them an error", async () => {
     const nursery = openNursery(undefined, { live: true });
     nursery.ask("sidebarSetUp", ONCE);

@@ -37,7 +37,7 @@ export interface ValueLine {
 export type Part = "seen" | "practice" | "unseen" | "tables";
 
 const FOLDER = "tests/checks/office-words";
-/** Beginnings of the names of a part's files: practice was written by four; a third of the corpus was kept unseen until it was scored. */
+/** Beginnings of the names of a part's files; SOURCE.md beside them says who wrote which. */
 const FILES: Readonly<Record<Part, readonly string[]>> = {
   seen: ["", "opened/"],
   practice: ["practice/a-", "practice/b-", "practice/c-", "practice/d-"],

@@ -35,7 +35,7 @@ function scoredHeader(line: HeaderLine, read: ColumnRead): Scored {
 /**
  * What became of a header. A column that is none of ours and has no cell is right to be left alone without a
  * word in Check: nothing is left out of any answer, and Set up shows it among those not used
- * (tests/workbook/columns.test.ts).
+ * (tests/workbook/set-up.test.ts).
  *
  * @param wanted keys that mean what the header means; none where the product has no such column
  */

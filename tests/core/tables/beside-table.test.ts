@@ -89,4 +89,14 @@ describe("a table beside the records as a stranger writes it", () => {
       { from: 4, to: 5, openEnd: true },
     ]);
   });
+
+  // Invented, as offices write them: work that somebody is given or can do, beside days of work.
+  it.each([
+    ["Name", "Works given", "Hrs/day", "Week days"],
+    ["Nama", "Bisa kerja", "Jam per hari", "Hari kerja"],
+  ])("tells %s: %s is what a person does, not when", (...header) => {
+    const read = crewTable(gridOf([header, ["Oyok", "budding, opening", 7, "Mon-Fri"]]));
+    const columns = ["person", "tasks", "hours", "days"] as const;
+    expect(columns.map((field) => read?.columnsOf.get(field))).toEqual([[0], [1], [2], [3]]);
+  });
 });
