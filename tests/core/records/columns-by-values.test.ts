@@ -201,4 +201,14 @@ describe("what one word alone does not settle", () => {
     ]);
     expect(tables.map(({ kind }) => kind)).toEqual(["batches"]);
   });
+
+  it("names remarks under no header by the column's place, and no sum beside the table", () => {
+    const { troubles } = reading([
+      ["Batch", "Variety", "Grafted on", "Grafts made", "", ""],
+      ["T24-01", "Alba", "2026-09-03", 100, "roots short", 120],
+      ["T24-02", "Alba", "2026-09-04", 90, "", ""],
+    ]);
+    const left = troubles.filter(({ code }) => code === "column-left");
+    expect(left.map(({ found }) => found)).toEqual(["5"]);
+  });
 });

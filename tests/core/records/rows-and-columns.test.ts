@@ -88,16 +88,6 @@ describe("rows of the range", () => {
     expect(aside[0]?.found).toBe("new");
   });
 
-  it("name remarks under no header by the column's place, and no sum beside the table", () => {
-    const records = reading([
-      [...HEADER, "", ""],
-      [...row("T24-01"), "roots short", 120],
-      [...row("T24-02"), "", ""],
-    ]);
-    const left = records.troubles.filter(({ code }) => code === "column-left");
-    expect(left.map(({ found }) => found)).toEqual([String(HEADER.length + 1)]);
-  });
-
   it("are batches with a name alone where fuller ones are named alike", () => {
     const records = reading([HEADER, row("T24-01"), ["T24-02"], ["Bay 2"], ["T25"]]);
     expect(records.batches.map(({ name }) => name)).toEqual(["T24-01", "T24-02"]);
