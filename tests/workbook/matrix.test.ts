@@ -20,13 +20,13 @@ const takesIn = (nursery: Nursery, row: number) => {
  * A short job from the first set up to an order's plan. Locales differ in how formulas, numbers and
  * days are written; the zones are those of workbooks whose script is in UTC.
  */
-it.each([
-  ...["en_GB", "en_US", "fr_FR", "de_DE", "es_ES", "es_MX", "pt_BR", "id_ID", "en_ZA"].map(
+it.each<readonly [locale: string, zone: string]>([
+  ...["en_GB", "en_US", "fr_FR", "de_DE", "pt_BR", "en_ZA"].map(
     (locale) => [locale, "Etc/UTC"] as const,
   ),
-  ...(["America/Bogota", "Pacific/Auckland", "Asia/Kolkata"] as const).map(
-    (zone) => ["en_GB", zone] as const,
-  ),
+  ["es_ES", "Pacific/Auckland"],
+  ["es_MX", "America/Bogota"],
+  ["id_ID", "Asia/Kolkata"],
 ])("does a whole job in a workbook of %s, its zone %s", async (locale, spreadsheetZone) => {
   const nursery = openNursery([smallRecords()], {
     ...{ locale, spreadsheetZone, scriptZone: "Etc/UTC", live: true, newRows: 120 },
