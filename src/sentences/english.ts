@@ -155,6 +155,8 @@ export const english = {
   batches: {
     about: "about",
     all: "All",
+    closedUndated:
+      "{batches, plural, one {# batch was closed on no written day and counts} other {# batches were closed on no written day and count}} as dead. Write the day when you close one.",
     closedWith:
       "{plants, plural, one {# plant was} other {# plants were}} still there when it was closed.",
     coming: "coming",
@@ -171,19 +173,25 @@ export const english = {
     no: "no",
     noDates: "No day recorded, so we can't give dates.",
     noDayYet: "No day recorded yet.",
-    noneHeld: "No batch forecast then has a result yet",
+    noneHeld: "No batch forecast then can be judged yet",
     noPlantsCounted: "No plants counted yet.",
     noSuchMethod: "The timetable doesn't have this method.",
+    notJudgedYet:
+      "Not judged yet: {batches, plural, one {# batch} other {# batches}}. Some of their days are still to come.",
+    plainRule:
+      "{days, select, better {A plain rule would have done better on days.} alike {A plain rule would have done as well on days.} worse {A plain rule would have done worse on days.} none {Too few batches were finished then to try a plain rule on days.} other {}} {plants, select, better {It would have done better on plants.} alike {It would have done as well on plants.} worse {It would have done worse on plants.} none {Too few were finished to try it on plants.} other {}} The rule: what finished batches took, and kept, from the same last step.",
     planned: "Planned.",
     setAside:
       "Nothing recorded since {since}: left out of forecasts. Close it, or record what happened.",
     severalMethods: "More than one method fits.",
+    wentOn:
+      "Not judged: {batches, plural, one {# lot whose plants} other {# lots whose plants}} went on as other batches.",
     yes: "yes",
   },
 
   batchLookbackHelp: {
     answers:
-      "One row per batch under way then whose result is known now. The last row says how many ranges came true.",
+      "One row per batch under way then whose whole range of days is past, whatever became of it. One that died had no plants ready, on no day. Below: how many ranges held, how many batches can't be judged yet, and whether a plain rule would have done better.",
     daysBefore: "How many days back from the as-of day, such as 180.",
     sentence:
       "What the forecast would have said some days ago, from the records of that day, and whether it was right.",

@@ -4,6 +4,7 @@ import {
   type Balances,
   type BatchStages,
   type BatchSteps,
+  blankRow,
   DUE_COLUMNS,
   type LeftOut,
   LOOKBACK_COLUMNS,
@@ -57,36 +58,56 @@ export function readyTable({ rows, remarks }: Omit<ReadyPlants, "batches">): Ans
   });
 }
 
-/** What was forecast and how it held: one row per batch, and one that counts the ranges that came true. */
-export function lookbackTable({ rows, remarks }: Lookback): Answer {
+/**
+ * What was forecast and how it held: one row per batch; one that counts the ranges that came true, what cannot be
+ * judged, and how a plain rule did.
+ */
+export function lookbackTable({ rows, remarks, ...tally }: Lookback): Answer {
   const word = (held: boolean | null) => (held === null ? null : held ? text.yes() : text.no());
   const counted = (held: readonly (boolean | null)[]) => {
     const known = held.filter((one) => one !== null);
-    const all = known.length;
-    return all === 0 ? null : text.heldOf({ held: known.filter(Boolean).length, all });
+    return heldOf({ held: known.filter(Boolean).length, all: known.length });
   };
-  const last = {
-    batch: rows.length === 0 ? text.noneHeld() : text.held(),
-    readyFrom: null,
-    readyBy: null,
-    wasReady: null,
-    fewest: null,
-    most: null,
-    were: null,
-    dayHeld: counted(rows.map(({ dayHeld }) => dayHeld)),
-    countHeld: counted(rows.map(({ countHeld }) => countHeld)),
-  };
+  const words = (batch: string) => ({ ...blankRow(LOOKBACK_COLUMNS), batch });
+  const { notYet, goneOn, undated, plain } = tally;
   return tableOf({
     columns: LOOKBACK_COLUMNS,
     headers: headers(),
     rows: [
       ...rows.map((row) => ({
-        cells: { ...row, dayHeld: word(row.dayHeld), countHeld: word(row.countHeld) },
+        ...row,
+        dayHeld: word(row.dayHeld),
+        countHeld: word(row.countHeld),
       })),
-      { cells: last },
-    ],
+      {
+        ...words(rows.length === 0 ? text.noneHeld() : text.held()),
+        dayHeld: counted(rows.map(({ dayHeld }) => dayHeld)),
+        countHeld: counted(rows.map(({ countHeld }) => countHeld)),
+      },
+      ...(undated === 0 ? [] : [words(text.closedUndated({ batches: undated }))]),
+      ...(goneOn === 0 ? [] : [words(text.wentOn({ batches: goneOn }))]),
+      ...(notYet === 0 ? [] : [words(text.notJudgedYet({ batches: notYet }))]),
+      ...(rows.length === 0
+        ? []
+        : [
+            {
+              ...words(
+                text.plainRule({
+                  days: plain.days?.did ?? "none",
+                  plants: plain.plants?.did ?? "none",
+                }),
+              ),
+              dayHeld: plain.days === null ? null : heldOf(plain.days),
+              countHeld: plain.plants === null ? null : heldOf(plain.plants),
+            },
+          ]),
+    ].map((cells) => ({ cells })),
     remark: recordsRemarks(remarks, "cell"),
   });
+}
+
+function heldOf({ held, all }: { readonly held: number; readonly all: number }): string | null {
+  return all === 0 ? null : text.heldOf({ held, all });
 }
 
 /** What is to be done: a row a task. */

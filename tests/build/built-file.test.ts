@@ -159,10 +159,11 @@ describe("Code.js", () => {
   // more for what methods' sources say, four for work ahead of steps and the rows of care, tables beside the records
   // checked, and samples of seed, of any size and in a table; five where these tables stand, told in Set up. Seven are
   // for tabs made on choice and the overview that leads to all; four for looks that are switched off, jobs that are
-  // not to be done, columns that are offered, and samples of seed. What licences ask for is no code, and can't be less.
-  it("is below 497 KB without its notices, and these below 6 KB", () => {
+  // not to be done, columns that are offered, and samples of seed; four for a look back that judges what died and tries
+  // a plain rule beside. What licences ask for is no code, and can't be less.
+  it("is below 501 KB without its notices, and these below 6 KB", () => {
     const end = code.indexOf("*/") + 2;
-    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(497_000);
+    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(501_000);
     expect(Buffer.byteLength(code.slice(0, end))).toBeLessThan(6_000);
   });
 });

@@ -59,7 +59,7 @@ describe("the plain rivals", () => {
 });
 
 describe("the scores", () => {
-  const history = nurseryHistory(SOME, 21, 30);
+  const history = nurseryHistory(SOME, 21, { finishedWanted: 30 });
   const asOf = history.finishedOn[29] as number;
   const truthOf = new Map(history.batches.map(({ name, course }) => [name, course]));
   /** Ranges so many days and plants to either side of a truth that is moved. */

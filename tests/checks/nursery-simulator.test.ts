@@ -46,7 +46,9 @@ describe("the draws of the simulator", () => {
 });
 
 describe("the nursery simulator", () => {
-  const histories = Array.from({ length: 60 }, (_, seed) => nurseryHistory(SOME, seed, 30));
+  const histories = Array.from({ length: 60 }, (_, seed) =>
+    nurseryHistory(SOME, seed, { finishedWanted: 30 }),
+  );
   const courses = histories.flatMap(({ batches }) => batches.map(({ course }) => course));
   const grown = courses.filter(({ lostAt }) => lostAt === null);
 
@@ -140,9 +142,9 @@ describe("the nursery simulator", () => {
   it("makes unlike varieties differ more than alike ones", () => {
     const spread = (varieties: "alike" | "unlike") => {
       const takes = Array.from({ length: 60 }, (_, seed) =>
-        nurseryHistory({ pastBatches: 3, varieties }, seed, 1).truth.varieties.map(
-          ({ take }) => take,
-        ),
+        nurseryHistory({ pastBatches: 3, varieties }, seed, {
+          finishedWanted: 1,
+        }).truth.varieties.map(({ take }) => take),
       ).flat();
       return Math.sqrt(takes.reduce((sum, take) => sum + take ** 2, 0) / takes.length);
     };
@@ -151,7 +153,7 @@ describe("the nursery simulator", () => {
 });
 
 describe("the table on an earlier day", () => {
-  const history = nurseryHistory(SOME, 11, 30);
+  const history = nurseryHistory(SOME, 11, { finishedWanted: 30 });
   const asOf = (history.finishedOn[9] as number) + 5;
 
   it("stays when everything that is typed later changes", () => {
@@ -173,7 +175,9 @@ describe("the table on an earlier day", () => {
   });
 
   it("stays when the nursery is run for longer", () => {
-    expect(cellsOf(nurseryHistory(SOME, 11, 60), asOf)).toEqual(cellsOf(history, asOf));
+    expect(cellsOf(nurseryHistory(SOME, 11, { finishedWanted: 60 }), asOf)).toEqual(
+      cellsOf(history, asOf),
+    );
   });
 
   it("holds no day that has not come yet, and only gains cells with time", () => {

@@ -96,17 +96,58 @@ describe("plants ready as a table", () => {
 });
 
 describe("the look back as a table", () => {
-  it("closes with how many ranges held", () => {
-    const grafted = (name: string, more: readonly Cell[]) =>
-      [name, "Alba", "Bay 1", "", "", "2026-07-01", 100, "2026-08-01", 80, ...more] as const;
-    const rows = [grafted("B1", ["2026-10-22", 72]), grafted("B2", ["2026-08-20", 3])];
-    const table = lookbackTable(lookback({ ...question(rows), daysBefore: 100 }));
-    expect(rowsByName(table).map((row) => [row[header.batch()], row[header.dayHeld()]])).toEqual([
+  const grafted = (name: string, on: string, more: readonly Cell[] = []) =>
+    [name, "Alba", "Bay 1", "", "", on, 100, "", "", ...more] as const;
+  const table = (rows: readonly (readonly Cell[])[], daysBefore: number) =>
+    lookbackTable(lookback({ ...question(rows), daysBefore }));
+  const names = (answer: ReturnType<typeof table>) => answer.rows.map(([name]) => name);
+  const finished = Array.from({ length: 6 }, (_, at) =>
+    grafted(`F${at}`, "2025-11-01", [`2026-02-1${at}`, 60 + 4 * at]),
+  );
+
+  it("closes with how many ranges held, and with the plain rule, which had nothing to go by", () => {
+    const rows = [
+      grafted("B1", "2026-05-01", ["2026-08-18", 65]),
+      grafted("B2", "2026-05-01", ["2026-06-20", 3]),
+    ];
+    const answer = table(rows, 200);
+    expect(rowsByName(answer).map((row) => [row[header.batch()], row[header.dayHeld()]])).toEqual([
       ["B1", text.yes()],
       ["B2", text.no()],
       [text.held(), text.heldOf({ held: 1, all: 2 })],
+      [text.plainRule({ days: "none", plants: "none" }), null],
     ]);
-    expect(table.rows.at(-1)?.slice(1, 7)).toEqual(Array(6).fill(null));
+    expect(answer.rows.at(-1)?.slice(1)).toEqual(Array(8).fill(null));
+  });
+
+  it("says how many cannot be judged, why, and how a plain rule did", () => {
+    const rows = [
+      ...finished,
+      grafted("dead", "2026-05-01", ["", "", "", "yes"]),
+      grafted("B1", "2026-05-01", ["2026-08-12", 72]),
+      grafted("not yet", "2026-11-20"),
+    ];
+    const late = lookback({ ...question(rows), daysBefore: 200 });
+    expect(names(lookbackTable({ ...late, notYet: 3, goneOn: 2 }))).toEqual([
+      ...["dead", "B1", text.held(), text.closedUndated({ batches: 1 })],
+      ...[text.wentOn({ batches: 2 }), text.notJudgedYet({ batches: 3 })],
+      text.plainRule({
+        days: late.plain.days?.did ?? "none",
+        plants: late.plain.plants?.did ?? "none",
+      }),
+    ]);
+    const [dayHeld, countHeld] = lookbackTable(late).rows.at(-1)?.slice(7) ?? [];
+    expect([dayHeld, countHeld]).toEqual([
+      text.heldOf({ held: 1, all: 2 }),
+      text.heldOf({ held: 1, all: 2 }),
+    ]);
+  });
+
+  it("says that nothing can be judged yet", () => {
+    expect(names(table([grafted("B1", "2026-11-01")], 10))).toEqual([
+      text.noneHeld(),
+      text.notJudgedYet({ batches: 1 }),
+    ]);
   });
 
   it("says so where nothing was forecast", () => {

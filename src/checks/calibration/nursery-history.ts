@@ -30,6 +30,16 @@ export interface NurseryHistory {
 const MARGIN_DAYS = 40;
 const ENOUGH_BATCHES = 5000;
 
+export interface HistoryWanted {
+  /** Batches on record as ready. */
+  readonly finishedWanted: number;
+  /** What is so in this nursery, whatever chance would have. */
+  readonly otherwise?: {
+    readonly truth?: Partial<NurseryTruth>;
+    readonly habits?: Partial<RecordHabits>;
+  };
+}
+
 /**
  * Invents a nursery and runs it until so many batches are on record as ready. Running it longer
  * only adds to it: every batch has draws of its own.
@@ -37,10 +47,10 @@ const ENOUGH_BATCHES = 5000;
 export function nurseryHistory(
   kind: NurseryKind,
   seed: number,
-  finishedWanted: number,
+  { finishedWanted, otherwise = {} }: HistoryWanted,
 ): NurseryHistory {
-  const truth = nurseryTruth(kind, seed);
-  const habits = recordHabits(seed);
+  const truth = { ...nurseryTruth(kind, seed), ...otherwise.truth };
+  const habits = { ...recordHabits(seed), ...otherwise.habits };
   const chance = chanceOf(seed, 5);
   const batches: SimulatedBatch[] = [];
   let moment = truth.firstDay;

@@ -106,7 +106,7 @@ export function scoreNursery(
 
 const NOTHING_SAID: BatchRanges = { days: null, plants: null };
 
-function openRows({ seen }: NurseryState): readonly SeenBatch[] {
+export function openRows({ seen }: NurseryState): readonly SeenBatch[] {
   return seen.filter(
     ({ days, counts, closed }) =>
       !closed && (days[STEP.ready] ?? null) === null && !counts.includes(0),

@@ -27,7 +27,7 @@ export interface CheckedNursery {
 export function checkedNursery(kind: NurseryKind, seed: number): CheckedNursery {
   const pastAt = PAST_AT.get(kind.pastBatches);
   if (pastAt === undefined) throw new Error(`no as-of days for ${kind.pastBatches} past batches`);
-  const history = nurseryHistory(kind, seed, Math.max(...pastAt));
+  const history = nurseryHistory(kind, seed, { finishedWanted: Math.max(...pastAt) });
   const chance = chanceOf(seed, 6);
   const asOfDays = pastAt.map(
     (finished) => (history.finishedOn[finished - 1] as number) + chance.whole(0, LAG_DAYS),

@@ -39,6 +39,8 @@ export interface Batch {
   /** Plants that came from another batch by a line of their own; null when none. */
   readonly received: number | null;
   readonly closed: boolean;
+  /** Null where it is not, or nobody wrote when. */
+  readonly closedOn: CivilDay | null;
   /** Day of each step, in the order of the records' stepKeys; null where not recorded. */
   readonly days: readonly (CivilDay | null)[];
   /** Plants counted at each step, in the same order; null where not counted, which is not 0. */

@@ -46,8 +46,12 @@ export interface CellReaders {
   /** @param outOf the plants counted before, of which a cell may give a per cent */
   count(row: number, match: ColumnMatch | undefined, outOf: number | null): number | null;
   day(row: number, match: ColumnMatch, how: DayCellReader): CivilDay | UndatedDay | null;
-  /** Whether a cell says yes, or holds a day. */
-  yes(row: number, match: ColumnMatch | undefined, read: (cell: Cell) => DayReading): boolean;
+  /** Whether a cell says yes, or holds a day: that day, where it is plain. */
+  yes(
+    row: number,
+    match: ColumnMatch | undefined,
+    read: (cell: Cell) => DayReading,
+  ): CivilDay | boolean;
   /** Gives a day its year, and lists it as read so, or as unread where none is likely; null then. */
   settledDay(row: number, match: ColumnMatch, undated: Undated): CivilDay | null;
 }
@@ -164,7 +168,7 @@ export function cellReaders(grid: Grid, habits: ReadingHabits): CellReaders {
     row: number,
     match: ColumnMatch | undefined,
     read: (cell: Cell) => DayReading,
-  ): boolean => {
+  ): CivilDay | boolean => {
     if (match === undefined) return false;
     const said = saysYes(grid.at(row, match.column), read);
     if (said === null) listUnread(row, match, { code: "neither-day-nor-yes" });
@@ -182,17 +186,18 @@ export function cellReaders(grid: Grid, habits: ReadingHabits): CellReaders {
   return { troubles, list, text, name, count, day, yes, settledDay };
 }
 
-/** Whether a cell says yes, or holds a day; null where it says neither yes nor no. */
-function saysYes(cell: Cell, read: (cell: Cell) => DayReading): boolean | null {
-  if (typeof cell === "object") return true;
+/** Whether a cell says yes, or the day it holds; null where it says neither yes nor no. */
+function saysYes(cell: Cell, read: (cell: Cell) => DayReading): CivilDay | boolean | null {
+  if (typeof cell === "object") return cell.day;
   if (isBlank(cell)) return false;
   if (typeof cell === "boolean") return cell;
   const text = cellText(cell);
   const normal = normalText(text);
   if (NO.has(normal) || isNothing(text)) return false;
   if (YES.has(normal)) return true;
-  const reading = read(cell).kind;
-  if (reading === "day" || reading === "undated") return true;
+  const reading = read(cell);
+  if (reading.kind === "day") return reading.day;
+  if (reading.kind === "undated") return true;
   return /^\d{1,2}[/.-]\d{1,2}[/.-]\d{2,4}$/.test(text) || null;
 }
 

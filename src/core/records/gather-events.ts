@@ -74,6 +74,7 @@ function together(
   let dispatched = batch?.dispatched ?? null;
   let received = batch?.received ?? null;
   let closed = batch?.closed ?? false;
+  let closedOn = batch?.closedOn ?? null;
   const notDone = [...(batch?.notDone ?? [])];
   // Without a day a line counts as the first: a dated one is surer.
   const inOrder = [...events].sort((a, b) => (a.day ?? 0) - (b.day ?? 0) || a.row - b.row);
@@ -98,7 +99,10 @@ function together(
     }
     if (what.kind === "dispatched") dispatched = (dispatched ?? 0) + (count ?? 0);
     else if (what.kind === "splitOff" && count !== null) received = (received ?? 0) + count;
-    else if (what.kind === "closed") closed = true;
+    else if (what.kind === "closed") {
+      closed = true;
+      closedOn ??= day;
+    }
   }
   const first = events[0];
   const last = counts.reduce<number>((found, count, at) => (count === null ? found : at), -1);
@@ -119,6 +123,7 @@ function together(
     givenBeforeCount: batch?.givenBeforeCount ?? 0,
     received,
     closed,
+    closedOn,
     days: days as readonly (CivilDay | null)[],
     counts,
     notDone,

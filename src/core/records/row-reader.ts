@@ -136,6 +136,7 @@ export function rowReader({ grid, table, columns, habits, down }: TableToRead): 
     read: (row, sectionYear) => {
       const name = nameIn(row);
       notDone = [];
+      const closing = closed !== null && cells.yes(row, closed.match, closed.read);
       return {
         row: row + 1,
         table,
@@ -155,7 +156,8 @@ export function rowReader({ grid, table, columns, habits, down }: TableToRead): 
         given: 0,
         givenBeforeCount: 0,
         received: null,
-        closed: closed !== null && cells.yes(row, closed.match, closed.read),
+        closed: closing !== false,
+        closedOn: typeof closing === "number" ? closing : null,
         days: daysIn(row, sectionYear),
         counts: countsIn(row, cells),
         notDone: notDone.length === 0 ? NONE : notDone,
