@@ -69,6 +69,14 @@ export function wholeNumberArgument(name: string, cell: Cell, usual: number): nu
   throw unreadable(name, "number", cell);
 }
 
+/** What leaves looks out: a format, in no language, as it stands in the settings. */
+export const HIDDEN = "hidden";
+
+/** Whether looks are to be left out; whatever else stands there lists them. */
+export function hidesLooks(cell: unknown): boolean {
+  return cell === false || String(cell).trim().toLowerCase() === HIDDEN;
+}
+
 /** @throws InputError "argument-missing" | "argument-unreadable" | "not-ready-yet" */
 export function textArgument(name: string, cell: Cell): string {
   cellMustBeReady(name, cell);

@@ -12,7 +12,9 @@ import {
   type ToldWords,
 } from "../core";
 import {
+  cellMustBeReady,
   type Door,
+  hidesLooks,
   isMissing,
   levelArgument,
   textArgument,
@@ -124,6 +126,12 @@ export const share = (usual: number): Parameter<number> => ({
 export const wholeNumber = (usual: number): Parameter<number> => ({
   ...optional(({ door, name, value }) => wholeNumberArgument(name, door.cell(value), usual)),
   usual,
+});
+/** Whether looks are left out; they are listed where it is left out. */
+export const looks = optional<boolean>(({ door, name, value }) => {
+  const cell = door.cell(value);
+  cellMustBeReady(name, cell);
+  return hidesLooks(cell);
 });
 /** 0 or more; a blank cell is 0. */
 export const neededNumber = needed<number>(({ door, name, value }) =>

@@ -3,12 +3,13 @@ import * as help from "../sentences/made/work-needs-help";
 import { needsTable } from "../wording/work-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
-import { asOf, columns, records, timetable, wholeNumber } from "./parameter";
+import { asOf, columns, looks, records, timetable, wholeNumber } from "./parameter";
 import { NEEDS_DAYS } from "./usual";
 
 export const workNeeds = functionOf(
-  { records, timetable, asOf, days: wholeNumber(NEEDS_DAYS), columns },
-  ({ days, ...given }) => needsTable(needsOf({ ...given, daysAhead: days })),
+  { records, timetable, asOf, days: wholeNumber(NEEDS_DAYS), columns, looks },
+  ({ days, looks: withoutLooks, ...given }) =>
+    needsTable(needsOf({ ...given, daysAhead: days, withoutLooks })),
 );
 
 export const workNeedsHelp: HelpOf<typeof workNeeds> = {

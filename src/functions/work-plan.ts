@@ -3,12 +3,21 @@ import * as help from "../sentences/made/work-plan-help";
 import { workTable } from "../wording/work-tables";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
-import { asOf, closedDays, columns, crew, records, timetable, wholeNumber } from "./parameter";
+import {
+  asOf,
+  closedDays,
+  columns,
+  crew,
+  looks,
+  records,
+  timetable,
+  wholeNumber,
+} from "./parameter";
 import { PLANNED_DAYS } from "./usual";
 
 export const workPlan = functionOf(
-  { records, timetable, crew, asOf, days: wholeNumber(PLANNED_DAYS), closedDays, columns },
-  (given) => workTable(plannedWork(given)),
+  { records, timetable, crew, asOf, days: wholeNumber(PLANNED_DAYS), closedDays, columns, looks },
+  ({ looks: withoutLooks, ...given }) => workTable(plannedWork({ ...given, withoutLooks })),
 );
 
 export const workPlanHelp: HelpOf<typeof workPlan> = {

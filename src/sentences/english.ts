@@ -908,6 +908,7 @@ export const english = {
     columns: "Our name, your word, and what it is: header, value or not the same.",
     ifLeftOut: "{sentence} Left out, it is {usual}.",
     level: "How sure ranges should be: 0.8 means right in about 8 of 10.",
+    looks: 'Write "hidden", and looks, such as bud break, are left out and only counted.',
     records: "Your table of batches with its header.",
     timetable: "Your table of steps, or blank for the built-in ones.",
   },
@@ -1004,10 +1005,14 @@ read. Without FILE an invented nursery is opened.
       "Today at {places, list}: {tasks, list} ({batches, plural, one {# batch} other {# batches}}).",
     columnsLeftAlone:
       "Columns of days left alone, because we can't tell of what: {columns, list}. Say it in the argument columns.",
+    generalShare:
+      "{step} {kept, share}{own, select, yes {, by your own counts {mean, share}} no {} other {}} ({methods, list})",
+    generalShares:
+      "These figures count on shares kept in tree nurseries in general, not of these crops: {shares, list}.",
     jobNeverRecorded:
       "{step} is not listed: nothing is written about it in any batch, and it is past in {batches, plural, one {# batch} other {# batches}}. Do you do it? Write its day for one batch, and it is asked for in all.",
     looksHidden:
-      "{looks, plural, one {# look is} other {# looks are}} hidden: looks are switched off in Set up.",
+      "{looks, plural, one {# look is} other {# looks are}} hidden: looks are switched off (in Set up, or by the argument looks).",
     methodsAsked: "Set up asks which method is meant.",
     moreColumns: "{more, count} more",
     moreOfCell: "{batches, count} more (see BATCH_CHECK)",

@@ -4,7 +4,10 @@ import { dayWords } from "./days";
 import { recordsRemarks } from "./records";
 
 /** The due list as a calendar file, RFC 5545: an entry a task, and a last one that names what is left out. */
-export function dueCalendar({ rows, remarks }: DueTasks, asOf: CivilDay): string {
+export function dueCalendar(
+  { rows, remarks }: Pick<DueTasks, "rows" | "remarks">,
+  asOf: CivilDay,
+): string {
   const leftOut = recordsRemarks(remarks, "page");
   return calendarText(
     rows.map((task) => ({ task, summary: summary(task), description: description(task) })),

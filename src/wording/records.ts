@@ -15,6 +15,12 @@ export const RECORDS_REMARKS: SentencesOf<LeftOut> = {
       named.length === 0 ? text.careToday(facts) : text.careTodayAt({ places: named, ...facts });
     return [said, ...cautions].join(" ");
   },
+  "general-shares": ({ shares }) =>
+    text.generalShares({
+      shares: shares.map(({ mean, ...one }) =>
+        text.generalShare({ ...one, mean: mean ?? one.kept, own: mean === null ? "no" : "yes" }),
+      ),
+    }),
   "job-never-recorded": (facts) => text.jobNeverRecorded(facts),
   "looks-hidden": text.looksHidden,
   "no-such-columns": ({ columns }, where) => {

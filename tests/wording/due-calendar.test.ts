@@ -20,7 +20,7 @@ const RELEASE = builtInTimetable().methods[0]?.steps.find(
 function task(more: Partial<Task> = {}): Task {
   return {
     ...{ batch: "B-1", variety: "", place: "Bay 2", step: RELEASE, method: "", status: "coming" },
-    ...{ plants: 120, passing: 120, isEstimate: false },
+    ...{ plants: 120, passing: 120, way: null, isEstimate: false },
     ...{ doOn: day("2026-12-03"), from: day("2026-12-01"), by: day("2026-12-07") },
     ...{ daysLate: 0, hours: null },
     ...more,

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { looksHidden } from "../../src/sentences/made/records";
 import { recordsRemarks } from "../../src/wording/records";
+import { askRows } from "../support/ask";
 import { dueRows } from "./due-list";
 import { openNursery, SETTINGS, SMALL_HEADER, smallRow, tab } from "./nursery";
 
@@ -38,6 +39,64 @@ it("looks are hidden on page, list and calendar by one setting, and their number
   expect(looks(nursery)).toEqual([]);
   nursery.ask("sidebarSetUp", { ...ONCE, looks: true });
   expect(today(nursery)).toEqual(before);
+});
+
+// The page hid them, and the tabs went on to count them.
+it("the tabs of work and needs hide them too, by the settings' cell, and say their number", async () => {
+  const crew = tab("Crew", [
+    ["Person", "Hours a day"],
+    ["Ana", 8],
+  ]);
+  const nursery = openNursery([tab("Records", [SMALL_HEADER, smallRow(BATCH)]), crew], {
+    ...{ newRows: 300, live: true },
+  });
+  nursery.ask("sidebarSetUp", { ...ONCE, tabs: ["needs"] });
+  const timetable = nursery.sheet("Nursery timetable");
+  const header = nursery.values("Nursery timetable").findIndex((row) => row.includes("Needs"));
+  const [step, needed] = ["Step", "Needs"].map(
+    (name) => nursery.values("Nursery timetable")[header]?.indexOf(name) ?? -1,
+  ) as [number, number];
+  for (const [at, row] of nursery.values("Nursery timetable").entries()) {
+    if (row[step] === "First flush") timetable.getRange(at + 1, needed + 1).setValue("lens 1");
+  }
+  nursery.ask("sidebarSetUp", ONCE);
+  await nursery.w.settled();
+  const shown = (name: string) => nursery.values(name).flat().map(String);
+  expect(shown("Work plan")).toContain("First flush");
+  expect(shown("Needs ahead")).toContain("lens");
+  const row = nursery.values(SETTINGS).findIndex(([label]) => label === "Looks") + 1;
+  nursery.sheet(SETTINGS).getRange(`B${row}`).setValue("hidden");
+  await nursery.w.settled();
+  const work = nursery.ask("sidebarWork", { days: 14 });
+  const needs = nursery.ask("sidebarFace", { face: "needs" });
+  for (const [name, absent] of [
+    ["Work plan", "First flush"],
+    ["Needs ahead", "lens"],
+  ] as const) {
+    expect(shown(name)).not.toContain(absent);
+    const remark = name === "Work plan" ? work.remark : needs.remark;
+    const number = [...Array(20)].findIndex((_, looks) => remark?.includes(looksHidden({ looks })));
+    expect(number).toBeGreaterThan(0);
+    expect(shown(name).join(" ")).toContain(looksHidden({ looks: number }));
+  }
+  const parts = work.parts.map(({ task }) => task);
+  expect(parts.length).toBeGreaterThan(0);
+  expect(shown("Work plan").filter((one) => parts.includes(one))).toHaveLength(parts.length);
+  expect(JSON.stringify(needs.rows)).not.toContain("lens");
+});
+
+it("a formula of the person's leaves looks out where it is told to", () => {
+  const [rows, hidden] = [[], ["", "hidden"]].map((more) =>
+    askRows("BATCH_DUE", [[SMALL_HEADER, smallRow(BATCH)], "", "2026-11-25", 14, ...more]),
+  ) as [unknown[][], unknown[][]];
+  const tasks = (found: unknown[][]) => found.slice(1).map(([, task]) => task);
+  expect(tasks(rows)).toContain("First flush");
+  expect(tasks(hidden)).not.toContain("First flush");
+  expect(tasks(hidden).filter(Boolean)).toEqual(
+    tasks(rows).filter((task) => tasks(hidden).includes(task) && task !== ""),
+  );
+  const gone = tasks(rows).filter((task) => task !== "" && !tasks(hidden).includes(task));
+  expect(hidden.at(-1)?.join(" ")).toContain(looksHidden({ looks: gone.length }));
 });
 
 it("the setting is the person's: what they type counts, and anything else lists looks", () => {

@@ -3,6 +3,7 @@ import { ORDER_HEADER } from "../../src/core";
 import type { SheetDraft } from "../../src/local/workbook-data";
 import { rowLoading } from "../../src/sentences/made/table-faults";
 import { tabThere } from "../../src/sentences/made/writing-faults";
+import { COUNTS_ON } from "../support/small-orders";
 import { type Made, type Nursery, openNursery, smallRecords, tab } from "./nursery";
 
 const HEADER = ["Order", "Customer", "Variety", "Wanted", "By", "Delivered", "Closed"];
@@ -92,7 +93,7 @@ describe("the tab of orders", () => {
       ...{ startRow: 2, endRow: 3, startColumn: column, endColumn: column },
     }));
     const answer = asked({ ...commandes, merges });
-    expect(answer).toMatchObject({ ordersTab: "Commandes", remark: null });
+    expect(answer).toMatchObject({ ordersTab: "Commandes", remark: COUNTS_ON });
     expect(answer.orders).toMatchObject([
       { order: "C-1", customer: "Ana", variety: "Amberlow", wanted: 40, by: "2027-10-01" },
     ]);
@@ -195,7 +196,7 @@ describe("what stands in the cells", () => {
         [null, null, null, null, null, null, false],
       ),
     );
-    expect(answer).toMatchObject({ orders: [{ order: "O1" }], remark: null });
+    expect(answer).toMatchObject({ orders: [{ order: "O1" }], remark: COUNTS_ON });
   });
 
   it("is asked for again while it is being calculated", () => {

@@ -6,8 +6,10 @@ import {
   type BatchState,
   type Forecaster,
   likelyPlants,
+  type Passage,
   type Projection,
   project,
+  startOfForecast,
   type TaskWindow,
   taskWindow,
 } from "../projection";
@@ -60,6 +62,8 @@ export interface Task {
   readonly isEstimate: boolean;
   /** Plants likely to pass the step: what it needs is used on them. */
   readonly passing: number | null;
+  /** The way on which the plants likely to pass are reckoned; null where none are known. */
+  readonly way: Passage | null;
   /** The usual day, or the as-of day once that is past. */
   readonly doOn: CivilDay;
   readonly from: CivilDay;
@@ -74,6 +78,8 @@ export interface Task {
 export interface DueTasks {
   readonly rows: readonly Task[];
   readonly remarks: readonly LeftOut[];
+  /** What is believed of batches to come. */
+  readonly forecaster: Forecaster;
 }
 
 /**
@@ -120,6 +126,7 @@ export function dueTasks(question: DueQuestion, believing?: Forecaster): DueTask
   const shown = question.withoutLooks ? tasks.filter((task) => !isLook(task)) : tasks;
   const looks = tasks.length - shown.length;
   return {
+    forecaster: projection.forecaster,
     rows: shown.sort(inTurn),
     remarks: [
       ...leftOutOfOpen(question),
@@ -164,6 +171,11 @@ function taskFinder(projection: Projection, daysAhead: number) {
         isEstimate: plants !== null && plants !== state.plants,
         get passing() {
           return likely.passing;
+        },
+        get way() {
+          const start = startOfForecast(state);
+          const { variety } = batch;
+          return start === null ? null : { method, after: start.at, upTo: at, variety };
         },
         doOn: Math.max(usual, asOf) as CivilDay,
         from,

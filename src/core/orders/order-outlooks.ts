@@ -1,6 +1,6 @@
 import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates";
-import { project } from "../projection";
+import { comingBatches, generalShares, type Passage, project, waysOf } from "../projection";
 import { leftOutByMethod } from "../timetable";
 import { drawFillings } from "./draw-fillings";
 import { type Order, varietiesIn } from "./order";
@@ -48,42 +48,55 @@ export interface OutlookOfOrders {
 /** The outlook of every open order, with what could not be used. */
 export function outlookOfOrders(question: OutlookQuestion): OutlookOfOrders {
   const { orders, records } = question;
+  const { outlooks, planned, projection } = outlooksBy(question);
+  const { routes } = comingBatches(projection);
   return {
-    outlooks: orderOutlooks(question),
+    outlooks,
     remarks: [
       ...orders.remarks,
       ...unknownBesideKnown(question),
       ...varietiesInDoubt(orders.open, records, varietiesIn(records)),
       ...cropsUnknown(question),
       ...leftOutByMethod(question),
+      ...(outlooks.length === 0
+        ? []
+        : generalShares([...waysOf(routes), ...planned], projection.forecaster)),
     ],
   };
 }
 
 /** What is to be expected of every open order, in the order in which they are served. */
 export function orderOutlooks(question: OutlookQuestion): readonly OrderOutlook[] {
+  return outlooksBy(question).outlooks;
+}
+
+function outlooksBy(question: OutlookQuestion) {
   const { orders, records, timetable, asOf, assurance } = question;
   const projection = project({ records, timetable, asOf, level: assurance });
   const names = namesKnown(records, timetable);
-  const nursery = { ...question, projection, names, crops: cropsStanding(projection) };
+  const planned: Passage[] = [];
+  const nursery = { ...question, projection, names, crops: cropsStanding(projection), planned };
   const known = names.varieties;
-  return drawFillings(projection, orders.open, { asOf, known }).map((filling, index) => {
-    const order = orders.open[index] as Order;
-    const { left, inTime, fullOn } = filling;
-    const isPast = order.by < asOf && left > 0;
-    const chance = isPast
-      ? 0
-      : inTime.filter((plants) => plants >= left).length / Math.max(1, inTime.length);
-    const full = atLeast(fullOn, assurance);
-    const action = whatToDo({ order, filling, chance, nursery });
-    return {
-      order,
-      likely: atLeast(inTime, 0.5),
-      chance,
-      shortBy: shortAt(filling, assurance),
-      fullBy: left === 0 || !Number.isFinite(full) ? null : (full as CivilDay),
-      isFine: action.code === "all-delivered" || action.code === "fine",
-      whatToDo: action,
-    };
-  });
+  const outlooks = drawFillings(projection, orders.open, { asOf, known }).map(
+    (filling, index): OrderOutlook => {
+      const order = orders.open[index] as Order;
+      const { left, inTime, fullOn } = filling;
+      const isPast = order.by < asOf && left > 0;
+      const chance = isPast
+        ? 0
+        : inTime.filter((plants) => plants >= left).length / Math.max(1, inTime.length);
+      const full = atLeast(fullOn, assurance);
+      const action = whatToDo({ order, filling, chance, nursery });
+      return {
+        order,
+        likely: atLeast(inTime, 0.5),
+        chance,
+        shortBy: shortAt(filling, assurance),
+        fullBy: left === 0 || !Number.isFinite(full) ? null : (full as CivilDay),
+        isFine: action.code === "all-delivered" || action.code === "fine",
+        whatToDo: action,
+      };
+    },
+  );
+  return { outlooks, planned, projection };
 }

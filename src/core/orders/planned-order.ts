@@ -3,15 +3,9 @@ import type { Kinds } from "../answer";
 import { shortened } from "../cells";
 import type { CivilDay } from "../dates";
 import { nearestNames } from "../names";
-import { type Forecaster, project, timetableForecaster } from "../projection";
+import { type GeneralShare, generalShare, project, timetableForecaster } from "../projection";
 import { type Records, timetableLeftOut } from "../records";
-import {
-  hasGeneralShare,
-  leftOutByMethod,
-  type Method,
-  methodOrRefuse,
-  type Timetable,
-} from "../timetable";
+import { leftOutByMethod, type Method, methodOrRefuse, type Timetable } from "../timetable";
 import { normalText, wordSet } from "../words";
 import { type HarvestMonths, isHarvestDay, lastHarvestDayBefore } from "./harvest-months";
 import type { OrdersRemark, PlanFact, PlanWarning } from "./order-remark";
@@ -102,7 +96,8 @@ export function plannedOrder(question: PlanQuestion): PlannedOrder {
       needs: plants === null ? [] : bought(needsOf(planned)),
       facts: [
         ...sizeFact(planned, plan.plantChance),
-        ...shareFact(index, { method, forecaster, variety }),
+        // Every order counts on these, whatever its crop: half of what is started for it may be for them.
+        ...shareFact(generalShare({ method, upTo: index, variety }, forecaster)),
         ...(index === last ? [chanceFact(plan)] : []),
       ],
       warnings: [
@@ -163,29 +158,8 @@ function sizeFact({ plants, plainly }: PlannedStep, chance: number): readonly Pl
   return [{ code: "more-than-plain", plants: plainly, more, chance }];
 }
 
-/** Apart from the timetable by less than this, a share is the timetable's: it is said in whole percent. */
-const SAME_SHARE = 0.005;
-
-/** Every order counts on these two, whatever its crop: half of what is started for it may be for them. */
-function shareFact(
-  index: number,
-  {
-    method,
-    forecaster,
-    variety,
-  }: {
-    readonly method: Method;
-    readonly forecaster: Forecaster;
-    readonly variety: string;
-  },
-): readonly PlanFact[] {
-  const step = method.steps[index];
-  if (step?.kept == null || !hasGeneralShare(method, step)) return [];
-  let before = index - 1;
-  while (before > 0 && !method.steps[before]?.counted) before -= 1;
-  const { mean } = forecaster.kept({ method, after: before, upTo: index, variety });
-  const isOwn = Math.abs(mean - step.kept) >= SAME_SHARE;
-  return [{ code: "general-share", kept: step.kept, mean: isOwn ? mean : null }];
+function shareFact(share: GeneralShare | null): readonly PlanFact[] {
+  return share === null ? [] : [{ code: "general-share", ...share }];
 }
 
 /** Words in what a step needs that say it takes seed. */

@@ -1,6 +1,6 @@
 import { shortened } from "../cells";
 import { nearestNames } from "../names";
-import type { Projection } from "../projection";
+import type { Passage, Projection } from "../projection";
 import { type Method, type Timetable, usualMethod } from "../timetable";
 import type { OrderFillings } from "./draw-fillings";
 import type { Order } from "./order";
@@ -15,6 +15,8 @@ export interface Nursery extends OutlookQuestion {
   readonly names: KnownNames;
   /** Of batches that are not closed, each once. */
   readonly crops: readonly string[];
+  /** The ways of plants that are planned; added to by each order. */
+  readonly planned: Passage[];
 }
 
 /**
@@ -26,7 +28,7 @@ export function whatToDo({
   order,
   filling,
   chance,
-  nursery: { timetable, asOf, assurance, projection, names, crops },
+  nursery: { timetable, asOf, assurance, projection, names, crops, planned },
 }: {
   readonly order: Order;
   readonly filling: OrderFillings;
@@ -63,6 +65,7 @@ export function whatToDo({
     // What stands may still fill it, if less surely than asked: that is what the chance says.
     return { code: "too-late-to-start" };
   }
+  planned.push({ method, after: 0, upTo: method.ready, variety });
   return {
     code: graft === undefined ? "start-more" : "graft-more",
     plants: start.plants,

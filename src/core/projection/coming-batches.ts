@@ -3,7 +3,7 @@ import { madeOnce } from "../made-once";
 import type { DayDistribution, Draws } from "../statistics";
 import type { Method } from "../timetable";
 import { type BatchState, startOfForecast } from "./batch-state";
-import type { DrawnShare, SharesDrawn } from "./forecaster";
+import type { DrawnShare, Passage, SharesDrawn } from "./forecaster";
 import type { Projection } from "./project";
 import { isSilent } from "./silence";
 
@@ -76,14 +76,17 @@ function orderKey({ batch, plants, doneOn }: BatchState): string {
   return `${batch.name}\n${batch.variety}\n${plants}\n${doneOn.join()}`;
 }
 
+/** Routes as ways of plants, each to the end. */
+export function waysOf(routes: readonly Route[]): readonly Passage[] {
+  return routes.map((route) => ({ ...route, upTo: route.method.ready }));
+}
+
 /** The shares of each route under one possible truth. */
 export function sharesOfRoutes(
   routes: readonly Route[],
   truth: SharesDrawn,
 ): readonly (readonly DrawnShare[])[] {
-  return routes.map(({ method, after, variety }) =>
-    truth.between({ method, after, upTo: method.ready, variety }),
-  );
+  return waysOf(routes).map((way) => truth.between(way));
 }
 
 /** How many of so many plants become ready: each batch has shares of its own about the means. */

@@ -9,8 +9,9 @@ export {
 } from "./batch-stages";
 export { type BatchState, startOfForecast, stateFinder } from "./batch-state";
 export { type BatchSteps, STEP_COLUMNS, stepsOf } from "./batch-steps";
-export { comingBatches, drawPlants, sharesOfRoutes } from "./coming-batches";
-export { type Forecaster, timetableForecaster } from "./forecaster";
+export { comingBatches, drawPlants, sharesOfRoutes, waysOf } from "./coming-batches";
+export { type Forecaster, type Passage, timetableForecaster } from "./forecaster";
+export { type GeneralShare, generalShare, generalShares } from "./general-shares";
 export { likelyPlants } from "./likely-plants";
 export { LOOKBACK_COLUMNS, type Lookback, lookback } from "./lookback";
 export { ANY_LEVEL, type Projection, project } from "./project";

@@ -9,10 +9,12 @@ import {
   drawPlants,
   type Route,
   sharesOfRoutes,
+  waysOf,
 } from "./coming-batches";
 import type { DayRange } from "./forecast-days";
 import type { PlantRange } from "./forecast-plants";
 import type { Forecaster } from "./forecaster";
+import { generalShares } from "./general-shares";
 import { type ProjectionQuestion, project } from "./project";
 
 export const READY_COLUMNS = {
@@ -76,7 +78,10 @@ export function readyPlants(question: ProjectionQuestion, believing?: Forecaster
   const rows = rowsOf(totals, coming, question.level);
   return {
     rows,
-    remarks: leftOutByMethod(question),
+    remarks: [
+      ...leftOutByMethod(question),
+      ...generalShares(waysOf(routes), projection.forecaster),
+    ],
     batches: coming.map(({ batch: { state, toCome }, likelyMonth }) => ({
       batch: state.batch,
       month: isoMonth(likelyMonth),

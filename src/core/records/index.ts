@@ -12,6 +12,7 @@ export type { ColumnMatch } from "./column-match";
 export { type ColumnTarget, type TargetKey, targetKey } from "./column-target";
 export {
   type CareToday,
+  type GeneralShares,
   type JobNeverRecorded,
   type LeftOut,
   leftOut,

@@ -56,6 +56,19 @@ export interface LooksHidden {
   readonly looks: number;
 }
 
+/** Shares of nurseries in general, not of the crop, that the numbers of an answer count on. */
+export interface GeneralShares {
+  readonly code: "general-shares";
+  readonly shares: readonly {
+    readonly step: string;
+    readonly methods: readonly string[];
+    /** 0 to 1. */
+    readonly kept: number;
+    /** What the records make of it; null where they say nothing else. */
+    readonly mean: number | null;
+  }[];
+}
+
 /** What no answer may leave out without a word; part of the remarks of each. */
 export type LeftOut =
   | RowsLeftOut
@@ -64,6 +77,7 @@ export type LeftOut =
   | MethodsUnread
   | JobNeverRecorded
   | LooksHidden
+  | GeneralShares
   | CareToday;
 
 /** A remark on what could not be used of a timetable, if anything. */

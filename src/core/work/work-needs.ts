@@ -2,6 +2,7 @@ import { added, inLargerUnit, sumKey } from "../amounts";
 import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates";
 import { type DueQuestion, dueTasks } from "../due";
+import { generalShares, type Passage } from "../projection";
 import { normalText, wordSet } from "../words";
 import type { NeedsRemark } from "./work-remark";
 
@@ -67,13 +68,15 @@ export function workNeeds(question: DueQuestion): WorkNeeds {
   const due = dueTasks(question);
   const tasks = due.rows.filter(({ step }) => step.needs.length > 0);
   const sums = new Map<string, Sum>();
+  const ways: Passage[] = [];
   let unknown = 0;
-  for (const { step, variety, passing: plants, doOn } of tasks) {
+  for (const { step, variety, passing: plants, doOn, way } of tasks) {
     if (plants === null) {
       unknown += 1;
       continue;
     }
     if (plants === 0) continue;
+    if (way !== null) ways.push(way);
     for (const { item, amount, unit } of step.needs) {
       const ofVariety = isScion(item) ? variety || null : null;
       const key = `${sumKey({ item, unit })}\n${ofVariety ?? ""}`;
@@ -110,6 +113,7 @@ export function workNeeds(question: DueQuestion): WorkNeeds {
     remarks: [
       ...due.remarks.filter(({ code }) => code !== "care-today"),
       ...(unknown > 0 ? [{ code: "tasks-not-counted", tasks: unknown } as const] : []),
+      ...generalShares(ways, due.forecaster),
     ],
   };
 }

@@ -8,6 +8,8 @@ export const ifLeftOut = (d: { readonly sentence: string | number; readonly usua
 
 export const level = (): string => "How sure ranges should be: 0.8 means right in about 8 of 10.";
 
+export const looks = (): string => "Write \"hidden\", and looks, such as bud break, are left out and only counted.";
+
 export const records = (): string => "Your table of batches with its header.";
 
 export const timetable = (): string => "Your table of steps, or blank for the built-in ones.";

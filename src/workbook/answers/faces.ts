@@ -33,7 +33,8 @@ const FACE: Readonly<Record<FaceName, (now: RecordsNow) => Answer>> = {
     const places = now.door.places(sheet.getDataRange().getValues(), now.records.words);
     return placeTable(placeLoads({ ...now, places }));
   },
-  needs: (now) => needsTable(workNeeds({ ...now, daysAhead: DAYS_NEEDED })),
+  needs: (now) =>
+    needsTable(workNeeds({ ...now, daysAhead: DAYS_NEEDED, withoutLooks: !now.settings.looks })),
   costs: (now) => costTable(costsSoFar({ ...now, prices: pricesNow(now) })),
   germination: ({ door, ...now }) => {
     const sheet = germinationTab(door, tabsBeside({ door, ...now }));

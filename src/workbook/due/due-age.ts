@@ -100,7 +100,9 @@ function sourcesOf(now: RecordsNow, set: SettingCells): readonly Source[] {
     ...(timetable === undefined
       ? []
       : [{ part: columnsPart(name, timetable[0]?.length ?? 1), values: timetable }]),
-    ...[set.daysAhead, set.columns].map((part) => ({ part, values: cellsIn(settingsTab, part) })),
+    ...[set.daysAhead, set.looks, set.columns]
+      .filter(({ text: said }) => said !== "")
+      .map((part) => ({ part, values: cellsIn(settingsTab, part) })),
   ];
 }
 

@@ -46,7 +46,7 @@ export function wantedTabs(
  */
 export function chosenTabs(now: RecordsNow, wanted: readonly ChosenTab[]): readonly TabContent[] {
   if (wanted.length === 0) return [];
-  const { asOf, level, columns } = settingCells(now.workbook);
+  const { asOf, level, looks, columns } = settingCells(now.workbook);
   const records = columnsPart(now.sheet.getName(), now.values[0]?.length ?? 1);
   const timetable = timetablePart(now.workbook, now.settings.timetableTab);
   const batches = now.records.batches.length;
@@ -106,6 +106,7 @@ export function chosenTabs(now: RecordsNow, wanted: readonly ChosenTab[]): reado
         asOf,
         wholePart(DAYS_NEEDED),
         columns,
+        looks,
       ]),
       widths: [150, 80, 70, 100, 320, 130],
       formats: { 3: DAY_FORMAT },

@@ -96,7 +96,7 @@ function workTab(
   {
     records,
     timetable,
-    setting: { asOf, columns },
+    setting: { asOf, looks, columns },
   }: {
     readonly records: FormulaPart;
     readonly timetable: FormulaPart;
@@ -119,7 +119,16 @@ function workTab(
   return [
     live({
       name: OWN_TABS.workPlan,
-      formula: formulaCall("WORK_PLAN", [records, timetable, persons, asOf, ahead, days, columns]),
+      formula: formulaCall("WORK_PLAN", [
+        records,
+        timetable,
+        persons,
+        asOf,
+        ahead,
+        days,
+        columns,
+        looks,
+      ]),
       widths,
       formats,
       answered: 4 * tasksNow(now, PLANNED_DAYS).length,
@@ -136,6 +145,7 @@ function planRows(now: RecordsNow, crew: Sheet, closed: Sheet | null): CellOut[]
       timetable,
       asOf,
       days: PLANNED_DAYS,
+      withoutLooks: !now.settings.looks,
       crew: crewAsCalled(now, crew, true),
       closedDays: door.closedDays(closed?.getDataRange().getValues() ?? "", asOf),
     };

@@ -12,9 +12,10 @@ import {
   type ToldAs,
   toldAs,
 } from "../../core";
+import { HIDDEN, hidesLooks } from "../../door/index";
 import * as text from "../../sentences/made/settings-tab";
 import { columnLetters } from "../host/cell-name";
-import { type FormulaPart, TODAY, tabPart } from "../host/formula-text";
+import { type FormulaPart, LEFT_OUT, TODAY, tabPart } from "../host/formula-text";
 import { MARK, SETTINGS_HEADER } from "../host/mark";
 import { safeText } from "../host/safe-text";
 import { scriptVersion } from "../host/version";
@@ -61,7 +62,6 @@ export type ToldRow = readonly [name: string, word: string, as: ToldAs];
 const NAMES = "names";
 const INITIALS = "initials";
 const SHOWN = "shown";
-const HIDDEN = "hidden";
 
 /** What stands beside the settings that the tab of an older add-in lacks. */
 const WHAT_FOR = {
@@ -126,7 +126,7 @@ export function readSettings(workbook: Workbook): Settings | null {
     compareBy: String(value("compareBy")).trim(),
     // Whatever else was typed there, such as the word in another language, was not typed for names.
     initials: people !== "" && people.toLowerCase() !== NAMES,
-    looks: String(value("looks")).trim().toLowerCase() !== HIDDEN,
+    looks: !hidesLooks(value("looks")),
     columns: toldIn(cells, found),
   };
 }
@@ -158,6 +158,8 @@ export interface SettingCells {
   readonly asOf: FormulaPart;
   readonly level: FormulaPart;
   readonly daysAhead: FormulaPart;
+  /** Left out where the tab of an older add-in lacks it. */
+  readonly looks: FormulaPart;
   /**
    * The told words with their header, which the functions pass over: should all blank rows below
    * it be deleted, something is left to refer to.
@@ -188,6 +190,7 @@ export function settingCells(workbook: Workbook): SettingCells {
     asOf: part(`$${value}$${row("asOf")}`),
     level: part(`$${value}$${row("level")}`),
     daysAhead: part(`$${value}$${row("daysAhead")}`),
+    looks: found.row.looks === null ? LEFT_OUT : part(`$${value}$${row("looks")}`),
     columns: part(`$${name}$${told}:$${what}$${told + roomForTold(cells, found)}`),
   };
 }

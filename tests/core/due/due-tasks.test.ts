@@ -32,11 +32,13 @@ function dueAll(rows: Record<string, Cell>[], asOf: string, daysAhead = 7) {
   return dueTasks(question);
 }
 function due(rows: Record<string, Cell>[], asOf: string, daysAhead = 7) {
-  return withIsoDays(DUE_COLUMNS, dueAll(rows, asOf, daysAhead).rows).map(({ step, ...task }) => ({
-    ...task,
-    task: step.name,
-    caution: step.caution,
-  }));
+  return withIsoDays(DUE_COLUMNS, dueAll(rows, asOf, daysAhead).rows).map(
+    ({ step, way: _, ...task }) => ({
+      ...task,
+      task: step.name,
+      caution: step.caution,
+    }),
+  );
 }
 const grafted = { Batch: "B1", Place: "Bay 2", "Grafted on": "2026-03-01", "Grafts made": 120 };
 const short = (rows: Record<string, Cell>[], asOf: string, daysAhead?: number) =>

@@ -160,7 +160,7 @@ describe("plants ready by month and variety", () => {
       ["2026-11-10", "B1", "Sweeping", ""],
     ]);
     const question = { ...questionOf([]), records };
-    expect(readyPlants(question).remarks).toEqual([{ code: "rows-left-out", rows: 1 }]);
+    expect(readyPlants(question).remarks[0]).toEqual({ code: "rows-left-out", rows: 1 });
   });
 });
 

@@ -54,6 +54,10 @@ describe("workNeeds", () => {
         steps: step(3, b1 + b2 + b4),
       },
     ]);
-    expect(remarks).toEqual([{ code: "tasks-not-counted", tasks: 1 }]);
+    const grafting = { step: "Grafting", methods: ["Cocoa cleft graft"], kept: 0.8, mean: null };
+    expect(remarks).toEqual([
+      { code: "tasks-not-counted", tasks: 1 },
+      { code: "general-shares", shares: [grafting] },
+    ]);
   });
 });
