@@ -1219,6 +1219,7 @@ read. Without FILE an invented nursery is opened.
 
   smallTables: {
     closedDays: "closed days",
+    columnsDitto: "Ditto marks in the {table} mean the value above: {columns, list}.",
     columnsGuessed: "In the {table} we took {columns, list}.",
     columnsUnread: "Not read in the {table}: {columns, list}.",
     columnTaken: "{header} as {name}",

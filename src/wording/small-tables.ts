@@ -73,6 +73,7 @@ function columnsIn(
 /** Remarks on columns of the tables beside the records. */
 export const COLUMN_REMARKS: SentencesOf<ColumnsRemark> = {
   "columns-guessed": (one) => text.columnsGuessed(columnsIn(one, text.columnTaken)),
+  "columns-ditto": (one) => text.columnsDitto(columnsIn(one, text.columnTaken)),
   "columns-unread": (one) => text.columnsUnread(columnsIn(one, text.columnUnread)),
 };
 

@@ -65,6 +65,20 @@ const FIELDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   prices: { item: "item", price: "price", per: "per" },
 };
 
+/**
+ * Meanings that only some methods have a step for: left alone they are right, and read as that step, too. The
+ * sources of our methods' second release have the wrap off at it.
+ */
+const ALSO: Readonly<Record<string, readonly string[]>> = {
+  "full release": ["second release"],
+  "full release day": ["step second release day"],
+};
+
+/** What a meaning for which the product has no column or step of its own may be read as all the same. */
+export function alsoRight(meaning: string): readonly string[] {
+  return ALSO[meaning] ?? [];
+}
+
 /** The keys that a meaning may be read as; none where the product has no column for it. */
 export function keysOf(kind: string, meaning: string): readonly string[] {
   const fields = FIELDS[kind];

@@ -9,6 +9,7 @@ import { type WordRead, wordOutcome } from "./word-outcome";
 const OUR_WORDS: Readonly<Record<string, readonly string[]>> = {
   "green patch bud": ["green patch bud", "green bud"],
   "epicotyl (stone) graft": ["stone graft"],
+  "epicotyl graft": ["stone graft"],
   cutting: ["rooted cutting"],
 };
 /** Of a line that does not say which crop it is. */

@@ -54,12 +54,19 @@ function column(line: ValueLine, cells: readonly string[]) {
   return {
     names: records.batches.map((batch) => batch[kind]),
     asked: troubles.some(({ column, code }) => column === HEADERS[kind] && ASKS.has(code)),
+    // Listed as naming nobody, for a person to say whom it names.
+    isNobody: (at: number) =>
+      troubles.some((one) => one.row === at + 2 && one.column === HEADERS[kind] && isNobody(one)),
   };
 }
 
+function isNobody(trouble: Trouble): boolean {
+  return trouble.code === "cell-read-as" && trouble.readAs.code === "nobody";
+}
+
 function names(line: ValueLine, other: string): TwoNames {
-  const { names: read, asked } = column(line, [other, other, other, line.spelling]);
-  if (asked) return "asked";
+  const { names: read, asked, isNobody } = column(line, [other, other, other, line.spelling]);
+  if (asked || isNobody(3)) return "asked";
   return read[3] === read[0] ? "one" : "two";
 }
 
@@ -85,5 +92,9 @@ function customersIn(line: ValueLine, cells: readonly string[]) {
     decimalMark: decimalMark(locale),
   });
   if (open.length !== rows.length) throw new Error("orders were lost");
-  return { names: open.map(({ customer }) => customer), asked: remarks.length > 0 };
+  return {
+    names: open.map(({ customer }) => customer),
+    asked: remarks.length > 0,
+    isNobody: () => false,
+  };
 }

@@ -1,6 +1,6 @@
 import { type ColumnRead, columnsRead } from "./columns-read";
 import { type HeaderLine, headerLines, type Part } from "./corpus";
-import { keysOf } from "./meanings";
+import { alsoRight, keysOf } from "./meanings";
 import { localeOf, officeTable } from "./office-table";
 import type { Outcome, Scored } from "./outcome";
 
@@ -26,7 +26,7 @@ function scoredHeader(line: HeaderLine, read: ColumnRead): Scored {
     word: header,
     means: meaning,
     readAs: read.key ?? "",
-    outcome: headerOutcome({ ...read, isBlank }, keysOf(kind, meaning)),
+    outcome: headerOutcome({ ...read, isBlank }, keysOf(kind, meaning), alsoRight(meaning)),
     common,
     at: table,
   };
@@ -42,8 +42,10 @@ function scoredHeader(line: HeaderLine, read: ColumnRead): Scored {
 export function headerOutcome(
   { key, asked, named, isBlank = false }: ColumnRead & { readonly isBlank?: boolean },
   wanted: readonly string[],
+  also: readonly string[] = [],
 ): Outcome {
   if (asked) return "asked";
+  if (key !== null && also.includes(key)) return "right";
   if (key !== null) return wanted.includes(key) ? "right" : "wrong";
   if (!named && !(isBlank && wanted.length === 0)) return "silent";
   return wanted.length === 0 ? "right" : "asked";

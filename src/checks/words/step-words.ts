@@ -1,7 +1,7 @@
 import { gridOf } from "../../core";
 import { recordsIn } from "./columns-read";
 import type { ValueLine } from "./corpus";
-import { stepKeys } from "./meanings";
+import { alsoRight, stepKeys } from "./meanings";
 import { localeOf } from "./office-table";
 import { type WordRead, wordOutcome } from "./word-outcome";
 
@@ -27,7 +27,12 @@ export function readStep({ spelling, language, is, must }: ValueLine): WordRead 
   const read =
     line === undefined ? null : line.what.kind === "step" ? line.what.key : line.what.kind;
   if (read === null && !named) return { as: "", outcome: "silent" };
-  return { as: read ?? "", outcome: wordOutcome(read, { must, wanted: wantedFor(is) }) };
+  return { as: read ?? "", outcome: outcomeOf(read, { must, is }) };
+}
+
+function outcomeOf(read: string | null, { must, is }: Pick<ValueLine, "must" | "is">) {
+  if (read !== null && must !== "ask" && alsoRight(is).includes(read)) return "right";
+  return wordOutcome(read, { must, wanted: wantedFor(is) });
 }
 
 function wantedFor(is: string): readonly string[] {

@@ -1,6 +1,7 @@
 /** What a cell says: a count, a day, a text, or why it can't be read. */
 
 export { type Cell, cellText, type DayCell, type Grid, gridOf, isBlank } from "./cell";
+export { asMeant, dittoRows } from "./ditto-rows";
 export { eachName } from "./each-name";
 export { nameList, quoted, shortened, shortFacts } from "./quoted";
 export { readCount } from "./read-count";

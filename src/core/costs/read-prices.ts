@@ -8,6 +8,8 @@ import {
   type RowFault,
   type RowTrouble,
   rowMustBeReady,
+  tableAt,
+  withoutDittos,
 } from "../tables";
 import { normalText, tableWords, wordPattern, wordSet } from "../words";
 import type { UnpricedItem } from "./cost-remark";
@@ -61,16 +63,21 @@ export const NO_PRICES: PricesReading = { ofItem: new Map(), hour: null, trouble
  * @throws InputError "no-header-row"; "row-not-ready" when a cell shows an error or is still loading
  */
 export function readPrices(
-  grid: Grid | null,
+  written: Grid | null,
   decimalMark: DecimalMark | null,
   nameOf: (word: string) => string = (word) => word,
 ): PricesReading {
-  if (grid === null) return NO_PRICES;
-  const table = priceTable(grid);
-  if (table === null) {
+  if (written === null) return NO_PRICES;
+  const found = priceTable(written);
+  if (found === null) {
     const columns = ["Item", "Price"];
     throw new InputError({ code: "no-header-row", argument: "prices", columns });
   }
+  const { grid, remarks: ofDittos } = withoutDittos(written, "prices", {
+    table: found,
+    fields: ["item", "price", "per"],
+  });
+  const table = { ...found, ...tableAt(grid, found.headerRow, found.columnOf) };
   const ofItem = new Map<string, readonly Price[]>();
   const troubles: RowTrouble[] = [];
   let hour: number | null = null;
@@ -118,7 +125,7 @@ export function readPrices(
       ]);
     }
   }
-  return { ofItem, hour, troubles: [...troubles, ...columnRemarks("prices", table)] };
+  return { ofItem, hour, troubles: [...troubles, ...ofDittos, ...columnRemarks("prices", table)] };
 }
 
 const LEAST = 1e-6;

@@ -1,5 +1,5 @@
 import { madeOnce } from "../made-once";
-import { normalText } from "../words";
+import { normalText, soundOf } from "../words";
 
 type Pair = readonly [one: string, other: string];
 
@@ -7,6 +7,9 @@ type Pair = readonly [one: string, other: string];
 const MOST_LONGER = 2;
 /** "and", "da": a word between two others that people leave out (our choice). */
 const LETTERS_OF_LITTLE = 3;
+/** "Zé" of "José", "Beto" of "Roberto" (our choice). */
+const LETTERS_OF_A_SHORT_NAME = 4;
+const LETTERS_OF_AN_END = 2;
 /** "KT" for two words, "PPK" for three. */
 const MOST_INITIALS = 3;
 /** A name of one word may be another of at most so many times its letters: "Rugo", "Rugoso" (our choice). */
@@ -117,6 +120,8 @@ function shortWords(wordsOf: ReadonlyMap<string, readonly string[]>): readonly P
           () => [],
         ).push({ name, word });
       put(`${first}*`);
+      // "Zé Preá" for "José Preá": a first name without its beginning.
+      if (at === 0 && words.length > 1) put(`*${soundOf(word).slice(-LETTERS_OF_AN_END)}`);
       // "B. Tally" and "Mrs Tally".
       if (at === 0 && words.length > 1 && (word.length === 1 || isTitle(word))) put("*");
     });
@@ -128,9 +133,11 @@ function shortWords(wordsOf: ReadonlyMap<string, readonly string[]>): readonly P
       ones
         .slice(at + 1)
         .filter((other) =>
-          isTitles(form)
-            ? isTitle(one.word) !== isTitle(other.word)
-            : isShortFor(one, other, isAlone) || isShortFor(other, one, isAlone),
+          isEnds(form)
+            ? isEndOf(one.word, other.word) || isEndOf(other.word, one.word)
+            : isTitles(form)
+              ? isTitle(one.word) !== isTitle(other.word)
+              : isShortFor(one, other, isAlone) || isShortFor(other, one, isAlone),
         )
         .map((other): Pair => [one.name, other.name]),
     );
@@ -139,6 +146,20 @@ function shortWords(wordsOf: ReadonlyMap<string, readonly string[]>): readonly P
 
 function isInitialWithin(word: string, at: number, words: readonly string[]): boolean {
   return at > 0 && at < words.length - 1 && word.length === 1 && !words.some(isNumber);
+}
+
+/** A form in which the beginning of a first name is left open. */
+function isEnds(form: string): boolean {
+  return /^\*\S/.test(form);
+}
+
+/** Whether a short name is the end of a longer one, as it is heard. */
+function isEndOf(word: string, whole: string): boolean {
+  return (
+    word.length <= LETTERS_OF_A_SHORT_NAME &&
+    word.length < whole.length &&
+    soundOf(whole).endsWith(soundOf(word))
+  );
 }
 
 /** A form in which an initial or a title is left open. */
@@ -173,10 +194,10 @@ function isShortFor(
   return word.length <= LETTERS_OF_LITTLE && word.length > 1 && word.slice(-1) === whole.slice(-1);
 }
 
-/** "Sdlg" for "seedling", "pltn" for "plantation": from the first letter to the last, the vowels left out. */
+/** "Sdlg" for "seedling", "bdg" for "bedengan": the first letter and others in their order, none a vowel. */
 function isInConsonants(word: string, whole: string): boolean {
-  if (word.length <= LETTERS_OF_LITTLE || /[aeiouy\p{N}]/u.test(word)) return false;
-  if (word.slice(0, 1) !== whole.slice(0, 1) || word.slice(-1) !== whole.slice(-1)) return false;
+  if (word.length < LETTERS_OF_LITTLE || /[aeiouy\p{N}]/u.test(word)) return false;
+  if (word.slice(0, 1) !== whole.slice(0, 1)) return false;
   let at = 0;
   for (const letter of whole) if (letter === word[at]) at += 1;
   return at === word.length;

@@ -23,6 +23,8 @@ const LETTERS_WITHOUT_VOWELS = 3;
 /** Of a word beside others, which are alike (our choice). */
 const LETTERS_OF_A_STEM = 3;
 const LETTERS_BEHIND_A_STEM = 2;
+/** Of a long word, of which up to half may be another ending (our choice). */
+const LETTERS_OF_A_LONG_STEM = 4;
 
 const ROMAN: readonly string[] = ["i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x"];
 /** More names than these that differ in one place are a way of naming, no slips (our choice). */
@@ -50,6 +52,7 @@ export function nearAlike(texts: readonly string[]): readonly Pair[] {
     pairs.set(`${one}\n${other}`, [one, other]);
   };
   for (const pair of pairsIn(ofForm)) add(pair);
+  for (const pair of otherFigures(names)) add(pair);
   for (const pair of cutShort(names)) add(pair);
   return [...pairs.keys()].sort().map((key) => pairs.get(key) as Pair);
 }
@@ -62,6 +65,33 @@ function pairsIn(ofForm: ReadonlyMap<string, ReadonlySet<string>>): readonly Pai
     const alike = [...set];
     return alike.flatMap((one, at) => alike.slice(at + 1).map((other): Pair => [one, other]));
   });
+}
+
+/**
+ * "AKO 21" for "AKO 12", "AKO 1-2" for "AKO 12": figures turned round or a stroke too many, where few names
+ * are built so. Where many are, as of beds, each figure is one of a row.
+ */
+function otherFigures(names: readonly string[]): readonly Pair[] {
+  const built = new Map<string, Set<string>>();
+  const forms = new Map<string, Set<string>>();
+  for (const name of names) {
+    const key = foldName(name);
+    if (!/\p{N}/u.test(key) || !/\p{L}/u.test(key)) continue;
+    const stem = key.replace(/\p{N}+(?: \p{N}+)*/gu, "#");
+    madeOnce(built, stem, () => new Set()).add(name);
+    const figures = (turn: (figures: string) => string) =>
+      key.replace(/\p{N}+(?: \p{N}+)*/gu, turn);
+    const add = (form: string) => madeOnce(forms, form, () => new Set()).add(name);
+    add(`${stem} ${figures((text) => text.replace(/ /g, ""))}`);
+    if (!/\p{N} \p{N}/u.test(key))
+      add(`${stem} turned ${figures((text) => [...text].sort().join(""))}`);
+  }
+  const few = [...built].filter(([, set]) => set.size <= MOST_ALIKE).map(([stem]) => stem);
+  return few.flatMap((stem) =>
+    [...forms].flatMap(([form, set]) =>
+      form.startsWith(`${stem} `) ? pairsIn(new Map([[form, set]])) : [],
+    ),
+  );
 }
 
 function formsOf(name: string): ReadonlySet<string> {
@@ -81,12 +111,19 @@ function formsOf(name: string): ReadonlySet<string> {
   if (!/^\p{L}*$/u.test(key)) forms.add(`vowels ${withoutVowels(key)}`);
   if (words.length > 1) forms.add(`plurals ${key.replace(/(?<=\p{L}{2})s(?!\p{L})/gu, "")}`);
   forms.add(`heard ${key.replace(/\p{L}{5,}/gu, soundOf)}`);
+  // "Mirallo" for "Mirayo", as it is heard in Spanish.
+  forms.add(`heard ${key.replace(/ll(?=\p{L})/gu, "y").replace(/\p{L}{5,}/gu, soundOf)}`);
   for (const { 0: word, index } of key.matchAll(/\p{L}{2,}/gu)) {
     const end = index + word.length;
     const isBeside = word.length < key.length;
-    // "Doux" and "douce": what stands behind the stem.
-    for (let cut = 1; isBeside && cut <= LETTERS_BEHIND_A_STEM; cut += 1) {
-      if (word.length - cut < LETTERS_OF_A_STEM) break;
+    // "Doux" and "douce", "Serrana" and "Serrinha": what stands behind the stem.
+    const behind = Math.max(LETTERS_BEHIND_A_STEM, Math.floor(word.length / 2));
+    for (let cut = 1; isBeside && cut <= behind; cut += 1) {
+      if (
+        word.length - cut <
+        (cut > LETTERS_BEHIND_A_STEM ? LETTERS_OF_A_LONG_STEM : LETTERS_OF_A_STEM)
+      )
+        break;
       forms.add(`stem ${key.slice(0, end - cut)}* ${key.slice(end)}`);
     }
     const [slip, swap] = isBeside

@@ -16,7 +16,14 @@ import {
   type ToldWords,
   type Trouble,
 } from "../records";
-import { type BesideRead, besideTable, columnRemarks, type HeadedTable } from "../tables";
+import {
+  type BesideRead,
+  besideTable,
+  columnRemarks,
+  type HeadedTable,
+  tableAt,
+  withoutDittos,
+} from "../tables";
 import type { Order, Orders } from "./order";
 import { type OrderField, orderWords } from "./order-columns";
 import type { OrderRowTroubles, OrdersRemark, OrderTrouble } from "./order-remark";
@@ -39,13 +46,18 @@ export function orderTable(grid: Grid, byWordsAlone?: boolean): BesideRead<Order
  * @throws InputError "no-orders-header"; "row-not-ready" when a cell that it reads is still loading
  */
 export function readOrders(
-  grid: Grid,
+  written: Grid,
   habits: ReadingHabits & { readonly words?: ToldWords | undefined },
 ): Orders {
-  const table = orderTable(grid);
-  if (table === null) {
-    throw new InputError({ code: "no-orders-header", start: startOf(grid) });
+  const found = orderTable(written);
+  if (found === null) {
+    throw new InputError({ code: "no-orders-header", start: startOf(written) });
   }
+  const { grid, remarks: ofDittos } = withoutDittos(written, "orders", {
+    table: found,
+    fields: ["customer", "variety", "crop"],
+  });
+  const table = { ...found, ...tableAt(grid, found.headerRow, found.columnOf) };
   const read = orderReader(grid, table, habits);
   const nameOf = habits.words?.nameOf ?? ((word) => word);
   const open: Order[] = [];
@@ -84,7 +96,7 @@ export function readOrders(
   const remarks: OrdersRemark[] = [];
   if (leftOut.length > 0) remarks.push({ code: "orders-left-out", rows: leftOut });
   if (noted.length > 0) remarks.push({ code: "orders-noted", rows: noted });
-  remarks.push(...columnRemarks("orders", table));
+  remarks.push(...ofDittos, ...columnRemarks("orders", table));
   if (near.length > 0)
     remarks.push({
       code: "customers-near",

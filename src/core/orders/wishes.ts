@@ -101,9 +101,9 @@ function wishIn(written: string, known: KnownVarieties): Wish {
   const rest = text.replace(ANY(), "").replace(/ +/g, " ").trim();
   if (rest === "") return anyOf([]);
   if (known.has(foldName(rest))) return named(foldName(rest), []);
-  const { crops, ways, isBudding, others } = methodWords(rest);
+  const { crops, ways, isBudding, isAtTop, others } = methodWords(rest);
   const isKind = rest.split(" ").some((word) => KINDS.has(word));
-  if (crops.length > 0 && !isKind && ways.length === 0 && !isBudding) {
+  if (crops.length > 0 && !isKind && ways.length === 0 && !isBudding && !isAtTop) {
     return others.length === 0 ? anyOf(crops) : named(foldName(others.join(" ")), crops);
   }
   return rest === text ? named(whole, []) : anyOf([foldName(rest)]);

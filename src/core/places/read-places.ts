@@ -8,6 +8,8 @@ import {
   type RowNote,
   type RowTrouble,
   rowMustBeReady,
+  tableAt,
+  withoutDittos,
 } from "../tables";
 import { everyWord, tableWords } from "../words";
 
@@ -47,15 +49,20 @@ export interface PlacesReading {
  * @throws InputError "no-header-row"; "row-not-ready" when a cell shows an error or is still loading
  */
 export function readPlaces(
-  grid: Grid,
+  written: Grid,
   decimalMark: DecimalMark | null,
   nameOf: (word: string) => string = (word) => word,
 ): PlacesReading {
-  const table = placeTable(grid);
-  if (table === null) {
+  const given = placeTable(written);
+  if (given === null) {
     const columns = ["Place", "Holds"];
     throw new InputError({ code: "no-header-row", argument: "places", columns });
   }
+  const { grid, remarks: ofDittos } = withoutDittos(written, "places", {
+    table: given,
+    fields: ["place", "holds"],
+  });
+  const table = { ...given, ...tableAt(grid, given.headerRow, given.columnOf) };
   const found = new Map<string, Place>();
   const troubles: RowTrouble[] = [];
   for (const row of table.rows) {
@@ -82,7 +89,7 @@ export function readPlaces(
   }
   return {
     places: [...found.values()],
-    troubles: [...troubles, ...columnRemarks("places", table)],
+    troubles: [...troubles, ...ofDittos, ...columnRemarks("places", table)],
   };
 }
 

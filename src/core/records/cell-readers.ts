@@ -19,6 +19,7 @@ import type { CivilDay } from "../dates";
 import { InputError } from "../faults";
 import { normalText, wordSet } from "../words";
 import type { ColumnMatch } from "./column-match";
+import type { ToldWords } from "./told-words";
 import type { Trouble } from "./trouble";
 
 export interface ReadingHabits {
@@ -26,6 +27,8 @@ export interface ReadingHabits {
   /** How the workbook's locale writes dates of two numbers, and decimals; null when not known. */
   readonly localeOrder: DayOrder | null;
   readonly decimalMark: DecimalMark | null;
+  /** What was told of words in cells; nothing where it is left out. */
+  readonly words?: ToldWords | undefined;
 }
 
 /** How a cell for a day is read. */
@@ -113,6 +116,10 @@ export function cellReaders(grid: Grid, habits: ReadingHabits): CellReaders {
     listUnread(row, match, { code: "cell-shows", shown: shown ?? "Loading..." });
     return "";
   };
+  // A person may have told that it names somebody all the same.
+  const namesNobody = (written: string) =>
+    (NO_NAME.has(normalText(written)) || CROSSES.test(written)) &&
+    (habits.words?.nameOf(written) ?? written) === written;
   // Tables say the same few names by the thousand.
   const names = new Map<string, string>();
   const name = (row: number, match: ColumnMatch | undefined): string => {
@@ -120,7 +127,7 @@ export function cellReaders(grid: Grid, habits: ReadingHabits): CellReaders {
     if (match === undefined || written === "") return "";
     let read = names.get(written);
     if (read === undefined) {
-      read = isNothing(written) || NO_NAME.has(normalText(written)) ? "" : written;
+      read = isNothing(written) || namesNobody(written) ? "" : written;
       names.set(written, read);
     }
     // A sign says of itself that nothing is noted; a word may be somebody's name all the same.
@@ -214,6 +221,8 @@ export function plainlyNotDone(text: string): boolean {
 }
 
 const NO_NAME = wordSet((words) => words.noName);
+/** "xxx": some letter to fill the cell. */
+const CROSSES = /^[x×]{2,}$/i;
 
 const NOTHING = wordSet((words) => words.nothing);
 

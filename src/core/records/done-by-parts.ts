@@ -25,18 +25,34 @@ export function doneByParts(
   };
 }
 
+const NOT_PLAIN = wordSet((words) => words.notPlain);
+
+/** Whether a word names one step alone: a step of the timetable's own does, whatever else it might mean. */
+export function plainStep(stepNames: readonly string[]): (text: string) => boolean {
+  const own = lazily(() => new Set(stepNames.map(normalText)));
+  return (text) => {
+    const word = normalText(text);
+    return !NOT_PLAIN.has(word) || own().has(word);
+  };
+}
+
+/** What begins with these is plain. */
+const STARTED = ["sow", "seed", "germinate", "graft", "bud", "shoot", "cutting"] as const;
+
 /** Words that turn a step round: "not ready". */
 const NOT = wordSet((words) => words.workDays.except);
 
 /**
- * What a header's place and cells make plain and a cell alone does not: "survivors" are counted more than
+ * What a header's place and cells make plain and a cell alone does not: the living are counted more than
  * once, a "graft count" is of those made or taken, "sowing & potting" are two.
  */
 function isOpen({ says, aspect, isTwo }: HeaderParts): boolean {
   const isCounted = aspect === "count" || says.has("check");
   // Planted is sown, or put into a bag.
   if (says.has("planted") && !says.has("seed") && !says.has("pot")) return true;
-  if (isTwo || (says.has("alive") && !says.has("take") && !isCounted)) return true;
+  if (isTwo || (says.has("alive") && !says.has("take") && !says.has("graft"))) return true;
+  // "Départ" of the plants is no sowing.
+  if (says.has("begin") && !STARTED.some((part) => says.has(part))) return true;
   const isMade = says.has("graft") || (says.has("burst") && !says.has("bud"));
-  return isCounted && isMade && !says.has("take");
+  return isCounted && isMade && !says.has("take") && !says.has("alive");
 }

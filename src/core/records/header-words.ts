@@ -65,7 +65,8 @@ const languagePhrases = lazily((): PhrasesOf => {
       for (const word of list) add(word, factTarget(fact as BatchFact | EventFact));
     }
     for (const [key, step] of Object.entries(words.steps)) {
-      for (const word of [key, ...step.name]) addStep(word, key, "open");
+      const names = step.name.filter((word) => !words.notPlain.includes(word));
+      for (const word of [key, ...names]) addStep(word, key, "open");
     }
   }
   return of;

@@ -51,6 +51,8 @@ export interface LogToRead {
   /** Keys of the steps that the timetable or a language knows. */
   readonly stepKeys: ReadonlySet<string>;
   readonly byParts: DoneByParts;
+  /** Whether a text says one step alone; see notPlain of the words. */
+  readonly isPlain: (text: string) => boolean;
   readonly habits: ReadingHabits;
 }
 
@@ -81,9 +83,10 @@ export function readLog(log: LogToRead): LogReading {
 
 /** Reads line by line; null for a line that can't be used. A day without a year follows the day above. */
 function lineReader(
-  { grid, area, matches, stepKeys, byParts, habits }: LogToRead,
+  { grid, area, matches, habits, ...known }: LogToRead,
   cells: CellReaders,
 ): (row: number) => LogEvent | null {
+  const nameOf = habits.words?.nameOf ?? ((word: string) => word);
   const matchOf = (fact: BatchFact | EventFact): ColumnMatch | undefined =>
     matches.find(({ target }) => target !== null && target.kind !== "step" && target.fact === fact);
   const batchMatch = matchOf("batch");
@@ -121,7 +124,7 @@ function lineReader(
   return (row) => {
     const batch = cells.text(row, batchMatch);
     if (batch === "") return listed(row, batchMatch, "line-without-batch");
-    const what = whatWasDone(cells.text(row, stepMatch), { stepKeys, byParts });
+    const what = whatWasDone(nameOf(cells.text(row, stepMatch)), known);
     if (what === null) return listed(row, stepMatch, "line-without-step");
     // "Moved" may be into bags, or out of the shade, where no place says that it was to another one.
     if (what.kind === "moved" && cells.text(row, matchOf("place")) === "") {
@@ -153,10 +156,9 @@ function lineReader(
 
 type LineTrouble = "line-without-batch" | "line-without-step" | "line-without-day";
 
-function whatWasDone(
-  text: string,
-  known: Pick<LogToRead, "stepKeys" | "byParts">,
-): LogEvent["what"] | null {
+type KnownSteps = Pick<LogToRead, "stepKeys" | "byParts" | "isPlain">;
+
+function whatWasDone(text: string, known: KnownSteps): LogEvent["what"] | null {
   const normal = normalText(text);
   if (CULLED.has(normal)) return { kind: "culled" };
   if (DISPATCHED.has(normal)) return { kind: "dispatched" };
@@ -168,17 +170,15 @@ function whatWasDone(
 
 function stepDone(
   text: string,
-  { stepKeys, byParts }: Pick<LogToRead, "stepKeys" | "byParts">,
+  { stepKeys, byParts, isPlain }: KnownSteps,
 ): LogEvent["what"] | null {
   const key = stepKey(text);
+  if (!isPlain(text)) return null;
   return stepKeys.has(key) ? { kind: "step", key } : byParts(text);
 }
 
 /** A step with words that it is not to be done behind it or before it: "First release: not needed". */
-function notDoneIn(
-  normal: string,
-  known: Pick<LogToRead, "stepKeys" | "byParts">,
-): LogEvent["what"] | null {
+function notDoneIn(normal: string, known: KnownSteps): LogEvent["what"] | null {
   const words = normal.split(" ");
   for (let at = 1; at < words.length; at += 1) {
     const [one, other] = [words.slice(0, at).join(" "), words.slice(at).join(" ")];

@@ -4,14 +4,13 @@ import { lazily } from "../lazily";
 import { everyWord, stepKey } from "../words";
 import type { Batch } from "./batch";
 import type { ReadingHabits } from "./cell-readers";
-import { doneByParts } from "./done-by-parts";
+import { doneByParts, plainStep } from "./done-by-parts";
 import { fillDowns } from "./fill-downs";
 import type { MatchedTable } from "./match-columns";
 import { type LogEvent, readLog } from "./read-log";
 import { readRows } from "./read-rows";
 import { rowReader } from "./row-reader";
 import { orderShownBy, type TableColumns, tableColumns } from "./table-columns";
-import type { ToldWords } from "./told-words";
 import type { Trouble } from "./trouble";
 
 export interface ReadingOptions extends ReadingHabits {
@@ -21,8 +20,6 @@ export interface ReadingOptions extends ReadingHabits {
   readonly timetableFaults?: readonly TimetableFault[];
   /** Columns that a person has named by hand: our column name by the header in the sheet. */
   readonly told: ReadonlyMap<string, string>;
-  /** What was told of words in cells; nothing where it is left out. */
-  readonly words?: ToldWords | undefined;
 }
 
 /** What one table of the range says. Rows are counted from 0. */
@@ -54,6 +51,7 @@ export function readTables(
   const stepOrder = options.stepNames.map(stepKey);
   const knownSteps = new Set([...everyWord(({ steps }) => Object.keys(steps)), ...stepOrder]);
   const byParts = doneByParts(options.stepNames);
+  const isPlain = plainStep(options.stepNames);
   const columnsOf = new Map<MatchedTable, TableColumns>();
   // Asked for when a day needs it: by then the columns of all tables are known.
   const orderElsewhere = lazily(() =>
@@ -72,6 +70,7 @@ export function readTables(
         ...matched,
         stepKeys: knownSteps,
         byParts,
+        isPlain,
         habits: options,
       });
       return { stepKeys: [], batches: [], events, leftOut, notBatches: notEvents, troubles };

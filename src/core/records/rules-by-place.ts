@@ -76,13 +76,17 @@ export const scionBesideStock: Found = (column, _at, all) => {
 
 const WAYS = wordSet((words) => [...Object.values(words.ways).flat(), ...words.budding]);
 
+/** Of a word among others: the "T" of "T-201" and the "S" of a name are no way (our choice). */
+const LETTERS_OF_A_WAY = 3;
+
 /** "Type" over ways of propagation: the method. */
 export const namesWays: Found = (column, _at, all) => {
   const method = isFact("method");
   const first = column.others[0] ?? { kind: "fact", fact: "method" };
   if (!method(first) || column.isOther || isHeld(all, method)) return column;
   const texts = column.values().texts.map(normalText);
-  const known = texts.filter((text) => WAYS.has(text) || text.split(" ").some(WAYS.has));
+  const isWay = (word: string) => word.length >= LETTERS_OF_A_WAY && WAYS.has(word);
+  const known = texts.filter((text) => WAYS.has(text) || text.split(" ").some(isWay));
   return known.length * 2 > texts.length ? { ...column, target: first, others: [] } : column;
 };
 

@@ -5,7 +5,8 @@ export { type BesideTable, besideName } from "./beside-fields";
 export { BESIDE_NAMES, BESIDE_TABLES, besideOf, type ToldTable } from "./beside-kinds";
 export { type BesideRead, besideTable } from "./beside-table";
 export { columnRemarks } from "./column-remarks";
-export { type HeadedTable, headedTable } from "./headed-table";
+export { withoutDittos } from "./ditto-cells";
+export { type HeadedTable, headedTable, tableAt } from "./headed-table";
 export { withOurHeaders } from "./our-headers";
 export { cellsMustBeReady, rowMustBeReady } from "./row-must-be-ready";
 export type {

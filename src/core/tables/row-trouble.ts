@@ -43,8 +43,11 @@ export type RowNote =
 
 /** What to say once of a whole table's columns; texts are somebody's, shortened to a line. */
 export interface ColumnsRemark {
-  /** `columns-unread`: not used, and what they might be; `columns-guessed`: read for what stands in them alone. */
-  readonly code: "columns-unread" | "columns-guessed";
+  /**
+   * `columns-unread`: not used, and what they might be; `columns-guessed`: read for what stands in them alone;
+   * `columns-ditto`: marks in them are read as the value above.
+   */
+  readonly code: "columns-unread" | "columns-guessed" | "columns-ditto";
   readonly table: BesideTable;
   readonly columns: readonly ColumnInDoubt[];
 }

@@ -10,6 +10,10 @@ export interface MethodWords {
   readonly ways: readonly WayName[];
   /** A bud is set, whichever way. */
   readonly isBudding: boolean;
+  /** It stands at the top, by a word that says no more: "top graft". */
+  readonly isAtTop: boolean;
+  /** A graft is made, by a word that does not say which: "sambung", "enxerto". */
+  readonly isGrafting: boolean;
   /** Words that no language knows. */
   readonly others: readonly string[];
 }
@@ -17,7 +21,7 @@ export interface MethodWords {
 type Meaning =
   | { readonly kind: "crop"; readonly crop: string }
   | { readonly kind: "way"; readonly way: WayName }
-  | { readonly kind: "budding" }
+  | { readonly kind: "budding" | "atTop" }
   | { readonly kind: "filler" };
 
 const MOST_WORDS = 5;
@@ -27,9 +31,10 @@ const meanings = lazily(() => {
   const add = (words: readonly string[], meaning: Meaning) => {
     for (const word of words) found.set(word, meaning);
   };
-  for (const { graftFillers, budding, crops, ways } of everyLanguage()) {
+  for (const { graftFillers, budding, atTop, crops, ways } of everyLanguage()) {
     add(graftFillers, { kind: "filler" });
     add(budding, { kind: "budding" });
+    add(atTop, { kind: "atTop" });
     for (const [crop, words] of Object.entries(crops)) add(words, { kind: "crop", crop });
     for (const [way, words] of Object.entries(ways)) {
       add(words, { kind: "way", way: way as WayName });
@@ -38,9 +43,9 @@ const meanings = lazily(() => {
   return found;
 });
 
-/** Ways that say no more beside another: what a cleft graft at the side is, is a side graft. */
+/** Ways that say no more beside another. A "side cleft" is none: it may be either, where no language has a phrase of it. */
 const NO_MORE_BESIDE: Readonly<Partial<Record<WayName, readonly WayName[]>>> = {
-  cleft: ["wedge", "side", "veneer", "approach", "softwood", "stone", "hypocotyl"],
+  cleft: ["wedge", "veneer", "approach", "softwood", "stone", "hypocotyl"],
   side: ["veneer"],
   patch: ["green", "chip", "veneer"],
   shield: ["green", "patch", "chip"],
@@ -54,6 +59,18 @@ const SHORTEST_SOUND = 5;
 const SHORTEST_SLIP = 6;
 
 const sorted = (word: string) => [...word].sort().join("");
+
+/** Words that say a graft is made: those beside a way that headers know by it. */
+const graftWords = lazily(
+  () =>
+    new Set(
+      everyLanguage().flatMap(({ parts, steps: { grafting } }) => [
+        ...parts.graft,
+        ...(grafting?.name ?? []),
+        ...(grafting?.count ?? []),
+      ]),
+    ),
+);
 
 const singleWords = lazily(() => [...meanings()].filter(([word]) => !word.includes(" ")));
 const heardWords = lazily(
@@ -82,6 +99,13 @@ function almost(word: string, isCut: boolean): Meaning | undefined {
   return more.every((one) => JSON.stringify(one) === JSON.stringify(first)) ? first : undefined;
 }
 
+/** "2" of "2 feuilles": how many of what says nothing more. */
+function isNumberOf(words: readonly string[], at: number): boolean {
+  return (
+    /^\d+$/.test(words[at] as string) && meanings().get(words[at + 1] ?? "")?.kind === "filler"
+  );
+}
+
 const almostKnown = new Map<string, Meaning | null>();
 
 /** @param text the whole of it, in which a word that is cut short has a point behind it */
@@ -103,16 +127,21 @@ export function methodWords(text: string, almostToo = false): MethodWords {
   const ways = new Set<WayName>();
   const others: string[] = [];
   let isBudding = false;
+  let isAtTop = false;
+  let isGrafting = false;
   for (let at = 0; at < words.length; ) {
     let end = Math.min(words.length, at + MOST_WORDS);
     const phrase = () => words.slice(at, end).join(" ");
     while (end > at + 1 && !meanings().has(phrase())) end -= 1;
     const one = words[at] as string;
     const meaning = meanings().get(phrase()) ?? (almostToo ? meaningOf(one, text) : undefined);
-    if (meaning === undefined) others.push(one);
+    if (meaning === undefined && !(almostToo && isNumberOf(words, at))) others.push(one);
+    else if (meaning === undefined) end = at + 1;
     else if (meaning.kind === "crop") crops.add(meaning.crop);
     else if (meaning.kind === "way") ways.add(meaning.way);
     else if (meaning.kind === "budding") isBudding = true;
+    else if (meaning.kind === "atTop") isAtTop = true;
+    else if (graftWords().has(phrase())) isGrafting = true;
     at = end;
   }
   // "Cleft/side" are two.
@@ -120,7 +149,7 @@ export function methodWords(text: string, almostToo = false): MethodWords {
   const said = [...ways].filter(
     (way) => !isOne || !NO_MORE_BESIDE[way]?.some((other) => ways.has(other)),
   );
-  return { crops: [...crops], ways: said, isBudding, others };
+  return { crops: [...crops], ways: said, isBudding, isAtTop, isGrafting, others };
 }
 
 /** The crops that a cell under Crop names; one that no language knows by its folded name. */

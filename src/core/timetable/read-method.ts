@@ -25,6 +25,12 @@ const NEAR: Readonly<Partial<Record<WayName, WayName>>> = {
 };
 const BUDS: ReadonlySet<WayName> = new Set(["patch", "green", "shield", "chip"]);
 
+/** Ways in which nothing is grafted: "stek sambung" is a cutting that is grafted, or a graft on one. */
+const UNGRAFTED: ReadonlySet<WayName> = new Set(["cutting", "seedling"]);
+const AT_TOP: ReadonlySet<WayName> = new Set(["cleft", "wedge", "softwood"]);
+/** "GB", "SP": so few letters may be anybody's, if the table does not bear them (our choice). */
+const INITIALS = 2;
+
 /**
  * Reads methods as people write them: the timetable's own name, whatever its capitals and accents;
  * else crop and way in the words of any language, held against the same words of each name. Blank
@@ -51,6 +57,7 @@ export function methodReader(timetable: Timetable): (texts: MethodTexts) => Meth
           );
     if (own !== undefined) return asRead(own.method);
     if (written === "" && crops.length === 0) return { code: "no-such-method" };
+    if (/^\p{L}+$/u.test(written) && written.length === INITIALS) return { code: "no-such-method" };
     const words = methodWords(text, true);
     const wanted = { ...words, crops: [...crops, ...words.crops] };
     const exact = named.filter((one) => fits(one.words, wanted, false));
@@ -92,15 +99,19 @@ function says({ crops, others }: MethodWords, wanted: readonly string[]): boolea
 
 function fits(method: MethodWords, wanted: MethodWords, isNear: boolean): boolean {
   const hasWay = (way: WayName) =>
-    method.ways.includes(way) || (isNear && method.ways.some((one) => NEAR[way] === one));
+    method.ways.includes(way) ||
+    (isNear && method.ways.some((one) => NEAR[way] === one)) ||
+    (isNear && method.isAtTop && AT_TOP.has(way));
   // A name that says nothing but the way serves every crop, if that is the way meant.
-  const saysWay = wanted.ways.length > 0 || wanted.isBudding;
+  const saysWay = wanted.ways.length > 0 || wanted.isBudding || wanted.isAtTop;
   const isOfEvery = !namesMore(method) && saysWay;
   return (
     (isOfEvery || says(method, wanted.crops)) &&
     (namesMore(method) || saysWay) &&
     wanted.others.every((word) => method.others.includes(word)) &&
     wanted.ways.every(hasWay) &&
+    !(wanted.isGrafting && method.ways.some((way) => UNGRAFTED.has(way)) && !method.isGrafting) &&
+    (!wanted.isAtTop || method.isAtTop || method.ways.some((way) => AT_TOP.has(way))) &&
     (!wanted.isBudding || method.isBudding || method.ways.some((way) => BUDS.has(way)))
   );
 }

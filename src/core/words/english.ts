@@ -298,7 +298,9 @@ export const english: LanguageText = {
     "n a, not needed, not necessary, not required, not applicable, no need, none needed, skip, skipped, not to be done",
   noName: `
       unknown, not known, no name, unnamed, mixed, mix, various, several, no label,
-      no tag, unlabelled, not sure, no idea, not labelled, assorted, not recorded`,
+      no tag, unlabelled, not sure, no idea, not labelled, assorted, not recorded, local,
+      casual, casuals, casual labour, day labour, temps, trainee, trainees, students, interns,
+      volunteers, contractor, contractors, walk in, walk ins, cash, cash sale, public, farm gate, passer by`,
   ditto: "ditto, do, same, same as above, as above, the same, ibid",
   totals: "total, totals, subtotal, sub total, grand total, sum, overall",
   about: "about, approx, approximately, around, circa, ca, c, some, est, over",
@@ -306,6 +308,8 @@ export const english: LanguageText = {
   trays: "tray, trays, row, rows, box, boxes, bed, beds, bundle, bundles",
   of: "of",
   percent: "per cent, percent, pct",
+  notPlain:
+    "bagging, topping, bending, wrap release, tape off, tapes off, release, thinning, sorting, grading, graded",
   moved: "moved, move, shifted, moved to",
   splitOff: "split off, split, given, given to, divided, taken out",
   and: "and",
@@ -338,12 +342,12 @@ export const english: LanguageText = {
   // Ways of propagation and crops, as a cell names them
   ways: {
     cleft: "cleft, clef, cl, split",
-    wedge: "wedge, top, top wedge, apical, terminal",
-    side: "side, lateral, side cleft",
+    wedge: "wedge, top wedge, wedge at top, tip wedge, apical, terminal",
+    side: "side, lateral",
     veneer: "veneer, veneered, side veneer",
     approach: "approach, inarch, inarching, inarched",
     patch:
-      "patch, patchbud, patch bud, patchbudding, patchbudded, p bud, brown, mature, forkert, fokert",
+      "patch, patchbud, patch bud, patchbudding, patchbudded, p bud, brown, br, brn, mature, forkert, fokert",
     green: "green, grn, gb, green patch, green bud, greenbud",
     shield: "t, tee, tbud, shield, t shield, inverted t, t inverted",
     chip: "chip, chipbud, chipbudding, chipbudded",
@@ -352,13 +356,14 @@ export const english: LanguageText = {
     hypocotyl: "hypocotyl, hypo, hypo cotyl, nurse stage",
     cutting: `
       cutting, cuttings, ctg, ctgs, stem cutting, stem cuttings, rooted cutting, rooted cuttings,
-      single node cutting, single node cuttings, single node, slips, rooted slips`,
+      single node cutting, single node cuttings, single node, rooted slips, tip cutting, tip cuttings, leaf cutting, leaf cuttings`,
     seedling:
-      "seedling, seedlings, seedlg, sdlg, seed, from seed, own root, ungrafted, not grafted",
+      "seedling, seedlings, seedlg, sdlg, sdlgs, seed, from seed, own root, own roots, ungrafted, not grafted, ungrafted seedlings, ungrafted sdlgs",
   },
-  budding: "bud, buds, budding, budded",
+  atTop: "top",
+  budding: "bud, buds, budding, budded, budg, bdg, bdng",
   graftFillers:
-    "graft, grafts, grafted, grafting, gr, grft, of, on, by, the, plants, at, from, raised",
+    "graft, grafts, grafted, grafting, gr, grft, of, on, by, the, plants, at, from, raised, stem, node, nodes, leaf, leaves",
   crops: {
     cocoa: "cocoa, cacao",
     coffee: "coffee, arabica, robusta",

@@ -43,9 +43,11 @@ export const french: LanguageText = {
     closed: "clos, termine, fermeie",
     note: "note, notes, obs",
     eventDay: "date, jour, date de l operation, date operation",
-    eventStep: "etape, operation, travail, tache, stade, activite, intervention",
+    eventStep:
+      "etape, operation, travail, travaux, tache, taches, stade, activite, intervention, travail fait, travaux faits",
     eventCount: "nombre, nb, quantite, qte, effectif, nb plants, nombre de plants",
-    eventPerson: "personne, qui, ouvrier, par, fait par, operateur, agent, responsable",
+    eventPerson:
+      "personne, qui, ouvrier, ouvriers, par, fait par, operateur, agent, responsable, equipe",
     eventReason: "raison, motif, cause de perte, pourquoi",
   },
   steps: {
@@ -134,8 +136,7 @@ export const french: LanguageText = {
       vente, livr, expedi, distrib, exp, vdu, vdus, vte, cess, ecoul, enleves, enlevees, emport, partis, remis`,
     out: "sorti",
     dead: `
-      perte, rebut, elimin, manqu, echec, jete, crev, sech, dessech, ecart, tri,
-      triage, dechet, rate, rates, deced`,
+      perte, rebut, elimin, manqu, echec, jete, crev, sech, dessech, ecart, dechet, rate, rates, deced`,
     rest: "reste, dispo, solde, invendu, existant",
     cutting: "boutur",
     root: "enracin, racin",
@@ -282,7 +283,9 @@ export const french: LanguageText = {
     "sans objet, s o, pas necessaire, non necessaire, non requis, pas besoin, inutile, a sauter, saute",
   noName: `
       inconnu, inconnue, sans nom, melange, melanges, divers, diverses, plusieurs,
-      sans etiquette, pas connu, ne sait pas, non identifie, indetermine, non precise`,
+      sans etiquette, pas connu, ne sait pas, non identifie, indetermine, non precise, tout venant,
+      journaliers, temporaires, saisonniers, stagiaire, stagiaires, eleves, benevoles,
+      client de passage, comptant, particulier, particuliers`,
   ditto: "idem, id, meme, ditto, le meme, la meme, comme dessus, ci dessus",
   totals: "total, totaux, sous total, s total, total general, somme, ensemble",
   about: "environ, env, approx, a peu pres, vers, quelque, pres de, ca",
@@ -292,6 +295,7 @@ export const french: LanguageText = {
     planche, planches, botte, bottes`,
   of: "de, a",
   percent: "pour cent",
+  notPlain: "tri, triage, sevrage, eclaircissage",
   moved: "deplace, deplaces, deplacement, transfere, transfert",
   splitOff: "separe, separation, divise, partage, dedouble, cede",
   and: "et",
@@ -338,11 +342,12 @@ export const french: LanguageText = {
     cutting: "bouture, boutures, bouturage, bouture racinee, boutures racinees",
     seedling: `
       semis, semis direct, franc, francs, franc de pied, issu de semis, graine, graines, plants de graine,
-      non greffe, tout venant`,
+      non greffe, non greffes, pas greffe, sans greffe, tout venant`,
   },
+  atTop: "sommet, en bout",
   budding: "œil, oeil, bourgeon",
   graftFillers: `
-    greffe, greffes, greffee, greffage, gref, g, dormant, en, de, du, des, sur, par, a, au, la, le, l, d`,
+    greffe, greffes, greffee, greffage, gref, g, dormant, plant, plants, feuille, feuilles, noeud, noeuds, orthotrope, orthotropes, plagiotrope, plagiotropes, en, de, du, des, sur, par, a, au, la, le, l, d`,
   crops: {
     cocoa: "cacao, cacaoyer, cacaoyers",
     coffee: "cafe, cafeier, cafeiers",

@@ -79,7 +79,7 @@ export const indonesian: LanguageText = {
       count: "jml bertunas",
     },
     "take count": {
-      name: "hitung jadi, sambungan jadi, pemeriksaan sambungan, hitung hidup, periksa sambungan",
+      name: "hitung jadi, sambungan jadi, pemeriksaan sambungan, periksa sambungan",
       day: `tgl hitung, tanggal hitung, tgl periksa, tgl pemeriksaan, tanggal periksa`,
       count: `jadi, hidup, sambungan tumbuh`,
     },
@@ -287,7 +287,8 @@ export const indonesian: LanguageText = {
   notDone: "tidak perlu, tdk perlu, tidak usah, tidak diperlukan, tidak berlaku, dilewati",
   noName: `
       tidak diketahui, tidak tahu, belum tahu, tanpa nama, campur, campuran, macam macam,
-      tanpa label, tak diketahui, tdk diketahui, tanpa identitas, bermacam macam`,
+      tanpa label, tak diketahui, tdk diketahui, tanpa identitas, bermacam macam, lokal, harian, harian lepas,
+      tenaga harian, buruh harian, borongan, magang, anak magang, siswa magang, eceran, umum, tunai`,
   ditto: "sda, s d a, sama, idem, sama dengan di atas, sama di atas, seperti di atas",
   totals: "total, jumlah, jml, subtotal, sub total, jumlah total, total seluruh",
   about: "kira kira, sekitar, kurang lebih, lk, kl, hampir, perkiraan, sekira",
@@ -295,6 +296,7 @@ export const indonesian: LanguageText = {
   trays: "baki, kotak, bedeng, bedengan, baris, ikat, nampan, keranjang, peti, tray, petak",
   of: "isi",
   percent: "persen",
+  notPlain: "penjarangan, seleksi, sortir, sortasi, cek tumbuh, hitung tumbuh, periksa tumbuh",
   moved: "dipindah, pindah, dipindahkan, pindahan",
   splitOff: "dipisah, pisah, dipecah, dipisahkan",
   and: "dan",
@@ -334,11 +336,14 @@ export const indonesian: LanguageText = {
     softwood: "kayu lunak",
     stone: "epikotil",
     hypocotyl: "hipokotil, kepel, serdadu, fase serdadu, stadia serdadu",
-    cutting: "stek, setek, stek batang, setek batang",
+    cutting:
+      "stek, setek, stek batang, setek batang, stek pucuk, setek pucuk, stek daun, setek daun, stek cabang, setek cabang",
     seedling: "biji, semai, semaian, bibit semai, tanpa sambung",
   },
-  budding: "okulasi, okl, tempel, mata tempel",
-  graftFillers: "sambung, sambungan, samb, smb, smbg, sbg, sb, bibit, dari, asal, dengan",
+  atTop: "atas",
+  budding: "okulasi, okl, oku, okul, tempel, mata tempel",
+  graftFillers:
+    "sambung, sambungan, samb, smb, smbg, sbg, sb, bibit, dari, asal, dengan, ruas, buku, lembar",
   crops: {
     cocoa: "kakao",
     coffee: "kopi",

@@ -84,6 +84,8 @@ export interface LanguageText {
   readonly of: string;
   /** After a share: "80 per cent". */
   readonly percent: string;
+  /** What in a log may be one step or another, though a word of it is known. */
+  readonly notPlain: string;
   /** What a log calls plants being put elsewhere. */
   readonly moved: string;
   /** What a log calls plants leaving a batch to become another. */
@@ -108,6 +110,8 @@ export interface LanguageText {
   readonly workDays: WorkDaysText;
   /** What a cell under Method calls each way of propagation; a phrase goes before its words. */
   readonly ways: Readonly<Record<WayName, string>>;
+  /** Words that say that a graft stands at the top, cleft or wedge. */
+  readonly atTop: string;
   /** Words that say that a bud is set, in whichever way. */
   readonly budding: string;
   /** Words beside a way that say nothing more: "grafting", "in". */

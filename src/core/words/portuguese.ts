@@ -39,7 +39,7 @@ export const portuguese: LanguageText = {
     grafter: "enxertador",
     scionSource: `matriz, planta matriz, planta mae, borbulheira, arvore matriz`,
     culled: `mortas`,
-    dispatched: `saida, enviadas`,
+    dispatched: `saida, enviadas, venda, vendas, expedicao`,
     closed: "finalizado, data de encerramento",
     note: "nota, notas, obs",
     eventDay: "data, dia, data da atividade, data atividade",
@@ -270,7 +270,8 @@ export const portuguese: LanguageText = {
   noName: `
       desconhecido, desconhecida, sem nome, mistura, misturado, misturada, varios,
       varias, sem etiqueta, nao se sabe, nao sabe, diversos, diversas, misto,
-      mista`,
+      mista, sem identificacao, s identificacao, nao identificada, nao identificado, diarista, diaristas,
+      boia fria, boias frias, estagiario, estagiarios, voluntarios, balcao, avulso, avulsos, a vista`,
   ditto: "idem, id, o mesmo, a mesma, mesmo, mesma",
   totals: "total, totais, subtotal, sub total, total geral, soma",
   about: "cerca de, uns, umas, aprox, aproximadamente, por volta de, mais ou menos, quase",
@@ -280,6 +281,7 @@ export const portuguese: LanguageText = {
     feixes, tubete, tubetes`,
   of: "de",
   percent: "por cento",
+  notPlain: "desbaste, raleio, selecao",
   moved: "mudado, mudados, transferido, transferidos, transferencia",
   splitOff: "separado, separados, divisao, dividido, repartido",
   and: "e",
@@ -309,7 +311,7 @@ export const portuguese: LanguageText = {
   // Ways of propagation and crops, as a cell names them
   ways: {
     cleft: "fenda, fenda cheia, fenda simples",
-    wedge: "topo, fenda terminal, fenda no topo, terminal, apical",
+    wedge: "fenda terminal, fenda no topo, terminal, apical",
     side: "lateral, fenda lateral",
     veneer: "placagem",
     approach: "encostia, encosto, encostia lateral",
@@ -325,10 +327,11 @@ export const portuguese: LanguageText = {
       miniestaquia, miniestaca, miniestacas`,
     seedling: "semente, pe franco, seminal, muda de semente, sem enxertia, sem enxerto",
   },
+  atTop: "topo",
   budding: "borbulhia, borbulha",
   graftFillers: `
     garfagem, garf, enxertia, enxerto, enxertado, enxertada, enx, em, de, do, da, no, na, por,
-    mudas, muda`,
+    mudas, muda, folha, folhas, nos, ortotropica, ortotropicas`,
   crops: {
     cocoa: "cacau, cacaueiro",
     coffee: "cafe, cafeeiro",

@@ -29,7 +29,8 @@ export const spanish: LanguageText = {
   headerFillers: "de, del, la, el, los, las, en, a, al, por, para",
   facts: {
     batch: `lote, tanda, partida`,
-    fromLot: "lote padre, viene del lote, viene de",
+    fromLot:
+      "lote padre, viene del lote, viene de, sale de lote, sale del lote, sale de partida, sale de la partida",
     variety: `clon, copa`,
     rootstock: `pie`,
     crop: "cultivo",
@@ -132,7 +133,7 @@ export const spanish: LanguageText = {
     out: "salid, salio",
     dead: `
       muert, baja, desech, falla, fallid, muri, tirad, bota, merma, fallos, marchit,
-      seca, secos, rechaz, raleo, podrid`,
+      seca, secos, rechaz, podrid`,
     rest: "queda, existenc, invent, pend, debe",
     cutting: "esqueje",
     root: "enraiz",
@@ -269,13 +270,14 @@ export const spanish: LanguageText = {
   // Words in cells
   yes: "si, s, verdadero, x, cerrado, hecho, terminado",
   no: "no, n, falso, abierto, pendiente, todavia no",
-  nothing: "nada, ninguno, ninguna, sin dato, s d, s n, sin contar, no contado, pendiente",
+  nothing: "nada, ninguno, ninguna, sin dato, s d, sin contar, no contado, pendiente",
   notDone:
     "no necesario, no necesaria, no hace falta, no aplica, no requiere, no se hace, innecesario, omitido",
   noName: `
       desconocido, desconocida, sin nombre, mezcla, mezclado, mezclada, varios,
       varias, sin etiqueta, no se sabe, no sabe, no identificado, sin identificar,
-      surtido`,
+      surtido, s n, sin variedad, jornalero, jornaleros, eventual, eventuales, practicante, practicantes, pasante,
+      pasantes, alumnos, voluntarios, mostrador, al contado, publico, particular, particulares`,
   ditto: "idem, id, igual, lo mismo, el mismo, la misma, mismo, misma, igual arriba",
   totals: "total, totales, subtotal, sub total, total general, gran total, suma",
   about: "unos, unas, aprox, aproximadamente, cerca de, alrededor de, mas o menos, casi",
@@ -285,6 +287,7 @@ export const spanish: LanguageText = {
     cubeta, cubetas, mazo, mazos`,
   of: "de",
   percent: "por ciento",
+  notPlain: "raleo, entresaque, destape, seleccion",
   moved: "movido, movidos, traslado, trasladado, trasladados",
   splitOff: "separado, separados, division, dividido, apartado",
   and: "y, e",
@@ -330,8 +333,10 @@ export const spanish: LanguageText = {
     seedling: `
       semilla, pepa, franco, pie franco, plantula, plantula de semilla, sin injertar, sin injerto`,
   },
+  atTop: "tope",
   budding: "yema, yemas",
-  graftFillers: "injerto, injertos, injertado, injertacion, inj, de, en, por, con, el, la",
+  graftFillers:
+    "injerto, injertos, injertado, injertacion, inj, de, en, por, con, el, la, nudo, nudos, hoja, hojas, ortotropica, ortotropicas",
   crops: {
     cocoa: "cacao",
     coffee: "cafe, cafeto",

@@ -10,6 +10,7 @@ import {
   headedTable,
   type RowFault,
   type RowTrouble,
+  withoutDittos,
 } from "../tables";
 import type { Timetable } from "../timetable";
 import { everyWord, normalText, wordSet } from "../words";
@@ -77,14 +78,19 @@ export function crewColumns(grid: Grid, isCalledSo: boolean): number {
  *
  * @throws InputError "no-header-row"; "row-not-ready" when a cell shows an error or is still loading
  */
-export function readCrew(grid: Grid, habits: CrewHabits): CrewReading {
+export function readCrew(written: Grid, habits: CrewHabits): CrewReading {
   const { stepKeys, timetable = null, words } = habits;
   const nameOf = words?.nameOf ?? ((word: string) => word);
-  const table = crewTable(grid);
-  if (table === null) {
+  const found = crewTable(written);
+  if (found === null) {
     const columns = [CREW_HEADER[0], CREW_HEADER[2]];
     throw new InputError({ code: "no-header-row", argument: "crew", columns });
   }
+  const { grid, remarks: ofDittos } = withoutDittos(written, "crew", {
+    table: found,
+    fields: ["person", "tasks", "methods", "hours", "days"],
+  });
+  const table = (ofDittos.length === 0 ? null : crewTable(grid)) ?? found;
   const readSkills = skillReader({ stepKeys, timetable, words });
   const readTimes = timesReader(table, habits);
   const rowsOf = new Map<string, CrewRow[]>();
@@ -120,7 +126,11 @@ export function readCrew(grid: Grid, habits: CrewHabits): CrewReading {
     if (typeof person === "string") withoutHours.push(person);
     else crew.push(person);
   }
-  return { crew, withoutHours, troubles: [...troubles, ...columnRemarks("crew", table)] };
+  return {
+    crew,
+    withoutHours,
+    troubles: [...troubles, ...ofDittos, ...columnRemarks("crew", table)],
+  };
 }
 
 /** What of the crew's table could not be used. */

@@ -82,9 +82,9 @@ export function skillReader({ stepKeys, timetable, words: told }: Jobs) {
       }
     }
     if (own.length === 0) return null;
-    const { ways, isBudding } = methodWords(piece);
+    const { ways, isBudding, isAtTop } = methodWords(piece);
     // "Mango" is all that is done with mangoes, "mango cleft" is grafting them.
-    const isGraft = ways.length > 0 || isBudding;
+    const isGraft = ways.length > 0 || isBudding || isAtTop;
     return {
       step: lastStep ?? (isGraft && stepKeys.has(GRAFTING) ? GRAFTING : null),
       methods: own,

@@ -4,6 +4,8 @@ import { count, list } from "../runtime";
 
 export const closedDays = (): string => "closed days";
 
+export const columnsDitto = (d: { readonly table: string | number; readonly columns: readonly string[] }): string => "Ditto marks in the " + d.table + " mean the value above: " + list(d.columns) + ".";
+
 export const columnsGuessed = (d: { readonly table: string | number; readonly columns: readonly string[] }): string => "In the " + d.table + " we took " + list(d.columns) + ".";
 
 export const columnsUnread = (d: { readonly table: string | number; readonly columns: readonly string[] }): string => "Not read in the " + d.table + ": " + list(d.columns) + ".";

@@ -58,9 +58,25 @@ describe("names as offices write them", () => {
         [[spelling, other].sort()],
       ]);
     }
-    for (const { spelling, other } of lines.filter(({ must }) => must === "different")) {
+    // Figures turned round are two names to this writer, and to be asked about to the next (practice/).
+    const figures = (name: string) => [...name.replace(/\D/g, "")].sort().join("");
+    const others = lines.filter(
+      ({ must, spelling, other }) =>
+        must === "different" && (figures(spelling) !== figures(other) || figures(other) === ""),
+    );
+    expect(others.length).toBeGreaterThan(10);
+    for (const { spelling, other } of others) {
       expect([spelling, nearAlike([spelling, other])]).toEqual([spelling, []]);
     }
+  });
+
+  it("asks about other figures only where few names are built so", () => {
+    expect(nearAlike(["TR 12", "TR 21", "TR 40"])).toEqual([["TR 12", "TR 21"]]);
+    expect(nearAlike(["AKO 12", "AKO 1-2", "AKO 40"])).toEqual([["AKO 1-2", "AKO 12"]]);
+    // Beds in a row, and blocks with beds: each figure says where it stands.
+    expect(nearAlike(["Bed 12", "Bed 13", "Bed 21", "Bed 31"])).toEqual([]);
+    expect(nearAlike(["Bed 1-2", "Bed 12", "Bed 13", "Bed 14"])).toEqual([]);
+    expect(nearAlike(["TR 12", "TR 122"])).toEqual([]);
   });
 
   it("keeps a plus sign, and digits that a hyphen parts", () => {
@@ -96,17 +112,23 @@ describe("names that may be one", () => {
     ["AK0 12", "AKO 12"],
     ["Coop. Las Breas", "Coop. La Brea"],
     ["Clémine doux", "Clémine douce"],
+    ["Laranja Serrana", "Laranja Serrinha"],
+    ["José Preá", "Zé Preá"],
+    ["Coop. Alto Mirallo", "Coop. Alto Mirayo"],
+    ["Bdg 2B", "Bedengan 2B"],
   ])("%s and %s", (one, other) => {
     expect(nearAlike([one, "Corvane", other])).toEqual([[one, other].sort()]);
   });
 
   it.each([
     ["Amel 3", "Amel 4"],
-    ["TR 21", "TR 12"],
+    ["TR 21", "TR 13"],
     ["Cama 3A", "Cama 3B"],
     ["Bay 2 north", "Bay 2 south"],
     ["1-2", "2-1"],
     ["Garden east", "Garden west"],
+    ["Bloc est", "Bloc ouest"],
+    ["Roberto Lima", "Roger Lima"],
     ["Cravinho X", "Cravinho XX"],
     ["SR 40", "SR 140"],
   ])("%s and %s are two", (one, other) => {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { reading } from "./reading";
+import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
+import { toldWords } from "../../../src/core/timetable/told-words";
+import { reading, toldAs } from "./reading";
 
 /** What is read of a column of varieties, rows apart from the others in nothing. */
 const varietiesOf = (cells: readonly string[]) => {
@@ -23,6 +25,10 @@ describe("a cell that names nobody", () => {
     ["sin nombre"],
     ["não se sabe"],
     ["campuran"],
+    ["xxx"],
+    ["casuals"],
+    ["stagiaires"],
+    ["diaristas"],
   ])("is as good as blank: %s", (cell) => {
     expect(varietiesOf(["Amberlow", cell, "Amberlow"])).toEqual(["Amberlow", "", "Amberlow"]);
   });
@@ -45,6 +51,20 @@ describe("a cell that names nobody", () => {
 
   it("is no name that only holds such a word", () => {
     expect(varietiesOf(["Mixed Ella", "Nona", "No 4"])).toEqual(["Mixed Ella", "Nona", "No 4"]);
+  });
+
+  it("is the name that a person has told it to be", () => {
+    const words = toldWords(toldAs("Local", "Local red"), builtInTimetable());
+    const { batches, troubles } = reading(
+      [
+        ["Batch", "Rootstock", "Grafted on", "Grafts made"],
+        ["B1", "Local", "2026-03-01", 100],
+        ["B2", "Mixed", "2026-03-01", 100],
+      ],
+      { words },
+    );
+    expect(batches.map(({ rootstock }) => rootstock)).toEqual(["Local red", ""]);
+    expect(troubles.map(({ row }) => row)).toEqual([3]);
   });
 
   it("is no blank where it stands for the method", () => {

@@ -1,7 +1,9 @@
 import { type Cell, gridOf } from "../../../src/core/cells/cell";
+import { foldName } from "../../../src/core/names/fold-name";
 import { readRecords } from "../../../src/core/records/read-records";
 import type { ReadingOptions } from "../../../src/core/records/read-tables";
 import type { Records } from "../../../src/core/records/records";
+import type { Told } from "../../../src/core/records/told-words";
 import type { Trouble } from "../../../src/core/records/trouble";
 import { builtInTimetable } from "../../../src/core/timetable/read-timetable";
 import { day } from "../../support/days";
@@ -23,6 +25,17 @@ export function reading(
     told: new Map(),
     ...options,
   });
+}
+
+/** What the settings tab holds where a word in cells was told to mean one of our names. */
+export function toldAs(word: string, name: string): Told {
+  return {
+    headers: new Map(),
+    values: new Map([[foldName(word), name]]),
+    notSame: new Set(),
+    tableHeaders: new Map(),
+    tabs: new Map(),
+  };
 }
 
 /** What one batch says of a step. */

@@ -52,8 +52,18 @@ const OF_CROP: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   coffee: { "hypocotyl graft": "Coffee hypocotyl graft" },
 };
 
+/** "Side-cleft", "GB": read by this writer, and not by the next (practice/), so they are asked about. */
+const IN_DOUBT = ["V021", "V042"];
+
 describe("methods as offices write them", () => {
-  it.each(LINES.filter(({ must }) => must !== "ask"))("$id $spelling is a $is", (line) => {
+  it.each(IN_DOUBT)("%s is asked about, since writers differ", (id) => {
+    const { crop, spelling } = LINES.find((line) => line.id === id) as (typeof LINES)[number];
+    expect(built(spelling, crop)).toBe("no-such-method");
+  });
+
+  const isPlain = ({ id, must }: (typeof LINES)[number]) =>
+    must !== "ask" && !IN_DOUBT.includes(id);
+  it.each(LINES.filter(isPlain))("$id $spelling is a $is", (line) => {
     const { crop, spelling, is } = line;
     const expected =
       is === "cutting" ? "Rooted cutting" : (OF_CROP[crop]?.[is] ?? "no-such-method");
@@ -73,7 +83,7 @@ describe("methods as offices write them", () => {
       ...{ "hypocotyl graft": "Hypocotyl", cutting: "Cutting", seedling: "Seedlings" },
     };
     const read = own(...Object.values(WAYS));
-    const lines = LINES.filter(({ must }) => must !== "ask");
+    const lines = LINES.filter(isPlain);
     const wrong = lines
       .map(({ id, spelling, is }) => [id, spelling, read(spelling), WAYS[is]])
       .filter(([, , found, expected]) => found !== expected);

@@ -17,7 +17,10 @@ const wholeHeaders = allLanguages.flatMap(({ language, facts, steps }) => [
 ]);
 
 /** Known whole, since their parts mislead. */
-const MISLEADING = ["plot no", "pris du lot", "bois de greffe"];
+const MISLEADING = [
+  ...["plot no", "pris du lot", "bois de greffe"],
+  ...["sale de lote", "sale del lote", "sale de partida", "sale de la partida"],
+];
 
 describe("parts of headers", () => {
   // The lists of whole headers were written before, by others, so each tries the parts.
