@@ -262,25 +262,35 @@ export const english = {
   },
 
   checkPage: {
+    answerInSetUp: "Answer it in Set up",
     checking: "Checking your tables",
-    column: "Column {column}",
+    column: "Go to column {column}",
     found: "Found:",
     going: "Going to the cell",
+    goToRow: "Go to row {row}",
+    goToRows: "Go to a row:",
+    goToRowsUnder: "Go to a row, under {column}:",
+    howMuch: "How much:",
+    howTo: "Mend each in the sheet or in Set up, then check again.",
+    leftOutRows:
+      "{rows, plural, one {Go to the row that is left out} other {Go to the # rows that are left out}}",
     moreRows: "{rows, plural, one {# more row} other {# more rows}}",
     noTrouble: "No trouble found.",
     plants: "{plants, plural, one {# plant} other {# plants}}",
-    pleaseCheck: "Please check",
-    press: "Press a row or column to go to it in the sheet.",
-    readAgain: "Read again",
-    readAsSaid: "Used, read as said here",
+    pleaseCheck: "{number, plural, one {# trouble} other {# troubles, most plants first}}",
+    readAgain: "Check again",
+    readAsSaid:
+      "{number, plural, one {# reading} other {# readings}} to look at: used as said here",
     row: "Row {row}",
-    rowColumn: "Row {row}, {column}",
+    rowColumn: "Go to row {row}, {column}",
     selected: "Selected in the sheet: {cell}",
     severalRows: "{rows, count} rows{plants, plural, =0 {} one {, # plant} other {, # plants}}",
     tab: "Tab {tab}",
+    tally: "{tally}.",
     title: "Troubles in your tables",
     whatHappens: "What happens:",
     whatToDo: "What to do:",
+    where: "Where:",
     wholeTable: "The whole table",
   },
 
@@ -1128,27 +1138,33 @@ read. Without FILE an invented nursery is opened.
   },
 
   setUpPage: {
+    askAgain: "Take it back",
     builtIn: "A tab made from the built-in steps",
     cantUse:
       "{tab} looks like a timetable of yours, but it can't be used: {why}. Correct it there, then read again.",
-    changedByYou: "Changed by you.",
+    columnAt: "{header} (column {letter})",
     compareBy: "Make a tab that compares takes by",
     compareNone: "Nothing, make no such tab",
     costOfNone:
       "{what, select, batch {Without it a batch is called by its row, such as Row 12.} start {Without it we can't tell when to graft.} graftDay {Without it we can't tell when to count takes, and when plants are ready.} grafts {Without it there are no take rates and no plants to come.} takes {Without it there are no take rates, and plants to come are a guess.} other {}}",
-    couldBe: "Could also be: {others}.",
-    essentialsFound: "Nothing is missing. Found: {names, list}.",
+    couldBe: "It could also be {others, list}.",
+    essentials: "What most answers need",
+    essentialsFound: "Found: {names, list}.",
+    essentialsGuessed: "A guess, asked below: {names, list}.",
     essentialsMissing:
       "Not found yet: {names, list}. Choose the column if you have one. If not, go on below.",
     everybodySees:
       "Everybody who can open this workbook will see that tab. Talk with your people first.",
     forgotten: "Not read as you chose any more, because the header or the step is gone:",
-    giveHeader: "To have it read, give it a header in the sheet.",
+    giveHeader:
+      "Do you need it? Write a header above it, in column {letter}, then read the table again.",
+    goToRows: "Go to the rows, in Check",
     goToToday: "Go to Today",
-    groupGuessed: "Please check",
     groupLeft: "Not used",
     groupSure: "Understood",
+    inColumn: "{name} (column {letter})",
     inTabsToo: "The tabs will say it that way too, once they are made.",
+    isIt: "Is it {name}?",
     itIs: "It is {header}",
     kept: "Kept as they were:",
     leaveAlone: "leave alone",
@@ -1161,29 +1177,38 @@ read. Without FILE an invented nursery is opened.
     makeTabs: "Make the tabs",
     makeWithout: "Make the tabs without {names, list}",
     making: "Making the tabs",
-    mayBe: "Not read. It may be {others}.",
-    mayChange: "You can change what stands below. You don't have to.",
+    mayChange: "Nothing below needs an answer. You can change it.",
     methods: "Methods used here",
     methodsHint: "Your timetable gets the steps of those that are ticked.",
     moreChoices: "Methods, comparisons, names, looks, more tabs",
     moreTabs: "More tabs to make",
     moved: "Moved out of the way:",
     movedTo: "{from} to {to}",
-    nameless: "column {column}",
+    nameless: "column {letter}",
+    nextQuestion: "Next question",
     noBatches:
       "No tab with batches was found. Give a tab a header row such as Batch, Variety, Method, Sown, Grafted on, with one batch in each row below, then read again. We know headers in {languages}. In another language, write Batch and one more header in English, read again, and choose here what the others are.",
-    noHeader: "Column {column} has no header",
+    noHeader: "Column {letter} has no header",
+    noLeaveIt: "No, leave it alone",
     noMethod: "Tick at least one method, under {group}.",
+    noQuestion:
+      "Set up asks nothing about {about} now. What you answered before stands in the settings tab, where you can change it.",
     noSuchColumn: "none of the columns",
     notSetUp:
       'Not set up yet. Press "{button}", and you get new tabs: a due list, plants ready by month, take rates, and checks. Your own table stays as it is.',
     notUsed: "Not used: {headers, list}.",
+    notUsedYet: "Your answers count once the tabs are made.",
     noValues: "No values yet.",
+    openQuestions:
+      "{questions, plural, =0 {No question is open. Make the tabs when you have changed something here.} one {# question is open. Answer it if you can, then make the tabs.} other {# questions are open. Answer what you can, then make the tabs.}}",
     otherTabs:
       "Only the tab chosen above is read. Batches are also in {tabs, list}. If {number, plural, one {it has} other {they have}} other batches, such as another season's, copy {number, plural, one {that table} other {those tables}}, header and all, below the last row of the tab that is read, then read again.",
     partlyUsed: "{tab} looks like a timetable of yours. {why}",
+    questions: "Questions",
     ranksPeople: "{header} (ranks people)",
-    readAgain: "Read again",
+    readAgain: "Read the table again",
+    readAgainHint:
+      "Press it when your table has changed. It makes no tabs. Your answers to the questions stay.",
     readAs: "Read as",
     readAsOf: "Read as: {header}",
     readingColumns: "Reading the columns",
@@ -1191,10 +1216,13 @@ read. Without FILE an invented nursery is opened.
       "{number, count} columns are read as {readAs}: {headers, list}. Should one be left alone?",
     recordsTab: "Tab with your records",
     setUp:
-      'Set up. Your records are in {records}. All answers are for {asOf}. If you change something on this page, press "{button}". Your own table stays as it is.',
+      "Set up. Our tabs are made from {records}, for {asOf}. Make them again to have them follow your answers. Your own table stays as it is.",
     setUpTimetable:
-      'Set up. Your records are in {records}, your timetable in {timetable}. All answers are for {asOf}. If you change something on this page, press "{button}". Your own tables stay as they are.',
+      "Set up. Our tabs are made from {records} and the timetable {timetable}, for {asOf}. Make them again to have them follow your answers. Your own tables stay as they are.",
     showLooks: "List looks, such as bud break, among what is due",
+    stepMake: "3. What to make",
+    stepRead: "2. How we read it",
+    stepTable: "1. Your table",
     sureGuessed: "A guess, please check.",
     sureLeft: "Left alone.",
     sureLikely: "Likely.",
@@ -1208,11 +1236,18 @@ read. Without FILE an invented nursery is opened.
     timetableHint: "Your own tab is only read, never changed.",
     understood:
       "We read {batches, plural, one {# batch} other {# batches}} and {left, plural, =0 {every column, {columns, count} in all.} other {{used, count} of {columns, count} columns.}}",
+    untilAnswer:
+      "If it is something else, choose that below. Until you answer, it counts as {name}.",
+    untilAnswerNot: "If it is something else, choose that below. Until you answer, it is not used.",
     usualMethod:
       "{batches, plural, one {# batch names} other {# batches name}} no method and {batches, plural, one {counts} other {count}} as {method}. If one of your columns says the method, read it as Method.",
     values: "Values",
+    whatIsMade:
+      "The button at the top makes the due list, plants ready by month, take rates and checks. More is here:",
     whichIs: "Which column is {name}?",
+    yesItIs: "Yes, it is {name}",
     yours: "{tab} (yours, {methods, plural, one {# method} other {# methods}})",
+    youSaid: "You said: {name}.",
     zones:
       "The workbook's time zone is {workbook}, the script's is {script}. Days follow the workbook's.",
   },
@@ -1687,6 +1722,8 @@ read. Without FILE an invented nursery is opened.
     lotsInACircleHappens: "No plants are counted as given",
     lotsInACircleToDo: "Correct the lot",
     mendsAll: "{toDo}. That mends all {rows, count} rows",
+    methodRowsToDo:
+      "{toDo}. It counts for all {rows, count} rows. If one differs, write its method in full in its row",
     nearAlike: "Nearly the same as {name} ({others, plural, one {# batch} other {# batches}})",
     nearAlikeHappens:
       "Each counts as a name of its own, this one for {batches, plural, one {# batch} other {# batches}}",
@@ -1704,7 +1741,7 @@ read. Without FILE an invented nursery is opened.
     noSuchLotHappens: "The batch counts on its own",
     noSuchLotToDo: "Correct the lot's name, or take its table into the range",
     noSuchMethod: "The timetable has no such method",
-    noSuchMethodHappens: "The batch gets no dates and no forecast",
+    noSuchMethodHappens: "Such batches get no dates and no forecast",
     noSuchMethodNear: "The timetable has no such method. The nearest is {near}",
     noSuchMethodToDo: "Say in Set up what it means, or add it to the timetable",
     notABatchHappens: "The row is not read as a batch",
@@ -1729,7 +1766,7 @@ read. Without FILE an invented nursery is opened.
     sameName: "Row {firstRow} has the same name",
     sameNameToDo: "Give each batch a name that can't be mistaken",
     scionsCut: "Cut {days} days {when, select, after {after} before {before} other {}} grafting",
-    severalMethods: "More than one method fits: {methods, list}",
+    severalMethods: '"{found}" fits more than one method: {methods, list}',
     severalMethodsToDo: "Say in Set up which is meant",
     sums: "A row of sums",
     sumsByNumbers: "A row of sums, by its numbers",
@@ -1763,15 +1800,17 @@ read. Without FILE an invented nursery is opened.
   wordsPage: {
     areTwo: "No, they are two",
     choose: "Choose",
+    differ: "They differ from row to row",
+    differToDo:
+      "Write the full name of its method, such as {name}, into each row. Then read the table again.",
     kept: "{more, plural, =0 {} one {# more question comes once these are answered. } other {# more questions come once these are answered. }}Your answers are kept in the settings tab, where you can change them.",
     leaveOut: "None, leave them out",
     methodBorne:
-      "{batches, plural, one {# batch} other {# batches}}, {plants, plural, one {# plant} other {# plants}}. {fits, plural, =0 {No method is called so.} other {It fits # methods.}}",
+      "{batches, plural, one {# batch} other {# batches}}, {plants, plural, one {# plant} other {# plants}}. {fits, plural, =0 {No method is called so.} one {# method fits.} other {# methods fit.}} Until you choose, {batches, plural, one {it gets} other {they get}} no dates and no forecast.{batches, plural, one {} other { Your choice counts for all of them.}}",
     namesBorne:
-      "{of, select, orders {{batches, plural, one {# order has} other {# orders have}}} batches {{batches, plural, one {# batch has} other {# batches have}}} other {}} {rare}, {others, plural, one {# has} other {# have}} {common}.",
+      "{of, select, orders {{batches, plural, one {# order has} other {# orders have}}} batches {{batches, plural, one {# batch has} other {# batches have}}} other {}} {rare}, {others, plural, one {# has} other {# have}} {common}. Until you choose, each counts as a name of its own.",
     theSame: "{column}: is {rare} the same as {common}?",
-    title: "Questions about your words",
-    whichMethod: "{word}: which of these?",
+    whichMethod: "{word}: which method is it?",
     yesAs: "Yes, read both as {name}",
   },
   work: {

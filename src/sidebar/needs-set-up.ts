@@ -19,5 +19,6 @@ export function needsSetUp(context: SidebarContext, section: Section): Section {
       holder.replaceChildren(section.element);
       await section.load();
     },
+    lead: async (part) => (await section.lead?.(part)) ?? null,
   };
 }

@@ -15,12 +15,16 @@ export interface SidebarContext {
   reopen(): Promise<OpenAnswer>;
   /** Leads to a section, and to a part of it, which is opened. */
   go(key: string, part?: string): void;
+  /** Leads to a part that stands in a section once that was read, such as a question. */
+  lead(key: string, part: string): Promise<void>;
 }
 
 export interface Section {
   readonly element: HTMLElement;
   /** Reads anew what the section shows. */
   load(): Promise<void>;
+  /** Where a part stands that is there once it was read, opened; null where it is not. */
+  lead?(part: string): Promise<HTMLElement | null>;
 }
 
 /** A section in the page's list of them. */

@@ -2,6 +2,7 @@ import * as text from "../sentences/made/page";
 import type { OpenAnswer } from "../wire/open";
 import { actionButton } from "./controls/action-button";
 import { element } from "./controls/element";
+import { leadTo } from "./controls/lead-to";
 import { statusLine } from "./controls/status-line";
 import { tabList } from "./controls/tab-list";
 import { indexPart } from "./faces/index-part";
@@ -10,7 +11,7 @@ import { peopleShown } from "./people/people-shown";
 import type { Call } from "./script-call";
 import type { SidebarContext } from "./section";
 import { SECTIONS } from "./sections.table";
-import { stateOf } from "./state";
+import { type State, stateOf } from "./state";
 
 interface AppState {
   /** What the script said of the workbook when it was asked last; null before. */
@@ -28,12 +29,7 @@ export interface SidebarApp {
 export function sidebarApp(call: Call): SidebarApp {
   const status = statusLine();
   const state = stateOf<AppState>({ opened: null });
-  /** Tabs that show no answer are named above all sections. */
-  const inTheWay = element("div", { role: "status" });
-  state.on(["opened"], ({ opened }) => {
-    const sentences = opened?.inTheWay ?? [];
-    inTheWay.replaceChildren(...sentences.map((text) => element("p", { class: "note" }, text)));
-  });
+  const inTheWay = inTheWayNotes(state);
   const context: SidebarContext = {
     call,
     status,
@@ -49,11 +45,16 @@ export function sidebarApp(call: Call): SidebarApp {
       return opened;
     },
     go: (key, part) => {
-      choose(key);
+      void choose(key);
       const led = document.querySelector(`#section-${key} [data-part="${part}"]`);
       if (led instanceof HTMLDetailsElement) led.open = true;
-      const at = led?.querySelector("summary") ?? document.getElementById(`tab-${key}`);
-      at?.focus();
+      (led?.querySelector("summary") ?? tabOf(key))?.focus();
+    },
+    lead: async (key, part) => {
+      tabOf(key)?.focus();
+      const section = await choose(key);
+      const led = await section?.lead?.(part);
+      if (led != null) leadTo(led);
     },
   };
   const entries = SECTIONS.map(({ key, title, section: make }) => {
@@ -69,11 +70,13 @@ export function sidebarApp(call: Call): SidebarApp {
   const tabs = tabList(
     text.sections(),
     entries.map(({ key, title }, index) => ({ key, title, panel: panels[index] as HTMLElement })),
-    (key) => choose(key),
+    (key) => void choose(key),
   );
-  const choose = (key: string) => {
+  const choose = async (key: string) => {
     tabs.show(key);
-    void entries.find((entry) => entry.key === key)?.section.load();
+    const section = entries.find((entry) => entry.key === key)?.section;
+    await section?.load();
+    return section;
   };
   const start = element("div", { class: "start" });
   const sections = element("div", {}, start);
@@ -83,7 +86,7 @@ export function sidebarApp(call: Call): SidebarApp {
     try {
       const { setUp } = await context.reopen();
       sections.replaceChildren(inTheWay, tabs.element, ...panels, indexPart(context));
-      choose(setUp === null ? "set-up" : "today");
+      void choose(setUp === null ? "set-up" : "today");
     } catch (error) {
       start.replaceChildren(tryAgain);
       status.fail(error instanceof Error ? error.message : String(error));
@@ -99,4 +102,18 @@ export function sidebarApp(call: Call): SidebarApp {
     work: open,
   });
   return { sections, status: status.element, open };
+}
+
+function tabOf(key: string): HTMLElement | null {
+  return document.getElementById(`tab-${key}`);
+}
+
+/** Tabs that show no answer are named above all sections. */
+function inTheWayNotes(state: State<AppState>): HTMLElement {
+  const inTheWay = element("div", { role: "status" });
+  state.on(["opened"], ({ opened }) => {
+    const sentences = opened?.inTheWay ?? [];
+    inTheWay.replaceChildren(...sentences.map((text) => element("p", { class: "note" }, text)));
+  });
+  return inTheWay;
 }

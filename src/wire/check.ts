@@ -1,5 +1,6 @@
 /** What the sidebar is told of the rows that could not be used, and where it leads to. */
 
+import type { Trouble } from "../core";
 import type { CallShape } from "./call-shape";
 
 export interface CheckAnswer {
@@ -10,6 +11,8 @@ export interface CheckAnswer {
 }
 
 export interface CheckRow {
+  /** What it is; null where it is about no record. */
+  readonly code: Trouble["code"] | null;
   /** Rows of the records tab, from 1, from the top; none where it is about a column or a whole table. */
   readonly rows: readonly number[];
   /** The other tab that it is about; null where it is about the records, or about none. */

@@ -24,7 +24,7 @@ export function entryWords({ troubles }: TroubleEntry): Required<TroubleWords> {
   const founds = [...new Set(said.map(({ found }) => found))];
   const most = (texts: readonly string[], between: string) =>
     texts.slice(0, MOST_QUOTED).join(between) + (texts.length > MOST_QUOTED ? `${between}…` : "");
-  const group = GROUPS[(troubles[0] as Trouble).code]?.(troubles) ?? {};
+  const group = GROUPS[(troubles[0] as Trouble).code]?.(troubles, first.whatToDo) ?? {};
   const together = (field: "trouble" | "whatHappens" | "whatToDo") => {
     if (said.every((one) => one[field] === first[field])) return first[field];
     return most(
@@ -37,9 +37,7 @@ export function entryWords({ troubles }: TroubleEntry): Required<TroubleWords> {
     found: most(founds, ", "),
     trouble: together("trouble"),
     whatHappens: together("whatHappens"),
-    whatToDo: MENDED_AT_ONCE.has((troubles[0] as Trouble).code)
-      ? trouble.mendsAll({ toDo: first.whatToDo, rows: said.length })
-      : together("whatToDo"),
+    whatToDo: together("whatToDo"),
     ...group,
   };
 }
@@ -48,7 +46,9 @@ type OfCode<Code extends Trouble["code"]> = Extract<Trouble, { readonly code: Co
 
 /** What is said of equal troubles together where it is more than what is said of each. */
 const GROUPS: Readonly<
-  Partial<Record<Trouble["code"], (equal: readonly Trouble[]) => Partial<TroubleWords>>>
+  Partial<
+    Record<Trouble["code"], (equal: readonly Trouble[], toDo: string) => Partial<TroubleWords>>
+  >
 > = {
   "before-step": (equal) => {
     const { step } = equal[0] as OfCode<"before-step">;
@@ -73,14 +73,16 @@ const GROUPS: Readonly<
   "day-swapped": ({ length: rows }) => ({
     whatToDo: trouble.daySwappedRowsToDo({ rows }),
   }),
+  "no-such-method": ofMethod,
+  "several-methods": ofMethod,
+  // One change in the timetable mends all rows.
+  "line-without-step": ({ length: rows }, toDo) => ({ whatToDo: trouble.mendsAll({ toDo, rows }) }),
 };
 
-/** Where one change in Set up or in the timetable mends all rows. */
-const MENDED_AT_ONCE = new Set<Trouble["code"]>([
-  "no-such-method",
-  "several-methods",
-  "line-without-step",
-]);
+/** One answer in Set up counts for every row with that word, which need not all mean the same. */
+function ofMethod({ length: rows }: readonly Trouble[], toDo: string): Partial<TroubleWords> {
+  return { whatToDo: trouble.methodRowsToDo({ toDo, rows }) };
+}
 
 /** Which rows: "4, 7-9". */
 function rowsText(troubles: readonly Trouble[]): string {

@@ -177,13 +177,16 @@ function row(
 function entry(troubles: readonly Trouble[], plants: number | null): CheckAnswer["rows"][number] {
   const { column, found, ...said } = entryWords({ troubles, plants });
   const rows = troubles.flatMap(({ row: at }) => at ?? []);
-  return { rows, tab: null, plants, column, found, ...said, isReading: false };
+  const code = troubles[0]?.code ?? null;
+  return { code, rows, tab: null, plants, column, found, ...said, isReading: false };
 }
 
 const PHONE = {
   ...({ code: "columns-unread", table: "crew" } as const),
   columns: [{ header: "Phone", field: null }],
 };
+/** Of a log that stands below the batches. */
+const LINE = { column: "Batch", found: "", code: "line-without-batch" } as const;
 const CLEFT = [7, 9, 10, 14, 21, 22, 23, 30, 31, 40, 52, 53];
 export const check: CheckAnswer = {
   rows: [
@@ -207,14 +210,19 @@ export const check: CheckAnswer = {
     entry(
       [
         {
-          ...{ row: 1407, column: "Ready plants", found: "soon", code: "cell-unread" },
+          ...{ row: 47, column: "Ready plants", found: "soon", code: "cell-unread" },
           why: { code: "not-a-count" },
         },
       ],
       88,
     ),
+    entry(
+      [71, 72, 75].map((at) => ({ ...LINE, row: at })),
+      null,
+    ),
     {
-      ...{ rows: [], tab: "Crew", plants: null, column: "", found: "", isReading: false },
+      ...{ code: null, rows: [], tab: "Crew", plants: null, column: "", found: "" },
+      isReading: false,
       trouble: `${workRemarks([PHONE], "page")}`,
       whatHappens: withoutWork(),
       whatToDo: correctTab({ tab: "Crew" }),
@@ -254,16 +262,22 @@ export const columns: ColumnsAnswer = {
   batches: 64,
   columns: [
     guess(0, "Batch", { readAs: "Batch", sure: "sure", samples: ["H26-001", "H26-002"] }),
-    guess(1, "Var.", { readAs: "Variety", sure: "likely", others: ["Rootstock"] }),
+    guess(1, "Var.", {
+      readAs: "Variety",
+      sure: "likely",
+      others: ["Rootstock"],
+      samples: ["Amberlow", "Corvane", "Amberlo"],
+    }),
     guess(2, "Grafted", {
       readAs: "Grafted on",
       sure: "guessed",
       others: ["Grafts made"],
       samples: ["2026-07-26", "2026-08-20", "about 24 Aug"],
     }),
-    guess(3, "Weather", { samples: ["rain", "sun", "rain"] }),
-    guess(4, "", { samples: ["x"] }),
+    guess(3, "Weather", { holds: "text", samples: ["rain", "sun", "rain"] }),
+    guess(4, "", { holds: "text", samples: ["tall", "split bag"] }),
     guess(5, "Takes", { readAs: "Takes", sure: "told", samples: ["88", "68", "75"] }),
+    guess(6, "Method", { readAs: "Method", sure: "sure", samples: ["Cleft"] }),
   ],
   essentials: [
     { what: "batch", readAs: ["Batch"] },
@@ -273,6 +287,7 @@ export const columns: ColumnsAnswer = {
   choices: [
     "Batch",
     "Variety",
+    "Method",
     "Rootstock",
     "Grafted on",
     "Grafts made",
@@ -288,7 +303,14 @@ export const columns: ColumnsAnswer = {
   withoutMethod: 3,
   words: {
     ...noWords,
-    methods: [{ word: "Cleft", fits: ["Cocoa cleft graft"], ...{ batches: 12, plants: 840 } }],
+    choices: ["Cocoa cleft graft", "Mango cleft graft"],
+    methods: [
+      {
+        word: "Cleft",
+        fits: ["Cocoa cleft graft", "Mango cleft graft"],
+        ...{ batches: 12, plants: 1240 },
+      },
+    ],
     pairs: [
       {
         column: "Variety",

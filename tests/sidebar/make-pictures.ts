@@ -7,7 +7,7 @@ import { mkdirSync } from "node:fs";
 import type { Page } from "playwright-core";
 import * as faces from "../../src/sentences/made/faces-page";
 import { planNew } from "../../src/sentences/made/orders-page";
-import { moreChoices, moreTabs } from "../../src/sentences/made/set-up-page";
+import { moreChoices, moreTabs, nextQuestion } from "../../src/sentences/made/set-up-page";
 import type { FaceName } from "../../src/wire/faces";
 import { oneBrowser } from "../support/one-browser";
 import { fixedAnswers, opened } from "./fixed-answers";
@@ -122,6 +122,11 @@ const pictures: readonly Picture[] = [
   },
   { name: "check", section: "check" },
   { name: "set-up", section: "set-up" },
+  {
+    name: "set-up-questions",
+    section: "set-up",
+    before: (page) => page.getByRole("button", { name: nextQuestion() }).click(),
+  },
   { name: "today-at-200-percent", section: "today", zoomed: true },
 ];
 

@@ -3,6 +3,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import * as pageText from "../../src/sentences/made/page";
 import * as text from "../../src/sentences/made/set-up-page";
+import * as words from "../../src/sentences/made/words-page";
 import { dayText } from "../../src/sidebar/controls/day-words";
 import { isolated } from "../../src/sidebar/controls/shortened";
 import { LANGUAGES_READ } from "../../src/sidebar/set-up/languages-read.table";
@@ -43,6 +44,8 @@ const panel = () => page.locator("[role=tabpanel]:not([hidden])");
 const makeTabs = () => page.getByRole("button", { name: text.makeTabs() }).click();
 const makeWithout = (...names: readonly string[]) =>
   page.getByRole("button", { name: text.makeWithout({ names }) }).click();
+const yes = (name: string) =>
+  page.getByRole("button", { name: text.yesItIs({ name: isolated(name) }) });
 const readAs = (header: string) => text.readAsOf({ header });
 const others = (tab: string, rows: number) =>
   text.otherTabs({ number: 1, tabs: [text.tabRows({ tab: isolated(tab), rows })] });
@@ -61,7 +64,9 @@ describe("a workbook that is not set up", () => {
     expect(await page.getByLabel(readAs("Grafted")).inputValue()).toBe("Grafted on");
     const shown = await panel().textContent();
     for (const sample of columns.columns[2]?.samples ?? []) expect(shown).toContain(sample.text);
-    expect(shown).toContain(`${text.sureGuessed()} ${text.couldBe({ others: "Grafts made" })}`);
+    const name = isolated("Grafted on");
+    const also = text.couldBe({ others: [isolated("Grafts made")] });
+    expect(shown).toContain(`${text.isIt({ name })} ${also} ${text.untilAnswer({ name })}`);
   });
 
   it("says as what a batch without a method is reckoned, of the methods ticked", async () => {
@@ -188,7 +193,9 @@ describe("a workbook that is not set up", () => {
     ]);
   });
 
+  const at = (name: string, letter: string) => text.inColumn({ name, letter });
   const found = (...names: readonly string[]) => text.essentialsFound({ names });
+  const guessed = (...names: readonly string[]) => text.essentialsGuessed({ names });
   const missing = (...names: readonly string[]) => text.essentialsMissing({ names });
 
   // People made tabs from a table whose batches and takes were not read, and nothing said so.
@@ -230,7 +237,7 @@ describe("a workbook that is not set up", () => {
       const which = page.getByLabel(text.whichIs({ name: "Batch" })).first();
       await page.getByRole("button", { name: text.itIs({ header: isolated("Bag lot") }) }).click();
       expect(await page.getByLabel(readAs("Bag lot")).inputValue()).toBe("Batch");
-      expect(await panel().textContent()).toContain(found("Batch", "Grafted on", "Takes"));
+      expect(await panel().textContent()).toContain(found(at("Batch", "A"), at("Takes", "F")));
       await page.getByLabel(readAs("Bag lot")).selectOption(text.leaveAlone());
       expect(await which.inputValue()).toBe("");
       expect(await panel().textContent()).toContain(missing("Batch"));
@@ -245,15 +252,143 @@ describe("a workbook that is not set up", () => {
     it("says what a column that is left alone holds and may be", async () => {
       await openNew({}, { sidebarColumns: answer });
       expect(await panel().textContent()).toContain(
-        `${text.mayBe({ others: "Batch" })} ${text.leftHolds({ holds: "text" })}`,
+        `${text.leftHolds({ holds: "text" })} ${text.isIt({ name: isolated("Batch") })} ${text.untilAnswerNot()}`,
       );
     });
   });
 
-  it("says that nothing essential is missing", async () => {
+  // "Nothing is missing" stood above two columns that were to be checked.
+  it("counts a guess as found only once a person has said yes to it", async () => {
     await openNew();
-    expect(await panel().textContent()).toContain(found("Batch", "Grafted on", "Takes"));
+    const shown = () => panel().textContent();
+    expect(await shown()).toContain(found(at("Batch", "A"), at("Takes", "F")));
+    expect(await shown()).toContain(guessed(at("Grafted on", "C")));
+    await yes("Grafted on").click();
+    const all = [at("Batch", "A"), at("Grafted on", "C"), at("Takes", "F")];
+    expect(await shown()).toContain(found(...all));
+    expect(await shown()).not.toContain(guessed(at("Grafted on", "C")));
     expect(await page.getByRole("button", { name: text.makeTabs(), exact: true }).count()).toBe(1);
+  });
+
+  // A guess that was right could not be said to be right: it was asked about each time.
+  describe("columns that were guessed", () => {
+    it("are said to be right by one press, which is sent, and can be taken back", async () => {
+      await openNew();
+      await yes("Grafted on").click();
+      expect(await panel().textContent()).toContain(text.youSaid({ name: isolated("Grafted on") }));
+      const again = page.getByRole("button", { name: text.askAgain() });
+      expect(await again.evaluate((one) => one === document.activeElement)).toBe(true);
+      await again.press("Enter");
+      expect(await yes("Grafted on").evaluate((one) => one === document.activeElement)).toBe(true);
+      await yes("Variety").press("Enter");
+      await makeTabs();
+      await page.getByText(text.kept()).waitFor();
+      expect(requestsOf("sidebarSetUp")).toMatchObject([
+        { columns: [{ header: "Var.", readAs: "Variety" }] },
+      ]);
+    });
+
+    it("say where they stand, and one without a header why it is not read", async () => {
+      await openNew();
+      const shown = await panel().textContent();
+      expect(shown).toContain(text.columnAt({ header: "Grafted", letter: "C" }));
+      expect(shown).toContain(text.noHeader({ letter: "E" }));
+      expect(shown).toContain(
+        `${text.leftHolds({ holds: "text" })} ${text.giveHeader({ letter: "E" })}`,
+      );
+    });
+
+    it("are left alone by one press where they are read as nothing", async () => {
+      const [batch, , ...rest] = columns.columns;
+      const lot: ColumnGuess = {
+        ...{ column: 1, header: "Lot", readAs: null, sure: "guessed", others: ["Variety"] },
+        ...{ holds: "text", samples: [] },
+      };
+      const all = [batch as ColumnGuess, lot, ...rest];
+      await openNew({}, { sidebarColumns: () => ({ ...columns, columns: all }) });
+      await page.getByRole("button", { name: text.noLeaveIt() }).click();
+      await makeTabs();
+      await page.getByText(text.kept()).waitFor();
+      expect(requestsOf("sidebarSetUp")).toMatchObject([
+        { columns: [{ header: "Lot", readAs: null }] },
+      ]);
+    });
+  });
+
+  // The button stood below all questions, out of view, while "Read again" was in view.
+  describe("the button that makes the tabs", () => {
+    const inView = (name: string) =>
+      page.getByRole("button", { name }).evaluate((one) => {
+        const { top, bottom, left } = one.getBoundingClientRect();
+        return (
+          top >= 0 &&
+          bottom <= window.innerHeight &&
+          document.elementFromPoint(left + 5, (top + bottom) / 2) === one
+        );
+      });
+
+    it("is in view wherever the page stands, and a question is not hidden under it", async () => {
+      await openNew();
+      for (const part of [0, 0.3, 0.7, 1]) {
+        await page.evaluate((at) => {
+          window.scrollTo(0, at * document.documentElement.scrollHeight);
+        }, part);
+        expect(await inView(text.makeTabs())).toBe(true);
+      }
+      await page.getByRole("button", { name: text.nextQuestion() }).click();
+      expect(await inView(text.yesItIs({ name: isolated("Variety") }))).toBe(true);
+    });
+
+    it("says how many questions are open, and leads to the next by keyboard", async () => {
+      await openNew();
+      const shown = () => panel().textContent();
+      const open = (questions: number) => text.openQuestions({ questions });
+      const next = page.getByRole("button", { name: text.nextQuestion() });
+      const focused = () => page.evaluate(() => document.activeElement?.textContent);
+      expect(await shown()).toContain(open(4));
+      expect(await shown()).not.toContain(text.notUsedYet());
+      await next.press("Enter");
+      expect(await focused()).toBe(text.yesItIs({ name: isolated("Variety") }));
+      await page.keyboard.press("Enter");
+      expect(await shown()).toContain(open(3));
+      expect(await shown()).toContain(text.notUsedYet());
+      await next.press("Enter");
+      expect(await focused()).toBe(text.yesItIs({ name: isolated("Grafted on") }));
+      await page.keyboard.press("Enter");
+      await next.press("Enter");
+      const word = page.getByLabel(words.whichMethod({ word: isolated("Cleft") }));
+      expect(await word.evaluate((one) => one === document.activeElement)).toBe(true);
+      await word.selectOption("Cocoa cleft graft");
+      await next.press("Enter");
+      const names = { rare: isolated("Amberlo"), common: isolated("Amberlow") };
+      const same = page.getByLabel(words.theSame({ column: "Variety", ...names }));
+      await same.selectOption(words.areTwo());
+      expect(await shown()).toContain(open(0));
+      expect(await next.isVisible()).toBe(false);
+      await makeTabs();
+      await page.getByText(text.kept()).waitFor();
+      expect(await shown()).not.toContain(text.notUsedYet());
+    });
+  });
+
+  // What was corrected and not yet used was gone, without a word.
+  it("keeps what was said while the table is read again", async () => {
+    await openNew();
+    await yes("Grafted on").click();
+    await page
+      .getByLabel(words.whichMethod({ word: isolated("Cleft") }))
+      .selectOption("Mango cleft graft");
+    await page.getByRole("button", { name: text.readAgain() }).click();
+    await page.waitForFunction(() => document.querySelector(":disabled") === null);
+    expect(await panel().textContent()).toContain(text.youSaid({ name: isolated("Grafted on") }));
+    await makeTabs();
+    await page.getByText(text.kept()).waitFor();
+    expect(requestsOf("sidebarSetUp")).toMatchObject([
+      {
+        columns: [{ header: "Grafted", readAs: "Grafted on" }],
+        words: [{ word: "Cleft", name: "Mango cleft graft" }],
+      },
+    ]);
   });
 
   it("makes no tabs without a method", async () => {

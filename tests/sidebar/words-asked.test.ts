@@ -5,6 +5,7 @@ import * as setUp from "../../src/sentences/made/set-up-page";
 import * as text from "../../src/sentences/made/words-page";
 import { isolated } from "../../src/sidebar/controls/shortened";
 import type { WordsAsked } from "../../src/wire/words";
+import { axeViolations } from "./axe-violations";
 import { columns, noWords, opened } from "./fixed-answers";
 import type { OpenSidebar } from "./open-sidebar";
 import { sidebarTests } from "./sidebar-tests";
@@ -79,7 +80,7 @@ describe("words in cells that nobody but the person knows", () => {
   it("are asked with how many batches and plants, those that fit first", async () => {
     await openAsking();
     const options = await which("Cleft").locator("option").allTextContents();
-    expect(options).toEqual([text.choose(), ...METHODS, text.leaveOut()]);
+    expect(options).toEqual([text.choose(), ...METHODS, text.leaveOut(), text.differ()]);
     const shown = (await page.locator("[role=tabpanel]:not([hidden])").textContent()) ?? "";
     expect(shown).toContain(text.methodBorne({ batches: 12, plants: 840, fits: 2 }));
     expect(shown).toContain(text.methodBorne({ batches: 1, plants: 1, fits: 0 }));
@@ -120,6 +121,22 @@ describe("words in cells that nobody but the person knows", () => {
     ]);
   });
 
+  // One answer for all rows of a word was taken for granted.
+  it("may differ from row to row: then it is said what to do, and nothing is sent", async () => {
+    await openAsking();
+    const toDo = text.differToDo({ name: isolated("Cocoa cleft graft") });
+    const panel = page.locator("#section-set-up");
+    expect(await panel.textContent()).not.toContain(toDo);
+    expect(await which("Our way").locator("option").allTextContents()).not.toContain(text.differ());
+    await which("Cleft").selectOption(text.differ());
+    expect(await panel.textContent()).toContain(toDo);
+    expect(await axeViolations(page)).toEqual([]);
+    // Check shows nothing before the tabs are made.
+    expect(await page.getByRole("button", { name: setUp.goToRows() }).count()).toBe(0);
+    await make();
+    expect(requests("sidebarSetUp")).toMatchObject([{ words: [] }]);
+  });
+
   it("make a method theirs that was not ticked", async () => {
     await openAsking();
     await page.getByRole("checkbox", { name: "Cocoa cleft graft" }).uncheck();
@@ -156,6 +173,7 @@ describe("words in cells that nobody but the person knows", () => {
 
   it("are no part of the page where there are none", async () => {
     await openAsking(noWords);
-    expect(await page.getByText(text.title()).count()).toBe(0);
+    const shown = await page.locator("#section-set-up").textContent();
+    expect(shown).not.toContain(text.kept({ more: 0 }));
   });
 });

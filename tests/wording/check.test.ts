@@ -68,7 +68,8 @@ describe("entryWords", () => {
     ...{ row, column: "Release", found, code: "too-soon", step: "Grafting", days, fewest: 12 },
   });
 
-  it("says what mends all rows at once", () => {
+  // "Mends all 12" took it for granted that every "Kiwi" is the same.
+  it("says that one answer counts for all rows, and what to do where one differs", () => {
     const troubles = [4, 6].map(
       (row): Trouble => ({
         row,
@@ -79,7 +80,7 @@ describe("entryWords", () => {
       }),
     );
     expect(entryWords({ troubles, plants: 0 }).whatToDo).toBe(
-      trouble.mendsAll({ toDo: trouble.noSuchMethodToDo(), rows: 2 }),
+      trouble.methodRowsToDo({ toDo: trouble.noSuchMethodToDo(), rows: 2 }),
     );
   });
 

@@ -257,6 +257,18 @@ describe("columns as they are guessed", () => {
     for (const { readAs } of essentials) expect(readAs.some((name) => read.has(name))).toBe(true);
   });
 
+  // Check alone named a column without a header: Set up counted the columns as if it were not there.
+  it("tell of a column without a header that holds something, and of no blank one", () => {
+    const rows = ["tall", "split bag", "", "tall"].map((note, at) => [
+      ...[`B${at}`, "2026-10-24", 100 + at, note, ""],
+    ]);
+    const { columns } = answerOf([["Batch", "Grafted on", "Grafts made", "", ""], ...rows]);
+    expect(columns.slice(3)).toMatchObject([
+      { column: 3, header: "", readAs: null, sure: "not used", holds: "text" },
+    ]);
+    expect(columns[3]?.samples.map(({ text: sample }) => sample)).toContain("split bag");
+  });
+
   it("of a nursery's own words say what each may be, holds, and is used for", () => {
     const { columns } = answerOf([
       ["Bag lot", "Lot", "Sown", "Seeds", "Up", "Wood cut", "Grafted", "Grafts", "Alive 3 mth"],

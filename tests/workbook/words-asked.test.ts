@@ -37,6 +37,18 @@ describe("words in cells that only the person knows", () => {
     expect(words.more).toBe(0);
   });
 
+  // Check says of each what it is, so that the page can lead to its question.
+  it("are known by the same words in Check, which leads to the questions", () => {
+    const nursery = openNursery([records()], { newRows: 300 }).ready();
+    const { rows } = nursery.ask("sidebarCheck", null);
+    const told = rows.map(({ code, found, rows: all }) => [code, found, all]);
+    expect(told).toContainEqual(["several-methods", "Cleft", [2, 3]]);
+    expect(told).toContainEqual(["no-such-method", "Own way", [4]]);
+    expect(told).toContainEqual(["near-alike", "Amberlo", [4]]);
+    const { words } = nursery.ask("sidebarColumns", { tab: "Records" });
+    expect(words.methods.map(({ word }) => word)).toEqual(["Cleft", "Own way", "Mango"]);
+  });
+
   it("are kept in the settings tab, read from then on, and asked no more", async () => {
     const nursery = openNursery([records()], { live: true, newRows: 300 });
     const answer = nursery.ask("sidebarSetUp", {

@@ -2,13 +2,27 @@
 
 import { count, plural } from "../runtime";
 
+export const answerInSetUp = (): string => "Answer it in Set up";
+
 export const checking = (): string => "Checking your tables";
 
-export const column = (d: { readonly column: string | number }): string => "Column " + d.column;
+export const column = (d: { readonly column: string | number }): string => "Go to column " + d.column;
 
 export const found = (): string => "Found:";
 
 export const going = (): string => "Going to the cell";
+
+export const goToRow = (d: { readonly row: string | number }): string => "Go to row " + d.row;
+
+export const goToRows = (): string => "Go to a row:";
+
+export const goToRowsUnder = (d: { readonly column: string | number }): string => "Go to a row, under " + d.column + ":";
+
+export const howMuch = (): string => "How much:";
+
+export const howTo = (): string => "Mend each in the sheet or in Set up, then check again.";
+
+export const leftOutRows = (d: { readonly rows: number }): string => plural(d.rows, { one: "Go to the row that is left out", other: "Go to the " + count(d.rows) + " rows that are left out" });
 
 export const moreRows = (d: { readonly rows: number }): string => plural(d.rows, { one: count(d.rows) + " more row", other: count(d.rows) + " more rows" });
 
@@ -16,17 +30,15 @@ export const noTrouble = (): string => "No trouble found.";
 
 export const plants = (d: { readonly plants: number }): string => plural(d.plants, { one: count(d.plants) + " plant", other: count(d.plants) + " plants" });
 
-export const pleaseCheck = (): string => "Please check";
+export const pleaseCheck = (d: { readonly number: number }): string => plural(d.number, { one: count(d.number) + " trouble", other: count(d.number) + " troubles, most plants first" });
 
-export const press = (): string => "Press a row or column to go to it in the sheet.";
+export const readAgain = (): string => "Check again";
 
-export const readAgain = (): string => "Read again";
-
-export const readAsSaid = (): string => "Used, read as said here";
+export const readAsSaid = (d: { readonly number: number }): string => plural(d.number, { one: count(d.number) + " reading", other: count(d.number) + " readings" }) + " to look at: used as said here";
 
 export const row = (d: { readonly row: string | number }): string => "Row " + d.row;
 
-export const rowColumn = (d: { readonly row: string | number; readonly column: string | number }): string => "Row " + d.row + ", " + d.column;
+export const rowColumn = (d: { readonly row: string | number; readonly column: string | number }): string => "Go to row " + d.row + ", " + d.column;
 
 export const selected = (d: { readonly cell: string | number }): string => "Selected in the sheet: " + d.cell;
 
@@ -34,10 +46,14 @@ export const severalRows = (d: { readonly rows: number; readonly plants: number 
 
 export const tab = (d: { readonly tab: string | number }): string => "Tab " + d.tab;
 
+export const tally = (d: { readonly tally: string | number }): string => d.tally + ".";
+
 export const title = (): string => "Troubles in your tables";
 
 export const whatHappens = (): string => "What happens:";
 
 export const whatToDo = (): string => "What to do:";
+
+export const where = (): string => "Where:";
 
 export const wholeTable = (): string => "The whole table";

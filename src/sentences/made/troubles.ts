@@ -150,6 +150,8 @@ export const lotsInACircleToDo = (): string => "Correct the lot";
 
 export const mendsAll = (d: { readonly toDo: string | number; readonly rows: number }): string => d.toDo + ". That mends all " + count(d.rows) + " rows";
 
+export const methodRowsToDo = (d: { readonly toDo: string | number; readonly rows: number }): string => d.toDo + ". It counts for all " + count(d.rows) + " rows. If one differs, write its method in full in its row";
+
 export const nearAlike = (d: { readonly name: string | number; readonly others: number }): string => "Nearly the same as " + d.name + " (" + plural(d.others, { one: count(d.others) + " batch", other: count(d.others) + " batches" }) + ")";
 
 export const nearAlikeHappens = (d: { readonly batches: number }): string => "Each counts as a name of its own, this one for " + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" });
@@ -182,7 +184,7 @@ export const noSuchLotToDo = (): string => "Correct the lot's name, or take its 
 
 export const noSuchMethod = (): string => "The timetable has no such method";
 
-export const noSuchMethodHappens = (): string => "The batch gets no dates and no forecast";
+export const noSuchMethodHappens = (): string => "Such batches get no dates and no forecast";
 
 export const noSuchMethodNear = (d: { readonly near: string | number }): string => "The timetable has no such method. The nearest is " + d.near;
 
@@ -232,7 +234,7 @@ export const sameNameToDo = (): string => "Give each batch a name that can't be 
 
 export const scionsCut = (d: { readonly days: string | number; readonly when: "after" | "before" }): string => "Cut " + d.days + " days " + select(d.when, { after: "after", before: "before", other: "" }) + " grafting";
 
-export const severalMethods = (d: { readonly methods: readonly string[] }): string => "More than one method fits: " + list(d.methods);
+export const severalMethods = (d: { readonly found: string | number; readonly methods: readonly string[] }): string => "\"" + d.found + "\" fits more than one method: " + list(d.methods);
 
 export const severalMethodsToDo = (): string => "Say in Set up which is meant";
 

@@ -1,74 +1,63 @@
 import * as text from "../../sentences/made/check-page";
 import type { CheckRow } from "../../wire/check";
-import { actionButton } from "../controls/action-button";
-import { disclosure } from "../controls/disclosure";
 import { type Child, element } from "../controls/element";
-import { longList } from "../controls/long-list";
-import { paragraph } from "../controls/paragraph";
+import { plainButton } from "../controls/plain-button";
 import { sentenceNodes } from "../controls/sentence-nodes";
 import { userText, wholeText } from "../controls/user-text";
 import type { SidebarContext } from "../section";
+import { askedInSetUp } from "./asked-in-set-up";
+import { placeLink, rowLinks } from "./row-links";
 
-/** So many rows lead to their cells at once; more would bury what stands below. */
-const SHOWN_AT_FIRST = 5;
-
-/** A trouble: buttons that lead to its cells, what was found, what happens, what to do. */
-export function troubleItem({ call, status }: SidebarContext, row: CheckRow): HTMLElement {
+/**
+ * A trouble: what is wrong and what follows from it, what to do, the way to where it is mended, and last the
+ * cells that it is about.
+ */
+export function troubleItem(context: SidebarContext, row: CheckRow): HTMLElement {
   const { trouble, found, whatHappens, whatToDo, rows, plants, column, tab } = row;
-  const link = (at: number | null, label: HTMLElement) =>
-    actionButton({
-      label,
-      status,
-      doing: text.going(),
-      work: async () => {
-        const { selected } = await call("sidebarSelect", { row: at, column });
-        status.say(...sentenceNodes(text.selected, { cell: userText(selected) }));
-      },
-    });
-  const links = (): HTMLElement => {
-    const [only = null] = rows;
-    if (rows.length < 2) {
-      const label = cellLabel(only, column);
-      const place =
-        label === null ? paragraph(element("strong", {}, ...elsewhere(tab))) : link(only, label);
-      return plants === null ? place : element("div", {}, place, " ", text.plants({ plants }));
-    }
-    const rowLink = (at: number) => link(at, element("span", {}, text.row({ row: String(at) })));
-    const more = rows.slice(SHOWN_AT_FIRST);
-    return element(
-      "div",
-      {},
-      element(
-        "div",
-        {},
-        column === "" ? null : element("strong", {}, userText(column), " "),
-        text.severalRows({ rows: rows.length, plants: plants ?? 0 }),
-      ),
-      element("div", { class: "buttons" }, ...rows.slice(0, SHOWN_AT_FIRST).map(rowLink)),
-      more.length === 0
+  const line = (label: string, ...words: readonly Child[]) =>
+    element("div", {}, element("b", {}, label), " ", ...words);
+  const size =
+    rows.length > 1
+      ? text.severalRows({ rows: rows.length, plants: plants ?? 0 })
+      : plants === null
         ? null
-        : disclosure({
-            kind: "more-rows",
-            open: false,
-            summary: text.moreRows({ rows: more.length }),
-            content: () => longList(more, rowLink),
-          }),
-    );
-  };
+        : text.plants({ plants });
+  const [only = null] = rows;
+  const isNowhere = only === null && column === "";
+  const part = askedInSetUp(row);
+  const places = rows.map((at) => ({ row: at, column }));
   return element(
     "article",
     { class: "trouble" },
-    links(),
     element(
       "div",
       { class: "trouble-words" },
-      element("div", {}, wholeText(trouble)),
-      found === ""
-        ? null
-        : element("div", {}, element("b", {}, text.found()), " ", wholeText(found)),
-      element("div", {}, element("b", {}, text.whatHappens()), " ", wholeText(whatHappens)),
-      element("div", {}, element("b", {}, text.whatToDo()), " ", wholeText(whatToDo)),
+      element("div", {}, element("strong", {}, wholeText(trouble))),
+      isNowhere ? line(text.where(), ...elsewhere(tab)) : null,
+      found === "" ? null : line(text.found(), wholeText(found)),
+      size === null ? null : line(text.howMuch(), size),
+      line(text.whatHappens(), wholeText(whatHappens)),
+      line(text.whatToDo(), wholeText(whatToDo)),
     ),
+    part === null
+      ? null
+      : element(
+          "div",
+          { class: "buttons" },
+          plainButton(text.answerInSetUp(), () => void context.lead("set-up", part)),
+        ),
+    rows.length > 1
+      ? element(
+          "div",
+          {},
+          ...(column === ""
+            ? [text.goToRows()]
+            : sentenceNodes(text.goToRowsUnder, { column: userText(column) })),
+          rowLinks(context, places),
+        )
+      : isNowhere
+        ? null
+        : placeLink(context, { row: only, column }, cellLabel(only, column)),
   );
 }
 
@@ -77,10 +66,10 @@ function elsewhere(tab: string | null): readonly Child[] {
   return tab === null ? [text.wholeTable()] : sentenceNodes(text.tab, { tab: userText(tab) });
 }
 
-/** Where the trouble is; null where it is about the whole table. */
-function cellLabel(row: number | null, column: string): HTMLElement | null {
+/** Where the trouble is: a cell, a row, or a column. */
+function cellLabel(row: number | null, column: string): HTMLElement {
   const at = String(row);
-  if (column === "") return row === null ? null : element("span", {}, text.row({ row: at }));
+  if (column === "") return element("span", {}, text.goToRow({ row: at }));
   const say = (header: { readonly column: string }) =>
     row === null ? text.column(header) : text.rowColumn({ row: at, ...header });
   return element("span", {}, ...sentenceNodes(say, { column: userText(column) }));

@@ -27,3 +27,9 @@ export function disclosure(options: DisclosureOptions): HTMLDetailsElement {
   }
   return details;
 }
+
+/** Opens it, and makes at once what it holds: the browser tells of its opening later. */
+export function unfold(details: HTMLDetailsElement): void {
+  details.open = true;
+  details.dispatchEvent(new Event("toggle"));
+}

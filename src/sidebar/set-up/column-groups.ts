@@ -6,28 +6,25 @@ export interface ColumnGroup {
   readonly title: string;
   readonly columns: readonly ColumnGuess[];
   readonly open: boolean;
-  /** Whether they are asked about before the tabs are made. */
-  readonly first: boolean;
 }
 
 /** So few columns that nothing uses are all shown at once. */
 const ALL_SHOWN = 4;
 
-/** Those to look at first, then those left alone, which may be missed, then those that are sure. */
+/** Whether a column is one that the person is asked about. */
+export function isOpen({ sure }: ColumnGuess): boolean {
+  return sure === "guessed" || sure === "likely";
+}
+
+/** Those that are not asked about: first those left alone, which may be missed, then those that are sure. */
 export function columnGroups(columns: readonly ColumnGuess[]): readonly ColumnGroup[] {
   const of = (...kinds: readonly ColumnGuess["sure"][]) =>
     columns.filter(({ sure }) => kinds.includes(sure));
   const left = of("not used");
   const few = left.length <= ALL_SHOWN;
   return [
-    { title: text.groupGuessed(), columns: of("guessed", "likely"), open: true, first: true },
-    { title: text.groupLeft(), columns: left, open: few, first: false },
-    {
-      title: text.groupSure(),
-      columns: of("told", "sure", "scions"),
-      open: false,
-      first: false,
-    },
+    { title: text.groupLeft(), columns: left, open: few },
+    { title: text.groupSure(), columns: of("told", "sure", "scions"), open: false },
   ].filter((group) => group.columns.length > 0);
 }
 

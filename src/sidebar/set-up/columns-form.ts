@@ -1,67 +1,88 @@
 import * as text from "../../sentences/made/set-up-page";
 import type { ColumnChoice, ColumnGuess } from "../../wire/columns";
 import type { ColumnsAnswer } from "../../wire/set-up";
+import { columnLetter } from "../controls/column-letter";
 import { countText } from "../controls/count-words";
+import { unfold } from "../controls/disclosure";
 import { element } from "../controls/element";
 import { group } from "../controls/group";
 import { paragraph } from "../controls/paragraph";
 import { isolated } from "../controls/shortened";
 import type { PeopleShown } from "../people/people-shown";
 import { stateOf } from "../state";
-import { columnGroups, readTwice } from "./column-groups";
-import { type ColumnItem, columnItem } from "./column-item";
+import { columnGroups, isOpen, readTwice } from "./column-groups";
+import { type ColumnItem, type ColumnSaid, columnItem } from "./column-item";
 import { essentials } from "./essentials";
 import { lostColumnsNote } from "./lost-columns";
 
 export interface ColumnsForm {
-  /** What the person is to look at before the tabs are made. */
-  readonly asked: HTMLElement;
+  /** How much is read, and whether what answers need is. */
+  readonly head: HTMLElement;
+  /** The columns that were guessed, each a question. */
+  readonly asked: readonly HTMLElement[];
   /** The other columns, which may be changed and need not be. */
   readonly others: HTMLElement;
   /** Our names of the columns that answers need and that are not known by now. */
   missing(): readonly string[];
-  /** What the person changed, and nothing else. */
+  /** What the person said, and nothing else. */
   changes(): readonly ColumnChoice[];
+  /** Where a column stands, in an opened group; null where there is none of that header. */
+  item(header: string): HTMLElement | null;
+}
+
+interface Options {
+  readonly people: PeopleShown;
+  /** What was said and not yet used when the table was read before. */
+  readonly kept: readonly ColumnChoice[];
+  /** A column of which words are asked is read otherwise. */
+  readonly onWords: () => void;
+  readonly onChange: () => void;
 }
 
 /**
  * All columns of a tab, each to be corrected where it was misunderstood.
  *
  * Longer than most: one form, whose fields and answers belong together.
- *
- * @param on called when a column of which words are asked was changed, and with each change
  */
 export function columnsForm(
   { batches, columns, choices, lost, words, essentials: needed }: ColumnsAnswer,
-  people: PeopleShown,
-  on: { readonly words: () => void; readonly change: () => void },
+  { people, kept, onWords, onChange }: Options,
 ): ColumnsForm {
   const state = stateOf<{ missing: readonly string[] }>({ missing: [] });
-  const changed = new Map<number, string | null>();
+  const said = new Map<number, ColumnSaid>();
+  for (const { column, header } of columns) {
+    const before = kept.find((one) => one.header === header);
+    if (before !== undefined && header !== "") said.set(column, before.readAs);
+  }
   const doubled = element("div", { "aria-live": "polite" });
   const items = new Map<number, ColumnItem>();
-  const nowOf = ({ column, readAs }: ColumnGuess) =>
-    changed.has(column) ? (changed.get(column) ?? null) : readAs;
-  const change = (guess: ColumnGuess, readAs: string | null) => {
+  const nowOf = ({ column, readAs }: ColumnGuess) => {
+    const now = said.get(column);
+    return now === undefined ? readAs : now;
+  };
+  const say = (guess: ColumnGuess, now: ColumnSaid | undefined) => {
     const before = nowOf(guess);
-    if (readAs === guess.readAs) changed.delete(guess.column);
-    else changed.set(guess.column, readAs);
+    if (now === undefined) said.delete(guess.column);
+    else said.set(guess.column, now);
     tell();
-    on.change();
+    onChange();
     const isOfWords = (one: string | null) => words.columns.includes(one ?? "");
-    if (isOfWords(before) || isOfWords(readAs)) on.words();
+    const after = nowOf(guess);
+    if (before !== after && (isOfWords(before) || isOfWords(after))) onWords();
   };
   const top = essentials({ columns, needed }, (column, readAs) => {
     const guess = columns.find((one) => one.column === column);
     if (guess === undefined) return;
-    change(guess, readAs ?? guess.readAs);
-    items.get(column)?.show(nowOf(guess));
+    const isAsBefore = readAs === null || (readAs === guess.readAs && !isOpen(guess));
+    say(guess, isAsBefore ? undefined : readAs);
+    items.get(column)?.show(said.get(column));
   });
   const readings = () =>
     columns.map((guess) => ({
       column: guess.column,
       header: guess.header,
       readAs: nowOf(guess),
+      isGuess: isOpen(guess) && !said.has(guess.column),
     }));
   const tell = () => {
     state.set({ missing: top.show(readings()) });
@@ -79,49 +100,51 @@ export function columnsForm(
       ),
     );
   };
+  const itemOf = (guess: ColumnGuess) => {
+    const item = columnItem({
+      guess,
+      said: said.get(guess.column),
+      choices,
+      people,
+      onSay: (now) => say(guess, now),
+    });
+    items.set(guess.column, item);
+    return item.element;
+  };
+  const asked = columns.filter(isOpen).map(itemOf);
   const groups = columnGroups(columns).map((alike) => ({
-    first: alike.first,
+    columns: alike.columns,
     element: group({
       title: alike.title,
       tally: countText(alike.columns.length),
       open: alike.open,
-      content: () =>
-        element(
-          "div",
-          {},
-          ...alike.columns.map((guess) => {
-            const item = columnItem({
-              guess,
-              now: nowOf(guess),
-              choices,
-              people,
-              onChange: (readAs) => change(guess, readAs),
-            });
-            items.set(guess.column, item);
-            return item.element;
-          }),
-        ),
+      content: () => element("div", {}, ...alike.columns.map(itemOf)),
     }),
   }));
   tell();
-  const groupsOf = (first: boolean) =>
-    groups.filter((one) => one.first === first).map((one) => one.element);
   return {
-    asked: element(
+    head: element(
       "div",
       {},
       ...understood(batches, columns),
       top.element,
       lostColumnsNote(text.lost(), lost),
-      ...groupsOf(true),
       doubled,
     ),
-    others: element("div", {}, ...groupsOf(false)),
+    asked,
+    others: element("div", {}, ...groups.map((one) => one.element)),
     missing: () => state.now.missing,
     changes: () =>
       columns
-        .filter(({ column }) => changed.has(column))
-        .map(({ column, header }) => ({ header, readAs: changed.get(column) ?? null })),
+        .filter(({ column }) => said.has(column))
+        .map(({ column, header }) => ({ header, readAs: said.get(column) ?? null })),
+    item: (header) => {
+      const guess = columns.find((one) => one.header === header);
+      if (guess === undefined) return null;
+      const folded = groups.find((one) => one.columns.includes(guess));
+      if (folded !== undefined) unfold(folded.element);
+      return items.get(guess.column)?.element ?? null;
+    },
   };
 }
 
@@ -132,7 +155,7 @@ const MOST_NAMED = 6;
 function understood(batches: number, columns: readonly ColumnGuess[]): HTMLElement[] {
   const left = columns.filter(({ readAs, sure }) => readAs === null && sure !== "scions");
   const headers = left.map(({ header, column }) =>
-    header === "" ? text.nameless({ column: String(column + 1) }) : isolated(header, 30),
+    header === "" ? text.nameless({ letter: columnLetter(column) }) : isolated(header, 30),
   );
   const facts = { batches, columns: columns.length, left: left.length };
   const said = paragraph(text.understood({ ...facts, used: columns.length - left.length }));

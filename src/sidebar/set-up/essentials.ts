@@ -2,6 +2,7 @@ import * as text from "../../sentences/made/set-up-page";
 import type { ColumnGuess } from "../../wire/columns";
 import type { EssentialColumn } from "../../wire/set-up";
 import { choice } from "../controls/choice";
+import { columnLetter } from "../controls/column-letter";
 import { element } from "../controls/element";
 import { paragraph } from "../controls/paragraph";
 import { plainButton } from "../controls/plain-button";
@@ -13,6 +14,8 @@ export interface Reading {
   readonly column: number;
   readonly header: string;
   readonly readAs: string | null;
+  /** Whether it is a guess that nobody has said yes to. */
+  readonly isGuess: boolean;
 }
 
 export interface Essentials {
@@ -34,8 +37,7 @@ export function essentials(
   }: { readonly columns: readonly ColumnGuess[]; readonly needed: readonly EssentialColumn[] },
   onChoose: (column: number, readAs: string | null) => void,
 ): Essentials {
-  const head = paragraph();
-  head.setAttribute("aria-live", "polite");
+  const head = element("div", { "aria-live": "polite" });
   const parts = needed.map((one) => {
     const [name = ""] = one.readAs;
     const likely = likeliest(columns, one);
@@ -72,31 +74,50 @@ export function essentials(
       const read = readings.find(({ readAs }) => readAs !== null && one.readAs.includes(readAs));
       state.set({ chosen: read === undefined ? "" : String(read.column) });
       select.value = state.now.chosen;
-      return read !== undefined;
+      return read;
     };
     return { name, item, show };
   });
   // One that was missing stays in its place once it is chosen.
   const asked = new Set<HTMLElement>();
   const list = element("div");
-  const box = element("div", { class: "note" }, head, list);
+  const title = paragraph(element("strong", {}, text.essentials()));
+  const box = element("div", { class: "note", hidden: parts.length === 0 }, title, head, list);
   return {
     element: box,
     show: (readings) => {
-      const lacking = parts.filter(({ show }) => !show(readings));
+      const found = parts.map((part) => ({ ...part, read: part.show(readings) }));
+      const lacking = found.filter(({ read }) => read === undefined);
       const missing = lacking.map(({ name }) => name);
       for (const { item } of lacking) {
         if (asked.has(item)) continue;
         asked.add(item);
         list.append(item);
       }
-      head.textContent =
-        missing.length === 0
-          ? text.essentialsFound({ names: parts.map(({ name }) => name) })
-          : text.essentialsMissing({ names: missing });
+      head.replaceChildren(...stateWords(found, missing));
       return missing;
     },
   };
+}
+
+interface Found {
+  readonly name: string;
+  readonly read: Reading | undefined;
+}
+
+/** What is found and where, what is a guess, and what is missing; a guess is nothing found yet. */
+function stateWords(parts: readonly Found[], missing: readonly string[]): HTMLElement[] {
+  const named = (isGuess: boolean) =>
+    parts.flatMap(({ name, read }) =>
+      read?.isGuess === isGuess ? text.inColumn({ name, letter: columnLetter(read.column) }) : [],
+    );
+  const say = (names: readonly string[], sentence: typeof text.essentialsFound) =>
+    names.length === 0 ? [] : [paragraph(sentence({ names }))];
+  return [
+    ...say(named(false), text.essentialsFound),
+    ...say(named(true), text.essentialsGuessed),
+    ...say(missing, text.essentialsMissing),
+  ];
 }
 
 /** The column left alone that may be it: by its first suggestion before a later one. */

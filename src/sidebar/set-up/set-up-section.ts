@@ -2,8 +2,11 @@
 import * as page from "../../sentences/made/page";
 import * as text from "../../sentences/made/set-up-page";
 import type { TablesAnswer, TableTold } from "../../wire/beside";
+import type { ColumnChoice } from "../../wire/columns";
 import type { OpenAnswer } from "../../wire/open";
 import type { SetUpState } from "../../wire/set-up";
+import type { WordChoice } from "../../wire/words";
+import { wordPart } from "../check/asked-in-set-up";
 import { actionButton } from "../controls/action-button";
 import { choice } from "../controls/choice";
 import { dayText } from "../controls/day-words";
@@ -13,7 +16,7 @@ import { group } from "../controls/group";
 import { paragraph, quiet } from "../controls/paragraph";
 import { plainButton } from "../controls/plain-button";
 import { sentenceNodes } from "../controls/sentence-nodes";
-import { shortened } from "../controls/shortened";
+import { isolated, shortened } from "../controls/shortened";
 import { userText } from "../controls/user-text";
 import { whileWorking } from "../controls/while-working";
 import type { Section, SidebarContext } from "../section";
@@ -22,6 +25,7 @@ import { type ColumnsForm, columnsForm } from "./columns-form";
 import { type CompareChoice, compareChoice } from "./compare-choice";
 import { LANGUAGES_READ } from "./languages-read.table";
 import { madeNotice } from "./made-notice";
+import { makeBar } from "./make-bar";
 import { type MethodChoice, methodChoice } from "./method-choice";
 import { type MoreTabs, moreTabs } from "./more-tabs";
 import { otherRecords } from "./other-records";
@@ -41,6 +45,8 @@ interface SetUpChoices {
     readonly compare: CompareChoice;
     readonly tables: TablesForm;
   } | null;
+  /** Whether something was said that the tabs do not follow yet. */
+  readonly isChanged: boolean;
   /** How many of its batches name no method. */
   readonly withoutMethod: number;
   readonly methods: MethodChoice;
@@ -60,19 +66,24 @@ export function setUpSection(context: SidebarContext): Section {
   const fields = element("fieldset", { class: "bare" });
   const columns = element("fieldset", { class: "bare" });
   const result = element("div");
+  const questions = element("h3", {}, text.questions());
   const usual = paragraph();
   const others = element("div");
   const state = stateOf<SetUpChoices>({
     opened: null,
     tab: "",
     columns: null,
+    isChanged: false,
     withoutMethod: 0,
     methods: methodChoice([]),
     timetable: { elements: [], chosen: () => null },
     more: moreTabs([]),
   });
 
-  const readColumns = () =>
+  /** What was answered of words and not yet used; the table may be read again meanwhile. */
+  const given = new Map<string, WordChoice>();
+  /** @param kept what was said of columns and not yet used */
+  const readColumns = (kept: readonly ColumnChoice[] = []) =>
     whileWorking({
       status,
       doing: text.readingColumns(),
@@ -80,12 +91,27 @@ export function setUpSection(context: SidebarContext): Section {
       work: async () => {
         const { tab, timetable, methods, more: tabs } = state.now;
         state.set({ columns: null });
+        bar.element.hidden = true;
         columns.replaceChildren();
         result.replaceChildren();
         const own = timetable.chosen();
         const answer = await call("sidebarColumns", { tab, timetable: own });
-        const words = wordsForm(answer.words, people);
-        const form = columnsForm(answer, people, { words: () => void askWords(), change: tell });
+        const form = columnsForm(answer, {
+          people,
+          kept,
+          onWords: () => void askWords(),
+          onChange: changed,
+        });
+        const words = wordsForm(answer.words, {
+          people,
+          given,
+          onChange: () => tell(),
+          // Check has nothing to show before the tabs are made.
+          rowsLink: (word) =>
+            state.now.opened?.setUp == null
+              ? null
+              : plainButton(text.goToRows(), () => void context.lead("check", wordPart(word))),
+        });
         const showsLooks = state.now.opened?.setUp?.looks ?? true;
         const compare = compareChoice(answer, people, showsLooks);
         const tables = tablesForm({ people, ask: (told, show) => void askTables(told, show) });
@@ -101,20 +127,21 @@ export function setUpSection(context: SidebarContext): Section {
           content: () =>
             element("div", {}, ...methodsOrNone, ...compare.elements, ...tabs.elements),
         });
-        const before = [
-          form.asked,
+        columns.replaceChildren(
+          element("h3", {}, text.stepRead()),
+          form.head,
+          questions,
+          ...form.asked,
           words.element,
           usual,
-          element("div", { class: "buttons" }, make),
-        ];
-        columns.replaceChildren(
-          ...before,
-          result,
           quiet(text.mayChange()),
           form.others,
           tables.element,
+          element("h3", {}, text.stepMake()),
+          paragraph(text.whatIsMade()),
           more,
         );
+        bar.element.hidden = false;
         tell();
       },
     });
@@ -141,17 +168,20 @@ export function setUpSection(context: SidebarContext): Section {
         tell();
       },
     });
+  const changed = () => {
+    state.set({ isChanged: true });
+    tell();
+  };
+  columns.addEventListener("change", changed);
   /** What the button does, and as what batches count that name no method, by all that is chosen now. */
   const tell = () => {
     const { opened, columns: read, withoutMethod: batches, methods, timetable } = state.now;
-    const names = read?.form.missing() ?? [];
-    make.className = opened?.setUp == null ? "main" : "plain";
-    make.textContent =
-      names.length > 0
-        ? text.makeWithout({ names })
-        : opened?.setUp == null
-          ? text.makeTabs()
-          : text.makeAgain();
+    bar.show({
+      missing: read?.form.missing() ?? [],
+      isSetUp: opened?.setUp != null,
+      isChanged: state.now.isChanged,
+    });
+    questions.hidden = columns.querySelector("[data-open]") === null;
     const own = opened?.timetables.find(({ tab }) => tab === timetable.chosen());
     const method = own === undefined ? methods.usual() : own.methods[0];
     usual.hidden = batches === 0 || method === undefined;
@@ -166,23 +196,30 @@ export function setUpSection(context: SidebarContext): Section {
   state.on(["opened"], ({ opened }) => {
     if (opened !== null) head.replaceChildren(...openingWords(opened));
   });
+  /** Another tab or timetable: what was said of the one before means nothing. */
+  const readAnew = () => {
+    given.clear();
+    void readColumns();
+  };
   const show = (opened: OpenAnswer) => {
     const tabs = tabsOf(opened);
     const before = state.now.tab;
     const tab = tabs.some(({ value }) => value === before) ? before : (tabs[0]?.value ?? "");
-    const timetable = timetableChoice(opened, () => void readColumns());
+    const timetable = timetableChoice(opened, readAnew);
     const methods = methodChoice(opened.methods, tell);
     state.set({ opened, tab, methods, timetable, more: moreTabs(opened.moreTabs) });
     const select = choice(tabs, tab);
     select.addEventListener("change", () => {
       state.set({ tab: select.value });
-      void readColumns();
+      readAnew();
     });
     fields.replaceChildren(
+      element("h3", {}, text.stepTable()),
       ...(tabs.length === 0
         ? []
         : [field(text.recordsTab(), select), others, ...timetable.elements]),
       readAgain,
+      quiet(text.readAgainHint()),
     );
     columns.replaceChildren();
   };
@@ -213,6 +250,7 @@ export function setUpSection(context: SidebarContext): Section {
         looks: read.compare.looks(),
         tabs: more.chosen(),
       });
+      state.set({ isChanged: false });
       read.words.askRest(answer.words);
       const notice = madeNotice(answer, () => context.go("today"));
       result.replaceChildren(notice);
@@ -222,13 +260,19 @@ export function setUpSection(context: SidebarContext): Section {
       status.say(text.tabsAreMade());
     },
   });
+  const bar = makeBar(make, columns);
   const readAgain = plainButton(text.readAgain(), () => {
+    const kept = state.now.columns?.form.changes() ?? [];
     void whileWorking({
       status,
       doing: page.reading(),
       controls: [readAgain],
       work: async () => show(await context.reopen()),
-    }).then(() => (state.now.tab === "" ? undefined : readColumns()));
+    }).then(async () => {
+      if (state.now.tab === "") return;
+      await readColumns(kept);
+      if (kept.length > 0) await askWords();
+    });
   });
 
   /** Once only: what the person has corrected and not yet used must not be lost by looking away. */
@@ -238,8 +282,24 @@ export function setUpSection(context: SidebarContext): Section {
     show(opened);
     if (state.now.tab !== "") await readColumns();
   };
+  /** The question about a word or a column, asked of the workbook as it stands now. */
+  const lead = async (part: string): Promise<HTMLElement | null> => {
+    const read = state.now.columns;
+    if (read === null) return null;
+    const about = part.slice(part.indexOf(" ") + 1);
+    const isWord = part === wordPart(about);
+    if (isWord && read.words.card(about) === null) await askWords();
+    const led = isWord ? read.words.card(about) : read.form.item(about);
+    if (led === null) status.say(text.noQuestion({ about: isolated(about) }));
+    return led;
+  };
   const heading = element("h2", {}, page.setUp());
-  return { element: element("section", {}, heading, head, fields, columns), load };
+  bar.element.hidden = true;
+  return {
+    element: element("section", {}, heading, bar.element, result, head, fields, columns),
+    load,
+    lead,
+  };
 }
 
 function openingWords({ setUp, zones, candidates }: OpenAnswer): HTMLElement[] {

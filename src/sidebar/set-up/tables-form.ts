@@ -56,11 +56,12 @@ export function tablesForm({ people, ask }: Options): TablesForm {
     const items = columns.map((one) =>
       columnItem({
         guess: one,
-        now: one.readAs,
+        said: chosen.get(one.header),
         choices,
         people,
-        onChange: (readAs) => {
-          chosen.set(one.header, readAs);
+        onSay: (said) => {
+          if (said === undefined) chosen.delete(one.header);
+          else chosen.set(one.header, said);
           change(guess, {
             columns: [...chosen].map(([header, now]) => ({ header, readAs: now })),
           });

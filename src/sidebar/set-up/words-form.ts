@@ -2,17 +2,17 @@ import * as text from "../../sentences/made/words-page";
 import type { NamedText } from "../../wire/named-text";
 import type { MethodAsked, PairAsked, WordChoice, WordsAsked } from "../../wire/words";
 import { type ChoiceOption, choice } from "../controls/choice";
-import { countText } from "../controls/count-words";
 import { element } from "../controls/element";
 import { field } from "../controls/field";
-import { group } from "../controls/group";
-import { quiet } from "../controls/paragraph";
+import { paragraph, quiet } from "../controls/paragraph";
 import { isolated } from "../controls/shortened";
 import type { PeopleShown } from "../people/people-shown";
 import { stateOf } from "../state";
 
 export interface WordsForm {
   readonly element: HTMLElement;
+  /** The question about a word; null where there is none. */
+  card(word: string): HTMLElement | null;
   /** What the person answered, and nothing else. */
   answers(): readonly WordChoice[];
   /** Methods that words were said to mean. */
@@ -23,27 +23,45 @@ export interface WordsForm {
   askRest(words: WordsAsked): void;
 }
 
+interface Options {
+  readonly people: PeopleShown;
+  /** What was answered and not yet used, by question; answers are kept in it. */
+  readonly given: Map<string, WordChoice>;
+  readonly onChange: () => void;
+  /** What leads to the rows that hold a word; null where nothing does yet. */
+  readonly rowsLink: (word: string) => HTMLElement | null;
+}
+
 interface Question {
   /** Stays the same while people are called otherwise. */
   readonly id: string;
+  /** The words it is about, as they are found in cells or called. */
+  readonly words: readonly string[];
   readonly label: string;
   readonly hint: string;
+  /** What to do where the rows do not all mean the same; null where that can't be. */
+  readonly differs: (() => HTMLElement) | null;
 }
 
 /** The value of an option that stands for no answer yet; no answer is an index. */
 const OPEN = "";
+/** The value of the option by which rows differ, which is no answer either. */
+const DIFFERS = "differs";
 
 /**
  * What words in cells mean: methods that are not known, and names that look like one.
  *
  * Longer than most: one form, whose fields and answers belong together.
  */
-export function wordsForm(first: WordsAsked, people: PeopleShown): WordsForm {
-  const given = new Map<string, WordChoice>();
+export function wordsForm(
+  first: WordsAsked,
+  { people, given, onChange, rowsLink }: Options,
+): WordsForm {
   const all = element("div");
+  const cards: { readonly words: readonly string[]; readonly element: HTMLElement }[] = [];
   /** One question: under each label the answer that it stands for. */
   const question = (
-    { id, label, hint }: Question,
+    { id, words, label, hint, differs }: Question,
     answers: readonly (readonly [label: string, answer: WordChoice])[],
   ) => {
     const chosen = given.get(id);
@@ -52,16 +70,37 @@ export function wordsForm(first: WordsAsked, people: PeopleShown): WordsForm {
       ([one], index): ChoiceOption => ({ value: `${index}`, label: one }),
     );
     const select = choice(
-      [{ value: OPEN, label: text.choose() }, ...options],
+      [
+        { value: OPEN, label: text.choose() },
+        ...options,
+        ...(differs === null ? [] : [{ value: DIFFERS, label: text.differ() }]),
+      ],
       before === -1 ? OPEN : `${before}`,
     );
     select.setAttribute("aria-label", label);
-    select.addEventListener("change", () => {
-      const answer = answers[Number(select.value)]?.[1];
-      if (select.value === OPEN || answer === undefined) given.delete(id);
+    const more = element("div", { "aria-live": "polite" });
+    const card = element(
+      "div",
+      { class: "column" },
+      field(element("strong", {}, label), select, hint),
+      more,
+    );
+    const tell = () => {
+      card.dataset.open = given.has(id) ? "no" : "yes";
+      more.replaceChildren(...(select.value === DIFFERS && differs !== null ? [differs()] : []));
+    };
+    select.addEventListener("change", (event) => {
+      const answer = answers[Number(select.value || -1)]?.[1];
+      // Nothing is said by it.
+      if (answer === undefined && !given.has(id)) event.stopPropagation();
+      if (answer === undefined) given.delete(id);
       else given.set(id, answer);
+      tell();
+      onChange();
     });
-    return element("div", { class: "column" }, field(label, select, hint));
+    tell();
+    cards.push({ words, element: card });
+    return card;
   };
   const method = ({ word, fits, batches, plants }: MethodAsked, choices: readonly string[]) => {
     const answer = (name: string | null): WordChoice => ({ word, name, notSame: false });
@@ -69,8 +108,19 @@ export function wordsForm(first: WordsAsked, people: PeopleShown): WordsForm {
     return question(
       {
         id: word,
+        words: [word],
         label: text.whichMethod({ word: isolated(word) }),
         hint: text.methodBorne({ batches, plants, fits: fits.length }),
+        differs:
+          batches < 2
+            ? null
+            : () =>
+                element(
+                  "div",
+                  { class: "note" },
+                  paragraph(text.differToDo({ name: isolated(sorted[0] ?? "") })),
+                  rowsLink(word),
+                ),
       },
       [...sorted.map((one) => [one, answer(one)] as const), [text.leaveOut(), answer(null)]],
     );
@@ -82,6 +132,8 @@ export function wordsForm(first: WordsAsked, people: PeopleShown): WordsForm {
     return question(
       {
         id: `${rare.text}\n${common.text}`,
+        words: [rare.text, rare.initials ?? ""],
+        differs: null,
         label: text.theSame({ column, ...names }),
         hint: text.namesBorne({ ...names, batches, others, of }),
       },
@@ -96,20 +148,13 @@ export function wordsForm(first: WordsAsked, people: PeopleShown): WordsForm {
   const draw = () => {
     const { methods, pairs, more, choices } = state.now.asked;
     const number = methods.length + pairs.length;
-    const content = () =>
-      element(
-        "div",
-        {},
-        ...methods.map((one) => method(one, choices)),
-        ...pairs.map(pair),
-        quiet(text.kept({ more })),
-      );
-    const title = text.title();
+    cards.length = 0;
     all.replaceChildren(
-      ...(number === 0
-        ? []
-        : [group({ title, tally: countText(number + more), open: true, content })]),
+      ...methods.map((one) => method(one, choices)),
+      ...pairs.map(pair),
+      ...(number === 0 ? [] : [quiet(text.kept({ more }))]),
     );
+    onChange();
   };
   const ask = (words: WordsAsked) => state.set({ asked: words });
   state.on(["asked"], draw);
@@ -124,7 +169,12 @@ export function wordsForm(first: WordsAsked, people: PeopleShown): WordsForm {
     given.clear();
     ask(words);
   };
-  return { element: all, answers, methods, ask, askRest };
+  /** A word may stand behind its crop in the question. */
+  const card = (word: string) =>
+    cards.find(({ words }) => words.includes(word))?.element ??
+    cards.find(({ words: [one = ""] }) => one.endsWith(` ${word}`))?.element ??
+    null;
+  return { element: all, card, answers, methods, ask, askRest };
 }
 
 function isSame(one: WordChoice, other: WordChoice | undefined): boolean {

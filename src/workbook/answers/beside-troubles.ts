@@ -15,7 +15,14 @@ import { crewTabs } from "../work/crew-tabs";
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** About no cell of the records. */
-export const NO_CELL = { rows: [], tab: null, plants: null, column: "", isReading: false } as const;
+export const NO_CELL = {
+  code: null,
+  rows: [],
+  tab: null,
+  plants: null,
+  column: "",
+  isReading: false,
+} as const;
 
 /** A table beside the records, where the workbook has it. */
 interface Beside {

@@ -4,6 +4,7 @@ import {
   costOf,
   shortened,
   type TimetableFault,
+  type Trouble,
   type TroubleEntry,
 } from "../../core";
 import * as check from "../../sentences/made/check";
@@ -48,12 +49,13 @@ export function checkAnswer(): CheckAnswer {
 function rowOf(entry: TroubleEntry): CheckRow {
   const { troubles, plants } = entry;
   const rows = [...new Set(troubles.flatMap(({ row }) => row ?? []))];
-  const [first] = troubles;
+  const first = troubles[0] as Trouble;
   return {
+    code: first.code,
     rows,
     tab: null,
     plants,
-    isReading: first !== undefined && costOf(first) === COST.reading,
+    isReading: costOf(first) === COST.reading,
     ...entryWords(entry),
   };
 }

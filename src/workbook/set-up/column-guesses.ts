@@ -25,6 +25,7 @@ import { usualCompareBy } from "../takes/compare-takes";
 import { wordsAsked } from "./words-asked";
 
 type ColumnMatch = Records["columns"][number];
+type LeftAlone = Extract<Records["troubles"][number], { code: "column-left" }>;
 
 /** How the columns of a tab are read, with values from each, for a person to correct. */
 export function columnGuesses({
@@ -58,12 +59,6 @@ export function columnGuesses({
     asOf,
     records,
   });
-  const holds = ({ table, header }: ColumnMatch) => {
-    const left = records.troubles.find(
-      (one) => one.code === "column-left" && one.column === header,
-    );
-    return table === 0 && left?.code === "column-left" ? left.holds : null;
-  };
   const samples = ({ column, header, target }: ColumnMatch) => {
     const named = people.has(header) || isPerson(target);
     const found: NamedText[] = [];
@@ -78,7 +73,9 @@ export function columnGuesses({
     tab,
     batches: records.batches.length,
     columns: records.columns
-      .filter(({ table, header }) => table === 0 && header !== "")
+      .filter(
+        (match) => match.table === 0 && (match.header !== "" || heldIn(records, match) !== null),
+      )
       .map((match): ColumnGuess => {
         const readAs = choiceOf(match, timetable);
         return {
@@ -87,7 +84,7 @@ export function columnGuesses({
           readAs: readAs === LEAVE_ALONE ? null : readAs,
           sure: sureness(match),
           others: match.others.map((target) => choiceOf({ ...match, target }, timetable)),
-          holds: holds(match),
+          holds: heldIn(records, match),
           samples: samples(match),
         };
       }),
@@ -106,6 +103,16 @@ export function columnGuesses({
       .length,
     compareBy: comparedBy(records, settings?.recordsTab === tab ? settings.compareBy : ""),
   };
+}
+
+/** What a column holds that is left alone; one without a header is found by its number. */
+function heldIn({ troubles }: Records, { header, column }: ColumnMatch) {
+  const found = header || String(column + 1);
+  const left = troubles.find(
+    (one): one is LeftAlone =>
+      one.code === "column-left" && one.column === header && one.found === found,
+  );
+  return left?.holds ?? null;
 }
 
 /** By what the tab of takes compared is made now, or would be; "" for no tab. */
