@@ -39,6 +39,8 @@ export interface DueTask {
   readonly caution: string;
   /** Optional, and never late: it may be left undone without a word. */
   readonly isLook: boolean;
+  /** Whether its usual day is still to come. */
+  readonly canWait: boolean;
   /** Whether plants are counted at this step. */
   readonly counted: boolean;
   /** The header in the person's own table that the count goes under; null where there is none. */

@@ -1,6 +1,7 @@
 /** What has to be done, day by day. */
 
 export { calendarText } from "./calendar";
+export { canWait, type DayLine, dayLines } from "./day-lines";
 export {
   DUE_COLUMNS,
   type DueQuestion,

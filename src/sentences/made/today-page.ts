@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-import { count, plural, select } from "../runtime";
+import { count, list, plural, select } from "../runtime";
 
 export const about = (d: { readonly plants: number }): string => "about " + count(d.plants);
 
@@ -15,6 +15,8 @@ export const calendarFile = (): string => "Calendar file";
 export const calendarSaved = (): string => "The calendar file is in your downloads. Open it with your calendar.";
 
 export const cancel = (): string => "Cancel";
+
+export const canWait = (d: { readonly tasks: readonly string[] }): string => "Can wait: " + list(d.tasks);
 
 export const caution = (): string => "Caution";
 
@@ -41,6 +43,8 @@ export const hours = (d: { readonly number: string | number; readonly rounded: n
 export const lateBy = (d: { readonly days: number }): string => "Late by " + plural(d.days, { one: count(d.days) + " day", other: count(d.days) + " days" });
 
 export const loading = (): string => "Reading the due list";
+
+export const lookFor = (d: { readonly tasks: readonly string[] }): string => "Look for: " + list(d.tasks);
 
 export const makingCalendar = (): string => "Making the calendar file";
 
@@ -91,6 +95,8 @@ export const save = (): string => "Save";
 export const tally = (d: { readonly tasks: number; readonly status: string | number }): string => count(d.tasks) + " " + d.status;
 
 export const tallyAll = (d: { readonly tally: string | number }): string => d.tally + ".";
+
+export const taskOf = (d: { readonly task: string | number; readonly batches: readonly string[] }): string => d.task + " (" + list(d.batches) + ")";
 
 export const who = (): string => "Who";
 

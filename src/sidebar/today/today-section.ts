@@ -1,3 +1,4 @@
+import { dayLines } from "../../core";
 import * as text from "../../sentences/made/today-page";
 import type { DueTask, TodayAnswer } from "../../wire/today";
 import { recordsRemarks } from "../../wording/records";
@@ -18,8 +19,8 @@ import { byPlace, statusTally } from "./places";
 import { sheetControls } from "./sheets";
 import { taskItem } from "./task-item";
 
-/** With more tasks than this the places are folded: the person chooses where to look. */
-const TASKS_UNFOLDED = 30;
+/** With more lines than this the places are folded: the person chooses where to look. */
+const LINES_UNFOLDED = 30;
 const USUAL_DAYS_AHEAD = 7;
 
 interface TodayState {
@@ -84,7 +85,7 @@ export function todaySection(context: SidebarContext): Section {
     if (answer === null) return;
     const { asOf, tasks } = answer;
     head.replaceChildren(...headOf(answer, days));
-    const open = tasks.length <= TASKS_UNFOLDED;
+    const open = dayLines(tasks).length <= LINES_UNFOLDED;
     const item = (task: DueTask) =>
       taskItem({ context, task, asOf, lastWho: () => state.now.lastWho, onWritten });
     list.replaceChildren(...byPlace(tasks).map((group) => placeGroup(group, open, item)));

@@ -1,4 +1,4 @@
-import { isoDay, lastMonth } from "../../core";
+import { canWait, isoDay, lastMonth } from "../../core";
 import type { CalendarAnswer, DaysAheadRequest, TodayAnswer, TodayCalls } from "../../wire/today";
 import { dueCalendar } from "../../wording/due-calendar";
 import { dueNow } from "../due/due-tab";
@@ -45,6 +45,7 @@ export function todayAnswer({ daysAhead }: DaysAheadRequest): TodayAnswer {
         hours: task.hours === null ? null : Math.round(task.hours * 10) / 10,
         caution: task.step.caution,
         isLook: task.step.kind === "look",
+        canWait: canWait(task, now.asOf),
         counted: task.step.counted,
         ...headers(table, task.step.key),
       };

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import type { CivilDay } from "../../../src/core/dates";
+import { canWait, dayLines } from "../../../src/core/due";
 import { isNonsense } from "../../support/nonsense";
 import { diaryOf, isForToday, linesOf, pageOf } from "./foreman-diary";
 import {
@@ -59,13 +61,25 @@ describe.each([
       expect(kinds).toEqual([...kinds].sort((a, b) => Number(a) - Number(b)));
   });
 
-  // Looks stand last and can be switched off. What stands before them is a line a task, and care a line for
-  // all places with the same; a day with more is one of every twenty.
-  it(`takes at most ${MOST_LINES} lines of nineteen days in twenty, looks left out`, () => {
-    const lines = mornings.map(rowsBesidesLooks);
-    const most = quantile(lines, 0.95);
+  // As the page has it: a line a task that the day asks for; what can wait is one line a place, and so are the
+  // looks; care a line for all places with the same. By the tab, which has a box for each, it is a line a task.
+  it(`takes at most ${MOST_LINES} lines of nineteen days in twenty, looks and care among them`, () => {
+    const most = quantile(mornings.map(linesOfDay), 0.95);
     expect(most).toBeGreaterThan(4);
     expect(most).toBeLessThanOrEqual(MOST_LINES);
+  });
+
+  it("leaves no task of the list out of its lines, and names what is late in a line of its own", () => {
+    for (const [at, { due }] of mornings.entries()) {
+      const lines = dayLines(dayTasks(due, dayOf(at + 1)));
+      const names = (tasks: readonly { name: string }[]) => tasks.map(({ name }) => name).sort();
+      expect(names(lines.flatMap(({ tasks }) => tasks))).toEqual(
+        names(dayTasks(due, dayOf(at + 1))),
+      );
+      const alone = lines.filter(({ tasks }) => tasks.some(({ isLate }) => isLate));
+      expect(alone.every(({ kind, tasks }) => kind === "task" && tasks.length === 1)).toBe(true);
+      expect(alone).toHaveLength(due.rows.filter(({ status }) => status === "late").length);
+    }
   });
 
   it(`is at most ${MOST_LINES} lines of any day, told as a foreman would`, () => {
@@ -131,7 +145,8 @@ describe.each([
       "",
       `- The due list, a line a task and a batch: ${figures(mornings.map(({ due }) => due.rows.length + due.remarks.length))}`,
       `- The same without looks: ${figures(mornings.map(rowsBesidesLooks))}`,
-      `- Of them late, or with the usual day come: ${figures(mornings.map(({ due }, at) => due.rows.filter((task) => isForToday(task, dayOf(at + 1))).length))}`,
+      `- As the page has it, what can wait a line a place, and looks too: ${figures(mornings.map(linesOfDay))}`,
+      `- Of the tasks late, or with the usual day come: ${figures(mornings.map(({ due }, at) => due.rows.filter((task) => isForToday(task, dayOf(at + 1))).length))}`,
       `- As told here, all of it: ${figures(mornings.map((morning, at) => linesOf(pageOf(morning, at + 1, known)).length))}`,
       "",
       "",
@@ -139,6 +154,15 @@ describe.each([
     await expect(head.join("\n") + diaryOf(mornings, batches)).toMatchFileSnapshot("diary.md");
   });
 });
+
+const dayTasks = ({ rows }: Morning["due"], today: CivilDay) =>
+  rows.map((task) => ({
+    ...{ name: `${task.batch} ${task.step.key}`, isLate: task.status === "late" },
+    ...{ place: task.place, isLook: task.step.kind === "look", canWait: canWait(task, today) },
+  }));
+
+const linesOfDay = ({ due }: Morning, at: number): number =>
+  dayLines(dayTasks(due, dayOf(at + 1))).length + due.remarks.length;
 
 const rowsBesidesLooks = ({ due }: Morning): number =>
   due.rows.filter(({ step }) => step.kind !== "look").length + due.remarks.length;
