@@ -46,7 +46,7 @@ export function placeGroup(
   });
 }
 
-/** @example namedTasks([{ task: "Grafting", batch: "M1" }, { task: "Grafting", batch: "M2" }]) // ["Grafting (M1 and M2)"] */
+/** A text a step, such as "Grafting (M1 and M2)". */
 function namedTasks(tasks: readonly DueTask[]): readonly string[] {
   const steps = new Map<string, string[]>();
   for (const { task, batch } of tasks) {
