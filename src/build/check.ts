@@ -1,7 +1,7 @@
 /**
  * Everything that has to hold before a change is pushed: types, lint, the tests, once more in other
- * time zones those that can depend on the zone, the fault suites whole, and a tenth of each check
- * against invented nurseries. Run by npm run check; ends with the line "N passed, N failed".
+ * time zones those that can depend on the zone, the fault suites whole, office words (three seconds), and a
+ * tenth of each check against invented nurseries. Run by npm run check; ends with the line "N passed, N failed".
  */
 import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync, rmSync } from "node:fs";
@@ -53,6 +53,7 @@ for (const script of ["types", "lint"]) count(step(script, ["run", "--silent", s
 tests("UTC", []);
 for (const zone of OTHER_ZONES) tests(zone, zoneTests());
 count(step("every call of every action fails", ["run", "check:faults", "--", "--silent"]));
+count(step("words as offices write them", ["run", "--silent", "check:words"]));
 for (const check of CHECKS) count(step(`a tenth of ${check}`, ["run", check, "--", "--tenth"]));
 
 console.log(`\n${passed} passed, ${failed} failed`);

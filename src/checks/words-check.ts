@@ -7,7 +7,7 @@ import { scoredValues } from "./words/score-values";
 
 /**
  * Whether a nursery's own words are read as a person would read them, or asked about. Run by
- * npm run check:words: a second. Of the words in tests/checks/office-words it prints how many are read
+ * npm run check:words: three seconds. Of the words in tests/checks/office-words it prints how many are read
  * right, asked about, read wrong, and passed over in silence (words/outcome.ts says what each means),
  * and is red when a limit is missed: of the corpus, and of the practice material of other writers. With
  * -- --list it prints the lines that are not right.

@@ -6,7 +6,7 @@ const SIGNS =
   /^[\s\-–—._]*(?:["“”„″〃«»]+|['’‘´`′]{1,2}|,,|\/\/)(?:\s*["“”„″〃'’´`′])?[\s\-–—._]*$/;
 const WORDS = wordSet(({ ditto }) => ditto);
 /** No longer text is looked up: names and notes are, by the ten thousand. */
-const LONGEST = 16;
+const LONGEST = 24;
 
 /**
  * Which row's value each ditto mark (", 〃, do., idem) of a column means, by the row of the mark. A word that

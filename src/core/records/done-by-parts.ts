@@ -1,5 +1,5 @@
 import { lazily } from "../lazily";
-import { normalText, wordSet } from "../words";
+import { type HeaderPart, normalText, wordSet } from "../words";
 import { type HeaderParts, headerParts } from "./header-parts";
 import { headerWords } from "./header-words";
 import type { LogEvent } from "./read-log";
@@ -36,8 +36,8 @@ export function plainStep(stepNames: readonly string[]): (text: string) => boole
   };
 }
 
-/** What begins with these is plain. */
-const STARTED = ["sow", "seed", "germinate", "graft", "bud", "shoot", "cutting"] as const;
+/** What begins, where nothing but these is said, may be anything. */
+const BEGUN: ReadonlySet<HeaderPart> = new Set<HeaderPart>(["begin", "aside"]);
 
 /** Words that turn a step round: "not ready". */
 const NOT = wordSet((words) => words.workDays.except);
@@ -52,7 +52,7 @@ function isOpen({ says, aspect, isTwo }: HeaderParts): boolean {
   if (says.has("planted") && !says.has("seed") && !says.has("pot")) return true;
   if (isTwo || (says.has("alive") && !says.has("take") && !says.has("graft"))) return true;
   // "Départ" of the plants is no sowing.
-  if (says.has("begin") && !STARTED.some((part) => says.has(part))) return true;
+  if (says.has("begin") && [...says].every((part) => BEGUN.has(part))) return true;
   const isMade = says.has("graft") || (says.has("burst") && !says.has("bud"));
   return isCounted && isMade && !says.has("take") && !says.has("alive");
 }

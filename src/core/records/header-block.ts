@@ -35,8 +35,13 @@ export function headerAt(
 ): HeaderBlock | null {
   const upper = rowTexts(grid, row, span);
   const one = asHeader({ row, height: 1, headers: upper, words });
-  // One text alone is a title, not a row of groups.
-  const mayBeGroups = upper.filter((text) => text !== "").length >= 2;
+  // One text alone is a title, not a row of groups, but for one over a bare "Date" and "No."
+  const filled = upper.flatMap((text, at) => (text === "" ? [] : [at]));
+  const mayBeGroups =
+    filled.length >= 2 ||
+    (filled.length === 1 &&
+      row + 1 < grid.rowCount &&
+      isBare(rowTexts(grid, row + 1, span)[filled[0] as number] as string));
   const two =
     mayBeGroups && row + 1 < grid.rowCount && isAllText(grid, row + 1, span)
       ? asHeader({ row, height: 2, headers: joinedTexts(grid, row, { span, words }), words })
@@ -50,6 +55,17 @@ export function headerAt(
     words,
   });
   return two.ofBatches > Math.max(one?.ofBatches ?? 0, lower?.ofBatches ?? 0) ? two : one;
+}
+
+function saysStep(header: string, words: HeaderWords): boolean {
+  const parts = words.byParts(header);
+  return parts?.sure === true && parts.target?.kind === "step" && parts.afterDays === 0;
+}
+
+/** Whether a header says days or plants, and not of what. */
+function isBare(text: string): boolean {
+  const { says, unknown, aspect } = headerParts(text);
+  return text !== "" && aspect !== null && says.size === 0 && unknown === 0;
 }
 
 /** The texts of a row; what is no text is blank. */
@@ -74,11 +90,18 @@ function asHeader({
   readonly words: HeaderWords;
 }): HeaderBlock | null {
   const named = new Set<string>();
+  const together = new Set<string>();
   let events = 0;
   let telling = false;
   for (const header of headers) {
-    const best = header === "" ? undefined : words.understand(header)[0];
-    if (best === undefined) continue;
+    if (header === "") continue;
+    const best = words.understand(header)[0];
+    if (best === undefined) {
+      // "Okulasi Hijau Tanggal": two rows that say it together.
+      const parts = height === 2 ? words.byParts(header) : null;
+      if (parts?.sure && parts.target?.kind === "step") together.add(targetKey(parts.target));
+      continue;
+    }
     if (best.target.kind === "event" && !named.has(targetKey(best.target))) events += 1;
     named.add(targetKey(best.target));
     telling ||= best.target.kind === "step" || targetKey(best.target) === "fact batch";
@@ -86,7 +109,8 @@ function asHeader({
   // A log whose column of batches bears a name that we don't know.
   telling ||= named.has("event eventStep") && named.size > 3;
   if (!telling || named.size < 2) return null;
-  return { row, height, headers, named: named.size, ofBatches: named.size - events };
+  const more = [...together].filter((key) => !named.has(key)).length;
+  return { row, height, headers, named: named.size, ofBatches: named.size - events + more };
 }
 
 /** Digits in the lower row mean that it holds a batch already, but for "30 d", "1st", "60 days". */
@@ -120,6 +144,8 @@ function joinedTexts(
     if (own !== "") group = own;
     if (part === "") return own;
     const known = (way: string) => words.understand(way).length > 0;
+    // A group ends where a column says a step of its own: nothing else shows how far it reaches.
+    if (own === "" && headerParts(group).turn === null && saysStep(part, words)) group = "";
     const both = `${group} ${part}`.trim();
     // "Grafting" over "By" names who grafts, though "By" alone is known, too.
     const together = [both, `${part} ${group}`].find(known);

@@ -33,6 +33,7 @@ export interface HeaderParts {
 const DAY_WORDS = wordSet((words) => words.dayWords);
 const COUNT_WORDS = wordSet((words) => words.countWords);
 const FILLERS = wordSet((words) => words.headerFillers);
+const VERBS = wordSet((words) => words.headerVerbs);
 const NOT = wordSet((words) => [...words.workDays.except, ...words.no]);
 /** "Sambung hipokotil", "Enxertia verde": which way is meant says nothing more of a column. */
 const WAYS = wordSet((words) => Object.values(words.ways).flat());
@@ -86,7 +87,7 @@ const MOST_TURNS = 4;
 const DAYS_IN = { dayUnit: 1, weekUnit: 7, monthUnit: 30 } as const;
 
 export function headerParts(header: string): HeaderParts {
-  const words = normalText(header).split(" ").map(unitLast);
+  const words = phrases(normalText(header).split(" ")).map(unitLast);
   const says = new Set<HeaderPart>(/[%$€£]/.test(header) ? ["measure"] : []);
   let unknown = 0;
   let day = false;
@@ -116,7 +117,8 @@ export function headerParts(header: string): HeaderParts {
     day ||= dayWord;
     count ||= countWord;
     for (const part of parts.size > 0 ? parts : partsHeard(unit)) says.add(part);
-    const known = parts.size > 0 || dayWord || countWord || FILLERS.has(word) || WAYS.has(word);
+    const isAside = dayWord || countWord || FILLERS.has(word) || VERBS.has(word);
+    const known = parts.size > 0 || isAside || WAYS.has(word);
     if (!known) unknown += 1;
   }
   if (says.has("first")) turn ??= 1;
@@ -135,6 +137,18 @@ export function headerParts(header: string): HeaderParts {
     ),
     isTwo: TWO.test(header),
   };
+}
+
+/** Two words that say together what neither says, as one: "headed back". */
+function phrases(words: readonly string[]): readonly string[] {
+  const joined: string[] = [];
+  for (let at = 0; at < words.length; at += 1) {
+    const two = `${words[at]} ${words[at + 1]}`;
+    const isPhrase = partsOfWord().has(two);
+    joined.push(isPhrase ? two : (words[at] as string));
+    if (isPhrase) at += 1;
+  }
+  return joined;
 }
 
 function unitLast(word: string): string {

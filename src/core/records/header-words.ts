@@ -187,7 +187,7 @@ const LONGEST = 80;
 
 const DAY_WORDS = wordSet((words) => words.dayWords);
 const COUNT_WORDS = wordSet((words) => words.countWords);
-const FILLERS = wordSet((words) => words.headerFillers);
+const FILLERS = wordSet((words) => [...words.headerFillers, ...words.headerVerbs]);
 
 function understand(header: string, phrases: PhrasesOf): readonly Understanding[] {
   if (header === "") return [];

@@ -15,6 +15,7 @@ import {
   personOfLog,
   scionBesideStock,
   stocksSetOut,
+  toBeClosed,
   wentOut,
   whoGrafted,
 } from "./rules-by-place";
@@ -40,7 +41,7 @@ export function leftColumns(
       ? [personOfLog, countOfLog].map(once)
       : [
           ...[inPairs(matches), namedUniquely, scionBesideStock, numbered, namesWays].map(once),
-          ...[wentOut, whoGrafted, countBeside, dayOfPair].map(once),
+          ...[toBeClosed, wentOut, whoGrafted, countBeside, dayOfPair].map(once),
           untilSettled(inItsPlace(stepKeys)),
           ...[stocksSetOut(stepKeys), notHeldYet, byPlace].map(once),
         ];

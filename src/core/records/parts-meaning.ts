@@ -175,7 +175,9 @@ function asStep(header: HeaderParts): PartsMeaning | null {
   }
   if (has("gone", "out")) {
     if (aspect === "day") return OTHER;
-    const sure = unknown === 0 && has("gone") && !has("alive", "take");
+    // "Saída de mudas" says what went out.
+    const plainly = has("gone") || aspect === "count";
+    const sure = unknown === 0 && plainly && !has("alive", "take");
     return { kind: "fact", fact: "dispatched", sure };
   }
   const living = has("alive", "take");

@@ -90,6 +90,21 @@ export const namesWays: Found = (column, _at, all) => {
   return known.length * 2 > texts.length ? { ...column, target: first, others: [] } : column;
 };
 
+const YES = wordSet((words) => words.yes);
+/** "x", "ok" say less (our choice). */
+const LETTERS_OF_A_YES = 3;
+
+/** "Done" over nothing as yet: the batches that are closed will be marked there. */
+export const toBeClosed: Found = (column, _at, all) => {
+  const closed = isFact("closed");
+  const word = normalText(column.header);
+  if (word.length < LETTERS_OF_A_YES || !YES.has(word) || column.values().holds !== null)
+    return column;
+  return isHeld(all, closed)
+    ? column
+    : { ...column, target: { kind: "fact", fact: "closed" }, others: [] };
+};
+
 /** "Sortie" over plants: those that left. */
 export const wentOut: Found = (column, _at, all) => {
   const gone = isFact("dispatched");
@@ -127,9 +142,12 @@ export const whoGrafted: Found = (column, _at, all) => {
   return { ...column, target: first, others: [] };
 };
 
-/** "Quem fez" in a log, where no other column says who. */
+const NAMES = wordSet((words) => words.name);
+const PERSON: ColumnTarget = { kind: "event", fact: "eventPerson" };
+
+/** "Quem fez", or a bare "Nome", in a log, where no other column says who. */
 export const personOfLog: Found = (column, _at, all) => {
-  const first = column.others[0];
+  const first = column.others[0] ?? (NAMES.has(normalText(column.header)) ? PERSON : undefined);
   const isPerson = (target: ColumnTarget) =>
     target.kind === "event" && target.fact === "eventPerson";
   if (first === undefined || !isPerson(first) || isHeld(all, isPerson)) return column;

@@ -6,6 +6,7 @@ import {
   longestBeginning,
   normalText,
   type TablePart,
+  withoutAccents,
   wordSet,
 } from "../words";
 import type { Holds } from "./column-holds";
@@ -149,12 +150,28 @@ export function hasUnknownWord(header: string): boolean {
   return words.some((word) => !FILLERS.has(word) && headerSays(word).size === 0);
 }
 
+const SHORTEST_CUT = 3;
+
+/** More meanings than these are no evidence (our choice). */
+const MOST_MEANT = 2;
+
+/** "Cap.": what a word with a point behind it may be the beginning of; none where that is too much. */
+function cutShort(word: string, header: string): ReadonlySet<TablePart> | undefined {
+  if (word.length < SHORTEST_CUT) return undefined;
+  if (!withoutAccents(header).toLowerCase().includes(`${word}.`)) return undefined;
+  const whole = [...partsOfWord()].filter(([known]) => known.startsWith(word));
+  const said = new Set(whole.flatMap(([, parts]) => [...parts]));
+  return said.size > MOST_MEANT ? undefined : said;
+}
+
 /** What the words of a header say: each by itself, else by the longest beginning of it that is known. */
 export function headerSays(header: string): ReadonlySet<TablePart> {
   const says = new Set<TablePart>(/[%$€£]/.test(header) ? ["aside"] : []);
   for (const word of normalText(header).split(" ")) {
     const parts =
-      partsOfWord().get(word) ?? longestBeginning(partsOfWord(), word, SHORTEST_BEGINNING);
+      partsOfWord().get(word) ??
+      longestBeginning(partsOfWord(), word, SHORTEST_BEGINNING) ??
+      cutShort(word, header);
     for (const part of parts ?? []) says.add(part);
   }
   return says;

@@ -238,13 +238,17 @@ function takenByCells<Field extends string>(
   const missing = required.filter((field) => columnOf[field] === undefined);
   if (missing.length > 0 && (byWordsAlone || fieldAt.size + missing.length < 2)) return null;
   for (const field of missing) {
-    const may = free().filter(
+    const fitting = free().filter(
       ({ column, holds, says, header }) =>
         header !== "" &&
         holdsOf(field).has(holds) &&
         !NONE_OF_OURS.some((part) => says.has(part)) &&
         (holds !== "text" || differ(column)),
     );
+    // Of hours, numbers go before texts.
+    const [kind] = holdsOf(field);
+    const plain = fitting.filter(({ holds }) => holds === kind);
+    const may = plain.length > 0 ? plain : fitting;
     const [first] = may;
     // Names stand on the left.
     if (first === undefined || (may.length > 1 && first.holds !== "text")) return null;

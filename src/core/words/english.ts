@@ -30,9 +30,10 @@ export const english: LanguageText = {
   // Headers of the records
   dayWords: "date, day, dates, on, when, dt",
   countWords: `
-    no, nos, number, qty, quantity, count, counted, total, pcs, plants, nr, num, how many, n,
+    no, nos, number, qty, quantity, count, counted, total, pcs, plants, nr, num, how many, many, n,
     amount`,
   headerFillers: "of, the, made, done, in, at, for, to, into",
+  headerVerbs: "how, which, were, was, are, is, have, has, been, after, that",
   facts: {
     batch: "batch, lot, plot no, tag",
     fromLot: "from lot, parent lot, parent batch, came from, taken from",
@@ -115,7 +116,7 @@ export const english: LanguageText = {
     germinate: `
       germ, grm, emerg, seedling, up, came, cotyl, butterfl, soldier, showing, shown, appear`,
     container: "bag, bags, poly, pot, pots, tube, sleeve, contain, liner",
-    pot: "pott, ptd, repot, bagg, prick, lined, shift, transpl",
+    pot: "pott, ptd, repot, bagg, pot up, pots up, pot on, bag up, prick, lined, shift, transpl",
     graft: "graft, grft, gr, budd, inarch, grf, gft, gfts, worked, wkd, topwork, tried, attempt",
     bud: "bud, buds, patches",
     loosen: "releas, loosen, open, slit, slack, eased, vent, vented, nick",
@@ -130,35 +131,35 @@ export const english: LanguageText = {
     union: "union, knit, heal, callus, joined, fused, callous",
     cutBack: `
       lopp, topp, forced, forcing, bent, bend, headed, cutback, lop, snag, behead,
-      decap, stump, sawn`,
+      decap, stump, sawn, cutting back, heading back, headed back, head back, bent over`,
     harden: "hard, sun, light, wean, hdn, acclim",
-    alive: "alive, live, living, standing, surv, surviv",
-    take: "take, took, succ, strike, tk",
+    alive: "alive, live, liv, living, standing, surv, surviv",
+    take: "take, took, succ, strike, tk, caught, catch",
     check: `
       check, assess, score, review, insp, chk, chkd, cnt, tally, reading, survey,
       monitor, stocktake, audit, count`,
     ready: "ready, saleab, good, sellab, marketab, plantab, fit, avail, rdy",
     gone: `
       sold, sale, despatch, disp, ship, deliver, gone, issued, sent, collected,
-      sell, dsp, picked, uplift, loaded, supplied, distrib, handed, delv, dlvd`,
+      sell, dsp, iss, issd, picked, uplift, loaded, supplied, distrib, handed, delv, dlvd`,
     out: "exit",
     dead: `
       dead, died, dump, cull, loss, lost, reject, discard, fail, binned, scrapp,
       rogu, throw, chuck, waste, wastage, culs, mort, casualt, blank, rotten,
-      rot, tossed, dieback, killed, junk, dispos, miss, threw, thinned, dud, duds, pulled`,
+      rot, thrown away, threw away, tossed, dieback, killed, junk, dispos, miss, threw, thinned, dud, duds, pulled, die, dies, dying, dried, wither, wilt, cas, casl`,
     rest: "balance, left, remain, reserv, due, promis, outstand, onhand, surplus, residual, bal",
     cutting: "cutting, slip, stuck, sticking",
     root: "rooted, rooting",
     cut: "cut, collect, harvest",
-    scion: "scion, scn, budwood, wood, stick, budstick, bw",
+    scion: "scion, scn, sci, budwood, wood, stick, budstick, bw",
     garden: "garden, mother, donor, orchard, matrix, tree, trees",
-    source: "from, source, origin, orig, src, suppli, proven, obtain",
+    source: "from, frm, source, origin, orig, src, suppli, proven, obtain",
     batch: "batch, lot, lots, btch, consign, bch, run, group, grp",
     code: "id, code, ref, reference, job, tag, label, ident, ticket, serial, numb, reg, register, bno",
     variety: `
       variet, var, cultivar, cv, cvar, budline, genotyp, selection, vty, strain,
       sort, varit, family, vrty, sel`,
-    stock: "rootstock, stock, rs, rstock, understock, rstk, rtstk, rootstk, rootst",
+    stock: "rootstock, stock, stk, rs, rstock, understock, rstk, rtstk, rootstk, rootst",
     place: `
       place, bench, bed, bay, house, tunnel, location, loc, plot, section, table,
       site, hse, blk, area, greenhouse, glasshouse, shadehouse, where, position,
@@ -168,7 +169,7 @@ export const english: LanguageText = {
     grafter: "grafter, budder, knife",
     person: `
       who, worker, staff, team, gang, person, initials, crew, op, oper, labour,
-      labor, whom, init, foreman, mali, hand, operator, gardener, man`,
+      labor, whom, init, respons, foreman, mali, hand, operator, gardener, man`,
     kind: "type, kind, way, style, mthd, meth, system, mode, propag",
     crop: "crop, species, spp, fruit",
     customer: "cust, buyer, farmer, grower, outlet",
@@ -293,7 +294,8 @@ export const english: LanguageText = {
   // Words in cells
   yes: "yes, y, true, x, done, closed, finished, ok",
   no: "no, n, false, open, not yet",
-  nothing: "-, --, n a, na, nil, none, ?, tbc, not counted, not yet, pending",
+  nothing:
+    "-, --, n a, na, nil, none, ?, tbc, not counted, not yet, not counted yet, no count, pending",
   notDone:
     "n a, not needed, not necessary, not required, not applicable, no need, none needed, skip, skipped, not to be done",
   noName: `
@@ -301,7 +303,7 @@ export const english: LanguageText = {
       no tag, unlabelled, not sure, no idea, not labelled, assorted, not recorded, local,
       casual, casuals, casual labour, day labour, temps, trainee, trainees, students, interns,
       volunteers, contractor, contractors, walk in, walk ins, cash, cash sale, public, farm gate, passer by`,
-  ditto: "ditto, do, same, same as above, as above, the same, ibid",
+  ditto: "ditto, dto, do, same, same as above, as above, as before, same again, the same, ibid",
   totals: "total, totals, subtotal, sub total, grand total, sum, overall",
   about: "about, approx, approximately, around, circa, ca, c, some, est, over",
   dozen: "doz, dozen, dozens, dz",
@@ -347,7 +349,7 @@ export const english: LanguageText = {
     veneer: "veneer, veneered, side veneer",
     approach: "approach, inarch, inarching, inarched",
     patch:
-      "patch, patchbud, patch bud, patchbudding, patchbudded, p bud, brown, br, brn, mature, forkert, fokert",
+      "patch, patchbud, patch bud, patchbudding, patchbudded, p bud, brown, br, brn, mature, forkert, fokert, modified forkert, plate, plate bud",
     green: "green, grn, gb, green patch, green bud, greenbud",
     shield: "t, tee, tbud, shield, t shield, inverted t, t inverted",
     chip: "chip, chipbud, chipbudding, chipbudded",
@@ -356,11 +358,13 @@ export const english: LanguageText = {
     hypocotyl: "hypocotyl, hypo, hypo cotyl, nurse stage",
     cutting: `
       cutting, cuttings, ctg, ctgs, stem cutting, stem cuttings, rooted cutting, rooted cuttings,
-      single node cutting, single node cuttings, single node, rooted slips, tip cutting, tip cuttings, leaf cutting, leaf cuttings`,
+      single node cutting, single node cuttings, single node, rooted slips, tip cutting, tip cuttings, leaf cutting, leaf cuttings, single leaf cutting, single leaf cuttings,
+      softwood cutting, softwood cuttings, hardwood cutting, hardwood cuttings, semi hardwood cutting,
+      semi hardwood cuttings, semi ripe cutting, semi ripe cuttings`,
     seedling:
-      "seedling, seedlings, seedlg, sdlg, sdlgs, seed, from seed, own root, own roots, ungrafted, not grafted, ungrafted seedlings, ungrafted sdlgs",
+      "seedling, seedlings, seedlg, sdlg, sdlgs, seed, from seed, own root, own roots, ungrafted, not grafted, ungrafted seedlings, ungrafted sdlgs, own rooted, open pollinated, hybrid seedling, hybrid seedlings, polyclonal seedling, polyclonal seedlings",
   },
-  atTop: "top",
+  atTop: "top, tip",
   budding: "bud, buds, budding, budded, budg, bdg, bdng",
   graftFillers:
     "graft, grafts, grafted, grafting, gr, grft, of, on, by, the, plants, at, from, raised, stem, node, nodes, leaf, leaves",
@@ -368,9 +372,9 @@ export const english: LanguageText = {
     cocoa: "cocoa, cacao",
     coffee: "coffee, arabica, robusta",
     mango: "mango, mangoes, mangos",
-    rubber: "rubber, hevea",
+    rubber: "rubber, hevea, rubber tree, rubber trees",
     cashew: "cashew, cashews, cashew nut",
-    avocado: "avocado, avocados, avo",
+    avocado: "avocado, avocados, avo, avocado pear",
     citrus: "citrus, orange, oranges, lemon, lemons, lime, limes, mandarin, mandarins",
   },
   cropKinds: "arabica, robusta, orange, oranges, lemon, lemons, lime, limes, mandarin, mandarins",

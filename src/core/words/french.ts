@@ -28,6 +28,7 @@ export const french: LanguageText = {
       nombre, nb, nbr, nbre, quantite, qte, effectif, eff, total, plants, combien,
       pieces, no, comptes, unites, qtes, nbe`,
   headerFillers: "de, du, des, d, la, les, l, en, a, au, aux, par",
+  headerVerbs: "que, ont, sont, ete, apres",
   facts: {
     batch: "lot, bande",
     fromLot: "lot parent, pris du lot, issu de, provient de, vient de",
@@ -151,7 +152,7 @@ export const french: LanguageText = {
     place: `
       planch, serre, ombrier, germoir, parcell, carre, lieu, bloc, chassis, abri,
       allee, ligne, secteur, quartier, compart, empl, pepiniere, rang, travee,
-      chambre, casier, ilot, caisse`,
+      chambre, casier, ilot, caisse, bac, bacs`,
     by: "par",
     grafter: "greffeur, greffeus, ecussonneur",
     person: `
@@ -167,7 +168,7 @@ export const french: LanguageText = {
       calibre, montant, visa, paraf, salaire`,
     aside: `
       planter, champ, terre, pose, concern, fait, total, nom, effectu, realis,
-      reel, suite, place, net, en, plantes, humid, neuf`,
+      reel, suite, place, net, nouvel, nouveau, en, plantes, humid, neuf`,
     meantFor: "pour, p",
     dayUnit: "j, jour",
     weekUnit: "sem, semaine",
@@ -250,7 +251,7 @@ export const french: LanguageText = {
     owed: "manqu",
     aside:
       "acompte, avance, paye, regl, vendeur, fournisseur, salaire, longueur, largeur, surface, achat",
-    sort: "clone",
+    sort: "clone, espece",
     plants: "qte, quantite, nbre, nb, nombre, pieds, arbre",
     person: "prenom",
     task: "travau, travail, sait, activite, peut, capable",
@@ -278,7 +279,8 @@ export const french: LanguageText = {
   // Words in cells
   yes: "oui, o, vrai, x, clos, fait, termine",
   no: "non, n, faux, en cours, pas encore, ouvert",
-  nothing: "neant, rien, nd, pas compte, non compte, a compter, en attente, aucun, nc",
+  nothing:
+    "neant, rien, nd, pas compte, pas encore compte, non compte, a compter, en attente, aucun, nc",
   notDone:
     "sans objet, s o, pas necessaire, non necessaire, non requis, pas besoin, inutile, a sauter, saute",
   noName: `
@@ -286,7 +288,8 @@ export const french: LanguageText = {
       sans etiquette, pas connu, ne sait pas, non identifie, indetermine, non precise, tout venant,
       journaliers, temporaires, saisonniers, stagiaire, stagiaires, eleves, benevoles,
       client de passage, comptant, particulier, particuliers`,
-  ditto: "idem, id, meme, ditto, le meme, la meme, comme dessus, ci dessus",
+  ditto:
+    "idem, id, meme, ditto, dito, le meme, la meme, les memes, pareil, comme dessus, comme ci dessus, ci dessus, idem ci dessus",
   totals: "total, totaux, sous total, s total, total general, somme, ensemble",
   about: "environ, env, approx, a peu pres, vers, quelque, pres de, ca",
   dozen: "douzaine, douzaines, dz, dzn, douz",
@@ -326,7 +329,7 @@ export const french: LanguageText = {
 
   // Ways of propagation and crops, as a cell names them
   ways: {
-    cleft: "fente, fante, fente pleine, fente simple",
+    cleft: "fente, fante, fente pleine, fente simple, fente double, double fente",
     wedge: "fente terminale, terminale, apicale, en tete, tete",
     side: "lateral, laterale, lat, cote, fente laterale, fente de cote",
     veneer: "placage, plaquage, placage cote, placage de cote, placage lateral, plaquage lateral",
@@ -334,14 +337,15 @@ export const french: LanguageText = {
     patch: "plaque, brun, brune",
     green: "vert, verte",
     shield: "t, ecusson, ecussonnage, t renverse, t inverse, œil en t, oeil en t",
-    chip: "chip, eclat",
+    chip: "chip, eclat, copeau, ecusson a copeau, ecussonnage a copeau",
     softwood: "bois tendre, herbacee",
     stone: "noyau, epicotyle, epicotylee",
     hypocotyl:
       "hypocotyle, hypocotyledonaire, allumette, stade allumette, soldat, petit soldat, stade soldat, stade petit soldat",
-    cutting: "bouture, boutures, bouturage, bouture racinee, boutures racinees",
+    cutting:
+      "bouture, boutures, bouturage, bouture herbacee, boutures herbacees, bouture ligneuse, boutures ligneuses, bouture racinee, boutures racinees",
     seedling: `
-      semis, semis direct, franc, francs, franc de pied, issu de semis, graine, graines, plants de graine,
+      semis, semis direct, franc, francs, franc de pied, plant franc, plants francs, issu de semis, graine, graines, semence, semences, plants de graine,
       non greffe, non greffes, pas greffe, sans greffe, tout venant`,
   },
   atTop: "sommet, en bout",
@@ -352,12 +356,14 @@ export const french: LanguageText = {
     cocoa: "cacao, cacaoyer, cacaoyers",
     coffee: "cafe, cafeier, cafeiers",
     mango: "mangue, mangues, manguier, manguiers",
-    rubber: "hevea, heveas, caoutchouc",
+    rubber: "hevea, heveas, caoutchouc, caoutchoutier",
     cashew: "anacarde, anacardier, anacardiers, cajou",
     avocado: "avocat, avocats, avocatier, avocatiers",
-    citrus: "agrume, agrumes, oranger, orangers, citronnier, citronniers, mandarinier",
+    citrus:
+      "agrume, agrumes, oranger, orangers, orange, oranges, citron, citrons, mandarine, mandarines, pomelo, citronnier, citronniers, mandarinier",
   },
-  cropKinds: "oranger, orangers, citronnier, citronniers, mandarinier",
+  cropKinds:
+    "oranger, orangers, orange, oranges, citron, citrons, mandarine, mandarines, pomelo, citronnier, citronniers, mandarinier",
 
   // Units
   stepKinds: {

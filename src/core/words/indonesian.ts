@@ -32,6 +32,7 @@ export const indonesian: LanguageText = {
     jumlah, jml, jlh, jmlh, banyak, banyaknya, total, batang, btg, btr, butir, pohon, phn, no,
     berapa, biji`,
   headerFillers: "di, yang, yg, dari, pada, untuk, per, dan",
+  headerVerbs: "telah, ada, setelah, stlh",
   facts: {
     batch: `batch, kelompok, partai, lot`,
     fromLot: "dari lot, dr lot",
@@ -141,7 +142,7 @@ export const indonesian: LanguageText = {
     ready: "siap, layak, memenuhi, lulus",
     gone: `
       jual, terjual, dijual, penjualan, kirim, dikirim, terkirim, salur, tersalur,
-      disalurkan, penyaluran, laku, pengiriman, dibeli, serah, diserah, krm, dikrm`,
+      disalurkan, penyaluran, laku, pengiriman, dibeli, serah, diserah, krm, dikrm, serah terima, diambil pembeli, diambil petani, diambil pemesan`,
     out: "keluar",
     dead: `
       mati, gagal, afkir, busuk, rusak, kering, hilang, sortir, layu, kematian,
@@ -173,7 +174,7 @@ export const indonesian: LanguageText = {
     measure: `
       persen, tinggi, panjang, harga, biaya, satuan, cuaca, umur, jam, suhu, kelembab,
       berat, gram, ttd, tanda, telp, hp, upah, dosis, lebar, tebal, hujan`,
-    aside: "bibit, bt, nama, sudah, bbt, sdh, dilakukan, dibuat, ke",
+    aside: "bibit, bt, baru, nama, sudah, bbt, sdh, dilakukan, dibuat, ke",
     meantFor: "untuk, utk",
     dayUnit: "hari, hr",
     weekUnit: "mgg, minggu",
@@ -289,7 +290,8 @@ export const indonesian: LanguageText = {
       tidak diketahui, tidak tahu, belum tahu, tanpa nama, campur, campuran, macam macam,
       tanpa label, tak diketahui, tdk diketahui, tanpa identitas, bermacam macam, lokal, harian, harian lepas,
       tenaga harian, buruh harian, borongan, magang, anak magang, siswa magang, eceran, umum, tunai`,
-  ditto: "sda, s d a, sama, idem, sama dengan di atas, sama di atas, seperti di atas",
+  ditto:
+    "sda, s d a, sama, sama atas, sama dgn atas, sama dgn di atas, idem, sama dengan di atas, sama di atas, seperti di atas",
   totals: "total, jumlah, jml, subtotal, sub total, jumlah total, total seluruh",
   about: "kira kira, sekitar, kurang lebih, lk, kl, hampir, perkiraan, sekira",
   dozen: "lusin, lsn",
@@ -335,25 +337,26 @@ export const indonesian: LanguageText = {
     chip: "chip",
     softwood: "kayu lunak",
     stone: "epikotil",
-    hypocotyl: "hipokotil, kepel, serdadu, fase serdadu, stadia serdadu",
+    hypocotyl: "hipokotil, kepel, kepelan, stadium serdadu, serdadu, fase serdadu, stadia serdadu",
     cutting:
-      "stek, setek, stek batang, setek batang, stek pucuk, setek pucuk, stek daun, setek daun, stek cabang, setek cabang",
-    seedling: "biji, semai, semaian, bibit semai, tanpa sambung",
+      "stek, setek, stek batang, setek batang, stek pucuk, setek pucuk, stek daun, setek daun, stek cabang, setek cabang, stek ranting, setek ranting, stek akar",
+    seedling:
+      "biji, dari biji, generatif, tanpa okulasi, semai, semaian, bibit semai, tanpa sambung",
   },
-  atTop: "atas",
+  atTop: "atas, ujung, baji",
   budding: "okulasi, okl, oku, okul, tempel, mata tempel",
   graftFillers:
-    "sambung, sambungan, samb, smb, smbg, sbg, sb, bibit, dari, asal, dengan, ruas, buku, lembar",
+    "sambung, sambungan, samb, smb, smbg, sbg, sb, bibit, dari, asal, dengan, ruas, buku, lembar, satu, dua",
   crops: {
     cocoa: "kakao",
-    coffee: "kopi",
+    coffee: "kopi, arabika",
     mango: "mangga",
     rubber: "karet",
-    cashew: "mete, jambu mete",
-    avocado: "alpukat, avokad",
+    cashew: "mete, jambu mete, jambu monyet",
+    avocado: "alpukat, avokad, apokat, advokat",
     citrus: "jeruk",
   },
-  cropKinds: "nipis, keprok",
+  cropKinds: "arabika, nipis, keprok",
 
   // Units
   stepKinds: {

@@ -41,6 +41,8 @@ export interface LanguageText {
   readonly countWords: string;
   /** Words in a header that carry no meaning of their own. */
   readonly headerFillers: string;
+  /** Words of a header that is a sentence, which carry none either: "How many were grafted". */
+  readonly headerVerbs: string;
   /** Headers of the columns of the records. */
   readonly facts: Readonly<Record<BatchFact | EventFact, string>>;
   readonly steps: Readonly<

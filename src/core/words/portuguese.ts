@@ -28,6 +28,7 @@ export const portuguese: LanguageText = {
     numero, num, no, n, nr, n o, quantidade, qtd, qtde, qt, quant, contagem, total, mudas, plantas,
     unidades, un, quantas, quantos`,
   headerFillers: "de, do, da, dos, das, o, a, os, as, em, por, para",
+  headerVerbs: "que, foram, estao, sao, ha, se",
   facts: {
     batch: `lote`,
     fromLot: "lote mae, vem de, veio de",
@@ -144,7 +145,7 @@ export const portuguese: LanguageText = {
     stock: "cavalo, pe, porta, cavalinho, toco",
     place: `
       canteir, telado, viveir, talhao, bancada, local, quadra, setor, galpao,
-      ripad, casa, ambiente, posic, estuf, leira`,
+      ripad, casa, ambiente, posic, estuf, leira, alfobre`,
     by: "por, fez",
     grafter: "enxertador, borbulheiro",
     person: "operador, quem, funcion, trabalh, encarreg, turma, empregad, tecnico",
@@ -230,7 +231,7 @@ export const portuguese: LanguageText = {
   tableParts: {
     order: "encomend, ordem",
     buyer: "produtor, fazend, sitio",
-    want: "encomend, quer, precis, necess",
+    want: "encomend, encomenda, quer, precis, necess",
     hand: "enviad, levou, levad, busc",
     due: "ate",
     ended: "situac, conclu, quitad",
@@ -264,7 +265,8 @@ export const portuguese: LanguageText = {
   // Words in cells
   yes: "sim, s, verdadeiro, x, encerrado, feito, fechado",
   no: "nao, n, falso, aberto, ainda nao",
-  nothing: "nada, nenhum, nenhuma, sem dado, s d, nao contado, a contar, pendente",
+  nothing:
+    "nada, nenhum, nenhuma, sem dado, sem dados, s d, nao contado, por contar, sem contagem, a contar, pendente",
   notDone:
     "nao necessario, nao necessaria, nao precisa, nao se aplica, desnecessario, dispensado, pulado",
   noName: `
@@ -272,7 +274,8 @@ export const portuguese: LanguageText = {
       varias, sem etiqueta, nao se sabe, nao sabe, diversos, diversas, misto,
       mista, sem identificacao, s identificacao, nao identificada, nao identificado, diarista, diaristas,
       boia fria, boias frias, estagiario, estagiarios, voluntarios, balcao, avulso, avulsos, a vista`,
-  ditto: "idem, id, o mesmo, a mesma, mesmo, mesma",
+  ditto:
+    "idem, id, igual, o mesmo, a mesma, mesmo, mesma, igual acima, igual ao de cima, idem acima, o mesmo de cima",
   totals: "total, totais, subtotal, sub total, total geral, soma",
   about: "cerca de, uns, umas, aprox, aproximadamente, por volta de, mais ou menos, quase",
   dozen: "duzia, duzias, dz",
@@ -281,7 +284,7 @@ export const portuguese: LanguageText = {
     feixes, tubete, tubetes`,
   of: "de",
   percent: "por cento",
-  notPlain: "desbaste, raleio, selecao",
+  notPlain: "desbaste, raleio, selecao, retirada da fita, retirada do saquinho",
   moved: "mudado, mudados, transferido, transferidos, transferencia",
   splitOff: "separado, separados, divisao, dividido, repartido",
   and: "e",
@@ -310,7 +313,7 @@ export const portuguese: LanguageText = {
 
   // Ways of propagation and crops, as a cell names them
   ways: {
-    cleft: "fenda, fenda cheia, fenda simples",
+    cleft: "fenda, fenda cheia, fenda simples, fenda dupla",
     wedge: "fenda terminal, fenda no topo, terminal, apical",
     side: "lateral, fenda lateral",
     veneer: "placagem",
@@ -319,13 +322,14 @@ export const portuguese: LanguageText = {
     green: "verde, placa verde",
     shield: "t, t invertido, t inv, t normal, escudo",
     chip: "chip, lasca",
-    softwood: "lenho tenro, herbacea",
+    softwood: "lenho tenro, herbacea, ponteira verde, ponteiro verde",
     stone: "epicotilo, caroco",
-    hypocotyl: "hipocotilo, hipocotiledonar",
+    hypocotyl: "hipocotilo, hipocotiledonar, palito de fosforo",
     cutting: `
       estaquia, estaca, estacas, estaca enraizada, estacas enraizadas, mini estaquia,
       miniestaquia, miniestaca, miniestacas`,
-    seedling: "semente, pe franco, seminal, muda de semente, sem enxertia, sem enxerto",
+    seedling:
+      "semente, pe franco, seminal, muda de semente, sem enxertia, sem enxerto, nao enxertada, nao enxertado, nao enxertadas, nao enxertados",
   },
   atTop: "topo",
   budding: "borbulhia, borbulha",
@@ -334,14 +338,16 @@ export const portuguese: LanguageText = {
     mudas, muda, folha, folhas, nos, ortotropica, ortotropicas`,
   crops: {
     cocoa: "cacau, cacaueiro",
-    coffee: "cafe, cafeeiro",
+    coffee: "cafe, cafeeiro, conilon",
     mango: "manga, mangas, mangueira",
     rubber: "seringueira, seringueiras",
     cashew: "caju, cajueiro",
     avocado: "abacate, abacateiro",
-    citrus: "citros, laranja, laranjeira, limao, limoeiro, tangerina",
+    citrus:
+      "citros, citricos, laranja, laranjas, laranjeira, limao, limoes, limoeiro, tangerina, tangerinas",
   },
-  cropKinds: "laranja, laranjeira, limao, limoeiro, tangerina",
+  cropKinds:
+    "conilon, laranja, laranjas, laranjeira, limao, limoes, limoeiro, tangerina, tangerinas",
 
   // Units
   stepKinds: {

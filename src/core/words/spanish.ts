@@ -25,8 +25,9 @@ export const spanish: LanguageText = {
   dayWords: "f, fecha, fechas, fec, fch, dia, cuando",
   countWords: `
       numero, num, no, n, nro, n o, cantidad, cant, cdad, conteo, total, plantas,
-      pzas, unidades, uds, cuantas, cuantos, ctas`,
+      pzas, unidades, uds, cuantas, cuantos, ctas, pta, ptas`,
   headerFillers: "de, del, la, el, los, las, en, a, al, por, para",
+  headerVerbs: "que, se, son, fueron, estan, han, hay",
   facts: {
     batch: `lote, tanda, partida`,
     fromLot:
@@ -139,7 +140,7 @@ export const spanish: LanguageText = {
     root: "enraiz",
     cut: "cosech, recol, colect, tomad, sacad",
     scion: "pua, puas, varilla, varet",
-    garden: "madre, huerto, yemario",
+    garden: "madre, huerto, jardin, yemario",
     source: "origen, fuente, viene, donde",
     batch: "tanda, grupo",
     code: "clave, numero",
@@ -160,7 +161,7 @@ export const spanish: LanguageText = {
     measure: `
       precio, telefono, unidad, largo, edad, lb, libra, kilo, humed, riego, firm,
       vb, monto, pago, jornales, insumo, grosor`,
-    aside: "puest, hech, nombre, plantones, nuevas, ya, se, ctas, cta, nuevo",
+    aside: "puest, hech, nombre, plantones, nuevas, ya, ctas, cta, nuevo",
     meantFor: "para, p",
     dayUnit: "d, dia, dias",
     weekUnit: "sem, semana",
@@ -235,14 +236,14 @@ export const spanish: LanguageText = {
   tableParts: {
     order: "orden, ped, codigo",
     buyer: "comprad, productor, finca, solicitant, nombre, agricult",
-    want: "pedid, pedido, solicit, encarg, quier, necesit, requer",
+    want: "pedid, pedido, solicit, encarg, encargo, quier, necesit, requer",
     hand: "envi, llev, salio, recog, dado, dada",
     due: "para, vence, tope",
     ended: "estado, terminad, finaliz, cumplid",
     owed: "falta, pendient, deb",
     aside:
       "anticip, abono, pago, pagad, celular, cel, vendedor, proveed, salario, sombra, ancho, dni, compra, monto, valor",
-    sort: "tipo, copa",
+    sort: "tipo, copa, clase",
     plants: "planta, cant, numero, cuantas, cuantos, plantones, arbol, pzas",
     person: "emplead",
     task: "labor, trabajo, funcion, sabe, hace, activid, puede",
@@ -270,7 +271,8 @@ export const spanish: LanguageText = {
   // Words in cells
   yes: "si, s, verdadero, x, cerrado, hecho, terminado",
   no: "no, n, falso, abierto, pendiente, todavia no",
-  nothing: "nada, ninguno, ninguna, sin dato, s d, sin contar, no contado, pendiente",
+  nothing:
+    "nada, ninguno, ninguna, sin dato, s d, sin contar, no contado, por contar, sin datos, pendiente",
   notDone:
     "no necesario, no necesaria, no hace falta, no aplica, no requiere, no se hace, innecesario, omitido",
   noName: `
@@ -278,7 +280,8 @@ export const spanish: LanguageText = {
       varias, sin etiqueta, no se sabe, no sabe, no identificado, sin identificar,
       surtido, s n, sin variedad, jornalero, jornaleros, eventual, eventuales, practicante, practicantes, pasante,
       pasantes, alumnos, voluntarios, mostrador, al contado, publico, particular, particulares`,
-  ditto: "idem, id, igual, lo mismo, el mismo, la misma, mismo, misma, igual arriba",
+  ditto:
+    "idem, id, igual, lo mismo, el mismo, la misma, mismo, misma, igual arriba, igual que arriba, idem arriba, ibidem",
   totals: "total, totales, subtotal, sub total, total general, gran total, suma",
   about: "unos, unas, aprox, aproximadamente, cerca de, alrededor de, mas o menos, casi",
   dozen: "docena, docenas, doc, dna",
@@ -316,7 +319,8 @@ export const spanish: LanguageText = {
 
   // Ways of propagation and crops, as a cell names them
   ways: {
-    cleft: "de pua, inj pua, con pua, injerto pua, hendidura, hendidura simple, hendido",
+    cleft:
+      "de pua, inj pua, con pua, injerto pua, hendidura, hendidura simple, hendidura doble, hendido",
     wedge: "pua terminal, pua term, terminal, hendidura terminal, cuna, cuna terminal, apical",
     side: "lateral, lat, pua lateral, hendidura lateral",
     veneer: "enchapado, enchape, enchapado lateral, enchape lateral",
@@ -325,13 +329,15 @@ export const spanish: LanguageText = {
     green: "verde, parche verde",
     shield: "t, escudete, escudo, t invertida, t invertido",
     chip: "astilla, chip",
-    softwood: "madera tierna, madera suave",
+    softwood: "madera tierna, madera suave, tierno, herbaceo",
     stone: "epicotilo, hueso",
-    hypocotyl: "hipocotilo, hipocotilar, hipocotiledonar, hipocotiledonal, fosforito",
+    hypocotyl: "hipocotilo, hipocotilar, hipocotiledonar, hipocotiledonal, fosforito, reyna",
     cutting: `
-      estaca, estacas, esqueje, esquejes, ramilla, ramillas, ramilla enraizada, ramillas enraizadas, estaca enraizada, estacas enraizadas`,
+      estaca, estacas, esqueje, esquejes, ramilla, ramillas, ramilla enraizada, ramillas enraizadas, estaca enraizada, estacas enraizadas,
+      vareta enraizada, varetas enraizadas, clonado por esqueje, esqueje terminal, esqueje apical`,
     seedling: `
-      semilla, pepa, franco, pie franco, plantula, plantula de semilla, sin injertar, sin injerto`,
+      semilla, pepa, franco, pie franco, plantula, plantula de semilla, sin injertar, sin injerto,
+      hibrido de semilla, no injertado, no injertada`,
   },
   atTop: "tope",
   budding: "yema, yemas",
@@ -341,12 +347,14 @@ export const spanish: LanguageText = {
     cocoa: "cacao",
     coffee: "cafe, cafeto",
     mango: "mango, mangos",
-    rubber: "caucho, hule, hevea",
-    cashew: "anacardo, maranon",
+    rubber: "caucho, hule, hevea, siringa",
+    cashew: "anacardo, maranon, merey, cajuil",
     avocado: "aguacate, aguacates, palta, palto",
-    citrus: "citrico, citricos, naranja, naranjo, limon, limonero, mandarina, mandarino",
+    citrus:
+      "citrico, citricos, naranja, naranjo, naranjas, limon, limonero, limones, mandarina, mandarino, mandarinas, toronja, toronjas",
   },
-  cropKinds: "naranja, naranjo, limon, limonero, mandarina, mandarino",
+  cropKinds:
+    "naranja, naranjo, naranjas, limon, limonero, limones, mandarina, mandarino, mandarinas, toronja, toronjas",
 
   // Units
   stepKinds: {

@@ -37,6 +37,31 @@ describe("columns by what is in them", () => {
     expect(readAs(records)[header]).toBe(expected);
   });
 
+  // Sentences were words that nobody knows.
+  it.each([
+    ["How many stones were sown", [120, 110, 95], "step sowing count"],
+    ["Date on which stones were sown", DAYS, "step sowing day"],
+    ["How many are living", [80, 70, 60], "step take count count"],
+    ["Cuántas se injertaron", [100, 90, 80], "step grafting count"],
+    ["Combien ont repris", [80, 70, 60], "step take count count"],
+  ])("read a header that is a sentence: %s", (header, cells, expected) => {
+    expect(readAs(table({ Batch: BATCH, [header]: cells }))[header]).toBe(expected);
+  });
+
+  // The "T" of a tray was the way of a T-bud, and so was the initial of a name.
+  it.each([["T-201"], ["Zenobio T."]])("take no method from a letter in a name: %s", (name) => {
+    const header = "Unsaid";
+    const records = table({ Batch: BATCH, [header]: [name, name, name], "Grafts made": GRAFTS });
+    expect(readAs(records)[header]).not.toBe("fact method");
+  });
+
+  it("take a header of done, over nothing as yet, for closed, and no other blank one", () => {
+    const records = table({ Batch: BATCH, "Grafts made": GRAFTS, done: [], Signed: [] });
+    expect(readAs(records)).toMatchObject({ done: "fact closed", Signed: "?" });
+    const filled = table({ Batch: BATCH, "Grafts made": GRAFTS, done: [3, 4, 5] });
+    expect(readAs(filled)["done"]).not.toBe("fact closed");
+  });
+
   it("tell a step's day and its number apart, whatever both are called", () => {
     const read = readAs(table({ Batch: BATCH, "Listas el": DAYS, "Plantas listas": GRAFTS }));
     expect(read).toMatchObject({

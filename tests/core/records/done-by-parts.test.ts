@@ -15,11 +15,22 @@ describe("what a log's own words say was done", () => {
     ["conteo prend.", "take count"],
     ["rempotage", "potting on"],
     ["grft", "grafting"],
+    ["pot up", "potting on"],
+    ["mise en pot", "potting on"],
+    ["heading back", "cut back"],
+    ["bent over", "cut back"],
   ])("%s is %s", (word, key) => {
     expect(done(word)).toEqual({ kind: "step", key });
   });
 
-  it.each([["dead"], ["dumped"]])("%s is culling", (word) => {
+  it.each([["saída de mudas"], ["salida de plantas"], ["diambil petani"]])(
+    "%s is what left",
+    (word) => {
+      expect(done(word)).toEqual({ kind: "dispatched" });
+    },
+  );
+
+  it.each([["dead"], ["dumped"], ["thrown away"]])("%s is culling", (word) => {
     expect(done(word)).toEqual({ kind: "culled" });
   });
 
@@ -41,10 +52,7 @@ describe("what a log's own words say was done", () => {
   });
 
   // Left out and named in Check: a wrap that came off is no first opening, and "opened" alone says neither.
-  it.each([["déligature"], ["destape"], ["pot up"], ["weeding"], [""]])(
-    "%s is not sure",
-    (word) => {
-      expect(done(word)).toBeNull();
-    },
-  );
+  it.each([["déligature"], ["destape"], ["weeding"], [""]])("%s is not sure", (word) => {
+    expect(done(word)).toBeNull();
+  });
 });

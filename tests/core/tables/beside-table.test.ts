@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type Cell, gridOf } from "../../../src/core/cells/cell";
 import { orderTable } from "../../../src/core/orders/read-orders";
+import { placeTable } from "../../../src/core/places/read-places";
 import { fieldRules } from "../../../src/core/tables/beside-fields";
 import { english } from "../../../src/core/words/english";
 import { crewTable } from "../../../src/core/work/crew-table";
@@ -32,6 +33,28 @@ describe("a table beside the records as a stranger writes it", () => {
       { header: "Celular", field: null },
       { header: "Color", field: null },
     ]);
+  });
+
+  it("reads a header that is cut short with a point, and leaves one that may be much alone", () => {
+    const read = placeTable(
+      gridOf([
+        ["Shed name", "Cap.", "Con."],
+        ["North tent", 4000, 7],
+      ]),
+    );
+    expect(read?.columnOf).toEqual({ place: 0, holds: 1 });
+    expect(read?.unread).toEqual([{ header: "Con.", field: null }]);
+  });
+
+  it("takes numbers for hours before it takes a text", () => {
+    const read = crewTable(
+      gridOf([
+        ["Nome", "Apelido", "CH"],
+        ["Zeca Prado", "Zeca", 8],
+        ["Dito Lemos", "Dito", 7],
+      ]),
+    );
+    expect(read?.guessed).toEqual([{ header: "CH", field: "hours" }]);
   });
 
   it("takes no day for a number and no number for a day", () => {

@@ -58,7 +58,7 @@ describe("a header of two rows", () => {
     ["Wrap released", "first release"],
     ["Buds move", "bud break"],
     ["Première poussée", "first flush"],
-    ["Retirada da fita", "first release"],
+    ["Abertura da fita", "first release"],
     ["Quebra da gema", "bud break"],
     ["Buka ikatan pertama", "first release"],
   ])("reads the day under %j, which has no plants beside it", (group, step) => {
@@ -68,6 +68,29 @@ describe("a header of two rows", () => {
       ["B-1", "2026-03-02", 120, "2026-08-02"],
     ]);
     expect(daysOf(records, step)).toEqual(["2026-08-02"]);
+  });
+});
+
+describe("a row with one group above the header", () => {
+  it("says of which step a bare date and number are, and no further", () => {
+    const records = readTyped([
+      ["", "Borbulhia", "", "", ""],
+      ["Lote", "Data", "Qtd.", "Pegas", "Obs"],
+      ["B-1", "2026-08-02", 80, 70, "Borb"],
+    ]);
+    expect(daysOf(records, "grafting")).toEqual(["2026-08-02"]);
+    expect(countsOf(records, "grafting")).toEqual([80]);
+    expect(countsOf(records, "take count")).toEqual([70]);
+  });
+
+  it("is a title where it stands over no bare date or number", () => {
+    const records = readTyped([
+      ["", "Borbulhia 2026", "", ""],
+      ["Lote", "Variedade", "Semeado em", "Sementes semeadas"],
+      ["B-1", "Alba", "2026-03-02", 120],
+    ]);
+    expect(countsOf(records, "sowing")).toEqual([120]);
+    expect(records.batches.map(({ variety }) => variety)).toEqual(["Alba"]);
   });
 });
 
