@@ -160,12 +160,12 @@ describe("Code.js", () => {
   // checked, and samples of seed, of any size and in a table; five where these tables stand, told in Set up. Seven are
   // for tabs made on choice and the overview that leads to all; four for looks that are switched off, jobs that are
   // not to be done, columns that are offered, and samples of seed; four for a look back that judges what died and tries
-  // a plain rule beside; two say which shares an answer counts on, and hide looks in formulas too; five are for what is
-  // asked about where it was taken, and for ditto marks beside the records. What licences ask for is no code, and can't
-  // be less.
-  it("is below 508 KB without its notices, and these below 6 KB", () => {
+  // a plain rule beside; two say which shares an answer counts on, and hide looks in formulas too; seven are for what
+  // is asked about where it was taken, ditto marks beside the records, and more of the trade's words. What licences
+  // ask for is no code, and can't be less.
+  it("is below 510 KB without its notices, and these below 6 KB", () => {
     const end = code.indexOf("*/") + 2;
-    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(508_000);
+    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(510_000);
     expect(Buffer.byteLength(code.slice(0, end))).toBeLessThan(6_000);
   });
 });
