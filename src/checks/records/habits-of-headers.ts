@@ -27,7 +27,12 @@ function wordsFor(role: Role, words: LanguageWords): readonly string[] {
   if (step === undefined) return [];
   if (role.kind === "count") return step.count;
   // A step that isn't counted needs no word that says "day".
-  return step.count.length === 0 ? [...step.day, ...step.name] : step.day;
+  return step.count.length === 0 ? [...step.day, ...plainNames(words, role.step)] : step.day;
+}
+
+/** Names of a step that can't be another: a "tape off" is asked about, and no word for the first opening. */
+function plainNames({ steps, notPlain }: LanguageWords, step: string): readonly string[] {
+  return (steps[step]?.name ?? [step]).filter((name) => !notPlain.includes(name));
 }
 
 function otherWord(role: Role, languages: readonly LanguageWords[], dice: Dice): string | null {
@@ -87,7 +92,7 @@ const twoRows: Habit = {
       const factsBelow = dice.chance(0.3);
       const names = new Map<string, string>();
       const nameOf = (step: string) => {
-        const own = names.get(step) ?? capital(dice.pick(words.steps[step]?.name ?? [step]));
+        const own = names.get(step) ?? capital(dice.pick(plainNames(words, step)));
         names.set(step, own);
         return own;
       };
