@@ -270,7 +270,7 @@ export const english = {
     goToRow: "Go to row {row}",
     goToRows: "Go to a row:",
     goToRowsUnder: "Go to a row, under {column}:",
-    howMuch: "How much:",
+    howMany: "How many:",
     howTo: "Mend each in the sheet or in Set up, then check again.",
     leftOutRows:
       "{rows, plural, one {Go to the row that is left out} other {Go to the # rows that are left out}}",
@@ -285,7 +285,7 @@ export const english = {
     rowColumn: "Go to row {row}, {column}",
     selected: "Selected in the sheet: {cell}",
     severalRows: "{rows, count} rows{plants, plural, =0 {} one {, # plant} other {, # plants}}",
-    tab: "Tab {tab}",
+    tab: "Go to the tab {tab}",
     tally: "{tally}.",
     title: "Troubles in your tables",
     whatHappens: "What happens:",
@@ -1223,9 +1223,7 @@ read. Without FILE an invented nursery is opened.
     stepMake: "3. What to make",
     stepRead: "2. How we read it",
     stepTable: "1. Your table",
-    sureGuessed: "A guess, please check.",
     sureLeft: "Left alone.",
-    sureLikely: "Likely.",
     sureScions: "Takes are compared by it: how long scions lay.",
     sureSure: "Sure.",
     sureTold: "As you chose.",
@@ -1240,7 +1238,7 @@ read. Without FILE an invented nursery is opened.
       "If it is something else, choose that below. Until you answer, it counts as {name}.",
     untilAnswerNot: "If it is something else, choose that below. Until you answer, it is not used.",
     usualMethod:
-      "{batches, plural, one {# batch names} other {# batches name}} no method and {batches, plural, one {counts} other {count}} as {method}. If one of your columns says the method, read it as Method.",
+      "{batches, plural, one {# batch names} other {# batches name}} no method and {batches, plural, one {counts} other {count}} as {method}. Where that is wrong, write the method in the row, or read the column that says it as Method.",
     values: "Values",
     whatIsMade:
       "The button at the top makes the due list, plants ready by month, take rates and checks. More is here:",

@@ -30,6 +30,8 @@ export interface CheckRow {
 }
 
 export interface SelectRequest {
+  /** Another tab, of which no cell is meant; null or left out for the records. */
+  readonly tab?: string | null;
   /** Row of the records tab, from 1; null selects the column's header. */
   readonly row: number | null;
   /** Header as it stands in the sheet; empty selects the whole row. */
@@ -37,7 +39,7 @@ export interface SelectRequest {
 }
 
 export interface SelectAnswer {
-  /** Tab and cell, as "Records!N12". */
+  /** Tab and cell, as "Records!N12", or another tab. */
   readonly selected: string;
 }
 

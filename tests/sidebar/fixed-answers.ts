@@ -375,7 +375,7 @@ export const fixedAnswers: Required<Answers> = {
     words: noWords,
     moved: [],
   }),
-  sidebarSelect: ({ row: at, column }) => ({ selected: `Records!${column}${at}` }),
+  sidebarSelect: ({ row: at, column, tab }) => ({ selected: tab ?? `Records!${column}${at}` }),
   sidebarCalendar: () => ({ fileName: "due-list-2026-11-25.ics", text: "BEGIN:VCALENDAR\r\n" }),
   sidebarRecord: ({ day, count }) => ({
     written: [

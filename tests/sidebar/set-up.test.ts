@@ -371,6 +371,31 @@ describe("a workbook that is not set up", () => {
     });
   });
 
+  it("leads past a question that is left open, and at the end to the first again", async () => {
+    await openNew();
+    const next = page.getByRole("button", { name: text.nextQuestion() });
+    const led: (string | null)[] = [];
+    for (let presses = 0; presses < 5; presses += 1) {
+      await next.click();
+      led.push(
+        await page.evaluate(
+          () =>
+            document.activeElement?.getAttribute("aria-label") ??
+            document.activeElement?.textContent ??
+            null,
+        ),
+      );
+    }
+    const [variety, grafted] = ["Variety", "Grafted on"].map((name) =>
+      text.yesItIs({ name: isolated(name) }),
+    );
+    const names = { rare: isolated("Amberlo"), common: isolated("Amberlow") };
+    expect(led).toEqual([
+      ...[variety, grafted, words.whichMethod({ word: isolated("Cleft") })],
+      ...[words.theSame({ column: "Variety", ...names }), variety],
+    ]);
+  });
+
   // What was corrected and not yet used was gone, without a word.
   it("keeps what was said while the table is read again", async () => {
     await openNew();

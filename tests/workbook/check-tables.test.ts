@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
 import * as text from "../../src/sentences/made/check";
+import { noTab } from "../../src/sentences/made/set-up";
 import { ordersRemarks } from "../../src/wording/order-tables";
 import { workRemarks } from "../../src/wording/work-remarks";
 import { refusalText } from "../support/refusal";
-import { AS_OF, type Made, openNursery, smallRecords, tab } from "./nursery";
+import { AS_OF, type Made, openNursery, type Sheet, smallRecords, tab } from "./nursery";
 
 const CREW = ["Worker", "Can do", "Hrs/day", "Days", "Phone"];
 
@@ -20,6 +21,18 @@ function listedOf(name: string, rows: Rows) {
     });
 }
 const listed = (...rows: Rows) => listedOf("Crew", [CREW, ...rows]);
+
+// Check said "Correct the tab Crew", and nothing led there.
+it("the tab that a trouble is about is shown, and one that is gone is named", () => {
+  const nursery = openNursery([smallRecords(), tab("Crew", [CREW])]).ready();
+  const { SpreadsheetApp } = nursery.w.uncounted() as { SpreadsheetApp: Sheet };
+  const show = { row: null, column: "", tab: "Crew" };
+  expect(nursery.ask("sidebarSelect", show)).toEqual({ selected: "Crew" });
+  expect(SpreadsheetApp.getActive().getActiveSheet().getName()).toBe("Crew");
+  expect(nursery.refusal("sidebarSelect", { ...show, tab: "Gone" })).toBe(noTab({ tab: "Gone" }));
+  const { selected } = nursery.ask("sidebarSelect", { row: 3, column: "" });
+  expect(selected).toBe("Records!A3");
+});
 
 describe("what can't be read of the crew", () => {
   it("stands in Check too, not beside the plan of work alone", () => {

@@ -18,7 +18,7 @@ export const goToRows = (): string => "Go to a row:";
 
 export const goToRowsUnder = (d: { readonly column: string | number }): string => "Go to a row, under " + d.column + ":";
 
-export const howMuch = (): string => "How much:";
+export const howMany = (): string => "How many:";
 
 export const howTo = (): string => "Mend each in the sheet or in Set up, then check again.";
 
@@ -44,7 +44,7 @@ export const selected = (d: { readonly cell: string | number }): string => "Sele
 
 export const severalRows = (d: { readonly rows: number; readonly plants: number }): string => count(d.rows) + " rows" + plural(d.plants, { "0": "", one: ", " + count(d.plants) + " plant", other: ", " + count(d.plants) + " plants" });
 
-export const tab = (d: { readonly tab: string | number }): string => "Tab " + d.tab;
+export const tab = (d: { readonly tab: string | number }): string => "Go to the tab " + d.tab;
 
 export const tally = (d: { readonly tally: string | number }): string => d.tally + ".";
 

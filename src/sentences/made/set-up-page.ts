@@ -144,11 +144,7 @@ export const stepRead = (): string => "2. How we read it";
 
 export const stepTable = (): string => "1. Your table";
 
-export const sureGuessed = (): string => "A guess, please check.";
-
 export const sureLeft = (): string => "Left alone.";
-
-export const sureLikely = (): string => "Likely.";
 
 export const sureScions = (): string => "Takes are compared by it: how long scions lay.";
 
@@ -172,7 +168,7 @@ export const untilAnswer = (d: { readonly name: string | number }): string => "I
 
 export const untilAnswerNot = (): string => "If it is something else, choose that below. Until you answer, it is not used.";
 
-export const usualMethod = (d: { readonly batches: number; readonly method: string | number }): string => plural(d.batches, { one: count(d.batches) + " batch names", other: count(d.batches) + " batches name" }) + " no method and " + plural(d.batches, { one: "counts", other: "count" }) + " as " + d.method + ". If one of your columns says the method, read it as Method.";
+export const usualMethod = (d: { readonly batches: number; readonly method: string | number }): string => plural(d.batches, { one: count(d.batches) + " batch names", other: count(d.batches) + " batches name" }) + " no method and " + plural(d.batches, { one: "counts", other: "count" }) + " as " + d.method + ". Where that is wrong, write the method in the row, or read the column that says it as Method.";
 
 export const values = (): string => "Values";
 

@@ -10,8 +10,9 @@ import type { SidebarContext } from "../section";
 /** So many rows lead to their cells at once; more would bury what stands below. */
 const SHOWN_AT_FIRST = 5;
 
-/** A row, and the column of its cell: "" for the whole row. A row of null is the column's header. */
+/** A row, and the column of its cell: "" for the whole row. A row of null is the column's header, or another tab. */
 export interface Place {
+  readonly tab?: string;
   readonly row: number | null;
   readonly column: string;
 }

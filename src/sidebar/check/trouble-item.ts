@@ -33,9 +33,9 @@ export function troubleItem(context: SidebarContext, row: CheckRow): HTMLElement
       "div",
       { class: "trouble-words" },
       element("div", {}, element("strong", {}, wholeText(trouble))),
-      isNowhere ? line(text.where(), ...elsewhere(tab)) : null,
+      isNowhere && tab === null ? line(text.where(), text.wholeTable()) : null,
       found === "" ? null : line(text.found(), wholeText(found)),
-      size === null ? null : line(text.howMuch(), size),
+      size === null ? null : line(text.howMany(), size),
       line(text.whatHappens(), wholeText(whatHappens)),
       line(text.whatToDo(), wholeText(whatToDo)),
     ),
@@ -56,14 +56,15 @@ export function troubleItem(context: SidebarContext, row: CheckRow): HTMLElement
           rowLinks(context, places),
         )
       : isNowhere
-        ? null
+        ? tab === null
+          ? null
+          : placeLink(context, { row: null, column, tab }, tabLabel(tab))
         : placeLink(context, { row: only, column }, cellLabel(only, column)),
   );
 }
 
-/** What a trouble is about that stands in no cell of the records. */
-function elsewhere(tab: string | null): readonly Child[] {
-  return tab === null ? [text.wholeTable()] : sentenceNodes(text.tab, { tab: userText(tab) });
+function tabLabel(tab: string): HTMLElement {
+  return element("span", {}, ...sentenceNodes(text.tab, { tab: userText(tab) }));
 }
 
 /** Where the trouble is: a cell, a row, or a column. */

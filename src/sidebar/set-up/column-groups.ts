@@ -28,12 +28,10 @@ export function columnGroups(columns: readonly ColumnGuess[]): readonly ColumnGr
   ].filter((group) => group.columns.length > 0);
 }
 
-/** How sure the reading is, in words. */
-export const SURE_WORDS: Readonly<Record<ColumnGuess["sure"], () => string>> = {
+/** How sure the reading is, in words; a guess is asked about instead. */
+export const SURE_WORDS: Readonly<Partial<Record<ColumnGuess["sure"], () => string>>> = {
   told: text.sureTold,
   sure: text.sureSure,
-  likely: text.sureLikely,
-  guessed: text.sureGuessed,
   "not used": text.sureLeft,
   scions: text.sureScions,
 };

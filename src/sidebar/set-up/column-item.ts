@@ -149,7 +149,7 @@ function questionWords(guess: ColumnGuess): string {
 }
 
 function sureWords(guess: ColumnGuess): string {
-  return heldWords(guess) + SURE_WORDS[guess.sure]() + alsoWords(guess.others);
+  return heldWords(guess) + (SURE_WORDS[guess.sure]?.() ?? "") + alsoWords(guess.others);
 }
 
 function alsoWords(others: readonly string[]): string {

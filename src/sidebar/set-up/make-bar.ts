@@ -2,6 +2,7 @@ import * as text from "../../sentences/made/set-up-page";
 import { element } from "../controls/element";
 import { leadTo } from "../controls/lead-to";
 import { plainButton } from "../controls/plain-button";
+import { stateOf } from "../state";
 
 /** How the work of Set up stands. */
 export interface MakeState {
@@ -10,6 +11,11 @@ export interface MakeState {
   readonly isSetUp: boolean;
   /** Whether something was said that the tabs do not follow yet. */
   readonly isChanged: boolean;
+}
+
+interface Led {
+  /** The question that was led to last. */
+  readonly led: HTMLElement | null;
 }
 
 export interface MakeBar {
@@ -24,9 +30,17 @@ export interface MakeBar {
  */
 export function makeBar(make: HTMLButtonElement, asked: HTMLElement): MakeBar {
   const open = () => asked.querySelectorAll<HTMLElement>("[data-open=yes]");
+  const state = stateOf<Led>({ led: null });
   const next = plainButton(text.nextQuestion(), () => {
-    const [first] = open();
-    if (first !== undefined) leadTo(first);
+    const { led } = state.now;
+    const all = [...open()];
+    // One that is passed over is not come back to before the others.
+    const after = all.find(
+      (one) => led && led.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_FOLLOWING,
+    );
+    const to = after ?? all[0];
+    state.set({ led: to ?? null });
+    if (to !== undefined) leadTo(to);
   });
   const words = element("div", { "aria-live": "polite" });
   return {

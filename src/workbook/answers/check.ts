@@ -8,6 +8,7 @@ import {
   type TroubleEntry,
 } from "../../core";
 import * as check from "../../sentences/made/check";
+import { noTab } from "../../sentences/made/set-up";
 import type {
   CheckAnswer,
   CheckCalls,
@@ -19,13 +20,14 @@ import { capital } from "../../wording/capital";
 import { entryWords, tallySentence } from "../../wording/check";
 import { faultSentence, timetableLoss } from "../../wording/timetable";
 import { cellName } from "../host/cell-name";
+import { gridTab } from "../host/grid-tabs";
 import { type RecordsNow, recordsNow } from "../reading/records-tab";
 import { untoldFormulas } from "../reading/untold-formulas";
 import { settingCells } from "../settings/settings";
 import { OWN_TABS } from "../tabs/own-tabs";
 import type { AnswerersOf } from "./answerer";
 import { besideTroubles, NO_CELL } from "./beside-troubles";
-import { anyText, numberOrNull } from "./fields";
+import { anyText, numberOrNull, textOrNull } from "./fields";
 
 /** What could not be used, in the timetable and in the records. */
 export function checkAnswer(): CheckAnswer {
@@ -98,8 +100,14 @@ function untoldTrouble({ workbook, settings }: RecordsNow): readonly CheckRow[] 
   ];
 }
 
-/** Shows the cell of a trouble in the sheet. */
-export function selectAnswer({ row, column: header }: SelectRequest): SelectAnswer {
+/** Shows the cell of a trouble in the sheet, or the other tab that it is about. */
+export function selectAnswer({ row, column: header, tab = null }: SelectRequest): SelectAnswer {
+  if (tab !== null) {
+    const other = gridTab(SpreadsheetApp.getActiveSpreadsheet(), tab);
+    if (other === null) throw new Error(noTab({ tab: shortened(tab) }));
+    other.activate();
+    return { selected: tab };
+  }
   const now = recordsNow();
   const match = now.records.columns.find((one) => one.header === header && header !== "");
   const at = {
@@ -113,5 +121,8 @@ export function selectAnswer({ row, column: header }: SelectRequest): SelectAnsw
 
 export const checkCalls: AnswerersOf<CheckCalls> = {
   sidebarCheck: { asked: null, answer: checkAnswer },
-  sidebarSelect: { asked: { row: numberOrNull, column: anyText }, answer: selectAnswer },
+  sidebarSelect: {
+    asked: { tab: textOrNull, row: numberOrNull, column: anyText },
+    answer: selectAnswer,
+  },
 };
