@@ -12,8 +12,8 @@ const LETTERS_OF_A_SHORT_NAME = 4;
 const LETTERS_OF_AN_END = 2;
 /** "KT" for two words, "PPK" for three. */
 const MOST_INITIALS = 3;
-/** A name of one word may be another of at most so many times its letters: "Rugo", "Rugoso" (our choice). */
-const TIMES_AS_LONG = 2;
+/** A name of one word may be another of at most so many times its letters: "Rugo", "Rugoso"; "Cleo", "Cleopatra" (our choice). */
+const TIMES_AS_LONG = 3;
 /** Longer names are no names. */
 const MOST_WORDS = 6;
 /** More names that begin alike are not compared with one another. */
@@ -41,7 +41,13 @@ function wordsIn(name: string): readonly string[] {
 
 function leftOut(wordsOf: ReadonlyMap<string, readonly string[]>): readonly Pair[] {
   const ofWords = new Map<string, string>();
-  for (const [name, words] of wordsOf) ofWords.set(words.join(" "), name);
+  for (const [name, words] of wordsOf) {
+    ofWords.set(words.join(" "), name);
+    // "J.P." for "JP".
+    if (words.length > 1 && words.every((word) => /^\p{L}$/u.test(word))) {
+      ofWords.set(words.join(""), name);
+    }
+  }
   const longerOf = new Map<string, Set<string>>();
   const add = (words: readonly string[], name: string) => {
     const short = ofWords.get(words.join(" "));
@@ -61,7 +67,8 @@ function leftOut(wordsOf: ReadonlyMap<string, readonly string[]>): readonly Pair
       // "KT Sari" for "Kel. Tani Sari".
       for (let end = at + 2; end <= Math.min(at + MOST_INITIALS, words.length); end += 1) {
         const initials = words.slice(at, end).map((one) => one.slice(0, 1));
-        if (end - at < words.length && !initials.some(isNumber)) {
+        // Of a whole name, too: "LP" for "Luis Perez".
+        if (!initials.some(isNumber)) {
           add([...words.slice(0, at), initials.join(""), ...words.slice(end)], name);
         }
       }
@@ -96,7 +103,10 @@ function mayLack(words: readonly string[], at: number): boolean {
   if (rest.length === 0 || (isNumber(word) && rest.some(isNumber))) return false;
   if (rest.length === 1) return true;
   if (at === 0) return !isNumber(word) && !rest.every(isNumber);
-  if (at === words.length - 1) return isNumber(word) || isNumber(words[at - 1] as string);
+  if (at === words.length - 1) {
+    // "Ltd" behind a firm is little, "Late" behind "Sweet Ella" is not.
+    return isNumber(word) || isNumber(words[at - 1] as string) || isTitle(word);
+  }
   return word.length <= LETTERS_OF_LITTLE;
 }
 
@@ -188,7 +198,9 @@ function isShortFor(
     return isBeginning && isHalf;
   }
   if (/^[ivx]+$/.test(whole)) return false;
-  if (isBeginning) return word.length === 1 || word.length >= LETTERS_CUT_SHORT;
+  // "Pl 4" for "Planche 4": beside a number fewer letters tell.
+  if (isBeginning)
+    return word.length === 1 || word.length >= LETTERS_CUT_SHORT || /\p{N}/u.test(name);
   if (isInConsonants(word, whole)) return true;
   // "Sr" for "Sister", "Ste" for "Sainte": the first letter and the last.
   return word.length <= LETTERS_OF_LITTLE && word.length > 1 && word.slice(-1) === whole.slice(-1);

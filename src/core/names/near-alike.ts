@@ -27,6 +27,9 @@ const LETTERS_BEHIND_A_STEM = 2;
 const LETTERS_OF_A_LONG_STEM = 4;
 
 const ROMAN: readonly string[] = ["i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x"];
+/** Figures, and those that a gap parts from one another. */
+const FIGURES = /\p{N}+(?: \p{N}+)*/gu;
+
 /** More names than these that differ in one place are a way of naming, no slips (our choice). */
 const MOST_ALIKE = 3;
 
@@ -72,26 +75,25 @@ function pairsIn(ofForm: ReadonlyMap<string, ReadonlySet<string>>): readonly Pai
  * are built so. Where many are, as of beds, each figure is one of a row.
  */
 function otherFigures(names: readonly string[]): readonly Pair[] {
-  const built = new Map<string, Set<string>>();
-  const forms = new Map<string, Set<string>>();
+  const ofStem = new Map<string, string[]>();
   for (const name of names) {
     const key = foldName(name);
     if (!/\p{N}/u.test(key) || !/\p{L}/u.test(key)) continue;
-    const stem = key.replace(/\p{N}+(?: \p{N}+)*/gu, "#");
-    madeOnce(built, stem, () => new Set()).add(name);
-    const figures = (turn: (figures: string) => string) =>
-      key.replace(/\p{N}+(?: \p{N}+)*/gu, turn);
-    const add = (form: string) => madeOnce(forms, form, () => new Set()).add(name);
-    add(`${stem} ${figures((text) => text.replace(/ /g, ""))}`);
-    if (!/\p{N} \p{N}/u.test(key))
-      add(`${stem} turned ${figures((text) => [...text].sort().join(""))}`);
+    madeOnce(ofStem, key.replace(FIGURES, "#"), () => []).push(name);
   }
-  const few = [...built].filter(([, set]) => set.size <= MOST_ALIKE).map(([stem]) => stem);
-  return few.flatMap((stem) =>
-    [...forms].flatMap(([form, set]) =>
-      form.startsWith(`${stem} `) ? pairsIn(new Map([[form, set]])) : [],
-    ),
-  );
+  return [...ofStem.values()].flatMap((built) => {
+    if (built.length < 2 || built.length > MOST_ALIKE) return [];
+    const forms = new Map<string, Set<string>>();
+    for (const name of built) {
+      const key = foldName(name);
+      const put = (form: string) => madeOnce(forms, form, () => new Set()).add(name);
+      put(key.replace(FIGURES, (text) => text.replace(/ /g, "")));
+      if (!/\p{N} \p{N}/u.test(key)) {
+        put(`turned ${key.replace(FIGURES, (text) => [...text].sort().join(""))}`);
+      }
+    }
+    return pairsIn(forms);
+  });
 }
 
 function formsOf(name: string): ReadonlySet<string> {

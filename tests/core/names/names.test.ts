@@ -116,6 +116,11 @@ describe("names that may be one", () => {
     ["José Preá", "Zé Preá"],
     ["Coop. Alto Mirallo", "Coop. Alto Mirayo"],
     ["Bdg 2B", "Bedengan 2B"],
+    ["LP", "Luis Perez"],
+    ["J.P.", "Jean-Paul"],
+    ["Pl 4", "Planche 4"],
+    ["Sunny Hill", "Sunny Hill Ltd"],
+    ["Cleo", "Cleopatra"],
   ])("%s and %s", (one, other) => {
     expect(nearAlike([one, "Corvane", other])).toEqual([[one, other].sort()]);
   });
@@ -128,6 +133,9 @@ describe("names that may be one", () => {
     ["1-2", "2-1"],
     ["Garden east", "Garden west"],
     ["Bloc est", "Bloc ouest"],
+    ["Sweet Ella Late", "Sweet Ella"],
+    ["AB", "Luis Perez"],
+    ["Bay 4", "Bed 4"],
     ["Roberto Lima", "Roger Lima"],
     ["Cravinho X", "Cravinho XX"],
     ["SR 40", "SR 140"],
