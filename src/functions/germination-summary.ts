@@ -10,14 +10,16 @@ import * as help from "../sentences/made/germination-summary-help";
 import { germinationTable, seedTable } from "../wording/germination-table";
 import type { HelpOf } from "./entry";
 import { functionOf } from "./function-of";
-import { raw, rawOrNone } from "./parameter";
+import { columns, raw, rawOrNone } from "./parameter";
 
 export const germinationSummary = functionOf(
-  { days: raw, counts: rawOrNone, sown: rawOrNone },
-  ({ days, counts, sown }, door) => {
+  { days: raw, counts: rawOrNone, sown: rawOrNone, columns },
+  ({ days, counts, sown, columns: told }, door) => {
     const [first] = rowsOf(days);
     if (isMissing(counts) && isMissing(sown) && first !== undefined && first.length > 1) {
-      return seedTable(seedBatches(readSamples(door.beside("germination", days), door.habits())));
+      return seedTable(
+        seedBatches(readSamples(door.hearing(told).beside("germination", days), door.habits())),
+      );
     }
     return germinationTable(
       summary({

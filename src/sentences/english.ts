@@ -245,6 +245,7 @@ export const english = {
       "{formulas, plural, one {# formula of yours reads} other {# formulas of yours read}} the records without what you told in Set up",
     untoldHappens: "Columns and names may be read otherwise than in the tabs that we make",
     untoldToDo: "Give the argument columns: {columns}",
+    withoutGermination: "How seed comes up is answered without it",
     withoutOrders: "Orders are answered without it",
     withoutPlaces: "How full places get is answered without it",
     withoutPrices: "Costs are answered without it",
@@ -1310,7 +1311,7 @@ read. Without FILE an invented nursery is opened.
     tabOf: "Tab: {name}",
     title: "Orders, crew and other tables",
     whatFor:
-      "{table, select, orders {Without it the section Orders stays empty.} crew {Without it no work is planned by person.} closed {Without it no day counts as closed.} places {PLACE_LOAD reads it: how much each place holds.} prices {BATCH_COST reads it: what hours and items cost.} other {}}",
+      "{table, select, orders {Without it the section Orders stays empty.} crew {Without it no work is planned by person.} closed {Without it no day counts as closed.} places {PLACE_LOAD reads it: how much each place holds.} prices {BATCH_COST reads it: what hours and items cost.} germination {GERMINATION_SUMMARY reads it: what came up of each sample of seed.} other {}}",
     youMay:
       "Choose the tab where we took a wrong one. What you change counts once you have pressed the button above.",
   },

@@ -4,7 +4,13 @@ import type { CallShape } from "./call-shape";
 import type { ColumnChoice, ColumnGuess } from "./columns";
 
 /** A table that may stand beside the records. */
-export type BesideTableName = "orders" | "crew" | "closed-days" | "places" | "prices";
+export type BesideTableName =
+  | "orders"
+  | "crew"
+  | "closed-days"
+  | "places"
+  | "prices"
+  | "germination";
 
 /** What a person has changed of a table. */
 export interface TableTold {

@@ -73,6 +73,12 @@ describe("what can't be read of the other tables beside the records", () => {
     ],
     ["Closed days", "closed-days", ["Day", "Lorry"], [AS_OF, "red"]],
     ["Places", "places", ["Place", "Holds", "Lorry"], ["Bay 1", 300, "red"]],
+    [
+      "Seed samples",
+      "germination",
+      ["Batch", "Sample", "Seeds sown", "Day", "Came up", "Lorry"],
+      ["B1", "a", 50, 7, 30, "red"],
+    ],
     ["Prices", "prices", ["Item", "Price", "Per", "Lorry"], ["seed", 0.1, "", "red"]],
   ] as const)("names a column of %s that is not read", (name, table, header, row) => {
     const say = workRemarks(

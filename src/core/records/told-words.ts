@@ -99,9 +99,8 @@ export function readTold(grid: Grid): Told {
 const TABLE_COLUMN = /^([^:]+):\s*(.+)$/;
 
 const TABLE_HEADERS = wordSet(({ tables, name, from, facts }) => [
-  ...[tables.orders, tables.crew, tables.closedDays, tables.places, tables.prices].flatMap((one) =>
-    Object.values(one).flat(),
-  ),
+  ...Object.values(tables).flatMap((one) => Object.values(one).flat()),
+  ...facts.batch,
   ...[name, from, facts.place, facts.eventPerson, facts.crop, facts.method].flat(),
 ]);
 

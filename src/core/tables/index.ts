@@ -2,7 +2,7 @@
 
 export { type BesideColumn, type BesideFound, besideColumns } from "./beside-columns";
 export { type BesideTable, besideName } from "./beside-fields";
-export { BESIDE_NAMES, BESIDE_TABLES, besideOf, type ToldTable } from "./beside-kinds";
+export { BESIDE_NAMES, BESIDE_TABLES, besideOf } from "./beside-kinds";
 export { type BesideRead, besideTable } from "./beside-table";
 export { columnRemarks } from "./column-remarks";
 export { withoutDittos } from "./ditto-cells";

@@ -26,6 +26,8 @@ export const untoldHappens = (): string => "Columns and names may be read otherw
 
 export const untoldToDo = (d: { readonly columns: string | number }): string => "Give the argument columns: " + d.columns;
 
+export const withoutGermination = (): string => "How seed comes up is answered without it";
+
 export const withoutOrders = (): string => "Orders are answered without it";
 
 export const withoutPlaces = (): string => "How full places get is answered without it";

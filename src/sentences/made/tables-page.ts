@@ -16,6 +16,6 @@ export const tabOf = (d: { readonly name: string | number }): string => "Tab: " 
 
 export const title = (): string => "Orders, crew and other tables";
 
-export const whatFor = (d: { readonly table: "closed" | "crew" | "orders" | "places" | "prices" }): string => select(d.table, { orders: "Without it the section Orders stays empty.", crew: "Without it no work is planned by person.", closed: "Without it no day counts as closed.", places: "PLACE_LOAD reads it: how much each place holds.", prices: "BATCH_COST reads it: what hours and items cost.", other: "" });
+export const whatFor = (d: { readonly table: "closed" | "crew" | "germination" | "orders" | "places" | "prices" }): string => select(d.table, { orders: "Without it the section Orders stays empty.", crew: "Without it no work is planned by person.", closed: "Without it no day counts as closed.", places: "PLACE_LOAD reads it: how much each place holds.", prices: "BATCH_COST reads it: what hours and items cost.", germination: "GERMINATION_SUMMARY reads it: what came up of each sample of seed.", other: "" });
 
 export const youMay = (): string => "Choose the tab where we took a wrong one. What you change counts once you have pressed the button above.";

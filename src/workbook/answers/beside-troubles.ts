@@ -1,10 +1,10 @@
-import { crewRemarks, InputError, tabNames } from "../../core";
+import { crewRemarks, InputError, readSamples, tabNames } from "../../core";
 import * as check from "../../sentences/made/check";
 import type { CheckRow } from "../../wire/check";
 import { errorSentence } from "../../wording/errors";
 import { ordersRemarks } from "../../wording/order-tables";
 import { workRemarks } from "../../wording/work-remarks";
-import { placesTab, pricesTab, tabsBeside } from "../reading/beside-tabs";
+import { germinationTab, placesTab, pricesTab, tabsBeside } from "../reading/beside-tabs";
 import type { RecordsNow } from "../reading/records-tab";
 import { ordersTab } from "../tables/orders-tab";
 import type { OtherTab } from "../tabs/find-tab";
@@ -93,6 +93,14 @@ function besideTables(now: RecordsNow, tabs: readonly OtherTab[]): readonly Besi
       names: tabNames("prices"),
       said: (sheet) => saidOf(door.prices(valuesOf(sheet), records.words).troubles),
       without: check.withoutPrices,
+    },
+    {
+      sheet: germinationTab(door, tabs, taken),
+      // Days and counts alone, for the function's other way, stand in tabs of such a name too.
+      names: [],
+      said: (sheet) =>
+        saidOf(readSamples(door.beside("germination", valuesOf(sheet)), door.habits()).troubles),
+      without: check.withoutGermination,
     },
   ];
 }

@@ -7,7 +7,14 @@ export const columnChoices = listOf(record({ header: anyText, readAs: anyTextOrN
 
 export const tablesTold = listOf(
   record<TableTold>({
-    table: oneOf<BesideTableName>(["orders", "crew", "closed-days", "places", "prices"]),
+    table: oneOf<BesideTableName>([
+      "orders",
+      "crew",
+      "closed-days",
+      "places",
+      "prices",
+      "germination",
+    ]),
     tab: textIfSent,
     columns: columnChoices,
   }),

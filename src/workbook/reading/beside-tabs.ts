@@ -34,10 +34,14 @@ export function pricesTab(door: Door, tabs: readonly OtherTab[], taken: Taken = 
 }
 
 /** The tab with samples of seed, a row an inspection, as told or found; null where there is none. */
-export function germinationTab(door: Door, tabs: readonly OtherTab[]): Sheet | null {
+export function germinationTab(
+  door: Door,
+  tabs: readonly OtherTab[],
+  taken: Taken = [],
+): Sheet | null {
   const told = toldSheet(tabs, door, "germination");
   if (told !== undefined) return told;
-  return tableTab(tabs, tabNames("germination"), (head, isCalledSo) => {
+  return tableTab(free(tabs, taken), tabNames("germination"), (head, isCalledSo) => {
     const columnOf = samplesTable(door.beside("germination", head))?.columnOf ?? {};
     const isCounted = "up" in columnOf || "soFar" in columnOf;
     // A batch, a day and a count stand in many a log.

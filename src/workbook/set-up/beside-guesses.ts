@@ -2,6 +2,7 @@ import {
   BESIDE_NAMES,
   BESIDE_TABLES,
   type BesideFound,
+  type BesideTable,
   besideColumns,
   besideName,
   cellText,
@@ -14,14 +15,14 @@ import {
   orderTable,
   placeTable,
   priceTable,
+  samplesTable,
   TOLD_AS,
-  type ToldTable,
 } from "../../core";
 import { type Door, openDoor } from "../../door/index";
 import type { BesideGuess, BesideRequest, TablesAnswer, TableTold } from "../../wire/beside";
 import type { ColumnGuess } from "../../wire/columns";
 import { workbookHost } from "../host/workbook-host";
-import { placesTab, pricesTab } from "../reading/beside-tabs";
+import { germinationTab, placesTab, pricesTab } from "../reading/beside-tabs";
 import { namedText } from "../reading/named-text";
 import { columnsArgument, plainText } from "../reading/records-tab";
 import { readSettings, type ToldRow, toldFor } from "../settings/settings";
@@ -41,7 +42,7 @@ interface Kind {
 
 const named = (...fields: readonly string[]) => fields.map(besideName);
 
-const KINDS: Readonly<Record<ToldTable, Kind>> = {
+const KINDS: Readonly<Record<BesideTable, Kind>> = {
   orders: { read: orderTable, names: Object.values(ORDER_COLUMNS) },
   crew: {
     read: crewTable,
@@ -50,6 +51,10 @@ const KINDS: Readonly<Record<ToldTable, Kind>> = {
   "closed-days": { read: closedTable, names: named("day", "to") },
   places: { read: placeTable, names: named("place", "holds") },
   prices: { read: priceTable, names: named("item", "price", "per") },
+  germination: {
+    read: samplesTable,
+    names: named("batch", "sample", "sownOn", "sown", "day", "up", "soFar"),
+  },
 };
 
 /** What a person tells of a table, as rows of the told words. */
@@ -75,13 +80,14 @@ export function besideGuesses({ tab, told: changed }: BesideRequest): TablesAnsw
   const door = openDoor(workbookHost(), columnsArgument(told));
   const tabs = otherTabs(workbook, tab).filter(({ sheet }) => !isOurs(sheet));
   const { crew, closed } = crewTabs(workbook, door, tab);
-  const found = new Map<ToldTable, Sheet | null>([
+  const found = new Map<BesideTable, Sheet | null>([
     ["orders", ordersTab(workbook, door, tab)],
     ["crew", crew],
     ["closed-days", closed],
   ]);
   found.set("places", placesTab(door, tabs, [...found.values()]));
   found.set("prices", pricesTab(door, tabs, [...found.values()]));
+  found.set("germination", germinationTab(door, tabs, [...found.values()]));
   return {
     tabs: tabs.map(({ sheet }) => sheet.getName()),
     tables: BESIDE_TABLES.map((table) => {
@@ -95,7 +101,7 @@ export function besideGuesses({ tab, told: changed }: BesideRequest): TablesAnsw
 }
 
 /** A tab that would be read as such a table, were it chosen, and not by its cells alone. */
-function perhaps(tabs: readonly OtherTab[], table: ToldTable, door: Door): Sheet | null {
+function perhaps(tabs: readonly OtherTab[], table: BesideTable, door: Door): Sheet | null {
   return tableTab(tabs, [], (head) => {
     const read = KINDS[table].read(door.beside(table, head));
     return read === null ? 0 : Math.max(0, read.columnsOf.size - read.guessed.length);
@@ -103,7 +109,7 @@ function perhaps(tabs: readonly OtherTab[], table: ToldTable, door: Door): Sheet
 }
 
 function guessOf(
-  table: ToldTable,
+  table: BesideTable,
   sheet: Sheet | null,
   { door, told }: { readonly door: Door; readonly told: readonly ToldRow[] },
 ): Omit<BesideGuess, "likely"> {

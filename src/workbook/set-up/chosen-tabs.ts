@@ -124,7 +124,12 @@ export function chosenTabs(now: RecordsNow, wanted: readonly ChosenTab[]): reado
       if (samples === null) return sentenceTab(OWN_TABS.germination, noGermination());
       return {
         name: OWN_TABS.germination,
-        formula: formulaCall("GERMINATION_SUMMARY", [wholeTab(samples)]),
+        formula: formulaCall("GERMINATION_SUMMARY", [
+          wholeTab(samples),
+          LEFT_OUT,
+          LEFT_OUT,
+          columns,
+        ]),
         widths: [130, 70, 80, 80, 90, 70, 70, 120, 120, 110],
         formats: { 4: PERCENT, 5: PERCENT, 6: PERCENT, 8: "0.0", 9: PERCENT },
         answered: samples.getLastRow(),
