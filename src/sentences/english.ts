@@ -346,6 +346,7 @@ export const english = {
     weekdayDay: "{weekday} {day} {month}",
     weekdayName:
       "{number, select, 0 {Sun} 1 {Mon} 2 {Tue} 3 {Wed} 4 {Thu} 5 {Fri} 6 {Sat} other {}}",
+    weekOf: "week of {day}",
     window: "{from} – {by}",
   },
 
@@ -412,7 +413,7 @@ export const english = {
 
   facesPage: {
     fact: "{name}: {value}",
-    fullest: "{plants} in {week}",
+    fullest: "{plants}, {week}",
     index: "All answers",
     loading: "Reading the records",
     nothing: "Nothing to show.",
@@ -481,11 +482,11 @@ export const english = {
     percent: "%",
     percentADay: "% a day",
     samplesAgree:
-      "The {samples, select, 2 {two} 4 {four} other {}} samples differ by {range, count}. At a mean of {mean, count} % they may differ by {allowed, count} (7 CFR 201.55).",
+      "The {samples, select, 2 {two} 4 {four} other {}} samples differ by {range, count}. At a mean of {mean, count}\u00a0% they may differ by {allowed, count} (7 CFR 201.55).",
     samplesAgreeByChance:
       "The {samples, count} samples differ by {range, count}. Chance alone does that in {oneOf, plural, =1 {nearly every sowing} other {1 of {oneOf, count} sowings}}: they agree.",
     samplesDiffer:
-      "The {samples, select, 2 {two} 4 {four} other {}} samples differ by {range, count}. At a mean of {mean, count} % only {allowed, count} is allowed (7 CFR 201.55). Test again.",
+      "The {samples, select, 2 {two} 4 {four} other {}} samples differ by {range, count}. At a mean of {mean, count}\u00a0% only {allowed, count} is allowed (7 CFR 201.55). Test again.",
     samplesDifferByChance:
       "The {samples, count} samples differ by {range, count}. Chance alone does that in 1 of {oneOf, count} sowings. Test again.",
     samplesUneven:
@@ -930,6 +931,7 @@ export const english = {
     place: "Place",
     plants: "Plants",
     week: "Week",
+    weekFrom: "Week from",
   },
 
   placeLoadHelp: {
@@ -1497,7 +1499,7 @@ read. Without FILE an invented nursery is opened.
     trendOrdinary: "Nothing out of the ordinary.",
     trendReads: "This is {reading}.",
     trendSigns:
-      "A dot is a period of grafting. The pale band is the usual up and down. A ring marks a period that is out of the ordinary, a hollow dot one whose takes are still being counted. The top is 100 %, the foot 0 %.",
+      "A dot is a period of grafting. The pale band is the usual up and down. A ring marks a period that is out of the ordinary, a hollow dot one whose takes are still being counted. The top is 100\u00a0%, the foot 0\u00a0%.",
     usualRate: "usual {rate, share}",
   },
 
@@ -1760,7 +1762,7 @@ read. Without FILE an invented nursery is opened.
     readAsNobody: "Read as blank: it names none",
     readAsNotDone: "Read as: not to be done",
     readAsPlants: "Read as {count} plants",
-    readAsShare: "Read as {count}, which is {percent} % of {outOf}",
+    readAsShare: "Read as {count}, which is {percent}\u00a0% of {outOf}",
     releaseHappens: "A wrap left on cuts into the plant",
     releaseMissed: "{release} has no day, but {step} has one",
     releaseToDo: "See whether it is open, and write the day",

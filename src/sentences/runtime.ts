@@ -18,9 +18,9 @@ export function count(value: number): string {
   return (value < 0 ? "−" : "") + digits.replace(/\B(?=(\d{3})+$)/g, ",");
 }
 
-/** A share as a percentage without decimals. @example share(0.641) // "64 %" */
+/** A share as a percentage without decimals, its sign never on a line of its own. @example share(0.641) // "64\u00a0%" */
 export function share(value: number): string {
-  return `${Math.round(value * 100)} %`;
+  return `${Math.round(value * 100)}\u00a0%`;
 }
 
 /** @example list(["a", "b", "c"]) // "a, b and c" */

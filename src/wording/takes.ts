@@ -72,7 +72,7 @@ export function aloneSentence(
   return text.nobodyToCompareWith({ groups, batches });
 }
 
-/** A group with its rate. @example ratedWords({ name: "Kesto", takeRate: 0.64 }) // "Kesto (64 %)" */
+/** A group with its rate. @example ratedWords({ name: "Kesto", takeRate: 0.64 }) // "Kesto (64\u00a0%)" */
 export function ratedWords(one: RatedGroup): string {
   return text.groupRated(one);
 }

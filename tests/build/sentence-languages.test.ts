@@ -96,8 +96,8 @@ describe("a second language", () => {
       "22 kai mun: a i b!",
     ]);
     expect(say("counted", { batches: 1, names })).toBe("1 ka mun: a, b i c!");
-    expect(say("plants", { plants: 12345, rate: 0.5 })).toBe("50 % vo 12\u00a0345 sim");
-    expect(say("plants", { plants: 1234, rate: 0.5 })).toBe("50 % vo 1234 sim");
+    expect(say("plants", { plants: 12345, rate: 0.5 })).toBe("50\u00a0% vo 12\u00a0345 sim");
+    expect(say("plants", { plants: 1234, rate: 0.5 })).toBe("50\u00a0% vo 1234 sim");
     expect(say("state", { state: "late" })).toBe("no");
     expect(takeColumns.headers()).toEqual(invented.messages.takeColumns);
     speak("english");

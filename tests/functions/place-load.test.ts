@@ -2,6 +2,7 @@
  * Longer than most: each week is worked out by hand beside its case, from one table of places and
  * steps.
  */
+import { format, parseISO } from "date-fns";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readCount } from "../../src/core/cells/read-count";
@@ -46,6 +47,8 @@ const row = (Place: string, Week: string, Plants: number, Holds: unknown, over: 
   Plants,
   Holds,
   "Over by": over,
+  // The Monday, by another author's reader of ISO 8601 weeks.
+  "Week from": Week === "" ? "" : format(parseISO(Week), "yyyy-MM-dd"),
 });
 const blank = (remark: string) => row(remark, "", "" as never, "", "");
 

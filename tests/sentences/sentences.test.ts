@@ -106,7 +106,7 @@ describe("what messages call", () => {
   });
 
   it("writes shares in whole percents", () => {
-    expect(runtime.share(0.641)).toBe("64 %");
-    expect(runtime.share(0)).toBe("0 %");
+    expect(runtime.share(0.641)).toBe("64\u00a0%");
+    expect(runtime.share(0)).toBe("0\u00a0%");
   });
 });

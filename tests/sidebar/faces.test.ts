@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as text from "../../src/sentences/made/faces-page";
+import { periodText } from "../../src/sidebar/controls/day-words";
 import type { FaceName, IndexRow } from "../../src/wire/faces";
 import { axeViolations } from "./axe-violations";
 import type { OpenSidebar, SectionKey } from "./open-sidebar";
@@ -86,7 +87,7 @@ describe("answers that are tables", () => {
     expect(heads[0]).toContain(text.overBy({ plants: 420, holds: 400, over: 20 }));
     expect(heads[1]).not.toContain(text.tooFull());
     expect(heads[1]).toContain(text.ofHolds({ plants: 90, holds: 200 }));
-    expect(heads[2]).toContain(text.fullest({ plants: "1,200", week: "2026-W48" }));
+    expect(heads[2]).toContain(text.fullest({ plants: "1,200", week: periodText("2026-W48") }));
   });
 
   it("says that there is nothing, and why", async () => {

@@ -39,8 +39,8 @@ describe("the sentences", () => {
   });
 
   it("say how the last counted period stands, and which before were out of the ordinary", () => {
-    const low = { period: "2026-07", reading: TREND_WORDS.low(), rate: 0.368 };
-    const last = { period: periodWords({ period: "2026-10", isOpen: true }), rate: 0.685 };
+    const low = { period: "Jul 2026", reading: TREND_WORDS.low(), rate: 0.368 };
+    const last = { period: periodWords({ period: "Oct 2026", isOpen: true }), rate: 0.685 };
     expect(trendSentence(compared.trend.filter(({ rate }) => rate !== null))).toBe(
       [
         text.trend({ ...last, usual: 0.73, judged: text.trendOrdinary() }),

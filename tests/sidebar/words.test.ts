@@ -37,7 +37,7 @@ describe("names and shares", () => {
     const all = [0, 0.784, 0.995, 1];
     expect(all.map(percentText)).toEqual(all.map((part) => controlsText.percent({ part })));
     expect([...all, null].map(shareText)).toEqual([...all.map(percentText), ""]);
-    expect(all.map(share)).toEqual(["0 %", "78 %", "100 %", "100 %"]);
+    expect(all.map(share)).toEqual(["0", "78", "100", "100"].map((one) => `${one}\u00a0%`));
   });
 });
 

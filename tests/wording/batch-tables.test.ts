@@ -58,7 +58,7 @@ describe("every table of batches", () => {
     ["balance", () => balanceTable(balances(asked.records, asked.timetable))],
   ])("of %s says what was left out, and each row fills its columns", (_, table) => {
     const answer = table();
-    expect(answer.remark).toBe(rowsLeftOutOfCell({ rows: 1 }));
+    expect(answer.remark?.startsWith(rowsLeftOutOfCell({ rows: 1 }))).toBe(true);
     expect(rowsByName(answer).length).toBeGreaterThan(0);
     for (const row of answer.rows) {
       expect(

@@ -16,6 +16,7 @@ export const LOAD_COLUMNS = {
   plants: "count",
   holds: "count",
   overBy: "count",
+  weekFrom: "day",
 } as const satisfies Kinds;
 
 /**
@@ -24,7 +25,12 @@ export const LOAD_COLUMNS = {
  */
 export type PlaceWeek = RowOf<
   typeof LOAD_COLUMNS,
-  { readonly place: string; readonly week: string; readonly plants: number }
+  {
+    readonly place: string;
+    readonly week: string;
+    readonly plants: number;
+    readonly weekFrom: CivilDay;
+  }
 >;
 
 export interface PlaceLoads {
@@ -99,8 +105,9 @@ export function placeLoads(question: PlaceLoadQuestion, believing?: Forecaster):
     plants.flatMap((count, week): readonly PlaceWeek[] => {
       if (count === 0) return [];
       const overBy = holds === null ? null : Math.max(0, count - holds);
-      const text = isoWeekText(isoWeek(mondayAfter(asOf, week)));
-      return [{ place: name, week: text, plants: count, holds, overBy }];
+      const weekFrom = mondayAfter(asOf, week);
+      const text = isoWeekText(isoWeek(weekFrom));
+      return [{ place: name, week: text, plants: count, holds, overBy, weekFrom }];
     }),
   );
   const empty = all.filter(

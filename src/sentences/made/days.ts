@@ -14,4 +14,6 @@ export const weekdayDay = (d: { readonly weekday: string | number; readonly day:
 
 export const weekdayName = (d: { readonly number: "0" | "1" | "2" | "3" | "4" | "5" | "6" }): string => select(d.number, { "0": "Sun", "1": "Mon", "2": "Tue", "3": "Wed", "4": "Thu", "5": "Fri", "6": "Sat", other: "" });
 
+export const weekOf = (d: { readonly day: string | number }): string => "week of " + d.day;
+
 export const window = (d: { readonly from: string | number; readonly by: string | number }): string => d.from + " – " + d.by;

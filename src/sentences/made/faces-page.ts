@@ -4,7 +4,7 @@ import { count, select } from "../runtime";
 
 export const fact = (d: { readonly name: string | number; readonly value: string | number }): string => d.name + ": " + d.value;
 
-export const fullest = (d: { readonly plants: string | number; readonly week: string | number }): string => d.plants + " in " + d.week;
+export const fullest = (d: { readonly plants: string | number; readonly week: string | number }): string => d.plants + ", " + d.week;
 
 export const index = (): string => "All answers";
 

@@ -32,11 +32,11 @@ export const percent = (): string => "%";
 
 export const percentADay = (): string => "% a day";
 
-export const samplesAgree = (d: { readonly samples: "2" | "4"; readonly range: number; readonly mean: number; readonly allowed: number }): string => "The " + select(d.samples, { "2": "two", "4": "four", other: "" }) + " samples differ by " + count(d.range) + ". At a mean of " + count(d.mean) + " % they may differ by " + count(d.allowed) + " (7 CFR 201.55).";
+export const samplesAgree = (d: { readonly samples: "2" | "4"; readonly range: number; readonly mean: number; readonly allowed: number }): string => "The " + select(d.samples, { "2": "two", "4": "four", other: "" }) + " samples differ by " + count(d.range) + ". At a mean of " + count(d.mean) + " % they may differ by " + count(d.allowed) + " (7 CFR 201.55).";
 
 export const samplesAgreeByChance = (d: { readonly samples: number; readonly range: number; readonly oneOf: number }): string => "The " + count(d.samples) + " samples differ by " + count(d.range) + ". Chance alone does that in " + plural(d.oneOf, { "1": "nearly every sowing", other: "1 of " + count(d.oneOf) + " sowings" }) + ": they agree.";
 
-export const samplesDiffer = (d: { readonly samples: "2" | "4"; readonly range: number; readonly mean: number; readonly allowed: number }): string => "The " + select(d.samples, { "2": "two", "4": "four", other: "" }) + " samples differ by " + count(d.range) + ". At a mean of " + count(d.mean) + " % only " + count(d.allowed) + " is allowed (7 CFR 201.55). Test again.";
+export const samplesDiffer = (d: { readonly samples: "2" | "4"; readonly range: number; readonly mean: number; readonly allowed: number }): string => "The " + select(d.samples, { "2": "two", "4": "four", other: "" }) + " samples differ by " + count(d.range) + ". At a mean of " + count(d.mean) + " % only " + count(d.allowed) + " is allowed (7 CFR 201.55). Test again.";
 
 export const samplesDifferByChance = (d: { readonly samples: number; readonly range: number; readonly oneOf: number }): string => "The " + count(d.samples) + " samples differ by " + count(d.range) + ". Chance alone does that in 1 of " + count(d.oneOf) + " sowings. Test again.";
 

@@ -10,4 +10,6 @@ export const plants = (): string => "Plants";
 
 export const week = (): string => "Week";
 
-export const headers = () => ({ holds: "Holds", overBy: "Over by", place: "Place", plants: "Plants", week: "Week" });
+export const weekFrom = (): string => "Week from";
+
+export const headers = () => ({ holds: "Holds", overBy: "Over by", place: "Place", plants: "Plants", week: "Week", weekFrom: "Week from" });

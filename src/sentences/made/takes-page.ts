@@ -124,6 +124,6 @@ export const trendOrdinary = (): string => "Nothing out of the ordinary.";
 
 export const trendReads = (d: { readonly reading: string | number }): string => "This is " + d.reading + ".";
 
-export const trendSigns = (): string => "A dot is a period of grafting. The pale band is the usual up and down. A ring marks a period that is out of the ordinary, a hollow dot one whose takes are still being counted. The top is 100 %, the foot 0 %.";
+export const trendSigns = (): string => "A dot is a period of grafting. The pale band is the usual up and down. A ring marks a period that is out of the ordinary, a hollow dot one whose takes are still being counted. The top is 100 %, the foot 0 %.";
 
 export const usualRate = (d: { readonly rate: number }): string => "usual " + share(d.rate);

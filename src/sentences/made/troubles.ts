@@ -218,7 +218,7 @@ export const readAsNotDone = (): string => "Read as: not to be done";
 
 export const readAsPlants = (d: { readonly count: string | number }): string => "Read as " + d.count + " plants";
 
-export const readAsShare = (d: { readonly count: string | number; readonly percent: string | number; readonly outOf: string | number }): string => "Read as " + d.count + ", which is " + d.percent + " % of " + d.outOf;
+export const readAsShare = (d: { readonly count: string | number; readonly percent: string | number; readonly outOf: string | number }): string => "Read as " + d.count + ", which is " + d.percent + " % of " + d.outOf;
 
 export const releaseHappens = (): string => "A wrap left on cuts into the plant";
 

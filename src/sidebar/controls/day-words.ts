@@ -1,3 +1,4 @@
+import { isoDay, mondayOf } from "../../core";
 import { away } from "../../sentences/made/controls";
 import * as text from "../../sentences/made/days";
 
@@ -77,4 +78,12 @@ export function monthText(iso: string): string {
   const [, year, monthNumber] = /^(\d{4})-(\d\d)$/.exec(iso) ?? [];
   const month = monthName(monthNumber);
   return year === undefined || month === undefined ? iso : text.month({ month, year });
+}
+
+/** A week, a month, or another stretch as it is written. @example periodText("2026-W48") // "week of 23 Nov 2026" */
+export function periodText(period: string): string {
+  const [, year, week] = /^(\d{4})-W(\d\d)$/.exec(period) ?? [];
+  if (year === undefined) return monthText(period);
+  const monday = mondayOf({ year: Number(year), week: Number(week) });
+  return text.weekOf({ day: dayText(isoDay(monday)) });
 }

@@ -1,7 +1,7 @@
 import * as text from "../../sentences/made/faces-page";
 import type { FaceAnswer, FaceName } from "../../wire/faces";
 import { drawnWords } from "../charts/drawn-list";
-import { countText, percentText } from "../controls/count-words";
+import { amountText, countText, percentText } from "../controls/count-words";
 import { dayText } from "../controls/day-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
@@ -39,7 +39,7 @@ export function facePart({ call, status }: SidebarContext, face: FaceName): HTML
         ? paragraph(text.nothing())
         : face === "places"
           ? placesList(rows)
-          : longList(inTurn(face, rows), (row) => faceItem(answer, row, FIRST[face]));
+          : longList(inTurn(face, rows), (row) => faceItem(answer, row, face));
     body.replaceChildren(paragraph(text.reading({ face })), list, ...notes(remark));
   });
   const part = disclosure({
@@ -64,8 +64,10 @@ function inTurn(face: FaceName, rows: FaceAnswer["rows"]): FaceAnswer["rows"] {
 }
 
 /** A row: its name with what counts most, and below it all else that is known and not 0. */
-function faceItem({ columns }: FaceAnswer, row: FaceRow, first: readonly number[]): HTMLElement {
-  const shown = (at: number) => valueText(row[at] ?? null, columns[at]?.kind ?? "text");
+function faceItem({ columns }: FaceAnswer, row: FaceRow, face: keyof typeof FIRST): HTMLElement {
+  const first = FIRST[face];
+  const shown = (at: number) =>
+    valueText(row[at] ?? null, columns[at]?.kind ?? "text", face === "germination");
   const named = (at: number) => text.fact({ name: columns[at]?.name ?? "", value: shown(at) });
   // An amount and its unit belong together; others are told apart by their names.
   const isAmount =
@@ -82,11 +84,15 @@ function faceItem({ columns }: FaceAnswer, row: FaceRow, first: readonly number[
   );
 }
 
-function valueText(value: FaceRow[number], kind: FaceAnswer["columns"][number]["kind"]): string {
+function valueText(
+  value: FaceRow[number],
+  kind: FaceAnswer["columns"][number]["kind"],
+  isDays: boolean,
+): string {
   if (value === null) return "";
   if (typeof value === "string") return kind === "day" ? dayText(value) : value;
   if (kind === "share") return percentText(value);
-  return kind === "count"
-    ? countText(value)
-    : String(Number.isInteger(value) ? value : value.toFixed(2));
+  if (kind === "count") return countText(value);
+  // Of days that are reckoned nobody wants more than halves.
+  return isDays ? String(Math.round(value * 2) / 2) : amountText(value);
 }

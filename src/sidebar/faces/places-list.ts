@@ -1,8 +1,10 @@
 import * as text from "../../sentences/made/faces-page";
 import type { FaceAnswer } from "../../wire/faces";
+import { capital } from "../../wording/capital";
 import { drawnItem } from "../charts/drawn-list";
 import { hoursBar } from "../charts/hours-bar";
 import { countText } from "../controls/count-words";
+import { periodText } from "../controls/day-words";
 import { element } from "../controls/element";
 import { group } from "../controls/group";
 import { longList } from "../controls/long-list";
@@ -27,7 +29,7 @@ export function placesList(weeks: readonly Week[]): HTMLElement {
     return group({
       title: userText(name),
       tally:
-        `${isOver ? text.tooFull() : ""} ${text.fullest({ plants: weekWords(fullest), week: String(fullest[1]) })}`.trim(),
+        `${isOver ? text.tooFull() : ""} ${text.fullest({ plants: weekWords(fullest), week: periodText(String(fullest[1])) })}`.trim(),
       open: isOver,
       content: () =>
         element(
@@ -35,7 +37,7 @@ export function placesList(weeks: readonly Week[]): HTMLElement {
           {},
           longList(own, (week) =>
             drawnItem({
-              name: String(week[1]),
+              name: capital(periodText(String(week[1]))),
               value: weekWords(week),
               drawing: hoursBar(plantsIn(week), Number(week[3] ?? 0), most),
               below: [],

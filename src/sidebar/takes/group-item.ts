@@ -22,7 +22,7 @@ export function groupItem(row: TakesRow, called: Called): HTMLElement {
   });
 }
 
-/** A take rate with its range. @example rangeWords({ rate: 0.784, from: 0.69, to: 0.854 }) // "78 %, range 69 % to 85 %" */
+/** A take rate with its range. @example rangeWords({ rate: 0.784, from: 0.69, to: 0.854 }) // "78\u00a0%, range 69\u00a0% to 85\u00a0%" */
 export function rangeWords({ rate, from, to }: TakesRow): string {
   if (rate === null) return text.notCountedYet();
   if (from === null || to === null) return text.rate({ rate });

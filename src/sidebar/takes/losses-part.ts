@@ -6,7 +6,7 @@ import { drawnItem, drawnList } from "../charts/drawn-list";
 import { rangeTrack } from "../charts/range-track";
 import { tableBehind } from "../charts/table-behind";
 import { choice } from "../controls/choice";
-import { countText, shareText } from "../controls/count-words";
+import { amountText, countText, shareText } from "../controls/count-words";
 import { disclosure } from "../controls/disclosure";
 import { element } from "../controls/element";
 import { field } from "../controls/field";
@@ -89,7 +89,7 @@ function drawn(answer: LossesAnswer, called: Called): Node[] {
             isByReason ? fateWords(row) : rowWords(row),
             countText(row.plants),
             shareText(row.ofStarted),
-            ...(hasCosts ? [row.cost?.toFixed(2) ?? ""] : []),
+            ...(hasCosts ? [row.cost === null ? "" : amountText(row.cost)] : []),
           ]),
         ),
     }),
@@ -143,7 +143,7 @@ function group(
       name: userText(words),
       value,
       drawing: rangeTrack({ from, likely: from, to, most, mark: "tick", label: value }),
-      below: hasCosts && row.cost ? [quiet(text.cost({ cost: row.cost.toFixed(2) }))] : [],
+      below: hasCosts && row.cost ? [quiet(text.cost({ cost: amountText(row.cost) }))] : [],
     });
   });
   return element(

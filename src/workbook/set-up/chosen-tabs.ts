@@ -26,7 +26,7 @@ export const DAYS_NEEDED = 30;
 const WEEKS_A_PLACE = 30;
 const ROWS_A_GROUP = 12;
 
-const MONEY = "0.00";
+const MONEY = "#,##0.00";
 const PERCENT = "0.0%";
 
 /** The tabs that are made on choice and are there, or are wanted now. */
@@ -93,8 +93,8 @@ export function chosenTabs(now: RecordsNow, wanted: readonly ChosenTab[]): reado
       return {
         name: OWN_TABS.places,
         formula: formulaCall("PLACE_LOAD", [records, timetable, wholeTab(places), asOf, columns]),
-        widths: [130, 90, 70, 70, 70],
-        formats: {},
+        widths: [130, 90, 70, 70, 70, 100],
+        formats: { 5: DAY_FORMAT },
         answered: WEEKS_A_PLACE * (places.getLastRow() + 1),
       };
     },

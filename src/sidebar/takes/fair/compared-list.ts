@@ -41,7 +41,7 @@ export function comparedList(answer: CompareAnswer, called: Called): Node[] {
 /**
  * Which groups stand apart from the rest, and that too few batches tell of the others.
  *
- * @example comparedSentence([{ group: "Kesto", evened: 0.67, taken: 67, grafted: 100, reading: "below" }], (name) => name) // `Evened, ${ratedWords({ name: isolated("Kesto"), takeRate: 0.67 })} is below the rest. All together took 67 %.`
+ * @example comparedSentence([{ group: "Kesto", evened: 0.67, taken: 67, grafted: 100, reading: "below" }], (name) => name) // `Evened, ${ratedWords({ name: isolated("Kesto"), takeRate: 0.67 })} is below the rest. All together took 67\u00a0%.`
  */
 export function comparedSentence(rows: readonly ComparedRow[], called: Called): string {
   const on = (reading: ComparedRow["reading"]) => rows.filter((row) => row.reading === reading);

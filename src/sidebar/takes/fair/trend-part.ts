@@ -5,6 +5,7 @@ import { periodWords } from "../../../wording/takes";
 import { scaleLine } from "../../charts/drawn-list";
 import { tableBehind } from "../../charts/table-behind";
 import { countText, shareText } from "../../controls/count-words";
+import { periodText } from "../../controls/day-words";
 import { paragraph, quiet } from "../../controls/paragraph";
 import { isSignal, readingWords } from "../take-words";
 import { trendChart } from "./trend-chart";
@@ -33,7 +34,7 @@ export function trendPart(trend: readonly TrendRow[]): Node[] {
  * How the last period stands, and which before it were out of the ordinary.
  *
  * @param counted the periods with a rate, the last one last
- * @example trendSentence([{ period: "2026-10", isOpen: true, rate: 0.68, usual: 0.73, reading: "usual" }]) // "2026-10, still open: 68 % took, 73 % is usual. Nothing out of the ordinary."
+ * @example trendSentence([{ period: "2026-10", isOpen: true, rate: 0.68, usual: 0.73, reading: "usual" }]) // "Oct 2026, still open: 68\u00a0% took, 73\u00a0% is usual. Nothing out of the ordinary."
  */
 export function trendSentence(counted: readonly TrendRow[]): string {
   const last = counted[counted.length - 1];
@@ -42,12 +43,12 @@ export function trendSentence(counted: readonly TrendRow[]): string {
     ? text.trendReads({ reading: readingWords(last) })
     : text.trendOrdinary();
   const { rate, usual } = last;
-  const now = text.trend({ period: periodWords(last), rate, usual, judged });
+  const now = text.trend({ period: named(last), rate, usual, judged });
   const others = counted.slice(0, -1).filter(isSignal);
   if (others.length === 0) return now;
   const periods = others.slice(-MOST_NAMED).map((row) =>
     text.periodNamed({
-      period: periodWords(row),
+      period: named(row),
       reading: readingWords(row),
       rate: row.rate ?? 0,
     }),
@@ -56,9 +57,14 @@ export function trendSentence(counted: readonly TrendRow[]): string {
   return `${now} ${before({ periods })}`;
 }
 
+/** A period as a person says it. */
+function named({ period, isOpen }: TrendRow): string {
+  return periodWords({ period: periodText(period), isOpen });
+}
+
 /** What stands at an end of the chart. */
 function endWords(row: TrendRow | undefined): string {
-  return row === undefined ? "" : periodWords(row);
+  return row === undefined ? "" : named(row);
 }
 
 function trendTable(trend: readonly TrendRow[]): HTMLElement {
@@ -76,7 +82,7 @@ function trendTable(trend: readonly TrendRow[]): HTMLElement {
     ],
     rows: () =>
       trend.map((row) => [
-        periodWords(row),
+        named(row),
         row.grafted === null ? "" : countText(row.grafted),
         ...[row.rate, row.usual, row.low, row.high].map(shareText),
         row.rate === null && row.isOpen ? text.notCountedYet() : readingWords(row),
