@@ -64,6 +64,9 @@ const CHOSEN: ReadonlySet<string> = new Set(CHOSEN_TABS);
 /**
  * Makes the tab that leads to all of ours, before the due list: what each answers, and where the page has it. One
  * that can be chosen and is not there is named all the same.
+ *
+ * None of the others is hidden to make the row of tabs shorter: whether a link of a cell opens a tab that is hidden is
+ * said nowhere that was looked in (documentation, public pages and issues), and a link that leads nowhere is worse.
  */
 export function makeOverview(workbook: Workbook): void {
   const rows = FACES.flatMap(({ tab, section, group }): TabCell[][] => {
