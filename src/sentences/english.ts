@@ -1731,7 +1731,7 @@ read. Without FILE an invented nursery is opened.
     nearAlike: "Nearly the same as {name} ({others, plural, one {# batch} other {# batches}})",
     nearAlikeHappens:
       "Each counts as a name of its own, this one for {batches, plural, one {# batch} other {# batches}}",
-    nearAlikeToDo: "If they are one, spell them alike",
+    nearAlikeToDo: "If they are one, say so in Set up, or spell them alike",
     nearlySameName: 'Nearly the same name as "{name}" in row {firstRow}',
     noBatchColumn: "No column is read as Batch",
     noBatchColumnHappens: 'Batches are called by their rows, the first "{called}"',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import * as text from "../../src/sentences/made/check";
 import { noTab } from "../../src/sentences/made/set-up";
+import { columnNoHeader } from "../../src/sentences/made/troubles";
 import { ordersRemarks } from "../../src/wording/order-tables";
 import { workRemarks } from "../../src/wording/work-remarks";
 import { refusalText } from "../support/refusal";
@@ -32,6 +33,21 @@ it("the tab that a trouble is about is shown, and one that is gone is named", ()
   expect(nursery.refusal("sidebarSelect", { ...show, tab: "Gone" })).toBe(noTab({ tab: "Gone" }));
   const { selected } = nursery.ask("sidebarSelect", { row: 3, column: "" });
   expect(selected).toBe("Records!A3");
+});
+
+// "Column 8" had to be counted out, in a sheet whose columns have letters.
+it("a column of the records without a header is called by its letter", () => {
+  const rows = ["tall", "few", "", "tall"].map((note, at) => [
+    ...[`B${at}`, "2026-10-24", 100 + at, note],
+  ]);
+  const nursery = openNursery([
+    tab("Records", [["Batch", "Grafted on", "Grafts made", ""], ...rows]),
+  ]);
+  const listed = nursery.ready().ask("sidebarCheck", null).rows;
+  const trouble = columnNoHeader({ found: "D", holds: "text" });
+  expect(listed).toContainEqual(
+    expect.objectContaining({ code: "column-left", column: "", found: "D", trouble }),
+  );
 });
 
 describe("what can't be read of the crew", () => {

@@ -156,7 +156,7 @@ export const nearAlike = (d: { readonly name: string | number; readonly others: 
 
 export const nearAlikeHappens = (d: { readonly batches: number }): string => "Each counts as a name of its own, this one for " + plural(d.batches, { one: count(d.batches) + " batch", other: count(d.batches) + " batches" });
 
-export const nearAlikeToDo = (): string => "If they are one, spell them alike";
+export const nearAlikeToDo = (): string => "If they are one, say so in Set up, or spell them alike";
 
 export const nearlySameName = (d: { readonly name: string | number; readonly firstRow: string | number }): string => "Nearly the same name as \"" + d.name + "\" in row " + d.firstRow;
 

@@ -13,7 +13,7 @@ import { placeLink, rowLinks } from "./row-links";
  * cells that it is about.
  */
 export function troubleItem(context: SidebarContext, row: CheckRow): HTMLElement {
-  const { trouble, found, whatHappens, whatToDo, rows, plants, column, tab } = row;
+  const { code, trouble, found, whatHappens, whatToDo, rows, plants, column, tab } = row;
   const line = (label: string, ...words: readonly Child[]) =>
     element("div", {}, element("b", {}, label), " ", ...words);
   const size =
@@ -33,7 +33,10 @@ export function troubleItem(context: SidebarContext, row: CheckRow): HTMLElement
       "div",
       { class: "trouble-words" },
       element("div", {}, element("strong", {}, wholeText(trouble))),
-      isNowhere && tab === null ? line(text.where(), text.wholeTable()) : null,
+      // A column without a header is found by its letter.
+      isNowhere && tab === null && code !== "column-left"
+        ? line(text.where(), text.wholeTable())
+        : null,
       found === "" ? null : line(text.found(), wholeText(found)),
       size === null ? null : line(text.howMany(), size),
       line(text.whatHappens(), wholeText(whatHappens)),

@@ -19,7 +19,7 @@ import type {
 import { capital } from "../../wording/capital";
 import { entryWords, tallySentence } from "../../wording/check";
 import { faultSentence, timetableLoss } from "../../wording/timetable";
-import { cellName } from "../host/cell-name";
+import { cellName, columnLetters } from "../host/cell-name";
 import { gridTab } from "../host/grid-tabs";
 import { type RecordsNow, recordsNow } from "../reading/records-tab";
 import { untoldFormulas } from "../reading/untold-formulas";
@@ -48,8 +48,8 @@ export function checkAnswer(): CheckAnswer {
   };
 }
 
-function rowOf(entry: TroubleEntry): CheckRow {
-  const { troubles, plants } = entry;
+function rowOf({ troubles: found, plants }: TroubleEntry): CheckRow {
+  const troubles = found.map(asInSheet);
   const rows = [...new Set(troubles.flatMap(({ row }) => row ?? []))];
   const first = troubles[0] as Trouble;
   return {
@@ -58,8 +58,14 @@ function rowOf(entry: TroubleEntry): CheckRow {
     tab: null,
     plants,
     isReading: costOf(first) === COST.reading,
-    ...entryWords(entry),
+    ...entryWords({ troubles, plants }),
   };
+}
+
+/** A column without a header is called by its letter: the records begin in the sheet's first column. */
+function asInSheet(one: Trouble): Trouble {
+  if (one.code !== "column-left" || one.column !== "") return one;
+  return { ...one, found: columnLetters(Number(one.found)) };
 }
 
 /** It stands in no cell of the records, so that no cell is offered. */
