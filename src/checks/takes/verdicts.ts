@@ -26,7 +26,9 @@ export interface VerdictTally {
 }
 
 const HEADER = ["Batch", "Variety", "Grafter", "Nursery", "Grafted on", "Grafts made", "Takes"];
-const STEP_NAMES = builtInTimetable().methods.flatMap(({ steps }) => steps.map(({ name }) => name));
+export const STEP_NAMES = builtInTimetable().methods.flatMap(({ steps }) =>
+  steps.map(({ name }) => name),
+);
 
 /** Counts what TAKE_COMPARED reads in invented nurseries. Shares are 0 to 1. */
 export function verdictsOn(
