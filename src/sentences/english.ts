@@ -1407,7 +1407,7 @@ read. Without FILE an invented nursery is opened.
     notCause: "What goes with takes may not be their cause. What else changed at the same time?",
     notCountedYet: "{batches, plural, one {# batch is} other {# batches are}} not counted yet.",
     oneBatchEach:
-      "With one batch a group we can't tell how much batches vary. The real range may be wider.",
+      "With one batch a group we can't tell how much batches vary. The range allows for what is usual.",
     peopleNotNamed: "People are not named here. To compare them fairly, use TAKE_COMPARED.",
     periodOpen: "{period}, still open",
     reasonAlone: "goes with takes",
@@ -1422,6 +1422,7 @@ read. Without FILE an invented nursery is opened.
     trendHigh: "high",
     trendLow: "low",
     trendUsual: "usual",
+    usualBatch: "A batch of {grafted, count} mostly takes {low, share} to {high, share}.",
   },
 
   takesPage: {
@@ -1505,7 +1506,7 @@ read. Without FILE an invented nursery is opened.
 
   takeSummaryHelp: {
     answers:
-      "One row per group: batches, grafted, taken, take rate with its range, and how much more batches differ than chance makes them.",
+      "One row per group: batches, grafted, taken, take rate with its range, how many times more than chance batches of its usual size vary, and what such a batch mostly takes.",
     by: 'A column of the table, or several joined with "+".',
     level: "How sure ranges should be: 0.8 means right in about 8 of 10.",
     sentence:

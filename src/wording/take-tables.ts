@@ -27,14 +27,14 @@ import {
 } from "./takes";
 
 /** Take rates by group: a row a group, with what its rate leaves out. */
-export function summaryTable({ by, groups, spread, remarks }: SummedTakes): Answer {
+export function summaryTable({ by, groups, remarks }: SummedTakes): Answer {
   return tableOf({
     own: by.map(({ name }) => name),
     columns: SUMMARY_COLUMNS,
     headers: headers(),
     rows: groups.map((one) => ({
       own: one.group.map(groupText),
-      cells: { ...one, spread, remarks: takesRemarks(one.remarks, "cell") },
+      cells: { ...one, remarks: takesRemarks(one.remarks, "cell") },
     })),
     remark: takesRemarks(remarks, "cell"),
   });

@@ -9,6 +9,7 @@ const REMARKS: SentencesOf<TakesRemark> = {
   "more-taken-than-grafted": text.moreTakenThanGrafted,
   "no-grafting-day": text.noGraftingDay,
   "one-batch-each": text.oneBatchEach,
+  "usual-batch": text.usualBatch,
   "not-cause": text.notCause,
   "people-not-named": text.peopleNotNamed,
 };

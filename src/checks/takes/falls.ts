@@ -64,7 +64,11 @@ function batchesOf(kind: FallKind, seed: number, fall: number): readonly UnevenB
     const share = month >= quietMonths ? before - fall : before;
     const grafted = sizeOf(chance, kind.sizes);
     return {
-      ...{ group: 0, variety: 0, tape: "white roll", share, grafted },
+      group: 0,
+      variety: 0,
+      tape: "white roll",
+      share,
+      grafted,
       graftedOn: monthStart(month) + Math.floor(part * 28),
       taken: takenOf(chance, { grafted, share, correlation: kind.correlation }),
     } as const;

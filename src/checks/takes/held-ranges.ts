@@ -37,7 +37,9 @@ export function comparedHeld(kind: UnevenTakes, seeds: Seeds): HeldTally {
   return tallied(kind, seeds, (batches) => {
     const { groups } = comparedTakes({
       records: recordsOf(batches),
-      ...{ by: "Grafter", evenFor: "Variety", level: LEVEL },
+      by: "Grafter",
+      evenFor: "Variety",
+      level: LEVEL,
     });
     const overall = weighedShare(batches);
     const rateOf = new Map<number, number>();

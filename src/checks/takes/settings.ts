@@ -1,5 +1,4 @@
 import { isTenth, partAsked } from "../part-asked";
-import type { UnevenTakes } from "./uneven-takes";
 
 /**
  * What the nurseries with batches of uneven sizes are made of. Every figure is our choice of what is
@@ -74,8 +73,14 @@ export function slack(words: readonly string[], share: number, of: number): numb
   return isTenth(words) ? 2 * Math.sqrt((share * (1 - share)) / of) : 0;
 }
 
+export interface Setting {
+  /** Fewest and most grafts of a batch. */
+  readonly sizes: readonly [number, number];
+  readonly correlation: number;
+}
+
 /** Nurseries of the table: of each size and correlation one. */
-export function eachSetting(): readonly Pick<UnevenTakes, "sizes" | "correlation">[] {
+export function eachSetting(): readonly Setting[] {
   return SETTINGS.sizes.flatMap((sizes) =>
     SETTINGS.correlations.map((correlation) => ({ sizes, correlation })),
   );

@@ -16,7 +16,10 @@ const named = ({ sizes, correlation }: Pick<UnevenTakes, "sizes" | "correlation"
 export const summedLines: UnevenLines = (seeds, words) => {
   console.log("\nTAKE_SUMMARY, groups differ: ranges of 95 that hold");
   return heldLines({
-    ...{ seeds, words, groupings: SETTINGS.summed, called: "summed" },
+    seeds,
+    words,
+    groupings: SETTINGS.summed,
+    called: "summed",
     heldOf: (kind) => summedHeld({ ...kind, varieties: 1, differ: SETTINGS.groupsDiffer }, seeds),
   });
 };
@@ -27,7 +30,10 @@ export const comparedLines: UnevenLines = (seeds, words) =>
     const who = differ === 0 ? "nobody differs" : "groups differ";
     console.log(`\nTAKE_COMPARED evened for Variety, ${who}: ranges of 95 that hold`);
     return heldLines({
-      ...{ seeds, words, groupings: SETTINGS.compared, called: `compared, ${who}` },
+      seeds,
+      words,
+      groupings: SETTINGS.compared,
+      called: `compared, ${who}`,
       heldOf: (kind) => comparedHeld({ ...kind, varieties: SETTINGS.varieties, differ }, seeds),
     });
   });
@@ -84,11 +90,9 @@ export const linkLines: UnevenLines = (seeds, words) => {
       const most = GOALS.mostFalseLinks + slack(words, GOALS.mostFalseLinks, seeds.count);
       const least = GOALS.leastTapeFound - slack(words, GOALS.leastTapeFound, seeds.count);
       return [
-        ...(nothing.anyFalse > most
-          ? [`false links ${line.trim()}:${percent(nothing.anyFalse)}`]
-          : []),
-        ...(tape.tape < least ? [`tape ${line.trim()}:${percent(tape.tape)}`] : []),
-      ];
+        nothing.anyFalse > most ? [`false links ${line.trim()}:${percent(nothing.anyFalse)}`] : [],
+        tape.tape < least ? [`tape ${line.trim()}:${percent(tape.tape)}`] : [],
+      ].flat();
     }),
   );
 };
@@ -117,9 +121,9 @@ export const fallLines: UnevenLines = (seeds, words) => {
           GOALS.mostFalseSignals +
           (isTenth(words) ? 2 * Math.sqrt(GOALS.mostFalseSignals / seeds.count) : 0);
         return [
-          ...(tally.seen < least ? [`falls seen ${line.trim()}:${percent(tally.seen)}`] : []),
-          ...(tally.falseFalls > most ? [`false falls ${line.trim()}: ${tally.falseFalls}`] : []),
-        ];
+          tally.seen < least ? [`falls seen ${line.trim()}:${percent(tally.seen)}`] : [],
+          tally.falseFalls > most ? [`false falls ${line.trim()}: ${tally.falseFalls}`] : [],
+        ].flat();
       }),
     ),
   );

@@ -47,11 +47,14 @@ export function unevenTakes(kind: UnevenTakes, seed: number): readonly UnevenBat
       const share = 1 / (1 + Math.exp(-(tape + own + (varieties[variety] as number))));
       const grafted = sizeOf(chance, kind.sizes);
       return {
-        ...{ group, variety, tape: poor ? "blue roll" : "white roll" },
+        group,
+        variety,
+        tape: poor ? "blue roll" : "white roll",
         graftedOn: FIRST_DAY + chance.whole(0, SETTINGS.days - 1),
-        ...{ grafted, taken: takenOf(chance, { grafted, share, correlation: kind.correlation }) },
+        grafted,
+        taken: takenOf(chance, { grafted, share, correlation: kind.correlation }),
         share,
-      } as const;
+      };
     });
   });
   return batches.sort((a, b) => a.graftedOn - b.graftedOn);
@@ -93,9 +96,15 @@ const HEADER = ["Batch", "Variety", "Grafter", "Nursery", "Grafted on", "Grafts 
 /** The batches as a sheet that was read. Tape and shade are columns of the nursery's own. */
 export function recordsOf(batches: readonly UnevenBatch[]): Records {
   const rows = batches.map((batch, index) => [
-    ...[`B-${index}`, `Variety ${batch.variety}`, groupName(batch.group), "the only one"],
-    ...[{ day: batch.graftedOn as CivilDay }, batch.grafted, batch.taken],
-    ...[batch.tape, index % 3 === 0 ? "light" : "deep"],
+    `B-${index}`,
+    `Variety ${batch.variety}`,
+    groupName(batch.group),
+    "the only one",
+    { day: batch.graftedOn as CivilDay },
+    batch.grafted,
+    batch.taken,
+    batch.tape,
+    index % 3 === 0 ? "light" : "deep",
   ]);
   return readRecords(gridOf([[...HEADER, "Tape", "Shade"], ...rows]), {
     stepNames: STEP_NAMES,

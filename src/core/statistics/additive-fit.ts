@@ -1,5 +1,5 @@
 import { madeOnce } from "../made-once";
-import type { FittedBatch } from "./batch-correlation";
+import { type FittedBatch, spreadOf } from "./batch-correlation";
 import type { ComparedBatch } from "./evened-groups";
 import { logisticFit } from "./logistic-fit";
 import type { LogisticRow } from "./logistic-row";
@@ -29,16 +29,18 @@ export function tellingBatches(batches: readonly ComparedBatch[]): readonly Comp
 /**
  * Each batch beside what its group and its stratum, added up in log odds, make expected of it.
  *
- * @param telling see tellingBatches
+ * @param telling     see tellingBatches
+ * @param correlation of the plants of a batch, by which batches weigh what they say
  *
- * Method: logistic fit of groups and strata, see logistic-fit.ts, with a ridge too weak to be seen;
- *   a batch's leverage is the part of its own weight in the variance of its fit.
- * Source: Pregibon, D. (1981). Logistic regression diagnostics. Ann. Statist. 9, 705-724 (leverage;
+ * Method: logistic fit of groups and strata, see logistic-fit.ts, with a ridge too weak to be seen and
+ *   Williams' weights; a batch's leverage is the part of its own weight in the variance of its fit.
+ * Source: Williams, D. A. (1982). Appl. Statist. 31, 144-148, model II; Pregibon, D. (1981). Logistic regression diagnostics. Ann. Statist. 9, 705-724 (leverage;
  *   citation looked up).
  */
 export function additiveFit(
   telling: readonly ComparedBatch[],
   groupCount: number,
+  correlation: number,
 ): readonly FittedBatch[] {
   const baseOf = new Map([...new Set(telling.map(({ stratum }) => stratum))].map((s, i) => [s, i]));
   const fitted = groupCount <= MOST_GROUPS;
@@ -53,8 +55,9 @@ export function additiveFit(
       // The first group is what the others are told by.
       columns: fitted && batch.group > 0 ? [batch.group - 1] : [],
     }));
-    cell.taken += batch.taken;
-    cell.grafted += batch.grafted;
+    const weight = 1 / spreadOf(batch.grafted, correlation);
+    cell.taken += weight * batch.taken;
+    cell.grafted += weight * batch.grafted;
   }
   const rows = [...cells.values()];
   const columns = fitted ? Math.max(0, groupCount - 1) : 0;
@@ -72,7 +75,7 @@ export function additiveFit(
       taken: batch.taken,
       grafted: batch.grafted,
       share,
-      leverage: Math.min(1, batch.grafted * perPlant),
+      leverage: Math.min(1, (batch.grafted * perPlant) / spreadOf(batch.grafted, correlation)),
     };
   });
 }

@@ -15,7 +15,8 @@ export interface EvenedGroup {
   readonly taken: number;
   /** Takes that the group would have at the rates of its strata, all groups together. */
   readonly expected: number;
-  /** Variance of taken − expected, widened by how much batches differ. */
+  /** Variance of taken − expected, by chance alone and widened by how much batches differ. */
+  readonly byChance: number;
   readonly variance: number;
   /** Batches in strata that other groups have too. */
   readonly comparable: number;
@@ -46,6 +47,7 @@ export function evenedGroups(
     grafted: 0,
     taken: 0,
     expected: 0,
+    byChance: 0,
     variance: 0,
     comparable: 0,
     others: 0,
@@ -69,8 +71,10 @@ export function evenedGroups(
       }
       group.comparable += cell.batches;
       group.others += total.batches - cell.batches;
-      group.variance +=
-        perPlant * ((1 - part) ** 2 * cell.spread + part ** 2 * (total.spread - cell.spread));
+      const widened = (own: number, all: number) =>
+        perPlant * ((1 - part) ** 2 * own + part ** 2 * (all - own));
+      group.byChance += widened(cell.grafted, total.grafted);
+      group.variance += widened(cell.spread, total.spread);
     }
   }
   return groups;

@@ -1,9 +1,17 @@
-import { totalOf } from "../mathematics";
 import { additiveFit, tellingBatches } from "./additive-fit";
-import { batchCorrelation, spreadOf } from "./batch-correlation";
+import {
+  type BatchCorrelation,
+  batchCorrelation,
+  chanceBeyond,
+  type FittedBatch,
+  ROUNDS,
+  reachUnder,
+  spreadOf,
+  USUAL_CORRELATION,
+} from "./batch-correlation";
 import { raisedForMany } from "./benjamini-hochberg";
 import { type ComparedBatch, type EvenedGroup, evenedGroups } from "./evened-groups";
-import { beyondT, reachOfT } from "./t-and-f-tails";
+import { evenedRates } from "./evened-rates";
 import { tamedBatches } from "./tamed-batches";
 import { type ShareInterval, scoreInterval } from "./wilson-interval";
 
@@ -50,24 +58,29 @@ export function fairComparison(
   groupCount: number,
   level: number,
 ): readonly ComparedGroup[] {
-  const spread = batchCorrelation(additiveFit(tellingBatches(batches), groupCount));
+  const telling = tellingBatches(batches);
+  const { spread, fit } = settledFit(telling, groupCount);
   const evened = evenedGroups(batches, groupCount, (grafted) =>
     spreadOf(grafted, spread.correlation),
   );
-  const grafted = totalOf(batches.map(({ grafted }) => grafted));
-  const overall = totalOf(batches.map(({ taken }) => taken)) / grafted;
-  const reach = reachOfT(level, spread.degreesOfFreedom);
-  const sides = sidesTaken(batches, evened, (1 - level) * PART_USED);
+  const fittedTo = new Map(telling.map((batch, index) => [batch, fit[index] as FittedBatch]));
+  const rates = evenedRates(
+    batches.map((batch) => ({ ...batch, share: fittedTo.get(batch)?.share ?? null })),
+    evened,
+    spread.correlation,
+  );
+  const sides = sidesTaken(batches, evened, { spread, falsely: (1 - level) * PART_USED });
   return evened.map((group, index) => {
-    const { taken, expected, variance } = group;
-    if (!(variance > 0)) {
+    const rate = rates[index] ?? null;
+    if (rate === null || !(group.variance > 0)) {
       return { ...group, evenedRate: null, range: null, reading: "too few" as const };
     }
-    // A group far above rests on strata with low rates: more than all can't take.
-    const evenedRate = Math.min(1, (taken / expected) * overall);
-    // As many plants as would leave the overall rate as uncertain as the comparison is.
-    const plants = (overall * (1 - overall)) / (variance * (overall / expected) ** 2);
-    const range = scoreInterval({ share: evenedRate, trials: plants, reach });
+    const { evenedRate } = rate;
+    const range = scoreInterval({
+      share: evenedRate,
+      trials: rate.trials,
+      reach: reachUnder(level, rate, spread),
+    });
     const side = sides[index] ?? null;
     const wide = side === null || (range.high - range.low) / 2 > WIDEST_TO_TELL;
     const reading =
@@ -76,15 +89,26 @@ export function fairComparison(
   });
 }
 
+/** The fit and the correlation of which each follows from the other. */
+function settledFit(telling: readonly ComparedBatch[], groupCount: number) {
+  let correlation = USUAL_CORRELATION;
+  for (let round = 1; ; round += 1) {
+    const fit = additiveFit(telling, groupCount, correlation);
+    const spread = batchCorrelation(fit);
+    if (round === ROUNDS) return { fit, spread };
+    correlation = spread.correlation;
+  }
+}
+
 type Side = "above" | "below" | "neither";
 
 /** For each group the side on which it clearly lies; null where there are too few batches to ask. */
 function sidesTaken(
   batches: readonly ComparedBatch[],
   asTheyStand: readonly EvenedGroup[],
-  falsely: number,
+  { spread: untamed, falsely }: { readonly spread: BatchCorrelation; readonly falsely: number },
 ): readonly (Side | null)[] {
-  const tamed = tamedBatches(batches, asTheyStand.length);
+  const tamed = tamedBatches(batches, asTheyStand.length, untamed.correlation);
   const { spread } = tamed;
   const groups = evenedGroups(tamed.batches, asTheyStand.length, (grafted) =>
     spreadOf(grafted, spread.correlation),
@@ -92,9 +116,9 @@ function sidesTaken(
   const tested = groups.flatMap((group, at) => (canBeTested(group) ? [at] : []));
   const chances = raisedForMany(
     tested.map((at) => {
-      const { taken, expected, variance } = groups[at] as EvenedGroup;
-      const errors = (taken - expected) / Math.sqrt(variance * tamed.widening);
-      return beyondT(errors, spread.degreesOfFreedom);
+      const { taken, expected, ...variances } = groups[at] as EvenedGroup;
+      const errors = (taken - expected) / Math.sqrt(tamed.widening);
+      return chanceBeyond(errors, variances, spread);
     }),
   );
   const sides: (Side | null)[] = groups.map(() => null);

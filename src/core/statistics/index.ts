@@ -1,6 +1,5 @@
 /** Intervals, fits and distributions, by name of the concept. */
 
-export { batchSpread, type CountedBatch } from "./batch-spread";
 export { betaBinomialChanceOfAtLeast, betaBinomialRange } from "./beta-binomial";
 export { betaOfMoments, product, type ShareMoments, WHOLE } from "./beta-moments";
 export { learnedLength, type RecordedLengths } from "./censored-lengths";
@@ -12,6 +11,7 @@ export { type WeighedPrior, withLateTail } from "./late-tail";
 export { nearestEnds } from "./nearest-ends";
 export { numberBands } from "./number-bands";
 export { plainQuantile } from "./plain-quantile";
+export { type CountedBatch, pooledShares } from "./pooled-shares";
 export { type ChartReading, proportionChart } from "./proportion-chart";
 export { chanceOfRange } from "./range-by-chance";
 export { type ReasonColumn, type ReasonResult, reasonsFit } from "./reasons-fit";
@@ -19,4 +19,4 @@ export { type KeptCount, shareCounts } from "./share-counts";
 export { type SharePosterior, sharePosterior } from "./share-posterior";
 export { newBatchShare, SPREAD_OF_A_NEW_BATCH } from "./share-prior";
 export { longerThan, type StepLength, type StepWindow, windowLength } from "./step-length";
-export { wilsonInterval } from "./wilson-interval";
+export { type ShareInterval, wilsonInterval } from "./wilson-interval";

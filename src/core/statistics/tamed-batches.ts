@@ -1,5 +1,10 @@
 import { additiveFit, tellingBatches } from "./additive-fit";
-import { type BatchCorrelation, batchCorrelation, spreadOf } from "./batch-correlation";
+import {
+  type BatchCorrelation,
+  batchCorrelation,
+  type FittedBatch,
+  spreadOf,
+} from "./batch-correlation";
 import type { ComparedBatch } from "./evened-groups";
 
 export interface TamedBatches {
@@ -19,31 +24,36 @@ const ROUNDS = 6;
  * Batches of which none counts by more than it plausibly says of its group: a batch that died for
  * a reason of its own would else speak louder of a grafter than ten that went as usual.
  *
+ * @param correlation by which batches weigh in the fit
+ *
  * Counts far from what group and stratum make expected are moved to the bound; the others stay.
  *
  * Method: Huber's winsorised residuals with a common scale, and his widening of the variance by
  *   the share of batches left as they are.
  * Source: Huber, P. J. (1981). Robust Statistics, Wiley, ch. 7 (citation from memory).
  */
-export function tamedBatches(batches: readonly ComparedBatch[], groupCount: number): TamedBatches {
+export function tamedBatches(
+  batches: readonly ComparedBatch[],
+  groupCount: number,
+  correlation: number,
+): TamedBatches {
   const telling = tellingBatches(batches);
+  const fitOf = (some: readonly ComparedBatch[]) => additiveFit(some, groupCount, correlation);
   let tamed = telling;
-  for (let round = 0; round < ROUNDS; round += 1) tamed = tamedOnce(telling, tamed, groupCount);
+  for (let round = 0; round < ROUNDS; round += 1) tamed = tamedOnce(telling, fitOf(tamed));
   const moved = tamed.filter((batch, index) => batch !== telling[index]).length;
   const byOriginal = new Map(telling.map((batch, index) => [batch, tamed[index] as ComparedBatch]));
   return {
     batches: batches.map((batch) => byOriginal.get(batch) ?? batch),
-    spread: batchCorrelation(additiveFit(tamed, groupCount)),
+    spread: batchCorrelation(fitOf(tamed)),
     widening: telling.length === 0 ? 1 : (telling.length / (telling.length - moved)) ** 2,
   };
 }
 
 function tamedOnce(
   original: readonly ComparedBatch[],
-  before: readonly ComparedBatch[],
-  groupCount: number,
+  fit: readonly FittedBatch[],
 ): readonly ComparedBatch[] {
-  const fit = additiveFit(before, groupCount);
   const { own } = batchCorrelation(fit);
   const tamed = original.map((batch, index) => {
     const { share, leverage } = fit[index] as (typeof fit)[number];

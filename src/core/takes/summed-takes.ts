@@ -1,6 +1,6 @@
 import type { Kinds } from "../answer";
 import { leftOut, type Records } from "../records";
-import { batchSpread, type CountedBatch, wilsonInterval } from "../statistics";
+import { type CountedBatch, pooledShares, type ShareInterval } from "../statistics";
 import { countIndex } from "./counted-batches";
 import type { GroupColumn } from "./group-column";
 import { type BatchGroup, groupBatches, groupColumns } from "./grouping";
@@ -37,6 +37,8 @@ export interface SummedTake {
   readonly takeRate: number | null;
   readonly from: number | null;
   readonly to: number | null;
+  /** How many times more than chance batches of the group's usual size vary. */
+  readonly spread: number | null;
   /** What is left out of the rate, and what the range does not allow for. */
   readonly remarks: readonly TakesRemark[];
 }
@@ -44,14 +46,14 @@ export interface SummedTake {
 export interface SummedTakes {
   readonly by: readonly GroupColumn[];
   readonly groups: readonly SummedTake[];
-  /** How much more batches of a group differ than by chance alone, which is 1. */
+  /** How many times more than chance batches of the usual size of all vary, which alone is 1. */
   readonly spread: number;
   readonly remarks: readonly TakesRemark[];
 }
 
 /**
- * Take rates by group: takes over grafts of all the group's batches together, with a range widened
- * by how much batches of one group differ beyond chance. Batches whose takes are not counted yet are
+ * Take rates by group: takes over grafts of all the group's batches together, with a range that
+ * allows for how much batches of one group differ beyond chance. Batches whose takes are not counted yet are
  * left out of the rate.
  *
  * @throws InputError of a TakesFault
@@ -64,38 +66,35 @@ export function summedTakes({ records, by, level }: SummaryQuestion): SummedTake
     records.batches.filter((batch) => (batch.counts[grafts] ?? 0) > 0),
     columns,
   ).map((group) => countGroup(group, grafts, takes));
-  const spread = batchSpread(groups.map((group) => group.counted));
-  const isSpreadUnknown = spread.degreesOfFreedom === 0;
+  const counted = groups.map((group) => group.counted);
+  const { groups: shares, spread, isSpreadKnown } = pooledShares(counted, level);
   return {
     by: columns,
-    spread: spread.factor,
+    spread,
     remarks: leftOut(records),
-    groups: groups.map(({ values, counted, notCounted, impossible }): SummedTake => {
-      const grafted = total(counted, "grafted");
-      const taken = total(counted, "taken");
-      const range =
-        grafted === 0
-          ? null
-          : wilsonInterval({
-              successes: taken / spread.factor,
-              trials: grafted / spread.factor,
-              level,
-            });
+    groups: groups.map(({ values, counted, notCounted, impossible }, at): SummedTake => {
+      const pooled = shares[at] ?? null;
       return {
         group: values,
         batches: counted.length,
-        grafted,
-        taken,
-        takeRate: grafted === 0 ? null : taken / grafted,
-        from: range?.low ?? null,
-        to: range?.high ?? null,
+        grafted: total(counted, "grafted"),
+        taken: total(counted, "taken"),
+        takeRate: pooled?.share ?? null,
+        from: pooled?.range.low ?? null,
+        to: pooled?.range.high ?? null,
+        spread: pooled?.spread ?? null,
         remarks: [
+          ...(pooled?.usualBatch ? [usualBatch(pooled.usualSize, pooled.usualBatch)] : []),
           ...notUsedCounts(notCounted, impossible),
-          ...(isSpreadUnknown && counted.length > 0 ? [{ code: "one-batch-each" } as const] : []),
+          ...(!isSpreadKnown && counted.length > 0 ? [{ code: "one-batch-each" } as const] : []),
         ],
       };
     }),
   };
+}
+
+function usualBatch(grafted: number, { low, high }: ShareInterval): TakesRemark {
+  return { code: "usual-batch", grafted, low, high };
 }
 
 interface CountedGroup {

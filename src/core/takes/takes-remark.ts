@@ -8,6 +8,13 @@ export type TakesRemark =
   | { readonly code: "no-grafting-day"; readonly batches: number }
   /** No group has two counted batches, so that how much batches vary is unknown. */
   | { readonly code: "one-batch-each" }
+  /** Between what shares batches of a group's usual size mostly take. */
+  | {
+      readonly code: "usual-batch";
+      readonly grafted: number;
+      readonly low: number;
+      readonly high: number;
+    }
   | { readonly code: "not-cause" }
   /** People who differ are not named where nobody has asked for them to be compared. */
   | { readonly code: "people-not-named" }

@@ -1,6 +1,6 @@
 // Made by npm run sentences from the files of sentences; a test holds it equal.
 
-export const answers = (): string => "One row per group: batches, grafted, taken, take rate with its range, and how much more batches differ than chance makes them.";
+export const answers = (): string => "One row per group: batches, grafted, taken, take rate with its range, how many times more than chance batches of its usual size vary, and what such a batch mostly takes.";
 
 export const by = (): string => "A column of the table, or several joined with \"+\".";
 

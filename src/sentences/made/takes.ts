@@ -28,7 +28,7 @@ export const notCause = (): string => "What goes with takes may not be their cau
 
 export const notCountedYet = (d: { readonly batches: number }): string => plural(d.batches, { one: count(d.batches) + " batch is", other: count(d.batches) + " batches are" }) + " not counted yet.";
 
-export const oneBatchEach = (): string => "With one batch a group we can't tell how much batches vary. The real range may be wider.";
+export const oneBatchEach = (): string => "With one batch a group we can't tell how much batches vary. The range allows for what is usual.";
 
 export const peopleNotNamed = (): string => "People are not named here. To compare them fairly, use TAKE_COMPARED.";
 
@@ -57,3 +57,5 @@ export const trendHigh = (): string => "high";
 export const trendLow = (): string => "low";
 
 export const trendUsual = (): string => "usual";
+
+export const usualBatch = (d: { readonly grafted: number; readonly low: number; readonly high: number }): string => "A batch of " + count(d.grafted) + " mostly takes " + share(d.low) + " to " + share(d.high) + ".";
