@@ -1,5 +1,13 @@
+/* Longer than most: the fits, their weights and what is read from them are one method, and share their rows. */
 import { madeOnce } from "../made-once";
 import { totalOf } from "../mathematics";
+import {
+  batchCorrelation,
+  type FittedBatch,
+  ROUNDS,
+  spreadOf,
+  USUAL_CORRELATION,
+} from "./batch-correlation";
 import { raisedForMany } from "./benjamini-hochberg";
 import { type LogisticFit, logisticFit, shareOf } from "./logistic-fit";
 import { wholeLikelihood } from "./logistic-pass";
@@ -43,20 +51,22 @@ const BATCHES_A_COLUMN = 4;
  * below 0, so that a column of many levels gains nothing by their number. Columns with the most
  * levels stay out of the common fit where there are too few batches for all.
  *
- * Method: quasi-binomial logistic fits; F tests on deviances with the common fit's heterogeneity
+ * Method: logistic fits in which batches weigh by the correlation of their plants (README.md here); F tests on deviances with the common fit's heterogeneity
  *   factor, not below 1, equal to R's anova(glm(quasibinomial), test = "F") but for the ridge.
- * Source: McCullagh, P., Nelder, J. A. (1989). Generalized Linear Models, 2nd ed., sections 4.5
+ * Source: Williams, D. A. (1982). Appl. Statist. 31, 144-148, model II (weights; citation looked up);
+ *   McCullagh, P., Nelder, J. A. (1989). Generalized Linear Models, 2nd ed., sections 4.5
  *   (looked up) and 12.5 (from memory).
  */
 export function reasonsFit(
-  batches: readonly ReasonBatch[],
+  counted: readonly ReasonBatch[],
   reasons: readonly ReasonColumn[],
-  ridge = RIDGE,
+  { ridge = RIDGE, correlation }: ReasonsOptions = {},
 ): readonly ReasonResult[] {
+  const common = columnsInCommon(counted.length, reasons);
+  const batches = weighed(counted, correlation ?? correlationBeside(counted, common, ridge));
   const fitWith = (columns: readonly ReasonColumn[], near?: ColumnFit | null) =>
     columnFit(batches, columns, { ridge, near: near ?? null });
   const nothing = fitWith([]);
-  const common = columnsInCommon(batches.length, reasons);
   const all = fitWith(common);
   const results = reasons.map((column) => {
     const own = tooMany(batches.length, column.levelCount - 1) ? null : fitWith([column]);
@@ -87,10 +97,56 @@ export function reasonsFit(
   }));
 }
 
+export interface ReasonsOptions {
+  /** Pull of coefficients toward 0. */
+  readonly ridge?: number;
+  /** Of the plants of a batch; learned from the batches where not given. */
+  readonly correlation?: number;
+}
+
+/** Batches with as many plants as they are worth where the plants of a batch are alike. */
+function weighed(batches: readonly ReasonBatch[], correlation: number): readonly ReasonBatch[] {
+  return batches.map(({ taken, grafted }) => {
+    const weight = 1 / spreadOf(grafted, correlation);
+    return { taken: weight * taken, grafted: weight * grafted };
+  });
+}
+
+/** The correlation that is left beside the columns of the common fit. */
+function correlationBeside(
+  batches: readonly ReasonBatch[],
+  common: readonly ReasonColumn[],
+  ridge: number,
+): number {
+  let correlation = USUAL_CORRELATION;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const worth = weighed(batches, correlation);
+    const found = columnFit(worth, common, { ridge, near: null });
+    if (found === null) return correlation;
+    const { fit, rows, rowOf } = found;
+    const beside = batches.map((batch, index): FittedBatch => {
+      const row = rowOf[index] as number;
+      const share = fit.shares[row] as number;
+      const own = (worth[index] as ReasonBatch).grafted * share * (1 - share);
+      const leverage = own * fit.logOddsVariance(rows[row] as LogisticRow);
+      return { ...batch, share, leverage: Math.min(1, leverage) };
+    });
+    correlation = batchCorrelation(
+      // Where all or none is fitted, nothing can differ.
+      beside.filter(({ share }) => share > NEAREST && share < 1 - NEAREST),
+    ).correlation;
+  }
+  return correlation;
+}
+
+const NEAREST = 1e-9;
+
 interface ColumnFit {
   readonly columns: readonly ReasonColumn[];
   /** Batches alike in every column are one row. */
   readonly rows: readonly LogisticRow[];
+  /** The row of each batch. */
+  readonly rowOf: Int32Array;
   readonly fit: LogisticFit;
   /** Of the batches. */
   readonly deviance: number;
@@ -119,6 +175,7 @@ function columnFit(
   return {
     columns,
     rows,
+    rowOf,
     fit,
     deviance: fit.deviance + 2 * (wholeLikelihood(batches) - wholeLikelihood(rows)),
     free,

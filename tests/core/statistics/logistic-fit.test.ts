@@ -120,6 +120,20 @@ describe("published values: R's glm(family = quasibinomial)", () => {
     }
   });
 
+  it("takes one large batch for one fate: beside small ones it makes no link", () => {
+    // Shares of 60 to 90 % in either group; the one batch of 5,000 happens to be a poor one.
+    const batches = Array.from({ length: 24 }, (_, at) => {
+      const grafted = at === 0 ? 5000 : 100;
+      return { grafted, taken: grafted * (at === 0 ? 0.6 : 0.6 + ((at * 7) % 13) * 0.025) };
+    });
+    const group = { levels: batches.map((_, at) => at % 2), levelCount: 2 };
+    const chanceOf = (correlation?: number) =>
+      reasonsFit(batches, [group], correlation === undefined ? {} : { correlation })[0]
+        ?.aloneByChance as number;
+    expect(chanceOf(0)).toBeLessThan(0.01);
+    expect(chanceOf()).toBeGreaterThan(0.2);
+  });
+
   it("shares of the spread and their chances agree with R's anova(test = F)", () => {
     interface Reason {
       readonly alone: number;
@@ -137,7 +151,7 @@ describe("published values: R's glm(family = quasibinomial)", () => {
     const ours = reasonsFit(
       data.plates.map(({ seeds, germinated }) => ({ grafted: seeds, taken: germinated })),
       [column(({ seed }) => seed === "O75"), column(({ extract }) => extract === "cucumber")],
-      0,
+      { ridge: 0, correlation: 0 },
     );
     const both = [theirs.seed, theirs.extract];
     const alone = raisedForMany(both.map((one) => one.aloneChance));
