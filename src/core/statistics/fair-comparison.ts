@@ -65,7 +65,13 @@ export function fairComparison(
   );
   const fittedTo = new Map(telling.map((batch, index) => [batch, fit[index] as FittedBatch]));
   const rates = evenedRates(
-    batches.map((batch) => ({ ...batch, share: fittedTo.get(batch)?.share ?? null })),
+    batches.map((batch) => ({
+      group: batch.group,
+      stratum: batch.stratum,
+      grafted: batch.grafted,
+      taken: batch.taken,
+      share: fittedTo.get(batch)?.share ?? null,
+    })),
     evened,
     spread.correlation,
   );

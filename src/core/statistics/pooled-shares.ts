@@ -116,7 +116,8 @@ function fitted(
     }
     return batches.map(
       (one): FittedBatch => ({
-        ...one,
+        taken: one.taken,
+        grafted: one.grafted,
         share: taken / all,
         leverage: one.grafted / spreadOf(one.grafted, correlation) / all,
       }),

@@ -129,7 +129,12 @@ function correlationBeside(
       const share = fit.shares[row] as number;
       const own = (worth[index] as ReasonBatch).grafted * share * (1 - share);
       const leverage = own * fit.logOddsVariance(rows[row] as LogisticRow);
-      return { ...batch, share, leverage: Math.min(1, leverage) };
+      return {
+        taken: batch.taken,
+        grafted: batch.grafted,
+        share,
+        leverage: Math.min(1, leverage),
+      };
     });
     correlation = batchCorrelation(
       // Where all or none is fitted, nothing can differ.
