@@ -10,6 +10,8 @@ export const english = {
     asTable: "The same as a table",
     batches:
       "{batches, plural, one {# batch is likely in this month:} other {# batches are likely in this month:}}",
+    batchesReady: "{batches, plural, one {# batch is ready:} other {# batches are ready:}}",
+    byItsEnd: "By its end {numbers}",
     dayUnknown: "day not known",
     holds: "{level, share} of such ranges should come true.",
     likely: "{window}, likely {day}",
@@ -21,7 +23,8 @@ export const english = {
     notCounted: "plants not counted",
     plants: "{numbers} plants",
     readAgain: "Read again",
-    reading: "The bar runs from fewest to most, and the tick is the likely number.",
+    reading:
+      "The bar runs from fewest to most, and the tick is the likely number. Likely numbers add up. By its end: ready by then, plants ready now included.",
     ready: "ready",
     readyByMonth: "Plants ready by month: {variety}",
     readyOf: "Plants ready: {variety}",
@@ -29,6 +32,7 @@ export const english = {
     readySinceAbout: "ready since about {day}",
     showBatches: "Press a month to see its batches.",
     title: "Plants ready, by month",
+    together: "Now and in all these months: {numbers} plants.",
     trackRange: "{fewest, count} to {most, count} plants, likely {likely, count}",
     upTo: "{most, count} plants",
     variety: "Variety",
@@ -95,6 +99,7 @@ export const english = {
     doneOn: "Done on",
     doOn: "Do on",
     fewest: "Fewest",
+    fewestByEnd: "Fewest by month end",
     fewestReady: "Fewest ready",
     from: "From",
     given: "Given to batches",
@@ -103,12 +108,14 @@ export const english = {
     lastCount: "Last counted",
     lastStep: "Last step",
     likely: "Likely",
+    likelyByEnd: "Likely by month end",
     likelyCount: "Likely count",
     likelyReady: "Likely ready",
     lostLater: "Lost later",
     method: "Method",
     month: "Month",
     most: "Most",
+    mostByEnd: "Most by month end",
     mostReady: "Most ready",
     nextBy: "Next by",
     nextFrom: "Next from",
@@ -155,6 +162,7 @@ export const english = {
   batches: {
     about: "about",
     all: "All",
+    allMonths: "All together",
     closedUndated:
       "{batches, plural, one {# batch was closed on no written day and counts} other {# batches were closed on no written day and count}} as dead. Write the day when you close one.",
     closedWith:
@@ -181,6 +189,7 @@ export const english = {
     plainRule:
       "{days, select, better {A plain rule would have done better on days.} alike {A plain rule would have done as well on days.} worse {A plain rule would have done worse on days.} none {Too few batches were finished then to try a plain rule on days.} other {}} {plants, select, better {It would have done better on plants.} alike {It would have done as well on plants.} worse {It would have done worse on plants.} none {Too few were finished to try it on plants.} other {}} The rule: what finished batches took, and kept, from the same last step.",
     planned: "Planned.",
+    readyNow: "Ready now",
     setAside:
       "Nothing recorded since {since}: left out of forecasts. Close it, or record what happened.",
     severalMethods: "More than one method fits.",
@@ -207,7 +216,7 @@ export const english = {
 
   batchReadyHelp: {
     answers:
-      "One row per month and variety, and All. Plants ready already are in the month of the as-of day. Batches: how many are likely ready in that month. All is not the sum of the rows above: all varieties hardly ever do worst, or all best, in one month.",
+      "One row per month and variety, and All. Plants ready already have rows of their own, Ready now. All together at the end is these and all months. Likely adds up: each is a share of what is likely of all. Fewest and most don't, because all hardly ever do worst, or best, together. By month end: ready by the end of that month, plants ready now included. Batches: how many are likely ready then.",
     sentence: "How many plants will be ready, by month and variety and all together, as ranges.",
   },
 

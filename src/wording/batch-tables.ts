@@ -46,16 +46,25 @@ export function stepsTable({ rows, remarks }: BatchSteps): Answer {
   });
 }
 
-/** Plants ready: a row a month and variety, and one of all together. */
+/** Plants ready now and by month: a row a month and variety, one of all together, and all months at the end. */
 export function readyTable({ rows, remarks }: Omit<ReadyPlants, "batches">): Answer {
   return tableOf({
     columns: READY_COLUMNS,
     headers: headers(),
-    rows: rows.map(({ variety, ...row }) => ({
-      cells: { ...row, variety: variety === null ? text.all() : groupText(variety) },
+    rows: rows.map(({ month, variety, ...row }) => ({
+      cells: {
+        ...row,
+        month: readyWhen(month),
+        variety: variety === null ? text.all() : groupText(variety),
+      },
     })),
     remark: recordsRemarks(remarks, "cell"),
   });
+}
+
+/** When plants of a row are ready; a month stays as it is. */
+export function readyWhen(month: string): string {
+  return month === "now" ? text.readyNow() : month === "all" ? text.allMonths() : month;
 }
 
 /**

@@ -161,11 +161,11 @@ describe("Code.js", () => {
   // for tabs made on choice and the overview that leads to all; four for looks that are switched off, jobs that are
   // not to be done, columns that are offered, and samples of seed; four for a look back that judges what died and tries
   // a plain rule beside; two say which shares an answer counts on, and hide looks in formulas too; seven are for what
-  // is asked about where it was taken, ditto marks beside the records, and more of the trade's words. What licences
+  // is asked about where it was taken, ditto marks beside the records, and more of the trade's words; two for likely numbers that add up. What licences
   // ask for is no code, and can't be less.
-  it("is below 515 KB without its notices, and these below 6 KB", () => {
+  it("is below 518 KB without its notices, and these below 6 KB", () => {
     const end = code.indexOf("*/") + 2;
-    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(515_000);
+    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(518_000);
     expect(Buffer.byteLength(code.slice(0, end))).toBeLessThan(6_000);
   });
 });

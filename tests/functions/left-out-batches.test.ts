@@ -121,8 +121,8 @@ const ASKED: Readonly<Record<string, Asked>> = {
     args: forecast,
     lacks: every,
     tells: isOpen,
-    // A month's last row is that of all its varieties, and holds their batches once more.
-    counted: (rows) => sum(rows, 2) / 2,
+    // A month's last row is that of all its varieties, and holds their batches once more; so do all months together.
+    counted: (rows) => sum(rows, 2) / 4,
     of: () => 1,
   },
   BATCH_LOOKBACK: {

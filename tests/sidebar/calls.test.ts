@@ -172,11 +172,17 @@ describe("the sections", () => {
 
   // People read "0 – 0 – 0" beside a bar of no length.
   it("Ahead says in words that a month has none", async () => {
-    const none = { month: "2027-01", variety: null, batches: 0, fewest: 0, likely: 0, most: 0 };
+    const none = {
+      ...{ month: "2027-01", variety: null, batches: 0, fewest: 0, likely: 0, most: 0 },
+      ...{ fewestByEnd: 260, likelyByEnd: 363, mostByEnd: 374 },
+    };
     await open({ sidebarAhead: () => ({ ...ahead, rows: [...ahead.rows, none] }) });
     await sidebar.section("ahead");
     const month = page.getByRole("button", { name: monthText("2027-01") });
-    expect(await month.textContent()).toBe(`${monthText("2027-01")}${aheadPageText.noneLikely()}`);
+    const byEnd = aheadPageText.byItsEnd({ numbers: "260 – 363 – 374" });
+    expect(await month.textContent()).toBe(
+      `${monthText("2027-01")}${aheadPageText.noneLikely()}${byEnd}`,
+    );
     expect(await month.locator("svg").count()).toBe(0);
     await month.click();
     expect(await page.locator(".behind:not([hidden])").textContent()).toContain(

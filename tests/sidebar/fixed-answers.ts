@@ -129,11 +129,29 @@ export const today: TodayAnswer = {
 
 export const ahead: AheadAnswer = {
   rows: [
-    ...[row("2026-11", "Amberlow", 0, 0, 0, 100), row("2026-11", null, 0, 0, 0, 100)],
-    ...[row("2026-12", "Amberlow", 1, 0, 71, 109), row("2026-12", "Brindlecap", 1, 0, 94, 104)],
-    row("2026-12", null, 2, 64, 104, 207),
+    ...[row("now", "Brindlecap", 1, 166, 166, 166), row("now", null, 1, 166, 166, 166)],
+    row("2026-11", "Amberlow", 0, 0, 0, 100, [0, 0, 100]),
+    row("2026-11", null, 0, 0, 0, 100, [166, 166, 266]),
+    row("2026-12", "Amberlow", 1, 0, 103, 109, [84, 103, 110]),
+    row("2026-12", "Brindlecap", 1, 0, 94, 104, [166, 260, 270]),
+    row("2026-12", null, 2, 84, 197, 207, [260, 363, 374]),
+    ...[row("all", "Amberlow", 1, 84, 103, 110), row("all", "Brindlecap", 2, 246, 260, 270)],
+    row("all", null, 3, 338, 363, 378),
   ],
   batches: [
+    {
+      batch: "R-01",
+      variety: "Brindlecap",
+      place: "Bay 2",
+      month: "now",
+      isReady: true,
+      readyFrom: "2026-11-02",
+      readyLikely: "2026-11-02",
+      readyBy: "2026-11-02",
+      fewest: 166,
+      likely: 166,
+      most: 166,
+    },
     {
       batch: "A-02",
       variety: "Amberlow",
@@ -165,16 +183,19 @@ export const ahead: AheadAnswer = {
 };
 
 function row(
-  ...[month, variety, batches, fewest, likely, most]: [
+  ...[month, variety, batches, fewest, likely, most, byEnd]: [
     string,
     string | null,
     number,
     number,
     number,
     number,
+    (readonly [number, number, number])?,
   ]
 ): AheadAnswer["rows"][number] {
-  return { month, variety, batches, fewest, likely, most };
+  const [fewestByEnd, likelyByEnd, mostByEnd] = byEnd ?? [null, null, null];
+  const own = { month, variety, batches, fewest, likely, most };
+  return { ...own, fewestByEnd, likelyByEnd, mostByEnd };
 }
 
 /** An entry of Check in the words of the script. */

@@ -50,7 +50,7 @@ describe("months ahead", () => {
 
   it("come soonest first", () => {
     const turned = { ...ahead, rows: [...ahead.rows].reverse() };
-    expect(monthsOf(turned, null).map(({ month }) => month)).toEqual(["2026-11", "2026-12"]);
+    expect(monthsOf(turned, null).map(({ month }) => month)).toEqual(["now", "2026-11", "2026-12"]);
   });
 
   it("have the batches of their variety behind them, or all", () => {
@@ -66,7 +66,7 @@ describe("months ahead", () => {
     const [batch] = ahead.batches;
     if (first === undefined || batch === undefined) throw new Error("a row and a batch are needed");
     const answer = { ...ahead, batches: [{ ...batch, variety: "" }] };
-    const row = { ...first, month: "2026-12" };
+    const row = { ...first, month: batch.month };
     expect(batchesBehind(answer, { ...row, variety: "" })).toHaveLength(1);
     expect(batchesBehind(answer, { ...row, variety: "(blank)" })).toEqual([]);
   });

@@ -28,9 +28,20 @@ describe("the batches behind a month", () => {
     expect(unlike(nursery)).toEqual([]);
     const { batches } = nursery.ask("sidebarAhead", null);
     const b3 = batches.find(({ batch }) => batch === "B3");
-    expect(b3).toMatchObject({ month: "2026-11", readyLikely: "2026-10-20", likely: 40 });
+    expect(b3).toMatchObject({ month: "now", readyLikely: "2026-10-20", likely: 40 });
     // What was never counted adds nothing to a bar.
     expect(batches.map(({ batch }) => batch)).not.toContain("B5");
+  });
+
+  it("add up in what is likely: to their variety, to all of it and to all together", () => {
+    const answer = openNursery([smallRecords(ready, overdue, uncounted)])
+      .ready()
+      .ask("sidebarAhead", null);
+    expect(answer.rows.filter(({ month }) => month === "all").length).toBeGreaterThan(1);
+    for (const row of answer.rows.filter(({ month }) => month === "all" || month === "now")) {
+      const behind = batchesBehind(answer, row).map(({ likely }) => likely ?? Number.NaN);
+      expect(behind.reduce((sum, likely) => sum + likely, 0)).toBe(row.likely);
+    }
   });
 
   it("are as many in the sample nursery", () => {

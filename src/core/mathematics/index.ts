@@ -3,6 +3,7 @@
 export { type CheapestFlow, cheapestFlow, type FlowEdge, type FlowQuestion } from "./cheapest-flow";
 export { claimsOnSupplies } from "./claims-on-supplies";
 export { incompleteBeta } from "./incomplete-beta";
+export { largestRemainder } from "./largest-remainder";
 export { logGamma } from "./log-gamma";
 export {
   add,

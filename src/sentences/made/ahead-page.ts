@@ -8,6 +8,10 @@ export const asTable = (): string => "The same as a table";
 
 export const batches = (d: { readonly batches: number }): string => plural(d.batches, { one: count(d.batches) + " batch is likely in this month:", other: count(d.batches) + " batches are likely in this month:" });
 
+export const batchesReady = (d: { readonly batches: number }): string => plural(d.batches, { one: count(d.batches) + " batch is ready:", other: count(d.batches) + " batches are ready:" });
+
+export const byItsEnd = (d: { readonly numbers: string | number }): string => "By its end " + d.numbers;
+
 export const dayUnknown = (): string => "day not known";
 
 export const holds = (d: { readonly level: number }): string => share(d.level) + " of such ranges should come true.";
@@ -28,7 +32,7 @@ export const plants = (d: { readonly numbers: string | number }): string => d.nu
 
 export const readAgain = (): string => "Read again";
 
-export const reading = (): string => "The bar runs from fewest to most, and the tick is the likely number.";
+export const reading = (): string => "The bar runs from fewest to most, and the tick is the likely number. Likely numbers add up. By its end: ready by then, plants ready now included.";
 
 export const ready = (): string => "ready";
 
@@ -43,6 +47,8 @@ export const readySinceAbout = (d: { readonly day: string | number }): string =>
 export const showBatches = (): string => "Press a month to see its batches.";
 
 export const title = (): string => "Plants ready, by month";
+
+export const together = (d: { readonly numbers: string | number }): string => "Now and in all these months: " + d.numbers + " plants.";
 
 export const trackRange = (d: { readonly fewest: number; readonly most: number; readonly likely: number }): string => count(d.fewest) + " to " + count(d.most) + " plants, likely " + count(d.likely);
 

@@ -28,6 +28,8 @@ export const doOn = (): string => "Do on";
 
 export const fewest = (): string => "Fewest";
 
+export const fewestByEnd = (): string => "Fewest by month end";
+
 export const fewestReady = (): string => "Fewest ready";
 
 export const from = (): string => "From";
@@ -44,6 +46,8 @@ export const lastStep = (): string => "Last step";
 
 export const likely = (): string => "Likely";
 
+export const likelyByEnd = (): string => "Likely by month end";
+
 export const likelyCount = (): string => "Likely count";
 
 export const likelyReady = (): string => "Likely ready";
@@ -55,6 +59,8 @@ export const method = (): string => "Method";
 export const month = (): string => "Month";
 
 export const most = (): string => "Most";
+
+export const mostByEnd = (): string => "Most by month end";
 
 export const mostReady = (): string => "Most ready";
 
@@ -108,4 +114,4 @@ export const wasReady = (): string => "Was ready";
 
 export const were = (): string => "Were";
 
-export const headers = () => ({ batch: "Batch", batches: "Batches", between: "Stage not known", by: "By", caution: "Caution", countedOn: "Counted on", countHeld: "Count held", culled: "Culled", dayHeld: "Day held", daysLate: "Days late", dispatched: "Dispatched", doneOn: "Done on", doOn: "Do on", fewest: "Fewest", fewestReady: "Fewest ready", from: "From", given: "Given to batches", gradedOut: "Graded out", hours: "Hours", lastCount: "Last counted", lastStep: "Last step", likely: "Likely", likelyCount: "Likely count", likelyReady: "Likely ready", lostLater: "Lost later", method: "Method", month: "Month", most: "Most", mostReady: "Most ready", nextBy: "Next by", nextFrom: "Next from", nextLikely: "Next likely", nextStep: "Next step", notComeUp: "Not come up", notTaken: "Not taken", place: "Place", plants: "Plants", plantsAre: "Plants are", readyBy: "Ready by", readyFrom: "Ready from", readyLikely: "Ready likely", recordedCount: "Recorded count", recordedOn: "Recorded on", remark: "Remark", remarks: "Remark", shouldStand: "Should stand", started: "Started with", status: "Status", step: "Step", task: "Task", unexplained: "Unexplained", variety: "Variety", wasReady: "Was ready", were: "Were" });
+export const headers = () => ({ batch: "Batch", batches: "Batches", between: "Stage not known", by: "By", caution: "Caution", countedOn: "Counted on", countHeld: "Count held", culled: "Culled", dayHeld: "Day held", daysLate: "Days late", dispatched: "Dispatched", doneOn: "Done on", doOn: "Do on", fewest: "Fewest", fewestByEnd: "Fewest by month end", fewestReady: "Fewest ready", from: "From", given: "Given to batches", gradedOut: "Graded out", hours: "Hours", lastCount: "Last counted", lastStep: "Last step", likely: "Likely", likelyByEnd: "Likely by month end", likelyCount: "Likely count", likelyReady: "Likely ready", lostLater: "Lost later", method: "Method", month: "Month", most: "Most", mostByEnd: "Most by month end", mostReady: "Most ready", nextBy: "Next by", nextFrom: "Next from", nextLikely: "Next likely", nextStep: "Next step", notComeUp: "Not come up", notTaken: "Not taken", place: "Place", plants: "Plants", plantsAre: "Plants are", readyBy: "Ready by", readyFrom: "Ready from", readyLikely: "Ready likely", recordedCount: "Recorded count", recordedOn: "Recorded on", remark: "Remark", remarks: "Remark", shouldStand: "Should stand", started: "Started with", status: "Status", step: "Step", task: "Task", unexplained: "Unexplained", variety: "Variety", wasReady: "Was ready", were: "Were" });

@@ -6,6 +6,8 @@ export const about = (): string => "about";
 
 export const all = (): string => "All";
 
+export const allMonths = (): string => "All together";
+
 export const closedUndated = (d: { readonly batches: number }): string => plural(d.batches, { one: count(d.batches) + " batch was closed on no written day and counts", other: count(d.batches) + " batches were closed on no written day and count" }) + " as dead. Write the day when you close one.";
 
 export const closedWith = (d: { readonly plants: number }): string => plural(d.plants, { one: count(d.plants) + " plant was", other: count(d.plants) + " plants were" }) + " still there when it was closed.";
@@ -47,6 +49,8 @@ export const notJudgedYet = (d: { readonly batches: number }): string => "Not ju
 export const plainRule = (d: { readonly days: "alike" | "better" | "none" | "worse"; readonly plants: "alike" | "better" | "none" | "worse" }): string => select(d.days, { better: "A plain rule would have done better on days.", alike: "A plain rule would have done as well on days.", worse: "A plain rule would have done worse on days.", none: "Too few batches were finished then to try a plain rule on days.", other: "" }) + " " + select(d.plants, { better: "It would have done better on plants.", alike: "It would have done as well on plants.", worse: "It would have done worse on plants.", none: "Too few were finished to try it on plants.", other: "" }) + " The rule: what finished batches took, and kept, from the same last step.";
 
 export const planned = (): string => "Planned.";
+
+export const readyNow = (): string => "Ready now";
 
 export const setAside = (d: { readonly since: string | number }): string => "Nothing recorded since " + d.since + ": left out of forecasts. Close it, or record what happened.";
 

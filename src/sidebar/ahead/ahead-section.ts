@@ -1,5 +1,6 @@
 import * as text from "../../sentences/made/ahead-page";
 import * as header from "../../sentences/made/batch-columns";
+import { allMonths } from "../../sentences/made/batches";
 import type { AheadAnswer } from "../../wire/ahead";
 import { recordsRemarks } from "../../wording/records";
 import { groupText } from "../../wording/takes";
@@ -7,7 +8,6 @@ import { drawnList } from "../charts/drawn-list";
 import { tableBehind } from "../charts/table-behind";
 import { choice } from "../controls/choice";
 import { countText } from "../controls/count-words";
-import { monthText } from "../controls/day-words";
 import { element } from "../controls/element";
 import { field } from "../controls/field";
 import { notes, paragraph } from "../controls/paragraph";
@@ -17,8 +17,8 @@ import { whileWorking } from "../controls/while-working";
 import { facePart } from "../faces/face-part";
 import { type Section, type SidebarContext, setUpOf } from "../section";
 import { stateOf } from "../state";
-import { monthItem } from "./month-item";
-import { batchesBehind, monthsOf, type Variety, varietyChoices } from "./month-ranges";
+import { monthItem, rangeText, whenText } from "./month-item";
+import { batchesBehind, monthsOf, togetherOf, type Variety, varietyChoices } from "./month-ranges";
 
 interface AheadState {
   /** As last read; null before. */
@@ -91,7 +91,11 @@ function drawn(answer: AheadAnswer, variety: Variety): Node[] {
   const most = Math.max(1, ...rows.map((row) => row.most));
   const tellVariety = variety === null;
   const name = shortened(varietyWords(variety));
+  const all = togetherOf(answer, variety);
   return [
+    ...(all === null
+      ? []
+      : [paragraph(text.together({ numbers: rangeText([all.fewest, all.likely, all.most]) }))]),
     drawnList({
       label: text.readyByMonth({ variety: name }),
       ends: ["0", text.upTo({ most })],
@@ -102,11 +106,23 @@ function drawn(answer: AheadAnswer, variety: Variety): Node[] {
     tableBehind({
       summary: text.asTable(),
       title: text.readyOf({ variety: name }),
-      headers: [header.month(), header.batches(), header.fewest(), header.likely(), header.most()],
+      headers: [
+        header.month(),
+        header.batches(),
+        header.fewest(),
+        header.likely(),
+        header.most(),
+        header.fewestByEnd(),
+        header.likelyByEnd(),
+        header.mostByEnd(),
+      ],
       rows: () =>
-        rows.map((row) => [
-          monthText(row.month),
+        [...rows, ...(all === null ? [] : [all])].map((row) => [
+          row === all ? allMonths() : whenText(row.month),
           ...[row.batches, row.fewest, row.likely, row.most].map(countText),
+          ...[row.fewestByEnd, row.likelyByEnd, row.mostByEnd].map((plants) =>
+            plants === null ? "" : countText(plants),
+          ),
         ]),
     }),
   ];

@@ -10,17 +10,24 @@ export function varietyChoices({ rows }: AheadAnswer): readonly Variety[] {
   return [null, ...[...names].sort((a, b) => a.localeCompare(b, "en"))];
 }
 
-/** The months of a variety, soonest first. */
+/** What is ready now of a variety, and its months, soonest first. */
 export function monthsOf({ rows }: AheadAnswer, variety: Variety): readonly ReadyRow[] {
+  const inTurn = ({ month }: ReadyRow) => (month === "now" ? "" : month);
   return rows
-    .filter((row) => row.variety === variety)
-    .sort((a, b) => (a.month < b.month ? -1 : a.month > b.month ? 1 : 0));
+    .filter((row) => row.variety === variety && row.month !== "all")
+    .sort((a, b) => (inTurn(a) < inTurn(b) ? -1 : inTurn(a) > inTurn(b) ? 1 : 0));
+}
+
+/** All of a variety together; null where there is none. */
+export function togetherOf({ rows }: AheadAnswer, variety: Variety): ReadyRow | null {
+  return rows.find((row) => row.variety === variety && row.month === "all") ?? null;
 }
 
 /** The batches that a row counts. */
 export function batchesBehind({ batches }: AheadAnswer, row: ReadyRow): readonly AheadBatch[] {
   return batches.filter(
     ({ month, variety }) =>
-      month === row.month && (row.variety === null || variety === row.variety),
+      (row.month === "all" || month === row.month) &&
+      (row.variety === null || variety === row.variety),
   );
 }

@@ -58,9 +58,13 @@ export function facePart({ call, status }: SidebarContext, face: FaceName): HTML
   return part;
 }
 
-/** Needs as they come; else the newest batch first, and before it what sums all up. */
+/** Needs as they come; else the newest batch first, and before it what sums all up: of a look back, rows without a day. */
 function inTurn(face: FaceName, rows: FaceAnswer["rows"]): FaceAnswer["rows"] {
-  return face === "needs" ? rows : [...rows].reverse();
+  if (face === "needs") return rows;
+  const newestFirst = [...rows].reverse();
+  if (face !== "lookback") return newestFirst;
+  const isSum = (row: FaceRow) => row[1] === null;
+  return [...rows.filter(isSum), ...newestFirst.filter((row) => !isSum(row))];
 }
 
 /** A row: its name with what counts most, and below it all else that is known and not 0. */

@@ -47,7 +47,7 @@ export function formulaTabs(now: RecordsNow): readonly TabContent[] {
     live({
       name: OWN_TABS.ready,
       formula: formulaCall("BATCH_READY", [records, timetable, asOf, level, columns]),
-      widths: [90, 130, 70, 70, 70, 70],
+      widths: [90, 130, 70, 70, 70, 70, 90, 90, 90],
       formats: {},
       answered: 2 * batches,
     }),

@@ -1,3 +1,4 @@
+/* Longer than most: rows, and the same rows against draws of the whole model. */
 import { describe, expect, it } from "vitest";
 import { stagesOf } from "../../../src/core/projection/batch-stages";
 import { timetableForecaster } from "../../../src/core/projection/forecaster";
@@ -36,9 +37,11 @@ function ready(batches: readonly Facts[], kept = "100", level = 0.8) {
   const question = questionOf(batches, { columns: COLUMNS, timetable: shortMethod(kept), level });
   return readyPlants(question).rows;
 }
+/** The rows of one time after the other; those of all times stand last. */
+const before = (rows: readonly ReadyRow[]) => rows.filter(({ month }) => month !== "all");
 /** All together is called All here. */
 const short = (rows: readonly ReadyRow[]) =>
-  rows.map(({ month, variety, batches, fewest, likely, most }) =>
+  before(rows).map(({ month, variety, batches, fewest, likely, most }) =>
     [month, variety ?? "All", batches, fewest, likely, most].join(" "),
   );
 const batch = (name: string, graftedAgo: number, plants: number, variety = "Alba"): Facts => ({
@@ -68,22 +71,36 @@ describe("plants ready by month and variety", () => {
   });
 
   it("show a month without plants as 0, between months that have some", () => {
+    const coming = { ...batch("B-2", 10, 30, "Nera"), Method: "Pear" };
+    const rows = ready([batch("B-1", 5, 50), coming]);
+    expect(short(rows).filter((line) => line.includes("All"))).toEqual([
+      ...["2026-12 All 1 50 50 50", "2027-01 All 0 0 0 0", "2027-02 All 1 30 30 30"],
+    ]);
+  });
+
+  it("stand ready in a row of their own, before the months and within their running totals", () => {
     // The grafts were never counted, so nothing is learned of what is kept.
     const stock = { Batch: "B-1", Variety: "Alba", Method: "Plum", "Ready on": "2026-11-01" };
     const coming = { ...batch("B-2", 10, 30, "Nera"), Method: "Pear" };
     const rows = ready([{ ...stock, "Ready plants": 50 }, coming]);
+    const byEnd = rows.map(({ month, variety, fewestByEnd, likelyByEnd, mostByEnd }) =>
+      [month, variety ?? "All", fewestByEnd, likelyByEnd, mostByEnd].join(" "),
+    );
+    expect(byEnd).toEqual([
+      ...["now Alba 50 50 50", "now All 50 50 50"],
+      ...["2027-02 Nera 30 30 30", "2027-02 All 80 80 80"],
+      ...["all Alba   ", "all Nera   ", "all All   "],
+    ]);
     expect(short(rows)).toEqual([
-      ...["2026-11 Alba 1 50 50 50", "2026-11 All 1 50 50 50"],
-      "2026-12 All 0 0 0 0",
-      "2027-01 All 0 0 0 0",
+      ...["now Alba 1 50 50 50", "now All 1 50 50 50"],
       ...["2027-02 Nera 1 30 30 30", "2027-02 All 1 30 30 30"],
     ]);
   });
 
-  it("stand in the month of the as-of day once they are ready, less those that left", () => {
+  it("are ready now once they are ready, less those that left", () => {
     const stock = { ...batch("B-1", 200, 50), "Ready on": "2026-05-01", "Ready plants": 45 };
     expect(short(ready([{ ...stock, Dispatched: 20 }]))).toEqual([
-      ...["2026-11 Alba 1 25 25 25", "2026-11 All 1 25 25 25"],
+      ...["now Alba 1 25 25 25", "now All 1 25 25 25"],
     ]);
   });
 
@@ -105,12 +122,13 @@ describe("plants ready by month and variety", () => {
   });
 
   it("leave the variety blank where none is named", () => {
-    expect(ready([batch("B-1", 15, 100, "")]).map(({ variety }) => variety)).toEqual(["", null]);
+    const rows = ready([batch("B-1", 15, 100, "")]);
+    expect(rows.map(({ variety }) => variety)).toEqual(["", null, "", null]);
   });
 
   it("keep a variety of any name apart from all together", () => {
     const rows = ready([batch("B-1", 15, 100, "All"), batch("B-2", 15, 60, "(blank)")]);
-    expect(rows.map(({ variety, likely }) => [variety, likely])).toEqual([
+    expect(before(rows).map(({ variety, likely }) => [variety, likely])).toEqual([
       ...[["(blank)", 60] as const, ["All", 100] as const],
       [null, 160],
     ]);
@@ -236,7 +254,7 @@ describe("plants ready against draws", () => {
       })),
     ]);
     const [stage] = stagesOf(question).rows;
-    const rows = readyPlants(question).rows.filter(({ variety }) => variety === null);
+    const rows = before(readyPlants(question).rows).filter(({ variety }) => variety === null);
     const likely = iso(stage?.readyLikely ?? null) ?? "";
     expect(rows.map(({ month, batches }) => [month, batches])).toEqual(
       rows.map(({ month }) => [month, likely.startsWith(month) ? 1 : 0]),

@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import ICAL from "ical.js";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readySince } from "../../../src/sentences/made/ahead-page";
+import { readyNow } from "../../../src/sentences/made/batches";
 import * as checkPage from "../../../src/sentences/made/check-page";
 import * as dueCalendar from "../../../src/sentences/made/due-calendar";
 import * as pageText from "../../../src/sentences/made/page";
@@ -197,9 +198,9 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
   it("looks ahead by month, with the batches behind a bar", async () => {
     const ahead = await nursery.section(pageText.ahead());
     const number = patternOf(countText(7), { "7": "[\\d,]+" }).source;
-    const month = ahead.getByRole("button", { name: monthText("2026-11") });
+    const month = ahead.getByRole("button", { name: monthText("2026-12") });
     expect(await month.textContent()).toMatch(new RegExp(`${number} – ${number}`));
-    await month.click();
+    await ahead.getByRole("button", { name: readyNow() }).click();
     // V14/26 has been marked ready this morning.
     const behind = ahead.locator(".batch").filter({ hasText: "V14/26" });
     expect(await behind.textContent()).toContain(readySince({ day: dayText("2026-11-25") }));
