@@ -1,5 +1,5 @@
 import { type Chance, chanceOf } from "./chance";
-import { type NurseryTruth, seasonOn, type Variety } from "./nursery-truth";
+import { graftersOn, type NurseryTruth, seasonOn, shockOn, type Variety } from "./nursery-truth";
 import { STEP, STEPS } from "./simulated-steps";
 
 /** What truly happens to a batch, whether or not anybody writes it down. */
@@ -49,8 +49,9 @@ export function batchCourse(
 ): BatchCourse {
   const chance = chanceOf(truth.seed, 2, number);
   const variety = chance.pick(truth.varieties);
-  const grafter = chance.pick(truth.grafters);
-  const days = stepDays(chance, truth, { variety, sownOn });
+  // Whoever grafts is known by the sowing's day: nearly three months before.
+  const grafter = chance.pick(graftersOn(truth, sownOn + MEAN_GERMINATION + MEAN_SEEDLING));
+  const days = stepDays(chance, truth, { number, variety, sownOn });
   const plants = countedPlants(chance, truth, {
     variety,
     grafterTake: grafter.take,
@@ -90,12 +91,20 @@ function loss(
 function stepDays(
   chance: Chance,
   truth: NurseryTruth,
-  { variety, sownOn }: { readonly variety: Variety; readonly sownOn: number },
+  {
+    number,
+    variety,
+    sownOn,
+  }: { readonly number: number; readonly variety: Variety; readonly sownOn: number },
 ): readonly number[] {
-  const { slow, season, shape, fitfulness } = truth;
+  const { slow, season, shape, fitfulness, firstDay, dayDrift } = truth;
   const days: number[] = STEPS.map(() => sownOn);
   const ownSlow = 0.02 * fitfulness * chance.normal();
-  const pace = (day: number) => ownSlow + season.slow * seasonOn(truth, day);
+  const pace = (day: number) =>
+    ownSlow +
+    season.slow * seasonOn(truth, day) +
+    (dayDrift * (day - firstDay)) / 365.25 +
+    shockOn(truth, day).slow;
   const germination = chance.length(shape, MEAN_GERMINATION, 0.13 * fitfulness);
   const seedling = chance.length(shape, MEAN_SEEDLING, 0.09 * fitfulness);
   // Warmth tells most on seed and seedlings: the season counts double there.
@@ -107,15 +116,28 @@ function stepDays(
   days[STEP.grafting] = graftedOn;
   days[STEP.takeCount] = graftedOn + truth.takesCountedAfter + chance.whole(0, 3);
   const stalledAt = chance.happens(truth.stalls) ? chance.whole(1, CHAIN.length - 1) : null;
+  const longStall = longStallOf(truth, number);
   let at = graftedOn;
   CHAIN.forEach(([step, mean, variation], link) => {
     const own = chance.length(shape, mean, variation * fitfulness);
     at += own * Math.exp(slow.graft + variety.slow + pace(at));
     if (link === stalledAt) at += chance.length("gamma", 9, 0.6);
+    if (link === longStall?.link) at += longStall.days;
     // Releasing is work, done on its day; the rest is seen when somebody looks.
     days[step] = step === STEP.firstRelease ? Math.ceil(at) : seen(truth, at);
   });
   return days;
+}
+
+/** Where a batch stands still for long, and how long: Pareto, of index 1.5 from 8 days on. */
+function longStallOf(
+  { seed, change }: NurseryTruth,
+  number: number,
+): { readonly link: number; readonly days: number } | null {
+  const chance = chanceOf(seed, 23, number);
+  if (!chance.happens(change?.longStalls ?? 0)) return null;
+  const link = chance.whole(1, CHAIN.length - 1);
+  return { link, days: Math.min(400, 8 * (1 - chance.share()) ** (-1 / 1.5)) };
 }
 
 /** The first day of inspection on which a step is seen to be done. */
@@ -149,12 +171,19 @@ function countedPlants(
   const seeds = Math.exp(
     Math.log(truth.usualSeeds) + 0.35 * chance.normal() + 0.5 * truth.growthPerYear * years,
   );
-  let left = seedsAsked ?? Math.max(12, Math.min(1500, Math.round(seeds)));
+  const between = truth.change?.seeds;
+  const usual = Math.max(12, Math.min(1500, Math.round(seeds)));
+  let left =
+    seedsAsked ??
+    (between === undefined
+      ? usual
+      : Math.round(Math.exp(chance.between(Math.log(between[0]), Math.log(between[1])))));
   const plants: (number | null)[] = STEPS.map(() => null);
   plants[STEP.sowing] = left;
   const pass = (step: number, base: number) => {
     const bad = step === badAt ? chance.between(1, 2.5) : 0;
-    const odds = base + vigour + batchNoise * chance.normal() - bad;
+    const shock = shockOn(truth, days[step] as number).odds;
+    const odds = base + vigour + batchNoise * chance.normal() - bad + shock;
     left = chance.binomial(left, 1 / (1 + Math.exp(-odds)));
     plants[step] = left;
   };

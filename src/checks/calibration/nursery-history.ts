@@ -50,7 +50,7 @@ export function nurseryHistory(
   { finishedWanted, otherwise = {} }: HistoryWanted,
 ): NurseryHistory {
   const truth = { ...nurseryTruth(kind, seed), ...otherwise.truth };
-  const habits = { ...recordHabits(seed), ...otherwise.habits };
+  const habits = { ...recordHabits(seed, truth.change), ...otherwise.habits };
   const chance = chanceOf(seed, 5);
   const batches: SimulatedBatch[] = [];
   let moment = truth.firstDay;

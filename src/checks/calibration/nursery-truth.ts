@@ -1,10 +1,13 @@
 import { type Chance, chanceOf, type LengthShape } from "./chance";
+import type { Change } from "./changes";
 
 /** What sort of nursery to invent. */
 export interface NurseryKind {
   /** Finished batches that it is wanted at; sets how busy it is. */
   readonly pastBatches: number;
   readonly varieties: "alike" | "unlike";
+  /** What it breaks; nothing in most nurseries. */
+  readonly change?: Change;
 }
 
 export interface Variety {
@@ -40,6 +43,8 @@ export interface NurseryTruth {
   readonly lostBatches: number;
   /** Change of the log odds of a take in a year, as hands learn or leave. */
   readonly drift: number;
+  /** Change of the log of lengths in a year. */
+  readonly dayDrift: number;
   /** Added to the log of lengths: the nursery is slower or faster than the timetable. */
   readonly slow: {
     readonly germination: number;
@@ -60,11 +65,15 @@ export interface NurseryTruth {
   /** Plants are looked over every so many days; a step is noted on the first such day after it. */
   readonly inspection: { readonly everyDays: number; readonly offset: number };
   readonly takesCountedAfter: number;
+  readonly change: Change | null;
 }
 
 const EPOCH_2016 = 16801;
 const VARIETY_NAMES = ["Amberlow", "Brindlecap", "Corvane", "Duskpod", "Ellowen"];
 const GRAFTER_NAMES = ["Grafter A", "Grafter B", "Grafter C", "Grafter D"];
+/** Where grafters come and go: so many over the years, of whom so many are there at once. */
+const GRAFTERS_IN_ALL = 12;
+const GRAFTERS_AT_ONCE = 3;
 /** How unlike varieties are, as standard deviations of their effects. */
 const UNLIKENESS = {
   alike: { take: 0.08, ready: 0.05, slow: 0.005 },
@@ -75,7 +84,63 @@ const UNLIKENESS = {
  * Invents a nursery. Every figure is our choice of what nurseries plausibly differ by; none comes
  * from a real one, and none is read from the timetable or from the model that is being checked.
  */
-export function nurseryTruth({ pastBatches, varieties }: NurseryKind, seed: number): NurseryTruth {
+export function nurseryTruth(kind: NurseryKind, seed: number): NurseryTruth {
+  const usual = usualTruth(kind, seed);
+  const { change } = kind;
+  return change === undefined ? usual : { ...usual, ...changedTruth(usual, change) };
+}
+
+/** Sowings two and a half years long, of about 36 batches that finish, and what is said to change. */
+function changedTruth(usual: NurseryTruth, change: Change): Partial<NurseryTruth> {
+  const { takeDrift = 0, dayDrift = 0, season, deaths, varieties, turnover } = change;
+  const chance = chanceOf(usual.seed, 21);
+  const named = (name: string, count: number) =>
+    Array.from({ length: count }, (_, at) => `${name} ${String(at + 1).padStart(2, "0")}`);
+  const { alike, unlike } = UNLIKENESS;
+  return {
+    change,
+    ...{ gapDays: 18, growthPerYear: 0, drift: takeDrift, dayDrift },
+    ...(season && { season: { ...usual.season, ...season } }),
+    ...(deaths && { lostBatches: deaths.share }),
+    ...(varieties && {
+      varieties: named("Variety", varieties).map((name) => ({
+        name,
+        take: (alike.take + unlike.take) * 0.5 * chance.normal(),
+        ready: alike.ready * chance.normal(),
+        slow: alike.slow * chance.normal(),
+      })),
+    }),
+    ...(turnover && {
+      grafters: named("Grafter", GRAFTERS_IN_ALL).map((name) => ({
+        name,
+        take: turnover * chance.normal(),
+      })),
+    }),
+  };
+}
+
+/** The grafters at work on a day: all of them, or where they come and go a few. */
+export function graftersOn(
+  { grafters, change, firstDay }: NurseryTruth,
+  day: number,
+): NurseryTruth["grafters"] {
+  if (change?.turnover === undefined) return grafters;
+  const gone = Math.floor(((day - firstDay) / 365.25) * 2);
+  const first = Math.max(0, Math.min(gone, grafters.length - GRAFTERS_AT_ONCE));
+  return grafters.slice(first, first + GRAFTERS_AT_ONCE);
+}
+
+/** What a month does to all that is in it, standard normal: to lengths, to log odds. */
+export function shockOn(
+  { seed, change }: NurseryTruth,
+  day: number,
+): { slow: number; odds: number } {
+  if (change?.shocks === undefined) return { slow: 0, odds: 0 };
+  const chance = chanceOf(seed, 22, Math.floor(day / 30.4375));
+  return { slow: change.shocks.slow * chance.normal(), odds: change.shocks.odds * chance.normal() };
+}
+
+function usualTruth({ pastBatches, varieties }: NurseryKind, seed: number): NurseryTruth {
   const chance = chanceOf(seed, 1);
   const unlike = UNLIKENESS[varieties];
   const [leastGap, mostGap] = gapRange(pastBatches);
@@ -105,6 +170,7 @@ export function nurseryTruth({ pastBatches, varieties }: NurseryKind, seed: numb
     badBatches: chance.between(0.02, 0.08),
     lostBatches: chance.between(0, 0.03),
     drift: 0.02 + 0.05 * chance.normal(),
+    dayDrift: 0,
     slow: {
       germination: 0.1 * chance.normal(),
       seedling: 0.08 * chance.normal(),
@@ -120,6 +186,7 @@ export function nurseryTruth({ pastBatches, varieties }: NurseryKind, seed: numb
     stalls: chance.happens(0.35) ? chance.between(0.05, 0.15) : 0,
     inspection: inspectionHabit(chance),
     takesCountedAfter: chance.whole(28, 31),
+    change: null,
   };
 }
 

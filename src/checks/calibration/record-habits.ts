@@ -1,4 +1,5 @@
 import { chanceOf } from "./chance";
+import type { Change } from "./changes";
 import { STEP, STEPS } from "./simulated-steps";
 
 /** How well a nursery writes down what happens. Shares are 0 to 1. */
@@ -19,6 +20,10 @@ export interface RecordHabits {
   readonly forgotten: number;
   readonly writesCulled: boolean;
   readonly writesMethod: boolean;
+  /** Share of the counts that is missing besides. */
+  readonly countsMissing: number;
+  /** Whether of a batch that is lost no more is written than that its row is closed. */
+  readonly hushesLosses: boolean;
 }
 
 /** Steps that a nursery may not have a column for: nothing is counted at them. */
@@ -32,9 +37,9 @@ const OPTIONAL = new Set<number>([
 ]);
 
 /** Draws a nursery's habits; the figures are our choice. */
-export function recordHabits(seed: number): RecordHabits {
+export function recordHabits(seed: number, change: Change | null = null): RecordHabits {
   const chance = chanceOf(seed, 3);
-  return {
+  const usual = {
     kept: STEPS.map((_, step) => !OPTIONAL.has(step) || chance.happens(0.75)),
     missing: chance.between(0.1, 0.2),
     usualDelay: chance.pick([0, 0.3, 1.5]),
@@ -44,5 +49,13 @@ export function recordHabits(seed: number): RecordHabits {
     forgotten: chance.between(0, 0.03),
     writesCulled: chance.happens(0.4),
     writesMethod: chance.happens(0.7),
+  };
+  return {
+    ...usual,
+    countsMissing: change?.countsMissing ?? 0,
+    hushesLosses: change?.deaths?.written === false,
+    ...(change?.typedAfter !== undefined && { usualDelay: change.typedAfter }),
+    // So that these nurseries break the one thing alone.
+    ...(change !== null && { silent: 0, forgotten: 0, closes: 1 }),
   };
 }

@@ -45,6 +45,7 @@ export function recording(
   STEPS.forEach((step, index) => {
     const day = course.days[index] ?? null;
     if (day === null || index > upTo || !habits.kept[index]) return;
+    if (habits.hushesLosses && index === course.lostAt) return;
     const typedOn = day + delay(chance, habits);
     const { dayShown, countShown } = whatIsWritten(chance, habits, index);
     if (index === STEP.sowing) {
@@ -79,7 +80,15 @@ function delay(chance: Chance, { usualDelay, late }: RecordHabits): number {
   return chance.delay(usualDelay) + lying;
 }
 
-function whatIsWritten(chance: Chance, { missing }: RecordHabits, index: number) {
+function whatIsWritten(
+  chance: Chance,
+  { missing, countsMissing }: RecordHabits,
+  index: number,
+): { readonly dayShown: boolean; readonly countShown: boolean } {
+  // Asked only where it can be, so that the other nurseries' draws stay as they are.
+  if (countsMissing > 0 && index !== STEP.ready && chance.happens(countsMissing)) {
+    return { dayShown: true, countShown: false };
+  }
   const isMissing = chance.happens(missing * (index === STEP.grafting ? MISSING_GRAFTING : 1));
   const half = chance.happens(HALF_MISSING);
   const dayOnly = chance.happens(0.5);

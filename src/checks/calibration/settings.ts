@@ -1,4 +1,5 @@
 import { chanceOf } from "./chance";
+import { CHANGES } from "./changes";
 import { type NurseryHistory, nurseryHistory } from "./nursery-history";
 import type { NurseryKind } from "./nursery-truth";
 
@@ -8,11 +9,16 @@ export const LEVELS: readonly number[] = [0.8, 0.95];
 export const KINDS: readonly NurseryKind[] = [3, 30, 300].flatMap((pastBatches) =>
   (["alike", "unlike"] as const).map((varieties) => ({ pastBatches, varieties })),
 );
+/** Those that break what a forecast takes for granted, one thing each. */
+export const CHANGED_KINDS: readonly NurseryKind[] = CHANGES.map((change) => ({
+  ...{ pastBatches: 36, varieties: "unlike", change },
+}));
 
 /** Finished batches at the as-of days of one nursery: about the number wanted. */
 const PAST_AT: ReadonlyMap<number, readonly number[]> = new Map([
   [3, [2, 3, 4]],
   [30, [27, 30, 33]],
+  [36, [33, 36, 39]],
   [300, [290, 300, 310]],
 ]);
 /** As-of days lie up to so long after the finish that they follow. */

@@ -3,6 +3,7 @@ import { nurseryAsRead } from "../calibration/nursery-as-read";
 import type { NurseryHistory } from "../calibration/nursery-history";
 import { type NurseryJob, nurseryOf } from "../calibration/nursery-jobs";
 import { type NurseryState, recordsOnDay } from "../calibration/records-on-day";
+import type { CheckedNursery } from "../calibration/settings";
 
 export const ASSURANCE = 0.8;
 
@@ -18,7 +19,10 @@ export interface CheckedDay {
 
 /** The days of an invented nursery, each with its table as it was read. */
 export function checkedDays(job: NurseryJob): readonly CheckedDay[] {
-  const { history, asOfDays } = nurseryOf(job);
+  return daysOf(nurseryOf(job));
+}
+
+export function daysOf({ history, asOfDays }: CheckedNursery): readonly CheckedDay[] {
   return asOfDays.map((asOf, day) => {
     const state = recordsOnDay(history, asOf);
     const nursery = nurseryAsRead(state);
