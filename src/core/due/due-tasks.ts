@@ -6,7 +6,7 @@ import {
   type BatchState,
   type Forecaster,
   likelyPlants,
-  type Passage,
+  type PassageAnyDay,
   type Projection,
   project,
   startOfForecast,
@@ -63,7 +63,7 @@ export interface Task {
   /** Plants likely to pass the step: what it needs is used on them. */
   readonly passing: number | null;
   /** The way on which the plants likely to pass are reckoned; null where none are known. */
-  readonly way: Passage | null;
+  readonly way: PassageAnyDay | null;
   /** The usual day, or the as-of day once that is past. */
   readonly doOn: CivilDay;
   readonly from: CivilDay;

@@ -12,7 +12,10 @@ export {
   entry,
   inverseOf,
   type Matrix,
+  rootOf,
   rowOf,
+  solvedBackward,
+  solvedForward,
   squareMatrix,
   trace,
 } from "./matrix";

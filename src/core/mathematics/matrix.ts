@@ -82,8 +82,30 @@ export function inverseOf(matrix: Matrix): Matrix | null {
   return inverse;
 }
 
+/** The solution of root × x = values. @param root lower half alone, as of rootOf */
+export function solvedForward(root: Matrix, values: Float64Array): Float64Array {
+  const solved = new Float64Array(root.size);
+  for (let row = 0; row < root.size; row += 1) {
+    let sum = at(values, row);
+    for (let k = 0; k < row; k += 1) sum -= entry(root, row, k) * at(solved, k);
+    solved[row] = sum / entry(root, row, row);
+  }
+  return solved;
+}
+
+/** The solution of root transposed × x = values. @param root lower half alone, as of rootOf */
+export function solvedBackward(root: Matrix, values: Float64Array): Float64Array {
+  const solved = new Float64Array(root.size);
+  for (let row = root.size - 1; row >= 0; row -= 1) {
+    let sum = at(values, row);
+    for (let k = row + 1; k < root.size; k += 1) sum -= entry(root, k, row) * at(solved, k);
+    solved[row] = sum / entry(root, row, row);
+  }
+  return solved;
+}
+
 /** Cholesky's square root, in the lower half; null when the matrix is not positive definite. */
-function rootOf({ size, values }: Matrix): Matrix | null {
+export function rootOf({ size, values }: Matrix): Matrix | null {
   const root = { size, values: new Float64Array(values) };
   for (let column = 0; column < size; column += 1) {
     for (let row = column; row < size; row += 1) {

@@ -1,5 +1,6 @@
+import { type CivilDay, daysLater } from "../dates";
 import type { Forecaster } from "../projection";
-import { type DayDistribution, pointAt, sum } from "../statistics";
+import { type DayDistribution, meanDay, pointAt, sum } from "../statistics";
 import type { Method, Step } from "../timetable";
 
 /** The indexes of the steps that ready is counted from, one after the other, ready itself last. */
@@ -14,22 +15,21 @@ export function lineToReady({ steps, ready }: Method): readonly number[] {
  * seen enough batches go that way, else the lengths of the steps between, each independent.
  *
  * @param index of a step on the line
+ * @param from  about the day on which the batch stands there; null for no day of the year
  */
 export function daysToReady(
   method: Method,
   index: number,
-  forecaster: Forecaster,
+  { forecaster, from }: { readonly forecaster: Forecaster; readonly from: CivilDay | null },
 ): DayDistribution {
   if (index === method.ready) return pointAt(0);
-  const straight = forecaster.straight(method, index, method.ready);
+  const straight = forecaster.straight({ method, after: index, upTo: method.ready, from });
   if (straight !== null) return straight;
   const line = lineToReady(method);
-  return line
-    .slice(line.indexOf(index) + 1)
-    .reduce<DayDistribution>(
-      (days, step) => sum(days, forecaster.length(method, method.steps[step] as Step)),
-      pointAt(0),
-    );
+  return line.slice(line.indexOf(index) + 1).reduce<DayDistribution>((days, step) => {
+    const start = from === null ? null : daysLater(from, Math.round(meanDay(days)));
+    return sum(days, forecaster.length(method, method.steps[step] as Step, start));
+  }, pointAt(0));
 }
 
 /** The chance that so many days are enough, 0 to 1. */

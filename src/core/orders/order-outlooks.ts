@@ -1,6 +1,6 @@
 import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates";
-import { comingBatches, generalShares, type Passage, project, waysOf } from "../projection";
+import { comingBatches, generalShares, type PassageAnyDay, project, waysOf } from "../projection";
 import { leftOutByMethod } from "../timetable";
 import { drawFillings } from "./draw-fillings";
 import { type Order, varietiesIn } from "./order";
@@ -74,7 +74,7 @@ function outlooksBy(question: OutlookQuestion) {
   const { orders, records, timetable, asOf, assurance } = question;
   const projection = project({ records, timetable, asOf, level: assurance });
   const names = namesKnown(records, timetable);
-  const planned: Passage[] = [];
+  const planned: PassageAnyDay[] = [];
   const nursery = { ...question, projection, names, crops: cropsStanding(projection), planned };
   const known = names.varieties;
   const outlooks = drawFillings(projection, orders.open, { asOf, known }).map(

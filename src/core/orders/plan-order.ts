@@ -68,10 +68,13 @@ export function planOrder(order: OrderToPlan): OrderPlan {
   const { wanted, readyBy, method, assurance, forecaster, variety, asOf } = order;
   const line = lineToReady(method);
   const start = line[0] as number;
+  const usual = usualDaysBefore(order, line);
+  const from = (index: number) => daysLater(readyBy, -(usual[index] as number));
   const shareFrom = (index: number) =>
-    forecaster.kept({ method, after: index, upTo: method.ready, variety });
+    forecaster.kept({ method, after: index, upTo: method.ready, variety, from: from(index) });
+  const daysFrom = (index: number) => daysToReady(method, index, { forecaster, from: from(index) });
   const certain = shareFrom(start).mean === 1;
-  const days = daysToReady(method, start, forecaster);
+  const days = daysFrom(start);
   const { dayChance, plantChance } = certain
     ? { dayChance: wholeDays(days, assurance).chance, plantChance: 1 }
     : shared(days, assurance);
@@ -79,7 +82,7 @@ export function planOrder(order: OrderToPlan): OrderPlan {
     method,
     line,
     readyBy,
-    daysNeeded: (index) => dayQuantile(daysToReady(method, index, forecaster), dayChance),
+    daysNeeded: (index) => dayQuantile(daysFrom(index), dayChance),
   });
 
   // From the end: a step never needs fewer plants than the next.
@@ -113,6 +116,16 @@ export function planOrder(order: OrderToPlan): OrderPlan {
   const isPast = asOf !== null && startBy !== null && startBy < asOf;
   const past = isPast ? pastStart(order, { asOf, dayChance, start }) : null;
   return { steps, plantChance, dayChance, past };
+}
+
+/** Days from each step until ready, by the timetable's usual days: near enough to know the season. */
+function usualDaysBefore({ method }: OrderToPlan, line: readonly number[]): readonly number[] {
+  const usualSince = (index: number): number => {
+    const step = method.steps[index] as Step;
+    return step.after === null ? 0 : usualSince(step.after) + step.usual;
+  };
+  const inAll = usualSince(line[line.length - 1] as number);
+  return method.steps.map((_, index) => Math.max(0, inAll - usualSince(index)));
 }
 
 /**
@@ -169,7 +182,7 @@ function pastStart(
     start,
   }: { readonly asOf: CivilDay; readonly dayChance: number; readonly start: number },
 ): PastStart {
-  const days: DayDistribution = daysToReady(method, start, forecaster);
+  const days: DayDistribution = daysToReady(method, start, { forecaster, from: asOf });
   const inTime = chanceWithin(days, readyBy - asOf);
   const neededOfPlants = inTime > 0 ? assurance / inTime : 1;
   return {
@@ -179,7 +192,7 @@ function pastStart(
         ? null
         : smallestStart(
             wanted,
-            forecaster.kept({ method, after: start, upTo: method.ready, variety }),
+            forecaster.kept({ method, after: start, upTo: method.ready, variety, from: asOf }),
             neededOfPlants,
           ),
   };

@@ -1,6 +1,6 @@
 import { shortened } from "../cells";
 import { nearestNames } from "../names";
-import type { Passage, Projection } from "../projection";
+import type { PassageAnyDay, Projection } from "../projection";
 import { type Method, type Timetable, usualMethod } from "../timetable";
 import type { OrderFillings } from "./draw-fillings";
 import type { Order } from "./order";
@@ -16,7 +16,7 @@ export interface Nursery extends OutlookQuestion {
   /** Of batches that are not closed, each once. */
   readonly crops: readonly string[];
   /** The ways of plants that are planned; added to by each order. */
-  readonly planned: Passage[];
+  readonly planned: PassageAnyDay[];
 }
 
 /**

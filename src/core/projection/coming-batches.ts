@@ -3,7 +3,10 @@ import { madeOnce } from "../made-once";
 import type { DayDistribution, Draws } from "../statistics";
 import type { Method } from "../timetable";
 import { type BatchState, startOfForecast } from "./batch-state";
+import { dayAbout } from "./changes";
+
 import type { DrawnShare, Passage, SharesDrawn } from "./forecaster";
+
 import type { Projection } from "./project";
 import { isSilent } from "./silence";
 
@@ -30,6 +33,7 @@ export interface Route {
   readonly method: Method;
   readonly after: number;
   readonly variety: string;
+  readonly from: CivilDay;
 }
 
 export interface Coming {
@@ -61,11 +65,13 @@ export function comingBatches({ batches, days }: Projection): Coming {
     const distribution = days.distribution(state, method.ready);
     const likely = days.range(state, method.ready)?.likely;
     if (distribution === null || likely === undefined) continue;
-    const key = `${method.name}\n${start.at}\n${batch.variety}`;
+    const { variety } = batch;
+    const from = dayAbout(state.doneOn[start.at] ?? state.plannedOn[start.at] ?? state.asOf);
+    const key = `${method.name}\n${start.at}\n${variety}\n${from}`;
     const route = madeOnce(
       routeOf,
       key,
-      () => routes.push({ method, after: start.at, variety: batch.variety }) - 1,
+      () => routes.push({ method, after: start.at, variety, from }) - 1,
     );
     coming.push({ ...facts, toCome: { route, days: distribution, likely } });
   }

@@ -3,6 +3,7 @@ import { madeOnce } from "../made-once";
 import {
   type DayDistribution,
   longerThan,
+  meanDay,
   nearestEnds,
   onlyDays,
   pointAt,
@@ -57,10 +58,10 @@ export function dayForecaster(
     if (waited === undefined) {
       const distribution =
         line.direct !== null
-          ? directDays(state, { after: line.direct, step, waited: days, forecaster })
+          ? directDays(state, { after: line.direct, step, anchorDay, waited: days, forecaster })
           : steps.length === 0
             ? pointAt(0)
-            : daysAlong(state, { steps, waited: days, forecaster });
+            : daysAlong(state, { steps, anchorDay, waited: days, forecaster });
       const { low, middle, high } = nearestEnds(distribution.mass, side);
       const { first } = distribution;
       waited = { distribution, range: [first + low, first + middle, first + high] };
@@ -128,8 +129,9 @@ function directLine(state: BatchState, step: number, forecaster: Forecaster): Li
   const { lastDone, method } = state;
   if (lastDone === null || step <= state.reached || !state.recordable[step]) return null;
   if ((state.plannedOn[step] ?? null) !== null) return null;
-  if (forecaster.straight(method, lastDone, step) === null) return null;
   const anchorDay = state.doneOn[lastDone] as CivilDay;
+  if (forecaster.straight({ method, after: lastDone, upTo: step, from: anchorDay }) === null)
+    return null;
   return { direct: lastDone, anchorDay, steps: [step], passed: 0 };
 }
 
@@ -138,16 +140,19 @@ function directDays(
   {
     after,
     step,
+    anchorDay,
     waited,
     forecaster,
   }: {
     readonly after: number;
     readonly step: number;
+    readonly anchorDay: CivilDay;
     readonly waited: number;
     readonly forecaster: Forecaster;
   },
 ): DayDistribution {
-  const length = forecaster.straight(method, after, step) as StepLength;
+  const way = { method, after, upTo: step, from: anchorDay };
+  const length = forecaster.straight(way) as StepLength;
   return longerThan(length, waited);
 }
 
@@ -156,17 +161,20 @@ function daysAlong(
   { method, reached, recordable }: BatchState,
   {
     steps,
+    anchorDay,
     waited,
     forecaster,
   }: {
     readonly steps: readonly number[];
+    readonly anchorDay: CivilDay;
     readonly waited: number;
     readonly forecaster: Forecaster;
   },
 ): DayDistribution {
   let days: DayDistribution | null = null;
   for (const step of steps) {
-    const length = forecaster.length(method, method.steps[step] as Step);
+    const from = daysLater(anchorDay, days === null ? 0 : Math.round(meanDay(days)));
+    const length = forecaster.length(method, method.steps[step] as Step, from);
     const unheld: DayDistribution = days === null ? length : sum(days, length);
     if (step <= reached) {
       days = onlyDays(unheld, 0, waited) ?? { first: waited, mass: Float64Array.of(1) };

@@ -1,6 +1,7 @@
 import { madeOnce } from "../made-once";
 import { betaBinomialRange, betaOfMoments, type ShareMoments } from "../statistics";
 import { type BatchState, startOfForecast } from "./batch-state";
+import { dayAbout } from "./changes";
 import type { Forecaster } from "./forecaster";
 
 /** A range of plants in plain words: fewest, likely, most. */
@@ -26,9 +27,10 @@ export function plantForecaster(
     if (start === null) return null;
     const { plants, at: after } = start;
     const { method, batch } = state;
-    const key = `${method.name}\n${batch.variety}\n${after} ${step} ${plants}`;
+    const from = dayAbout(state.doneOn[after] ?? state.plannedOn[after] ?? state.asOf);
+    const key = `${method.name}\n${batch.variety}\n${after} ${step} ${plants} ${from}`;
     return madeOnce(ranges, key, () => {
-      const share = forecaster.kept({ method, after, upTo: step, variety: batch.variety });
+      const share = forecaster.kept({ method, after, upTo: step, variety: batch.variety, from });
       return rangeOf(plants, share, level);
     });
   };

@@ -1,3 +1,4 @@
+import type { CivilDay } from "../dates";
 import { madeOnce } from "../made-once";
 import {
   newBatchShare,
@@ -18,6 +19,8 @@ export interface Passage {
   /** Index of the last step on the way. */
   readonly upTo: number;
   readonly variety: string;
+  /** The day on which the batch stands at the first; null for no day of the year. */
+  readonly from: CivilDay | null;
 }
 
 /**
@@ -25,17 +28,22 @@ export interface Passage {
  * passes. A forecaster may know more than the timetable; nothing else in the projection does.
  */
 export interface Forecaster {
-  length(method: Method, step: Step): StepLength;
+  length(method: Method, step: Step, from: CivilDay | null): StepLength;
   /**
-   * How long it takes from one step straight to a later one, by index, past the steps between; null
-   * where too few batches were seen to go that way.
+   * How long it takes from one step straight to a later one, past the steps between; null where too few batches were seen to go that way.
    */
-  straight(method: Method, after: number, upTo: number): StepLength | null;
+  straight(way: Way): StepLength | null;
   /** The share of plants that a new batch keeps on its way. */
   kept(passage: Passage): ShareMoments;
   /** One possible truth about the shares, drawn once and common to all batches. */
   draw(uniform: () => number): SharesDrawn;
 }
+
+/** The same, whenever. */
+export type PassageAnyDay = Omit<Passage, "from">;
+
+/** From one step straight to a later one, by index. */
+export type Way = Omit<Passage, "variety">;
 
 /** A possible truth about the shares kept. */
 export interface SharesDrawn {

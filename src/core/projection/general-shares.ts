@@ -1,7 +1,7 @@
 import { madeOnce } from "../made-once";
 import type { GeneralShares } from "../records";
 import { hasGeneralShare } from "../timetable";
-import type { Forecaster, Passage } from "./forecaster";
+import type { Forecaster, PassageAnyDay } from "./forecaster";
 
 /** Apart from the timetable by less than this, a share is the timetable's: it is said in whole percent. */
 const SAME_SHARE = 0.005;
@@ -16,14 +16,14 @@ export interface GeneralShare {
 
 /** The share with which the last step of a passage is reckoned, if that is of nurseries in general; else null. */
 export function generalShare(
-  { method, upTo, variety }: Omit<Passage, "after">,
+  { method, upTo, variety }: Omit<PassageAnyDay, "after">,
   forecaster: Forecaster,
 ): GeneralShare | null {
   const step = method.steps[upTo];
   if (step?.kept == null || !hasGeneralShare(method, step)) return null;
   let after = upTo - 1;
   while (after > 0 && !method.steps[after]?.counted) after -= 1;
-  const { mean } = forecaster.kept({ method, after, upTo, variety });
+  const { mean } = forecaster.kept({ method, after, upTo, variety, from: null });
   const isOwn = Math.abs(mean - step.kept) >= SAME_SHARE;
   return { kept: step.kept, mean: isOwn ? mean : null };
 }
@@ -35,7 +35,7 @@ export function generalShare(
  * @param passages the ways of plants that are reckoned
  */
 export function generalShares(
-  passages: readonly Passage[],
+  passages: readonly PassageAnyDay[],
   forecaster: Forecaster,
 ): readonly GeneralShares[] {
   const seen = new Set<string>();

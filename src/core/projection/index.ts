@@ -10,7 +10,7 @@ export {
 export { type BatchState, startOfForecast, stateFinder } from "./batch-state";
 export { type BatchSteps, STEP_COLUMNS, stepsOf } from "./batch-steps";
 export { comingBatches, drawPlants, sharesOfRoutes, waysOf } from "./coming-batches";
-export { type Forecaster, type Passage, timetableForecaster } from "./forecaster";
+export { type Forecaster, type PassageAnyDay, timetableForecaster } from "./forecaster";
 export { type GeneralShare, generalShare, generalShares } from "./general-shares";
 export { likelyPlants } from "./likely-plants";
 export { LOOKBACK_COLUMNS, type Lookback, lookback } from "./lookback";

@@ -29,6 +29,11 @@ export function sum(one: DayDistribution, other: DayDistribution): DayDistributi
   return { first: one.first + other.first, mass };
 }
 
+/** The mean of the days. */
+export function meanDay({ first, mass }: DayDistribution): number {
+  return mass.reduce((sum, chance, at) => sum + chance * (first + at), 0);
+}
+
 /**
  * What is left of a distribution when only some days are still possible.
  *

@@ -3,7 +3,14 @@
 export { betaBinomialChanceOfAtLeast, betaBinomialRange } from "./beta-binomial";
 export { betaOfMoments, product, type ShareMoments, WHOLE } from "./beta-moments";
 export { learnedLength, type RecordedLengths } from "./censored-lengths";
-export { type DayDistribution, dayQuantile, onlyDays, pointAt, sum } from "./day-distribution";
+export {
+  type DayDistribution,
+  dayQuantile,
+  meanDay,
+  onlyDays,
+  pointAt,
+  sum,
+} from "./day-distribution";
 export { type Draws, drawCount, seededDraws } from "./draws";
 export { type FairReading, fairComparison } from "./fair-comparison";
 export { intervalScore, type JudgedRange } from "./interval-score";
@@ -15,8 +22,10 @@ export { type CountedBatch, pooledShares } from "./pooled-shares";
 export { type ChartReading, proportionChart } from "./proportion-chart";
 export { chanceOfRange } from "./range-by-chance";
 export { type ReasonColumn, type ReasonResult, reasonsFit } from "./reasons-fit";
+export { scaledLength } from "./scaled-length";
 export { type KeptCount, shareCounts } from "./share-counts";
 export { type SharePosterior, sharePosterior } from "./share-posterior";
 export { newBatchShare, SPREAD_OF_A_NEW_BATCH } from "./share-prior";
 export { longerThan, type StepLength, type StepWindow, windowLength } from "./step-length";
 export { type ShareInterval, wilsonInterval } from "./wilson-interval";
+export { type SeenOnDay, type TimeEffect, timeEffect } from "./time-effect";

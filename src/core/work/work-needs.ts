@@ -2,7 +2,7 @@ import { added, inLargerUnit, sumKey } from "../amounts";
 import type { Kinds } from "../answer";
 import type { CivilDay } from "../dates";
 import { type DueQuestion, dueTasks } from "../due";
-import { generalShares, type Passage } from "../projection";
+import { generalShares, type PassageAnyDay } from "../projection";
 import { normalText, wordSet } from "../words";
 import type { NeedsRemark } from "./work-remark";
 
@@ -68,7 +68,7 @@ export function workNeeds(question: DueQuestion): WorkNeeds {
   const due = dueTasks(question);
   const tasks = due.rows.filter(({ step }) => step.needs.length > 0);
   const sums = new Map<string, Sum>();
-  const ways: Passage[] = [];
+  const ways: PassageAnyDay[] = [];
   let unknown = 0;
   for (const { step, variety, passing: plants, doOn, way } of tasks) {
     if (plants === null) {

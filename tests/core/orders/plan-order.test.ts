@@ -38,11 +38,17 @@ describe("a plan", () => {
 
   it("makes enough plants and the day hold together with the assurance", () => {
     const { forecaster } = order;
-    const share = forecaster.kept({ method: COCOA, after: 0, upTo: COCOA.ready, variety: "" });
+    const share = forecaster.kept({
+      method: COCOA,
+      after: 0,
+      upTo: COCOA.ready,
+      variety: "",
+      from: null,
+    });
     const { plants, doBy } = at(plan, "Sowing");
     const enough = chanceOfAtLeast(100, plants as number, share);
     const inTime = chanceWithin(
-      daysToReady(COCOA, 0, forecaster),
+      daysToReady(COCOA, 0, { forecaster, from: null }),
       order.readyBy - (doBy as number),
     );
     expect(plan.plantChance * plan.dayChance).toBeCloseTo(0.8, 12);
@@ -53,11 +59,13 @@ describe("a plan", () => {
     const fewer = chanceOfAtLeast(100, (plants as number) - 1, share);
     expect(fewer * inTime).toBeLessThan(0.8);
     const dayLater = order.readyBy - (doBy as number) - 1;
-    expect(chanceWithin(daysToReady(COCOA, 0, forecaster), dayLater)).toBeLessThan(Math.sqrt(0.8));
+    expect(chanceWithin(daysToReady(COCOA, 0, { forecaster, from: null }), dayLater)).toBeLessThan(
+      Math.sqrt(0.8),
+    );
   });
 
   it("never lets the plants have less than the chance of a day fewer", () => {
-    const days = daysToReady(COCOA, 0, order.forecaster);
+    const days = daysToReady(COCOA, 0, { forecaster: order.forecaster, from: null });
     let shared = 0;
     for (let assurance = 0.5; assurance < 0.97; assurance += 0.002) {
       const { plantChance, dayChance } = planOrder({ ...order, assurance });
@@ -113,7 +121,7 @@ describe("a plan", () => {
       Start |        |          |           |        | yes     |
       Ready | Start  | 30       | 40        | 60     | yes     | 100`);
     const sure = planOrder({ ...order, method });
-    const days = daysToReady(method, 0, order.forecaster);
+    const days = daysToReady(method, 0, { forecaster: order.forecaster, from: null });
     const given = order.readyBy - (at(sure, "Start").doBy as number);
     expect(sure.dayChance).toBeCloseTo(chanceWithin(days, given), 12);
     expect(sure.dayChance).toBeGreaterThanOrEqual(0.8);

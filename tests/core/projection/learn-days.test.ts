@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { StepLength } from "../../../src/core/statistics/step-length";
+import type { Method } from "../../../src/core/timetable";
 import { AS_OF, type Facts, later, learnedFrom } from "./nursery";
 import { stepNumber } from "./states";
 
@@ -12,8 +13,15 @@ function chanceOf({ first, mass }: StepLength, from: number, by: number): number
 
 function lengthOf(batches: readonly Facts[], step: string, options = {}) {
   const { method, learned } = learnedFrom(batches, options);
-  return learned.length(method, method.steps[stepNumber(step)] as never);
+  return learned.length(method, method.steps[stepNumber(step)] as never, null);
 }
+
+const graftingToReady = (method: Method) => ({
+  method,
+  after: stepNumber("Grafting"),
+  upTo: stepNumber("Ready"),
+  from: null,
+});
 
 /** Batches sown one after another, each grafted so many days later. */
 function grafted(days: readonly number[], more: Facts = {}): Facts[] {
@@ -30,7 +38,7 @@ describe("days learned", () => {
   it("are the timetable's where nothing is recorded", () => {
     const { method, learned, plain } = learnedFrom([]);
     for (const step of method.steps) {
-      const [own, table] = [learned.length(method, step), plain.length(method, step)];
+      const [own, table] = [learned.length(method, step, null), plain.length(method, step, null)];
       expect(own.first).toBe(table.first);
       expect(Array.from(own.mass)).toEqual(Array.from(table.mass));
       expect(own.lateness).toBe(table.lateness);
@@ -93,8 +101,8 @@ describe("days learned", () => {
     ];
     const { method, learned, plain } = learnedFrom(batches, { columns });
     const release = method.steps[stepNumber("First release")] as never;
-    expect(Array.from(learned.length(method, release).mass)).toEqual(
-      Array.from(plain.length(method, release).mass),
+    expect(Array.from(learned.length(method, release, null).mass)).toEqual(
+      Array.from(plain.length(method, release, null).mass),
     );
   });
 
@@ -116,7 +124,7 @@ describe("days learned straight from one step to a far one", () => {
     }));
   const straight = (batches: readonly Facts[]) => {
     const { method, learned } = learnedFrom(batches);
-    return learned.straight(method, stepNumber("Grafting"), stepNumber("Ready"));
+    return learned.straight(graftingToReady(method));
   };
 
   it("are none before eight batches were seen to go that way", () => {
@@ -143,6 +151,6 @@ describe("days learned straight from one step to a far one", () => {
 
   it("are none by the timetable alone", () => {
     const { method, plain } = learnedFrom(finished(Array<number>(20).fill(130)));
-    expect(plain.straight(method, stepNumber("Grafting"), stepNumber("Ready"))).toBeNull();
+    expect(plain.straight(graftingToReady(method))).toBeNull();
   });
 });

@@ -22,7 +22,7 @@ const takes = (kept: number, times: number, variety = "Alba") =>
 
 function keptOf(batches: readonly Facts[], after: number, upTo: number, variety = "Alba") {
   const { method, learned } = learnedFrom(batches);
-  return learned.kept({ method, after, upTo, variety });
+  return learned.kept({ method, after, upTo, variety, from: null });
 }
 
 describe("shares learned", () => {
@@ -33,12 +33,14 @@ describe("shares learned", () => {
       [TAKES, READY],
       [0, stepNumber("Germination")],
     ] as const) {
-      expect(learned.kept({ method, after, upTo, variety: "Alba" }).mean).toBeCloseTo(
-        plain.kept({ method, after, upTo, variety: "Alba" }).mean,
+      expect(learned.kept({ method, after, upTo, variety: "Alba", from: null }).mean).toBeCloseTo(
+        plain.kept({ method, after, upTo, variety: "Alba", from: null }).mean,
         12,
       );
     }
-    expect(learned.kept({ method, after: READY, upTo: READY, variety: "Alba" })).toEqual({
+    expect(
+      learned.kept({ method, after: READY, upTo: READY, variety: "Alba", from: null }),
+    ).toEqual({
       mean: 1,
       meanSquare: 1,
     });

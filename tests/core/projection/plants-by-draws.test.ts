@@ -58,7 +58,13 @@ describe.each(CASES)("plants of $facts against $times draws", ({ facts, kept, ti
   const after = state.lastCounted as number;
 
   it("have the mean and mean square of the product exactly", () => {
-    const moments = forecaster.kept({ method: COCOA, after, upTo: COCOA.ready, variety: "" });
+    const moments = forecaster.kept({
+      method: COCOA,
+      after,
+      upTo: COCOA.ready,
+      variety: "",
+      from: null,
+    });
     const mean = kept.reduce<number>((all, share) => all * share, 1);
     const square = kept.reduce<number>(
       (all, share) => all * (share * share + share * (1 - share) * SPREAD),
