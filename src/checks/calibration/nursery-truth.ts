@@ -99,7 +99,10 @@ function changedTruth(usual: NurseryTruth, change: Change): Partial<NurseryTruth
   const { alike, unlike } = UNLIKENESS;
   return {
     change,
-    ...{ gapDays: 18, growthPerYear: 0, drift: takeDrift, dayDrift },
+    gapDays: 18,
+    growthPerYear: 0,
+    drift: takeDrift,
+    dayDrift,
     ...(season && { season: { ...usual.season, ...season } }),
     ...(deaths && { lostBatches: deaths.share }),
     ...(varieties && {

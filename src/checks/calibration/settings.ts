@@ -11,7 +11,9 @@ export const KINDS: readonly NurseryKind[] = [3, 30, 300].flatMap((pastBatches) 
 );
 /** Those that break what a forecast takes for granted, one thing each. */
 export const CHANGED_KINDS: readonly NurseryKind[] = CHANGES.map((change) => ({
-  ...{ pastBatches: 36, varieties: "unlike", change },
+  pastBatches: 36,
+  varieties: "unlike",
+  change,
 }));
 
 /** Finished batches at the as-of days of one nursery: about the number wanted. */

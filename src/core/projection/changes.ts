@@ -150,8 +150,12 @@ function lengthsSeen(
   const squares = logs.reduce((sum, log) => sum + (log - mean) ** 2, 0);
   const unit = Math.max(LEAST_VARIANCE, squares / Math.max(1, logs.length - 1));
   return old.map(({ batch, start, days }, at) => ({
-    ...{ batch, upTo, day: start + days / 2, chance: 0, unit },
+    batch,
+    upTo,
+    day: start + days / 2,
     value: (logs[at] as number) - mean,
+    chance: 0,
+    unit,
   }));
 }
 
@@ -171,7 +175,8 @@ export function changeOfShare(counts: readonly CountOnDay[], asOf: number): Time
       ? []
       : [
           {
-            ...{ variety, day },
+            variety,
+            day,
             value: Math.log((kept + 0.5) / (of - kept + 0.5)),
             chance: 1 / (kept + 0.5) + 1 / (of - kept + 0.5),
           },

@@ -30,7 +30,8 @@ export interface Passage {
 export interface Forecaster {
   length(method: Method, step: Step, from: CivilDay | null): StepLength;
   /**
-   * How long it takes from one step straight to a later one, past the steps between; null where too few batches were seen to go that way.
+   * How long it takes from one step straight to a later one, past the steps between; null where too few
+   * batches were seen to go that way.
    */
   straight(way: Way): StepLength | null;
   /** The share of plants that a new batch keeps on its way. */

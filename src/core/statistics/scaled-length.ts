@@ -12,6 +12,7 @@ const NOTHING = 0.004;
  * Method: each day's chance goes to the two days between which it falls then; how unsure the factor
  *   is, by three factors of the same mean and variance (logarithms −√1.5, 0, √1.5 deviations away, each
  *   with a third).
+ * Source: ours; three such points have the mean and the variance of a normal.
  */
 export function scaledLength(
   length: StepLength,

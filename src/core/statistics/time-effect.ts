@@ -1,4 +1,3 @@
-import { madeOnce } from "../made-once";
 import {
   add,
   at,
@@ -9,17 +8,7 @@ import {
   solvedBackward,
   solvedForward,
 } from "../mathematics";
-
-/** Something seen on a day, on a scale on which effects add up: log odds of a share, log of a length. */
-export interface SeenOnDay {
-  /** A civil day. */
-  readonly day: number;
-  readonly value: number;
-  /** What chance alone makes of it; 0 for a length. */
-  readonly chance: number;
-  /** How much more it varies than others do, beside that; 1 for those alike. */
-  readonly unit: number;
-}
+import { byMonth, type SeenOnDay, varianceLeft } from "./seen-by-month";
 
 /** How far two things may change: for each the standard deviation believed, and the weight of believing it. */
 export interface BelievedChange {
@@ -55,9 +44,6 @@ const TOO_UNLIKELY = 1e-3;
 const NONE = 1e-4;
 const FLAT = 1000;
 const TERMS = 4;
-const MONTH_DAYS = 30.4375;
-/** How much of what differs by itself is common to a month (our choice). */
-const MONTH_SHARES = 0.3;
 /**
  * Years after which a drift has as good as ended, seen from the reference day: nothing goes on for ever
  * (our choice).
@@ -183,42 +169,6 @@ function shiftOf(means: Float64Array, terms: Float64Array): number {
   let sum = 0;
   for (let i = 1; i < TERMS; i += 1) sum += at(means, i) * at(terms, i);
   return sum;
-}
-
-/** How much more than chance what was seen differs, for each unit. */
-function varianceLeft(seen: readonly SeenOnDay[]): number {
-  const mean = seen.reduce((sum, { value }) => sum + value, 0) / seen.length;
-  let squares = 0;
-  let units = 0;
-  for (const { value, chance, unit } of seen) {
-    squares += (value - mean) ** 2 - chance;
-    units += unit;
-  }
-  return Math.max(0.02, squares / units);
-}
-
-/**
- * What was seen in a month as one: batches of the same weeks share weather, seed and hands, so that many
- * of them are no more than a few.
- */
-function byMonth(seen: readonly SeenOnDay[], left: number): readonly SeenOnDay[] {
-  const months = new Map<number, SeenOnDay[]>();
-  for (const one of seen) madeOnce(months, Math.floor(one.day / MONTH_DAYS), () => []).push(one);
-  return [...months.values()].map((own): SeenOnDay => {
-    const weights = own.map(({ chance, unit }) => 1 / (chance + left * unit));
-    const total = weights.reduce((sum, weight) => sum + weight, 0);
-    const mean = (of: (one: SeenOnDay) => number) =>
-      own.reduce((sum, one, i) => sum + (weights[i] as number) * of(one), 0) / total;
-    const squared = (of: (one: SeenOnDay) => number) =>
-      own.reduce((sum, one, i) => sum + (weights[i] as number) ** 2 * of(one), 0) / total ** 2;
-    return {
-      day: mean(({ day }) => day),
-      value: mean(({ value }) => value),
-      chance: squared(({ chance }) => chance),
-      unit:
-        MONTH_SHARES * mean(({ unit }) => unit) + (1 - MONTH_SHARES) * squared(({ unit }) => unit),
-    };
-  });
 }
 
 interface Sums {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { chanceOf } from "../../../src/checks/calibration/chance";
-import { type SeenOnDay, timeEffect } from "../../../src/core/statistics/time-effect";
+import type { SeenOnDay } from "../../../src/core/statistics/seen-by-month";
+import { timeEffect } from "../../../src/core/statistics/time-effect";
 import { fixture } from "../../support/fixtures";
 
 const TODAY = 20_000;
