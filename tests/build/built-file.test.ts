@@ -163,9 +163,9 @@ describe("Code.js", () => {
   // a plain rule beside; two say which shares an answer counts on, and hide looks in formulas too; seven are for what
   // is asked about where it was taken, ditto marks beside the records, and more of the trade's words; two for likely numbers that add up. What licences
   // ask for is no code, and can't be less.
-  it("is below 518 KB without its notices, and these below 6 KB", () => {
+  it("is below 526 KB without its notices, and these below 6 KB", () => {
     const end = code.indexOf("*/") + 2;
-    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(518_000);
+    expect(Buffer.byteLength(code.slice(end))).toBeLessThan(526_000);
     expect(Buffer.byteLength(code.slice(0, end))).toBeLessThan(6_000);
   });
 });
