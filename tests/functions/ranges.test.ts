@@ -61,11 +61,17 @@ describe.each(QUESTIONS)("%s over a range", (name, args) => {
     const used = askRows(name, args(log));
     const lost = ["2026-11-02", "", "Alba", "Grafting", 7];
     const rows = askRows(name, args([...log, lost]));
-    expect(rows.slice(0, -1)).toEqual(used);
+    // An answer may have another remark already, which then stands in the same row behind it.
+    const other = rows.length === used.length ? String(used.at(-1)?.[0]) : "";
+    expect(rows.slice(0, -1)).toEqual(other === "" ? used : used.slice(0, -1));
+    const said = String(rows.at(-1)?.[0]);
     // The second is that of answers whose sentences still stand in core.
-    expect([rowsLeftOutOfCell({ rows: 1 }), "1 row left out: see BATCH_CHECK"]).toContain(
-      rows.at(-1)?.[0],
-    );
+    expect(
+      [rowsLeftOutOfCell({ rows: 1 }), "1 row left out: see BATCH_CHECK"].some((text) =>
+        said.startsWith(text),
+      ),
+    ).toBe(true);
+    expect(said).toContain(other);
     expect(
       rows
         .at(-1)

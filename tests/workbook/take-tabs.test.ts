@@ -3,6 +3,7 @@ import { nameList } from "../../src/core/cells/quoted";
 import { live } from "../../src/sentences/made/own-tabs";
 import { noSuchColumn, noSuchPeriod } from "../../src/sentences/made/take-faults";
 import * as text from "../../src/sentences/made/takes-page";
+import { periodText } from "../../src/sidebar/controls/day-words";
 import { lastMonthSentence } from "../../src/sidebar/takes/take-words";
 import { COMPARED_WORDS, REASON_WORDS, TREND_WORDS } from "../../src/wording/takes";
 import { openNursery } from "./nursery";
@@ -64,7 +65,7 @@ describe("the sample nursery, set up", () => {
     expect(usual?.toFixed(2)).toBe("0.73");
     expect(takes && lastMonthSentence(takes)).toBe(
       text.lastMonthUsual({
-        period: "2026-10",
+        period: periodText("2026-10"),
         counted: "open",
         grafted: 333,
         rate: rate as number,

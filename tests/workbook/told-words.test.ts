@@ -116,7 +116,15 @@ it("every call reads every table beside the records by what the settings tell of
   const lines = Object.entries(own).flatMap(([name, [head = []]]) =>
     head.map((one, column) => [`${name}: ${one}`, strange(column), "header"]),
   );
-  expect(answers(renamed)).not.toEqual(answers(plain));
+  // Untold, a table may not be read at all, which is said by name.
+  const untold = () => {
+    try {
+      return answers(renamed);
+    } catch (refused) {
+      return String(refused);
+    }
+  };
+  expect(untold()).not.toEqual(answers(plain));
   renamed.sheet(SETTINGS).getRange(12, 1, lines.length, 3).setValues(lines);
   expect(answers(plain)[2]).toEqual([]);
   expect(answers(renamed)).toEqual(answers(plain));

@@ -109,9 +109,14 @@ function part(own: readonly ChangeScore[], quantity: Quantity): Part {
   };
   const [at80, at95, rule] = [line(0.8, "ours"), line(0.95, "ours"), line(0.8, "quantiles")];
   const text = [
-    ...[hundred(at80.cover, 10), hundred(at80.error, 4), hundred(at80.below), hundred(at80.above)],
-    ...[hundred(at95.cover), at80.width.toFixed(1).padStart(6)],
-    ...[at80.score.toFixed(1).padStart(6), rule.score.toFixed(1).padStart(6)],
+    hundred(at80.cover, 10),
+    hundred(at80.error, 4),
+    hundred(at80.below),
+    hundred(at80.above),
+    hundred(at95.cover),
+    at80.width.toFixed(1).padStart(6),
+    at80.score.toFixed(1).padStart(6),
+    rule.score.toFixed(1).padStart(6),
   ].join(" ");
   return { text, at80, at95, score: at80.score, rule: rule.score };
 }

@@ -21,6 +21,8 @@ export interface NurseryPage {
   openSidebar(): Promise<void>;
   /** Chooses a section and waits until it has read what it shows. @returns its panel */
   section(title: string): Promise<Locator>;
+  /** Opens every fold of the section that is shown, and those within them. */
+  unfold(): Promise<void>;
   /** Waits until the sidebar has no call under way and formulas are calculated. */
   settled(): Promise<void>;
   /** What a cell shows. @param cells such as "A1:B2" */
@@ -93,6 +95,20 @@ async function opened(
       await frame().getByRole("tab", { name: title }).click();
       await settled();
       return frame().locator("[role=tabpanel]:not([hidden])");
+    },
+    async unfold() {
+      await frame().evaluate(() => {
+        const closed = () => [
+          ...document.querySelectorAll("[role=tabpanel]:not([hidden]) details:not([open])"),
+        ];
+        for (let left = closed(); left.length > 0; left = closed()) {
+          for (const fold of left) {
+            (fold as HTMLDetailsElement).open = true;
+            fold.dispatchEvent(new Event("toggle"));
+          }
+        }
+      });
+      await settled();
     },
     shown: (tab, cells) =>
       page.evaluate(

@@ -145,16 +145,16 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
     await side().getByText(text.planNew()).click();
     await planNew([
       [text.variety(), "Amberlow"],
-      [text.plantsWanted(), "400"],
+      [text.plantsWanted(), "370"],
       [text.readyBy(), "2027-07-31"],
     ]);
     const steps = await plannedSteps();
     expect(steps.map(([step]) => step)).toEqual(
       expect.arrayContaining(["Sowing", "Grafting", "Take count", "Ready"]),
     );
-    expect(steps.at(-1)).toEqual(saidStep(["Ready", "2027-07-31", 400]));
+    expect(steps.at(-1)).toEqual(saidStep(["Ready", "2027-07-31", 370]));
     const plants = patternOf(text.plants({ plants: 999 }), { "999": "([\\d,]+)" });
-    expect(numberIn(plants, steps[0]?.[2])).toBeGreaterThan(400);
+    expect(numberIn(plants, steps[0]?.[2])).toBeGreaterThan(370);
     const when = patternOf(
       text.byAway({
         by: dayText("2026-12-31"),
@@ -175,13 +175,13 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
     await button(text.addOrder()).click();
     await side().getByText(text.added()).waitFor();
     await nursery.settled();
-    expect(await written()).toEqual(["O-09", "=Desk A", "Amberlow", "400", "2027-7-31"]);
+    expect(await written()).toEqual(["O-09", "=Desk A", "Amberlow", "370", "2027-7-31"]);
     expect(await side().locator(".written").first().textContent()).toContain("O-09");
     expect(await side().locator("#section-orders").textContent()).toMatch(
       patternOf(text.pressing({ pressing: 4, all: 7 }), { "4": "\\d" }),
     );
     expect(await order("O-09").textContent()).toContain(
-      `Amberlow · ${text.toDeliver({ wanted: 400 })}`,
+      `Amberlow · ${text.toDeliver({ wanted: 370 })}`,
     );
   });
 
@@ -194,7 +194,7 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
     await button(text.addOrder()).click();
     await side().getByText(text.added()).waitFor();
     await nursery.settled();
-    expect(await written()).toEqual(["O-09", "=Desk A", "Amberlow", "400", "2027-7-31"]);
+    expect(await written()).toEqual(["O-09", "=Desk A", "Amberlow", "370", "2027-7-31"]);
   });
 
   it("makes it a tab in which the same plan is alive", async () => {
@@ -220,7 +220,7 @@ describe.skipIf(isChromiumMissing)("an order in the local page", () => {
     );
     expect(await order("O-09").locator(".to-do").count()).toBe(0);
     const today = await nursery.section(pageText.today());
-    await today.getByText("Bay 2 north").click();
+    await nursery.unfold();
     const task = today.getByRole("article").filter({ hasText: "Take count · H26-039" });
     await task.getByText(todayText.markDone(), { exact: true }).click();
     await task.getByLabel(new RegExp(`^${escaped(todayText.counted())}`)).fill("12");

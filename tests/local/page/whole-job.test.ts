@@ -123,6 +123,8 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
 
   it("shows the due list, with the corrected column in it", async () => {
     const today = await nursery.section(pageText.today());
+    // What can wait is a line that opens.
+    await nursery.unfold();
     expect(await today.locator("h2").textContent()).toBe(dayText("2026-11-25"));
     for (const [name, batch] of [
       ["Ready", "V04/26"],
@@ -238,6 +240,7 @@ describe.skipIf(isChromiumMissing)("a nursery's morning in the local page", () =
 
   it("downloads the calendar of the due list", async () => {
     const today = await nursery.section(pageText.today());
+    await nursery.unfold();
     const tasks = await today.getByRole("article").count();
     const download = await nursery.download(() =>
       today.getByRole("button", { name: text.calendarFile() }).click(),
