@@ -51,12 +51,21 @@ export function dayAbout(day: CivilDay): CivilDay {
   return ((Math.floor(day / ALIKE_DAYS) + 0.5) * ALIKE_DAYS) as CivilDay;
 }
 
+/** Beside the records' mean: the logarithm of how many times, or of odds, and its variance. */
+type DayEffect = ReturnType<TimeEffect["on"]>;
+
 /** What days do to how long steps take. */
 export interface LengthChange {
-  /** Beside the records' mean: the logarithm of how many times as long a way takes, and its variance. */
-  over(way: Omit<Way, "from"> & { readonly from: number }): {
-    readonly shift: number;
-    readonly variance: number;
+  /** What it does to a way by the day on which it begins; found once for days that are alike. */
+  along(way: Omit<Way, "from">): (from: CivilDay) => DayEffect;
+}
+
+/** What a day does, found once for days that are alike. */
+export function byDaysAlike(effect: (day: CivilDay) => DayEffect): (day: CivilDay) => DayEffect {
+  const known = new Map<CivilDay, DayEffect>();
+  return (day) => {
+    const about = dayAbout(day);
+    return madeOnce(known, about, () => effect(about));
   };
 }
 
@@ -80,19 +89,22 @@ export function changeOfLengths(
   );
   if (sooner === null && later === null) return null;
   return {
-    over: ({ after, upTo, from }) => {
-      let usualDays = 0;
-      let days = 0;
-      let deviations = 0;
-      for (const step of stepsBetween(method, after, upTo)) {
-        const usual = Math.max(1, method.steps[step]?.usual ?? 0);
-        const effect = isLater(step) ? later : sooner;
-        const { shift, variance } = effect?.on(from + usualDays + usual / 2) ?? NO_CHANGE;
-        usualDays += usual;
-        days += usual * Math.exp(shift);
-        deviations += usual * Math.sqrt(variance);
-      }
-      return { shift: Math.log(days / usualDays), variance: (deviations / usualDays) ** 2 };
+    along: ({ after, upTo }) => {
+      const line = stepsBetween(method, after, upTo);
+      return byDaysAlike((from) => {
+        let usualDays = 0;
+        let days = 0;
+        let deviations = 0;
+        for (const step of line) {
+          const usual = Math.max(1, method.steps[step]?.usual ?? 0);
+          const effect = isLater(step) ? later : sooner;
+          const { shift, variance } = effect?.on(from + usualDays + usual / 2) ?? NO_CHANGE;
+          usualDays += usual;
+          days += usual * Math.exp(shift);
+          deviations += usual * Math.sqrt(variance);
+        }
+        return { shift: Math.log(days / usualDays), variance: (deviations / usualDays) ** 2 };
+      });
     },
   };
 }
@@ -101,8 +113,12 @@ const NO_CHANGE = { shift: 0, variance: 0 };
 
 /** The steps that a way goes through, by what each is counted from. */
 function stepsBetween({ steps }: Method, after: number, upTo: number): readonly number[] {
-  const line: number[] = [];
-  for (let at: number | null = upTo; at !== null && at > after; at = steps[at]?.after ?? null) {
+  const line = [upTo];
+  for (
+    let at = steps[upTo]?.after ?? null;
+    at !== null && at > after;
+    at = steps[at]?.after ?? null
+  ) {
     line.unshift(at);
   }
   return line;
@@ -165,7 +181,7 @@ export interface CountOnDay {
   readonly kept: number;
   readonly of: number;
   /** Null where not written. */
-  readonly day: number | null;
+  readonly day: CivilDay | null;
 }
 
 /** What a day does to the log odds of a plant's passing. */

@@ -130,7 +130,7 @@ function directLine(state: BatchState, step: number, forecaster: Forecaster): Li
   if (lastDone === null || step <= state.reached || !state.recordable[step]) return null;
   if ((state.plannedOn[step] ?? null) !== null) return null;
   const anchorDay = state.doneOn[lastDone] as CivilDay;
-  if (forecaster.straight({ method, after: lastDone, upTo: step, from: anchorDay }) === null)
+  if (forecaster.straight({ method, after: lastDone, upTo: step, from: null }) === null)
     return null;
   return { direct: lastDone, anchorDay, steps: [step], passed: 0 };
 }

@@ -33,13 +33,16 @@ export interface LearnedLengths extends Pick<Forecaster, "straight"> {
 export function learnedLengths(method: Method, states: readonly BatchState[]): LearnedLengths {
   const records = lazily(() => ({ states, change: changeOfLengths(method, states) }));
   const learned = new Map<string, StepLength | null>();
-  const onDays = new Map<StepLength, Map<CivilDay, StepLength>>();
+  const onDays = new Map<StepLength, (from: CivilDay) => StepLength>();
   const onDay = (length: StepLength, way: Way): StepLength => {
     const { change } = records();
     if (way.from === null || change === null) return length;
-    const from = dayAbout(way.from);
-    const known = madeOnce(onDays, length, () => new Map<CivilDay, StepLength>());
-    return madeOnce(known, from, () => scaledLength(length, change.over({ ...way, from })));
+    const scaled = madeOnce(onDays, length, () => {
+      const effect = change.along(way);
+      const known = new Map<CivilDay, StepLength>();
+      return (from: CivilDay) => madeOnce(known, from, () => scaledLength(length, effect(from)));
+    });
+    return scaled(dayAbout(way.from));
   };
   return {
     length: (step, from) => {
@@ -77,6 +80,7 @@ function lengthOf(way: Way, step: Step, records: MethodRecords): StepLength {
  */
 function recordedBetween({ states, change }: MethodRecords, way: Way): RecordedLengths {
   const { after, upTo } = way;
+  const effect = change?.along(way);
   const done: number[] = [];
   const waiting: number[] = [];
   for (const state of states) {
@@ -84,9 +88,7 @@ function recordedBetween({ states, change }: MethodRecords, way: Way): RecordedL
     if (start === null) continue;
     const day = state.doneOn[upTo] ?? null;
     const without = (days: number) =>
-      change === null
-        ? days
-        : Math.round(days * Math.exp(-change.over({ ...way, from: start }).shift));
+      effect === undefined ? days : Math.round(days * Math.exp(-effect(start).shift));
     if (day !== null) {
       if (day >= start) done.push(without(day - start));
     } else if (state.open && upTo > state.reached && state.recordable[upTo] && !isSilent(state)) {

@@ -13,7 +13,7 @@ import {
 } from "../statistics";
 import type { Method } from "../timetable";
 import type { BatchState } from "./batch-state";
-import { type CountOnDay, changeOfShare } from "./changes";
+import { byDaysAlike, type CountOnDay, changeOfShare } from "./changes";
 import { type DrawnShare, type Forecaster, type Passage, timetableShare } from "./forecaster";
 
 /** What share of the plants of one method passes. */
@@ -153,12 +153,13 @@ function learnShare(
 ): LearnedShare {
   const dated = countsBetween(states, after, upTo);
   const change = changeOfShare(dated, states[0]?.asOf ?? 0);
+  const effect = change === null ? null : byDaysAlike(change.on);
   const byVariety = new Map<string, KeptCount[]>();
   for (const { variety, kept, of, day } of dated) {
     const without =
-      change === null || day === null
+      effect === null || day === null
         ? kept
-        : Math.round(of * shifted(kept / of, -change.on(day).shift));
+        : Math.round(of * shifted(kept / of, -effect(day).shift));
     madeOnce(byVariety, variety, () => []).push({ kept: without, of });
   }
   const share = timetableShare(method, after, upTo);

@@ -29,9 +29,6 @@ export interface TimeEffect {
   on(day: number): { readonly shift: number; readonly variance: number };
   /** One possible truth. @param uniform 0 to 1 */
   draw(uniform: () => number): (day: number) => number;
-  /** Change in a year, and the height of the year's wave, as likely as is known. */
-  readonly drift: number;
-  readonly season: number;
 }
 
 /** Records of fewer months tell nothing of how things change (our choice). */
@@ -115,11 +112,6 @@ export function timeEffect(
       const drawn = drawnTerms(fit, uniform);
       return (day) => shiftOf(drawn, termsOf(day));
     },
-    drift: mean(({ means }) => at(means, 1)),
-    season: Math.hypot(
-      mean(({ means }) => at(means, 2)),
-      mean(({ means }) => at(means, 3)),
-    ),
   };
 }
 
@@ -195,7 +187,7 @@ function sumsOf(
     for (let i = 0; i < TERMS; i += 1) {
       add(products, i, weight * at(terms, i) * value);
       for (let j = 0; j <= i; j += 1) {
-        squares[i * TERMS + j] = at(squares, i * TERMS + j) + weight * at(terms, i) * at(terms, j);
+        add(squares, i * TERMS + j, weight * at(terms, i) * at(terms, j));
       }
     }
     ofValues += weight * value * value;
