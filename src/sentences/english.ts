@@ -1816,8 +1816,8 @@ read. Without FILE an invented nursery is opened.
     choose: "Choose",
     differ: "They differ from row to row",
     differToDo:
-      "Write the full name of its method, such as {name}, into each row. Then read the table again.",
-    kept: "{more, plural, =0 {} one {# more question comes once these are answered. } other {# more questions come once these are answered. }}Your answers are kept in the settings tab, where you can change them.",
+      "Write the full name of its method, such as {name}, into each row. They get no dates before. Then read the table again.",
+    kept: "{more, plural, =0 {} other {# more to come once these are answered. }}Your answers are kept in the settings tab, where you can change them.",
     leaveOut: "None, leave them out",
     methodBorne:
       "{batches, plural, one {# batch} other {# batches}}, {plants, plural, one {# plant} other {# plants}}. {fits, plural, =0 {No method is called so.} one {# method fits.} other {# methods fit.}} Until you choose, {batches, plural, one {it gets} other {they get}} no dates and no forecast.{batches, plural, one {} other { Your choice counts for all of them.}}",

@@ -125,11 +125,15 @@ describe("words in cells that nobody but the person knows", () => {
   it("may differ from row to row: then it is said what to do, and nothing is sent", async () => {
     await openAsking();
     const toDo = text.differToDo({ name: isolated("Cocoa cleft graft") });
+    const untilChosen = page.getByText(text.methodBorne({ batches: 12, plants: 840, fits: 2 }));
+    expect(await untilChosen.isVisible()).toBe(true);
     const panel = page.locator("#section-set-up");
     expect(await panel.textContent()).not.toContain(toDo);
     expect(await which("Our way").locator("option").allTextContents()).not.toContain(text.differ());
     await which("Cleft").selectOption(text.differ());
     expect(await panel.textContent()).toContain(toDo);
+    // What one choice would do for all of them is no longer so.
+    expect(await untilChosen.isVisible()).toBe(false);
     expect(await axeViolations(page)).toEqual([]);
     // Check shows nothing before the tabs are made.
     expect(await page.getByRole("button", { name: setUp.goToRows() }).count()).toBe(0);

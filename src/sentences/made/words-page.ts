@@ -8,9 +8,9 @@ export const choose = (): string => "Choose";
 
 export const differ = (): string => "They differ from row to row";
 
-export const differToDo = (d: { readonly name: string | number }): string => "Write the full name of its method, such as " + d.name + ", into each row. Then read the table again.";
+export const differToDo = (d: { readonly name: string | number }): string => "Write the full name of its method, such as " + d.name + ", into each row. They get no dates before. Then read the table again.";
 
-export const kept = (d: { readonly more: number }): string => plural(d.more, { "0": "", one: count(d.more) + " more question comes once these are answered. ", other: count(d.more) + " more questions come once these are answered. " }) + "Your answers are kept in the settings tab, where you can change them.";
+export const kept = (d: { readonly more: number }): string => plural(d.more, { "0": "", other: count(d.more) + " more to come once these are answered. " }) + "Your answers are kept in the settings tab, where you can change them.";
 
 export const leaveOut = (): string => "None, leave them out";
 

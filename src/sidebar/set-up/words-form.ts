@@ -79,15 +79,14 @@ export function wordsForm(
     );
     select.setAttribute("aria-label", label);
     const more = element("div", { "aria-live": "polite" });
-    const card = element(
-      "div",
-      { class: "column" },
-      field(element("strong", {}, label), select, hint),
-      more,
-    );
+    const asked = field(element("strong", {}, label), select, hint);
+    const card = element("div", { class: "column" }, asked, more);
     const tell = () => {
       card.dataset.open = given.has(id) ? "no" : "yes";
-      more.replaceChildren(...(select.value === DIFFERS && differs !== null ? [differs()] : []));
+      const toDo = select.value === DIFFERS ? differs?.() : null;
+      // What one choice would do says nothing of rows that differ.
+      (asked.lastChild as Element).textContent = toDo ? "" : hint;
+      more.replaceChildren(toDo ?? "");
     };
     select.addEventListener("change", (event) => {
       const answer = answers[Number(select.value || -1)]?.[1];
