@@ -1,4 +1,5 @@
 import { type Records, takeTrend } from "../../core";
+import type { ChartReading } from "../../core/statistics";
 import { chanceOf } from "../calibration/chance";
 import { FIRST_DAY } from "./invented-takes";
 import { SETTINGS, type Seeds } from "./settings";
@@ -11,13 +12,12 @@ export interface FallKind {
 }
 
 export interface FallTally {
-  /** Nurseries in which TAKE_TREND says within three months that takes are low, drift down or fall. */
+  /** Nurseries in which TAKE_TREND says within three months that takes are low, or drift down. */
   readonly seen: number;
   /** The same within a year. */
   readonly seenInAYear: number;
-  /** Signals in a quiet year after two quiet years: of falling takes by the cumulative sum, and of any sort. */
-  readonly falseFalls: number;
-  readonly falseAny: number;
+  /** Signals in a quiet year after two quiet years: any reading but usual. */
+  readonly falseSignals: number;
 }
 
 const DAYS_A_MONTH = 30.4375;
@@ -26,13 +26,12 @@ const YEAR = 12;
 
 /** TAKE_TREND by month, asked at the end of each of the twelve months after two quiet years. */
 export function fallsSeen(kind: FallKind, seeds: Seeds): FallTally {
-  const tally = { seen: 0, seenInAYear: 0, falseFalls: 0, falseAny: 0 };
+  const tally = { seen: 0, seenInAYear: 0, falseSignals: 0 };
   for (let seed = seeds.first; seed < seeds.first + seeds.count; seed += 1) {
     const quiet = readingsOf(batchesOf(kind, seed, 0));
-    tally.falseFalls += newOnes(quiet.map((one) => one === "falling"));
-    tally.falseAny += newOnes(quiet.map((one) => one !== "usual"));
+    tally.falseSignals += newOnes(quiet.map((one) => one !== "usual"));
     const fallen = readingsOf(batchesOf(kind, seed, SETTINGS.trend.fall)).map(
-      (one) => one === "low" || one === "drifting down" || one === "falling",
+      (one) => one === "low" || one === "drifting down",
     );
     if (fallen.slice(0, SOON).includes(true)) tally.seen += 1;
     if (fallen.includes(true)) tally.seenInAYear += 1;
@@ -41,8 +40,7 @@ export function fallsSeen(kind: FallKind, seeds: Seeds): FallTally {
   return {
     seen: each(tally.seen),
     seenInAYear: each(tally.seenInAYear),
-    falseFalls: each(tally.falseFalls),
-    falseAny: each(tally.falseAny),
+    falseSignals: each(tally.falseSignals),
   };
 }
 
@@ -76,7 +74,7 @@ function batchesOf(kind: FallKind, seed: number, fall: number): readonly UnevenB
 }
 
 /** How the last month reads at its own end, each of the last twelve. */
-function readingsOf(batches: readonly UnevenBatch[]): readonly string[] {
+function readingsOf(batches: readonly UnevenBatch[]): readonly ChartReading[] {
   const records = recordsOf(batches);
   const quietMonths = SETTINGS.trend.quietYears * YEAR;
   return Array.from({ length: YEAR }, (_, month) => {
@@ -86,7 +84,7 @@ function readingsOf(batches: readonly UnevenBatch[]): readonly string[] {
   });
 }
 
-function lastReading(records: Records): string {
+function lastReading(records: Records): ChartReading {
   const { periods } = takeTrend({ records, period: "month", by: null });
   return periods.at(-1)?.reading ?? "usual";
 }

@@ -104,16 +104,15 @@ export const fallLines: UnevenLines = (seeds, words) => {
     `\nTAKE_TREND by month: a fall of ${100 * fall} points from ${100 * before} % after two quiet years, no season`,
   );
   console.log(
-    "  grafts   rho  batches a month  in three months   in a year   false falls a year   any false a year",
+    "  grafts   rho  batches a month  in three months   in a year   false signals a year",
   );
   return SETTINGS.sizes.flatMap((sizes) =>
     correlations.flatMap((correlation) =>
       batchesAMonth.flatMap((batches) => {
         const tally = fallsSeen({ sizes, correlation, batchesAMonth: batches }, seeds);
         const line = `${named({ sizes, correlation })}${String(batches).padStart(15)}`;
-        const counts = [tally.falseFalls, tally.falseAny].map((one) => one.toFixed(2).padStart(18));
         console.log(
-          `  ${line}         ${percent(tally.seen)}    ${percent(tally.seenInAYear)}${counts.join("")}`,
+          `  ${line}         ${percent(tally.seen)}    ${percent(tally.seenInAYear)}${tally.falseSignals.toFixed(2).padStart(18)}`,
         );
         const least = GOALS.leastFallsSeen - slack(words, GOALS.leastFallsSeen, seeds.count);
         // Signals come one by one: their number varies as its own root.
@@ -122,7 +121,9 @@ export const fallLines: UnevenLines = (seeds, words) => {
           (isTenth(words) ? 2 * Math.sqrt(GOALS.mostFalseSignals / seeds.count) : 0);
         return [
           tally.seen < least ? [`falls seen ${line.trim()}:${percent(tally.seen)}`] : [],
-          tally.falseFalls > most ? [`false falls ${line.trim()}: ${tally.falseFalls}`] : [],
+          tally.falseSignals > most
+            ? [`false signals ${line.trim()}: ${tally.falseSignals.toFixed(2)}`]
+            : [],
         ].flat();
       }),
     ),
