@@ -12,7 +12,7 @@ import { checkNurseries, printList } from "./workers";
  * nurseries that change: in the year, over the years, by death, by late typing, by who grafts. Ends with 1
  * when a limit is broken.
  *
- * Run by npm run check:changes: about 6 minutes on 2 cores. With after a --: --tenth for a tenth of the
+ * Run by npm run check:changes: about 5 minutes on 2 cores. With after a --: --tenth for a tenth of the
  * nurseries, as CI does, --only "takes fall" for one change, --unseen for nurseries that nothing was
  * tried out on, --cores 1 to leave the other cores alone.
  */
